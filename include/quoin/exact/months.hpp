@@ -1,0 +1,28 @@
+// Months: a count of months: a loan's term, the life of a premium, a point in a schedule.
+#pragma once
+
+#include <compare>
+
+namespace quoin {
+
+class Months {
+  public:
+    constexpr Months() = default;
+    constexpr explicit Months(int count) : count_(count) {}
+    [[nodiscard]] static constexpr Months years(int count) { return Months(12 * count); }
+
+    [[nodiscard]] constexpr int count() const { return count_; }
+
+    friend constexpr auto operator<=>(Months, Months) = default;
+    friend constexpr Months operator+(Months a, Months b) { return Months(a.count_ + b.count_); }
+    friend constexpr Months operator-(Months a, Months b) { return Months(a.count_ - b.count_); }
+
+  private:
+    int count_ = 0;
+};
+
+/// Terms that quoin works with, in months.
+inline constexpr Months shortest_term{1};
+inline constexpr Months longest_term{480};
+
+} // namespace quoin

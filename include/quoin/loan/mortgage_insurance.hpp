@@ -1,0 +1,60 @@
+// How long mortgage insurance is paid and how much it is each month, by the rule of its program.
+//
+//   FHA           the average of a year's twelve beginning-of-month balances x the annual premium,
+//                 less the part for a financed upfront premium, over twelve; falls every year
+//   USDA          the average scheduled balance of a year x the annual fee, over twelve
+//   conventional  a level factor of the original loan until the Homeowners Protection Act ends it
+#pragma once
+
+#include <vector>
+
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/loan/schedule.hpp>
+
+namespace quoin {
+
+/// A premium that is paid monthly: `yearly[k]` is the monthly amount of loan year k+1.
+class MonthlyPremium {
+  public:
+    MonthlyPremium() = default;
+    /// `yearly` one monthly amount a loan year; the last stands for all later years.
+    MonthlyPremium(std::vector<Money> yearly, int months);
+
+    [[nodiscard]] int months() const { return months_; } ///< payments that carry it
+    [[nodiscard]] Money in_month(int month) const;       ///< 1 for the first payment
+    [[nodiscard]] Money paid_through(int month) const;
+
+  private:
+    std::vector<Money> yearly_;
+    int months_ = 0;
+};
+
+/// HUD's annual premium, per 24 CFR 203.261 and HUD's premium calculation: average of the
+/// beginning-of-month balances of the year x rate, to the cent; / (1 + upfront percent if financed),
+/// to the cent; / 12, to the cent. `upfront` is zero where the upfront premium was paid in cash.
+[[nodiscard]] MonthlyPremium hud_annual_premium(const LoanTerms& total_loan, Percent annual,
+                                                Percent upfront_financed, Months duration);
+
+/// USDA's annual fee: average scheduled unpaid principal of the year x rate, to the cent; / 12, to
+/// the cent. Source of the base: 7 CFR 3555; the order of rounding is ours.
+[[nodiscard]] MonthlyPremium usda_annual_fee(const Schedule& schedule, Percent annual,
+                                             Months duration);
+
+/// A lender's factor of the original loan, level: loan x factor / 12, to the cent.
+[[nodiscard]] MonthlyPremium level_premium(Money loan, Percent annual, int months);
+
+/// The dates of 12 USC 4901-4902 as payment numbers on the initial schedule. The payment that
+/// reaches the balance still carries the premium.
+struct InsuranceEnd {
+    int on_request = 0; ///< first payment after which the scheduled balance is <= 80 % of value
+    int automatic = 0;  ///< first payment after which it is <= 78 %
+    int midpoint = 0;   ///< half of the amortization period
+    /// The last payment that carries the premium without a request: automatic, or the midpoint.
+    [[nodiscard]] int last_automatic() const { return automatic < midpoint ? automatic : midpoint; }
+};
+/// `value` is the lesser of contract price and appraised value. Zero where the loan starts at or
+/// under the share.
+[[nodiscard]] InsuranceEnd insurance_end(const Schedule& schedule, Money value);
+
+} // namespace quoin

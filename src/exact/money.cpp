@@ -1,0 +1,44 @@
+// Reading and writing amounts of money from their own text.
+#include <quoin/exact/money.hpp>
+
+namespace quoin {
+namespace {
+
+/// "1,234,567.89" -> "1234567.89"; nothing where a comma stands anywhere but between thousands.
+std::optional<std::string> without_commas(std::string_view text) {
+    const std::string_view whole = text.substr(0, text.find('.'));
+    if (text.find(',', whole.size()) != std::string_view::npos) return std::nullopt;
+    if (whole.find(',') == std::string_view::npos) return std::string(text);
+    std::string plain;
+    for (std::size_t i = 0; i < whole.size(); ++i) {
+        const bool comma_place = (whole.size() - i) % 4 == 0;
+        if ((whole[i] == ',') != (comma_place && i != 0)) return std::nullopt;
+        if (whole[i] != ',') plain += whole[i];
+    }
+    return plain + std::string(text.substr(whole.size()));
+}
+
+} // namespace
+
+std::optional<Money> Money::parse(std::string_view text) {
+    const bool negative = !text.empty() && text.front() == '-';
+    if (negative) text.remove_prefix(1);
+    if (!text.empty() && text.front() == '$') text.remove_prefix(1);
+    if (!text.empty() && text.front() == '-') return std::nullopt;
+    const auto plain = without_commas(text);
+    if (!plain) return std::nullopt;
+    const auto value = Decimal::parse(*plain);
+    constexpr std::int64_t cent = Decimal::one / 100;
+    if (!value || value->billionths() % cent != 0) return std::nullopt;
+    const Money amount = cents(value->billionths() / cent);
+    return negative ? -amount : amount;
+}
+
+std::string Money::text() const {
+    const std::string digits = std::to_string(count_ < 0 ? -(count_ % 100) : count_ % 100);
+    const std::string whole = std::to_string(count_ / 100);
+    const bool bare_minus = count_ < 0 && count_ > -100; // -0.50: the whole part has no sign
+    return (bare_minus ? "-" : "") + whole + (digits.size() == 1 ? ".0" : ".") + digits;
+}
+
+} // namespace quoin
