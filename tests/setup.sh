@@ -1,0 +1,80 @@
+# What the build and the tests need of the system: says what is missing and installs it.
+#
+# Read by examples/run and tests/run (". tests/setup.sh"). On a Debian system the missing packages
+# are installed without asking, as root or through sudo; elsewhere they are only named.
+
+# name | group | how to see that it is there (a command, or a file under /usr/include)
+requirements='
+g++                 build  command:c++
+cmake               build  command:cmake
+ninja-build         build  command:ninja
+libboost-dev        build  include:boost/multiprecision/cpp_int.hpp
+nlohmann-json3-dev  build  include:nlohmann/json.hpp
+libfmt-dev          build  include:fmt/format.h
+libcli11-dev        build  include:CLI/CLI.hpp
+catch2              tests  include:catch2
+python3             tests  command:python3
+python3-jsonschema  tests  python:jsonschema
+'
+
+# present KIND:WHAT
+present() {
+    case $1 in
+    command:*) command -v "${1#*:}" >/dev/null 2>&1 ;;
+    include:*) [ -e "/usr/include/${1#*:}" ] || [ -e "/usr/local/include/${1#*:}" ] ;;
+    python:*) python3 -c "import ${1#*:}" >/dev/null 2>&1 ;;
+    esac
+}
+
+# as_root COMMAND...
+as_root() {
+    if [ "$(id -u)" -eq 0 ]; then "$@"; else sudo "$@"; fi
+}
+
+# need GROUP...: installs what these groups lack; fails if it could not.
+need() {
+    missing=
+    while read -r package group sign; do
+        case " $* " in *" ${group:-none} "*) present "$sign" || missing="$missing $package" ;; esac
+    done <<END
+$requirements
+END
+    [ -n "$missing" ] || return 0
+    echo "missing:$missing"
+    if ! command -v apt-get >/dev/null 2>&1; then
+        echo "This is no Debian system: please install these, under the names they have here."
+        return 1
+    fi
+    if [ "$(id -u)" -ne 0 ] && ! command -v sudo >/dev/null 2>&1; then
+        echo "Please install them as root: apt-get install$missing"
+        return 1
+    fi
+    # Always with fresh lists: a small system has none, an old one names versions that are gone.
+    # shellcheck disable=SC2086  # a list of names
+    quietly package-lists "package lists" as_root apt-get -q update &&
+        quietly packages "packages" as_root env DEBIAN_FRONTEND=noninteractive \
+            apt-get -q install -y --no-install-recommends -o DPkg::Lock::Timeout=300 $missing
+}
+
+# quietly LOG TITLE COMMAND...: one line on the screen, the rest in build/LOG.log; on failure its tail.
+quietly() {
+    log=build/$1.log title=$2
+    shift 2
+    mkdir -p build
+    began=$(date +%s)
+    if "$@" >"$log" 2>&1; then
+        echo "$title: $(($(date +%s) - began)) s"
+    else
+        status=$?
+        echo "$title: failed (exit $status); the end of $log:"
+        tail -n 40 "$log"
+        return "$status"
+    fi
+}
+
+# configure PRESET: makes build/PRESET ready; ninja itself notices every later change but this one.
+configure() {
+    if [ ! -e "build/$1/build.ninja" ] || [ CMakePresets.json -nt "build/$1/build.ninja" ]; then
+        quietly "configure-$1" "configure" cmake --preset "$1"
+    fi
+}

@@ -1,0 +1,2 @@
+// The one file that may.
+double allowed = 1.5;

@@ -1,0 +1,2 @@
+// A date, not finished.
+// TODO: leap years

@@ -1,0 +1,2 @@
+// Good as it is.
+#include <string>

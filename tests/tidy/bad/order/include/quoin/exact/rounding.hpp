@@ -1,0 +1,2 @@
+// Rounding.
+#pragma once

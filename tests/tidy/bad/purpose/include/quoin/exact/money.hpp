@@ -1,0 +1,1 @@
+/// Money, in a header that may be included twice.

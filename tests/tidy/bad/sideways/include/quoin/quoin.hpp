@@ -1,0 +1,4 @@
+// Every public header.
+#pragma once
+
+#include <quoin/lending/program.hpp>

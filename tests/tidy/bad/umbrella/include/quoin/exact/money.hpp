@@ -1,0 +1,3 @@
+// Money.
+#pragma once
+#include <quoin/exact/rounding.hpp>
