@@ -1,0 +1,137 @@
+// Reader: takes an object's members one by one, typed, and records what is wrong as it goes.
+//
+// A getter that finds nothing usable records a problem and returns a neutral value, so that one
+// pass over a file finds all its mistakes. finish() reports the members nobody asked for.
+//
+//   Reader plan(value, Path{}, findings);
+//   std::string id = plan.id("id");
+//   Money base = plan.money("base_price");
+//   plan.each("elevations", [&](Reader& elevation) { ... });
+//   plan.finish();
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/exact/rate.hpp>
+#include <quoin/text/findings.hpp>
+#include <quoin/text/value.hpp>
+
+namespace quoin {
+
+/// Where a value stands in its file: a chain of keys and indexes, spelled out only when needed.
+struct Path {
+    const Path* parent = nullptr;
+    std::string_view key = {};
+    int index = -1;
+    std::string_view base = {}; ///< a pointer already spelled out, that the chain begins with
+
+    [[nodiscard]] std::string pointer() const; ///< JSON Pointer (RFC 6901)
+};
+
+/// A value and where it stands: what a problem needs to know.
+struct Spot {
+    const Value* value = nullptr;
+    Path path;
+
+};
+
+/// A spot that outlives its readers: for checks that come after the whole file was read.
+struct Mark {
+    const Value* value = nullptr;
+    std::string pointer;
+
+    Mark() = default;
+    explicit Mark(const Spot& spot) : value(spot.value), pointer(spot.path.pointer()) {}
+    [[nodiscard]] Spot spot() const { return {value, Path{nullptr, {}, -1, pointer}}; }
+};
+
+/// What an object is called in messages and which names a word may take.
+template <class Enum>
+using Words = std::vector<std::pair<std::string_view, Enum>>;
+
+class Reader {
+  public:
+    /// Records a problem where the value is no object; every getter then stays silent.
+    Reader(const Value& value, Path path, Findings& findings);
+
+    [[nodiscard]] bool has(std::string_view key);
+    [[nodiscard]] const Value* raw(std::string_view key);
+    [[nodiscard]] Spot spot(std::string_view key); ///< of a member, or of the object itself
+    [[nodiscard]] Spot here() const { return {value_, path_}; }
+    [[nodiscard]] Findings& findings() { return *findings_; }
+
+    std::string text(std::string_view key);
+    std::string text_or(std::string_view key, std::string fallback);
+    /// Lower-case letters, digits and inner hyphens.
+    std::string id(std::string_view key);
+    Money money(std::string_view key);
+    std::optional<Money> maybe_money(std::string_view key);
+    Decimal decimal(std::string_view key);
+    std::optional<Decimal> maybe_decimal(std::string_view key);
+    Percent percent(std::string_view key) { return Percent(decimal(key)); }
+    Points points(std::string_view key) { return Points(decimal(key)); }
+    Rate rate(std::string_view key);
+    Date date(std::string_view key);
+    std::optional<Date> maybe_date(std::string_view key);
+    int whole(std::string_view key, int lowest, int highest);
+    std::optional<int> maybe_whole(std::string_view key, int lowest, int highest);
+    bool flag_or(std::string_view key, bool fallback);
+    std::vector<std::string> texts(std::string_view key); ///< a list of texts; empty if absent
+
+    template <class Enum>
+    Enum word(std::string_view key, const Words<Enum>& words) {
+        std::vector<std::string> names;
+        const std::string given = text(key);
+        for (const auto& [name, meaning] : words) {
+            if (given == name) return meaning;
+            names.emplace_back(name);
+        }
+        if (has(key) && !given.empty()) not_one_of(key, names);
+        return words.front().second;
+    }
+    template <class Enum>
+    Enum word_or(std::string_view key, const Words<Enum>& words, Enum fallback) {
+        return has(key) ? word(key, words) : fallback;
+    }
+
+    /// Calls `use` for each object of a list member; a missing member is a problem if `required`.
+    void each(std::string_view key, const std::function<void(Reader&)>& use, bool required = false);
+    /// Calls `use` for an object member, if it is there.
+    void object(std::string_view key, const std::function<void(Reader&)>& use,
+                bool required = false);
+    /// Calls `use` for each member of an object member: name, spot of the value.
+    void members(std::string_view key,
+                 const std::function<void(const Key&, const Spot&)>& use);
+    /// Calls `use` for each value of a list member.
+    void items(std::string_view key, const std::function<void(const Spot&)>& use);
+
+    /// Reports members that no getter asked for ("comment" is always allowed).
+    void finish();
+
+  private:
+    void not_one_of(std::string_view key, const std::vector<std::string>& names);
+    void missing(std::string_view key);
+    const Value* required(std::string_view key);
+
+    const Value* value_;
+    Path path_;
+    Findings* findings_;
+    std::vector<std::string_view> asked_;
+};
+
+/// The typed reading of one value, with its problem recorded; used by Reader and for lists.
+std::optional<Money> as_money(const Spot& spot, Findings& findings);
+std::optional<Decimal> as_decimal(const Spot& spot, Findings& findings);
+std::optional<Date> as_date(const Spot& spot, Findings& findings);
+std::optional<std::string> as_text(const Spot& spot, Findings& findings);
+
+} // namespace quoin

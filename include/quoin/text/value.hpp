@@ -1,0 +1,57 @@
+// Value: one value of a JSON text, with its place and its literal.
+//
+// Numbers keep the text they were written with, so that "6.125" is never a binary fraction. Objects
+// keep the order of their members.
+//
+//   Document doc = parse_json(source, findings);
+//   doc.root.find("price")->literal   ->  "412900.00"
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/text/findings.hpp>
+#include <quoin/text/source.hpp>
+
+namespace quoin {
+
+struct Key {
+    std::string name;
+    Place place;
+};
+
+struct Value {
+    enum class Kind { null, boolean, number, text, list, object };
+
+    Kind kind = Kind::null;
+    Place place;
+    std::string literal;      ///< a text's content, a number's digits, "true" or "false"
+    std::vector<Value> items; ///< of a list, or the values of an object's members
+    std::vector<Key> keys;    ///< of an object, one for each item
+
+    [[nodiscard]] const Value* find(std::string_view key) const;
+};
+
+/// A parsed text: the source and the tree over it. Movable; places stay valid.
+struct Document {
+    std::shared_ptr<const Source> source;
+    Value root;
+};
+
+/// Largest nesting that is read; deeper texts are refused.
+inline constexpr int deepest_nesting = 32;
+
+/// Parses JSON (RFC 8259). Syntax errors, repeated members, invalid UTF-8, numbers out of range and
+/// too deep a nesting are findings; the root is then null.
+[[nodiscard]] Document parse_json(std::shared_ptr<const Source> source, Findings& findings);
+
+/// Parses CSV (RFC 4180: quotes, doubled quotes, CRLF) whose first row names the columns, into a
+/// list of objects: each cell becomes a text value under its column's name; empty cells are left out.
+[[nodiscard]] Document parse_csv(std::shared_ptr<const Source> source, Findings& findings);
+
+/// Writes a value as it was read: same order, same literals, two-space indent.
+[[nodiscard]] std::string write_json(const Value& value);
+
+} // namespace quoin

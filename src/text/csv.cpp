@@ -1,0 +1,162 @@
+// CSV text (RFC 4180) to values with places, one object a row.
+#include <quoin/text/problems.hpp>
+#include <quoin/text/value.hpp>
+
+#include <algorithm>
+#include <optional>
+
+namespace quoin {
+namespace {
+
+struct Cell {
+    std::string text;
+    Place place;
+};
+
+/// Walks a CSV text row by row.
+class RowReader {
+  public:
+    RowReader(const Source& source, Findings& findings) : source_(source), findings_(findings) {
+        if (source.text().substr(0, 3) == "\xEF\xBB\xBF") at_ = 3;
+    }
+
+    /// The next row that is not blank; nothing at the end of the text or after a broken quote.
+    std::optional<std::vector<Cell>> next();
+
+  private:
+    Cell cell();
+    Cell quoted();
+    Place place(std::size_t begin) const {
+        return {&source_, static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(at_)};
+    }
+
+    const Source& source_;
+    Findings& findings_;
+    std::size_t at_ = 0;
+    bool broken_ = false;
+};
+
+Cell RowReader::quoted() {
+    const std::string_view text = source_.text();
+    const std::size_t begin = at_++;
+    std::string content;
+    while (at_ < text.size()) {
+        if (text[at_] == '"' && at_ + 1 < text.size() && text[at_ + 1] == '"') {
+            content += '"';
+            at_ += 2;
+        } else if (text[at_] == '"') {
+            ++at_;
+            return {std::move(content), place(begin)};
+        } else {
+            content += text[at_++];
+        }
+    }
+    at_ = begin + 1;
+    findings_.add(problems::csv_quote(place(begin)));
+    broken_ = true;
+    return {};
+}
+
+Cell RowReader::cell() {
+    const std::string_view text = source_.text();
+    if (at_ < text.size() && text[at_] == '"') return quoted();
+    const std::size_t begin = at_;
+    at_ = std::min(text.find_first_of(",\r\n", at_), text.size());
+    return {std::string(text.substr(begin, at_ - begin)), place(begin)};
+}
+
+std::optional<std::vector<Cell>> RowReader::next() {
+    const std::string_view text = source_.text();
+    at_ = std::min(text.find_first_not_of("\r\n", at_), text.size());
+    if (broken_ || at_ == text.size()) return std::nullopt;
+    std::vector<Cell> row{cell()};
+    while (!broken_ && at_ < text.size() && text[at_] == ',') {
+        ++at_;
+        row.push_back(cell());
+    }
+    if (!broken_ && at_ < text.size() && text[at_] != '\r' && text[at_] != '\n') {
+        findings_.add(problems::csv_quote({&source_, static_cast<std::uint32_t>(at_),
+                                           static_cast<std::uint32_t>(at_ + 1)}));
+        broken_ = true;
+    }
+    if (broken_) return std::nullopt;
+    return row;
+}
+
+Value text_value(const Cell& cell) {
+    Value value;
+    value.kind = Value::Kind::text;
+    value.place = cell.place;
+    value.literal = cell.text;
+    return value;
+}
+
+Value row_object(const std::vector<Cell>& header, const std::vector<Cell>& row) {
+    Value object;
+    object.kind = Value::Kind::object;
+    object.place = {row.front().place.source, row.front().place.begin, row.back().place.end};
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        if (row[i].text.empty()) continue;
+        object.keys.push_back({header[i].text, header[i].place});
+        object.items.push_back(text_value(row[i]));
+    }
+    return object;
+}
+
+bool names_are_distinct(const std::vector<Cell>& header, Findings& findings) {
+    for (std::size_t i = 0; i < header.size(); ++i) {
+        const auto same = [&](const Cell& other) { return other.text == header[i].text; };
+        if (std::any_of(header.begin(), header.begin() + static_cast<std::ptrdiff_t>(i), same)) {
+            findings.add(problems::csv_column_repeated(header[i].place, header[i].text));
+            return false;
+        }
+    }
+    return true;
+}
+
+/// The first byte that no UTF-8 text holds, or the end.
+std::size_t first_bad_byte(std::string_view text) {
+    std::size_t i = 0;
+    while (i < text.size()) {
+        const auto lead = static_cast<unsigned char>(text[i]);
+        const std::size_t more = lead < 0x80                   ? 0
+                                 : lead >= 0xC2 && lead < 0xE0 ? 1
+                                 : lead >= 0xE0 && lead < 0xF0 ? 2
+                                 : lead >= 0xF0 && lead < 0xF5 ? 3
+                                                               : text.size();
+        if (more >= text.size() - i && more != 0) return i;
+        for (std::size_t k = 1; k <= more; ++k) {
+            if ((static_cast<unsigned char>(text[i + k]) & 0xC0) != 0x80) return i;
+        }
+        i += 1 + more;
+    }
+    return text.size();
+}
+
+} // namespace
+
+Document parse_csv(std::shared_ptr<const Source> source, Findings& findings) {
+    Document document{source, {}};
+    const std::size_t bad = first_bad_byte(source->text());
+    if (bad < source->text().size()) {
+        findings.add(problems::not_utf8({source.get(), static_cast<std::uint32_t>(bad),
+                                         static_cast<std::uint32_t>(bad + 1)}));
+        return document;
+    }
+    RowReader rows(*source, findings);
+    const auto header = rows.next();
+    if (!header || !names_are_distinct(*header, findings)) return document;
+    document.root.kind = Value::Kind::list;
+    document.root.place = {source.get(), 0, static_cast<std::uint32_t>(source->text().size())};
+    while (const auto row = rows.next()) {
+        if (row->size() != header->size()) {
+            const Place place{source.get(), row->front().place.begin, row->back().place.end};
+            findings.add(problems::csv_cells(place, row->size(), header->size()));
+        } else {
+            document.root.items.push_back(row_object(*header, *row));
+        }
+    }
+    return document;
+}
+
+} // namespace quoin

@@ -1,0 +1,245 @@
+// JSON text to values with places: the library reads the grammar, this keeps literal and position.
+#include <nlohmann/json.hpp>
+
+#include <quoin/text/problems.hpp>
+#include <quoin/text/value.hpp>
+
+namespace quoin {
+namespace {
+
+/// Feeds the parser a byte at a time and remembers how far it has read.
+class CountingIterator {
+  public:
+    using iterator_category = std::input_iterator_tag;
+    using value_type = char;
+    using difference_type = std::ptrdiff_t;
+    using pointer = const char*;
+    using reference = const char&;
+
+    CountingIterator(const char* at, const char** furthest) : at_(at), furthest_(furthest) {}
+    reference operator*() const { return *at_; }
+    CountingIterator& operator++() {
+        *furthest_ = ++at_;
+        return *this;
+    }
+    CountingIterator operator++(int) {
+        CountingIterator before = *this;
+        ++*this;
+        return before;
+    }
+    friend bool operator==(const CountingIterator& a, const CountingIterator& b) {
+        return a.at_ == b.at_;
+    }
+    friend bool operator!=(const CountingIterator& a, const CountingIterator& b) {
+        return a.at_ != b.at_;
+    }
+
+  private:
+    const char* at_;
+    const char** furthest_;
+};
+
+/// Builds the tree from the parser's events. A token begins after the last one, past blanks, commas
+/// and colons; its end is found from the text itself, since the parser may have read one byte more.
+class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
+  public:
+    TreeBuilder(const Source& source, const char* const* furthest, Findings& findings)
+        : source_(source), furthest_(furthest), findings_(findings) {}
+
+    bool null() override { return add(Value::Kind::null, "null"); }
+    bool boolean(bool value) override {
+        return add(Value::Kind::boolean, value ? "true" : "false");
+    }
+    bool number_integer(number_integer_t) override { return add_number(); }
+    bool number_unsigned(number_unsigned_t) override { return add_number(); }
+    bool number_float(number_float_t, const string_t&) override { return add_number(); }
+    bool string(string_t& text) override { return add(Value::Kind::text, std::move(text)); }
+    bool binary(binary_t&) override { return false; }
+    bool key(string_t& name) override;
+    bool start_object(std::size_t) override { return open(Value::Kind::object); }
+    bool start_array(std::size_t) override { return open(Value::Kind::list); }
+    bool end_object() override { return close(); }
+    bool end_array() override { return close(); }
+    bool parse_error(std::size_t, const std::string&,
+                     const nlohmann::json::exception& error) override;
+
+    Value take() { return std::move(root_); }
+
+  private:
+    Place token();
+    bool add(Value::Kind kind, std::string literal);
+    bool add_number();
+    bool open(Value::Kind kind);
+    bool close();
+    Value& place_for_next();
+
+    const Source& source_;
+    const char* const* furthest_;
+    Findings& findings_;
+    Value root_;
+    std::vector<Value*> open_;
+    std::size_t offset_ = 0; ///< end of the last token
+};
+
+std::size_t string_end(std::string_view text, std::size_t begin) {
+    std::size_t i = begin + 1;
+    while (i < text.size() && text[i] != '"') i += text[i] == '\\' ? 2U : 1U;
+    return std::min(i + 1, text.size());
+}
+
+Place TreeBuilder::token() {
+    const std::string_view text = source_.text();
+    if (offset_ == 0 && text.substr(0, 3) == "\xEF\xBB\xBF") offset_ = 3;
+    const std::size_t begin = std::min(text.find_first_not_of(" \t\r\n,:", offset_), text.size());
+    std::size_t end = begin + 1;
+    if (begin < text.size() && text[begin] == '"') {
+        end = string_end(text, begin);
+    } else if (begin < text.size() && std::string_view("{}[]").find(text[begin]) ==
+                                          std::string_view::npos) {
+        end = std::min(text.find_first_of(" \t\r\n,:{}[]\"", begin), text.size());
+    }
+    offset_ = end;
+    return {&source_, static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(end)};
+}
+
+Value& TreeBuilder::place_for_next() {
+    if (open_.empty()) return root_;
+    return open_.back()->items.emplace_back();
+}
+
+bool TreeBuilder::add(Value::Kind kind, std::string literal) {
+    const Place place = token();
+    Value& value = place_for_next();
+    value.kind = kind;
+    value.place = place;
+    value.literal = std::move(literal);
+    return true;
+}
+
+bool TreeBuilder::add_number() {
+    add(Value::Kind::number, {});
+    Value& value = open_.empty() ? root_ : open_.back()->items.back();
+    value.literal = source_.text().substr(value.place.begin, value.place.end - value.place.begin);
+    return true;
+}
+
+bool TreeBuilder::key(string_t& name) {
+    const Place place = token();
+    Value& object = *open_.back();
+    for (const Key& known : object.keys) {
+        if (known.name == name) {
+            findings_.add(problems::member_repeated(place, name));
+            return false;
+        }
+    }
+    object.keys.push_back({std::move(name), place});
+    return true;
+}
+
+bool TreeBuilder::open(Value::Kind kind) {
+    const Place place = token();
+    if (open_.size() == static_cast<std::size_t>(deepest_nesting)) {
+        findings_.add(problems::too_deep(place, deepest_nesting));
+        return false;
+    }
+    Value& value = place_for_next();
+    value.kind = kind;
+    value.place = place;
+    open_.push_back(&value);
+    return true;
+}
+
+bool TreeBuilder::close() {
+    const Place end = token();
+    open_.back()->place.end = end.end;
+    open_.pop_back();
+    return true;
+}
+
+/// The part of a text between two marks; empty where the first is missing.
+std::string between(std::string_view text, std::string_view from, std::string_view to) {
+    const std::size_t begin = text.find(from);
+    if (begin == std::string_view::npos) return {};
+    const std::string_view rest = text.substr(begin + from.size());
+    return std::string(rest.substr(0, rest.find(to)));
+}
+
+bool TreeBuilder::parse_error(std::size_t, const std::string& last,
+                              const nlohmann::json::exception& error) {
+    const std::string_view text = source_.text();
+    const auto read = static_cast<std::size_t>(*furthest_ - text.data());
+    const std::size_t at = std::min(read == 0 ? 0 : read - 1, text.size());
+    const Place place{&source_, static_cast<std::uint32_t>(at),
+                      static_cast<std::uint32_t>(std::min(at + 1, text.size()))};
+    const std::string_view what = error.what();
+    constexpr int number_overflow = 406;
+    if (error.id == number_overflow) {
+        findings_.add(problems::number_too_large(place, last));
+    } else if (what.find("UTF-8") != std::string_view::npos) {
+        findings_.add(problems::not_utf8(place));
+    } else {
+        const std::string expected = between(what, "; expected ", "\n");
+        std::string found = between(what, "unexpected ", ";");
+        if (read >= text.size() && what.find("missing closing") != std::string_view::npos) {
+            found = "the end of the file inside a text";
+        } else if (found.empty()) {
+            found = between(what, " - ", ";");
+        }
+        findings_.add(problems::not_json(place, found, expected));
+    }
+    return false;
+}
+
+} // namespace
+
+const Value* Value::find(std::string_view key) const {
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        if (keys[i].name == key) return &items[i];
+    }
+    return nullptr;
+}
+
+Document parse_json(std::shared_ptr<const Source> source, Findings& findings) {
+    const std::string_view text = source->text();
+    const char* furthest = text.data();
+    TreeBuilder builder(*source, &furthest, findings);
+    const bool good = nlohmann::json::sax_parse(
+        CountingIterator(text.data(), &furthest),
+        CountingIterator(text.data() + text.size(), &furthest), &builder);
+    Document document{std::move(source), {}};
+    if (good) document.root = builder.take();
+    return document;
+}
+
+namespace {
+
+void write(const Value& value, std::size_t indent, std::string& out) {
+    const auto quoted = [](const std::string& text) {
+        return nlohmann::json(text).dump(-1, ' ', false);
+    };
+    const bool object = value.kind == Value::Kind::object;
+    if (!object && value.kind != Value::Kind::list) {
+        out += value.kind == Value::Kind::text   ? quoted(value.literal)
+               : value.kind == Value::Kind::null ? "null"
+                                                 : value.literal;
+        return;
+    }
+    out += object ? '{' : '[';
+    for (std::size_t i = 0; i < value.items.size(); ++i) {
+        out += (i == 0 ? "\n" : ",\n") + std::string(indent + 2, ' ');
+        if (object) out += quoted(value.keys[i].name) + ": ";
+        write(value.items[i], indent + 2, out);
+    }
+    if (!value.items.empty()) out += "\n" + std::string(indent, ' ');
+    out += object ? '}' : ']';
+}
+
+} // namespace
+
+std::string write_json(const Value& value) {
+    std::string out;
+    write(value, 0, out);
+    return out;
+}
+
+} // namespace quoin

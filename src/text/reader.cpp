@@ -1,0 +1,259 @@
+// Typed reading of values, with a problem for each that is not what it should be.
+#include <quoin/text/reader.hpp>
+
+#include <algorithm>
+#include <cctype>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+
+std::string Path::pointer() const {
+    std::string text = parent != nullptr ? parent->pointer() : std::string(base);
+    if (index >= 0) return text + "/" + std::to_string(index);
+    if (key.empty()) return text;
+    text += '/';
+    for (const char c : key) {
+        text += c == '~' ? std::string("~0") : c == '/' ? std::string("~1") : std::string(1, c);
+    }
+    return text;
+}
+
+namespace {
+
+bool is_number_or_text(const Value& value) {
+    return value.kind == Value::Kind::number || value.kind == Value::Kind::text;
+}
+
+bool is_id(std::string_view text) {
+    if (text.empty() || text.front() == '-' || text.back() == '-') return false;
+    return std::all_of(text.begin(), text.end(), [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+    });
+}
+
+} // namespace
+
+std::optional<Money> as_money(const Spot& spot, Findings& findings) {
+    if (is_number_or_text(*spot.value)) {
+        if (const auto money = Money::parse(spot.value->literal)) return money;
+    }
+    findings.add(problems::not_money(spot));
+    return std::nullopt;
+}
+
+std::optional<Decimal> as_decimal(const Spot& spot, Findings& findings) {
+    if (is_number_or_text(*spot.value)) {
+        if (const auto decimal = Decimal::parse(spot.value->literal)) return decimal;
+    }
+    findings.add(problems::not_a_decimal(spot));
+    return std::nullopt;
+}
+
+std::optional<Date> as_date(const Spot& spot, Findings& findings) {
+    if (spot.value->kind == Value::Kind::text) {
+        if (const auto date = Date::parse(spot.value->literal)) return date;
+    }
+    findings.add(problems::not_a_date(spot));
+    return std::nullopt;
+}
+
+std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
+    if (spot.value->kind != Value::Kind::text) {
+        findings.add(problems::wrong_kind(spot, "text in quotes"));
+        return std::nullopt;
+    }
+    return spot.value->literal;
+}
+
+Reader::Reader(const Value& value, Path path, Findings& findings)
+    : value_(&value), path_(path), findings_(&findings) {
+    if (value.kind != Value::Kind::object) {
+        findings.add(problems::wrong_kind(here(), "an object in { }"));
+    }
+}
+
+const Value* Reader::raw(std::string_view key) {
+    asked_.push_back(key);
+    return value_->find(key);
+}
+
+bool Reader::has(std::string_view key) { return raw(key) != nullptr; }
+
+Spot Reader::spot(std::string_view key) {
+    const Value* member = raw(key);
+    return member != nullptr ? Spot{member, Path{&path_, key}} : here();
+}
+
+void Reader::missing(std::string_view key) {
+    if (value_->kind == Value::Kind::object) {
+        findings_->add(problems::member_missing(here(), key));
+    }
+}
+
+const Value* Reader::required(std::string_view key) {
+    const Value* member = raw(key);
+    if (member == nullptr) missing(key);
+    return member;
+}
+
+std::string Reader::text(std::string_view key) {
+    if (required(key) == nullptr) return {};
+    auto text = as_text(spot(key), *findings_);
+    if (text && text->find_first_not_of(" \t\r\n") == std::string::npos) {
+        findings_->add(problems::text_empty(spot(key)));
+    }
+    return text.value_or("");
+}
+
+std::string Reader::text_or(std::string_view key, std::string fallback) {
+    if (!has(key)) return fallback;
+    return as_text(spot(key), *findings_).value_or(std::move(fallback));
+}
+
+std::string Reader::id(std::string_view key) {
+    std::string text = this->text(key);
+    if (!text.empty() && !is_id(text)) findings_->add(problems::not_an_id(spot(key)));
+    return text;
+}
+
+Money Reader::money(std::string_view key) {
+    return required(key) == nullptr ? Money{} : maybe_money(key).value_or(Money{});
+}
+
+std::optional<Money> Reader::maybe_money(std::string_view key) {
+    if (!has(key)) return std::nullopt;
+    return as_money(spot(key), *findings_);
+}
+
+Decimal Reader::decimal(std::string_view key) {
+    return required(key) == nullptr ? Decimal{} : maybe_decimal(key).value_or(Decimal{});
+}
+
+std::optional<Decimal> Reader::maybe_decimal(std::string_view key) {
+    if (!has(key)) return std::nullopt;
+    return as_decimal(spot(key), *findings_);
+}
+
+Rate Reader::rate(std::string_view key) {
+    if (required(key) == nullptr) return {};
+    const auto percent = as_decimal(spot(key), *findings_);
+    if (!percent) return {};
+    const auto rate = Rate::percent(*percent);
+    if (!rate) findings_->add(problems::not_a_rate(spot(key)));
+    return rate.value_or(Rate{});
+}
+
+Date Reader::date(std::string_view key) {
+    return required(key) == nullptr ? Date{} : maybe_date(key).value_or(Date{});
+}
+
+std::optional<Date> Reader::maybe_date(std::string_view key) {
+    if (!has(key)) return std::nullopt;
+    return as_date(spot(key), *findings_);
+}
+
+int Reader::whole(std::string_view key, int lowest, int highest) {
+    return required(key) == nullptr ? lowest : maybe_whole(key, lowest, highest).value_or(lowest);
+}
+
+std::optional<int> Reader::maybe_whole(std::string_view key, int lowest, int highest) {
+    if (!has(key)) return std::nullopt;
+    const Spot at = spot(key);
+    const auto number =
+        is_number_or_text(*at.value) ? Decimal::parse(at.value->literal) : std::nullopt;
+    if (!number || !number->is_whole() || *number < Decimal::whole(lowest) ||
+        *number > Decimal::whole(highest)) {
+        findings_->add(problems::not_a_whole_number(at, lowest, highest));
+        return std::nullopt;
+    }
+    return static_cast<int>(number->rounded(Rounding::down));
+}
+
+bool Reader::flag_or(std::string_view key, bool fallback) {
+    const Value* member = raw(key);
+    if (member == nullptr) return fallback;
+    const bool named = member->kind == Value::Kind::boolean || member->kind == Value::Kind::text;
+    if (named && (member->literal == "true" || member->literal == "false")) {
+        return member->literal == "true";
+    }
+    findings_->add(problems::wrong_kind(spot(key), "true or false"));
+    return fallback;
+}
+
+std::vector<std::string> Reader::texts(std::string_view key) {
+    std::vector<std::string> list;
+    items(key, [&](const Spot& item) {
+        if (auto text = as_text(item, *findings_)) list.push_back(std::move(*text));
+    });
+    return list;
+}
+
+void Reader::items(std::string_view key, const std::function<void(const Spot&)>& use) {
+    const Value* member = raw(key);
+    if (member == nullptr) return;
+    const Path list_path{&path_, key};
+    if (member->kind != Value::Kind::list) {
+        findings_->add(problems::wrong_kind({member, list_path}, "a list in [ ]"));
+        return;
+    }
+    int index = 0;
+    for (const Value& item : member->items) use({&item, Path{&list_path, {}, index++}});
+}
+
+void Reader::each(std::string_view key, const std::function<void(Reader&)>& use, bool required) {
+    if (required && raw(key) == nullptr) missing(key);
+    items(key, [&](const Spot& item) {
+        Reader reader(*item.value, item.path, *findings_);
+        if (item.value->kind != Value::Kind::object) return;
+        use(reader);
+        reader.finish();
+    });
+}
+
+void Reader::object(std::string_view key, const std::function<void(Reader&)>& use, bool required) {
+    const Value* member = raw(key);
+    if (member == nullptr) {
+        if (required) missing(key);
+        return;
+    }
+    Reader reader(*member, Path{&path_, key}, *findings_);
+    if (member->kind != Value::Kind::object) return;
+    use(reader);
+    reader.finish();
+}
+
+void Reader::members(std::string_view key,
+                     const std::function<void(const Key&, const Spot&)>& use) {
+    const Value* member = raw(key);
+    if (member == nullptr) return;
+    const Path object_path{&path_, key};
+    if (member->kind != Value::Kind::object) {
+        findings_->add(problems::wrong_kind({member, object_path}, "an object in { }"));
+        return;
+    }
+    for (std::size_t i = 0; i < member->items.size(); ++i) {
+        use(member->keys[i], {&member->items[i], Path{&object_path, member->keys[i].name}});
+    }
+}
+
+void Reader::not_one_of(std::string_view key, const std::vector<std::string>& names) {
+    findings_->add(problems::not_one_of(spot(key), names));
+}
+
+void Reader::finish() {
+    std::vector<std::string> known;
+    for (const std::string_view key : asked_) known.emplace_back(key);
+    for (std::size_t i = 0; i < value_->keys.size(); ++i) {
+        const Key& key = value_->keys[i];
+        if (key.name == "comment") continue;
+        if (std::find(asked_.begin(), asked_.end(), key.name) != asked_.end()) continue;
+        Spot member{&value_->items[i], Path{&path_, key.name}};
+        Value named = *member.value; // the message points at the name, not at the value
+        named.place = key.place;
+        member.value = &named;
+        findings_->add(problems::member_unknown(member, key.name, nearest(key.name, known)));
+    }
+}
+
+} // namespace quoin
