@@ -7,6 +7,8 @@
 #pragma once
 
 #include <optional>
+#include <span>
+#include <vector>
 
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/months.hpp>
@@ -20,8 +22,12 @@ namespace quoin {
 /// The same figure in exact integers: slow, and the arbiter of every other way to reach it.
 [[nodiscard]] Money level_payment_exact(Money loan, Rate rate, Months term);
 
+/// The exact payments of many loans at one rate and term, whose powers are formed once.
+[[nodiscard]] std::vector<Money> level_payments_exact(std::span<const Money> loans, Rate rate,
+                                                      Months term);
+
 /// The same figure in binary floating point with a proven error bound, or nothing where the bound
-/// does not separate the value from a rounding tie.
+/// does not separate the value from a rounding tie: next to half a cent, and at a rate of zero.
 [[nodiscard]] std::optional<Money> level_payment_fast(Money loan, Rate rate, Months term);
 
 } // namespace quoin

@@ -38,7 +38,9 @@ class Schedule {
     [[nodiscard]] Money payment() const { return payment_; } ///< the level payment, without extra
     [[nodiscard]] Money extra() const { return extra_; }     ///< extra principal each month
     /// Payments actually made: the term, or fewer where extra principal or rounding ends it early.
+    /// A loan of nothing has none.
     [[nodiscard]] int months() const { return static_cast<int>(balances_.size()) - 1; }
+    [[nodiscard]] const std::vector<Money>& balances() const { return balances_; } ///< [0] the loan
 
     /// Balance after payment `month`; 0 gives the loan, past the end gives zero.
     [[nodiscard]] Money balance(int month) const {
@@ -59,12 +61,15 @@ class Schedule {
 
   private:
     friend Schedule amortize(const LoanTerms&, Money payment, Money extra);
+    friend struct DamagedSchedule; ///< the tests of check() break one on purpose
+    Schedule(const LoanTerms& terms, Money payment, Money extra)
+        : terms_(terms), payment_(payment), extra_(extra) {}
 
     LoanTerms terms_;
     Money payment_;
     Money extra_;
     Money last_payment_;
-    std::vector<Money> balances_; ///< balances_[0] is the loan
+    std::vector<Money> balances_;
 };
 
 /// The schedule under a given payment, with `extra` principal added to each.
@@ -74,8 +79,9 @@ class Schedule {
 /// The schedule under the level payment.
 [[nodiscard]] Schedule amortize(const LoanTerms& terms);
 
-/// The promise of a schedule, checked in every build where one is made: principal sums to the loan,
-/// the last balance is zero, the last payment is its balance and interest. Throws Broken otherwise.
+/// The promise of a schedule, checked in every build where one is made: it starts at the loan and
+/// ends at zero, so that principal sums to the loan; the interest within each payment, the last one
+/// among them, is balance x rate / 12 rounded half away from zero. Throws Broken otherwise.
 void check(const Schedule& schedule);
 
 } // namespace quoin
