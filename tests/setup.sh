@@ -67,7 +67,7 @@ quietly() {
     else
         status=$?
         echo "$title: failed (exit $status); the end of $log:"
-        tail -n 40 "$log"
+        grep -vE '^\[[0-9]+/[0-9]+\] ' "$log" | cut -c 1-180 | tail -n 40
         return "$status"
     fi
 }
