@@ -32,7 +32,7 @@ function(quoin_compile target)
     target_compile_features(${target} PUBLIC cxx_std_20)
     target_compile_options(${target} PRIVATE
         -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wsign-conversion -Wold-style-cast
-        -Wcast-align -Wcast-qual -Wnon-virtual-dtor -Woverloaded-virtual -Wnull-dereference
+        -Wcast-align -Wcast-qual -Wnon-virtual-dtor -Woverloaded-virtual
         -Wdouble-promotion -Wfloat-conversion -Wformat=2 -Wimplicit-fallthrough -Wunused
         $<$<CXX_COMPILER_ID:GNU>:-Wduplicated-cond -Wduplicated-branches -Wlogical-op>
         $<$<BOOL:${QUOIN_WERROR}>:-Werror>)
