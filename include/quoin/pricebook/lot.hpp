@@ -1,0 +1,42 @@
+// Lots: where a home can stand, what that costs, and which plans fit.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/money.hpp>
+
+namespace quoin {
+
+enum class LotStatus { free, held, sold };
+
+/// How the ground falls: level; to basement windows; to a door out of the basement.
+enum class Grade { level, garden, walk_out };
+
+/// A named size of a plan or lot, such as rear_setback_ft 31.
+struct Measure {
+    std::string name;
+    Decimal value;
+};
+
+struct Lot {
+    std::string id;
+    Money premium;
+    LotStatus status = LotStatus::free;
+    Grade grade = Grade::level;
+    std::vector<int> plans; ///< that fit; empty: all
+    bool flood_zone = false;
+    std::vector<Measure> measures;
+    std::string note;
+};
+
+[[nodiscard]] std::string_view name_of(LotStatus status);
+[[nodiscard]] std::string_view name_of(Grade grade);
+
+/// A measure by name, or nullptr.
+[[nodiscard]] const Decimal* find_measure(const std::vector<Measure>& measures,
+                                          std::string_view name);
+
+} // namespace quoin

@@ -1,0 +1,132 @@
+// What a buyer may choose: options, their levels and choices, their prices, and the rules on them.
+//
+// Options, plans, lots, areas and stages refer to each other by index into the price book.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/pricebook/lot.hpp>
+
+namespace quoin {
+
+/// A price for each plan; nothing where the plan is not offered the item.
+class PriceByPlan {
+  public:
+    PriceByPlan() = default;
+    explicit PriceByPlan(std::vector<std::optional<Money>> prices) : prices_(std::move(prices)) {}
+
+    [[nodiscard]] std::optional<Money> on(int plan) const {
+        const auto index = static_cast<std::size_t>(plan);
+        return index < prices_.size() ? prices_[index] : std::nullopt;
+    }
+
+  private:
+    std::vector<std::optional<Money>> prices_;
+};
+
+enum class OptionKind {
+    upgrade,   ///< one thing at a price per unit
+    levels,    ///< an included level and better ones, charged as the difference
+    choice,    ///< one of several at no cost
+    allowance, ///< an included budget; only what is spent above it is charged
+    package,   ///< a price that replaces its parts' prices
+};
+
+enum class Unit { each, square_foot, linear_foot };
+
+struct Level {
+    std::string id;
+    std::string name;
+    std::string note;
+    PriceByPlan price; ///< list price; the charge is the difference to the included level
+};
+
+struct Choice {
+    std::string id;
+    std::string name;
+    std::string note;
+};
+
+/// How many units are bought: one, a measure of the plan, or what the buyer says within limits.
+struct Quantity {
+    enum class From { one, plan, buyer };
+
+    From from = From::one;
+    std::vector<Decimal> by_plan; ///< from == plan: the measure of each plan
+    Decimal lowest = Decimal::whole(1);
+    Decimal highest = Decimal::whole(1);
+    Decimal step = Decimal::whole(1);
+    Decimal usual = Decimal::whole(1); ///< taken where the buyer gives none
+
+    [[nodiscard]] Decimal usual_on(int plan) const {
+        return from == From::plan ? by_plan[static_cast<std::size_t>(plan)] : usual;
+    }
+    [[nodiscard]] bool allows(Decimal quantity) const;
+};
+
+/// An option at any level, or at a level or better.
+struct OptionRef {
+    int option = -1;
+    int level = -1; ///< -1: any
+
+    friend bool operator==(const OptionRef&, const OptionRef&) = default;
+};
+
+/// Where an option can be had; an empty list sets no limit.
+struct Only {
+    std::vector<int> plans;
+    std::vector<std::string> elevations;
+    std::vector<int> lots;
+    std::vector<Grade> grades;
+    std::vector<Measure> lot_at_least;
+};
+
+/// Trades whose work needs a permit or a licence under local code.
+struct Work {
+    bool gas = false;
+    bool wiring = false;
+    bool plumbing = false;
+    bool structure = false;
+
+    [[nodiscard]] bool any() const { return gas || wiring || plumbing || structure; }
+};
+
+/// Doing it after closing instead.
+struct Later {
+    Money estimate;
+    std::string note;
+};
+
+struct Option {
+    std::string id;
+    std::string name;
+    std::string text;
+    std::string note; ///< the catch, said plainly
+    int area = 0;
+    OptionKind kind = OptionKind::upgrade;
+    Unit unit = Unit::each;
+    Quantity quantity;
+    PriceByPlan price;               ///< upgrade, package: per unit; allowance: the budget
+    std::vector<Level> levels;       ///< rising
+    std::vector<int> included_level; ///< by plan; -1 where no level is included
+    std::vector<Choice> choices;     ///< the first is the default
+    std::vector<OptionRef> parts;    ///< of a package
+    std::vector<std::vector<OptionRef>> needs; ///< every entry holds by any one of its members
+    std::vector<int> excludes;
+    std::string one_of; ///< name of a group of which at most one is chosen
+    Only only;
+    int cutoff = -1; ///< stage before which it must be chosen; -1: any time
+    bool structural = false;
+    Work work;
+    std::optional<Later> later;
+
+    [[nodiscard]] int included_level_on(int plan) const {
+        return included_level.empty() ? -1 : included_level[static_cast<std::size_t>(plan)];
+    }
+};
+
+} // namespace quoin

@@ -1,0 +1,96 @@
+// Reading lots, from the price book itself or from a list out of a spreadsheet.
+#include "book_reader.hpp"
+
+namespace quoin {
+namespace {
+
+const Words<LotStatus> status_words = {
+    {"free", LotStatus::free}, {"held", LotStatus::held}, {"sold", LotStatus::sold}};
+const Words<Grade> grade_words = {
+    {"level", Grade::level}, {"garden", Grade::garden}, {"walk-out", Grade::walk_out}};
+
+Lot read_common(Reader& item) {
+    Lot lot;
+    lot.id = item.id("id");
+    lot.premium = item.money("premium");
+    lot.status = item.word("status", status_words);
+    lot.grade = item.word("grade", grade_words);
+    lot.flood_zone = item.flag_or("flood_zone", false);
+    lot.note = item.text_or("note", "");
+    return lot;
+}
+
+void add(Reader& item, PriceBook& book, Lot lot) {
+    distinct_id(item, book.lots, lot.id, "lot");
+    book.lots.push_back(std::move(lot));
+}
+
+/// A row of the list: plans are words in one cell, measures are columns "measure.<name>".
+void read_row(Reader& item, PriceBook& book) {
+    Lot lot = read_common(item);
+    const std::string plans = item.text_or("plans", "");
+    for (std::size_t i = 0; i < plans.size();) {
+        const std::size_t begin = plans.find_first_not_of(' ', i);
+        if (begin == std::string::npos) break;
+        i = std::min(plans.find(' ', begin), plans.size());
+        const int plan = look_up(book.plans, "plan", plans.substr(begin, i - begin),
+                                 item.spot("plans"), item.findings());
+        if (plan >= 0) lot.plans.push_back(plan);
+    }
+    constexpr std::string_view prefix = "measure.";
+    for (const Key& key : item.here().value->keys) {
+        if (key.name.substr(0, prefix.size()) != prefix) continue;
+        lot.measures.push_back({key.name.substr(prefix.size()), item.decimal(key.name)});
+    }
+    add(item, book, std::move(lot));
+}
+
+} // namespace
+
+std::string_view name_of(LotStatus status) {
+    return status_words[static_cast<std::size_t>(status)].first;
+}
+
+std::string_view name_of(Grade grade) {
+    return grade_words[static_cast<std::size_t>(grade)].first;
+}
+
+const Decimal* find_measure(const std::vector<Measure>& measures, std::string_view name) {
+    for (const Measure& measure : measures) {
+        if (measure.name == name) return &measure.value;
+    }
+    return nullptr;
+}
+
+std::optional<std::string> lots_file(const Value& book) {
+    const Value* lots = book.find("lots");
+    const Value* csv = lots != nullptr ? lots->find("csv") : nullptr;
+    if (csv == nullptr || csv->kind != Value::Kind::text) return std::nullopt;
+    return csv->literal;
+}
+
+void read_lots(Reader& root, const Document* list, PriceBook& book) {
+    const Value* lots = root.raw("lots");
+    if (lots != nullptr && lots->kind == Value::Kind::object) {
+        root.object("lots", [](Reader& item) { item.text("csv"); });
+        if (list == nullptr) return; // the missing file is reported where it was looked for
+        int index = 0;
+        for (const Value& row : list->root.items) {
+            Reader item(row, Path{nullptr, {}, index++}, root.findings());
+            read_row(item, book);
+            item.finish();
+        }
+        return;
+    }
+    root.each(
+        "lots",
+        [&](Reader& item) {
+            Lot lot = read_common(item);
+            lot.plans = index_list(item, "plans", book.plans, "plan");
+            lot.measures = measures(item, "measures");
+            add(item, book, std::move(lot));
+        },
+        true);
+}
+
+} // namespace quoin

@@ -1,0 +1,49 @@
+// Reading what the furnished model shows.
+#include "book_reader.hpp"
+
+namespace quoin {
+namespace {
+
+/// An id among an option's levels or choices, or -1 where the member is absent.
+template <class Item>
+int pick_member(Reader& item, std::string_view key, const std::vector<Item>& items) {
+    return item.has(key) ? index_member(item, key, items, key) : -1;
+}
+
+Shown read_shown(Reader& item, const PriceBook& book) {
+    Shown shown;
+    shown.text = item.text_or("text", "");
+    if (!item.has("option")) {
+        shown.area = index_member(item, "area", book.areas, "area");
+        return shown;
+    }
+    shown.option = index_member(item, "option", book.options, "option");
+    if (shown.option < 0) return shown;
+    const Option& option = book.options[static_cast<std::size_t>(shown.option)];
+    shown.area = option.area;
+    shown.level = pick_member(item, "level", option.levels);
+    shown.choice = pick_member(item, "choice", option.choices);
+    shown.quantity = item.maybe_decimal("quantity");
+    if (option.kind == OptionKind::levels && !item.has("level")) {
+        item.findings().add(problems::member_missing(item.here(), "level"));
+    }
+    return shown;
+}
+
+} // namespace
+
+void read_model(Reader& root, PriceBook& book) {
+    root.object("model", [&](Reader& item) {
+        FurnishedModel model;
+        model.plan = index_member(item, "plan", book.plans, "plan");
+        if (model.plan < 0) return;
+        const auto& elevations = book.plans[static_cast<std::size_t>(model.plan)].elevations;
+        model.elevation = index_member(item, "elevation", elevations, "elevation");
+        if (item.has("lot")) model.lot = index_member(item, "lot", book.lots, "lot");
+        model.note = item.text_or("note", "");
+        item.each("shows", [&](Reader& shown) { model.shows.push_back(read_shown(shown, book)); });
+        book.model = std::move(model);
+    });
+}
+
+} // namespace quoin

@@ -1,0 +1,79 @@
+// Reading incentives and deposits.
+#include "book_reader.hpp"
+
+namespace quoin {
+namespace {
+
+const Words<IncentiveUse> use_words = {{"price", IncentiveUse::price},
+                                       {"options", IncentiveUse::options},
+                                       {"closing costs", IncentiveUse::closing_costs},
+                                       {"points", IncentiveUse::points}};
+const Words<IncentiveBase> base_words = {{"base price", IncentiveBase::base_price},
+                                         {"options", IncentiveBase::options},
+                                         {"contract price", IncentiveBase::contract_price}};
+
+std::vector<IncentiveUse> read_uses(Reader& incentive) {
+    std::vector<IncentiveUse> uses;
+    incentive.items("uses", [&](const Spot& spot) {
+        const auto name = as_text(spot, incentive.findings());
+        if (!name) return;
+        std::vector<std::string> known;
+        for (const auto& [word, use] : use_words) {
+            if (*name == word) {
+                uses.push_back(use);
+                return;
+            }
+            known.emplace_back(word);
+        }
+        incentive.findings().add(problems::not_one_of(spot, known));
+    });
+    if (uses.empty()) {
+        incentive.findings().add(
+            problems::members_conflict(incentive.here(), "at least one entry in \"uses\""));
+    }
+    return uses;
+}
+
+void read_amount(Reader& item, Incentive& incentive) {
+    incentive.amount = item.maybe_money("amount");
+    if (item.has("percent") == incentive.amount.has_value()) {
+        item.findings().add(problems::members_conflict(
+            item.here(), "either \"amount\", or \"percent\" with \"of\""));
+    }
+    if (!item.has("percent")) return;
+    incentive.percent = item.percent("percent");
+    incentive.of = item.word("of", base_words);
+}
+
+} // namespace
+
+void read_offers(Reader& root, PriceBook& book) {
+    root.each("incentives", [&](Reader& item) {
+        Incentive incentive;
+        incentive.id = item.id("id");
+        incentive.name = item.text("name");
+        read_amount(item, incentive);
+        incentive.uses = read_uses(item);
+        incentive.plans = index_list(item, "plans", book.plans, "plan");
+        incentive.lots = index_list(item, "lots", book.lots, "lot");
+        incentive.lender = item.text_or("lender", "");
+        incentive.expires = item.maybe_date("expires");
+        incentive.close_by = item.maybe_date("close_by");
+        incentive.conditions = item.text_or("conditions", "");
+        distinct_id(item, book.incentives, incentive.id, "incentive");
+        book.incentives.push_back(std::move(incentive));
+    });
+    root.object("deposits", [&](Reader& item) {
+        item.object("earnest", [&](Reader& earnest) {
+            book.deposits.earnest = earnest.maybe_money("amount");
+            if (!book.deposits.earnest) book.deposits.earnest_percent = earnest.percent("percent");
+        });
+        item.object("options", [&](Reader& share) {
+            book.deposits.structural_percent = share.percent("structural_percent");
+            book.deposits.finish_percent = share.percent("finish_percent");
+        });
+        book.deposits.note = item.text_or("note", "");
+    });
+}
+
+} // namespace quoin

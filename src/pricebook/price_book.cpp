@@ -1,0 +1,157 @@
+// Reading a price book: community, areas, stages, plans, included features.
+#include "book_reader.hpp"
+
+namespace quoin {
+namespace {
+
+std::vector<Named> read_named(Reader& root, std::string_view key, std::string_view what,
+                              bool required) {
+    std::vector<Named> list;
+    root.each(
+        key,
+        [&](Reader& item) {
+            Named named{item.id("id"), item.text("name")};
+            distinct_id(item, list, named.id, what);
+            list.push_back(std::move(named));
+        },
+        required);
+    return list;
+}
+
+std::vector<Elevation> read_elevations(Reader& plan) {
+    std::vector<Elevation> list;
+    plan.each(
+        "elevations",
+        [&](Reader& item) {
+            Elevation elevation;
+            elevation.id = item.id("id");
+            elevation.name = item.text("name");
+            elevation.price = item.money("price");
+            elevation.note = item.text_or("note", "");
+            distinct_id(item, list, elevation.id, "elevation");
+            list.push_back(std::move(elevation));
+        },
+        true);
+    return list;
+}
+
+Money positive_money(Reader& reader, std::string_view key) {
+    const Money amount = reader.money(key);
+    if (reader.has(key) && amount <= Money{}) {
+        reader.findings().add(problems::out_of_range(reader.spot(key), "an amount above zero"));
+    }
+    return amount;
+}
+
+void read_plans(Reader& root, PriceBook& book) {
+    root.each(
+        "plans",
+        [&](Reader& item) {
+            Plan plan;
+            plan.id = item.id("id");
+            plan.name = item.text("name");
+            plan.style = item.text_or("style", "");
+            plan.note = item.text_or("note", "");
+            plan.base_price = positive_money(item, "base_price");
+            plan.bedrooms = item.decimal("bedrooms");
+            plan.bathrooms = item.decimal("bathrooms");
+            plan.square_feet = item.decimal("square_feet");
+            plan.measures = measures(item, "measures");
+            plan.elevations = read_elevations(item);
+            distinct_id(item, book.plans, plan.id, "plan");
+            book.plans.push_back(std::move(plan));
+        },
+        true);
+}
+
+void read_community(Reader& root, PriceBook& book) {
+    root.object(
+        "community",
+        [&](Reader& item) {
+            book.community.name = item.text("name");
+            book.community.builder = item.text("builder");
+            book.community.place = item.id("place");
+            book.community.note = item.text_or("note", "");
+        },
+        true);
+    book.version = root.text("version");
+    book.effective = root.date("effective");
+    book.expires = root.date("expires");
+    if (book.expires < book.effective) {
+        root.findings().add(
+            problems::dates_reversed(root.spot("expires"), "effective", "expires"));
+    }
+}
+
+void read_included(Reader& root, PriceBook& book) {
+    root.each("included", [&](Reader& item) {
+        Included included;
+        included.area = index_member(item, "area", book.areas, "area");
+        included.text = item.text("text");
+        if (item.has("option")) {
+            included.option = index_member(item, "option", book.options, "option");
+        }
+        included.plans = index_list(item, "plans", book.plans, "plan");
+        book.included.push_back(std::move(included));
+    });
+}
+
+} // namespace
+
+std::vector<Measure> measures(Reader& reader, std::string_view key) {
+    std::vector<Measure> list;
+    reader.members(key, [&](const Key& name, const Spot& spot) {
+        if (name.name == "comment") return;
+        if (const auto value = as_decimal(spot, reader.findings())) {
+            list.push_back({name.name, *value});
+        }
+    });
+    return list;
+}
+
+PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook& book) {
+    const Value* member = reader.raw(key);
+    std::vector<std::optional<Money>> prices(book.plans.size());
+    if (member == nullptr || member->kind != Value::Kind::object) {
+        std::fill(prices.begin(), prices.end(), reader.money(key));
+        return PriceByPlan(std::move(prices));
+    }
+    std::optional<Money> others;
+    reader.members(key, [&](const Key& name, const Spot& spot) {
+        const auto price = as_money(spot, reader.findings());
+        if (name.name == "*") {
+            others = price;
+            return;
+        }
+        const int plan = look_up(book.plans, "plan", name.name, spot, reader.findings());
+        if (plan >= 0) prices[static_cast<std::size_t>(plan)] = price;
+    });
+    for (auto& price : prices) {
+        if (!price) price = others;
+    }
+    return PriceByPlan(std::move(prices));
+}
+
+PriceBook read_price_book(const Document& document, const Document* lots, Findings& findings) {
+    PriceBook book;
+    book.file = document.source->name();
+    Reader root(document.root, Path{}, findings);
+    if (document.root.kind != Value::Kind::object) return book;
+    if (root.text("format") != "quoin/pricebook/1") {
+        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/pricebook/1\""));
+        return book;
+    }
+    read_community(root, book);
+    book.areas = read_named(root, "areas", "area", true);
+    book.stages = read_named(root, "stages", "stage", false);
+    read_plans(root, book);
+    read_lots(root, lots, book);
+    read_options(root, book);
+    read_included(root, book);
+    read_offers(root, book);
+    read_model(root, book);
+    root.finish();
+    return book;
+}
+
+} // namespace quoin
