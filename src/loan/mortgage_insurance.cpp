@@ -55,7 +55,8 @@ std::vector<YearOfBalances> years_of_balances(Money loan, Money payment, int las
     Money balance = loan;
     int month = 0;
     for (YearOfBalances& in_year : years) {
-        for (const int end = std::min(month + year, last); month < end && balance > Money{}; ++month) {
+        for (const int end = std::min(month + year, last); month < end && balance > Money{};
+             ++month) {
             in_year.add(balance);
             balance = balance + interest(balance) - payment;
         }
@@ -67,14 +68,13 @@ std::vector<YearOfBalances> years_of_balances(Money loan, Money payment, int las
 std::vector<YearOfBalances> hud_balances(const LoanTerms& terms, int last) {
     const Money payment = level_payment(terms.loan, terms.rate, terms.term);
     if (!fits_one_division(terms.loan, payment, terms.rate)) {
-        return years_of_balances(terms.loan, payment, last, [&](Money balance) {
-            return hud_interest(balance, terms.rate);
-        });
+        return years_of_balances(terms.loan, payment, last,
+                                 [&](Money balance) { return hud_interest(balance, terms.rate); });
     }
     const RoundedInterest interest(terms.rate, hud_offset);
     return years_of_balances(terms.loan, payment, last, [&](Money balance) {
-        return Money::cents(static_cast<std::int64_t>(
-            interest(static_cast<std::uint64_t>(balance.count()))));
+        return Money::cents(
+            static_cast<std::int64_t>(interest(static_cast<std::uint64_t>(balance.count()))));
     });
 }
 
@@ -105,7 +105,8 @@ int first_at_most(const Schedule& schedule, Money value, int percent) {
 
 MonthlyPremium::MonthlyPremium(std::vector<Money> yearly, int months)
     : yearly_(std::move(yearly)), months_(months) {
-    ensure(months >= 0 && (months == 0 || !yearly_.empty()), "a premium that is paid has an amount");
+    ensure(months >= 0 && (months == 0 || !yearly_.empty()),
+           "a premium that is paid has an amount");
 }
 
 Money MonthlyPremium::in_month(int month) const {
@@ -125,8 +126,8 @@ Money MonthlyPremium::paid_through(int month) const {
 
 MonthlyPremium hud_annual_premium(const LoanTerms& total_loan, Percent annual,
                                   Percent upfront_financed, Months duration) {
-    const auto years = hud_balances(total_loan,
-                                    through_whole_year(duration, total_loan.term.count()));
+    const auto years =
+        hud_balances(total_loan, through_whole_year(duration, total_loan.term.count()));
     const std::int64_t with_upfront = hundred_percent + upfront_financed.value().billionths();
     std::vector<Money> monthly;
     monthly.reserve(years.size());

@@ -1,7 +1,6 @@
 // Running a loan down, month by month, and proving each row by a way of its own.
 #include <quoin/loan/schedule.hpp>
 
-#include <algorithm>
 #include <string>
 
 #include <quoin/exact/broken.hpp>
@@ -57,15 +56,36 @@ bool is_small(Money amount) {
     return amount.count() <= static_cast<std::int64_t>(RoundedInterest::largest_balance);
 }
 
-/// Whether `interest` is balance x rate / 12 rounded half away from zero, by multiplication alone:
-/// 0 <= balance x rate + D/2 - interest x D < D.
-bool is_rounded_interest(Int128 interest, Int128 balance, std::int64_t rate) {
+/// Whether `payment` takes `before` to `after` by interest of balance x rate / 12, rounded half
+/// away from zero. By multiplication alone: 0 <= balance x rate + D/2 - interest x D < D.
+bool is_right_row(Money before, Money after, Money payment, Rate rate) {
     constexpr Int128 D = Rate::monthly_denominator;
-    const Int128 rest = balance * rate + D / 2 - interest * D;
-    return rest >= 0 && rest < D;
+    const Int128 balance = before.count();
+    const Int128 interest = Int128{payment.count()} + after.count() - balance;
+    const Int128 rest = balance * rate.millionths() + D / 2 - interest * D;
+    return before >= Money{} && after >= Money{} && rest >= 0 && rest < D;
 }
 
-[[noreturn]] void throw_broken(const Schedule& schedule, int month, const char* promise) {
+/// The same for all rows under one payment at once, for balances as small as those of homes. False
+/// where a row is wrong or large. What would be negative is huge here, and so it is refused.
+bool are_small_right_rows(const Money* balances, std::size_t rows, Money paid, Rate rate) {
+    constexpr auto D = RoundedInterest::denominator;
+    constexpr auto largest = RoundedInterest::largest_balance; // x D, it is under 2^64
+    const auto pays = static_cast<std::uint64_t>(paid.count());
+    const auto units = static_cast<std::uint64_t>(rate.millionths());
+    auto before = static_cast<std::uint64_t>(balances[0].count());
+    std::uint64_t wrong = 0;
+    for (std::size_t row = 1; row <= rows; ++row) {
+        const auto after = static_cast<std::uint64_t>(balances[row].count());
+        const std::uint64_t interest = pays + after - before;
+        const std::uint64_t rest = before * units + D / 2 - interest * D;
+        wrong |= (before > largest) | (interest > largest / 2) | (rest >= D);
+        before = after;
+    }
+    return wrong == 0;
+}
+
+[[noreturn]] void throw_broken(const Schedule& schedule, std::size_t month, const char* promise) {
     const LoanTerms& terms = schedule.terms();
     throw Broken("schedule row " + std::to_string(month) + ": " + promise + " (loan $" +
                  terms.loan.text() + ", rate " + terms.rate.text() + " %, " +
@@ -110,17 +130,19 @@ Money Schedule::paid_through(int month) const {
 
 void check(const Schedule& schedule) {
     const std::vector<Money>& balances = schedule.balances();
-    const int months = schedule.months();
-    ensure(months >= 0 && balances.front() == schedule.terms().loan, "a schedule starts at its loan");
-    if (!balances.back().is_zero()) throw_broken(schedule, months, "the last balance is not zero");
-    const Int128 paid = (schedule.payment() + schedule.extra()).count();
-    const std::int64_t rate = schedule.terms().rate.millionths();
-    for (int month = 1; month <= months; ++month) {
-        const Int128 before = balances[static_cast<std::size_t>(month) - 1].count();
-        const Int128 after = balances[static_cast<std::size_t>(month)].count();
-        const Int128 payment = month < months ? paid : Int128{schedule.last_payment().count()};
-        if (!is_rounded_interest(payment - (before - after), before, rate)) {
-            throw_broken(schedule, month, "interest is not balance x rate / 12");
+    const Rate rate = schedule.terms().rate;
+    ensure(!balances.empty() && balances[0] == schedule.terms().loan,
+           "a schedule starts at its loan");
+    const std::size_t months = balances.size() - 1;
+    if (!balances[months].is_zero()) throw_broken(schedule, months, "the last balance is not zero");
+    if (months == 0) return;
+    const Money paid = schedule.payment() + schedule.extra();
+    std::size_t row = 1;
+    if (are_small_right_rows(balances.data(), months - 1, paid, rate)) row = months;
+    for (; row <= months; ++row) {
+        const Money payment = row < months ? paid : schedule.last_payment();
+        if (!is_right_row(balances[row - 1], balances[row], payment, rate)) {
+            throw_broken(schedule, row, "interest is not balance x rate / 12");
         }
     }
 }

@@ -31,13 +31,16 @@ class MonthlyPremium {
 };
 
 /// HUD's annual premium, per 24 CFR 203.261 and HUD's premium calculation: average of the
-/// beginning-of-month balances of the year x rate, to the cent; / (1 + upfront percent if financed),
-/// to the cent; / 12, to the cent. `upfront` is zero where the upfront premium was paid in cash.
+/// beginning-of-month balances of the year x rate, to the cent; / (1 + upfront percent if
+/// financed), to the cent; / 12, to the cent. `upfront_financed` is zero where it was paid in cash.
+/// HUD runs the level payment of the total loan by its own interest: balance x percent to the cent,
+/// / 1200 to the cent. Ends with the loan where `duration` is longer.
 [[nodiscard]] MonthlyPremium hud_annual_premium(const LoanTerms& total_loan, Percent annual,
                                                 Percent upfront_financed, Months duration);
 
 /// USDA's annual fee: average scheduled unpaid principal of the year x rate, to the cent; / 12, to
-/// the cent. Source of the base: 7 CFR 3555; the order of rounding is ours.
+/// the cent. Source of the base: 7 CFR 3555; that the average is of the balances at the start of
+/// each month, and the order of rounding, are ours.
 [[nodiscard]] MonthlyPremium usda_annual_fee(const Schedule& schedule, Percent annual,
                                              Months duration);
 
@@ -49,12 +52,12 @@ class MonthlyPremium {
 struct InsuranceEnd {
     int on_request = 0; ///< first payment after which the scheduled balance is <= 80 % of value
     int automatic = 0;  ///< first payment after which it is <= 78 %
-    int midpoint = 0;   ///< half of the amortization period
+    int midpoint = 0;   ///< half of the amortization period, an odd month counted in
     /// The last payment that carries the premium without a request: automatic, or the midpoint.
     [[nodiscard]] int last_automatic() const { return automatic < midpoint ? automatic : midpoint; }
 };
-/// `value` is the lesser of contract price and appraised value. Zero where the loan starts at or
-/// under the share.
+/// `value` is the lesser of contract price and appraised value. A balance that the loan starts at
+/// or under is reached at payment 0.
 [[nodiscard]] InsuranceEnd insurance_end(const Schedule& schedule, Money value);
 
 } // namespace quoin
