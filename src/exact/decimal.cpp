@@ -1,7 +1,6 @@
 // Reading and writing decimals from their own text, digit by digit.
 #include <quoin/exact/decimal.hpp>
 
-#include <cctype>
 #include <charconv>
 
 namespace quoin {
@@ -19,7 +18,7 @@ struct Literal {
 std::optional<std::int64_t> parse_exponent(std::string_view text) {
     if (text.empty()) return 0;
     text.remove_prefix(1); // e or E
-    if (!text.empty() && text.front() == '+') text.remove_prefix(1);
+    if (text.size() > 1 && text.front() == '+' && is_digit(text[1])) text.remove_prefix(1);
     int exponent = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), exponent);
     if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;

@@ -6,13 +6,14 @@ namespace {
 
 /// "1,234,567.89" -> "1234567.89"; nothing where a comma stands anywhere but between thousands.
 std::optional<std::string> without_commas(std::string_view text) {
-    const std::string_view whole = text.substr(0, text.find('.'));
+    const std::string_view whole = text.substr(0, text.find_first_of(".eE"));
     if (text.find(',', whole.size()) != std::string_view::npos) return std::nullopt;
     if (whole.find(',') == std::string_view::npos) return std::string(text);
+    if (whole.size() % 4 == 0) return std::nullopt; // "1000,000" and ",000"
     std::string plain;
     for (std::size_t i = 0; i < whole.size(); ++i) {
         const bool comma_place = (whole.size() - i) % 4 == 0;
-        if ((whole[i] == ',') != (comma_place && i != 0)) return std::nullopt;
+        if ((whole[i] == ',') != comma_place) return std::nullopt;
         if (whole[i] != ',') plain += whole[i];
     }
     return plain + std::string(text.substr(whole.size()));

@@ -8,6 +8,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -32,6 +33,10 @@ class Decimal {
     static constexpr Decimal whole(std::int64_t number) {
         return billionths(multiply_divide(number, one, 1, Rounding::down));
     }
+    template <std::floating_point Binary>
+    static Decimal billionths(Binary) = delete;
+    template <std::floating_point Binary>
+    static Decimal whole(Binary) = delete;
 
     /// Reads a plain or exponent literal ("12", "-0.5", "1.5e3"), exactly or not at all: nothing
     /// where the text is no number, needs more than nine decimals, or leaves the range.
@@ -54,8 +59,14 @@ class Decimal {
         }
         return billionths(sum);
     }
-    friend constexpr Decimal operator-(Decimal a) { return billionths(-a.count_); }
-    friend constexpr Decimal operator-(Decimal a, Decimal b) { return a + -b; }
+    friend constexpr Decimal operator-(Decimal a, Decimal b) {
+        std::int64_t difference = 0;
+        if (__builtin_sub_overflow(a.count_, b.count_, &difference)) {
+            throw Overflow("a difference of decimals is too large");
+        }
+        return billionths(difference);
+    }
+    friend constexpr Decimal operator-(Decimal a) { return Decimal{} - a; }
 
   private:
     std::int64_t count_ = 0;

@@ -32,6 +32,10 @@ class Money {
         return m;
     }
     static constexpr Money dollars(std::int64_t number) { return cents(number) * 100; }
+    template <std::floating_point Binary>
+    static Money cents(Binary) = delete; ///< 19.99 would lose what it means
+    template <std::floating_point Binary>
+    static Money dollars(Binary) = delete;
 
     /// Reads "1580.17", "-250", "$1,580.17"; nothing where the text is no amount, has more than two
     /// decimals, or misplaced thousands commas.
@@ -60,6 +64,7 @@ class Money {
     }
     friend constexpr Money operator-(Money a) { return Money{} - a; }
     template <std::integral Count>
+        requires(!std::same_as<Count, bool>)
     friend constexpr Money operator*(Money a, Count count) {
         std::int64_t product = 0;
         if (__builtin_mul_overflow(a.count_, count, &product)) {

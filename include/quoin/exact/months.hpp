@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 
 namespace quoin {
 
@@ -9,7 +10,11 @@ class Months {
   public:
     constexpr Months() = default;
     constexpr explicit Months(int count) : count_(count) {}
+    template <std::floating_point Binary>
+    explicit Months(Binary) = delete;
     [[nodiscard]] static constexpr Months years(int count) { return Months(12 * count); }
+    template <std::floating_point Binary>
+    static Months years(Binary) = delete;
 
     [[nodiscard]] constexpr int count() const { return count_; }
 

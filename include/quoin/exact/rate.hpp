@@ -8,6 +8,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -38,6 +39,8 @@ class Rate {
         r.count_ = count;
         return r;
     }
+    template <std::floating_point Binary>
+    static Rate millionths(Binary) = delete;
 
     [[nodiscard]] constexpr std::int64_t millionths() const { return count_; }
     [[nodiscard]] constexpr Decimal percent() const { return Decimal::billionths(count_ * 1000); }
