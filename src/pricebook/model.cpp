@@ -24,6 +24,7 @@ Shown read_shown(Reader& item, const PriceBook& book) {
     shown.level = pick_member(item, "level", option.levels);
     shown.choice = pick_member(item, "choice", option.choices);
     shown.quantity = item.maybe_decimal("quantity");
+    shown.spend = item.maybe_money("spend");
     if (option.kind == OptionKind::levels && !item.has("level")) {
         item.findings().add(problems::member_missing(item.here(), "level"));
     }

@@ -34,13 +34,17 @@ OptionKind kind_of(Reader& item) {
 void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
     const std::string name = item.text("from_plan");
     quantity.from = Quantity::From::plan;
+    std::vector<std::string> known;
+    bool found = false;
     for (const Plan& plan : book.plans) {
         const Decimal* measure = find_measure(plan.measures, name);
-        if (measure == nullptr) {
-            item.findings().add(problems::name_unknown(
-                item.spot("from_plan"), "measure of plan " + plan.id, name, {}));
-        }
+        found = found || measure != nullptr;
         quantity.by_plan.push_back(measure != nullptr ? *measure : Decimal{});
+        for (const Measure& other : plan.measures) known.push_back(other.name);
+    }
+    if (!found) {
+        item.findings().add(problems::name_unknown(item.spot("from_plan"), "measure of a plan",
+                                                   name, nearest(name, known)));
     }
 }
 

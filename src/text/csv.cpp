@@ -10,7 +10,7 @@ namespace {
 
 struct Cell {
     std::string text;
-    Place place;
+    Span place;
 };
 
 /// Walks a CSV text row by row.
@@ -26,7 +26,7 @@ class RowReader {
   private:
     Cell cell();
     Cell quoted();
-    Place place(std::size_t begin) const {
+    Span place(std::size_t begin) const {
         return {&source_, static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(at_)};
     }
 
@@ -150,7 +150,7 @@ Document parse_csv(std::shared_ptr<const Source> source, Findings& findings) {
     document.root.place = {source.get(), 0, static_cast<std::uint32_t>(source->text().size())};
     while (const auto row = rows.next()) {
         if (row->size() != header->size()) {
-            const Place place{source.get(), row->front().place.begin, row->back().place.end};
+            const Span place{source.get(), row->front().place.begin, row->back().place.end};
             findings.add(problems::csv_cells(place, row->size(), header->size()));
         } else {
             document.root.items.push_back(row_object(*header, *row));

@@ -66,7 +66,7 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     Value take() { return std::move(root_); }
 
   private:
-    Place token();
+    Span token();
     bool add(Value::Kind kind, std::string literal);
     bool add_number();
     bool open(Value::Kind kind);
@@ -87,7 +87,7 @@ std::size_t string_end(std::string_view text, std::size_t begin) {
     return std::min(i + 1, text.size());
 }
 
-Place TreeBuilder::token() {
+Span TreeBuilder::token() {
     const std::string_view text = source_.text();
     if (offset_ == 0 && text.substr(0, 3) == "\xEF\xBB\xBF") offset_ = 3;
     const std::size_t begin = std::min(text.find_first_not_of(" \t\r\n,:", offset_), text.size());
@@ -108,7 +108,7 @@ Value& TreeBuilder::place_for_next() {
 }
 
 bool TreeBuilder::add(Value::Kind kind, std::string literal) {
-    const Place place = token();
+    const Span place = token();
     Value& value = place_for_next();
     value.kind = kind;
     value.place = place;
@@ -124,7 +124,7 @@ bool TreeBuilder::add_number() {
 }
 
 bool TreeBuilder::key(string_t& name) {
-    const Place place = token();
+    const Span place = token();
     Value& object = *open_.back();
     for (const Key& known : object.keys) {
         if (known.name == name) {
@@ -137,7 +137,7 @@ bool TreeBuilder::key(string_t& name) {
 }
 
 bool TreeBuilder::open(Value::Kind kind) {
-    const Place place = token();
+    const Span place = token();
     if (open_.size() == static_cast<std::size_t>(deepest_nesting)) {
         findings_.add(problems::too_deep(place, deepest_nesting));
         return false;
@@ -150,7 +150,7 @@ bool TreeBuilder::open(Value::Kind kind) {
 }
 
 bool TreeBuilder::close() {
-    const Place end = token();
+    const Span end = token();
     open_.back()->place.end = end.end;
     open_.pop_back();
     return true;
@@ -169,7 +169,7 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
     const std::string_view text = source_.text();
     const auto read = static_cast<std::size_t>(*furthest_ - text.data());
     const std::size_t at = std::min(read == 0 ? 0 : read - 1, text.size());
-    const Place place{&source_, static_cast<std::uint32_t>(at),
+    const Span place{&source_, static_cast<std::uint32_t>(at),
                       static_cast<std::uint32_t>(std::min(at + 1, text.size()))};
     const std::string_view what = error.what();
     constexpr int number_overflow = 406;

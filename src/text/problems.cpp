@@ -10,7 +10,7 @@ namespace {
 constexpr std::size_t widest_excerpt = 96;
 
 /// Puts line, column and excerpt of a place into a problem; a very long line is cut around it.
-void locate(Problem& problem, const Place& place) {
+void locate(Problem& problem, const Span& place) {
     if (place.source == nullptr) return;
     const auto position = place.source->position(place.begin);
     problem.file = place.source->name();
@@ -28,7 +28,7 @@ void locate(Problem& problem, const Place& place) {
     problem.width = static_cast<int>(std::min(width, room > column ? room - column : 1));
 }
 
-Problem at(Place place, std::string_view id, std::string found, std::string expected,
+Problem at(Span place, std::string_view id, std::string found, std::string expected,
            std::string advice) {
     Problem problem;
     problem.id = id;
@@ -41,7 +41,7 @@ Problem at(Place place, std::string_view id, std::string found, std::string expe
 
 Problem at(const Spot& spot, std::string_view id, std::string found, std::string expected,
            std::string advice) {
-    const Place place = spot.value != nullptr ? spot.value->place : Place{};
+    const Span place = spot.value != nullptr ? spot.value->place : Span{};
     Problem problem = at(place, id, std::move(found), std::move(expected), std::move(advice));
     problem.path = spot.path.pointer();
     return problem;
@@ -49,7 +49,7 @@ Problem at(const Spot& spot, std::string_view id, std::string found, std::string
 
 Problem of_file(std::string file, std::string_view id, std::string found, std::string expected,
                 std::string advice) {
-    Problem problem = at(Place{}, id, std::move(found), std::move(expected), std::move(advice));
+    Problem problem = at(Span{}, id, std::move(found), std::move(expected), std::move(advice));
     problem.file = std::move(file);
     return problem;
 }
@@ -132,45 +132,45 @@ Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {
                    "check that this is the file you meant");
 }
 
-Problem not_json(Place place, std::string found, std::string expected) {
+Problem not_json(Span place, std::string found, std::string expected) {
     return at(place, "not-json", std::move(found),
               expected.empty() ? "valid JSON" : std::move(expected),
               "look for a missing comma, quote or bracket here or just before");
 }
 
-Problem number_too_large(Place place, std::string literal) {
+Problem number_too_large(Span place, std::string literal) {
     return at(place, "number-too-large", std::move(literal), "a number of everyday size",
               "write the number without an exponent");
 }
 
-Problem not_utf8(Place place) {
+Problem not_utf8(Span place) {
     return at(place, "not-utf8", "bytes that are no UTF-8", "text encoded as UTF-8",
               "save the file again as UTF-8");
 }
 
-Problem too_deep(Place place, int deepest) {
+Problem too_deep(Span place, int deepest) {
     return at(place, "too-deep", fmt::format("more than {} levels of nesting", deepest),
               fmt::format("at most {}", deepest), "check for brackets that are never closed");
 }
 
-Problem member_repeated(Place place, std::string_view key) {
+Problem member_repeated(Span place, std::string_view key) {
     return at(place, "member-repeated", fmt::format("\"{}\" a second time in one object", key),
               "each name once", "remove one of the two");
 }
 
-Problem csv_cells(Place place, std::size_t found, std::size_t expected) {
+Problem csv_cells(Span place, std::size_t found, std::size_t expected) {
     return at(place, "csv-cells", fmt::format("{} cells", found),
               fmt::format("{}, one for each column of the first row", expected),
               "put a cell that holds a comma in quotes");
 }
 
-Problem csv_quote(Place place) {
+Problem csv_quote(Span place) {
     return at(place, "csv-quote", "a quote that is not closed or not alone in its cell",
               "a cell in quotes from its first to its last character",
               "double a quote that belongs to the text");
 }
 
-Problem csv_column_repeated(Place place, std::string_view name) {
+Problem csv_column_repeated(Span place, std::string_view name) {
     return at(place, "csv-column-repeated", fmt::format("the column \"{}\" a second time", name),
               "each column once", "rename or remove one of the two");
 }
@@ -379,18 +379,18 @@ Problem rates_missing(const Spot& spot, std::string_view what) {
 
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names) {
-    return at(Place{}, "scenario-unknown", fmt::format("no scenario \"{}\"", name),
+    return at(Span{}, "scenario-unknown", fmt::format("no scenario \"{}\"", name),
               "one of " + joined(names), did_you_mean(near, ""));
 }
 
 Problem option_unknown(std::string_view name, std::string near) {
-    return at(Place{}, "option-unknown", fmt::format("no option \"{}\"", name),
+    return at(Span{}, "option-unknown", fmt::format("no option \"{}\"", name),
               "the id of an option, such as those of 'quoin list options'",
               did_you_mean(near, ""));
 }
 
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected) {
-    return at(Place{}, "payment-input", fmt::format("{} {}", what, found), std::string(expected),
+    return at(Span{}, "payment-input", fmt::format("{} {}", what, found), std::string(expected),
               "");
 }
 

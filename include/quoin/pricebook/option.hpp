@@ -56,7 +56,7 @@ struct Quantity {
     enum class From { one, plan, buyer };
 
     From from = From::one;
-    std::vector<Decimal> by_plan; ///< from == plan: the measure of each plan
+    std::vector<Decimal> by_plan; ///< from == plan: each plan's measure; 0: has none
     Decimal lowest = Decimal::whole(1);
     Decimal highest = Decimal::whole(1);
     Decimal step = Decimal::whole(1);

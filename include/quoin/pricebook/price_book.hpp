@@ -94,6 +94,7 @@ struct Shown {
     int level = -1;
     int choice = -1;
     std::optional<Decimal> quantity;
+    std::optional<Money> spend; ///< of an allowance
     int area = 0;
     std::string text;
 };

@@ -19,14 +19,14 @@ namespace quoin::problems {
 Problem file_missing(std::string file, std::string_view what, std::string near);
 Problem file_unreadable(std::string file, std::string_view why);
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most);
-Problem not_json(Place place, std::string found, std::string expected);
-Problem number_too_large(Place place, std::string literal);
-Problem not_utf8(Place place);
-Problem too_deep(Place place, int deepest);
-Problem member_repeated(Place place, std::string_view key);
-Problem csv_cells(Place place, std::size_t found, std::size_t expected);
-Problem csv_quote(Place place);
-Problem csv_column_repeated(Place place, std::string_view name);
+Problem not_json(Span place, std::string found, std::string expected);
+Problem number_too_large(Span place, std::string literal);
+Problem not_utf8(Span place);
+Problem too_deep(Span place, int deepest);
+Problem member_repeated(Span place, std::string_view key);
+Problem csv_cells(Span place, std::size_t found, std::size_t expected);
+Problem csv_quote(Span place);
+Problem csv_column_repeated(Span place, std::string_view name);
 
 // Values.
 Problem wrong_kind(const Spot& spot, std::string_view expected);

@@ -32,7 +32,7 @@ class Source {
 };
 
 /// A stretch of a source: bytes begin to end. `source` outlives every place in it.
-struct Place {
+struct Span {
     const Source* source = nullptr;
     std::uint32_t begin = 0;
     std::uint32_t end = 0;

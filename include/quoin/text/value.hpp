@@ -19,14 +19,14 @@ namespace quoin {
 
 struct Key {
     std::string name;
-    Place place;
+    Span place;
 };
 
 struct Value {
     enum class Kind { null, boolean, number, text, list, object };
 
     Kind kind = Kind::null;
-    Place place;
+    Span place;
     std::string literal;      ///< a text's content, a number's digits, "true" or "false"
     std::vector<Value> items; ///< of a list, or the values of an object's members
     std::vector<Key> keys;    ///< of an object, one for each item

@@ -1,0 +1,65 @@
+// A selection against a price book: the home priced line by line.
+//
+//   PricedHome home = price_home(book, selection);
+//   home.contract_price  ==  the sum of home.lines' amounts, always
+//
+// Pricing never refuses: whether the selection obeys the rules is rules.hpp's question.
+#pragma once
+
+#include <vector>
+
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/home/selection.hpp>
+
+namespace quoin {
+
+enum class LineKind {
+    base,
+    elevation,
+    lot,
+    option,     ///< an upgrade, a level, an allowance's overage or a package
+    choice,     ///< picked at no cost
+    in_package, ///< a pick that a chosen package already brings, at no charge
+    incentive,  ///< negative: taken off the price
+};
+
+struct Line {
+    LineKind kind = LineKind::base;
+    int item = -1; ///< index of the option or incentive
+    int pick = -1; ///< index into the selection's picks
+    int level = -1;
+    Decimal quantity = Decimal::whole(1);
+    Money unit_price; ///< of a level: the difference to what is included
+    Money amount;
+};
+
+struct PricedHome {
+    std::vector<Line> lines;
+    Money base_price;
+    Money elevation;
+    Money lot_premium;
+    Money options;
+    Money incentives; ///< taken off the price, not negative
+    Money contract_price;
+    Money closing_credit;   ///< incentives towards closing costs
+    Money points_credit;    ///< incentives towards discount points
+    Money earnest_deposit;  ///< due at contract
+    Money option_deposit;   ///< due when options are selected
+    bool flood_zone = false;
+
+    [[nodiscard]] Money deposits() const { return earnest_deposit + option_deposit; }
+};
+
+/// Rounding: quantity x unit price half away from zero to the cent; percent incentives and deposits
+/// likewise. A charge for a level is never negative: a level under the included one costs nothing.
+[[nodiscard]] PricedHome price_home(const PriceBook& book, const Selection& selection);
+
+/// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
+void check(const PricedHome& home);
+
+/// Charge for one unit of an option at a level (-1 for kinds without levels), against what the plan
+/// includes. Nothing where the plan is not offered it.
+[[nodiscard]] std::optional<Money> unit_price(const Option& option, int level, int plan);
+
+} // namespace quoin

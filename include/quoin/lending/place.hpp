@@ -1,0 +1,87 @@
+// Place: what owning a home costs locally: taxes, districts, insurance, dues, closing costs.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/lending/band_table.hpp>
+
+namespace quoin {
+
+struct Levy {
+    std::string name;
+    Decimal mills; ///< dollars a year for each thousand of taxable value
+};
+
+struct Exemption {
+    std::string name;
+    std::optional<Money> amount;
+    Percent percent;   ///< of the assessed value, where no amount is given
+    int from_year = 1; ///< first year of ownership that has it
+};
+
+/// First bills of new construction that are on the land alone.
+struct LandOnly {
+    Percent land_percent; ///< of the price
+    int months = 12;
+};
+
+struct District {
+    std::string name;
+    std::optional<Money> yearly;
+    Decimal mills; ///< where no yearly amount is given
+};
+
+struct Dues {
+    std::string name;
+    Money monthly;
+};
+
+enum class CostSection {
+    origination,
+    not_shopped_for,
+    shopped_for,
+    taxes_and_government,
+    other,
+};
+
+/// One closing cost; its amount is the sum of the parts that are given.
+struct ClosingCost {
+    std::string name;
+    CostSection section = CostSection::other;
+    Money amount;
+    Percent percent_of_loan;
+    Percent percent_of_price;
+    Decimal per_thousand_of_loan;
+    Decimal per_thousand_of_price;
+    bool paid_by_seller = false;
+};
+
+struct Place {
+    std::string id;
+    std::string name;
+    Status status = Status::sample;
+    std::string source;
+    LimitArea loan_limit_area = LimitArea::baseline;
+    bool rural_eligible = false; ///< inside USDA's eligible area
+    Percent assessed_percent;
+    std::vector<Levy> levies;
+    std::vector<Exemption> exemptions;
+    std::optional<LandOnly> land_only;
+    std::vector<District> districts;
+    Percent dwelling_percent; ///< of the price: what homeowner's insurance has to rebuild
+    BandTable homeowner;      ///< per thousand of dwelling value, a year
+    Money flood_yearly;       ///< on lots in a flood zone
+    Money wind_yearly;
+    std::vector<Dues> dues;
+    std::vector<ClosingCost> closing_costs;
+};
+
+[[nodiscard]] std::string_view name_of(CostSection section);
+
+[[nodiscard]] Place read_place(const Document& document, Findings& findings);
+
+} // namespace quoin

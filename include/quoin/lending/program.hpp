@@ -1,0 +1,64 @@
+// LoanProgram: the published rules of a kind of loan, with their dates and sources.
+//
+// A rule is a list of dated band tables; rules of the past stay, so that an old quote can be
+// recomputed as of its day.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/lending/band_table.hpp>
+
+namespace quoin {
+
+enum class ProgramKind { conventional, fha, va, usda };
+
+/// The rules a program may have, each a band table.
+enum class Rule {
+    maximum_ltv,      ///< percent of value
+    loan_limit,       ///< dollars, of the base loan
+    upfront_fee,      ///< percent
+    annual_fee,       ///< percent a year
+    annual_fee_months, ///< how long it is paid
+    contribution_cap, ///< interested-party contributions, percent of price
+    mi_coverage,      ///< percent of the loan that mortgage insurance must cover
+};
+inline constexpr std::size_t rule_count = 7;
+[[nodiscard]] std::string_view name_of(Rule rule);
+
+enum class UpfrontMethod {
+    none,
+    percent_of_base_loan, ///< FHA, VA: fee = percent x base loan
+    share_of_total_loan,  ///< USDA: fee = percent x total; total = base / (1 - percent), to the dollar
+};
+enum class AnnualMethod {
+    none,
+    hud_average_balance,
+    usda_average_balance,
+    lender_factor, ///< a level factor from the rate sheet, ended by the Homeowners Protection Act
+};
+
+struct LoanProgram {
+    std::string id;
+    std::string name;
+    ProgramKind kind = ProgramKind::conventional;
+    std::string summary;
+    std::string fine_print; ///< the catch, plainly
+    std::vector<int> terms_months;
+    bool whole_dollars = true; ///< loan amounts are cut down to whole dollars
+    UpfrontMethod upfront = UpfrontMethod::none;
+    std::string upfront_name;
+    AnnualMethod annual = AnnualMethod::none;
+    std::string annual_name;
+    std::array<std::vector<BandTable>, rule_count> rules;
+
+    /// The table of a rule in force, or nullptr where the program has none on that day.
+    [[nodiscard]] const BandTable* in_force(Rule rule, Date as_of, Date closing) const;
+};
+
+[[nodiscard]] LoanProgram read_program(const Document& document, Findings& findings);
+
+} // namespace quoin

@@ -1,0 +1,52 @@
+// RateSheet: the rates of a day: ladders of rate against points, adjustments, MI factors.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/exact/rate.hpp>
+#include <quoin/lending/band_table.hpp>
+
+namespace quoin {
+
+struct Rung {
+    Rate rate;
+    Points points; ///< before adjustments; negative: a credit
+};
+
+/// Rates of a program, term and lock, from the lowest up; points fall as rates rise.
+struct Ladder {
+    std::string program;
+    int months = 0;
+    int lock_days = 0;
+    std::vector<Rung> rungs;
+};
+
+/// Points added by score, LTV or term.
+struct Adjustment {
+    std::vector<std::string> programs;
+    BandTable table;
+};
+
+struct RateSheet {
+    std::string id;
+    Date date;
+    Date good_through;
+    bool sample = true;
+    std::string lender;
+    std::string license;
+    std::string note;
+    std::vector<Ladder> ladders;
+    std::vector<Adjustment> adjustments;
+    std::vector<BandTable> mortgage_insurance; ///< yearly percent of the original loan
+
+    /// The ladder of a program and term with the shortest lock of at least `lock_days`.
+    [[nodiscard]] const Ladder* ladder(const std::string& program, int months,
+                                       int lock_days) const;
+};
+
+[[nodiscard]] RateSheet read_rate_sheet(const Document& document, Findings& findings);
+
+} // namespace quoin

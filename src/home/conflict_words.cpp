@@ -1,0 +1,57 @@
+// A conflict in words, for messages and for the line beside an option that cannot be had.
+#include <quoin/home/rules.hpp>
+
+namespace quoin {
+namespace {
+
+template <class Item, class Name>
+std::string listed(const std::vector<Item>& items, const Name& name, const char* last = " or ") {
+    std::string text;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (i > 0) text += i + 1 == items.size() ? last : ", ";
+        text += name(items[i]);
+    }
+    return text;
+}
+
+} // namespace
+
+std::string described(const PriceBook& book, const Conflict& conflict) {
+    const Option& option = book.options[static_cast<std::size_t>(conflict.option)];
+    const auto refs = [&] {
+        return listed(conflict.others, [&](const OptionRef& ref) { return name_of(book, ref); });
+    };
+    switch (conflict.barrier) {
+    case Barrier::not_on_plan:
+        return "not offered on this plan";
+    case Barrier::not_on_elevation:
+        return "only on elevation " + listed(option.only.elevations, [](auto& id) { return id; });
+    case Barrier::not_on_lot:
+        return "only on lot " + listed(option.only.lots, [&](int lot) {
+                   return book.lots[static_cast<std::size_t>(lot)].id;
+               });
+    case Barrier::lot_grade:
+        return "only on lots graded " + listed(option.only.grades, [](Grade grade) {
+                   return std::string(name_of(grade));
+               });
+    case Barrier::lot_too_small: {
+        for (const Measure& least : option.only.lot_at_least) {
+            if (least.name != conflict.measure) continue;
+            return "needs a lot with " + least.name + " of " + least.value.text() + " or more";
+        }
+        return "needs a larger lot";
+    }
+    case Barrier::past_cutoff:
+        return "its cutoff has passed: " +
+               book.stages[static_cast<std::size_t>(option.cutoff)].name;
+    case Barrier::needs:
+        return "needs " + refs();
+    case Barrier::excludes:
+        return "not together with " + refs();
+    case Barrier::one_of:
+        return "only one of this kind; " + refs() + " is chosen";
+    }
+    return {};
+}
+
+} // namespace quoin

@@ -1,0 +1,175 @@
+// Pricing a home: base, elevation, lot, options in the buyer's order, incentives.
+#include <quoin/home/priced_home.hpp>
+
+#include <algorithm>
+
+#include <quoin/exact/broken.hpp>
+
+namespace quoin {
+namespace {
+
+const Option& option_at(const PriceBook& book, int index) {
+    return book.options[static_cast<std::size_t>(index)];
+}
+
+/// The level at which chosen packages bring an option: -2 where none does, -1 without a level.
+constexpr int not_granted = -2;
+
+int granted_level(const PriceBook& book, const Selection& selection, int option) {
+    int level = not_granted;
+    for (const Pick& pick : selection.picks) {
+        for (const OptionRef& part : option_at(book, pick.option).parts) {
+            if (part.option == option) level = std::max(level, part.level);
+        }
+    }
+    return level;
+}
+
+bool has_package(const PriceBook& book, const Selection& selection) {
+    return std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& pick) {
+        return option_at(book, pick.option).kind == OptionKind::package;
+    });
+}
+
+Money overage(const Option& option, const Pick& pick, int plan) {
+    const Money budget = option.price.on(plan).value_or(Money{});
+    const Money spend = pick.spend.value_or(budget);
+    return spend > budget ? spend - budget : Money{};
+}
+
+/// A line for a pick that no package touches.
+Line plain_line(const Option& option, const Pick& pick, int plan) {
+    Line line;
+    line.kind = option.kind == OptionKind::choice ? LineKind::choice : LineKind::option;
+    line.item = pick.option;
+    line.level = pick.level;
+    if (option.kind == OptionKind::choice) return line;
+    line.quantity = quantity_of(option, pick, plan);
+    line.unit_price = option.kind == OptionKind::allowance
+                          ? overage(option, pick, plan)
+                          : unit_price(option, pick.level, plan).value_or(Money{});
+    line.amount = times(line.unit_price, line.quantity, Rounding::half_away);
+    return line;
+}
+
+/// The same pick where a package already brings the option at `granted`: a better level is charged
+/// as the difference to the package's.
+void set_against_package(Line& line, const Option& option, int granted, int plan) {
+    if (option.kind == OptionKind::levels && line.level > granted) {
+        const Money brought = unit_price(option, granted, plan).value_or(Money{});
+        line.unit_price = line.unit_price > brought ? line.unit_price - brought : Money{};
+        line.amount = times(line.unit_price, line.quantity, Rounding::half_away);
+        return;
+    }
+    if (option.kind == OptionKind::choice) return;
+    line.kind = LineKind::in_package;
+    line.unit_price = Money{};
+    line.amount = Money{};
+}
+
+void add_options(const PriceBook& book, const Selection& selection, PricedHome& home) {
+    const bool packages = has_package(book, selection);
+    Money structural;
+    for (std::size_t i = 0; i < selection.picks.size(); ++i) {
+        const Pick& pick = selection.picks[i];
+        const Option& option = option_at(book, pick.option);
+        Line line = plain_line(option, pick, selection.plan);
+        line.pick = static_cast<int>(i);
+        const int granted = packages ? granted_level(book, selection, pick.option) : not_granted;
+        if (granted != not_granted) set_against_package(line, option, granted, selection.plan);
+        home.options += line.amount;
+        if (option.structural) structural += line.amount;
+        home.lines.push_back(line);
+    }
+    const Deposits& terms = book.deposits;
+    home.option_deposit =
+        percent_of(std::max(structural, Money{}), terms.structural_percent, Rounding::half_away) +
+        percent_of(std::max(home.options - structural, Money{}), terms.finish_percent,
+                   Rounding::half_away);
+}
+
+Money incentive_amount(const Incentive& incentive, const PricedHome& home) {
+    if (incentive.amount) return *incentive.amount;
+    const Money before = home.base_price + home.elevation + home.lot_premium + home.options;
+    const Money base = incentive.of == IncentiveBase::base_price ? home.base_price
+                       : incentive.of == IncentiveBase::options  ? home.options
+                                                                 : before;
+    return percent_of(std::max(base, Money{}), incentive.percent, Rounding::half_away);
+}
+
+/// Puts each incentive where the buyer uses it; towards options it covers no more than they cost.
+void add_incentives(const PriceBook& book, const Selection& selection, PricedHome& home) {
+    Money uncovered = std::max(home.options, Money{});
+    std::vector<Money> used(book.incentives.size());
+    for (const IncentivePick& pick : selection.incentives) {
+        const auto index = static_cast<std::size_t>(pick.incentive);
+        const Money whole = incentive_amount(book.incentives[index], home);
+        const Money rest = std::max(whole - used[index], Money{});
+        Money amount = std::min(pick.amount.value_or(rest), rest);
+        if (pick.use == IncentiveUse::options) amount = std::min(amount, uncovered);
+        used[index] += amount;
+        if (pick.use == IncentiveUse::closing_costs) {
+            home.closing_credit += amount;
+        } else if (pick.use == IncentiveUse::points) {
+            home.points_credit += amount;
+        } else {
+            if (pick.use == IncentiveUse::options) uncovered -= amount;
+            home.incentives += amount;
+            home.lines.push_back({LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1),
+                                  -amount, -amount});
+        }
+    }
+}
+
+} // namespace
+
+Decimal quantity_of(const Option& option, const Pick& pick, int plan) {
+    if (option.quantity.from == Quantity::From::buyer && pick.quantity) return *pick.quantity;
+    return option.quantity.usual_on(plan);
+}
+
+std::optional<Money> unit_price(const Option& option, int level, int plan) {
+    if (option.kind == OptionKind::choice) return Money{};
+    if (option.kind != OptionKind::levels) return option.price.on(plan);
+    if (level < 0) return std::nullopt;
+    const auto price = option.levels[static_cast<std::size_t>(level)].price.on(plan);
+    const int included = option.included_level_on(plan);
+    if (!price || included < 0) return price;
+    const Money base =
+        option.levels[static_cast<std::size_t>(included)].price.on(plan).value_or(Money{});
+    return std::max(*price - base, Money{});
+}
+
+PricedHome price_home(const PriceBook& book, const Selection& selection) {
+    const Plan& plan = book.plans[static_cast<std::size_t>(selection.plan)];
+    const Lot& lot = book.lots[static_cast<std::size_t>(selection.lot)];
+    PricedHome home;
+    home.lines.reserve(selection.picks.size() + selection.incentives.size() + 3);
+    home.base_price = plan.base_price;
+    home.elevation = plan.elevations[static_cast<std::size_t>(selection.elevation)].price;
+    home.lot_premium = lot.premium;
+    home.flood_zone = lot.flood_zone;
+    const auto add = [&home](LineKind kind, Money amount) {
+        home.lines.push_back({kind, -1, -1, -1, Decimal::whole(1), amount, amount});
+    };
+    add(LineKind::base, home.base_price);
+    add(LineKind::elevation, home.elevation);
+    add(LineKind::lot, home.lot_premium);
+    add_options(book, selection, home);
+    add_incentives(book, selection, home);
+    home.contract_price = home.base_price + home.elevation + home.lot_premium + home.options -
+                          home.incentives;
+    home.earnest_deposit =
+        book.deposits.earnest.value_or(percent_of(home.contract_price, book.deposits.earnest_percent,
+                                                  Rounding::half_away));
+    check(home);
+    return home;
+}
+
+void check(const PricedHome& home) {
+    Money sum;
+    for (const Line& line : home.lines) sum += line.amount;
+    ensure(sum == home.contract_price, "the lines of a priced home must sum to its contract price");
+}
+
+} // namespace quoin

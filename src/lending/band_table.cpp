@@ -1,0 +1,280 @@
+// Reading band tables, and proving that each case has one row.
+#include <quoin/lending/band_table.hpp>
+
+#include <algorithm>
+
+#include "band.hpp"
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+const Words<Status> status_words = {{"published", Status::published},
+                                    {"from memory", Status::from_memory},
+                                    {"common practice", Status::common_practice},
+                                    {"sample", Status::sample}};
+const Words<bool> dated_words = {{"as of", false}, {"closing", true}};
+
+/// The last dimension of a grid: one band for each value of a row.
+struct Across {
+    std::size_t dimension = 0; ///< position among the table's dimensions
+    std::vector<Band> bands;
+    std::vector<std::string> written;
+};
+
+std::optional<Band> read_band(Dimension dimension, const Spot& spot, Findings& findings) {
+    const auto text = as_text(spot, findings);
+    if (!text) return std::nullopt;
+    const auto band = parse_band(dimension, *text);
+    if (!band) findings.add(problems::not_a_band(spot));
+    return band;
+}
+
+std::vector<Dimension> read_dimensions(Reader& reader) {
+    std::vector<Dimension> dimensions;
+    reader.items("dimensions", [&](const Spot& spot) {
+        const auto name = as_text(spot, reader.findings());
+        if (!name) return;
+        if (const auto dimension = dimension_named(*name)) {
+            dimensions.push_back(*dimension);
+            return;
+        }
+        std::vector<std::string> known;
+        for (std::size_t i = 0; i < dimension_count; ++i) {
+            known.emplace_back(name_of(static_cast<Dimension>(i)));
+        }
+        reader.findings().add(problems::not_one_of(spot, known));
+    });
+    return dimensions;
+}
+
+std::optional<Across> read_across(Reader& reader, const BandTable& table) {
+    std::optional<Across> across;
+    reader.object("across", [&](Reader& item) {
+        const auto dimension = dimension_named(item.text("dimension"));
+        const auto& all = table.dimensions;
+        const auto at = dimension ? std::find(all.begin(), all.end(), *dimension) : all.end();
+        if (at == all.end()) {
+            item.findings().add(problems::out_of_range(item.spot("dimension"),
+                                                       "one of this table's dimensions"));
+            return;
+        }
+        across.emplace();
+        across->dimension = static_cast<std::size_t>(at - all.begin());
+        item.items("bands", [&](const Spot& spot) {
+            const auto band = read_band(*dimension, spot, item.findings());
+            across->bands.push_back(band.value_or(Band{}));
+            across->written.push_back(spot.value->literal);
+        });
+    });
+    return across;
+}
+
+std::optional<Decimal> read_value(const Spot& spot, const BandTable& table, Findings& findings) {
+    if (table.unit == "months" && spot.value->literal == "term") return whole_term;
+    return as_decimal(spot, findings);
+}
+
+std::string row_words(const BandTable& table, const std::vector<std::string>& texts) {
+    std::string words;
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        if (texts[i].empty() || texts[i] == "any") continue;
+        words += (words.empty() ? "" : "; ") + std::string(name_of(table.dimensions[i])) + " " +
+                 texts[i];
+    }
+    return words.empty() ? "any" : words;
+}
+
+struct Row {
+    std::vector<Band> bands;
+    std::vector<std::string> written;
+};
+
+Row read_row_bands(Reader& item, const BandTable& table, const std::optional<Across>& across) {
+    Row row;
+    row.bands.resize(table.dimensions.size());
+    row.written.resize(table.dimensions.size());
+    for (std::size_t i = 0; i < table.dimensions.size(); ++i) {
+        const std::string_view name = name_of(table.dimensions[i]);
+        if ((across && across->dimension == i) || !item.has(name)) continue;
+        const auto band = read_band(table.dimensions[i], item.spot(name), item.findings());
+        row.bands[i] = band.value_or(Band{});
+        row.written[i] = item.spot(name).value->literal;
+    }
+    return row;
+}
+
+void add_row(BandTable& table, const Row& row, Decimal value) {
+    table.bands.insert(table.bands.end(), row.bands.begin(), row.bands.end());
+    table.written.push_back(row_words(table, row.written));
+    table.values.push_back(value);
+}
+
+/// A grid's row: one value for each band across.
+void add_grid_row(Reader& item, BandTable& table, Row row, const Across& across,
+                  std::vector<Mark>& marks) {
+    std::size_t column = 0;
+    item.items("values", [&](const Spot& spot) {
+        const auto value = read_value(spot, table, item.findings());
+        if (column < across.bands.size()) {
+            row.bands[across.dimension] = across.bands[column];
+            row.written[across.dimension] = across.written[column];
+            add_row(table, row, value.value_or(Decimal{}));
+            marks.emplace_back(spot);
+        }
+        ++column;
+    });
+    if (column != across.bands.size()) {
+        item.findings().add(problems::out_of_range(
+            item.spot("values"), std::to_string(across.bands.size()) + " values, one for each band"));
+    }
+}
+
+std::vector<Mark> read_rows(Reader& reader, BandTable& table,
+                            const std::optional<Across>& across) {
+    std::vector<Mark> marks;
+    reader.each(
+        "rows",
+        [&](Reader& item) {
+            Row row = read_row_bands(item, table, across);
+            if (across) {
+                add_grid_row(item, table, std::move(row), *across, marks);
+                return;
+            }
+            const bool has_value = item.has("value");
+            if (!has_value) item.findings().add(problems::member_missing(item.here(), "value"));
+            const auto value = has_value
+                                   ? read_value(item.spot("value"), table, item.findings())
+                                   : std::nullopt;
+            add_row(table, row, value.value_or(Decimal{}));
+            marks.emplace_back(item.here());
+        },
+        true);
+    return marks;
+}
+
+bool overlap(const BandTable& table, std::size_t a, std::size_t b) {
+    const std::size_t width = table.dimensions.size();
+    for (std::size_t i = 0; i < width; ++i) {
+        const Band& one = table.bands[a * width + i];
+        const Band& other = table.bands[b * width + i];
+        if (one.highest < other.lowest || other.highest < one.lowest) return false;
+    }
+    return true;
+}
+
+void check_overlaps(const BandTable& table, const std::vector<Mark>& marks, Findings& findings) {
+    for (std::size_t b = 1; b < marks.size(); ++b) {
+        for (std::size_t a = 0; a < b; ++a) {
+            if (!overlap(table, a, b)) continue;
+            findings.add(problems::bands_overlap(marks[b].spot(), table.written[b], a));
+            break;
+        }
+    }
+}
+
+/// Where every band of a dimension begins or has just ended, inside what is covered: between two
+/// such points nothing changes, so a table without a gap at them has none.
+std::vector<std::int64_t> corners(const BandTable& table, std::size_t dimension, Band covered) {
+    std::vector<std::int64_t> points{covered.lowest};
+    const std::size_t width = table.dimensions.size();
+    for (std::size_t row = 0; row < table.values.size(); ++row) {
+        const Band& band = table.bands[row * width + dimension];
+        points.push_back(band.lowest);
+        if (band.highest < covered.highest) points.push_back(band.highest + 1);
+    }
+    std::sort(points.begin(), points.end());
+    points.erase(std::unique(points.begin(), points.end()), points.end());
+    std::erase_if(points, [&](std::int64_t point) { return !covered.holds(point); });
+    return points;
+}
+
+std::string point_words(const BandTable& table, const Case& where) {
+    std::string words;
+    for (const Dimension dimension : table.dimensions) {
+        const std::int64_t at = where.at(static_cast<std::size_t>(dimension));
+        if (at == Case::unset) continue;
+        words += (words.empty() ? "" : ", ") + std::string(name_of(dimension)) + " " +
+                 Decimal::billionths(at).text();
+    }
+    return words;
+}
+
+/// Tries every combination of corners of the covered dimensions.
+bool find_gap(const BandTable& table, const std::vector<std::optional<Band>>& covers,
+              std::size_t dimension, Case& where) {
+    if (dimension == table.dimensions.size()) return !table.row(where).has_value();
+    if (!covers[dimension]) return find_gap(table, covers, dimension + 1, where);
+    for (const std::int64_t point : corners(table, dimension, *covers[dimension])) {
+        where.set(table.dimensions[dimension], Decimal::billionths(point));
+        if (find_gap(table, covers, dimension + 1, where)) return true;
+    }
+    return false;
+}
+
+void check_gaps(Reader& reader, const BandTable& table) {
+    std::vector<std::optional<Band>> covers(table.dimensions.size());
+    bool any = false;
+    reader.object("covers", [&](Reader& item) {
+        for (std::size_t i = 0; i < table.dimensions.size(); ++i) {
+            const std::string_view name = name_of(table.dimensions[i]);
+            if (!item.has(name)) continue;
+            covers[i] = read_band(table.dimensions[i], item.spot(name), item.findings());
+            any = true;
+        }
+    });
+    Case where;
+    if (any && reader.findings().none() && find_gap(table, covers, 0, where)) {
+        reader.findings().add(
+            problems::bands_gap(reader.spot("rows"), point_words(table, where)));
+    }
+}
+
+} // namespace
+
+std::string_view name_of(Status status) {
+    return status_words[static_cast<std::size_t>(status)].first;
+}
+
+std::optional<int> BandTable::row(const Case& where) const {
+    const std::size_t width = dimensions.size();
+    std::array<std::int64_t, dimension_count> at{};
+    for (std::size_t i = 0; i < width; ++i) {
+        at[i] = where.at(static_cast<std::size_t>(dimensions[i]));
+    }
+    for (std::size_t row = 0; row < values.size(); ++row) {
+        const Band* band = &bands[row * width];
+        std::size_t i = 0;
+        while (i < width && band[i].holds(at[i])) ++i;
+        if (i == width) return static_cast<int>(row);
+    }
+    return std::nullopt;
+}
+
+BandTable read_band_table(Reader& reader) {
+    BandTable table;
+    table.name = reader.text_or("name", "");
+    table.source = reader.text("source");
+    table.status = reader.word("status", status_words);
+    table.unit = reader.word("value", Words<std::string>{{"percent", "percent"},
+                                                         {"points", "points"},
+                                                         {"money", "money"},
+                                                         {"months", "months"},
+                                                         {"per thousand", "per thousand"},
+                                                         {"percent of base", "percent of base"}});
+    table.effective = reader.maybe_date("effective");
+    table.until = reader.maybe_date("until");
+    table.by_closing = reader.word_or("dated_by", dated_words, false);
+    if (table.effective && table.until && *table.until <= *table.effective) {
+        reader.findings().add(
+            problems::dates_reversed(reader.spot("until"), "effective", "until"));
+    }
+    table.dimensions = read_dimensions(reader);
+    const auto across = read_across(reader, table);
+    const auto marks = read_rows(reader, table, across);
+    check_overlaps(table, marks, reader.findings());
+    check_gaps(reader, table);
+    return table;
+}
+
+} // namespace quoin

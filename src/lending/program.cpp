@@ -1,0 +1,109 @@
+// Reading a loan program.
+#include <quoin/lending/program.hpp>
+
+#include <algorithm>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::array<std::string_view, rule_count> rule_names = {
+    "maximum_ltv",       "loan_limit",       "upfront_fee", "annual_fee",
+    "annual_fee_months", "contribution_cap", "mi_coverage"};
+
+const Words<ProgramKind> kind_words = {{"conventional", ProgramKind::conventional},
+                                       {"fha", ProgramKind::fha},
+                                       {"va", ProgramKind::va},
+                                       {"usda", ProgramKind::usda}};
+const Words<UpfrontMethod> upfront_words = {
+    {"percent of base loan", UpfrontMethod::percent_of_base_loan},
+    {"share of total loan", UpfrontMethod::share_of_total_loan}};
+const Words<AnnualMethod> annual_words = {
+    {"hud average balance", AnnualMethod::hud_average_balance},
+    {"usda average balance", AnnualMethod::usda_average_balance},
+    {"lender factor", AnnualMethod::lender_factor}};
+
+bool overlap(const BandTable& a, const BandTable& b) {
+    const bool a_ends_first = a.until && b.effective && *a.until <= *b.effective;
+    const bool b_ends_first = b.until && a.effective && *b.until <= *a.effective;
+    return !a_ends_first && !b_ends_first;
+}
+
+std::vector<BandTable> read_rule(Reader& rules, std::string_view name) {
+    std::vector<BandTable> tables;
+    rules.each(name, [&](Reader& item) {
+        BandTable table = read_band_table(item);
+        const bool clash = std::any_of(tables.begin(), tables.end(), [&](const BandTable& other) {
+            return overlap(table, other);
+        });
+        if (clash) item.findings().add(problems::dates_overlap(item.here(), name));
+        tables.push_back(std::move(table));
+    });
+    return tables;
+}
+
+std::vector<int> read_terms(Reader& root) {
+    std::vector<int> terms;
+    root.items("terms_months", [&](const Spot& spot) {
+        const auto months = as_decimal(spot, root.findings());
+        if (!months) return;
+        if (!months->is_whole() || *months < Decimal::whole(shortest_term.count()) ||
+            *months > Decimal::whole(longest_term.count())) {
+            root.findings().add(problems::not_a_whole_number(spot, shortest_term.count(),
+                                                             longest_term.count()));
+            return;
+        }
+        terms.push_back(static_cast<int>(months->rounded(Rounding::down)));
+    });
+    return terms;
+}
+
+} // namespace
+
+std::string_view name_of(Rule rule) { return rule_names[static_cast<std::size_t>(rule)]; }
+
+const BandTable* LoanProgram::in_force(Rule rule, Date as_of, Date closing) const {
+    for (const BandTable& table : rules[static_cast<std::size_t>(rule)]) {
+        if (table.in_force(table.by_closing ? closing : as_of)) return &table;
+    }
+    return nullptr;
+}
+
+LoanProgram read_program(const Document& document, Findings& findings) {
+    LoanProgram program;
+    Reader root(document.root, Path{}, findings);
+    if (document.root.kind != Value::Kind::object) return program;
+    if (root.text("format") != "quoin/program/1") {
+        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/program/1\""));
+        return program;
+    }
+    program.id = root.id("id");
+    program.name = root.text("name");
+    program.kind = root.word("kind", kind_words);
+    program.summary = root.text_or("summary", "");
+    program.fine_print = root.text_or("catch", "");
+    program.terms_months = read_terms(root);
+    program.whole_dollars = root.word_or(
+        "loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
+    root.object("upfront", [&](Reader& item) {
+        program.upfront_name = item.text("name");
+        program.upfront = item.word("method", upfront_words);
+    });
+    root.object("annual", [&](Reader& item) {
+        program.annual_name = item.text("name");
+        program.annual = item.word("method", annual_words);
+    });
+    root.object(
+        "rules",
+        [&](Reader& rules) {
+            for (std::size_t i = 0; i < rule_count; ++i) {
+                program.rules[i] = read_rule(rules, rule_names[i]);
+            }
+        },
+        true);
+    root.finish();
+    return program;
+}
+
+} // namespace quoin

@@ -1,0 +1,78 @@
+// Reading a rate sheet.
+#include <quoin/lending/rate_sheet.hpp>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+Ladder read_ladder(Reader& item) {
+    Ladder ladder;
+    ladder.program = item.id("program");
+    ladder.months = item.whole("months", shortest_term.count(), longest_term.count());
+    ladder.lock_days = item.whole("lock_days", 1, 720);
+    item.each(
+        "rungs",
+        [&](Reader& rung) {
+            const Rung next{rung.rate("rate"), rung.points("points")};
+            if (!ladder.rungs.empty() && (next.rate <= ladder.rungs.back().rate ||
+                                          next.points >= ladder.rungs.back().points)) {
+                rung.findings().add(problems::ladder_not_falling(rung.here()));
+            }
+            ladder.rungs.push_back(next);
+        },
+        true);
+    return ladder;
+}
+
+} // namespace
+
+const Ladder* RateSheet::ladder(const std::string& program, int months, int days) const {
+    const Ladder* best = nullptr;
+    for (const Ladder& ladder : ladders) {
+        if (ladder.program != program || ladder.months != months || ladder.lock_days < days) {
+            continue;
+        }
+        if (best == nullptr || ladder.lock_days < best->lock_days) best = &ladder;
+    }
+    return best;
+}
+
+RateSheet read_rate_sheet(const Document& document, Findings& findings) {
+    RateSheet sheet;
+    Reader root(document.root, Path{}, findings);
+    if (document.root.kind != Value::Kind::object) return sheet;
+    if (root.text("format") != "quoin/rates/1") {
+        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/rates/1\""));
+        return sheet;
+    }
+    sheet.id = root.id("id");
+    sheet.date = root.date("date");
+    sheet.good_through = root.date("good_through");
+    if (sheet.good_through < sheet.date) {
+        findings.add(problems::dates_reversed(root.spot("good_through"), "date", "good_through"));
+    }
+    sheet.sample = root.word("status", Words<bool>{{"sample", true}, {"quoted", false}});
+    root.object(
+        "lender",
+        [&](Reader& item) {
+            sheet.lender = item.text("name");
+            sheet.license = item.text("license");
+        },
+        true);
+    sheet.note = root.text_or("note", "");
+    root.each("ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);
+    root.each("adjustments", [&](Reader& item) {
+        Adjustment adjustment;
+        adjustment.programs = item.texts("programs");
+        adjustment.table = read_band_table(item);
+        sheet.adjustments.push_back(std::move(adjustment));
+    });
+    root.each("mortgage_insurance", [&](Reader& item) {
+        sheet.mortgage_insurance.push_back(read_band_table(item));
+    });
+    root.finish();
+    return sheet;
+}
+
+} // namespace quoin
