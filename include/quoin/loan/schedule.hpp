@@ -34,12 +34,16 @@ struct ScheduleRow {
 
 class Schedule {
   public:
+    Schedule() = default; ///< of no loan
+
     [[nodiscard]] const LoanTerms& terms() const { return terms_; }
     [[nodiscard]] Money payment() const { return payment_; } ///< the level payment, without extra
     [[nodiscard]] Money extra() const { return extra_; }     ///< extra principal each month
     /// Payments actually made: the term, or fewer where extra principal or rounding ends it early.
     /// A loan of nothing has none.
-    [[nodiscard]] int months() const { return static_cast<int>(balances_.size()) - 1; }
+    [[nodiscard]] int months() const {
+        return balances_.empty() ? 0 : static_cast<int>(balances_.size()) - 1;
+    }
     [[nodiscard]] const std::vector<Money>& balances() const { return balances_; } ///< [0] the loan
 
     /// Balance after payment `month`; 0 gives the loan, past the end gives zero.

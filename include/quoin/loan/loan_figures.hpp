@@ -1,0 +1,133 @@
+// One home under one scenario: the loan, the month by part, the cash, the totals.
+//
+//   LoanFigures f = loan_figures(rules, home, {});
+//   if (f.available()) f.monthly.total() ...
+//
+// The steps, each a function of its own: value -> down payment and base loan -> upfront fee -> rate
+// -> payment -> mortgage insurance -> local costs -> cash -> totals. docs/roundings.md numbers every
+// rounding on the way.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include <quoin/home/priced_home.hpp>
+#include <quoin/loan/local_costs.hpp>
+#include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/scenario_rules.hpp>
+#include <quoin/loan/schedule.hpp>
+
+namespace quoin {
+
+/// Why a scenario cannot be had for a home, in order of precedence.
+enum class Barred {
+    term_not_offered,
+    place_not_eligible,
+    score_needed,
+    score_below_minimum,
+    ltv_over_maximum,  ///< found: base loan; limit: the most the program lends on this value
+    loan_over_limit,   ///< found: base loan; limit: the area's limit
+    rate_not_offered,
+    mi_not_offered,
+    insurance_not_offered,
+    cash_short,        ///< found: the cash there is; limit: the least that is needed
+};
+
+struct Refusal {
+    Barred why = Barred::term_not_offered;
+    Money found;
+    Money limit;
+};
+
+/// The parts of a month's figure.
+struct Monthly {
+    Money principal_and_interest;
+    Money mortgage_insurance;
+    Money property_tax;
+    Money homeowners_insurance;
+    Money flood_insurance;
+    Money wind_insurance;
+    Money association_dues;
+    Money district_charges;
+
+    [[nodiscard]] Money total() const;
+    friend bool operator==(const Monthly&, const Monthly&) = default;
+};
+[[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
+
+/// What has to be brought, and what has been brought already. Prepaid interest, insurance and the
+/// initial escrow deposit are not in it.
+struct CashToClose {
+    Money down_payment;
+    Money upfront_fee;    ///< the part that is not financed
+    Money points;         ///< negative: a lender credit
+    Money closing_costs;  ///< the buyer's
+    Money credits;        ///< incentives used for closing costs and points
+    Money deposits;       ///< earnest money and option deposits, paid before closing
+
+    /// All the cash the purchase takes.
+    [[nodiscard]] Money needed() const {
+        return down_payment + upfront_fee + points + closing_costs - credits;
+    }
+    /// What is left to bring to the closing.
+    [[nodiscard]] Money to_close() const { return needed() - deposits; }
+};
+
+/// Rows of tables that decided a figure; a change of row is why a figure jumps.
+enum class Lookup {
+    note_rate, ///< rung of the ladder
+    points_adjustment,
+    upfront_fee,
+    annual_fee,
+    annual_fee_months,
+    mi_factor,
+    contribution_cap,
+    homeowner,
+};
+inline constexpr std::size_t lookup_count = 8;
+inline constexpr int no_row = -1;
+
+struct LoanFigures {
+    std::vector<Refusal> refusals;
+    Money price;
+    Money value; ///< lesser of price and appraised value
+    Money base_loan;
+    Ltv ltv;
+    Percent down_percent; ///< of the price
+    Percent upfront_percent;
+    Money upfront_fee;
+    Money financed_fee;
+    Money loan; ///< base loan and financed fee
+    Rate rate;
+    Points points; ///< with adjustments
+    Percent annual_percent; ///< of mortgage insurance
+    Schedule schedule;
+    MonthlyPremium insurance;
+    InsuranceEnd insurance_end; ///< conventional only
+    LocalCosts local;
+    Monthly monthly;    ///< settled
+    Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
+    CashToClose cash;
+    Money credit_lost;  ///< incentive that the costs or the contribution cap leave no use for
+    std::optional<Percent> contribution_cap;
+    std::array<int, lookup_count> rows{};
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+    /// Everything paid through payment `month`: cash needed, loan, insurance, and the local parts at
+    /// the settled figure.
+    [[nodiscard]] Money paid_through(int month) const;
+    [[nodiscard]] Money paid_in_five_years() const { return paid_through(60); }
+    [[nodiscard]] Money paid_over_loan() const { return paid_through(schedule.months()); }
+};
+
+/// Facts of a purchase that neither the home nor the scenario holds.
+struct PurchaseFacts {
+    std::optional<Money> appraised_value;
+    std::optional<Money> deposits_paid; ///< instead of those that fall due by the price book
+};
+
+[[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
+                                       const PurchaseFacts& facts);
+
+} // namespace quoin

@@ -1,0 +1,34 @@
+// ScenarioRules: everything that governs one scenario on its dates, looked up once.
+//
+// Holds pointers into the lending data, which must outlive it.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include <quoin/lending/place.hpp>
+#include <quoin/lending/program.hpp>
+#include <quoin/lending/rate_sheet.hpp>
+#include <quoin/loan/scenario.hpp>
+
+namespace quoin {
+
+struct ScenarioRules {
+    const Scenario* scenario = nullptr;
+    const LoanProgram* program = nullptr;
+    const Place* place = nullptr;
+    std::array<const BandTable*, rule_count> rules{}; ///< nullptr where a rule does not apply
+    const Ladder* ladder = nullptr;                   ///< nullptr: the sheet has no such rate
+    std::vector<const BandTable*> adjustments;
+    const BandTable* mi_factors = nullptr;
+
+    [[nodiscard]] const BandTable* rule(Rule which) const {
+        return rules[static_cast<std::size_t>(which)];
+    }
+};
+
+[[nodiscard]] ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
+                                      const RateSheet& sheet, const Place& place, Date as_of,
+                                      Date closing);
+
+} // namespace quoin

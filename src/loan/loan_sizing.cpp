@@ -1,0 +1,282 @@
+// Sizing a loan: down payment, base loan, upfront fee, rate, cash.
+#include "loan_sizing.hpp"
+
+#include <algorithm>
+
+namespace quoin {
+namespace {
+
+constexpr Percent hundred_percent{Decimal::whole(100)};
+
+/// part / whole in percent, cut to `decimals` places: an edge that is met stays met.
+Decimal share_in_percent(Money part, Money whole, int decimals) {
+    if (whole <= Money{}) return {};
+    std::int64_t scale = 1;
+    for (int i = 0; i < decimals; ++i) scale *= 10;
+    const std::int64_t units =
+        multiply_divide(part.count(), 100 * scale, whole.count(), Rounding::down);
+    return Decimal::billionths(multiply_divide(units, Decimal::one, scale, Rounding::down));
+}
+
+Money cut(const LoanProgram& program, Money loan) {
+    return program.whole_dollars ? to_dollars(loan, Rounding::down) : loan;
+}
+
+/// One attempt at a loan: the scenario with a base loan already chosen.
+class Sizing {
+  public:
+    Sizing(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
+           LoanFigures& figures)
+        : rules_(rules), home_(home), facts_(facts), f_(figures) {}
+
+    /// Everything that follows from the base loan.
+    void set_base_loan(Money base) {
+        f_.base_loan = base;
+        describe_case();
+        f_.cash = {};
+        f_.cash.down_payment = f_.price - base;
+        add_upfront_fee();
+        f_.loan = f_.base_loan + f_.financed_fee;
+        choose_rate();
+        set_cash();
+    }
+
+    /// The smallest base loan that the cash still covers, found by halving.
+    void solve_from_cash(Money cash);
+
+    void check_rules();
+    void find_annual_fee();
+
+  private:
+    const BandTable* rule(Rule which) const { return rules_.rule(which); }
+
+    /// The value of a rule for this case, with its row noted.
+    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
+        if (table == nullptr) return std::nullopt;
+        const auto row = table->row(case_);
+        f_.rows[static_cast<std::size_t>(lookup)] = row.value_or(no_row);
+        return row ? std::optional(table->value(*row)) : std::nullopt;
+    }
+    void refuse(Barred why, Money found = {}, Money limit = {}) {
+        f_.refusals.push_back({why, found, limit});
+    }
+
+    void describe_case();
+    void add_upfront_fee();
+    Points adjusted(Points points);
+    void choose_rate();
+    void set_cash();
+    Money usable_credits(Money points_cost);
+
+    const ScenarioRules& rules_;
+    const PricedHome& home_;
+    const PurchaseFacts& facts_;
+    LoanFigures& f_;
+    Case case_;
+    bool rate_found_ = false;
+};
+
+void Sizing::describe_case() {
+    const Scenario& scenario = *rules_.scenario;
+    f_.ltv = Ltv(share_in_percent(f_.base_loan, f_.value, 2));
+    f_.down_percent = Percent(share_in_percent(f_.price - f_.base_loan, f_.price, 6));
+    case_.set(Dimension::ltv, f_.ltv.value());
+    case_.set(Dimension::down, f_.down_percent.value());
+    case_.set(Dimension::base_loan, f_.base_loan);
+    case_.set(Dimension::loan, f_.base_loan);
+    case_.set(Dimension::price, f_.price);
+    case_.set(Dimension::term, Decimal::whole(scenario.term.count()));
+    case_.set(Dimension::use, Decimal::whole(static_cast<int>(scenario.use)));
+    case_.set(Dimension::area, Decimal::whole(static_cast<int>(rules_.place->loan_limit_area)));
+    case_.set(Dimension::occupancy, Decimal::whole(static_cast<int>(scenario.occupancy)));
+    if (scenario.score) case_.set(Dimension::score, Decimal::whole(*scenario.score));
+}
+
+/// The fee, and how much of it goes into the loan: loans are whole dollars, so the cents of a
+/// financed fee are paid in cash.
+void Sizing::add_upfront_fee() {
+    const LoanProgram& program = *rules_.program;
+    f_.financed_fee = {};
+    f_.upfront_fee = {};
+    f_.upfront_percent = {};
+    if (program.upfront == UpfrontMethod::none) return;
+    f_.upfront_percent = Percent(look_up(rule(Rule::upfront_fee), Lookup::upfront_fee).value_or(
+        Decimal{}));
+    const bool share = program.upfront == UpfrontMethod::share_of_total_loan;
+    if (share && rules_.scenario->finance_fee) {
+        const Decimal rest = (hundred_percent - f_.upfront_percent).value();
+        const Money total =
+            cut(program, Money::cents(multiply_divide(f_.base_loan.count(), 100 * Decimal::one,
+                                                      rest.billionths(), Rounding::down)));
+        f_.upfront_fee = percent_of(total, f_.upfront_percent, Rounding::half_away);
+        f_.financed_fee = total - f_.base_loan;
+    } else {
+        f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
+        if (rules_.scenario->finance_fee) f_.financed_fee = cut(program, f_.upfront_fee);
+    }
+    f_.cash.upfront_fee = std::max(f_.upfront_fee - f_.financed_fee, Money{});
+}
+
+Points Sizing::adjusted(Points points) {
+    int row_sum = 0; // tells apart which rows adjusted, for the reason of a jump
+    for (const BandTable* table : rules_.adjustments) {
+        const auto row = table->row(case_);
+        row_sum = row_sum * 1000 + row.value_or(no_row) + 1;
+        if (row) points = points + Points(table->value(*row));
+    }
+    f_.rows[static_cast<std::size_t>(Lookup::points_adjustment)] = row_sum;
+    return points;
+}
+
+void Sizing::choose_rate() {
+    const RateChoice& choice = rules_.scenario->rate;
+    rate_found_ = choice.by == RateChoice::By::quoted;
+    f_.rate = choice.note;
+    f_.points = choice.points;
+    if (rate_found_ || rules_.ladder == nullptr) return;
+    const Points adjustment = adjusted(Points{});
+    const auto& rungs = rules_.ladder->rungs;
+    for (std::size_t i = 0; i < rungs.size() && !rate_found_; ++i) {
+        const Points points = rungs[i].points + adjustment;
+        rate_found_ = choice.by == RateChoice::By::note ? rungs[i].rate == choice.note
+                                                        : points <= choice.points;
+        if (!rate_found_) continue;
+        f_.rate = rungs[i].rate;
+        f_.points = points;
+        f_.rows[static_cast<std::size_t>(Lookup::note_rate)] = static_cast<int>(i);
+    }
+}
+
+Money closing_cost(const ClosingCost& cost, Money loan, Money price) {
+    return cost.amount + percent_of(loan, cost.percent_of_loan, Rounding::half_away) +
+           percent_of(price, cost.percent_of_price, Rounding::half_away) +
+           per_thousand_of(loan, cost.per_thousand_of_loan, Rounding::half_away) +
+           per_thousand_of(price, cost.per_thousand_of_price, Rounding::half_away);
+}
+
+/// Incentives towards costs and points: no more than those come to, no more than the program lets
+/// interested parties contribute. VA's cap is on concessions, which closing costs and market points
+/// are not (VA Lenders Handbook, chapter 8), so it does not bind here.
+Money Sizing::usable_credits(Money points_cost) {
+    const Money for_costs = std::min(home_.closing_credit, f_.cash.closing_costs);
+    const Money for_points = std::min(home_.points_credit, std::max(points_cost, Money{}));
+    Money usable = for_costs + for_points;
+    const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap);
+    if (cap && rules_.program->kind != ProgramKind::va) {
+        f_.contribution_cap = Percent(*cap);
+        usable = std::min(usable, percent_of(f_.value, Percent(*cap), Rounding::down));
+    }
+    return usable;
+}
+
+void Sizing::set_cash() {
+    CashToClose& cash = f_.cash;
+    for (const ClosingCost& cost : rules_.place->closing_costs) {
+        if (!cost.paid_by_seller) cash.closing_costs += closing_cost(cost, f_.loan, f_.price);
+    }
+    cash.points = percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away);
+    cash.credits = usable_credits(cash.points);
+    f_.credit_lost = home_.closing_credit + home_.points_credit - cash.credits;
+    cash.deposits = facts_.deposits_paid.value_or(home_.deposits());
+}
+
+void Sizing::solve_from_cash(Money cash) {
+    const auto needed = [&](Money base) {
+        set_base_loan(base);
+        return f_.cash.needed();
+    };
+    set_base_loan(f_.value);
+    const BandTable* table = rule(Rule::maximum_ltv);
+    const auto maximum = table != nullptr ? table->find(case_) : std::nullopt;
+    const Percent share = maximum ? Percent(*maximum) : hundred_percent;
+    const Money most = cut(*rules_.program, percent_of(f_.value, share, Rounding::down));
+    const Money least_cash = needed(most);
+    if (least_cash > cash) {
+        refuse(Barred::cash_short, cash, least_cash);
+        return;
+    }
+    // Cash needed falls as the loan grows: keep `high` affordable and `low` not, to the dollar.
+    std::int64_t low = -1;
+    std::int64_t high = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
+    while (high - low > 1) {
+        const std::int64_t middle = low + (high - low) / 2;
+        (needed(Money::dollars(middle)) <= cash ? high : low) = middle;
+    }
+    set_base_loan(Money::dollars(high));
+}
+
+void Sizing::check_rules() {
+    const Scenario& scenario = *rules_.scenario;
+    const LoanProgram& program = *rules_.program;
+    const auto& terms = program.terms_months;
+    if (std::find(terms.begin(), terms.end(), scenario.term.count()) == terms.end()) {
+        refuse(Barred::term_not_offered);
+    }
+    if (program.kind == ProgramKind::usda && !rules_.place->rural_eligible) {
+        refuse(Barred::place_not_eligible);
+    }
+    if (const BandTable* table = rule(Rule::maximum_ltv)) {
+        const auto maximum = table->find(case_);
+        if (!maximum) {
+            refuse(scenario.score ? Barred::score_below_minimum : Barred::score_needed);
+        } else {
+            const Money most = percent_of(f_.value, Percent(*maximum), Rounding::down);
+            if (f_.base_loan > most) refuse(Barred::ltv_over_maximum, f_.base_loan, most);
+        }
+    }
+    if (const BandTable* table = rule(Rule::loan_limit)) {
+        const auto limit = table->find(case_);
+        const Money most = limit ? times(Money::dollars(1), *limit, Rounding::down) : Money{};
+        if (limit && f_.base_loan > most) refuse(Barred::loan_over_limit, f_.base_loan, most);
+    }
+    if (!rate_found_) refuse(Barred::rate_not_offered);
+}
+
+/// The annual fee of the program, or the lender's factor where the loan is over 80 % of value.
+void Sizing::find_annual_fee() {
+    f_.annual_percent = {};
+    if (rules_.program->annual == AnnualMethod::none) return;
+    const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
+    if (factor && f_.ltv <= Ltv(Decimal::whole(80))) return;
+    const auto percent = factor ? look_up(rules_.mi_factors, Lookup::mi_factor)
+                                : look_up(rule(Rule::annual_fee), Lookup::annual_fee);
+    if (!percent) refuse(Barred::mi_not_offered);
+    f_.annual_percent = Percent(percent.value_or(Decimal{}));
+    look_up(rule(Rule::annual_fee_months), Lookup::annual_fee_months);
+}
+
+/// The base loan for a percent down or an amount; a percent is of the value, so that a low appraisal
+/// is made up in cash.
+Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanProgram& program) {
+    if (down.by == DownPayment::By::percent) {
+        return cut(program,
+                   percent_of(f.value, hundred_percent - down.percent, Rounding::down));
+    }
+    return cut(program, std::max(f.price - down.amount, Money{}));
+}
+
+} // namespace
+
+void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
+               LoanFigures& f) {
+    Sizing sizing(rules, home, facts, f);
+    const DownPayment& down = rules.scenario->down;
+    if (down.by == DownPayment::By::cash) {
+        sizing.solve_from_cash(down.amount);
+    } else {
+        sizing.set_base_loan(base_loan_for(down, f, *rules.program));
+    }
+    sizing.check_rules();
+    sizing.find_annual_fee();
+}
+
+int fee_months(const ScenarioRules& rules, const LoanFigures& f) {
+    const int term = rules.scenario->term.count();
+    const int row = f.rows[static_cast<std::size_t>(Lookup::annual_fee_months)];
+    const BandTable* table = rules.rule(Rule::annual_fee_months);
+    if (table == nullptr || row == no_row) return term;
+    return static_cast<int>(
+        std::min(table->value(row).rounded(Rounding::down), std::int64_t{term}));
+}
+
+} // namespace quoin

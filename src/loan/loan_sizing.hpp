@@ -1,0 +1,16 @@
+// From the value to the loan, its rate and the cash it takes: everything before the schedule.
+#pragma once
+
+#include <quoin/loan/loan_figures.hpp>
+
+namespace quoin {
+
+/// Fills the loan, rate, points and cash of `f`, whose price, value and local costs are set; adds a
+/// refusal for each rule of the program that the scenario does not meet.
+void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
+               LoanFigures& f);
+
+/// How many payments the annual fee is charged; the whole term where no rule says less.
+[[nodiscard]] int fee_months(const ScenarioRules& rules, const LoanFigures& f);
+
+} // namespace quoin
