@@ -16,6 +16,23 @@
 #include <quoin/text/reader.hpp>
 #include <quoin/text/problems.hpp>
 
+#include <quoin/pricebook/lot.hpp>
+#include <quoin/pricebook/option.hpp>
+#include <quoin/pricebook/price_book.hpp>
+
+#include <quoin/lending/band_table.hpp>
+#include <quoin/lending/place.hpp>
+#include <quoin/lending/program.hpp>
+#include <quoin/lending/rate_sheet.hpp>
+
+#include <quoin/home/selection.hpp>
+#include <quoin/home/priced_home.hpp>
+#include <quoin/home/rules.hpp>
+
 #include <quoin/loan/level_payment.hpp>
+#include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/schedule.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/scenario.hpp>
+#include <quoin/loan/scenario_rules.hpp>
+#include <quoin/loan/loan_figures.hpp>
