@@ -62,6 +62,16 @@ std::optional<Dimension> dimension_named(std::string_view name) {
     return static_cast<Dimension>(found - dimension_names.begin());
 }
 
+Band whole_of(Dimension dimension) {
+    const auto count = static_cast<std::int64_t>(names_in(dimension).size());
+    if (count == 0) return {Case::unset + 1, std::numeric_limits<std::int64_t>::max()};
+    return {0, Decimal::whole(count - 1).billionths()};
+}
+
+std::int64_t step_of(Dimension dimension) {
+    return names_in(dimension).empty() ? 1 : Decimal::one;
+}
+
 std::optional<Band> parse_band(Dimension dimension, std::string_view text) {
     Band band;
     if (trimmed(text) == "any") return band;

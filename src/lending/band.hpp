@@ -10,6 +10,10 @@ namespace quoin {
 
 [[nodiscard]] std::optional<Dimension> dimension_named(std::string_view name);
 
+/// All values of a dimension, and the distance from one to the next: a billionth, or one name.
+[[nodiscard]] Band whole_of(Dimension dimension);
+[[nodiscard]] std::int64_t step_of(Dimension dimension);
+
 /// A band of a dimension, or nothing where the text is none or no value could be in it.
 [[nodiscard]] std::optional<Band> parse_band(Dimension dimension, std::string_view text);
 

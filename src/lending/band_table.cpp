@@ -176,12 +176,13 @@ void check_overlaps(const BandTable& table, const std::vector<Mark>& marks, Find
 /// Where every band of a dimension begins or has just ended, inside what is covered: between two
 /// such points nothing changes, so a table without a gap at them has none.
 std::vector<std::int64_t> corners(const BandTable& table, std::size_t dimension, Band covered) {
+    const std::int64_t step = step_of(table.dimensions[dimension]);
     std::vector<std::int64_t> points{covered.lowest};
     const std::size_t width = table.dimensions.size();
     for (std::size_t row = 0; row < table.values.size(); ++row) {
         const Band& band = table.bands[row * width + dimension];
         points.push_back(band.lowest);
-        if (band.highest < covered.highest) points.push_back(band.highest + 1);
+        if (band.highest < covered.highest) points.push_back(band.highest + step);
     }
     std::sort(points.begin(), points.end());
     points.erase(std::unique(points.begin(), points.end()), points.end());
@@ -204,8 +205,11 @@ std::string point_words(const BandTable& table, const Case& where) {
 bool find_gap(const BandTable& table, const std::vector<std::optional<Band>>& covers,
               std::size_t dimension, Case& where) {
     if (dimension == table.dimensions.size()) return !table.row(where).has_value();
-    if (!covers[dimension]) return find_gap(table, covers, dimension + 1, where);
-    for (const std::int64_t point : corners(table, dimension, *covers[dimension])) {
+    const Band whole = whole_of(table.dimensions[dimension]);
+    Band covered = covers[dimension].value_or(whole);
+    covered.lowest = std::max(covered.lowest, whole.lowest);
+    covered.highest = std::min(covered.highest, whole.highest);
+    for (const std::int64_t point : corners(table, dimension, covered)) {
         where.set(table.dimensions[dimension], Decimal::billionths(point));
         if (find_gap(table, covers, dimension + 1, where)) return true;
     }

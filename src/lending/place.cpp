@@ -61,16 +61,27 @@ void read_insurance(Reader& root, Place& place) {
 
 ClosingCost read_cost(Reader& item) {
     ClosingCost cost;
+    int bases = 0;
     cost.name = item.text("name");
     cost.section = item.word("section", section_words);
-    cost.amount = item.maybe_money("amount").value_or(Money{});
+    const auto amount = item.maybe_money("amount");
+    cost.amount = amount.value_or(Money{});
+    bases += amount.has_value();
     const auto decimal = [&](std::string_view key) {
-        return item.maybe_decimal(key).value_or(Decimal{});
+        const auto given = item.maybe_decimal(key);
+        bases += given.has_value();
+        return given.value_or(Decimal{});
     };
     cost.percent_of_loan = Percent(decimal("percent_of_loan"));
     cost.percent_of_price = Percent(decimal("percent_of_price"));
     cost.per_thousand_of_loan = decimal("per_thousand_of_loan");
     cost.per_thousand_of_price = decimal("per_thousand_of_price");
+    if (bases != 1) {
+        item.findings().add(problems::members_conflict(
+            item.here(), "one of \"amount\", \"percent_of_loan\", \"percent_of_price\", "
+                         "\"per_thousand_of_loan\" and \"per_thousand_of_price\""));
+    }
+    cost.finance_charge = item.flag_or("finance_charge", false);
     cost.paid_by_seller =
         item.word_or("paid_by", Words<bool>{{"buyer", false}, {"seller", true}}, false);
     return cost;

@@ -101,7 +101,6 @@ void read_included(Reader& root, PriceBook& book) {
 std::vector<Measure> measures(Reader& reader, std::string_view key) {
     std::vector<Measure> list;
     reader.members(key, [&](const Key& name, const Spot& spot) {
-        if (name.name == "comment") return;
         if (const auto value = as_decimal(spot, reader.findings())) {
             list.push_back({name.name, *value});
         }

@@ -233,6 +233,7 @@ void Reader::members(std::string_view key,
         return;
     }
     for (std::size_t i = 0; i < member->items.size(); ++i) {
+        if (member->keys[i].name == "comment") continue;
         use(member->keys[i], {&member->items[i], Path{&object_path, member->keys[i].name}});
     }
 }

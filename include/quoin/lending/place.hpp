@@ -48,7 +48,7 @@ enum class CostSection {
     other,
 };
 
-/// One closing cost; its amount is the sum of the parts that are given.
+/// One closing cost, on the one base that is given; the others are zero.
 struct ClosingCost {
     std::string name;
     CostSection section = CostSection::other;
@@ -57,6 +57,7 @@ struct ClosingCost {
     Percent percent_of_price;
     Decimal per_thousand_of_loan;
     Decimal per_thousand_of_price;
+    bool finance_charge = false; ///< counts in the APR (12 CFR 1026.4)
     bool paid_by_seller = false;
 };
 

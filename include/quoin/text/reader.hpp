@@ -109,7 +109,7 @@ class Reader {
     /// Calls `use` for an object member, if it is there.
     void object(std::string_view key, const std::function<void(Reader&)>& use,
                 bool required = false);
-    /// Calls `use` for each member of an object member: name, spot of the value.
+    /// Calls `use` for each member of an object member but "comment": name, spot of the value.
     void members(std::string_view key,
                  const std::function<void(const Key&, const Spot&)>& use);
     /// Calls `use` for each value of a list member.

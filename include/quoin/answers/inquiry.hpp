@@ -1,0 +1,57 @@
+// Inquiry: what one buyer asks about: the home, the wishes, the ways to pay, the dates.
+//
+// Income, debts and cash are private: they stay in the inquiry and are in no answer that does not
+// need them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/desk.hpp>
+#include <quoin/home/selection.hpp>
+#include <quoin/loan/loan_figures.hpp>
+#include <quoin/loan/scenario.hpp>
+
+namespace quoin {
+
+/// A pick that is not in the price, with its place in the buyer's order of wishes (1 first).
+struct Wish {
+    Pick pick;
+    int rank = 1;
+
+    friend bool operator==(const Wish&, const Wish&) = default;
+};
+
+struct Inquiry {
+    std::string price_book; ///< path, relative to the inquiry's own file
+    std::string buyer;      ///< a label
+    std::string prepared_by;
+    std::string originator; ///< the licensed loan originator; may be empty
+    Date as_of;
+    Date contract;
+    Date closing;
+    std::string rates; ///< id of a sheet; empty: the newest on or before as_of
+    std::string place; ///< id; empty: the community's
+    Selection selection;
+    std::vector<Wish> wishes;
+    PurchaseFacts facts;
+    std::optional<int> score;
+    std::optional<Money> monthly_income;
+    std::optional<Money> monthly_debts;
+    std::optional<Money> cash;
+    std::optional<int> household;
+    std::vector<Scenario> scenarios;
+
+    [[nodiscard]] const Scenario* find_scenario(std::string_view name) const;
+};
+
+/// The price book an inquiry names, or nothing where it names none.
+[[nodiscard]] std::optional<std::string> price_book_of(const Document& document);
+
+/// Reads an inquiry against a desk and checks it: names, dates, the rules of the price book, the
+/// price book's and the incentives' own dates. Where findings were added, it must not be used.
+[[nodiscard]] Inquiry read_inquiry(const Document& document, const Desk& desk,
+                                   Findings& findings);
+
+} // namespace quoin

@@ -1,0 +1,113 @@
+// Reading an inquiry: who and when, then the home, then the ways to pay.
+#include <quoin/answers/inquiry.hpp>
+
+#include <algorithm>
+
+#include "inquiry_parts.hpp"
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    inquiry.as_of = root.date("as_of");
+    inquiry.contract = root.maybe_date("contract").value_or(inquiry.as_of);
+    inquiry.closing = root.date("closing");
+    Findings& findings = root.findings();
+    if (inquiry.closing < inquiry.contract) {
+        findings.add(problems::dates_reversed(root.spot("closing"), "contract", "closing"));
+    }
+    if (inquiry.as_of > book.expires) {
+        findings.add(problems::book_expired(root.spot("as_of"), inquiry.as_of.text(),
+                                            book.expires.text()));
+    }
+    if (inquiry.as_of < book.effective) {
+        findings.add(problems::book_not_yet(root.spot("as_of"), inquiry.as_of.text(),
+                                            book.effective.text()));
+    }
+}
+
+/// A monthly amount in an object of its own, such as "income": {"monthly": "9800"}.
+std::optional<Money> monthly_of(Reader& root, std::string_view key) {
+    std::optional<Money> amount;
+    root.object(key, [&](Reader& item) { amount = item.money("monthly"); });
+    return amount;
+}
+
+void read_facts(Reader& root, Inquiry& inquiry) {
+    inquiry.buyer = root.text("buyer");
+    inquiry.prepared_by = root.text_or("prepared_by", "");
+    inquiry.originator = root.text_or("originator", "");
+    inquiry.facts.appraised_value = root.maybe_money("appraised_value");
+    inquiry.facts.deposits_paid = root.maybe_money("deposits_paid");
+    inquiry.score = root.maybe_whole("score", 300, 850);
+    inquiry.monthly_income = monthly_of(root, "income");
+    inquiry.monthly_debts = monthly_of(root, "debts");
+    inquiry.cash = root.maybe_money("cash");
+    inquiry.household = root.maybe_whole("household", 1, 20);
+    if (inquiry.facts.appraised_value && *inquiry.facts.appraised_value <= Money{}) {
+        root.findings().add(
+            problems::out_of_range(root.spot("appraised_value"), "an amount above zero"));
+    }
+}
+
+/// The rate sheet and the place an inquiry uses must be among the lending data.
+void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
+    inquiry.rates = root.text_or("rates", "");
+    inquiry.place = root.text_or("place", "");
+    const auto known = [](const auto& items) {
+        std::vector<std::string> ids;
+        for (const auto& item : items) ids.push_back(item.id);
+        return ids;
+    };
+    const Lending& lending = desk.lending;
+    Findings& findings = root.findings();
+    if (!inquiry.rates.empty() && index_of(lending.sheets, inquiry.rates) < 0) {
+        findings.add(problems::name_unknown(root.spot("rates"), "rate sheet", inquiry.rates,
+                                            nearest(inquiry.rates, known(lending.sheets))));
+    } else if (inquiry.rates.empty() && lending.newest_sheet(inquiry.as_of) == nullptr) {
+        findings.add(problems::rates_missing(
+            root.spot("as_of"), "rate sheet dated on or before " + inquiry.as_of.text()));
+    }
+    const std::string& place =
+        inquiry.place.empty() ? desk.book.community.place : inquiry.place;
+    if (index_of(lending.places, place) < 0) {
+        findings.add(problems::name_unknown(root.spot("place"), "place", place,
+                                            nearest(place, known(lending.places))));
+    }
+}
+
+} // namespace
+
+const Scenario* Inquiry::find_scenario(std::string_view name) const {
+    for (const Scenario& scenario : scenarios) {
+        if (scenario.name == name) return &scenario;
+    }
+    return nullptr;
+}
+
+std::optional<std::string> price_book_of(const Document& document) {
+    const Value* path = document.root.find("price_book");
+    if (path == nullptr || path->kind != Value::Kind::text) return std::nullopt;
+    return path->literal;
+}
+
+Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findings) {
+    Inquiry inquiry;
+    Reader root(document.root, Path{}, findings);
+    if (document.root.kind != Value::Kind::object) return inquiry;
+    if (root.text("format") != "quoin/inquiry/1") {
+        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/inquiry/1\""));
+        return inquiry;
+    }
+    inquiry.price_book = root.text("price_book");
+    read_dates(root, desk.book, inquiry);
+    read_facts(root, inquiry);
+    check_sources(root, desk, inquiry);
+    read_home(root, desk.book, inquiry);
+    read_scenarios(root, desk.lending, inquiry);
+    root.finish();
+    return inquiry;
+}
+
+} // namespace quoin

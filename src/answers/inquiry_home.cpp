@@ -1,0 +1,256 @@
+// Reading the home an inquiry asks about, and holding it to the price book's rules.
+#include <algorithm>
+
+#include <quoin/home/rules.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "inquiry_parts.hpp"
+
+namespace quoin {
+namespace {
+
+/// An id as an index, or -1 with a problem that names the nearest one.
+template <class Item>
+int look_up(const std::vector<Item>& items, std::string_view what, const std::string& id,
+            const Spot& spot, Findings& findings) {
+    const int index = index_of(items, id);
+    if (index >= 0 || id.empty()) return index;
+    std::vector<std::string> known;
+    for (const Item& item : items) known.push_back(item.id);
+    findings.add(problems::name_unknown(spot, what, id, nearest(id, known)));
+    return -1;
+}
+
+template <class Item>
+int member(Reader& reader, std::string_view key, std::string_view what,
+           const std::vector<Item>& items) {
+    const std::string id = reader.text(key);
+    return look_up(items, what, id, reader.spot(key), reader.findings());
+}
+
+std::string quantity_limits(const Option& option) {
+    const Quantity& q = option.quantity;
+    if (q.from != Quantity::From::buyer) return "no \"quantity\": the price book sets it";
+    return "a quantity from " + q.lowest.text() + " to " + q.highest.text() + " in steps of " +
+           q.step.text();
+}
+
+/// The members that the option's kind asks for.
+void read_pick_details(Reader& item, const Option& option, Pick& pick) {
+    Findings& findings = item.findings();
+    const auto needs = [&](std::string_view key, std::string_view what) {
+        if (item.has(key)) return true;
+        findings.add(problems::pick_incomplete(item.here(), option.id, what));
+        return false;
+    };
+    if (option.kind == OptionKind::levels && needs("level", "a \"level\" of it")) {
+        pick.level = member(item, "level", "level", option.levels);
+    }
+    if (option.kind == OptionKind::choice && needs("choice", "a \"choice\" of it")) {
+        pick.choice = member(item, "choice", "choice", option.choices);
+    }
+    if (option.kind == OptionKind::allowance && needs("spend", "the amount to \"spend\"")) {
+        pick.spend = item.maybe_money("spend");
+        if (pick.spend && *pick.spend < Money{}) {
+            findings.add(problems::out_of_range(item.spot("spend"), "an amount not below zero"));
+        }
+    }
+    if (!item.has("quantity")) return;
+    pick.quantity = item.maybe_decimal("quantity");
+    const bool allowed = option.quantity.from == Quantity::From::buyer && pick.quantity &&
+                         option.quantity.allows(*pick.quantity);
+    if (pick.quantity && !allowed) {
+        findings.add(problems::quantity_not_allowed(item.spot("quantity"), option.id,
+                                                    quantity_limits(option)));
+    }
+}
+
+/// A selection in short form, "deck", or as an object.
+Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
+               const std::function<void(Reader&)>& more = {}) {
+    Pick pick;
+    if (spot.value->kind != Value::Kind::object) {
+        const auto id = as_text(spot, findings);
+        if (!id) return pick;
+        pick.option = look_up(book.options, "option", *id, spot, findings);
+        if (pick.option < 0) return pick;
+        const Option& option = book.options[static_cast<std::size_t>(pick.option)];
+        if (option.kind == OptionKind::levels || option.kind == OptionKind::choice ||
+            option.kind == OptionKind::allowance) {
+            findings.add(problems::pick_incomplete(
+                spot, *id, "an object with its \"level\", \"choice\" or \"spend\""));
+        }
+        return pick;
+    }
+    Reader item(*spot.value, spot.path, findings);
+    pick.option = member(item, "option", "option", book.options);
+    pick.agreed = item.flag_or("agreed", false);
+    if (more) more(item);
+    if (pick.option < 0) return pick;
+    read_pick_details(item, book.options[static_cast<std::size_t>(pick.option)], pick);
+    item.finish();
+    return pick;
+}
+
+std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection& selection) {
+    std::vector<Mark> marks;
+    root.items("selections", [&](const Spot& spot) {
+        const Pick pick = read_pick(spot, book, root.findings());
+        if (pick.option < 0) return;
+        if (selection.find(pick.option) != nullptr) {
+            root.findings().add(problems::selected_twice(
+                spot, book.options[static_cast<std::size_t>(pick.option)].id));
+            return;
+        }
+        selection.picks.push_back(pick);
+        marks.emplace_back(spot);
+    });
+    return marks;
+}
+
+void read_wishes(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    root.items("wishes", [&](const Spot& spot) {
+        Wish wish;
+        wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
+        wish.pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
+            wish.rank = item.maybe_whole("rank", 1, 1000).value_or(wish.rank);
+        });
+        if (wish.pick.option >= 0) inquiry.wishes.push_back(wish);
+    });
+}
+
+std::string why_not(const Incentive& incentive, const Inquiry& inquiry, IncentiveUse use) {
+    const auto& uses = incentive.uses;
+    if (std::find(uses.begin(), uses.end(), use) == uses.end()) return "not for this use";
+    if (!allows(incentive.plans, inquiry.selection.plan)) return "not on this plan";
+    if (!allows(incentive.lots, inquiry.selection.lot)) return "not on this lot";
+    if (incentive.expires && inquiry.contract > *incentive.expires) {
+        return "for contracts until " + incentive.expires->text();
+    }
+    if (incentive.close_by && inquiry.closing > *incentive.close_by) {
+        return "for closings until " + incentive.close_by->text();
+    }
+    return {};
+}
+
+void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    const Words<IncentiveUse> uses = {{"price", IncentiveUse::price},
+                                      {"options", IncentiveUse::options},
+                                      {"closing costs", IncentiveUse::closing_costs},
+                                      {"points", IncentiveUse::points}};
+    root.each("incentives", [&](Reader& item) {
+        IncentivePick pick;
+        pick.incentive = member(item, "id", "incentive", book.incentives);
+        pick.use = item.word("use", uses);
+        pick.amount = item.maybe_money("amount");
+        if (pick.incentive < 0) return;
+        const Incentive& incentive = book.incentives[static_cast<std::size_t>(pick.incentive)];
+        const std::string why = why_not(incentive, inquiry, pick.use);
+        if (!why.empty()) {
+            item.findings().add(problems::incentive_not_here(item.spot("id"), incentive.id, why));
+        }
+        if (pick.amount && *pick.amount < Money{}) {
+            item.findings().add(
+                problems::out_of_range(item.spot("amount"), "an amount not below zero"));
+        }
+        inquiry.selection.incentives.push_back(pick);
+    });
+}
+
+void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
+    root.each("requests", [&](Reader& item) {
+        Request request;
+        request.area = member(item, "area", "area", book.areas);
+        request.text = item.text("text");
+        request.estimate = item.maybe_money("estimate");
+        selection.requests.push_back(std::move(request));
+    });
+}
+
+Problem problem_of(const PriceBook& book, const Selection& selection, const Conflict& conflict,
+                   const Spot& spot) {
+    const std::string& id = book.options[static_cast<std::size_t>(conflict.option)].id;
+    const auto other = [&] { return name_of(book, conflict.others.front()); };
+    switch (conflict.barrier) {
+    case Barrier::needs: {
+        std::string any;
+        for (const OptionRef& ref : conflict.others) {
+            any += (any.empty() ? "" : " or ") + name_of(book, ref);
+        }
+        return problems::option_needs(spot, id, any);
+    }
+    case Barrier::excludes:
+    case Barrier::one_of:
+        return problems::options_exclude(spot, id, other());
+    case Barrier::past_cutoff: {
+        const auto& stages = book.stages;
+        const Option& option = book.options[static_cast<std::size_t>(conflict.option)];
+        return problems::past_cutoff(spot, id,
+                                     stages[static_cast<std::size_t>(option.cutoff)].name,
+                                     stages[static_cast<std::size_t>(selection.stage)].name);
+    }
+    default:
+        return problems::option_not_here(spot, id, described(book, conflict));
+    }
+}
+
+/// The lot must be free and fit the plan.
+void check_lot(Reader& root, const PriceBook& book, const Selection& selection) {
+    const Lot& lot = book.lots[static_cast<std::size_t>(selection.lot)];
+    if (lot.status != LotStatus::free) {
+        root.findings().add(
+            problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
+    }
+    if (allows(lot.plans, selection.plan)) return;
+    std::string fitting;
+    for (const int plan : lot.plans) {
+        fitting += (fitting.empty() ? "" : ", ") + book.plans[static_cast<std::size_t>(plan)].id;
+    }
+    root.findings().add(
+        problems::plan_not_on_lot(root.spot("plan"),
+                                  book.plans[static_cast<std::size_t>(selection.plan)].id, lot.id,
+                                  fitting));
+}
+
+void check_levels_offered(const PriceBook& book, const Selection& selection,
+                          const std::vector<Mark>& marks, Findings& findings) {
+    for (std::size_t i = 0; i < selection.picks.size(); ++i) {
+        const Pick& pick = selection.picks[i];
+        const Option& option = book.options[static_cast<std::size_t>(pick.option)];
+        if (option.kind != OptionKind::levels || pick.level < 0) continue;
+        const Level& level = option.levels[static_cast<std::size_t>(pick.level)];
+        if (level.price.on(selection.plan)) continue;
+        findings.add(problems::option_not_here(marks[i].spot(), option.id + ":" + level.id,
+                                               "not offered on this plan"));
+    }
+}
+
+} // namespace
+
+void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    Selection& selection = inquiry.selection;
+    selection.plan = member(root, "plan", "plan", book.plans);
+    if (selection.plan >= 0) {
+        const auto& elevations = book.plans[static_cast<std::size_t>(selection.plan)].elevations;
+        selection.elevation = member(root, "elevation", "elevation", elevations);
+    } else {
+        root.leave("elevation");
+    }
+    selection.lot = member(root, "lot", "lot", book.lots);
+    if (root.has("stage")) selection.stage = member(root, "stage", "stage", book.stages);
+    const auto marks = read_selections(root, book, selection);
+    read_wishes(root, book, inquiry);
+    read_requests(root, book, selection);
+    read_incentives(root, book, inquiry);
+    if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;
+    check_lot(root, book, selection);
+    check_levels_offered(book, selection, marks, root.findings());
+    for (const Conflict& conflict : conflicts(book, selection)) {
+        for (std::size_t i = 0; i < marks.size(); ++i) {
+            if (selection.picks[i].option != conflict.option) continue;
+            root.findings().add(problem_of(book, selection, conflict, marks[i].spot()));
+        }
+    }
+}
+
+} // namespace quoin

@@ -1,0 +1,113 @@
+// Reading the ways to pay of an inquiry.
+#include <quoin/text/problems.hpp>
+
+#include "inquiry_parts.hpp"
+
+namespace quoin {
+namespace {
+
+Months read_term(Reader& item) {
+    if (item.has("months")) {
+        return Months(item.whole("months", shortest_term.count(), longest_term.count()));
+    }
+    return Months::years(item.whole("years", 1, longest_term.count() / 12));
+}
+
+void not_negative(Reader& item, std::string_view key, Money amount) {
+    if (amount >= Money{}) return;
+    item.findings().add(problems::out_of_range(item.spot(key), "an amount not below zero"));
+}
+
+DownPayment read_down(Reader& scenario) {
+    DownPayment down;
+    scenario.object(
+        "down",
+        [&](Reader& item) {
+            const int given = item.has("percent") + item.has("amount") + item.has("cash");
+            if (given != 1) {
+                item.findings().add(problems::members_conflict(
+                    item.here(), "one of \"percent\", \"amount\" and \"cash\""));
+                return;
+            }
+            if (item.has("percent")) {
+                down.percent = item.percent("percent");
+                if (down.percent < Percent{} || down.percent > Percent(Decimal::whole(100))) {
+                    item.findings().add(
+                        problems::out_of_range(item.spot("percent"), "a percent from 0 to 100"));
+                }
+                return;
+            }
+            const bool cash = item.has("cash");
+            down.by = cash ? DownPayment::By::cash : DownPayment::By::amount;
+            down.amount = item.money(cash ? "cash" : "amount");
+            not_negative(item, cash ? "cash" : "amount", down.amount);
+        },
+        true);
+    return down;
+}
+
+RateChoice read_rate(Reader& scenario) {
+    RateChoice choice;
+    scenario.object("rate", [&](Reader& item) {
+        if (item.has("quoted")) {
+            choice.by = RateChoice::By::quoted;
+            choice.note = item.rate("quoted");
+            choice.points = Points(item.maybe_decimal("points").value_or(Decimal{}));
+        } else if (item.has("note")) {
+            choice.by = RateChoice::By::note;
+            choice.note = item.rate("note");
+        } else {
+            choice.points = item.points("points");
+        }
+    });
+    return choice;
+}
+
+Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inquiry) {
+    Scenario scenario;
+    scenario.name = item.text("name");
+    scenario.program = item.text("program");
+    if (!scenario.program.empty() && index_of(lending.programs, scenario.program) < 0) {
+        std::vector<std::string> known;
+        for (const LoanProgram& program : lending.programs) known.push_back(program.id);
+        item.findings().add(problems::name_unknown(item.spot("program"), "program",
+                                                   scenario.program,
+                                                   nearest(scenario.program, known)));
+    }
+    scenario.term = read_term(item);
+    scenario.lock_days = item.maybe_whole("lock_days", 1, 720).value_or(scenario.lock_days);
+    scenario.down = read_down(item);
+    scenario.rate = read_rate(item);
+    scenario.score = item.maybe_whole("score", 300, 850);
+    if (!scenario.score) scenario.score = inquiry.score;
+    scenario.finance_fee =
+        item.word_or("fee", Words<bool>{{"financed", true}, {"cash", false}}, true);
+    scenario.use = item.word_or("use",
+                                Words<EntitlementUse>{{"first", EntitlementUse::first},
+                                                      {"subsequent", EntitlementUse::subsequent},
+                                                      {"exempt", EntitlementUse::exempt}},
+                                EntitlementUse::first);
+    scenario.end_mi_on_request =
+        item.word_or("mi_ends", Words<bool>{{"automatic", false}, {"request", true}}, false);
+    scenario.extra_principal = item.maybe_money("extra_principal").value_or(Money{});
+    not_negative(item, "extra_principal", scenario.extra_principal);
+    return scenario;
+}
+
+} // namespace
+
+void read_scenarios(Reader& root, const Lending& lending, Inquiry& inquiry) {
+    root.each(
+        "scenarios",
+        [&](Reader& item) {
+            Scenario scenario = read_scenario(item, lending, inquiry);
+            if (!scenario.name.empty() && inquiry.find_scenario(scenario.name) != nullptr) {
+                item.findings().add(
+                    problems::scenario_repeated(item.spot("name"), scenario.name));
+            }
+            inquiry.scenarios.push_back(std::move(scenario));
+        },
+        true);
+}
+
+} // namespace quoin
