@@ -28,13 +28,6 @@ int member(Reader& reader, std::string_view key, std::string_view what,
     return look_up(items, what, id, reader.spot(key), reader.findings());
 }
 
-std::string quantity_limits(const Option& option) {
-    const Quantity& q = option.quantity;
-    if (q.from != Quantity::From::buyer) return "no \"quantity\": the price book sets it";
-    return "a quantity from " + q.lowest.text() + " to " + q.highest.text() + " in steps of " +
-           q.step.text();
-}
-
 /// The members that the option's kind asks for.
 void read_pick_details(Reader& item, const Option& option, Pick& pick) {
     Findings& findings = item.findings();

@@ -12,7 +12,7 @@ namespace {
 
 using boost::multiprecision::cpp_int;
 
-/// The payment of one dollar's worth of a loan, as a fraction: what a rate and a term share.
+/// The payment of a loan of one cent, as a fraction: what all loans of a rate and a term share.
 struct Factor {
     cpp_int numerator;
     cpp_int denominator;
@@ -35,7 +35,7 @@ Factor factor(Rate rate, Months term) {
 Money rounded_payment(Money loan, const Factor& factor) {
     ensure(loan >= Money{}, "a loan is not negative");
     const cpp_int doubled = 2 * factor.denominator;
-    const cpp_int cents = (2 * loan.count() * factor.numerator + factor.denominator) / doubled;
+    const cpp_int cents = (factor.numerator * loan.count() * 2 + factor.denominator) / doubled;
     if (cents > INT64_MAX) throw Overflow("a level payment is too large");
     return Money::cents(static_cast<std::int64_t>(cents));
 }

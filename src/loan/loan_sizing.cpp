@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/loan/closing_costs.hpp>
+
 namespace quoin {
 namespace {
 
@@ -147,13 +149,6 @@ void Sizing::choose_rate() {
     }
 }
 
-Money closing_cost(const ClosingCost& cost, Money loan, Money price) {
-    return cost.amount + percent_of(loan, cost.percent_of_loan, Rounding::half_away) +
-           percent_of(price, cost.percent_of_price, Rounding::half_away) +
-           per_thousand_of(loan, cost.per_thousand_of_loan, Rounding::half_away) +
-           per_thousand_of(price, cost.per_thousand_of_price, Rounding::half_away);
-}
-
 /// Incentives towards costs and points: no more than those come to, no more than the program lets
 /// interested parties contribute. VA's cap is on concessions, which closing costs and market points
 /// are not (VA Lenders Handbook, chapter 8), so it does not bind here.
@@ -171,9 +166,7 @@ Money Sizing::usable_credits(Money points_cost) {
 
 void Sizing::set_cash() {
     CashToClose& cash = f_.cash;
-    for (const ClosingCost& cost : rules_.place->closing_costs) {
-        if (!cost.paid_by_seller) cash.closing_costs += closing_cost(cost, f_.loan, f_.price);
-    }
+    cash.closing_costs = buyers_closing_costs(*rules_.place, f_.loan, f_.price);
     cash.points = percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away);
     cash.credits = usable_credits(cash.points);
     f_.credit_lost = home_.closing_credit + home_.points_credit - cash.credits;

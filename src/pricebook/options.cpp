@@ -313,6 +313,13 @@ bool Quantity::allows(Decimal quantity) const {
     return (quantity - lowest).billionths() % step.billionths() == 0;
 }
 
+std::string quantity_limits(const Option& option) {
+    const Quantity& q = option.quantity;
+    if (q.from != Quantity::From::buyer) return "no quantity: the price book sets it";
+    return "a quantity from " + q.lowest.text() + " to " + q.highest.text() + " in steps of " +
+           q.step.text();
+}
+
 void read_options(Reader& root, PriceBook& book) {
     std::vector<Mark> marks;
     root.each("options", [&](Reader& item) {

@@ -110,7 +110,7 @@ const std::vector<std::string_view>& all_ids() {
         "option-not-here",    "option-needs",      "options-exclude",   "past-cutoff",
         "selected-twice",     "pick-incomplete",   "quantity-not-allowed", "incentive-not-here",
         "scenario-repeated",  "rates-missing",     "scenario-unknown",  "option-unknown",
-        "payment-input",
+        "option-number",      "payment-input",
     };
     return ids;
 }
@@ -387,6 +387,12 @@ Problem option_unknown(std::string_view name, std::string near) {
     return at(Span{}, "option-unknown", fmt::format("no option \"{}\"", name),
               "the id of an option, such as those of 'quoin list options'",
               did_you_mean(near, ""));
+}
+
+Problem option_number(std::string_view option, std::string_view found,
+                      std::string_view expected) {
+    return at(Span{}, "option-number", fmt::format("\"{}\" for {}", found, option),
+              std::string(expected), "");
 }
 
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected) {

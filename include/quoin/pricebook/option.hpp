@@ -129,4 +129,7 @@ struct Option {
     }
 };
 
+/// What a buyer may ask for, in words: "a quantity from 1 to 12 in steps of 1".
+[[nodiscard]] std::string quantity_limits(const Option& option);
+
 } // namespace quoin

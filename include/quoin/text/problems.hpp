@@ -85,6 +85,7 @@ Problem rates_missing(const Spot& spot, std::string_view what);
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names);
 Problem option_unknown(std::string_view name, std::string near);
+Problem option_number(std::string_view option, std::string_view found, std::string_view expected);
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected);
 
 } // namespace quoin::problems

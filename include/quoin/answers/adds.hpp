@@ -1,0 +1,101 @@
+// "What does that add per month?"
+//
+// Every figure is the difference of two whole quotes, never a factor. An option that is not chosen
+// is added to the home as it stands, with what it needs; one that is chosen is taken out. The
+// stacked figures start from the home without options and add the buyer's picks in their order, so
+// that they sum to the whole difference, to the cent.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+/// A figure that does not grow smoothly, and what it went from and to.
+struct Jump {
+    Lookup lookup = Lookup::note_rate;
+    std::string before; ///< the table's row and value as written; empty: no row
+    std::string after;
+};
+
+/// The difference that a change of the home makes under one scenario.
+struct Added {
+    std::vector<Refusal> refusals; ///< of the changed home; the figures are then not for use
+    Monthly monthly;               ///< by part
+    Money per_month;
+    Money cash;          ///< all the cash needed
+    Money to_close;      ///< what is left to bring to the closing, after deposits
+    Money in_five_years; ///< cash and sixty months
+    Money over_loan;     ///< cash and every month of the loan
+    Ltv ltv_before;
+    Ltv ltv_after;
+    std::vector<Jump> jumps;
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+};
+
+enum class Standing {
+    offered, ///< can be added
+    chosen,  ///< is in the home; the figures are for taking it out
+    barred,  ///< cannot be had here
+};
+
+struct AddsItem {
+    std::string id;    ///< "kitchen-counters:quartz" for a level
+    std::string name;
+    std::string level;
+    std::string area;
+    Standing standing = Standing::offered;
+    int wish = 0; ///< rank among the buyer's wishes; 0: none
+    Decimal quantity = Decimal::whole(1);
+    Unit unit = Unit::each;
+    Money price; ///< change of the contract price
+    std::vector<std::string> along;   ///< options added or taken out with it
+    std::vector<std::string> instead; ///< options it replaces
+    std::string why_not;              ///< barred: the reason
+    std::string note;
+    bool structural = false;
+    Work work;
+    std::string cutoff; ///< name of the stage before which it must be chosen
+    std::optional<Later> later;
+    std::vector<Added> by_scenario;
+};
+
+/// One pick in the buyer's order, on top of all before it.
+struct AddsStep {
+    std::string id;
+    std::string name;
+    std::string level;
+    Money price;
+    std::vector<Added> by_scenario;
+};
+
+struct AddsScenario {
+    ScenarioTerms terms;
+    Money per_thousand; ///< the rule of thumb: level payment on $1,000 at this rate and term
+    Monthly monthly;    ///< of the home as it stands
+    std::vector<Refusal> refusals;
+};
+
+struct AddsAnswer {
+    Heading heading;
+    Money contract_price;
+    std::vector<AddsScenario> scenarios;
+    std::vector<AddsItem> items;
+    std::vector<AddsStep> stacked;
+    AddsStep whole; ///< all picks at once; the stacked figures sum to it
+};
+
+/// An option asked about by name: ID, ID:LEVEL, with =NUMBER for a quantity or an amount to spend.
+/// Records a problem and returns nothing where there is no such option.
+[[nodiscard]] std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
+                                               Findings& findings);
+
+/// The options asked about, or every one that costs something where none is named.
+[[nodiscard]] AddsAnswer adds(const Sitting& sitting, const std::vector<Pick>& asked);
+
+} // namespace quoin

@@ -1,0 +1,80 @@
+// ScenarioAnswer: one scenario on one home, as plain values with names.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/sitting.hpp>
+#include <quoin/loan/loan_figures.hpp>
+
+namespace quoin {
+
+/// The terms that must stand beside every payment.
+struct ScenarioTerms {
+    std::string name;
+    std::string program;    ///< its name
+    std::string program_id;
+    std::string fine_print; ///< the program's catch
+    Months term;
+    int lock_days = 0;
+    std::optional<int> score;
+    Rate rate;
+    Points points;
+    std::optional<Rate> apr; ///< to a millionth of a percent
+    Money down_payment;
+    Percent down_percent; ///< of the price
+    Ltv ltv;
+    bool down_from_cash = false;
+};
+
+struct InsuranceAnswer {
+    std::string name;
+    Percent annual_percent;
+    Money first_monthly;
+    int payments = 0;                ///< that carry it; 0: none
+    std::optional<Date> last_date;   ///< of the last payment that carries it
+    int on_request_payment = 0;      ///< conventional: scheduled balance at 80 % of value; else 0
+    std::optional<Date> on_request_date;
+    bool whole_term = false;
+};
+
+struct ScenarioAnswer {
+    ScenarioTerms terms;
+    std::vector<Refusal> refusals; ///< where not empty, the figures below are not for use
+    Money price;
+    Money value;
+    Money base_loan;
+    std::string upfront_name;
+    Percent upfront_percent;
+    Money upfront_fee;
+    Money financed_fee;
+    Money loan;
+    Monthly monthly;
+    Monthly first_year;
+    int first_year_months = 0; ///< months of the first-year figure; 0: it never applies
+    InsuranceAnswer insurance;
+    CashToClose cash;
+    Money credit_lost;
+    Date first_payment;
+    int payments = 0;
+    Money last_payment;
+    Money total_interest;
+    Money paid_in_five_years;
+    Money paid_over_loan;
+    Money balance_after_five_years;
+    Money balance_after_ten_years;
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+};
+
+[[nodiscard]] ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,
+                                             const LoanFigures& figures);
+
+/// The APR of a scenario's loan: amount financed is the loan less points, the upfront fee and the
+/// buyer's closing costs that are finance charges; payments are principal, interest and mortgage
+/// insurance as they fall. Prepaid interest and an odd first period are left out.
+[[nodiscard]] std::optional<Rate> annual_percentage_rate(const ScenarioRules& rules,
+                                                         const LoanFigures& figures);
+
+} // namespace quoin

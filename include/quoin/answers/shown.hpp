@@ -1,0 +1,48 @@
+// "What comes with it, and what is only in the model?" The furnished model against what the buyer's
+// plan includes and what the buyer has chosen.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+
+namespace quoin {
+
+enum class ShownStanding {
+    included,     ///< comes with the home
+    free_choice,  ///< a choice at no cost
+    yours,        ///< chosen, as shown or better
+    yours_partly, ///< chosen, but less than shown
+    extra,        ///< offered at a price; not chosen
+    unavailable,  ///< not to be had on this plan, elevation, lot or stage
+    decor,        ///< not for sale
+};
+
+struct ShownItem {
+    std::string area;
+    std::string name;
+    std::string as_shown; ///< level, choice or quantity in the model
+    ShownStanding standing = ShownStanding::extra;
+    std::optional<Money> price; ///< of what is shown, on the buyer's plan
+    std::optional<Money> yours; ///< what the buyer pays for the option as chosen
+    std::string your_level;     ///< what the buyer has of it
+    std::string why_not;
+};
+
+struct ShownAnswer {
+    Heading heading;
+    std::string model_plan;
+    std::string model_elevation;
+    std::string model_lot; ///< empty: none named
+    std::string model_note;
+    std::vector<ShownItem> items; ///< by area in tour order
+    Money shown_total; ///< of everything shown that can be had here
+    Money missing;     ///< of what is shown, can be had here and is not chosen
+};
+
+/// Nothing where the price book has no furnished model.
+[[nodiscard]] std::optional<ShownAnswer> shown(const Sitting& sitting);
+
+} // namespace quoin

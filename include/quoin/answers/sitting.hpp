@@ -1,0 +1,38 @@
+// Sitting: one inquiry at the desk, with everything that governs its scenarios looked up once.
+//
+// Holds references to the desk and the inquiry, which must outlive it.
+#pragma once
+
+#include <vector>
+
+#include <quoin/answers/desk.hpp>
+#include <quoin/answers/inquiry.hpp>
+#include <quoin/home/priced_home.hpp>
+#include <quoin/loan/loan_figures.hpp>
+#include <quoin/loan/scenario_rules.hpp>
+
+namespace quoin {
+
+class Sitting {
+  public:
+    /// Precondition: the inquiry was read against this desk without findings.
+    Sitting(const Desk& desk, const Inquiry& inquiry);
+
+    [[nodiscard]] const PriceBook& book() const { return desk_->book; }
+    [[nodiscard]] const Inquiry& inquiry() const { return *inquiry_; }
+    [[nodiscard]] const RateSheet& sheet() const { return *sheet_; }
+    [[nodiscard]] const Place& place() const { return *place_; }
+    [[nodiscard]] const std::vector<ScenarioRules>& rules() const { return rules_; }
+
+    /// The figures of a home under every scenario, in their order.
+    [[nodiscard]] std::vector<LoanFigures> figures(const PricedHome& home) const;
+
+  private:
+    const Desk* desk_;
+    const Inquiry* inquiry_;
+    const RateSheet* sheet_;
+    const Place* place_;
+    std::vector<ScenarioRules> rules_;
+};
+
+} // namespace quoin

@@ -1,0 +1,244 @@
+// Answering what options add: each one alone or taken out, and the buyer's picks stacked.
+#include <quoin/answers/adds.hpp>
+
+#include <algorithm>
+
+#include "difference.hpp"
+#include <quoin/exact/broken.hpp>
+#include <quoin/home/rules.hpp>
+#include <quoin/loan/level_payment.hpp>
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+const Option& option_at(const PriceBook& book, int index) {
+    return book.options[static_cast<std::size_t>(index)];
+}
+
+std::string level_name(const Option& option, int level) {
+    return level < 0 ? std::string{} : option.levels[static_cast<std::size_t>(level)].name;
+}
+
+/// A home as it stands, priced and figured under every scenario.
+struct Standpoint {
+    PricedHome home;
+    std::vector<LoanFigures> figures;
+};
+
+Standpoint standpoint(const Sitting& sitting, const Selection& selection) {
+    Standpoint point;
+    point.home = price_home(sitting.book(), selection);
+    point.figures = sitting.figures(point.home);
+    return point;
+}
+
+int wish_rank(const Inquiry& inquiry, const Pick& pick) {
+    for (const Wish& wish : inquiry.wishes) {
+        if (wish.pick.option == pick.option && wish.pick.level == pick.level) return wish.rank;
+    }
+    return 0;
+}
+
+AddsItem describe(const Sitting& sitting, const Pick& pick) {
+    const PriceBook& book = sitting.book();
+    const Option& option = option_at(book, pick.option);
+    AddsItem item;
+    item.id = name_of(book, {pick.option, pick.level});
+    item.name = option.name;
+    item.level = level_name(option, pick.level);
+    item.area = book.areas[static_cast<std::size_t>(option.area)].name;
+    item.wish = wish_rank(sitting.inquiry(), pick);
+    item.quantity = quantity_of(option, pick, sitting.inquiry().selection.plan);
+    item.unit = option.unit;
+    item.note = option.note;
+    item.structural = option.structural;
+    item.work = option.work;
+    if (option.cutoff >= 0) {
+        item.cutoff = book.stages[static_cast<std::size_t>(option.cutoff)].name;
+    }
+    item.later = option.later;
+    return item;
+}
+
+std::vector<std::string> option_names(const PriceBook& book, const std::vector<int>& options) {
+    std::vector<std::string> names;
+    for (const int option : options) names.push_back(option_at(book, option).name);
+    return names;
+}
+
+/// An option that is in the home, in just this form.
+bool is_chosen(const Selection& selection, const Pick& pick) {
+    const Pick* present = selection.find(pick.option);
+    if (present == nullptr || present->level != pick.level) return false;
+    return (!pick.quantity || pick.quantity == present->quantity) &&
+           (!pick.spend || pick.spend == present->spend);
+}
+
+bool offered_at_level(const PriceBook& book, const Pick& pick, int plan) {
+    return option_at(book, pick.option).kind != OptionKind::levels ||
+           unit_price(option_at(book, pick.option), pick.level, plan).has_value();
+}
+
+AddsItem item_for(const Sitting& sitting, const Standpoint& now, const Pick& pick) {
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    AddsItem item = describe(sitting, pick);
+    const bool chosen = is_chosen(selection, pick);
+    const Change change = chosen ? without_option(book, selection, pick.option)
+                                 : with_pick(book, selection, pick);
+    if (!change.blocked.empty() || !offered_at_level(book, pick, selection.plan)) {
+        item.standing = Standing::barred;
+        item.why_not = change.blocked.empty() ? "not offered on this plan"
+                                              : described(book, change.blocked.front());
+        return item;
+    }
+    item.standing = chosen ? Standing::chosen : Standing::offered;
+    item.along = option_names(book, chosen ? change.also_removed : change.also_added);
+    if (!chosen) item.instead = option_names(book, change.also_removed);
+    const Standpoint then = standpoint(sitting, change.selection);
+    item.price = then.home.contract_price - now.home.contract_price;
+    item.by_scenario = differences(sitting, now.figures, then.figures);
+    return item;
+}
+
+/// Every form of an option that changes the price: the option itself, each level that is charged.
+void add_forms(const PriceBook& book, const Selection& selection, int index,
+               std::vector<Pick>& picks) {
+    const Option& option = option_at(book, index);
+    Pick pick;
+    pick.option = index;
+    if (option.kind == OptionKind::levels) {
+        for (std::size_t level = 0; level < option.levels.size(); ++level) {
+            pick.level = static_cast<int>(level);
+            const auto price = unit_price(option, pick.level, selection.plan);
+            if (price && !price->is_zero()) picks.push_back(pick);
+        }
+    } else if (option.kind == OptionKind::allowance) {
+        if (const Pick* present = selection.find(index)) picks.push_back(*present);
+    } else if (option.kind != OptionKind::choice) {
+        const Pick* present = selection.find(index);
+        picks.push_back(present != nullptr ? *present : pick);
+    }
+}
+
+std::vector<Pick> every_form(const Sitting& sitting) {
+    const PriceBook& book = sitting.book();
+    std::vector<Pick> picks;
+    for (std::size_t area = 0; area < book.areas.size(); ++area) {
+        for (std::size_t i = 0; i < book.options.size(); ++i) {
+            if (book.options[i].area != static_cast<int>(area)) continue;
+            add_forms(book, sitting.inquiry().selection, static_cast<int>(i), picks);
+        }
+    }
+    return picks;
+}
+
+void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
+    const PriceBook& book = sitting.book();
+    Selection selection = sitting.inquiry().selection;
+    const std::vector<Pick> picks = selection.picks;
+    selection.picks.clear();
+    const Standpoint bare = standpoint(sitting, selection);
+    Standpoint before = bare;
+    for (const Pick& pick : picks) {
+        selection.picks.push_back(pick);
+        Standpoint after = standpoint(sitting, selection);
+        const Option& option = option_at(book, pick.option);
+        answer.stacked.push_back({name_of(book, {pick.option, pick.level}), option.name,
+                                  level_name(option, pick.level),
+                                  after.home.contract_price - before.home.contract_price,
+                                  differences(sitting, before.figures, after.figures)});
+        before = std::move(after);
+    }
+    answer.whole = {"", "all of it", "",
+                    now.home.contract_price - bare.home.contract_price,
+                    differences(sitting, bare.figures, now.figures)};
+}
+
+/// The promise of the stacked figures: they sum to the whole.
+void check(const AddsAnswer& answer) {
+    for (std::size_t scenario = 0; scenario < answer.scenarios.size(); ++scenario) {
+        Money per_month;
+        Money over_loan;
+        bool complete = answer.whole.by_scenario[scenario].available();
+        for (const AddsStep& step : answer.stacked) {
+            complete = complete && step.by_scenario[scenario].available();
+            per_month += step.by_scenario[scenario].per_month;
+            over_loan += step.by_scenario[scenario].over_loan;
+        }
+        if (!complete) continue;
+        ensure(per_month == answer.whole.by_scenario[scenario].per_month &&
+                   over_loan == answer.whole.by_scenario[scenario].over_loan,
+               "stacked figures must sum to the whole difference");
+    }
+}
+
+std::vector<AddsScenario> scenarios_of(const Sitting& sitting, const Standpoint& now) {
+    std::vector<AddsScenario> scenarios;
+    for (std::size_t i = 0; i < now.figures.size(); ++i) {
+        const LoanFigures& f = now.figures[i];
+        const ScenarioRules& rules = sitting.rules()[i];
+        const ScenarioAnswer answer = scenario_answer(sitting, rules, f);
+        scenarios.push_back({answer.terms,
+                             level_payment(Money::dollars(1000), f.rate, rules.scenario->term),
+                             answer.monthly, answer.refusals});
+    }
+    return scenarios;
+}
+
+} // namespace
+
+std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
+                                 Findings& findings) {
+    const std::size_t equals = text.find('=');
+    const std::string name = text.substr(0, equals);
+    const std::size_t colon = name.find(':');
+    Pick pick;
+    pick.option = index_of(book.options, name.substr(0, colon));
+    std::vector<std::string> known;
+    if (pick.option < 0) {
+        for (const Option& option : book.options) known.push_back(option.id);
+    } else if (colon != std::string::npos || option_at(book, pick.option).kind ==
+                                                 OptionKind::levels) {
+        const Option& option = option_at(book, pick.option);
+        if (colon != std::string::npos) pick.level = index_of(option.levels, name.substr(colon + 1));
+        for (const Level& level : option.levels) known.push_back(option.id + ":" + level.id);
+        if (pick.level < 0) pick.option = -1;
+    }
+    if (pick.option < 0) {
+        findings.add(problems::option_unknown(name, nearest(name, known)));
+        return std::nullopt;
+    }
+    if (equals == std::string::npos) return pick;
+    const Option& option = option_at(book, pick.option);
+    const std::string number = text.substr(equals + 1);
+    if (option.kind == OptionKind::allowance) {
+        pick.spend = Money::parse(number);
+        if (pick.spend && *pick.spend >= Money{}) return pick;
+        findings.add(problems::option_number(option.id, number, "an amount to spend"));
+        return std::nullopt;
+    }
+    pick.quantity = Decimal::parse(number);
+    const bool allowed = option.quantity.from == Quantity::From::buyer && pick.quantity &&
+                         option.quantity.allows(*pick.quantity);
+    if (allowed) return pick;
+    findings.add(problems::option_number(option.id, number, quantity_limits(option)));
+    return std::nullopt;
+}
+
+AddsAnswer adds(const Sitting& sitting, const std::vector<Pick>& asked) {
+    AddsAnswer answer;
+    answer.heading = heading_of(sitting);
+    const Standpoint now = standpoint(sitting, sitting.inquiry().selection);
+    answer.contract_price = now.home.contract_price;
+    answer.scenarios = scenarios_of(sitting, now);
+    for (const Pick& pick : asked.empty() ? every_form(sitting) : asked) {
+        answer.items.push_back(item_for(sitting, now, pick));
+    }
+    stack(sitting, now, answer);
+    check(answer);
+    return answer;
+}
+
+} // namespace quoin

@@ -1,0 +1,78 @@
+// Subtracting figures, and finding which table rows changed between them.
+#include "difference.hpp"
+
+namespace quoin {
+namespace {
+
+std::string table_words(const BandTable* table, int row) {
+    if (table == nullptr || row == no_row) return {};
+    return table->written[static_cast<std::size_t>(row)] + ": " + table->value(row).text();
+}
+
+/// What a lookup came to, in the table's own words.
+std::string words(const ScenarioRules& rules, const LoanFigures& f, Lookup lookup) {
+    const int row = f.rows[static_cast<std::size_t>(lookup)];
+    switch (lookup) {
+    case Lookup::note_rate:
+        return f.rate.text();
+    case Lookup::points_adjustment:
+        return f.points.value().text();
+    case Lookup::upfront_fee:
+        return table_words(rules.rule(Rule::upfront_fee), row);
+    case Lookup::annual_fee:
+        return table_words(rules.rule(Rule::annual_fee), row);
+    case Lookup::annual_fee_months:
+        return table_words(rules.rule(Rule::annual_fee_months), row);
+    case Lookup::mi_factor:
+        return table_words(rules.mi_factors, row);
+    case Lookup::contribution_cap:
+        return table_words(rules.rule(Rule::contribution_cap), row);
+    case Lookup::homeowner:
+        return table_words(&rules.place->homeowner, row);
+    }
+    return {};
+}
+
+std::vector<Jump> jumps_between(const ScenarioRules& rules, const LoanFigures& before,
+                                const LoanFigures& after) {
+    std::vector<Jump> jumps;
+    if (before.rows == after.rows) return jumps;
+    for (std::size_t i = 0; i < lookup_count; ++i) {
+        if (before.rows[i] == after.rows[i]) continue;
+        const auto lookup = static_cast<Lookup>(i);
+        Jump jump{lookup, words(rules, before, lookup), words(rules, after, lookup)};
+        if (jump.before != jump.after) jumps.push_back(std::move(jump));
+    }
+    return jumps;
+}
+
+} // namespace
+
+Added difference(const ScenarioRules& rules, const LoanFigures& before,
+                 const LoanFigures& after) {
+    Added added;
+    added.refusals = after.available() ? before.refusals : after.refusals;
+    if (!added.available()) return added;
+    added.monthly = after.monthly - before.monthly;
+    added.per_month = added.monthly.total();
+    added.cash = after.cash.needed() - before.cash.needed();
+    added.to_close = after.cash.to_close() - before.cash.to_close();
+    added.in_five_years = after.paid_in_five_years() - before.paid_in_five_years();
+    added.over_loan = after.paid_over_loan() - before.paid_over_loan();
+    added.ltv_before = before.ltv;
+    added.ltv_after = after.ltv;
+    added.jumps = jumps_between(rules, before, after);
+    return added;
+}
+
+std::vector<Added> differences(const Sitting& sitting, const std::vector<LoanFigures>& before,
+                               const std::vector<LoanFigures>& after) {
+    std::vector<Added> all;
+    all.reserve(before.size());
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        all.push_back(difference(sitting.rules()[i], before[i], after[i]));
+    }
+    return all;
+}
+
+} // namespace quoin

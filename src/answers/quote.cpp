@@ -1,0 +1,142 @@
+// Answering a quote: the priced home in words, and each scenario on it.
+#include <quoin/answers/quote.hpp>
+
+#include <algorithm>
+
+namespace quoin {
+namespace {
+
+const Option& option_at(const PriceBook& book, int index) {
+    return book.options[static_cast<std::size_t>(index)];
+}
+
+const std::string& area_name(const PriceBook& book, int area) {
+    return book.areas[static_cast<std::size_t>(area)].name;
+}
+
+std::string detail_of(const Option& option, const Pick& pick) {
+    if (pick.level >= 0) return option.levels[static_cast<std::size_t>(pick.level)].name;
+    if (pick.choice >= 0) return option.choices[static_cast<std::size_t>(pick.choice)].name;
+    return {};
+}
+
+QuoteLine option_line(const PriceBook& book, const Selection& selection, const Line& line) {
+    const Option& option = option_at(book, line.item);
+    QuoteLine out;
+    out.area = area_name(book, option.area);
+    out.id = option.id;
+    out.name = option.name;
+    out.detail = detail_of(option, selection.picks[static_cast<std::size_t>(line.pick)]);
+    out.note = option.note;
+    out.unit = option.unit;
+    out.structural = option.structural;
+    out.work = option.work;
+    return out;
+}
+
+QuoteLine quote_line(const Sitting& sitting, const Line& line) {
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    const Plan& plan = book.plans[static_cast<std::size_t>(selection.plan)];
+    QuoteLine out;
+    switch (line.kind) {
+    case LineKind::base:
+        out.name = plan.name;
+        break;
+    case LineKind::elevation:
+        out.name = plan.elevations[static_cast<std::size_t>(selection.elevation)].name;
+        break;
+    case LineKind::lot:
+        out.name = book.lots[static_cast<std::size_t>(selection.lot)].id;
+        out.note = book.lots[static_cast<std::size_t>(selection.lot)].note;
+        break;
+    case LineKind::incentive: {
+        const Incentive& incentive = book.incentives[static_cast<std::size_t>(line.item)];
+        out.id = incentive.id;
+        out.name = incentive.name;
+        break;
+    }
+    default:
+        out = option_line(book, selection, line);
+    }
+    out.kind = line.kind;
+    out.quantity = line.quantity;
+    out.unit_price = line.unit_price;
+    out.amount = line.amount;
+    return out;
+}
+
+/// Lines in the order they are read: home, options by area, incentives; the buyer's order within.
+void add_lines(const Sitting& sitting, const PricedHome& home, QuoteAnswer& answer) {
+    const auto rank = [&](const Line& line) {
+        if (line.kind == LineKind::incentive) return static_cast<int>(sitting.book().areas.size());
+        return line.pick < 0 ? -1 : option_at(sitting.book(), line.item).area;
+    };
+    std::vector<Line> ordered = home.lines;
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [&](const Line& a, const Line& b) { return rank(a) < rank(b); });
+    for (const Line& line : ordered) answer.lines.push_back(quote_line(sitting, line));
+}
+
+void add_open_choices(const Sitting& sitting, QuoteAnswer& answer) {
+    const Selection& selection = sitting.inquiry().selection;
+    for (std::size_t i = 0; i < sitting.book().options.size(); ++i) {
+        const Option& option = sitting.book().options[i];
+        if (option.kind != OptionKind::choice || option.choices.empty()) continue;
+        if (!allows(option.only.plans, selection.plan)) continue;
+        if (selection.find(static_cast<int>(i)) != nullptr) continue;
+        answer.open_choices.push_back({area_name(sitting.book(), option.area), option.id,
+                                       option.name, option.choices.front().name});
+    }
+}
+
+void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAnswer& answer) {
+    bool costs = false;
+    bool points = false;
+    for (const IncentivePick& pick : sitting.inquiry().selection.incentives) {
+        const Incentive& incentive =
+            sitting.book().incentives[static_cast<std::size_t>(pick.incentive)];
+        if (!incentive.conditions.empty()) {
+            answer.incentive_conditions.push_back(incentive.name + ": " + incentive.conditions);
+        }
+        if (!incentive.lender.empty()) answer.incentive_lenders.push_back(incentive.lender);
+        if (pick.use == IncentiveUse::closing_costs && !costs) {
+            answer.credits.push_back({incentive.name, pick.use, home.closing_credit});
+            costs = true;
+        }
+        if (pick.use == IncentiveUse::points && !points) {
+            answer.credits.push_back({incentive.name, pick.use, home.points_credit});
+            points = true;
+        }
+    }
+}
+
+} // namespace
+
+QuoteAnswer quote(const Sitting& sitting) {
+    const Inquiry& inquiry = sitting.inquiry();
+    const PricedHome home = price_home(sitting.book(), inquiry.selection);
+    QuoteAnswer answer;
+    answer.heading = heading_of(sitting);
+    add_lines(sitting, home, answer);
+    answer.options = home.options;
+    answer.incentives = home.incentives;
+    answer.contract_price = home.contract_price;
+    for (const Request& request : inquiry.selection.requests) {
+        answer.requests.push_back(
+            {area_name(sitting.book(), request.area), request.text, request.estimate});
+    }
+    add_open_choices(sitting, answer);
+    add_incentive_words(sitting, home, answer);
+    answer.earnest_deposit = home.earnest_deposit;
+    answer.option_deposit = home.option_deposit;
+    answer.deposits_paid = inquiry.facts.deposits_paid;
+    answer.deposit_note = sitting.book().deposits.note;
+    const auto figures = sitting.figures(home);
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        answer.scenarios.push_back(scenario_answer(sitting, sitting.rules()[i], figures[i]));
+    }
+    return answer;
+}
+
+} // namespace quoin

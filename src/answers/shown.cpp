@@ -1,0 +1,130 @@
+// Answering what the furnished model shows.
+#include <quoin/answers/shown.hpp>
+
+#include <algorithm>
+
+#include <quoin/home/rules.hpp>
+
+namespace quoin {
+namespace {
+
+const Option& option_at(const PriceBook& book, int index) {
+    return book.options[static_cast<std::size_t>(index)];
+}
+
+Pick pick_of(const Shown& shown) {
+    return {shown.option, shown.level, shown.choice, shown.quantity, shown.spend, false};
+}
+
+std::string words_of(const Option& option, const Pick& pick, int plan) {
+    if (pick.level >= 0) return option.levels[static_cast<std::size_t>(pick.level)].name;
+    if (pick.choice >= 0) return option.choices[static_cast<std::size_t>(pick.choice)].name;
+    if (option.kind == OptionKind::allowance || option.quantity.from == Quantity::From::one) {
+        return {};
+    }
+    return quantity_of(option, pick, plan).text();
+}
+
+/// What a pick costs by itself on a plan; nothing where the plan is not offered it.
+std::optional<Money> charge(const Option& option, const Pick& pick, int plan) {
+    const auto unit = unit_price(option, pick.level, plan);
+    if (!unit) return std::nullopt;
+    if (option.kind == OptionKind::allowance) {
+        return std::max(pick.spend.value_or(*unit) - *unit, Money{});
+    }
+    return times(*unit, quantity_of(option, pick, plan), Rounding::half_away);
+}
+
+bool at_least(const Option& option, const Pick& yours, const Pick& shown, int plan) {
+    if (yours.level < shown.level) return false;
+    if (option.kind == OptionKind::allowance) return yours.spend >= shown.spend;
+    return quantity_of(option, yours, plan) >= quantity_of(option, shown, plan);
+}
+
+/// Barriers of the place and the plan; a cutoff does not matter for what is chosen already.
+std::string reason_against(const Sitting& sitting, int option) {
+    const auto found = barriers(sitting.book(), sitting.inquiry().selection, option);
+    return found.empty() ? std::string{} : described(sitting.book(), found.front());
+}
+
+void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    const Option& option = option_at(book, shown.option);
+    const Pick as_shown = pick_of(shown);
+    item.price = charge(option, as_shown, selection.plan);
+    const Pick* yours = selection.find(shown.option);
+    if (yours != nullptr) {
+        item.yours = charge(option, *yours, selection.plan);
+        item.your_level = words_of(option, *yours, selection.plan);
+        const bool enough = at_least(option, *yours, as_shown, selection.plan);
+        item.standing = option.kind == OptionKind::choice ? ShownStanding::free_choice
+                        : enough                          ? ShownStanding::yours
+                                                          : ShownStanding::yours_partly;
+        return;
+    }
+    item.why_not = reason_against(sitting, shown.option);
+    if (!item.why_not.empty() || !item.price) {
+        item.standing = ShownStanding::unavailable;
+        if (item.why_not.empty()) item.why_not = "not offered on this plan";
+        item.price.reset();
+    } else if (option.kind == OptionKind::choice) {
+        item.standing = ShownStanding::free_choice;
+    } else if (holds(book, selection, {shown.option, shown.level})) {
+        const bool included = option.included_level_on(selection.plan) >= shown.level &&
+                              option.kind == OptionKind::levels;
+        item.standing = included ? ShownStanding::included : ShownStanding::yours;
+    } else {
+        item.standing = ShownStanding::extra;
+    }
+}
+
+ShownItem shown_item(const Sitting& sitting, const Shown& shown) {
+    const PriceBook& book = sitting.book();
+    ShownItem item;
+    item.area = book.areas[static_cast<std::size_t>(shown.area)].name;
+    if (shown.option < 0) {
+        item.name = shown.text;
+        item.standing = ShownStanding::decor;
+        return item;
+    }
+    const Option& option = option_at(book, shown.option);
+    item.name = option.name;
+    item.as_shown = words_of(option, pick_of(shown), book.model->plan);
+    judge(sitting, shown, item);
+    return item;
+}
+
+void add_up(ShownAnswer& answer) {
+    for (const ShownItem& item : answer.items) {
+        const Money price = item.price.value_or(Money{});
+        answer.shown_total += price;
+        if (item.standing == ShownStanding::extra) answer.missing += price;
+        if (item.standing == ShownStanding::yours_partly) {
+            answer.missing += std::max(price - item.yours.value_or(Money{}), Money{});
+        }
+    }
+}
+
+} // namespace
+
+std::optional<ShownAnswer> shown(const Sitting& sitting) {
+    const PriceBook& book = sitting.book();
+    if (!book.model) return std::nullopt;
+    const FurnishedModel& model = *book.model;
+    const Plan& plan = book.plans[static_cast<std::size_t>(model.plan)];
+    ShownAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.model_plan = plan.name;
+    answer.model_elevation = plan.elevations[static_cast<std::size_t>(model.elevation)].name;
+    if (model.lot >= 0) answer.model_lot = book.lots[static_cast<std::size_t>(model.lot)].id;
+    answer.model_note = model.note;
+    std::vector<Shown> ordered = model.shows;
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const Shown& a, const Shown& b) { return a.area < b.area; });
+    for (const Shown& item : ordered) answer.items.push_back(shown_item(sitting, item));
+    add_up(answer);
+    return answer;
+}
+
+} // namespace quoin

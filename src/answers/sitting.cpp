@@ -1,0 +1,36 @@
+// Looking up what governs an inquiry's scenarios.
+#include <quoin/answers/sitting.hpp>
+
+#include <quoin/exact/broken.hpp>
+
+namespace quoin {
+
+Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
+    : desk_(&desk), inquiry_(&inquiry), sheet_(nullptr), place_(nullptr) {
+    const Lending& lending = desk.lending;
+    const int sheet = index_of(lending.sheets, inquiry.rates);
+    sheet_ = sheet >= 0 ? &lending.sheets[static_cast<std::size_t>(sheet)]
+                        : lending.newest_sheet(inquiry.as_of);
+    const std::string& name =
+        inquiry.place.empty() ? desk.book.community.place : inquiry.place;
+    const int place = index_of(lending.places, name);
+    ensure(sheet_ != nullptr && place >= 0, "an inquiry that was read names its sheet and place");
+    place_ = &lending.places[static_cast<std::size_t>(place)];
+    for (const Scenario& scenario : inquiry.scenarios) {
+        const int program = index_of(lending.programs, scenario.program);
+        ensure(program >= 0, "an inquiry that was read names its programs");
+        rules_.push_back(rules_for(scenario, lending.programs[static_cast<std::size_t>(program)],
+                                   *sheet_, *place_, inquiry.as_of, inquiry.closing));
+    }
+}
+
+std::vector<LoanFigures> Sitting::figures(const PricedHome& home) const {
+    std::vector<LoanFigures> all;
+    all.reserve(rules_.size());
+    for (const ScenarioRules& rules : rules_) {
+        all.push_back(loan_figures(rules, home, inquiry_->facts));
+    }
+    return all;
+}
+
+} // namespace quoin
