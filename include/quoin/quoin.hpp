@@ -29,6 +29,8 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 
+#include <quoin/loan/annual_percentage_rate.hpp>
+#include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/schedule.hpp>
@@ -36,3 +38,21 @@
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/loan_figures.hpp>
+
+#include <quoin/answers/desk.hpp>
+#include <quoin/answers/inquiry.hpp>
+#include <quoin/answers/sitting.hpp>
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/compare.hpp>
+#include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/payment.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/answers/shown.hpp>
+
+#include <quoin/render/compare.hpp>
+#include <quoin/render/format.hpp>
+#include <quoin/render/quote.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
