@@ -1,0 +1,22 @@
+// How figures are written for people: $1,234.56, 6.125 %, 24 November 2026.
+#pragma once
+
+#include <string>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/exact/rate.hpp>
+
+namespace quoin {
+
+[[nodiscard]] std::string dollars(Money amount);        ///< "$1,234.56", "-$3.00"
+[[nodiscard]] std::string signed_dollars(Money amount); ///< "+$12.34", "-$3.00", "$0.00"
+[[nodiscard]] std::string grouped(Decimal number);      ///< "1,612", "2.5"
+/// A number cut or filled to exactly `places` decimals, half away from zero.
+[[nodiscard]] std::string fixed(Decimal number, int places);
+[[nodiscard]] std::string percent_text(Decimal percent, int places); ///< "6.125 %"
+[[nodiscard]] std::string long_date(Date date); ///< "24 November 2026"
+
+} // namespace quoin

@@ -1,0 +1,16 @@
+// What a price book holds, as text, CSV and JSON: plans, lots, options.
+#pragma once
+
+#include <string>
+
+#include <quoin/pricebook/price_book.hpp>
+
+namespace quoin {
+
+enum class Listing { plans, lots, options };
+
+[[nodiscard]] std::string listing_text(const PriceBook& book, Listing what);
+[[nodiscard]] std::string listing_csv(const PriceBook& book, Listing what);
+[[nodiscard]] std::string listing_json(const PriceBook& book, Listing what);
+
+} // namespace quoin

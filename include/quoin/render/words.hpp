@@ -1,0 +1,51 @@
+// The words that renderings share: parts of a month, refusals, reasons of jumps, cautions.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+/// A part of the monthly figure: its name for people, its member in JSON.
+struct MonthlyPart {
+    std::string_view name;
+    std::string_view key;
+    Money Monthly::*member;
+};
+[[nodiscard]] const std::vector<MonthlyPart>& monthly_parts();
+
+[[nodiscard]] std::string_view name_of(Barred barred); ///< stable name, for JSON
+[[nodiscard]] std::string words(const Refusal& refusal);
+
+[[nodiscard]] std::string_view name_of(Lookup lookup); ///< stable name, for JSON
+[[nodiscard]] std::string words(const Jump& jump, const Added& added);
+
+[[nodiscard]] std::string_view name_of(Unit unit);
+[[nodiscard]] std::string_view name_of(Standing standing);
+[[nodiscard]] std::string_view name_of(IncentiveUse use);
+[[nodiscard]] std::vector<std::string> trades(const Work& work);
+
+/// "30 years", "15 years", "181 months".
+[[nodiscard]] std::string term_text(Months term);
+/// "6.125 % note rate, APR 6.4 %, 30 years, ..." : what must stand beside a payment.
+[[nodiscard]] std::string terms_line(const ScenarioTerms& terms);
+
+/// What must stand beside every payment and rate, in short sentences.
+[[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading);
+/// For work that needs a permit or a licensed trade.
+[[nodiscard]] std::string work_caution();
+/// Who may present loan terms: for the agent, once.
+[[nodiscard]] std::string agent_caution();
+
+/// Title, home, dates: the first lines of every text.
+[[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title);
+/// The last lines: assumptions and cautions.
+[[nodiscard]] std::string footing_text(const std::vector<std::string>& notes);
+
+} // namespace quoin

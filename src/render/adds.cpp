@@ -1,0 +1,269 @@
+// Rendering what options add as text.
+#include <quoin/render/adds.hpp>
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "adds_json.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+
+std::string full_name(const std::string& name, const std::string& level) {
+    return level.empty() ? name : name + ": " + level;
+}
+
+/// A name that fits its column; a long one is cut at a word.
+std::string short_name(const std::string& text, std::size_t width) {
+    if (display_width(text) <= width) return text;
+    return wrapped(text, width - 4).front() + " ...";
+}
+
+std::vector<Column> month_columns(const AddsAnswer& answer, std::size_t name_width) {
+    std::vector<Column> columns{{"", Align::left, name_width, name_width},
+                                {"price", Align::right, 12, 11}};
+    for (const AddsScenario& scenario : answer.scenarios) {
+        columns.push_back({scenario.terms.name, Align::right, 11, 9});
+    }
+    return columns;
+}
+
+/// Reasons of jumps, each written once and named by a letter.
+class Reasons {
+  public:
+    /// The letters of the reasons why an added figure jumps.
+    std::string letters(const AddsAnswer& answer, std::size_t scenario, const Added& added) {
+        std::string letters;
+        for (const Jump& jump : added.jumps) {
+            letters += letter(answer.scenarios[scenario].terms.name + ": " + words(jump, added));
+        }
+        if (!added.available()) {
+            letters += letter(answer.scenarios[scenario].terms.name + " cannot be had: " +
+                              words(added.refusals.front()));
+        }
+        return letters.empty() ? letters : " " + letters;
+    }
+    [[nodiscard]] std::string text() const {
+        std::string out;
+        for (std::size_t i = 0; i < reasons_.size(); ++i) {
+            out += paragraph(reasons_[i], page_width, "  " + name(i) + "  ", "     ");
+        }
+        return out.empty() ? out : "\nWhere a figure jumps\n" + out;
+    }
+
+  private:
+    static std::string name(std::size_t index) {
+        const std::string letter(1, static_cast<char>('a' + index % 26));
+        return index < 26 ? letter : letter + std::to_string(index / 26);
+    }
+    std::string letter(const std::string& reason) {
+        const auto [at, fresh] = index_.emplace(reason, reasons_.size());
+        if (fresh) reasons_.push_back(reason);
+        return name(at->second);
+    }
+
+    std::map<std::string, std::size_t> index_;
+    std::vector<std::string> reasons_;
+};
+
+std::vector<std::string> figures_row(const AddsAnswer& answer, std::string name, Money price,
+                                     const std::vector<Added>& by_scenario, Reasons& reasons) {
+    std::vector<std::string> cells{std::move(name), signed_dollars(price)};
+    for (std::size_t i = 0; i < by_scenario.size(); ++i) {
+        const Added& added = by_scenario[i];
+        const std::string figure = added.available() ? signed_dollars(added.per_month) : "-";
+        cells.push_back(figure + reasons.letters(answer, i, added));
+    }
+    return cells;
+}
+
+std::string joined(const std::vector<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+/// What comes with an item, what it replaces, what else has to be known.
+std::string remark(const AddsItem& item) {
+    std::string text;
+    const auto add = [&](const std::string& words) {
+        text += (text.empty() ? "" : "; ") + words;
+    };
+    if (item.wish > 0) add(fmt::format("wish {}", item.wish));
+    if (!item.along.empty()) add("with " + joined(item.along));
+    if (!item.instead.empty()) add("instead of " + joined(item.instead));
+    return text;
+}
+
+std::string heading_of_items(const AddsAnswer& answer) {
+    const bool all_chosen =
+        std::all_of(answer.items.begin(), answer.items.end(),
+                    [](const AddsItem& item) { return item.standing != Standing::offered; });
+    return all_chosen ? "" : "\nEach one alone, added to the home as it stands: a month\n";
+}
+
+std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& reasons) {
+    constexpr std::size_t name_width = 40;
+    Table table(month_columns(answer, name_width));
+    std::string area;
+    bool any = false;
+    for (const AddsItem& item : answer.items) {
+        if (item.standing != standing) continue;
+        any = true;
+        if (item.area != area) {
+            table.title(item.area);
+            area = item.area;
+        }
+        std::string name = full_name(item.name, item.level);
+        if (item.work.any()) name += " *";
+        table.row(figures_row(answer, "  " + short_name(name, name_width - 2), item.price,
+                              item.by_scenario, reasons));
+        const std::string words = remark(item);
+        if (!words.empty()) {
+            for (const std::string& line : wrapped(words, 84)) table.title("      " + line);
+        }
+    }
+    return any ? table.text() : std::string{};
+}
+
+std::string barred_lines(const AddsAnswer& answer) {
+    std::string out;
+    for (const AddsItem& item : answer.items) {
+        if (item.standing != Standing::barred) continue;
+        out += paragraph(full_name(item.name, item.level) + ": " + item.why_not, page_width, "  ",
+                         "    ");
+    }
+    return out.empty() ? out : "\nNot to be had here\n" + out;
+}
+
+std::string stacked_table(const AddsAnswer& answer, Reasons& reasons) {
+    if (answer.stacked.empty()) return {};
+    constexpr std::size_t name_width = 40;
+    Table table(month_columns(answer, name_width));
+    for (const AddsStep& step : answer.stacked) {
+        table.row(figures_row(answer, short_name(full_name(step.name, step.level), name_width),
+                              step.price, step.by_scenario, reasons));
+    }
+    table.rule();
+    table.row(figures_row(answer, "together", answer.whole.price, answer.whole.by_scenario,
+                          reasons));
+    return "\nStacked in the buyer's order, from the home without options: a month\n" +
+           table.text();
+}
+
+/// One item in full: by part of the month, cash, years, under every scenario.
+std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons& reasons) {
+    std::vector<Column> columns{{"", Align::left, 26, 26}};
+    for (const AddsScenario& s : answer.scenarios) {
+        columns.push_back({s.terms.name, Align::right, 11, 11});
+    }
+    Table table(std::move(columns));
+    const auto row = [&](std::string_view label, const auto& amount) {
+        std::vector<std::string> cells{std::string(label)};
+        for (const Added& added : item.by_scenario) {
+            cells.push_back(added.available() ? signed_dollars(amount(added)) : "-");
+        }
+        table.row(std::move(cells));
+    };
+    for (const MonthlyPart& part : monthly_parts()) {
+        const auto amount = [&](const Added& added) { return added.monthly.*part.member; };
+        const bool any = std::any_of(item.by_scenario.begin(), item.by_scenario.end(),
+                                     [&](const Added& added) { return !amount(added).is_zero(); });
+        if (any) row(part.name, amount);
+    }
+    table.rule();
+    row("a month", [](const Added& added) { return added.per_month; });
+    row("cash needed", [](const Added& added) { return added.cash; });
+    row("left to bring at closing", [](const Added& added) { return added.to_close; });
+    row("over five years", [](const Added& added) { return added.in_five_years; });
+    row("over the whole loan", [](const Added& added) { return added.over_loan; });
+    for (std::size_t i = 0; i < item.by_scenario.size(); ++i) {
+        (void)reasons.letters(answer, i, item.by_scenario[i]); // listed below the tables
+    }
+    return table.text();
+}
+
+std::string item_heading(const AddsItem& item) {
+    const std::string name = full_name(item.name, item.level) + (item.work.any() ? " *" : "");
+    std::string out = fmt::format("\n{} ({}), {}", name, item.id, signed_dollars(item.price));
+    out += item.standing == Standing::chosen ? ", taken out\n" : ", added\n";
+    const std::string words = remark(item);
+    if (!words.empty()) out += paragraph(words, page_width, "  ", "  ");
+    if (!item.note.empty()) out += paragraph(item.note, page_width, "  ", "  ");
+    if (!item.cutoff.empty()) out += "  to be chosen before: " + item.cutoff + "\n";
+    if (item.later) {
+        out += paragraph(fmt::format("after closing instead: about {}. {}",
+                                     dollars(item.later->estimate), item.later->note),
+                         page_width, "  ", "  ");
+    }
+    return out;
+}
+
+std::string scenarios_text(const AddsAnswer& answer) {
+    std::string out = "\nThe ways to pay\n";
+    for (const AddsScenario& s : answer.scenarios) {
+        if (!s.refusals.empty()) {
+            out += paragraph(s.terms.name + " cannot be had: " + words(s.refusals.front()),
+                             page_width, "  ", "    ");
+            continue;
+        }
+        out += paragraph(fmt::format("{}: {} a month. {}. Rule of thumb: {} a month for each "
+                                     "$1,000 of loan",
+                                     s.terms.name, dollars(s.monthly.total()),
+                                     terms_line(s.terms), dollars(s.per_thousand)),
+                         page_width, "  ", "    ");
+    }
+    return out;
+}
+
+std::string items_by_part(const AddsAnswer& answer, Reasons& reasons) {
+    std::string out;
+    for (const AddsItem& item : answer.items) {
+        if (item.standing == Standing::barred) continue;
+        out += item_heading(item) + parts_table(answer, item, reasons);
+    }
+    return out;
+}
+
+std::string items_in_tables(const AddsAnswer& answer, Reasons& reasons) {
+    std::string out = heading_of_items(answer);
+    out += offered_table(answer, Standing::offered, reasons);
+    const std::string chosen = offered_table(answer, Standing::chosen, reasons);
+    if (!chosen.empty()) out += "\nAlready chosen; taking one out: a month\n" + chosen;
+    return out;
+}
+
+} // namespace
+
+std::vector<std::string> cautions_of(const AddsAnswer& answer) {
+    std::vector<std::string> notes{
+        "Each figure is the difference of two whole quotes, rounded as they are; what an option "
+        "adds alone and what it adds stacked can differ by cents, and where a rule's line is "
+        "crossed by more."};
+    for (std::string& note : loan_cautions(answer.heading)) notes.push_back(std::move(note));
+    const bool trades = std::any_of(answer.items.begin(), answer.items.end(),
+                                    [](const AddsItem& item) { return item.work.any(); });
+    if (trades) notes.push_back("* " + work_caution());
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+std::string text_of(const AddsAnswer& answer, bool by_part) {
+    Reasons reasons;
+    std::string out = heading_text(answer.heading, "What each option adds");
+    out += "contract price as it stands " + dollars(answer.contract_price) + "\n";
+    out += scenarios_text(answer);
+    out += by_part ? items_by_part(answer, reasons) : items_in_tables(answer, reasons);
+    out += barred_lines(answer);
+    if (!by_part) out += stacked_table(answer, reasons);
+    return out + reasons.text() + footing_text(cautions_of(answer));
+}
+
+} // namespace quoin

@@ -1,0 +1,60 @@
+// Writing figures for people.
+#include <quoin/render/format.hpp>
+
+#include <array>
+
+namespace quoin {
+namespace {
+
+std::string with_commas(std::string digits) {
+    for (std::size_t i = digits.size(); i > 3;) {
+        i -= 3;
+        digits.insert(i, ",");
+    }
+    return digits;
+}
+
+} // namespace
+
+std::string dollars(Money amount) {
+    std::string text = amount.text();
+    const bool negative = text.front() == '-';
+    if (negative) text.erase(0, 1);
+    const std::size_t point = text.find('.');
+    return (negative ? "-$" : "$") + with_commas(text.substr(0, point)) + text.substr(point);
+}
+
+std::string signed_dollars(Money amount) {
+    return (amount > Money{} ? "+" : "") + dollars(amount);
+}
+
+std::string grouped(Decimal number) {
+    std::string text = number.text();
+    const bool negative = text.front() == '-';
+    if (negative) text.erase(0, 1);
+    const std::size_t point = std::min(text.find('.'), text.size());
+    return (negative ? "-" : "") + with_commas(text.substr(0, point)) + text.substr(point);
+}
+
+std::string fixed(Decimal number, int places) {
+    std::int64_t unit = Decimal::one;
+    for (int i = 0; i < places; ++i) unit /= 10;
+    const std::int64_t units = divide_rounded(number.billionths(), unit, Rounding::half_away);
+    std::string text = Decimal::billionths(units * unit).text();
+    if (places == 0) return text;
+    if (text.find('.') == std::string::npos) text += '.';
+    const std::size_t have = text.size() - text.find('.') - 1;
+    return text.append(static_cast<std::size_t>(places) - have, '0');
+}
+
+std::string percent_text(Decimal percent, int places) { return fixed(percent, places) + " %"; }
+
+std::string long_date(Date date) {
+    constexpr std::array<const char*, 12> months = {
+        "January", "February", "March",     "April",   "May",      "June",
+        "July",    "August",   "September", "October", "November", "December"};
+    return std::to_string(date.day()) + " " + months[date.month() - 1] + " " +
+           std::to_string(date.year());
+}
+
+} // namespace quoin

@@ -1,0 +1,147 @@
+// Writing the shared parts of answers as JSON.
+#include "json_parts.hpp"
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+/// An APR to three decimals, as it is shown; null where none was found.
+Json apr_json(const std::optional<Rate>& apr) {
+    return apr ? Json(fixed(apr->percent(), 3)) : Json(nullptr);
+}
+
+Json date_json(const std::optional<Date>& date) {
+    return date ? Json(date->text()) : Json(nullptr);
+}
+
+Json insurance_json(const InsuranceAnswer& insurance) {
+    return {{"name", insurance.name},
+            {"annual_percent", insurance.annual_percent.value().text()},
+            {"first_monthly", insurance.first_monthly.text()},
+            {"payments", insurance.payments},
+            {"last_date", date_json(insurance.last_date)},
+            {"whole_term", insurance.whole_term},
+            {"on_request_payment", insurance.on_request_payment},
+            {"on_request_date", date_json(insurance.on_request_date)}};
+}
+
+Json cash_json(const CashToClose& cash) {
+    return {{"down_payment", cash.down_payment.text()},
+            {"upfront_fee_in_cash", cash.upfront_fee.text()},
+            {"points", cash.points.text()},
+            {"closing_costs", cash.closing_costs.text()},
+            {"credits", cash.credits.text()},
+            {"needed", cash.needed().text()},
+            {"deposits", cash.deposits.text()},
+            {"to_close", cash.to_close().text()}};
+}
+
+} // namespace
+
+Json json_of(const Heading& h) {
+    return {{"community", h.community},
+            {"builder", h.builder},
+            {"buyer", h.buyer},
+            {"prepared_by", h.prepared_by},
+            {"originator", h.originator},
+            {"plan", h.plan},
+            {"elevation", h.elevation},
+            {"lot", h.lot},
+            {"price_book_version", h.price_book_version},
+            {"price_book_expires", h.price_book_expires.text()},
+            {"as_of", h.as_of.text()},
+            {"contract", h.contract.text()},
+            {"closing", h.closing.text()},
+            {"place", h.place},
+            {"sample_place", h.sample_place},
+            {"rate_sheet", h.rate_sheet},
+            {"rates_date", h.rates_date.text()},
+            {"rates_good_through", h.rates_good_through.text()},
+            {"lender", h.lender},
+            {"license", h.license},
+            {"sample_rates", h.sample_rates}};
+}
+
+Json json_of(const ScenarioTerms& terms) {
+    return {{"name", terms.name},
+            {"program", terms.program_id},
+            {"program_name", terms.program},
+            {"months", terms.term.count()},
+            {"lock_days", terms.lock_days},
+            {"score", terms.score ? Json(*terms.score) : Json(nullptr)},
+            {"rate", terms.rate.text()},
+            {"points", terms.points.value().text()},
+            {"apr", apr_json(terms.apr)},
+            {"down_payment", terms.down_payment.text()},
+            {"down_percent", fixed(terms.down_percent.value(), 2)},
+            {"ltv", terms.ltv.value().text()},
+            {"down_from_cash", terms.down_from_cash},
+            {"fine_print", terms.fine_print}};
+}
+
+Json json_of(const Monthly& monthly) {
+    Json json;
+    for (const MonthlyPart& part : monthly_parts()) {
+        json[std::string(part.key)] = (monthly.*part.member).text();
+    }
+    json["total"] = monthly.total().text();
+    return json;
+}
+
+Json json_of(const std::vector<Refusal>& refusals) {
+    Json json = Json::array();
+    for (const Refusal& refusal : refusals) {
+        json.push_back({{"why", std::string(name_of(refusal.why))},
+                        {"found", refusal.found.text()},
+                        {"limit", refusal.limit.text()},
+                        {"words", words(refusal)}});
+    }
+    return json;
+}
+
+Json json_of(const Work& work) {
+    Json json = Json::array();
+    for (const std::string& trade : trades(work)) json.push_back(trade);
+    return json;
+}
+
+Json json_of(const ScenarioAnswer& a) {
+    Json json = {{"terms", json_of(a.terms)},
+                 {"available", a.available()},
+                 {"refusals", json_of(a.refusals)}};
+    if (!a.available()) return json;
+    json["price"] = a.price.text();
+    json["value"] = a.value.text();
+    json["base_loan"] = a.base_loan.text();
+    json["upfront_fee"] = {{"name", a.upfront_name},
+                           {"percent", a.upfront_percent.value().text()},
+                           {"amount", a.upfront_fee.text()},
+                           {"financed", a.financed_fee.text()}};
+    json["loan"] = a.loan.text();
+    json["monthly"] = json_of(a.monthly);
+    json["first_year"] = {{"months", a.first_year_months}, {"monthly", json_of(a.first_year)}};
+    json["mortgage_insurance"] = insurance_json(a.insurance);
+    json["cash"] = cash_json(a.cash);
+    json["credit_lost"] = a.credit_lost.text();
+    json["first_payment"] = a.first_payment.text();
+    json["payments"] = a.payments;
+    json["last_payment"] = a.last_payment.text();
+    json["total_interest"] = a.total_interest.text();
+    json["paid_in_five_years"] = a.paid_in_five_years.text();
+    json["paid_over_loan"] = a.paid_over_loan.text();
+    json["balance_after_five_years"] = a.balance_after_five_years.text();
+    json["balance_after_ten_years"] = a.balance_after_ten_years.text();
+    return json;
+}
+
+Json cautions_json(const std::vector<std::string>& cautions) {
+    Json json = Json::array();
+    for (const std::string& caution : cautions) json.push_back(caution);
+    return json;
+}
+
+std::string written(const Json& json) { return json.dump(2) + "\n"; }
+
+} // namespace quoin

@@ -1,0 +1,173 @@
+// Rendering lists out of a price book: one table of cells, written three ways.
+#include <quoin/render/listing.hpp>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+#include <quoin/home/priced_home.hpp>
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+/// Rows of plain cells under named columns.
+struct Rows {
+    std::vector<std::string> columns;
+    std::vector<bool> right; ///< figures, set to the right
+    std::vector<std::vector<std::string>> rows;
+};
+
+Rows plan_rows(const PriceBook& book) {
+    Rows list{{"plan", "name", "style", "sq_ft", "bedrooms", "bathrooms", "base_price", "elevation",
+               "elevation_price"},
+              {false, false, false, true, true, true, true, false, true},
+              {}};
+    for (const Plan& plan : book.plans) {
+        for (const Elevation& elevation : plan.elevations) {
+            list.rows.push_back({plan.id, plan.name, plan.style, plan.square_feet.text(),
+                                 plan.bedrooms.text(), plan.bathrooms.text(),
+                                 plan.base_price.text(), elevation.id, elevation.price.text()});
+        }
+    }
+    return list;
+}
+
+std::string plans_of(const PriceBook& book, const Lot& lot) {
+    if (lot.plans.empty()) return "all";
+    std::string text;
+    for (const int plan : lot.plans) {
+        text += (text.empty() ? "" : " ") + book.plans[static_cast<std::size_t>(plan)].id;
+    }
+    return text;
+}
+
+Rows lot_rows(const PriceBook& book) {
+    Rows list{{"lot", "status", "premium", "grade", "plans", "flood_zone", "note"},
+              {false, false, true, false, false, false, false},
+              {}};
+    for (const Lot& lot : book.lots) {
+        list.rows.push_back({lot.id, std::string(name_of(lot.status)), lot.premium.text(),
+                             std::string(name_of(lot.grade)), plans_of(book, lot),
+                             lot.flood_zone ? "yes" : "no", lot.note});
+    }
+    return list;
+}
+
+/// The lowest and highest charge over the plans that are offered it.
+std::string price_range(const PriceBook& book, const Option& option, int level) {
+    std::optional<Money> low;
+    std::optional<Money> high;
+    for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
+        const auto price = unit_price(option, level, static_cast<int>(plan));
+        if (!price) continue;
+        low = std::min(low.value_or(*price), *price);
+        high = std::max(high.value_or(*price), *price);
+    }
+    if (!low) return "";
+    return *low == *high ? low->text() : low->text() + " to " + high->text();
+}
+
+std::string_view name_of(OptionKind kind) {
+    switch (kind) {
+    case OptionKind::upgrade:
+        return "upgrade";
+    case OptionKind::levels:
+        return "level";
+    case OptionKind::choice:
+        return "choice at no cost";
+    case OptionKind::allowance:
+        return "allowance";
+    case OptionKind::package:
+        return "package";
+    }
+    return {};
+}
+
+Rows option_rows(const PriceBook& book) {
+    Rows list{{"option", "area", "kind", "name", "price", "unit", "cutoff"},
+              {false, false, false, false, true, false, false},
+              {}};
+    const auto add = [&](const Option& option, const std::string& id, const std::string& name,
+                         const std::string& price) {
+        const std::string cutoff =
+            option.cutoff < 0 ? "" : book.stages[static_cast<std::size_t>(option.cutoff)].id;
+        list.rows.push_back({id, book.areas[static_cast<std::size_t>(option.area)].id,
+                             std::string(name_of(option.kind)), name, price,
+                             std::string(name_of(option.unit)), cutoff});
+    };
+    for (const Option& option : book.options) {
+        for (std::size_t i = 0; i < option.levels.size(); ++i) {
+            const Level& level = option.levels[i];
+            add(option, option.id + ":" + level.id, option.name + ": " + level.name,
+                price_range(book, option, static_cast<int>(i)));
+        }
+        if (option.levels.empty()) {
+            add(option, option.id, option.name,
+                option.kind == OptionKind::choice ? "" : price_range(book, option, -1));
+        }
+    }
+    return list;
+}
+
+Rows rows_of(const PriceBook& book, Listing what) {
+    switch (what) {
+    case Listing::plans:
+        return plan_rows(book);
+    case Listing::lots:
+        return lot_rows(book);
+    case Listing::options:
+        return option_rows(book);
+    }
+    return {};
+}
+
+std::string csv_cell(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+    std::string out = "\"";
+    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + "\"";
+}
+
+} // namespace
+
+std::string listing_text(const PriceBook& book, Listing what) {
+    const Rows list = rows_of(book, what);
+    std::vector<Column> columns;
+    for (std::size_t i = 0; i < list.columns.size(); ++i) {
+        std::string heading = list.columns[i];
+        std::replace(heading.begin(), heading.end(), '_', ' ');
+        columns.push_back({heading, list.right[i] ? Align::right : Align::left});
+    }
+    Table table(std::move(columns));
+    for (const auto& row : list.rows) table.row(row);
+    return fmt::format("{}, {}: price book {}, in force {} to {}\n\n{}", book.community.name,
+                       book.community.builder, book.version, book.effective.text(),
+                       book.expires.text(), table.text());
+}
+
+std::string listing_csv(const PriceBook& book, Listing what) {
+    const Rows list = rows_of(book, what);
+    std::string out;
+    const auto write = [&](const std::vector<std::string>& cells) {
+        for (std::size_t i = 0; i < cells.size(); ++i) out += (i > 0 ? "," : "") + csv_cell(cells[i]);
+        out += "\r\n";
+    };
+    write(list.columns);
+    for (const auto& row : list.rows) write(row);
+    return out;
+}
+
+std::string listing_json(const PriceBook& book, Listing what) {
+    const Rows list = rows_of(book, what);
+    Json json = Json::array();
+    for (const auto& row : list.rows) {
+        Json object;
+        for (std::size_t i = 0; i < row.size(); ++i) object[list.columns[i]] = row[i];
+        json.push_back(std::move(object));
+    }
+    return written(json);
+}
+
+} // namespace quoin

@@ -1,0 +1,59 @@
+// Rendering problems.
+#include <quoin/render/problems.hpp>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+
+namespace quoin {
+namespace {
+
+std::string excerpt_of(const Problem& problem) {
+    if (problem.line == 0 || problem.excerpt.empty()) return {};
+    const std::string number = std::to_string(problem.line);
+    const auto offset = static_cast<std::size_t>(problem.column - 1 - problem.excerpt_from);
+    std::string under; // tabs are kept, so that the carets stand under the value
+    for (std::size_t i = 0; i < offset && i < problem.excerpt.size(); ++i) {
+        under += problem.excerpt[i] == '\t' ? '\t' : ' ';
+    }
+    return fmt::format("  {} | {}\n  {} | {}{}\n", number, problem.excerpt,
+                       std::string(number.size(), ' '), under,
+                       std::string(static_cast<std::size_t>(problem.width), '^'));
+}
+
+std::string text_of(const Problem& p) {
+    std::string place;
+    if (!p.file.empty()) place += p.file + ":";
+    if (p.line > 0) place += fmt::format("{}:{}:", p.line, p.column);
+    std::string out = fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", p.found);
+    out += excerpt_of(p);
+    if (!p.path.empty()) out += fmt::format("  at {}\n", p.path);
+    out += fmt::format("  expected {}\n", p.expected);
+    if (!p.advice.empty()) out += fmt::format("  {}\n", p.advice);
+    return out + fmt::format("  [{}]\n", p.id);
+}
+
+} // namespace
+
+std::string text_of(const Findings& findings) {
+    std::string out;
+    for (const Problem& problem : findings.problems()) out += text_of(problem);
+    return out;
+}
+
+std::string json_text_of(const Findings& findings) {
+    Json json = Json::array();
+    for (const Problem& p : findings.problems()) {
+        json.push_back({{"id", p.id},
+                        {"file", p.file},
+                        {"line", p.line},
+                        {"column", p.column},
+                        {"path", p.path},
+                        {"found", p.found},
+                        {"expected", p.expected},
+                        {"advice", p.advice}});
+    }
+    return written({{"problems", json}});
+}
+
+} // namespace quoin

@@ -1,0 +1,208 @@
+// Rendering a quote.
+#include <quoin/render/quote.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+#include "scenario_table.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+std::string line_name(const QuoteLine& line) {
+    switch (line.kind) {
+    case LineKind::base:
+        return line.name + ", base price";
+    case LineKind::elevation:
+        return "Elevation " + line.name;
+    case LineKind::lot:
+        return "Lot " + line.name + ", premium";
+    default:
+        break;
+    }
+    std::string name = line.detail.empty() ? line.name : line.name + ": " + line.detail;
+    return line.work.any() ? name + " *" : name;
+}
+
+std::string times_text(const QuoteLine& line) {
+    if (line.kind == LineKind::choice || line.kind == LineKind::in_package) return {};
+    if (line.quantity == Decimal::whole(1) && line.unit == Unit::each) return {};
+    return fmt::format("{} {} x {}", grouped(line.quantity),
+                       line.unit == Unit::each ? "" : name_of(line.unit),
+                       dollars(line.unit_price));
+}
+
+std::string amount_text(const QuoteLine& line) {
+    if (line.kind == LineKind::choice) return "no cost";
+    if (line.kind == LineKind::in_package) return "in a package";
+    return dollars(line.amount);
+}
+
+Table home_table(const QuoteAnswer& answer) {
+    Table table({{"", Align::left, 60, 58}, {"", Align::right}, {"", Align::right, 14, 14}});
+    std::string area;
+    for (const QuoteLine& line : answer.lines) {
+        if (line.area != area) {
+            table.gap();
+            if (!line.area.empty()) table.title(line.area);
+            area = line.area;
+        }
+        const std::string indent = line.area.empty() ? "" : "  ";
+        table.row({indent + line_name(line), times_text(line), amount_text(line)});
+        if (!line.note.empty() && !line.area.empty()) {
+            for (const std::string& words : wrapped(line.note, 76)) table.title("      " + words);
+        }
+    }
+    table.rule();
+    table.row({"Contract price", "", dollars(answer.contract_price)});
+    return table;
+}
+
+std::string requests_text(const QuoteAnswer& answer) {
+    if (answer.requests.empty()) return {};
+    std::string out = "\nAsked for outside the price book, to be confirmed; not in the price\n";
+    for (const QuoteRequest& request : answer.requests) {
+        const std::string estimate =
+            request.estimate ? fmt::format(", estimated at {}", dollars(*request.estimate)) : "";
+        out += paragraph(request.area + ": " + request.text + estimate, 98, "  ", "    ");
+    }
+    return out;
+}
+
+std::string choices_text(const QuoteAnswer& answer) {
+    if (answer.open_choices.empty()) return {};
+    std::string out = "\nStill to choose, at no cost\n";
+    for (const OpenChoice& choice : answer.open_choices) {
+        out += fmt::format("  {}: {} (else {})\n", choice.area, choice.name,
+                           choice.default_choice);
+    }
+    return out;
+}
+
+std::string incentives_text(const QuoteAnswer& answer) {
+    std::string out;
+    for (const QuoteCredit& credit : answer.credits) {
+        out += fmt::format("  {} towards {}: {}\n", credit.name, name_of(credit.use),
+                           dollars(credit.amount));
+    }
+    for (const std::string& condition : answer.incentive_conditions) {
+        out += paragraph(condition, 98, "  ", "    ");
+    }
+    for (const std::string& lender : answer.incentive_lenders) {
+        out += paragraph(fmt::format("This incentive is given only with a loan from {}; you may "
+                                     "choose any lender, and then go without it.",
+                                     lender),
+                         98, "  ", "    ");
+    }
+    return out.empty() ? out : "\nIncentives\n" + out;
+}
+
+std::string deposits_text(const QuoteAnswer& answer) {
+    std::string out = "\nDeposits, part of the cash needed\n";
+    out += fmt::format("  earnest money, at contract            {:>14}\n",
+                       dollars(answer.earnest_deposit));
+    out += fmt::format("  share of options, at their selection  {:>14}\n",
+                       dollars(answer.option_deposit));
+    if (answer.deposits_paid) {
+        out += fmt::format("  paid so far                           {:>14}\n",
+                           dollars(*answer.deposits_paid));
+    }
+    if (!answer.deposit_note.empty()) out += paragraph(answer.deposit_note, 98, "  ", "  ");
+    return out;
+}
+
+Json line_json(const QuoteLine& line) {
+    static const char* const kinds[] = {"base",   "elevation",  "lot",      "option",
+                                        "choice", "in_package", "incentive"};
+    return {{"kind", kinds[static_cast<std::size_t>(line.kind)]},
+            {"area", line.area},
+            {"id", line.id},
+            {"name", line.name},
+            {"detail", line.detail},
+            {"quantity", line.quantity.text()},
+            {"unit", std::string(name_of(line.unit))},
+            {"unit_price", line.unit_price.text()},
+            {"amount", line.amount.text()},
+            {"structural", line.structural},
+            {"work", json_of(line.work)},
+            {"note", line.note}};
+}
+
+Json lists_json(const QuoteAnswer& answer) {
+    Json json;
+    json["requests"] = Json::array();
+    for (const QuoteRequest& request : answer.requests) {
+        json["requests"].push_back(
+            {{"area", request.area},
+             {"text", request.text},
+             {"status", "to be confirmed"},
+             {"estimate", request.estimate ? Json(request.estimate->text()) : Json(nullptr)}});
+    }
+    json["open_choices"] = Json::array();
+    for (const OpenChoice& choice : answer.open_choices) {
+        json["open_choices"].push_back({{"area", choice.area},
+                                        {"id", choice.id},
+                                        {"name", choice.name},
+                                        {"default", choice.default_choice}});
+    }
+    json["credits"] = Json::array();
+    for (const QuoteCredit& credit : answer.credits) {
+        json["credits"].push_back({{"name", credit.name},
+                                   {"use", std::string(name_of(credit.use))},
+                                   {"amount", credit.amount.text()}});
+    }
+    json["incentive_conditions"] = answer.incentive_conditions;
+    json["incentive_lenders"] = answer.incentive_lenders;
+    return json;
+}
+
+bool needs_trades(const QuoteAnswer& answer) {
+    return std::any_of(answer.lines.begin(), answer.lines.end(),
+                       [](const QuoteLine& line) { return line.work.any(); });
+}
+
+std::vector<std::string> cautions_of(const QuoteAnswer& answer) {
+    std::vector<std::string> notes = loan_cautions(answer.heading);
+    if (needs_trades(answer)) notes.push_back("* " + work_caution());
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+} // namespace
+
+std::string text_of(const QuoteAnswer& answer) {
+    std::string out = heading_text(answer.heading, "The price of a home, and its month");
+    out += "\n" + home_table(answer).text();
+    out += requests_text(answer) + choices_text(answer) + incentives_text(answer);
+    out += deposits_text(answer);
+    out += "\nThe month\n" + month_table(answer.scenarios);
+    out += refusal_lines(answer.scenarios);
+    out += "\nCash\n" + cash_table(answer.scenarios);
+    return out + footing_text(cautions_of(answer));
+}
+
+std::string json_text_of(const QuoteAnswer& answer) {
+    Json json = {{"question", "quote"}, {"heading", json_of(answer.heading)}};
+    json["lines"] = Json::array();
+    for (const QuoteLine& line : answer.lines) json["lines"].push_back(line_json(line));
+    json["options"] = answer.options.text();
+    json["incentives"] = answer.incentives.text();
+    json["contract_price"] = answer.contract_price.text();
+    json.update(lists_json(answer));
+    json["deposits"] = {
+        {"earnest", answer.earnest_deposit.text()},
+        {"options", answer.option_deposit.text()},
+        {"paid", answer.deposits_paid ? Json(answer.deposits_paid->text()) : Json(nullptr)},
+        {"note", answer.deposit_note}};
+    json["scenarios"] = Json::array();
+    for (const ScenarioAnswer& s : answer.scenarios) json["scenarios"].push_back(json_of(s));
+    json["cautions"] = cautions_json(cautions_of(answer));
+    return written(json);
+}
+
+} // namespace quoin

@@ -1,0 +1,172 @@
+// Setting scenarios side by side.
+#include "scenario_table.hpp"
+
+#include <functional>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t label_width = 24;
+constexpr std::size_t figure_width = 11;
+
+using Figure = std::function<std::string(const ScenarioAnswer&)>;
+
+/// A table whose columns are the scenarios and whose rows are figures of each.
+class SideBySide {
+  public:
+    explicit SideBySide(const std::vector<ScenarioAnswer>& scenarios)
+        : scenarios_(scenarios), table_(columns(scenarios)) {}
+
+    void row(std::string_view label, const Figure& figure) {
+        std::vector<std::string> cells{std::string(label)};
+        for (const ScenarioAnswer& scenario : scenarios_) {
+            cells.push_back(scenario.available() ? figure(scenario) : "-");
+        }
+        table_.row(std::move(cells));
+    }
+    void money(std::string_view label, const std::function<Money(const ScenarioAnswer&)>& amount) {
+        row(label, [&](const ScenarioAnswer& s) { return dollars(amount(s)); });
+    }
+    void rule() { table_.rule(); }
+    void gap() { table_.gap(); }
+    [[nodiscard]] std::string text() const { return table_.text(); }
+
+  private:
+    static std::vector<Column> columns(const std::vector<ScenarioAnswer>& scenarios) {
+        std::vector<Column> list{{"", Align::left, label_width, label_width}};
+        for (const ScenarioAnswer& s : scenarios) {
+            list.push_back({s.terms.name, Align::right, figure_width, figure_width});
+        }
+        return list;
+    }
+
+    const std::vector<ScenarioAnswer>& scenarios_;
+    Table table_;
+};
+
+bool any(const std::vector<ScenarioAnswer>& scenarios,
+         const std::function<bool(const ScenarioAnswer&)>& holds) {
+    for (const ScenarioAnswer& s : scenarios) {
+        if (s.available() && holds(s)) return true;
+    }
+    return false;
+}
+
+void add_terms(SideBySide& table) {
+    table.row("note rate", [](auto& s) { return percent_text(s.terms.rate.percent(), 3); });
+    table.row("APR", [](auto& s) {
+        return s.terms.apr ? percent_text(s.terms.apr->percent(), 3) : std::string("none");
+    });
+    table.row("points", [](auto& s) { return fixed(s.terms.points.value(), 3); });
+    table.row("term", [](auto& s) { return term_text(s.terms.term); });
+    table.row("rate lock", [](auto& s) { return fmt::format("{} days", s.terms.lock_days); });
+    table.money("down payment", [](auto& s) { return s.terms.down_payment; });
+    table.row("down, of the price",
+              [](auto& s) { return percent_text(s.terms.down_percent.value(), 2); });
+    table.row("LTV", [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
+}
+
+std::string last_insured(const ScenarioAnswer& s) {
+    if (s.insurance.payments == 0) return "none";
+    if (s.insurance.whole_term) return "whole term";
+    return fmt::format("{}/{}", s.insurance.last_date->month(), s.insurance.last_date->year());
+}
+
+} // namespace
+
+std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
+    SideBySide table(scenarios);
+    for (const MonthlyPart& part : monthly_parts()) {
+        const auto amount = [&](const ScenarioAnswer& s) { return s.monthly.*part.member; };
+        if (any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
+            table.money(part.name, amount);
+        }
+    }
+    table.rule();
+    table.money("a month, settled", [](auto& s) { return s.monthly.total(); });
+    const bool land_only = any(scenarios, [](auto& s) { return s.first_year_months > 0; });
+    if (land_only) {
+        table.money("a month, tax on land only", [](auto& s) { return s.first_year.total(); });
+    }
+    table.gap();
+    add_terms(table);
+    return table.text();
+}
+
+std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
+    SideBySide table(scenarios);
+    table.money("contract price", [](auto& s) { return s.price; });
+    table.money("down payment", [](auto& s) { return s.terms.down_payment; });
+    table.money("base loan", [](auto& s) { return s.base_loan; });
+    if (any(scenarios, [](auto& s) { return !s.upfront_fee.is_zero(); })) {
+        table.money("upfront fee", [](auto& s) { return s.upfront_fee; });
+        table.money("fee in the loan", [](auto& s) { return s.financed_fee; });
+    }
+    table.money("loan", [](auto& s) { return s.loan; });
+    table.row("mortgage insurance", [](auto& s) {
+        return s.insurance.payments == 0 ? std::string("none")
+                                         : dollars(s.insurance.first_monthly);
+    });
+    table.row("insurance, a year", [](auto& s) {
+        return s.insurance.payments == 0 ? std::string("none")
+                                         : percent_text(s.insurance.annual_percent.value(), 2);
+    });
+    table.row("last insured payment", last_insured);
+    table.row("... if asked at 80 %", [](auto& s) {
+        const auto& date = s.insurance.on_request_date;
+        return date ? fmt::format("{}/{}", date->month(), date->year()) : std::string("-");
+    });
+    return table.text();
+}
+
+std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
+    SideBySide table(scenarios);
+    table.money("down payment", [](auto& s) { return s.cash.down_payment; });
+    if (any(scenarios, [](auto& s) { return !s.cash.upfront_fee.is_zero(); })) {
+        table.money("upfront fee, in cash", [](auto& s) { return s.cash.upfront_fee; });
+    }
+    table.money("points (credit if minus)", [](auto& s) { return s.cash.points; });
+    table.money("closing costs", [](auto& s) { return s.cash.closing_costs; });
+    if (any(scenarios, [](auto& s) { return !s.cash.credits.is_zero(); })) {
+        table.money("incentive credits", [](auto& s) { return -s.cash.credits; });
+    }
+    table.rule();
+    table.money("cash needed", [](auto& s) { return s.cash.needed(); });
+    table.money("less deposits", [](auto& s) { return -s.cash.deposits; });
+    table.money("left to bring", [](auto& s) { return s.cash.to_close(); });
+    if (any(scenarios, [](auto& s) { return !s.credit_lost.is_zero(); })) {
+        table.money("incentive without use", [](auto& s) { return s.credit_lost; });
+    }
+    return table.text();
+}
+
+std::string years_table(const std::vector<ScenarioAnswer>& scenarios) {
+    SideBySide table(scenarios);
+    table.money("paid in five years", [](auto& s) { return s.paid_in_five_years; });
+    table.money("balance after five", [](auto& s) { return s.balance_after_five_years; });
+    table.money("balance after ten", [](auto& s) { return s.balance_after_ten_years; });
+    table.money("interest, whole loan", [](auto& s) { return s.total_interest; });
+    table.money("paid, whole loan", [](auto& s) { return s.paid_over_loan; });
+    table.row("payments", [](auto& s) { return std::to_string(s.payments); });
+    return table.text();
+}
+
+std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios) {
+    std::string out;
+    for (const ScenarioAnswer& s : scenarios) {
+        for (const Refusal& refusal : s.refusals) {
+            out += paragraph(fmt::format("{} cannot be had: {}", s.terms.name, words(refusal)), 98,
+                             "  ", "    ");
+        }
+    }
+    return out;
+}
+
+} // namespace quoin

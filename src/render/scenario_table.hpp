@@ -1,0 +1,24 @@
+// The tables that set scenarios side by side: terms, the month by part, the cash, the years.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+/// The month by part, what is settled and what the first year is; then the terms that stand beside.
+[[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios);
+
+/// The loan: price, down payment, base loan, fee, LTV, rate, mortgage insurance and its end.
+[[nodiscard]] std::string loan_table(const std::vector<ScenarioAnswer>& scenarios);
+
+[[nodiscard]] std::string cash_table(const std::vector<ScenarioAnswer>& scenarios);
+
+[[nodiscard]] std::string years_table(const std::vector<ScenarioAnswer>& scenarios);
+
+/// One line for each scenario that cannot be had, with its reasons; empty where all can.
+[[nodiscard]] std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios);
+
+} // namespace quoin

@@ -1,0 +1,109 @@
+// Rendering what the furnished model shows.
+#include <quoin/render/shown.hpp>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+std::string_view name_of(ShownStanding standing) {
+    switch (standing) {
+    case ShownStanding::included:
+        return "included";
+    case ShownStanding::free_choice:
+        return "choice at no cost";
+    case ShownStanding::yours:
+        return "yours";
+    case ShownStanding::yours_partly:
+        return "yours in part";
+    case ShownStanding::extra:
+        return "extra";
+    case ShownStanding::unavailable:
+        return "not to be had";
+    case ShownStanding::decor:
+        return "not for sale";
+    }
+    return {};
+}
+
+std::string standing_text(const ShownItem& item) {
+    if (item.standing == ShownStanding::yours_partly && !item.your_level.empty()) {
+        return fmt::format("yours: {}", item.your_level);
+    }
+    return std::string(name_of(item.standing));
+}
+
+std::string price_text(const ShownItem& item) {
+    const bool priced = item.price && item.standing != ShownStanding::included &&
+                        item.standing != ShownStanding::free_choice;
+    return priced ? dollars(*item.price) : std::string{};
+}
+
+Json item_json(const ShownItem& item) {
+    const auto money = [](const std::optional<Money>& amount) {
+        return amount ? Json(amount->text()) : Json(nullptr);
+    };
+    return {{"area", item.area},
+            {"name", item.name},
+            {"as_shown", item.as_shown},
+            {"standing", std::string(name_of(item.standing))},
+            {"price", money(item.price)},
+            {"yours", money(item.yours)},
+            {"your_level", item.your_level},
+            {"why_not", item.why_not}};
+}
+
+} // namespace
+
+std::string text_of(const ShownAnswer& answer) {
+    std::string out = heading_text(answer.heading, "What the furnished model shows");
+    out += fmt::format("the model is a {}, elevation {}{}\n", answer.model_plan,
+                       answer.model_elevation,
+                       answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
+    if (!answer.model_note.empty()) out += paragraph(answer.model_note, 98, "", "");
+    Table table({{"", Align::left, 58, 56}, {"for you", Align::left, 30, 16},
+                 {"as shown", Align::right, 12, 11}});
+    std::string area;
+    for (const ShownItem& item : answer.items) {
+        if (item.area != area) {
+            table.gap();
+            table.title(item.area);
+            area = item.area;
+        }
+        const std::string name = item.as_shown.empty() ? item.name
+                                                       : item.name + ": " + item.as_shown;
+        const auto lines = wrapped(name, 56);
+        table.row({"  " + lines.front(), standing_text(item), price_text(item)});
+        for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
+        if (!item.why_not.empty()) table.title("      " + item.why_not);
+    }
+    table.rule();
+    table.row({"everything shown that your plan and lot can have", "",
+               dollars(answer.shown_total)});
+    table.row({"of that, not in your home", "", dollars(answer.missing)});
+    out += "\n" + table.text();
+    return out + footing_text({"Prices are those of the price book on your plan. 'quoin adds' says "
+                               "what each one is a month."});
+}
+
+std::string json_text_of(const ShownAnswer& answer) {
+    Json json = {{"question", "shown"},
+                 {"heading", json_of(answer.heading)},
+                 {"model",
+                  {{"plan", answer.model_plan},
+                   {"elevation", answer.model_elevation},
+                   {"lot", answer.model_lot},
+                   {"note", answer.model_note}}}};
+    json["items"] = Json::array();
+    for (const ShownItem& item : answer.items) json["items"].push_back(item_json(item));
+    json["shown_total"] = answer.shown_total.text();
+    json["missing"] = answer.missing.text();
+    return written(json);
+}
+
+} // namespace quoin

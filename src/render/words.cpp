@@ -1,0 +1,256 @@
+// The wording that renderings share.
+#include <quoin/render/words.hpp>
+
+#include <fmt/format.h>
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 100;
+
+} // namespace
+
+const std::vector<MonthlyPart>& monthly_parts() {
+    static const std::vector<MonthlyPart> parts = {
+        {"principal and interest", "principal_and_interest", &Monthly::principal_and_interest},
+        {"mortgage insurance", "mortgage_insurance", &Monthly::mortgage_insurance},
+        {"property tax", "property_tax", &Monthly::property_tax},
+        {"homeowner's insurance", "homeowners_insurance", &Monthly::homeowners_insurance},
+        {"flood insurance", "flood_insurance", &Monthly::flood_insurance},
+        {"wind insurance", "wind_insurance", &Monthly::wind_insurance},
+        {"association dues", "association_dues", &Monthly::association_dues},
+        {"district charges", "district_charges", &Monthly::district_charges},
+    };
+    return parts;
+}
+
+std::string_view name_of(Barred barred) {
+    switch (barred) {
+    case Barred::term_not_offered:
+        return "term_not_offered";
+    case Barred::place_not_eligible:
+        return "place_not_eligible";
+    case Barred::score_needed:
+        return "score_needed";
+    case Barred::score_below_minimum:
+        return "score_below_minimum";
+    case Barred::ltv_over_maximum:
+        return "ltv_over_maximum";
+    case Barred::loan_over_limit:
+        return "loan_over_limit";
+    case Barred::rate_not_offered:
+        return "rate_not_offered";
+    case Barred::mi_not_offered:
+        return "mi_not_offered";
+    case Barred::insurance_not_offered:
+        return "insurance_not_offered";
+    case Barred::cash_short:
+        return "cash_short";
+    }
+    return {};
+}
+
+std::string words(const Refusal& refusal) {
+    switch (refusal.why) {
+    case Barred::term_not_offered:
+        return "the program has no loans of this term";
+    case Barred::place_not_eligible:
+        return "the home is outside the program's eligible area";
+    case Barred::score_needed:
+        return "the program's limit depends on a credit score, and none is given";
+    case Barred::score_below_minimum:
+        return "the credit score is below the program's minimum";
+    case Barred::ltv_over_maximum:
+        return fmt::format("base loan {} is over the program's most, {}: {} more down is needed",
+                           dollars(refusal.found), dollars(refusal.limit),
+                           dollars(refusal.found - refusal.limit));
+    case Barred::loan_over_limit:
+        return fmt::format("base loan {} is over the area's limit, {}: {} more down is needed",
+                           dollars(refusal.found), dollars(refusal.limit),
+                           dollars(refusal.found - refusal.limit));
+    case Barred::rate_not_offered:
+        return "the rate sheet has no such rate for this program, term and lock";
+    case Barred::mi_not_offered:
+        return "no mortgage insurance factor for this LTV, score and term";
+    case Barred::insurance_not_offered:
+        return "no homeowner's insurance rate for a dwelling of this value";
+    case Barred::cash_short:
+        return fmt::format("cash of {} is {} short of the least that is needed, {}",
+                           dollars(refusal.found), dollars(refusal.limit - refusal.found),
+                           dollars(refusal.limit));
+    }
+    return {};
+}
+
+std::string_view name_of(Lookup lookup) {
+    switch (lookup) {
+    case Lookup::note_rate:
+        return "note_rate";
+    case Lookup::points_adjustment:
+        return "points_adjustment";
+    case Lookup::upfront_fee:
+        return "upfront_fee";
+    case Lookup::annual_fee:
+        return "annual_fee";
+    case Lookup::annual_fee_months:
+        return "annual_fee_months";
+    case Lookup::mi_factor:
+        return "mi_factor";
+    case Lookup::contribution_cap:
+        return "contribution_cap";
+    case Lookup::homeowner:
+        return "homeowners_rate";
+    }
+    return {};
+}
+
+std::string words(const Jump& jump, const Added& added) {
+    const auto row = [](const std::string& text) { return text.empty() ? "none" : text; };
+    const std::string ltv =
+        fmt::format("LTV {} to {} %", fixed(added.ltv_before.value(), 2),
+                    fixed(added.ltv_after.value(), 2));
+    switch (jump.lookup) {
+    case Lookup::note_rate:
+        return fmt::format("note rate {} to {} % ({})", jump.before, jump.after, ltv);
+    case Lookup::points_adjustment:
+        return fmt::format("points {} to {} ({})", jump.before, jump.after, ltv);
+    case Lookup::upfront_fee:
+        return fmt::format("upfront fee, {} to {}", row(jump.before), row(jump.after));
+    case Lookup::annual_fee:
+        return fmt::format("annual premium, {} to {} ({})", row(jump.before), row(jump.after), ltv);
+    case Lookup::annual_fee_months:
+        return fmt::format("how long the premium is paid, {} to {} ({})", row(jump.before),
+                           row(jump.after), ltv);
+    case Lookup::mi_factor:
+        return fmt::format("{}: mortgage insurance {}, {} to {} % a year", ltv,
+                           jump.before.empty()  ? "starts"
+                           : jump.after.empty() ? "is not needed any more"
+                                                : "changes",
+                           row(jump.before), row(jump.after));
+    case Lookup::contribution_cap:
+        return fmt::format("cap on contributions, {} to {} %", row(jump.before), row(jump.after));
+    case Lookup::homeowner:
+        return fmt::format("homeowner's rate per thousand, {} to {}", row(jump.before),
+                           row(jump.after));
+    }
+    return {};
+}
+
+std::string_view name_of(Unit unit) {
+    switch (unit) {
+    case Unit::each:
+        return "each";
+    case Unit::square_foot:
+        return "sq ft";
+    case Unit::linear_foot:
+        return "linear ft";
+    }
+    return {};
+}
+
+std::string_view name_of(Standing standing) {
+    switch (standing) {
+    case Standing::offered:
+        return "offered";
+    case Standing::chosen:
+        return "chosen";
+    case Standing::barred:
+        return "barred";
+    }
+    return {};
+}
+
+std::string_view name_of(IncentiveUse use) {
+    switch (use) {
+    case IncentiveUse::price:
+        return "price";
+    case IncentiveUse::options:
+        return "options";
+    case IncentiveUse::closing_costs:
+        return "closing costs";
+    case IncentiveUse::points:
+        return "points";
+    }
+    return {};
+}
+
+std::vector<std::string> trades(const Work& work) {
+    std::vector<std::string> names;
+    if (work.gas) names.emplace_back("gas");
+    if (work.wiring) names.emplace_back("wiring");
+    if (work.plumbing) names.emplace_back("plumbing");
+    if (work.structure) names.emplace_back("structure");
+    return names;
+}
+
+std::string term_text(Months term) {
+    if (term.count() % 12 != 0) return fmt::format("{} months", term.count());
+    return fmt::format("{} years", term.count() / 12);
+}
+
+std::string terms_line(const ScenarioTerms& terms) {
+    const std::string apr =
+        terms.apr ? percent_text(terms.apr->percent(), 3) : std::string("not to be had");
+    return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
+                       "{}-day lock",
+                       terms.program, percent_text(terms.rate.percent(), 3),
+                       fixed(terms.points.value(), 3), apr, term_text(terms.term),
+                       dollars(terms.down_payment), percent_text(terms.down_percent.value(), 2),
+                       percent_text(terms.ltv.value(), 2), terms.lock_days);
+}
+
+std::vector<std::string> loan_cautions(const Heading& h) {
+    std::vector<std::string> notes;
+    notes.push_back(fmt::format(
+        "An estimate as of {}: not a Loan Estimate, not an approval, not an offer to lend. A "
+        "licensed loan originator gives those{}; the published programs and local law decide. "
+        "You may choose any lender.",
+        long_date(h.as_of),
+        h.originator.empty() ? std::string(" (none is named here yet)")
+                             : fmt::format(" ({})", h.originator)));
+    notes.push_back(fmt::format(
+        "Rates of {} from {} ({}), good through {}; they hold only when locked.{}",
+        long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
+        h.sample_rates ? " They are samples, not anybody's offer." : ""));
+    notes.push_back(fmt::format(
+        "Taxes, insurance, dues and closing costs as known for {}{}. Cash leaves out prepaid "
+        "interest, the first insurance premium and the initial escrow deposit; the APR leaves out "
+        "prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues "
+        "as they are today.",
+        h.place, h.sample_place ? " (sample figures)" : ""));
+    return notes;
+}
+
+std::string work_caution() {
+    return "Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, "
+           "and is done by a licensed trade, now or later.";
+}
+
+std::string agent_caution() {
+    return "For the agent: prices, and how programs work in general, are yours to explain; "
+           "presenting particular loan terms for gain can need a license of its own (12 CFR "
+           "1008.103), and an advertised payment brings duties (12 CFR 1026.24).";
+}
+
+std::string heading_text(const Heading& h, std::string_view title) {
+    std::string out = fmt::format("{}\n", title);
+    out += fmt::format("{}, {}\n", h.community, h.builder);
+    out += fmt::format("{} ({}, {} sq ft), elevation {}, lot {}, for {}\n", h.plan, h.style,
+                       grouped(h.square_feet), h.elevation, h.lot, h.buyer);
+    out += fmt::format("as of {}; price book {}, in force to {}; closing {}\n",
+                       long_date(h.as_of), h.price_book_version, long_date(h.price_book_expires),
+                       long_date(h.closing));
+    if (!h.prepared_by.empty()) out += fmt::format("prepared by {}\n", h.prepared_by);
+    return out;
+}
+
+std::string footing_text(const std::vector<std::string>& notes) {
+    std::string out;
+    for (const std::string& note : notes) out += "\n" + paragraph(note, page_width, "", "");
+    return out;
+}
+
+} // namespace quoin
