@@ -109,7 +109,8 @@ const std::vector<std::string_view>& all_ids() {
         "book-expired",       "book-not-yet",      "lot-not-free",      "plan-not-on-lot",
         "option-not-here",    "option-needs",      "options-exclude",   "past-cutoff",
         "selected-twice",     "pick-incomplete",   "quantity-not-allowed", "incentive-not-here",
-        "scenario-repeated",  "rates-missing",     "scenario-unknown",  "option-unknown",
+        "scenario-repeated",  "rates-missing",     "no-model",          "scenario-unknown",
+        "option-unknown",
         "option-number",      "payment-input",
     };
     return ids;
@@ -375,6 +376,11 @@ Problem scenario_repeated(const Spot& spot, std::string_view name) {
 Problem rates_missing(const Spot& spot, std::string_view what) {
     return at(spot, "rates-missing", fmt::format("no {}", what),
               "lending data for this inquiry", "point to the data with --rates DIR");
+}
+
+Problem no_model(std::string file) {
+    return of_file(std::move(file), "no-model", "no furnished model in the price book",
+                   "a price book with \"model\"", "");
 }
 
 Problem scenario_unknown(std::string_view name, std::string near,

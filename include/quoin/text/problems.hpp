@@ -82,6 +82,7 @@ Problem scenario_repeated(const Spot& spot, std::string_view name);
 Problem rates_missing(const Spot& spot, std::string_view what);
 
 // Questions.
+Problem no_model(std::string file);
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names);
 Problem option_unknown(std::string_view name, std::string near);

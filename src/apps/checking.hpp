@@ -1,0 +1,14 @@
+// The report of a check: which files are sound, and everything that is wrong with the others.
+#pragma once
+
+#include <vector>
+
+#include "commands.hpp"
+#include "loading.hpp"
+
+namespace quoin::apps {
+
+/// As text, the sound files are listed and the problems follow; as JSON, one entry a file.
+[[nodiscard]] Outcome report(const std::vector<Checked>& checked, bool json);
+
+} // namespace quoin::apps

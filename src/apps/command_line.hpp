@@ -1,0 +1,25 @@
+// The command line: parses it, runs the command, turns what went wrong into messages and exit codes.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace quoin::apps {
+
+enum ExitCode : int {
+    done = 0,
+    input_wrong = 1, ///< a message on standard error; nothing written
+    use_wrong = 2,   ///< unknown command or option
+    fault = 3,       ///< a fault of the program's own
+};
+
+struct Result {
+    int code = done;
+    std::string output; ///< for standard output
+    std::string errors; ///< for standard error
+};
+
+/// Runs one command. `arguments` without the program's name. Writes nothing itself.
+[[nodiscard]] Result run(const std::vector<std::string>& arguments);
+
+} // namespace quoin::apps

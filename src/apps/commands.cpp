@@ -1,0 +1,266 @@
+// The commands: what each asks for, how it is explained, which answer it gives.
+#include "commands.hpp"
+
+#include <memory>
+#include <optional>
+
+#include <CLI/CLI.hpp>
+
+#include "loading.hpp"
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/compare.hpp>
+#include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/payment.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/answers/shown.hpp>
+#include <quoin/render/adds.hpp>
+#include <quoin/render/compare.hpp>
+#include <quoin/render/listing.hpp>
+#include <quoin/render/month_by_month.hpp>
+#include <quoin/render/payment.hpp>
+#include <quoin/render/quote.hpp>
+#include <quoin/render/shown.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "checking.hpp"
+
+namespace quoin::apps {
+namespace {
+
+/// A command's own options live as long as the program does.
+template <class Options>
+std::shared_ptr<Options> options_of() {
+    return std::make_shared<Options>();
+}
+
+[[noreturn]] void refuse(Problem problem) {
+    Findings findings;
+    findings.add(std::move(problem));
+    throw Refused(std::move(findings));
+}
+
+CLI::App* command(CLI::App& program, const std::string& name, const std::string& what,
+                  const std::string& example) {
+    CLI::App* sub = program.add_subcommand(name, what);
+    sub->footer("Example:\n  " + example);
+    sub->fallthrough(); // --json and --rates may stand on either side of the command's name
+    return sub;
+}
+
+CLI::App* inquiry_command(CLI::App& program, const std::string& name, const std::string& what,
+                          const std::string& example, std::string& file) {
+    CLI::App* sub = command(program, name, what, example);
+    sub->add_option("INQUIRY", file, "the buyer's inquiry, a JSON file")->required();
+    return sub;
+}
+
+void add_quote(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    inquiry_command(program, "quote", "The priced home line by line, and the month of each loan",
+                    "quoin quote buyer.json", *file)
+        ->callback([file, &shared] {
+            const auto loaded = load_inquiry(*file, shared.rates);
+            const QuoteAnswer answer = quote(loaded->sitting());
+            shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+        });
+}
+
+void add_adds(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::vector<std::string> asked;
+        bool by_part = false;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "adds", "What each option adds: price, month, cash, years; alone and stacked",
+        "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6", options->file);
+    sub->add_option("OPTION", options->asked,
+                    "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none");
+    sub->add_flag("--by-part", options->by_part,
+                  "the month by part, cash and years for each option");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        std::vector<Pick> picks;
+        Findings findings;
+        for (const std::string& text : options->asked) {
+            const auto pick = asked_option(loaded->desk.book, text, findings);
+            if (pick) picks.push_back(*pick);
+        }
+        if (!findings.none()) throw Refused(std::move(findings));
+        const AddsAnswer answer = adds(loaded->sitting(), picks);
+        const bool by_part = options->by_part || !picks.empty();
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer, by_part);
+    });
+}
+
+void add_compare(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    inquiry_command(program, "compare", "The scenarios side by side on the same home",
+                    "quoin compare buyer.json", *file)
+        ->callback([file, &shared] {
+            const auto loaded = load_inquiry(*file, shared.rates);
+            const CompareAnswer answer = compare(loaded->sitting());
+            shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+        });
+}
+
+void add_shown(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    inquiry_command(program, "shown",
+                    "What the furnished model shows, against what is included and chosen",
+                    "quoin shown buyer.json", *file)
+        ->callback([file, &shared] {
+            const auto loaded = load_inquiry(*file, shared.rates);
+            const auto answer = shown(loaded->sitting());
+            if (!answer) refuse(problems::no_model(loaded->desk.book.file));
+            shared.outcome.output = shared.json ? json_text_of(*answer) : text_of(*answer);
+        });
+}
+
+std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < inquiry.scenarios.size(); ++i) {
+        if (inquiry.scenarios[i].name == name) return i;
+        names.push_back(inquiry.scenarios[i].name);
+    }
+    refuse(problems::scenario_unknown(name, nearest(name, names), names));
+}
+
+void add_schedule(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string scenario;
+        std::string extra;
+        bool csv = false;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "schedule", "A loan month by month, with mortgage insurance and extra principal",
+        "quoin schedule buyer.json --scenario \"FHA, 3.5 % down\" --extra 150", options->file);
+    sub->add_option("--scenario", options->scenario, "the scenario's name in the inquiry")
+        ->required();
+    sub->add_option("--extra", options->extra, "extra principal each month, in dollars");
+    sub->add_flag("--csv", options->csv, "comma-separated values, for a spreadsheet");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
+        std::optional<Money> extra;
+        if (!options->extra.empty()) {
+            extra = Money::parse(options->extra);
+            if (!extra || *extra < Money{}) {
+                refuse(problems::payment_input("--extra", options->extra,
+                                               "an amount not below zero, such as 150"));
+            }
+        }
+        const MonthByMonthAnswer answer = month_by_month(loaded->sitting(), scenario, extra);
+        shared.outcome.output = shared.json    ? json_text_of(answer)
+                                : options->csv ? csv_of(answer)
+                                               : text_of(answer);
+    });
+}
+
+struct PaymentOptions {
+    std::string loan;
+    std::string rate;
+    std::string years;
+    std::string months;
+};
+
+/// The term from --years or --months, whichever is given.
+Months term_from(const PaymentOptions& options) {
+    const bool years = !options.years.empty();
+    const std::string& text = years ? options.years : options.months;
+    const auto number = Decimal::parse(text);
+    const int unit = years ? 12 : 1;
+    const bool whole = number && number->is_whole() && *number >= Decimal::whole(1) &&
+                       *number <= Decimal::whole(longest_term.count() / unit);
+    if (whole) return Months(unit * static_cast<int>(number->rounded(Rounding::down)));
+    refuse(problems::payment_input(years ? "--years" : "--months", text,
+                                   years ? "a whole number of years from 1 to 40"
+                                         : "a whole number of months from 1 to 480"));
+}
+
+LoanTerms terms_from(const PaymentOptions& options) {
+    const auto loan = Money::parse(options.loan);
+    if (!loan || *loan < Money{}) {
+        refuse(problems::payment_input("--loan", options.loan,
+                                       "dollars with at most two decimals, such as 250000"));
+    }
+    const auto percent = Decimal::parse(options.rate);
+    const auto rate = percent ? Rate::percent(*percent) : std::nullopt;
+    if (!rate) {
+        refuse(problems::payment_input("--rate", options.rate,
+                                       "a yearly percent from 0 to 100, such as 6.5"));
+    }
+    return {*loan, *rate, term_from(options)};
+}
+
+void add_payment(CLI::App& program, Shared& shared) {
+    const auto options = options_of<PaymentOptions>();
+    CLI::App* sub = command(program, "payment", "The quick answer with no files",
+                            "quoin payment --loan 250000 --rate 6.5 --years 30");
+    sub->add_option("--loan", options->loan, "the loan, in dollars")->required();
+    sub->add_option("--rate", options->rate, "the yearly note rate, in percent")->required();
+    CLI::Option_group* term = sub->add_option_group("term");
+    term->add_option("--years", options->years, "the term in years, 1 to 40");
+    term->add_option("--months", options->months, "the term in months, 1 to 480");
+    term->require_option(1);
+    sub->callback([options, &shared] {
+        const PaymentAnswer answer = payment(terms_from(*options));
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_check(CLI::App& program, Shared& shared) {
+    const auto files = options_of<std::vector<std::string>>();
+    CLI::App* sub = command(program, "check",
+                            "Validates price books, rates, places, programs and inquiries",
+                            "quoin check pricebook.json buyers/*.json");
+    sub->add_option("FILE", *files, "files to check")->required();
+    sub->callback([files, &shared] {
+        std::vector<Checked> checked;
+        for (const std::string& file : *files) checked.push_back(check_file(file, shared.rates));
+        shared.outcome = report(checked, shared.json);
+    });
+}
+
+void add_list(CLI::App& program, Shared& shared) {
+    struct Options {
+        Listing what = Listing::plans;
+        std::string file;
+        bool csv = false;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = command(program, "list", "Plans, lots or options of a price book",
+                            "quoin list options pricebook.json");
+    const std::map<std::string, Listing> names = {{"plans", Listing::plans},
+                                                  {"lots", Listing::lots},
+                                                  {"options", Listing::options}};
+    sub->add_option("WHAT", options->what, "plans, lots or options")
+        ->required()
+        ->transform(CLI::CheckedTransformer(names).description(""));
+    sub->add_option("PRICEBOOK", options->file, "the price book, a JSON file")->required();
+    sub->add_flag("--csv", options->csv, "comma-separated values, for a spreadsheet");
+    sub->callback([options, &shared] {
+        const PriceBook book = load_price_book(options->file);
+        shared.outcome.output = shared.json    ? listing_json(book, options->what)
+                                : options->csv ? listing_csv(book, options->what)
+                                               : listing_text(book, options->what);
+    });
+}
+
+} // namespace
+
+void add_commands(CLI::App& program, Shared& shared) {
+    add_quote(program, shared);
+    add_adds(program, shared);
+    add_compare(program, shared);
+    add_shown(program, shared);
+    add_schedule(program, shared);
+    add_payment(program, shared);
+    add_check(program, shared);
+    add_list(program, shared);
+}
+
+} // namespace quoin::apps

@@ -1,0 +1,88 @@
+// Reading files, and finding the data that came with the program.
+#include "files.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <fstream>
+#include <iterator>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin::apps {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string near_name(const fs::path& path) {
+    std::vector<std::string> names;
+    std::error_code error;
+    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+    for (const auto& entry : fs::directory_iterator(folder, error)) {
+        if (!entry.is_directory(error)) names.push_back(entry.path().filename().string());
+    }
+    return nearest(path.filename().string(), names);
+}
+
+} // namespace
+
+std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view what,
+                                        Findings& findings) {
+    std::error_code error;
+    const fs::file_status status = fs::status(path, error);
+    if (!fs::exists(status)) {
+        findings.add(problems::file_missing(path.string(), what, near_name(path)));
+        return nullptr;
+    }
+    if (fs::is_directory(status)) {
+        findings.add(problems::file_unreadable(path.string(), "a folder"));
+        return nullptr;
+    }
+    if (fs::is_regular_file(status) && fs::file_size(path, error) > largest_file) {
+        findings.add(
+            problems::file_too_large(path.string(), fs::file_size(path, error), largest_file));
+        return nullptr;
+    }
+    errno = 0;
+    std::ifstream in(path, std::ios::binary);
+    std::string text;
+    constexpr std::size_t piece = 64U * 1024;
+    while (in && text.size() <= largest_file) { // what is no regular file has no size beforehand
+        const std::size_t have = text.size();
+        text.resize(have + piece);
+        in.read(text.data() + have, piece);
+        text.resize(have + static_cast<std::size_t>(in.gcount()));
+    }
+    if (in.bad() || (!in && !in.eof())) {
+        findings.add(problems::file_unreadable(path.string(), std::strerror(errno)));
+        return nullptr;
+    }
+    if (text.size() > largest_file) {
+        findings.add(problems::file_too_large(path.string(), text.size(), largest_file));
+        return nullptr;
+    }
+    return std::make_shared<const Source>(path.string(), std::move(text));
+}
+
+std::vector<fs::path> json_files(const fs::path& folder) {
+    std::vector<fs::path> files;
+    std::error_code error;
+    for (const auto& entry : fs::directory_iterator(folder, error)) {
+        if (entry.path().extension() == ".json") files.push_back(entry.path());
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+fs::path rates_folder(const std::string& asked) {
+    if (!asked.empty()) return asked;
+    if (const char* set = std::getenv("QUOIN_RATES"); set != nullptr && *set != '\0') return set;
+    std::error_code error;
+    const fs::path program = fs::read_symlink("/proc/self/exe", error);
+    const fs::path installed = program.parent_path().parent_path() / "share" / "quoin" / "rates";
+    if (!error && fs::is_directory(installed, error)) return installed;
+    return fs::path(QUOIN_SOURCE_DATA) / "rates";
+}
+
+} // namespace quoin::apps

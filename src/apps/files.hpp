@@ -1,0 +1,30 @@
+// Files: reading whole texts, with a limit, and naming what is near a missing one.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/text/findings.hpp>
+#include <quoin/text/source.hpp>
+
+namespace quoin::apps {
+
+/// The largest file that is read: far above any price book, far below the machine's memory.
+inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
+
+/// A file's text under the name it was asked for, or nullptr with a problem recorded. `what` says
+/// what it was to be, such as "price book".
+[[nodiscard]] std::shared_ptr<const Source> read_file(const std::filesystem::path& path,
+                                                      std::string_view what, Findings& findings);
+
+/// The JSON files of a folder by name; empty where there is none.
+[[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);
+
+/// Where lending data is: `asked` if given, else $QUOIN_RATES, else beside the installed program,
+/// else in the source tree it was built from.
+[[nodiscard]] std::filesystem::path rates_folder(const std::string& asked);
+
+} // namespace quoin::apps
