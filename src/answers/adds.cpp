@@ -80,11 +80,27 @@ bool offered_at_level(const PriceBook& book, const Pick& pick, int plan) {
            unit_price(option_at(book, pick.option), pick.level, plan).has_value();
 }
 
+/// The chosen package that brings a pick already, or empty.
+std::string package_with(const PriceBook& book, const Selection& selection, const Pick& pick) {
+    for (const Pick& chosen : selection.picks) {
+        const Option& package = option_at(book, chosen.option);
+        for (const OptionRef& part : package.parts) {
+            if (part.option == pick.option && part.level >= pick.level) return package.name;
+        }
+    }
+    return {};
+}
+
 AddsItem item_for(const Sitting& sitting, const Standpoint& now, const Pick& pick) {
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
     AddsItem item = describe(sitting, pick);
     const bool chosen = is_chosen(selection, pick);
+    item.package = chosen ? std::string{} : package_with(book, selection, pick);
+    if (!item.package.empty()) {
+        item.standing = Standing::held;
+        return item;
+    }
     const Change change = chosen ? without_option(book, selection, pick.option)
                                  : with_pick(book, selection, pick);
     if (!change.blocked.empty() || !offered_at_level(book, pick, selection.plan)) {
@@ -143,8 +159,9 @@ void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
     Standpoint before = bare;
     for (const Pick& pick : picks) {
         selection.picks.push_back(pick);
-        Standpoint after = standpoint(sitting, selection);
         const Option& option = option_at(book, pick.option);
+        if (option.kind == OptionKind::choice) continue; // changes nothing that is counted
+        Standpoint after = standpoint(sitting, selection);
         answer.stacked.push_back({name_of(book, {pick.option, pick.level}), option.name,
                                   level_name(option, pick.level),
                                   after.home.contract_price - before.home.contract_price,

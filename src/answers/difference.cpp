@@ -4,31 +4,31 @@
 namespace quoin {
 namespace {
 
-std::string table_words(const BandTable* table, int row) {
+JumpSide side_of(const BandTable* table, int row) {
     if (table == nullptr || row == no_row) return {};
-    return table->written[static_cast<std::size_t>(row)] + ": " + table->value(row).text();
+    return {table->written[static_cast<std::size_t>(row)], table->value(row).text()};
 }
 
-/// What a lookup came to, in the table's own words.
-std::string words(const ScenarioRules& rules, const LoanFigures& f, Lookup lookup) {
+/// What a lookup came to.
+JumpSide side(const ScenarioRules& rules, const LoanFigures& f, Lookup lookup) {
     const int row = f.rows[static_cast<std::size_t>(lookup)];
     switch (lookup) {
     case Lookup::note_rate:
-        return f.rate.text();
+        return {{}, f.rate.text()};
     case Lookup::points_adjustment:
-        return f.points.value().text();
+        return {{}, f.points.value().text()};
     case Lookup::upfront_fee:
-        return table_words(rules.rule(Rule::upfront_fee), row);
+        return side_of(rules.rule(Rule::upfront_fee), row);
     case Lookup::annual_fee:
-        return table_words(rules.rule(Rule::annual_fee), row);
+        return side_of(rules.rule(Rule::annual_fee), row);
     case Lookup::annual_fee_months:
-        return table_words(rules.rule(Rule::annual_fee_months), row);
+        return side_of(rules.rule(Rule::annual_fee_months), row);
     case Lookup::mi_factor:
-        return table_words(rules.mi_factors, row);
+        return side_of(rules.mi_factors, row);
     case Lookup::contribution_cap:
-        return table_words(rules.rule(Rule::contribution_cap), row);
+        return side_of(rules.rule(Rule::contribution_cap), row);
     case Lookup::homeowner:
-        return table_words(&rules.place->homeowner, row);
+        return side_of(&rules.place->homeowner, row);
     }
     return {};
 }
@@ -40,8 +40,8 @@ std::vector<Jump> jumps_between(const ScenarioRules& rules, const LoanFigures& b
     for (std::size_t i = 0; i < lookup_count; ++i) {
         if (before.rows[i] == after.rows[i]) continue;
         const auto lookup = static_cast<Lookup>(i);
-        Jump jump{lookup, words(rules, before, lookup), words(rules, after, lookup)};
-        if (jump.before != jump.after) jumps.push_back(std::move(jump));
+        Jump jump{lookup, side(rules, before, lookup), side(rules, after, lookup)};
+        if (jump.before.value != jump.after.value) jumps.push_back(std::move(jump));
     }
     return jumps;
 }

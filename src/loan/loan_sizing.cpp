@@ -149,11 +149,12 @@ void Sizing::choose_rate() {
     }
 }
 
-/// Incentives towards costs and points: no more than those come to, no more than the program lets
-/// interested parties contribute. VA's cap is on concessions, which closing costs and market points
+/// Incentives towards costs and points: no more than those come to once a lender credit has paid its
+/// part, no more than the program lets interested parties contribute. VA's cap is on concessions, which closing costs and market points
 /// are not (VA Lenders Handbook, chapter 8), so it does not bind here.
 Money Sizing::usable_credits(Money points_cost) {
-    const Money for_costs = std::min(home_.closing_credit, f_.cash.closing_costs);
+    const Money left = f_.cash.closing_costs + std::min(points_cost, Money{});
+    const Money for_costs = std::min(home_.closing_credit, std::max(left, Money{}));
     const Money for_points = std::min(home_.points_credit, std::max(points_cost, Money{}));
     Money usable = for_costs + for_points;
     const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap);
@@ -167,7 +168,9 @@ Money Sizing::usable_credits(Money points_cost) {
 void Sizing::set_cash() {
     CashToClose& cash = f_.cash;
     cash.closing_costs = buyers_closing_costs(*rules_.place, f_.loan, f_.price);
-    cash.points = percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away);
+    // A lender credit pays closing costs and is never paid out.
+    cash.points = std::max(percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away),
+                           -cash.closing_costs);
     cash.credits = usable_credits(cash.points);
     f_.credit_lost = home_.closing_credit + home_.points_credit - cash.credits;
     cash.deposits = facts_.deposits_paid.value_or(home_.deposits());

@@ -2,6 +2,7 @@
 #include <quoin/render/adds.hpp>
 
 #include <algorithm>
+#include <functional>
 #include <map>
 
 #include <fmt/format.h>
@@ -38,11 +39,16 @@ std::vector<Column> month_columns(const AddsAnswer& answer, std::size_t name_wid
 /// Reasons of jumps, each written once and named by a letter.
 class Reasons {
   public:
+    explicit Reasons(bool with_ltv) : with_ltv_(with_ltv) {}
+
     /// The letters of the reasons why an added figure jumps.
     std::string letters(const AddsAnswer& answer, std::size_t scenario, const Added& added) {
         std::string letters;
         for (const Jump& jump : added.jumps) {
-            letters += letter(answer.scenarios[scenario].terms.name + ": " + words(jump, added));
+            const std::string whose = is_of_the_place(jump.lookup)
+                                          ? std::string{}
+                                          : answer.scenarios[scenario].terms.name + ": ";
+            letters += letter(whose + (with_ltv_ ? words(jump, added) : words(jump)));
         }
         if (!added.available()) {
             letters += letter(answer.scenarios[scenario].terms.name + " cannot be had: " +
@@ -69,6 +75,7 @@ class Reasons {
         return name(at->second);
     }
 
+    bool with_ltv_;
     std::map<std::string, std::size_t> index_;
     std::vector<std::string> reasons_;
 };
@@ -97,7 +104,8 @@ std::string remark(const AddsItem& item) {
         text += (text.empty() ? "" : "; ") + words;
     };
     if (item.wish > 0) add(fmt::format("wish {}", item.wish));
-    if (!item.along.empty()) add("with " + joined(item.along));
+    const bool taken_out = item.standing == Standing::chosen;
+    if (!item.along.empty()) add((taken_out ? "and with it " : "with ") + joined(item.along));
     if (!item.instead.empty()) add("instead of " + joined(item.instead));
     return text;
 }
@@ -133,14 +141,23 @@ std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& 
     return any ? table.text() : std::string{};
 }
 
-std::string barred_lines(const AddsAnswer& answer) {
+/// Items without figures, each with the words that say why.
+std::string lines_of(const AddsAnswer& answer, Standing standing, const char* title,
+                     const std::function<std::string(const AddsItem&)>& words) {
     std::string out;
     for (const AddsItem& item : answer.items) {
-        if (item.standing != Standing::barred) continue;
-        out += paragraph(full_name(item.name, item.level) + ": " + item.why_not, page_width, "  ",
+        if (item.standing != standing) continue;
+        out += paragraph(full_name(item.name, item.level) + ": " + words(item), page_width, "  ",
                          "    ");
     }
-    return out.empty() ? out : "\nNot to be had here\n" + out;
+    return out.empty() ? out : title + out;
+}
+
+std::string lines_without_figures(const AddsAnswer& answer) {
+    return lines_of(answer, Standing::held, "\nComes with a package that is chosen\n",
+                    [](const AddsItem& item) { return "in " + item.package; }) +
+           lines_of(answer, Standing::barred, "\nNot to be had here\n",
+                    [](const AddsItem& item) { return item.why_not; });
 }
 
 std::string stacked_table(const AddsAnswer& answer, Reasons& reasons) {
@@ -226,7 +243,7 @@ std::string scenarios_text(const AddsAnswer& answer) {
 std::string items_by_part(const AddsAnswer& answer, Reasons& reasons) {
     std::string out;
     for (const AddsItem& item : answer.items) {
-        if (item.standing == Standing::barred) continue;
+        if (item.by_scenario.empty()) continue;
         out += item_heading(item) + parts_table(answer, item, reasons);
     }
     return out;
@@ -256,12 +273,12 @@ std::vector<std::string> cautions_of(const AddsAnswer& answer) {
 }
 
 std::string text_of(const AddsAnswer& answer, bool by_part) {
-    Reasons reasons;
+    Reasons reasons(by_part);
     std::string out = heading_text(answer.heading, "What each option adds");
     out += "contract price as it stands " + dollars(answer.contract_price) + "\n";
     out += scenarios_text(answer);
     out += by_part ? items_by_part(answer, reasons) : items_in_tables(answer, reasons);
-    out += barred_lines(answer);
+    out += lines_without_figures(answer);
     if (!by_part) out += stacked_table(answer, reasons);
     return out + reasons.text() + footing_text(cautions_of(answer));
 }

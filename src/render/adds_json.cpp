@@ -6,6 +6,10 @@
 namespace quoin {
 namespace {
 
+Json side_json(const JumpSide& side) {
+    return {{"band", side.band}, {"value", side.value}};
+}
+
 Json added_json(const AddsScenario& scenario, const Added& added) {
     Json json = {{"scenario", scenario.terms.name}, {"available", added.available()}};
     if (!added.available()) {
@@ -21,8 +25,8 @@ Json added_json(const AddsScenario& scenario, const Added& added) {
     json["jumps"] = Json::array();
     for (const Jump& jump : added.jumps) {
         json["jumps"].push_back({{"why", std::string(name_of(jump.lookup))},
-                                 {"before", jump.before},
-                                 {"after", jump.after},
+                                 {"before", side_json(jump.before)},
+                                 {"after", side_json(jump.after)},
                                  {"words", words(jump, added)}});
     }
     return json;
@@ -52,10 +56,9 @@ Json item_json(const AddsAnswer& answer, const AddsItem& item) {
     json["later"] = item.later ? Json{{"estimate", item.later->estimate.text()},
                                       {"note", item.later->note}}
                                : Json(nullptr);
-    if (item.standing == Standing::barred) {
-        json["why_not"] = item.why_not;
-        return json;
-    }
+    if (item.standing == Standing::barred) json["why_not"] = item.why_not;
+    if (item.standing == Standing::held) json["package"] = item.package;
+    if (item.by_scenario.empty()) return json;
     json["price"] = item.price.text();
     json["along"] = item.along;
     json["instead_of"] = item.instead;

@@ -12,8 +12,8 @@ namespace quoin {
 namespace {
 
 std::string saves_text(const ExtraSaves& saves) {
-    return fmt::format("\n{} extra principal a month: {} payments instead of {}, the last on {}; "
-                       "{} less interest{}\n",
+    return fmt::format("{} extra principal a month: {} payments instead of {}, the last on {}; "
+                       "{} less interest{}",
                        dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
                        long_date(saves.last_due), dollars(saves.interest_saved),
                        saves.insurance_saved.is_zero()
@@ -48,7 +48,7 @@ std::string text_of(const MonthByMonthAnswer& answer) {
     const ScenarioAnswer& s = answer.scenario;
     out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms), 98,
                      "", "");
-    if (answer.saves) out += paragraph(saves_text(*answer.saves).substr(1), 98, "", "");
+    if (answer.saves) out += paragraph(saves_text(*answer.saves), 98, "", "");
     Table table({{"payment", Align::right}, {"due", Align::left}, {"paid", Align::right},
                  {"interest", Align::right}, {"principal", Align::right},
                  {"mortgage insurance", Align::right, 10}, {"balance", Align::right}});

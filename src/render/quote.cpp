@@ -32,9 +32,9 @@ std::string line_name(const QuoteLine& line) {
 std::string times_text(const QuoteLine& line) {
     if (line.kind == LineKind::choice || line.kind == LineKind::in_package) return {};
     if (line.quantity == Decimal::whole(1) && line.unit == Unit::each) return {};
-    return fmt::format("{} {} x {}", grouped(line.quantity),
-                       line.unit == Unit::each ? "" : name_of(line.unit),
-                       dollars(line.unit_price));
+    const std::string unit =
+        line.unit == Unit::each ? std::string{} : " " + std::string(name_of(line.unit));
+    return fmt::format("{}{} x {}", grouped(line.quantity), unit, dollars(line.unit_price));
 }
 
 std::string amount_text(const QuoteLine& line) {

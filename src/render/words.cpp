@@ -1,6 +1,8 @@
 // The wording that renderings share.
 #include <quoin/render/words.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include <quoin/render/format.hpp>
@@ -107,34 +109,52 @@ std::string_view name_of(Lookup lookup) {
     return {};
 }
 
+namespace {
+
+/// "3.45 (dwelling value > 300000, <= 400000)", or "none".
+std::string words(const JumpSide& side, const char* unit) {
+    if (side.value.empty()) return "none";
+    if (side.band.empty()) return side.value + unit;
+    std::string band = side.band;
+    std::replace(band.begin(), band.end(), '_', ' ');
+    return fmt::format("{}{} ({})", side.value, unit, band);
+}
+
+const char* insurance_verb(const Jump& jump) {
+    if (jump.before.value.empty()) return "mortgage insurance starts";
+    if (jump.after.value.empty()) return "mortgage insurance is not needed any more";
+    return "mortgage insurance changes";
+}
+
+} // namespace
+
 std::string words(const Jump& jump, const Added& added) {
-    const auto row = [](const std::string& text) { return text.empty() ? "none" : text; };
-    const std::string ltv =
-        fmt::format("LTV {} to {} %", fixed(added.ltv_before.value(), 2),
-                    fixed(added.ltv_after.value(), 2));
+    if (is_of_the_place(jump.lookup) || added.ltv_before == added.ltv_after) return words(jump);
+    return fmt::format("LTV {} to {} %: {}", fixed(added.ltv_before.value(), 2),
+                       fixed(added.ltv_after.value(), 2), words(jump));
+}
+
+std::string words(const Jump& jump) {
+    const auto from_to = [&](const char* unit) {
+        return words(jump.before, unit) + " to " + words(jump.after, unit);
+    };
     switch (jump.lookup) {
     case Lookup::note_rate:
-        return fmt::format("note rate {} to {} % ({})", jump.before, jump.after, ltv);
+        return "note rate " + from_to(" %");
     case Lookup::points_adjustment:
-        return fmt::format("points {} to {} ({})", jump.before, jump.after, ltv);
+        return "points " + from_to("");
     case Lookup::upfront_fee:
-        return fmt::format("upfront fee, {} to {}", row(jump.before), row(jump.after));
+        return "upfront fee " + from_to(" %");
     case Lookup::annual_fee:
-        return fmt::format("annual premium, {} to {} ({})", row(jump.before), row(jump.after), ltv);
+        return "annual premium " + from_to(" %");
     case Lookup::annual_fee_months:
-        return fmt::format("how long the premium is paid, {} to {} ({})", row(jump.before),
-                           row(jump.after), ltv);
+        return "months that carry the premium " + from_to("");
     case Lookup::mi_factor:
-        return fmt::format("{}: mortgage insurance {}, {} to {} % a year", ltv,
-                           jump.before.empty()  ? "starts"
-                           : jump.after.empty() ? "is not needed any more"
-                                                : "changes",
-                           row(jump.before), row(jump.after));
+        return insurance_verb(jump) + std::string(", a year ") + from_to(" %");
     case Lookup::contribution_cap:
-        return fmt::format("cap on contributions, {} to {} %", row(jump.before), row(jump.after));
+        return "cap on contributions " + from_to(" %");
     case Lookup::homeowner:
-        return fmt::format("homeowner's rate per thousand, {} to {}", row(jump.before),
-                           row(jump.after));
+        return "homeowner's insurance, a year for each $1,000 of dwelling value, " + from_to("");
     }
     return {};
 }
@@ -157,6 +177,8 @@ std::string_view name_of(Standing standing) {
         return "offered";
     case Standing::chosen:
         return "chosen";
+    case Standing::held:
+        return "held";
     case Standing::barred:
         return "barred";
     }

@@ -15,12 +15,25 @@
 
 namespace quoin {
 
+/// One side of a jump: the row of the table as written, and its value.
+struct JumpSide {
+    std::string band;  ///< "ltv > 80, <= 85"; empty where no table's row decides
+    std::string value; ///< empty: no row, so nothing is charged
+
+    friend bool operator==(const JumpSide&, const JumpSide&) = default;
+};
+
 /// A figure that does not grow smoothly, and what it went from and to.
 struct Jump {
     Lookup lookup = Lookup::note_rate;
-    std::string before; ///< the table's row and value as written; empty: no row
-    std::string after;
+    JumpSide before;
+    JumpSide after;
 };
+
+/// True for a jump that does not depend on the way to pay.
+[[nodiscard]] constexpr bool is_of_the_place(Lookup lookup) {
+    return lookup == Lookup::homeowner;
+}
 
 /// The difference that a change of the home makes under one scenario.
 struct Added {
@@ -41,6 +54,7 @@ struct Added {
 enum class Standing {
     offered, ///< can be added
     chosen,  ///< is in the home; the figures are for taking it out
+    held,    ///< comes with a package that is chosen
     barred,  ///< cannot be had here
 };
 
@@ -56,6 +70,7 @@ struct AddsItem {
     Money price; ///< change of the contract price
     std::vector<std::string> along;   ///< options added or taken out with it
     std::vector<std::string> instead; ///< options it replaces
+    std::string package;              ///< held: the package that brings it
     std::string why_not;              ///< barred: the reason
     std::string note;
     bool structural = false;

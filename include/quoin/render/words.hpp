@@ -24,6 +24,9 @@ struct MonthlyPart {
 [[nodiscard]] std::string words(const Refusal& refusal);
 
 [[nodiscard]] std::string_view name_of(Lookup lookup); ///< stable name, for JSON
+/// What changed, from which band and value to which.
+[[nodiscard]] std::string words(const Jump& jump);
+/// The same, led by the LTV before and after where it moved.
 [[nodiscard]] std::string words(const Jump& jump, const Added& added);
 
 [[nodiscard]] std::string_view name_of(Unit unit);
