@@ -6,6 +6,7 @@
 #include <quoin/exact/date.hpp>
 #include <quoin/exact/rounding.hpp>
 #include <quoin/exact/decimal.hpp>
+#include <quoin/exact/index.hpp>
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/rate.hpp>
@@ -15,6 +16,7 @@
 #include <quoin/text/value.hpp>
 #include <quoin/text/reader.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/names.hpp>
 
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
@@ -51,8 +53,14 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shown.hpp>
 
+#include <quoin/render/adds.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>
+#include <quoin/render/listing.hpp>
+#include <quoin/render/month_by_month.hpp>
+#include <quoin/render/payment.hpp>
+#include <quoin/render/problems.hpp>
 #include <quoin/render/quote.hpp>
+#include <quoin/render/shown.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

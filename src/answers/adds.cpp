@@ -12,12 +12,8 @@
 namespace quoin {
 namespace {
 
-const Option& option_at(const PriceBook& book, int index) {
-    return book.options[static_cast<std::size_t>(index)];
-}
-
 std::string level_name(const Option& option, int level) {
-    return level < 0 ? std::string{} : option.levels[static_cast<std::size_t>(level)].name;
+    return level < 0 ? std::string{} : at(option.levels, level).name;
 }
 
 /// A home as it stands, priced and figured under every scenario.
@@ -42,12 +38,12 @@ int wish_rank(const Inquiry& inquiry, const Pick& pick) {
 
 AddsItem describe(const Sitting& sitting, const Pick& pick) {
     const PriceBook& book = sitting.book();
-    const Option& option = option_at(book, pick.option);
+    const Option& option = at(book.options, pick.option);
     AddsItem item;
     item.id = name_of(book, {pick.option, pick.level});
     item.name = option.name;
     item.level = level_name(option, pick.level);
-    item.area = book.areas[static_cast<std::size_t>(option.area)].name;
+    item.area = at(book.areas, option.area).name;
     item.wish = wish_rank(sitting.inquiry(), pick);
     item.quantity = quantity_of(option, pick, sitting.inquiry().selection.plan);
     item.unit = option.unit;
@@ -55,7 +51,7 @@ AddsItem describe(const Sitting& sitting, const Pick& pick) {
     item.structural = option.structural;
     item.work = option.work;
     if (option.cutoff >= 0) {
-        item.cutoff = book.stages[static_cast<std::size_t>(option.cutoff)].name;
+        item.cutoff = at(book.stages, option.cutoff).name;
     }
     item.later = option.later;
     return item;
@@ -63,7 +59,7 @@ AddsItem describe(const Sitting& sitting, const Pick& pick) {
 
 std::vector<std::string> option_names(const PriceBook& book, const std::vector<int>& options) {
     std::vector<std::string> names;
-    for (const int option : options) names.push_back(option_at(book, option).name);
+    for (const int option : options) names.push_back(at(book.options, option).name);
     return names;
 }
 
@@ -76,14 +72,14 @@ bool is_chosen(const Selection& selection, const Pick& pick) {
 }
 
 bool offered_at_level(const PriceBook& book, const Pick& pick, int plan) {
-    return option_at(book, pick.option).kind != OptionKind::levels ||
-           unit_price(option_at(book, pick.option), pick.level, plan).has_value();
+    return at(book.options, pick.option).kind != OptionKind::levels ||
+           unit_price(at(book.options, pick.option), pick.level, plan).has_value();
 }
 
 /// The chosen package that brings a pick already, or empty.
 std::string package_with(const PriceBook& book, const Selection& selection, const Pick& pick) {
     for (const Pick& chosen : selection.picks) {
-        const Option& package = option_at(book, chosen.option);
+        const Option& package = at(book.options, chosen.option);
         for (const OptionRef& part : package.parts) {
             if (part.option == pick.option && part.level >= pick.level) return package.name;
         }
@@ -101,8 +97,8 @@ AddsItem item_for(const Sitting& sitting, const Standpoint& now, const Pick& pic
         item.standing = Standing::held;
         return item;
     }
-    const Change change = chosen ? without_option(book, selection, pick.option)
-                                 : with_pick(book, selection, pick);
+    const Change change =
+        chosen ? without_option(book, selection, pick.option) : with_pick(book, selection, pick);
     if (!change.blocked.empty() || !offered_at_level(book, pick, selection.plan)) {
         item.standing = Standing::barred;
         item.why_not = change.blocked.empty() ? "not offered on this plan"
@@ -121,7 +117,7 @@ AddsItem item_for(const Sitting& sitting, const Standpoint& now, const Pick& pic
 /// Every form of an option that changes the price: the option itself, each level that is charged.
 void add_forms(const PriceBook& book, const Selection& selection, int index,
                std::vector<Pick>& picks) {
-    const Option& option = option_at(book, index);
+    const Option& option = at(book.options, index);
     Pick pick;
     pick.option = index;
     if (option.kind == OptionKind::levels) {
@@ -159,7 +155,7 @@ void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
     Standpoint before = bare;
     for (const Pick& pick : picks) {
         selection.picks.push_back(pick);
-        const Option& option = option_at(book, pick.option);
+        const Option& option = at(book.options, pick.option);
         if (option.kind == OptionKind::choice) continue; // changes nothing that is counted
         Standpoint after = standpoint(sitting, selection);
         answer.stacked.push_back({name_of(book, {pick.option, pick.level}), option.name,
@@ -168,8 +164,7 @@ void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
                                   differences(sitting, before.figures, after.figures)});
         before = std::move(after);
     }
-    answer.whole = {"", "all of it", "",
-                    now.home.contract_price - bare.home.contract_price,
+    answer.whole = {"", "all of it", "", now.home.contract_price - bare.home.contract_price,
                     differences(sitting, bare.figures, now.figures)};
 }
 
@@ -215,11 +210,12 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
     pick.option = index_of(book.options, name.substr(0, colon));
     std::vector<std::string> known;
     if (pick.option < 0) {
-        for (const Option& option : book.options) known.push_back(option.id);
-    } else if (colon != std::string::npos || option_at(book, pick.option).kind ==
-                                                 OptionKind::levels) {
-        const Option& option = option_at(book, pick.option);
-        if (colon != std::string::npos) pick.level = index_of(option.levels, name.substr(colon + 1));
+        known = ids_of(book.options);
+    } else if (colon != std::string::npos ||
+               at(book.options, pick.option).kind == OptionKind::levels) {
+        const Option& option = at(book.options, pick.option);
+        if (colon != std::string::npos)
+            pick.level = index_of(option.levels, name.substr(colon + 1));
         for (const Level& level : option.levels) known.push_back(option.id + ":" + level.id);
         if (pick.level < 0) pick.option = -1;
     }
@@ -228,7 +224,7 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
         return std::nullopt;
     }
     if (equals == std::string::npos) return pick;
-    const Option& option = option_at(book, pick.option);
+    const Option& option = at(book.options, pick.option);
     const std::string number = text.substr(equals + 1);
     if (option.kind == OptionKind::allowance) {
         pick.spend = Money::parse(number);

@@ -6,12 +6,12 @@ namespace {
 
 JumpSide side_of(const BandTable* table, int row) {
     if (table == nullptr || row == no_row) return {};
-    return {table->written[static_cast<std::size_t>(row)], table->value(row).text()};
+    return {at(table->written, row), table->value(row).text()};
 }
 
 /// What a lookup came to.
 JumpSide side(const ScenarioRules& rules, const LoanFigures& f, Lookup lookup) {
-    const int row = f.rows[static_cast<std::size_t>(lookup)];
+    const int row = f.row(lookup);
     switch (lookup) {
     case Lookup::note_rate:
         return {{}, f.rate.text()};
@@ -48,8 +48,7 @@ std::vector<Jump> jumps_between(const ScenarioRules& rules, const LoanFigures& b
 
 } // namespace
 
-Added difference(const ScenarioRules& rules, const LoanFigures& before,
-                 const LoanFigures& after) {
+Added difference(const ScenarioRules& rules, const LoanFigures& before, const LoanFigures& after) {
     Added added;
     added.refusals = after.available() ? before.refusals : after.refusals;
     if (!added.available()) return added;

@@ -6,7 +6,7 @@ namespace quoin {
 Heading heading_of(const Sitting& sitting) {
     const PriceBook& book = sitting.book();
     const Inquiry& inquiry = sitting.inquiry();
-    const Plan& plan = book.plans[static_cast<std::size_t>(inquiry.selection.plan)];
+    const Plan& plan = at(book.plans, inquiry.selection.plan);
     const RateSheet& sheet = sitting.sheet();
     Heading h;
     h.community = book.community.name;
@@ -17,8 +17,8 @@ Heading heading_of(const Sitting& sitting) {
     h.plan = plan.name;
     h.style = plan.style;
     h.square_feet = plan.square_feet;
-    h.elevation = plan.elevations[static_cast<std::size_t>(inquiry.selection.elevation)].name;
-    h.lot = book.lots[static_cast<std::size_t>(inquiry.selection.lot)].id;
+    h.elevation = at(plan.elevations, inquiry.selection.elevation).name;
+    h.lot = at(book.lots, inquiry.selection.lot).id;
     h.price_book_version = book.version;
     h.price_book_expires = book.expires;
     h.as_of = inquiry.as_of;
@@ -35,8 +35,6 @@ Heading heading_of(const Sitting& sitting) {
     return h;
 }
 
-Date first_payment_date(Date closing) {
-    return plus_months(first_of_month(closing), Months(2));
-}
+Date first_payment_date(Date closing) { return plus_months(first_of_month(closing), Months(2)); }
 
 } // namespace quoin

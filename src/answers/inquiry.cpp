@@ -18,8 +18,8 @@ void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
         findings.add(problems::dates_reversed(root.spot("closing"), "contract", "closing"));
     }
     if (inquiry.as_of > book.expires) {
-        findings.add(problems::book_expired(root.spot("as_of"), inquiry.as_of.text(),
-                                            book.expires.text()));
+        findings.add(
+            problems::book_expired(root.spot("as_of"), inquiry.as_of.text(), book.expires.text()));
     }
     if (inquiry.as_of < book.effective) {
         findings.add(problems::book_not_yet(root.spot("as_of"), inquiry.as_of.text(),
@@ -55,26 +55,15 @@ void read_facts(Reader& root, Inquiry& inquiry) {
 void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     inquiry.rates = root.text_or("rates", "");
     inquiry.place = root.text_or("place", "");
-    const auto known = [](const auto& items) {
-        std::vector<std::string> ids;
-        for (const auto& item : items) ids.push_back(item.id);
-        return ids;
-    };
     const Lending& lending = desk.lending;
     Findings& findings = root.findings();
-    if (!inquiry.rates.empty() && index_of(lending.sheets, inquiry.rates) < 0) {
-        findings.add(problems::name_unknown(root.spot("rates"), "rate sheet", inquiry.rates,
-                                            nearest(inquiry.rates, known(lending.sheets))));
-    } else if (inquiry.rates.empty() && lending.newest_sheet(inquiry.as_of) == nullptr) {
-        findings.add(problems::rates_missing(
-            root.spot("as_of"), "rate sheet dated on or before " + inquiry.as_of.text()));
+    if (inquiry.rates.empty() && lending.newest_sheet(inquiry.as_of) == nullptr) {
+        findings.add(problems::rates_missing(root.spot("as_of"), "rate sheet dated on or before " +
+                                                                     inquiry.as_of.text()));
     }
-    const std::string& place =
-        inquiry.place.empty() ? desk.book.community.place : inquiry.place;
-    if (index_of(lending.places, place) < 0) {
-        findings.add(problems::name_unknown(root.spot("place"), "place", place,
-                                            nearest(place, known(lending.places))));
-    }
+    look_up(lending.sheets, "rate sheet", inquiry.rates, root.spot("rates"), findings);
+    const std::string& place = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
+    look_up(lending.places, "place", place, root.spot("place"), findings);
 }
 
 } // namespace

@@ -9,25 +9,6 @@
 namespace quoin {
 namespace {
 
-/// An id as an index, or -1 with a problem that names the nearest one.
-template <class Item>
-int look_up(const std::vector<Item>& items, std::string_view what, const std::string& id,
-            const Spot& spot, Findings& findings) {
-    const int index = index_of(items, id);
-    if (index >= 0 || id.empty()) return index;
-    std::vector<std::string> known;
-    for (const Item& item : items) known.push_back(item.id);
-    findings.add(problems::name_unknown(spot, what, id, nearest(id, known)));
-    return -1;
-}
-
-template <class Item>
-int member(Reader& reader, std::string_view key, std::string_view what,
-           const std::vector<Item>& items) {
-    const std::string id = reader.text(key);
-    return look_up(items, what, id, reader.spot(key), reader.findings());
-}
-
 /// The members that the option's kind asks for.
 void read_pick_details(Reader& item, const Option& option, Pick& pick) {
     Findings& findings = item.findings();
@@ -37,10 +18,10 @@ void read_pick_details(Reader& item, const Option& option, Pick& pick) {
         return false;
     };
     if (option.kind == OptionKind::levels && needs("level", "a \"level\" of it")) {
-        pick.level = member(item, "level", "level", option.levels);
+        pick.level = index_member(item, "level", option.levels, "level");
     }
     if (option.kind == OptionKind::choice && needs("choice", "a \"choice\" of it")) {
-        pick.choice = member(item, "choice", "choice", option.choices);
+        pick.choice = index_member(item, "choice", option.choices, "choice");
     }
     if (option.kind == OptionKind::allowance && needs("spend", "the amount to \"spend\"")) {
         pick.spend = item.maybe_money("spend");
@@ -67,7 +48,7 @@ Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
         if (!id) return pick;
         pick.option = look_up(book.options, "option", *id, spot, findings);
         if (pick.option < 0) return pick;
-        const Option& option = book.options[static_cast<std::size_t>(pick.option)];
+        const Option& option = at(book.options, pick.option);
         if (option.kind == OptionKind::levels || option.kind == OptionKind::choice ||
             option.kind == OptionKind::allowance) {
             findings.add(problems::pick_incomplete(
@@ -76,11 +57,11 @@ Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
         return pick;
     }
     Reader item(*spot.value, spot.path, findings);
-    pick.option = member(item, "option", "option", book.options);
+    pick.option = index_member(item, "option", book.options, "option");
     pick.agreed = item.flag_or("agreed", false);
     if (more) more(item);
     if (pick.option < 0) return pick;
-    read_pick_details(item, book.options[static_cast<std::size_t>(pick.option)], pick);
+    read_pick_details(item, at(book.options, pick.option), pick);
     item.finish();
     return pick;
 }
@@ -91,8 +72,7 @@ std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection
         const Pick pick = read_pick(spot, book, root.findings());
         if (pick.option < 0) return;
         if (selection.find(pick.option) != nullptr) {
-            root.findings().add(problems::selected_twice(
-                spot, book.options[static_cast<std::size_t>(pick.option)].id));
+            root.findings().add(problems::selected_twice(spot, at(book.options, pick.option).id));
             return;
         }
         selection.picks.push_back(pick);
@@ -133,11 +113,11 @@ void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
                                       {"points", IncentiveUse::points}};
     root.each("incentives", [&](Reader& item) {
         IncentivePick pick;
-        pick.incentive = member(item, "id", "incentive", book.incentives);
+        pick.incentive = index_member(item, "id", book.incentives, "incentive");
         pick.use = item.word("use", uses);
         pick.amount = item.maybe_money("amount");
         if (pick.incentive < 0) return;
-        const Incentive& incentive = book.incentives[static_cast<std::size_t>(pick.incentive)];
+        const Incentive& incentive = at(book.incentives, pick.incentive);
         const std::string why = why_not(incentive, inquiry, pick.use);
         if (!why.empty()) {
             item.findings().add(problems::incentive_not_here(item.spot("id"), incentive.id, why));
@@ -153,7 +133,7 @@ void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
 void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
     root.each("requests", [&](Reader& item) {
         Request request;
-        request.area = member(item, "area", "area", book.areas);
+        request.area = index_member(item, "area", book.areas, "area");
         request.text = item.text("text");
         request.estimate = item.maybe_money("estimate");
         selection.requests.push_back(std::move(request));
@@ -162,7 +142,7 @@ void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
 
 Problem problem_of(const PriceBook& book, const Selection& selection, const Conflict& conflict,
                    const Spot& spot) {
-    const std::string& id = book.options[static_cast<std::size_t>(conflict.option)].id;
+    const std::string& id = at(book.options, conflict.option).id;
     const auto other = [&] { return name_of(book, conflict.others.front()); };
     switch (conflict.barrier) {
     case Barrier::needs: {
@@ -177,10 +157,9 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
         return problems::options_exclude(spot, id, other());
     case Barrier::past_cutoff: {
         const auto& stages = book.stages;
-        const Option& option = book.options[static_cast<std::size_t>(conflict.option)];
-        return problems::past_cutoff(spot, id,
-                                     stages[static_cast<std::size_t>(option.cutoff)].name,
-                                     stages[static_cast<std::size_t>(selection.stage)].name);
+        const Option& option = at(book.options, conflict.option);
+        return problems::past_cutoff(spot, id, at(stages, option.cutoff).name,
+                                     at(stages, selection.stage).name);
     }
     default:
         return problems::option_not_here(spot, id, described(book, conflict));
@@ -189,29 +168,26 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
 
 /// The lot must be free and fit the plan.
 void check_lot(Reader& root, const PriceBook& book, const Selection& selection) {
-    const Lot& lot = book.lots[static_cast<std::size_t>(selection.lot)];
+    const Lot& lot = at(book.lots, selection.lot);
     if (lot.status != LotStatus::free) {
-        root.findings().add(
-            problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
+        root.findings().add(problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
     }
     if (allows(lot.plans, selection.plan)) return;
     std::string fitting;
     for (const int plan : lot.plans) {
-        fitting += (fitting.empty() ? "" : ", ") + book.plans[static_cast<std::size_t>(plan)].id;
+        fitting += (fitting.empty() ? "" : ", ") + at(book.plans, plan).id;
     }
-    root.findings().add(
-        problems::plan_not_on_lot(root.spot("plan"),
-                                  book.plans[static_cast<std::size_t>(selection.plan)].id, lot.id,
-                                  fitting));
+    root.findings().add(problems::plan_not_on_lot(
+        root.spot("plan"), at(book.plans, selection.plan).id, lot.id, fitting));
 }
 
 void check_levels_offered(const PriceBook& book, const Selection& selection,
                           const std::vector<Mark>& marks, Findings& findings) {
     for (std::size_t i = 0; i < selection.picks.size(); ++i) {
         const Pick& pick = selection.picks[i];
-        const Option& option = book.options[static_cast<std::size_t>(pick.option)];
+        const Option& option = at(book.options, pick.option);
         if (option.kind != OptionKind::levels || pick.level < 0) continue;
-        const Level& level = option.levels[static_cast<std::size_t>(pick.level)];
+        const Level& level = at(option.levels, pick.level);
         if (level.price.on(selection.plan)) continue;
         findings.add(problems::option_not_here(marks[i].spot(), option.id + ":" + level.id,
                                                "not offered on this plan"));
@@ -222,15 +198,15 @@ void check_levels_offered(const PriceBook& book, const Selection& selection,
 
 void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry) {
     Selection& selection = inquiry.selection;
-    selection.plan = member(root, "plan", "plan", book.plans);
+    selection.plan = index_member(root, "plan", book.plans, "plan");
     if (selection.plan >= 0) {
-        const auto& elevations = book.plans[static_cast<std::size_t>(selection.plan)].elevations;
-        selection.elevation = member(root, "elevation", "elevation", elevations);
+        const auto& elevations = at(book.plans, selection.plan).elevations;
+        selection.elevation = index_member(root, "elevation", elevations, "elevation");
     } else {
         root.leave("elevation");
     }
-    selection.lot = member(root, "lot", "lot", book.lots);
-    if (root.has("stage")) selection.stage = member(root, "stage", "stage", book.stages);
+    selection.lot = index_member(root, "lot", book.lots, "lot");
+    if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
     const auto marks = read_selections(root, book, selection);
     read_wishes(root, book, inquiry);
     read_requests(root, book, selection);

@@ -1,5 +1,5 @@
 // Reading the ways to pay of an inquiry.
-#include <quoin/text/problems.hpp>
+#include <quoin/text/names.hpp>
 
 #include "inquiry_parts.hpp"
 
@@ -67,13 +67,7 @@ Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inqu
     Scenario scenario;
     scenario.name = item.text("name");
     scenario.program = item.text("program");
-    if (!scenario.program.empty() && index_of(lending.programs, scenario.program) < 0) {
-        std::vector<std::string> known;
-        for (const LoanProgram& program : lending.programs) known.push_back(program.id);
-        item.findings().add(problems::name_unknown(item.spot("program"), "program",
-                                                   scenario.program,
-                                                   nearest(scenario.program, known)));
-    }
+    look_up(lending.programs, "program", scenario.program, item.spot("program"), item.findings());
     scenario.term = read_term(item);
     scenario.lock_days = item.maybe_whole("lock_days", 1, 720).value_or(scenario.lock_days);
     scenario.down = read_down(item);
@@ -102,8 +96,7 @@ void read_scenarios(Reader& root, const Lending& lending, Inquiry& inquiry) {
         [&](Reader& item) {
             Scenario scenario = read_scenario(item, lending, inquiry);
             if (!scenario.name.empty() && inquiry.find_scenario(scenario.name) != nullptr) {
-                item.findings().add(
-                    problems::scenario_repeated(item.spot("name"), scenario.name));
+                item.findings().add(problems::scenario_repeated(item.spot("name"), scenario.name));
             }
             inquiry.scenarios.push_back(std::move(scenario));
         },

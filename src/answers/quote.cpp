@@ -6,27 +6,21 @@
 namespace quoin {
 namespace {
 
-const Option& option_at(const PriceBook& book, int index) {
-    return book.options[static_cast<std::size_t>(index)];
-}
-
-const std::string& area_name(const PriceBook& book, int area) {
-    return book.areas[static_cast<std::size_t>(area)].name;
-}
+const std::string& area_name(const PriceBook& book, int area) { return at(book.areas, area).name; }
 
 std::string detail_of(const Option& option, const Pick& pick) {
-    if (pick.level >= 0) return option.levels[static_cast<std::size_t>(pick.level)].name;
-    if (pick.choice >= 0) return option.choices[static_cast<std::size_t>(pick.choice)].name;
+    if (pick.level >= 0) return at(option.levels, pick.level).name;
+    if (pick.choice >= 0) return at(option.choices, pick.choice).name;
     return {};
 }
 
 QuoteLine option_line(const PriceBook& book, const Selection& selection, const Line& line) {
-    const Option& option = option_at(book, line.item);
+    const Option& option = at(book.options, line.item);
     QuoteLine out;
     out.area = area_name(book, option.area);
     out.id = option.id;
     out.name = option.name;
-    out.detail = detail_of(option, selection.picks[static_cast<std::size_t>(line.pick)]);
+    out.detail = detail_of(option, at(selection.picks, line.pick));
     out.note = option.note;
     out.unit = option.unit;
     out.structural = option.structural;
@@ -37,21 +31,21 @@ QuoteLine option_line(const PriceBook& book, const Selection& selection, const L
 QuoteLine quote_line(const Sitting& sitting, const Line& line) {
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
-    const Plan& plan = book.plans[static_cast<std::size_t>(selection.plan)];
+    const Plan& plan = at(book.plans, selection.plan);
     QuoteLine out;
     switch (line.kind) {
     case LineKind::base:
         out.name = plan.name;
         break;
     case LineKind::elevation:
-        out.name = plan.elevations[static_cast<std::size_t>(selection.elevation)].name;
+        out.name = at(plan.elevations, selection.elevation).name;
         break;
     case LineKind::lot:
-        out.name = book.lots[static_cast<std::size_t>(selection.lot)].id;
-        out.note = book.lots[static_cast<std::size_t>(selection.lot)].note;
+        out.name = at(book.lots, selection.lot).id;
+        out.note = at(book.lots, selection.lot).note;
         break;
     case LineKind::incentive: {
-        const Incentive& incentive = book.incentives[static_cast<std::size_t>(line.item)];
+        const Incentive& incentive = at(book.incentives, line.item);
         out.id = incentive.id;
         out.name = incentive.name;
         break;
@@ -70,7 +64,7 @@ QuoteLine quote_line(const Sitting& sitting, const Line& line) {
 void add_lines(const Sitting& sitting, const PricedHome& home, QuoteAnswer& answer) {
     const auto rank = [&](const Line& line) {
         if (line.kind == LineKind::incentive) return static_cast<int>(sitting.book().areas.size());
-        return line.pick < 0 ? -1 : option_at(sitting.book(), line.item).area;
+        return line.pick < 0 ? -1 : at(sitting.book().options, line.item).area;
     };
     std::vector<Line> ordered = home.lines;
     std::stable_sort(ordered.begin(), ordered.end(),
@@ -94,8 +88,7 @@ void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAn
     bool costs = false;
     bool points = false;
     for (const IncentivePick& pick : sitting.inquiry().selection.incentives) {
-        const Incentive& incentive =
-            sitting.book().incentives[static_cast<std::size_t>(pick.incentive)];
+        const Incentive& incentive = at(sitting.book().incentives, pick.incentive);
         if (!incentive.conditions.empty()) {
             answer.incentive_conditions.push_back(incentive.name + ": " + incentive.conditions);
         }

@@ -8,17 +8,13 @@
 namespace quoin {
 namespace {
 
-const Option& option_at(const PriceBook& book, int index) {
-    return book.options[static_cast<std::size_t>(index)];
-}
-
 Pick pick_of(const Shown& shown) {
     return {shown.option, shown.level, shown.choice, shown.quantity, shown.spend, false};
 }
 
 std::string words_of(const Option& option, const Pick& pick, int plan) {
-    if (pick.level >= 0) return option.levels[static_cast<std::size_t>(pick.level)].name;
-    if (pick.choice >= 0) return option.choices[static_cast<std::size_t>(pick.choice)].name;
+    if (pick.level >= 0) return at(option.levels, pick.level).name;
+    if (pick.choice >= 0) return at(option.choices, pick.choice).name;
     if (option.kind == OptionKind::allowance || option.quantity.from == Quantity::From::one) {
         return {};
     }
@@ -50,7 +46,7 @@ std::string reason_against(const Sitting& sitting, int option) {
 void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
-    const Option& option = option_at(book, shown.option);
+    const Option& option = at(book.options, shown.option);
     const Pick as_shown = pick_of(shown);
     item.price = charge(option, as_shown, selection.plan);
     const Pick* yours = selection.find(shown.option);
@@ -82,13 +78,13 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
 ShownItem shown_item(const Sitting& sitting, const Shown& shown) {
     const PriceBook& book = sitting.book();
     ShownItem item;
-    item.area = book.areas[static_cast<std::size_t>(shown.area)].name;
+    item.area = at(book.areas, shown.area).name;
     if (shown.option < 0) {
         item.name = shown.text;
         item.standing = ShownStanding::decor;
         return item;
     }
-    const Option& option = option_at(book, shown.option);
+    const Option& option = at(book.options, shown.option);
     item.name = option.name;
     item.as_shown = words_of(option, pick_of(shown), book.model->plan);
     judge(sitting, shown, item);
@@ -112,12 +108,12 @@ std::optional<ShownAnswer> shown(const Sitting& sitting) {
     const PriceBook& book = sitting.book();
     if (!book.model) return std::nullopt;
     const FurnishedModel& model = *book.model;
-    const Plan& plan = book.plans[static_cast<std::size_t>(model.plan)];
+    const Plan& plan = at(book.plans, model.plan);
     ShownAnswer answer;
     answer.heading = heading_of(sitting);
     answer.model_plan = plan.name;
-    answer.model_elevation = plan.elevations[static_cast<std::size_t>(model.elevation)].name;
-    if (model.lot >= 0) answer.model_lot = book.lots[static_cast<std::size_t>(model.lot)].id;
+    answer.model_elevation = at(plan.elevations, model.elevation).name;
+    if (model.lot >= 0) answer.model_lot = at(book.lots, model.lot).id;
     answer.model_note = model.note;
     std::vector<Shown> ordered = model.shows;
     std::stable_sort(ordered.begin(), ordered.end(),

@@ -9,18 +9,16 @@ Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
     : desk_(&desk), inquiry_(&inquiry), sheet_(nullptr), place_(nullptr) {
     const Lending& lending = desk.lending;
     const int sheet = index_of(lending.sheets, inquiry.rates);
-    sheet_ = sheet >= 0 ? &lending.sheets[static_cast<std::size_t>(sheet)]
-                        : lending.newest_sheet(inquiry.as_of);
-    const std::string& name =
-        inquiry.place.empty() ? desk.book.community.place : inquiry.place;
+    sheet_ = sheet >= 0 ? &at(lending.sheets, sheet) : lending.newest_sheet(inquiry.as_of);
+    const std::string& name = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
     const int place = index_of(lending.places, name);
     ensure(sheet_ != nullptr && place >= 0, "an inquiry that was read names its sheet and place");
-    place_ = &lending.places[static_cast<std::size_t>(place)];
+    place_ = &at(lending.places, place);
     for (const Scenario& scenario : inquiry.scenarios) {
         const int program = index_of(lending.programs, scenario.program);
         ensure(program >= 0, "an inquiry that was read names its programs");
-        rules_.push_back(rules_for(scenario, lending.programs[static_cast<std::size_t>(program)],
-                                   *sheet_, *place_, inquiry.as_of, inquiry.closing));
+        rules_.push_back(rules_for(scenario, at(lending.programs, program), *sheet_, *place_,
+                                   inquiry.as_of, inquiry.closing));
     }
 }
 

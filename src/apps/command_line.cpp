@@ -63,8 +63,9 @@ Result run(const std::vector<std::string>& arguments) {
         const Findings& findings = refused.findings();
         return {input_wrong, {}, shared.json ? json_text_of(findings) : text_of(findings)};
     } catch (const Overflow& error) {
-        return {input_wrong, {}, std::string("quoin: figures too large to count: ") +
-                                     error.what() + "\n"};
+        return {input_wrong,
+                {},
+                std::string("quoin: figures too large to count: ") + error.what() + "\n"};
     } catch (const std::exception& error) {
         return fault_of(error.what());
     }

@@ -1,4 +1,5 @@
-// The command line: parses it, runs the command, turns what went wrong into messages and exit codes.
+// The command line: parses it, runs the command, turns what went wrong into messages and exit
+// codes.
 #pragma once
 
 #include <string>

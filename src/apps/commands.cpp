@@ -214,9 +214,9 @@ void add_payment(CLI::App& program, Shared& shared) {
 
 void add_check(CLI::App& program, Shared& shared) {
     const auto files = options_of<std::vector<std::string>>();
-    CLI::App* sub = command(program, "check",
-                            "Validates price books, rates, places, programs and inquiries",
-                            "quoin check pricebook.json buyers/*.json");
+    CLI::App* sub =
+        command(program, "check", "Validates price books, rates, places, programs and inquiries",
+                "quoin check pricebook.json buyers/*.json");
     sub->add_option("FILE", *files, "files to check")->required();
     sub->callback([files, &shared] {
         std::vector<Checked> checked;
@@ -234,9 +234,8 @@ void add_list(CLI::App& program, Shared& shared) {
     const auto options = options_of<Options>();
     CLI::App* sub = command(program, "list", "Plans, lots or options of a price book",
                             "quoin list options pricebook.json");
-    const std::map<std::string, Listing> names = {{"plans", Listing::plans},
-                                                  {"lots", Listing::lots},
-                                                  {"options", Listing::options}};
+    const std::map<std::string, Listing> names = {
+        {"plans", Listing::plans}, {"lots", Listing::lots}, {"options", Listing::options}};
     sub->add_option("WHAT", options->what, "plans, lots or options")
         ->required()
         ->transform(CLI::CheckedTransformer(names).description(""));

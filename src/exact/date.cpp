@@ -13,9 +13,7 @@ std::optional<unsigned> digits(std::string_view text) {
     return number;
 }
 
-std::string two(unsigned number) {
-    return (number < 10 ? "0" : "") + std::to_string(number);
-}
+std::string two(unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); }
 
 } // namespace
 

@@ -80,8 +80,8 @@ std::optional<Decimal> Decimal::parse(std::string_view text) {
 
 std::string Decimal::text() const {
     const bool negative = count_ < 0;
-    const auto size = negative ? ~static_cast<std::uint64_t>(count_) + 1
-                               : static_cast<std::uint64_t>(count_);
+    const auto size =
+        negative ? ~static_cast<std::uint64_t>(count_) + 1 : static_cast<std::uint64_t>(count_);
     constexpr auto unit = static_cast<std::uint64_t>(one);
     std::string text = (negative ? "-" : "") + std::to_string(size / unit);
     std::string fraction = std::to_string(size % unit);

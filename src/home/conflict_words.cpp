@@ -17,7 +17,7 @@ std::string listed(const std::vector<Item>& items, const Name& name, const char*
 } // namespace
 
 std::string described(const PriceBook& book, const Conflict& conflict) {
-    const Option& option = book.options[static_cast<std::size_t>(conflict.option)];
+    const Option& option = at(book.options, conflict.option);
     const auto refs = [&] {
         return listed(conflict.others, [&](const OptionRef& ref) { return name_of(book, ref); });
     };
@@ -27,13 +27,11 @@ std::string described(const PriceBook& book, const Conflict& conflict) {
     case Barrier::not_on_elevation:
         return "only on elevation " + listed(option.only.elevations, [](auto& id) { return id; });
     case Barrier::not_on_lot:
-        return "only on lot " + listed(option.only.lots, [&](int lot) {
-                   return book.lots[static_cast<std::size_t>(lot)].id;
-               });
+        return "only on lot " +
+               listed(option.only.lots, [&](int lot) { return at(book.lots, lot).id; });
     case Barrier::lot_grade:
-        return "only on lots graded " + listed(option.only.grades, [](Grade grade) {
-                   return std::string(name_of(grade));
-               });
+        return "only on lots graded " +
+               listed(option.only.grades, [](Grade grade) { return std::string(name_of(grade)); });
     case Barrier::lot_too_small: {
         for (const Measure& least : option.only.lot_at_least) {
             if (least.name != conflict.measure) continue;
@@ -42,8 +40,7 @@ std::string described(const PriceBook& book, const Conflict& conflict) {
         return "needs a larger lot";
     }
     case Barrier::past_cutoff:
-        return "its cutoff has passed: " +
-               book.stages[static_cast<std::size_t>(option.cutoff)].name;
+        return "its cutoff has passed: " + at(book.stages, option.cutoff).name;
     case Barrier::needs:
         return "needs " + refs();
     case Barrier::excludes:

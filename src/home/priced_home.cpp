@@ -8,17 +8,13 @@
 namespace quoin {
 namespace {
 
-const Option& option_at(const PriceBook& book, int index) {
-    return book.options[static_cast<std::size_t>(index)];
-}
-
 /// The level at which chosen packages bring an option: -2 where none does, -1 without a level.
 constexpr int not_granted = -2;
 
 int granted_level(const PriceBook& book, const Selection& selection, int option) {
     int level = not_granted;
     for (const Pick& pick : selection.picks) {
-        for (const OptionRef& part : option_at(book, pick.option).parts) {
+        for (const OptionRef& part : at(book.options, pick.option).parts) {
             if (part.option == option) level = std::max(level, part.level);
         }
     }
@@ -27,7 +23,7 @@ int granted_level(const PriceBook& book, const Selection& selection, int option)
 
 bool has_package(const PriceBook& book, const Selection& selection) {
     return std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& pick) {
-        return option_at(book, pick.option).kind == OptionKind::package;
+        return at(book.options, pick.option).kind == OptionKind::package;
     });
 }
 
@@ -72,7 +68,7 @@ void add_options(const PriceBook& book, const Selection& selection, PricedHome& 
     Money structural;
     for (std::size_t i = 0; i < selection.picks.size(); ++i) {
         const Pick& pick = selection.picks[i];
-        const Option& option = option_at(book, pick.option);
+        const Option& option = at(book.options, pick.option);
         Line line = plain_line(option, pick, selection.plan);
         line.pick = static_cast<int>(i);
         const int granted = packages ? granted_level(book, selection, pick.option) : not_granted;
@@ -115,8 +111,8 @@ void add_incentives(const PriceBook& book, const Selection& selection, PricedHom
         } else {
             if (pick.use == IncentiveUse::options) uncovered -= amount;
             home.incentives += amount;
-            home.lines.push_back({LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1),
-                                  -amount, -amount});
+            home.lines.push_back(
+                {LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1), -amount, -amount});
         }
     }
 }
@@ -132,21 +128,20 @@ std::optional<Money> unit_price(const Option& option, int level, int plan) {
     if (option.kind == OptionKind::choice) return Money{};
     if (option.kind != OptionKind::levels) return option.price.on(plan);
     if (level < 0) return std::nullopt;
-    const auto price = option.levels[static_cast<std::size_t>(level)].price.on(plan);
+    const auto price = at(option.levels, level).price.on(plan);
     const int included = option.included_level_on(plan);
     if (!price || included < 0) return price;
-    const Money base =
-        option.levels[static_cast<std::size_t>(included)].price.on(plan).value_or(Money{});
+    const Money base = at(option.levels, included).price.on(plan).value_or(Money{});
     return std::max(*price - base, Money{});
 }
 
 PricedHome price_home(const PriceBook& book, const Selection& selection) {
-    const Plan& plan = book.plans[static_cast<std::size_t>(selection.plan)];
-    const Lot& lot = book.lots[static_cast<std::size_t>(selection.lot)];
+    const Plan& plan = at(book.plans, selection.plan);
+    const Lot& lot = at(book.lots, selection.lot);
     PricedHome home;
     home.lines.reserve(selection.picks.size() + selection.incentives.size() + 3);
     home.base_price = plan.base_price;
-    home.elevation = plan.elevations[static_cast<std::size_t>(selection.elevation)].price;
+    home.elevation = at(plan.elevations, selection.elevation).price;
     home.lot_premium = lot.premium;
     home.flood_zone = lot.flood_zone;
     const auto add = [&home](LineKind kind, Money amount) {
@@ -157,11 +152,10 @@ PricedHome price_home(const PriceBook& book, const Selection& selection) {
     add(LineKind::lot, home.lot_premium);
     add_options(book, selection, home);
     add_incentives(book, selection, home);
-    home.contract_price = home.base_price + home.elevation + home.lot_premium + home.options -
-                          home.incentives;
-    home.earnest_deposit =
-        book.deposits.earnest.value_or(percent_of(home.contract_price, book.deposits.earnest_percent,
-                                                  Rounding::half_away));
+    home.contract_price =
+        home.base_price + home.elevation + home.lot_premium + home.options - home.incentives;
+    home.earnest_deposit = book.deposits.earnest.value_or(
+        percent_of(home.contract_price, book.deposits.earnest_percent, Rounding::half_away));
     check(home);
     return home;
 }

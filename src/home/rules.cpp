@@ -8,10 +8,6 @@
 namespace quoin {
 namespace {
 
-const Option& option_at(const PriceBook& book, int index) {
-    return book.options[static_cast<std::size_t>(index)];
-}
-
 bool offered_on(const Option& option, int plan) {
     if (!allows(option.only.plans, plan)) return false;
     if (option.quantity.usual_on(plan) == Decimal{}) return false;
@@ -32,7 +28,7 @@ const std::string* too_small(const Only& only, const Lot& lot) {
 
 /// The first requirement of a pick that does not hold, or nullptr.
 const std::vector<OptionRef>* unmet(const PriceBook& book, const Selection& selection, int option) {
-    for (const auto& need : option_at(book, option).needs) {
+    for (const auto& need : at(book.options, option).needs) {
         const bool met = std::any_of(need.begin(), need.end(), [&](const OptionRef& ref) {
             return holds(book, selection, ref);
         });
@@ -43,15 +39,15 @@ const std::vector<OptionRef>* unmet(const PriceBook& book, const Selection& sele
 
 bool excludes(const PriceBook& book, int a, int b) {
     const auto names = [&](int one, int other) {
-        const auto& list = option_at(book, one).excludes;
+        const auto& list = at(book.options, one).excludes;
         return std::find(list.begin(), list.end(), other) != list.end();
     };
     return names(a, b) || names(b, a);
 }
 
 bool same_group(const PriceBook& book, int a, int b) {
-    const std::string& group = option_at(book, a).one_of;
-    return !group.empty() && group == option_at(book, b).one_of;
+    const std::string& group = at(book.options, a).one_of;
+    return !group.empty() && group == at(book.options, b).one_of;
 }
 
 void clashes(const PriceBook& book, const Selection& selection, std::size_t index,
@@ -89,7 +85,7 @@ void drop_unsupported(const PriceBook& book, Change& change) {
 Pick least_pick(const PriceBook& book, OptionRef ref) {
     Pick pick;
     pick.option = ref.option;
-    const Option& option = option_at(book, ref.option);
+    const Option& option = at(book.options, ref.option);
     if (option.kind == OptionKind::levels) pick.level = std::max(ref.level, 0);
     if (option.kind == OptionKind::choice) pick.choice = 0;
     return pick;
@@ -126,13 +122,13 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
 } // namespace
 
 bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
-    const Option& wanted = option_at(book, ref.option);
+    const Option& wanted = at(book.options, ref.option);
     // An included level counts as held: nothing has to be bought for it.
     const int included = wanted.included_level_on(selection.plan);
     if (wanted.kind == OptionKind::levels && included >= 0 && included >= ref.level) return true;
     return std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& pick) {
         if (pick.option == ref.option && pick.level >= ref.level) return true;
-        const auto& parts = option_at(book, pick.option).parts;
+        const auto& parts = at(book.options, pick.option).parts;
         return std::any_of(parts.begin(), parts.end(), [&](const OptionRef& part) {
             return part.option == ref.option && part.level >= ref.level;
         });
@@ -140,9 +136,9 @@ bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
 }
 
 std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection, int index) {
-    const Option& option = option_at(book, index);
-    const Plan& plan = book.plans[static_cast<std::size_t>(selection.plan)];
-    const Lot& lot = book.lots[static_cast<std::size_t>(selection.lot)];
+    const Option& option = at(book.options, index);
+    const Plan& plan = at(book.plans, selection.plan);
+    const Lot& lot = at(book.lots, selection.lot);
     std::vector<Conflict> found;
     const auto add = [&](Barrier barrier, std::string measure = {}) {
         found.push_back({barrier, index, {}, std::move(measure)});
@@ -207,9 +203,9 @@ Change without_option(const PriceBook& book, const Selection& selection, int opt
 }
 
 std::string name_of(const PriceBook& book, OptionRef ref) {
-    const Option& option = option_at(book, ref.option);
+    const Option& option = at(book.options, ref.option);
     if (ref.level < 0) return option.id;
-    return option.id + ":" + option.levels[static_cast<std::size_t>(ref.level)].id;
+    return option.id + ":" + at(option.levels, ref.level).id;
 }
 
 } // namespace quoin

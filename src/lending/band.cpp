@@ -68,9 +68,7 @@ Band whole_of(Dimension dimension) {
     return {0, Decimal::whole(count - 1).billionths()};
 }
 
-std::int64_t step_of(Dimension dimension) {
-    return names_in(dimension).empty() ? 1 : Decimal::one;
-}
+std::int64_t step_of(Dimension dimension) { return names_in(dimension).empty() ? 1 : Decimal::one; }
 
 std::optional<Band> parse_band(Dimension dimension, std::string_view text) {
     Band band;

@@ -55,8 +55,8 @@ std::optional<Across> read_across(Reader& reader, const BandTable& table) {
         const auto& all = table.dimensions;
         const auto at = dimension ? std::find(all.begin(), all.end(), *dimension) : all.end();
         if (at == all.end()) {
-            item.findings().add(problems::out_of_range(item.spot("dimension"),
-                                                       "one of this table's dimensions"));
+            item.findings().add(
+                problems::out_of_range(item.spot("dimension"), "one of this table's dimensions"));
             return;
         }
         across.emplace();
@@ -125,13 +125,13 @@ void add_grid_row(Reader& item, BandTable& table, Row row, const Across& across,
         ++column;
     });
     if (column != across.bands.size()) {
-        item.findings().add(problems::out_of_range(
-            item.spot("values"), std::to_string(across.bands.size()) + " values, one for each band"));
+        item.findings().add(
+            problems::out_of_range(item.spot("values"), std::to_string(across.bands.size()) +
+                                                            " values, one for each band"));
     }
 }
 
-std::vector<Mark> read_rows(Reader& reader, BandTable& table,
-                            const std::optional<Across>& across) {
+std::vector<Mark> read_rows(Reader& reader, BandTable& table, const std::optional<Across>& across) {
     std::vector<Mark> marks;
     reader.each(
         "rows",
@@ -143,9 +143,8 @@ std::vector<Mark> read_rows(Reader& reader, BandTable& table,
             }
             const bool has_value = item.has("value");
             if (!has_value) item.findings().add(problems::member_missing(item.here(), "value"));
-            const auto value = has_value
-                                   ? read_value(item.spot("value"), table, item.findings())
-                                   : std::nullopt;
+            const auto value =
+                has_value ? read_value(item.spot("value"), table, item.findings()) : std::nullopt;
             add_row(table, row, value.value_or(Decimal{}));
             marks.emplace_back(item.here());
         },
@@ -229,16 +228,13 @@ void check_gaps(Reader& reader, const BandTable& table) {
     });
     Case where;
     if (any && reader.findings().none() && find_gap(table, covers, 0, where)) {
-        reader.findings().add(
-            problems::bands_gap(reader.spot("rows"), point_words(table, where)));
+        reader.findings().add(problems::bands_gap(reader.spot("rows"), point_words(table, where)));
     }
 }
 
 } // namespace
 
-std::string_view name_of(Status status) {
-    return status_words[static_cast<std::size_t>(status)].first;
-}
+std::string_view name_of(Status status) { return name_in(status_words, status); }
 
 std::optional<int> BandTable::row(const Case& where) const {
     const std::size_t width = dimensions.size();
@@ -270,8 +266,7 @@ BandTable read_band_table(Reader& reader) {
     table.until = reader.maybe_date("until");
     table.by_closing = reader.word_or("dated_by", dated_words, false);
     if (table.effective && table.until && *table.until <= *table.effective) {
-        reader.findings().add(
-            problems::dates_reversed(reader.spot("until"), "effective", "until"));
+        reader.findings().add(problems::dates_reversed(reader.spot("until"), "effective", "until"));
     }
     table.dimensions = read_dimensions(reader);
     const auto across = read_across(reader, table);

@@ -89,9 +89,7 @@ ClosingCost read_cost(Reader& item) {
 
 } // namespace
 
-std::string_view name_of(CostSection section) {
-    return section_words[static_cast<std::size_t>(section)].first;
-}
+std::string_view name_of(CostSection section) { return name_in(section_words, section); }
 
 Place read_place(const Document& document, Findings& findings) {
     Place place;

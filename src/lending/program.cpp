@@ -50,8 +50,8 @@ std::vector<int> read_terms(Reader& root) {
         if (!months) return;
         if (!months->is_whole() || *months < Decimal::whole(shortest_term.count()) ||
             *months > Decimal::whole(longest_term.count())) {
-            root.findings().add(problems::not_a_whole_number(spot, shortest_term.count(),
-                                                             longest_term.count()));
+            root.findings().add(
+                problems::not_a_whole_number(spot, shortest_term.count(), longest_term.count()));
             return;
         }
         terms.push_back(static_cast<int>(months->rounded(Rounding::down)));
@@ -84,8 +84,8 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     program.summary = root.text_or("summary", "");
     program.fine_print = root.text_or("catch", "");
     program.terms_months = read_terms(root);
-    program.whole_dollars = root.word_or(
-        "loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
+    program.whole_dollars =
+        root.word_or("loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
     root.object("upfront", [&](Reader& item) {
         program.upfront_name = item.text("name");
         program.upfront = item.word("method", upfront_words);

@@ -61,16 +61,16 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
         },
         true);
     sheet.note = root.text_or("note", "");
-    root.each("ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);
+    root.each(
+        "ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);
     root.each("adjustments", [&](Reader& item) {
         Adjustment adjustment;
         adjustment.programs = item.texts("programs");
         adjustment.table = read_band_table(item);
         sheet.adjustments.push_back(std::move(adjustment));
     });
-    root.each("mortgage_insurance", [&](Reader& item) {
-        sheet.mortgage_insurance.push_back(read_band_table(item));
-    });
+    root.each("mortgage_insurance",
+              [&](Reader& item) { sheet.mortgage_insurance.push_back(read_band_table(item)); });
     root.finish();
     return sheet;
 }

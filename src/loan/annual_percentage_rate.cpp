@@ -7,8 +7,8 @@ namespace {
 __extension__ using UInt128 = unsigned __int128;
 constexpr int fraction_bits = 62;
 
-/// Present value in cents x 2^62 at a yearly rate of `millionths` of a percent. Each discount factor
-/// is cut down, by less than 2^-62 a month: under a millionth of a cent for any loan here.
+/// Present value in cents x 2^62 at a yearly rate of `millionths` of a percent. Each discount
+/// factor is cut down, by less than 2^-62 a month: under a millionth of a cent for any loan here.
 UInt128 present_value(std::span<const Money> payments, std::int64_t millionths) {
     constexpr auto base = static_cast<UInt128>(Rate::monthly_denominator);
     const auto step = static_cast<std::uint64_t>((base << fraction_bits) /
@@ -24,8 +24,7 @@ UInt128 present_value(std::span<const Money> payments, std::int64_t millionths) 
 
 } // namespace
 
-std::optional<Rate> annual_percentage_rate(Money amount_financed,
-                                           std::span<const Money> payments) {
+std::optional<Rate> annual_percentage_rate(Money amount_financed, std::span<const Money> payments) {
     if (amount_financed <= Money{}) return std::nullopt;
     const UInt128 target = static_cast<UInt128>(amount_financed.count()) << fraction_bits;
     std::int64_t low = 0; // worth at least the amount financed here, less at `high`

@@ -24,9 +24,9 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
-        f.insurance = hud_annual_premium({f.loan, f.rate, scenario.term}, f.annual_percent,
-                                         f.financed_fee.is_zero() ? Percent{} : f.upfront_percent,
-                                         duration);
+        f.insurance =
+            hud_annual_premium({f.loan, f.rate, scenario.term}, f.annual_percent,
+                               f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
         return;
     case AnnualMethod::usda_average_balance:
         f.insurance = usda_annual_fee(f.schedule, f.annual_percent, duration);
@@ -35,9 +35,8 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
         f.insurance_end = insurance_end(f.schedule, f.value);
         if (f.annual_percent == Percent{}) return;
         f.insurance = level_premium(f.base_loan, f.annual_percent,
-                                    scenario.end_mi_on_request
-                                        ? f.insurance_end.on_request
-                                        : f.insurance_end.last_automatic());
+                                    scenario.end_mi_on_request ? f.insurance_end.on_request
+                                                               : f.insurance_end.last_automatic());
         return;
     }
 }

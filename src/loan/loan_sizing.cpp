@@ -56,9 +56,10 @@ class Sizing {
     std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
         if (table == nullptr) return std::nullopt;
         const auto row = table->row(case_);
-        f_.rows[static_cast<std::size_t>(lookup)] = row.value_or(no_row);
+        note_row(lookup, row.value_or(no_row));
         return row ? std::optional(table->value(*row)) : std::nullopt;
     }
+    void note_row(Lookup lookup, int row) { f_.rows[static_cast<std::size_t>(lookup)] = row; }
     void refuse(Barred why, Money found = {}, Money limit = {}) {
         f_.refusals.push_back({why, found, limit});
     }
@@ -102,8 +103,8 @@ void Sizing::add_upfront_fee() {
     f_.upfront_fee = {};
     f_.upfront_percent = {};
     if (program.upfront == UpfrontMethod::none) return;
-    f_.upfront_percent = Percent(look_up(rule(Rule::upfront_fee), Lookup::upfront_fee).value_or(
-        Decimal{}));
+    f_.upfront_percent =
+        Percent(look_up(rule(Rule::upfront_fee), Lookup::upfront_fee).value_or(Decimal{}));
     const bool share = program.upfront == UpfrontMethod::share_of_total_loan;
     if (share && rules_.scenario->finance_fee) {
         const Decimal rest = (hundred_percent - f_.upfront_percent).value();
@@ -126,7 +127,7 @@ Points Sizing::adjusted(Points points) {
         row_sum = row_sum * 1000 + row.value_or(no_row) + 1;
         if (row) points = points + Points(table->value(*row));
     }
-    f_.rows[static_cast<std::size_t>(Lookup::points_adjustment)] = row_sum;
+    note_row(Lookup::points_adjustment, row_sum);
     return points;
 }
 
@@ -145,13 +146,14 @@ void Sizing::choose_rate() {
         if (!rate_found_) continue;
         f_.rate = rungs[i].rate;
         f_.points = points;
-        f_.rows[static_cast<std::size_t>(Lookup::note_rate)] = static_cast<int>(i);
+        note_row(Lookup::note_rate, static_cast<int>(i));
     }
 }
 
-/// Incentives towards costs and points: no more than those come to once a lender credit has paid its
-/// part, no more than the program lets interested parties contribute. VA's cap is on concessions, which closing costs and market points
-/// are not (VA Lenders Handbook, chapter 8), so it does not bind here.
+/// Incentives towards costs and points: no more than those come to once a lender credit has paid
+/// its part, no more than the program lets interested parties contribute. VA's cap is on
+/// concessions, which closing costs and market points are not (VA Lenders Handbook, chapter 8), so
+/// it does not bind here.
 Money Sizing::usable_credits(Money points_cost) {
     const Money left = f_.cash.closing_costs + std::min(points_cost, Money{});
     const Money for_costs = std::min(home_.closing_credit, std::max(left, Money{}));
@@ -241,12 +243,11 @@ void Sizing::find_annual_fee() {
     look_up(rule(Rule::annual_fee_months), Lookup::annual_fee_months);
 }
 
-/// The base loan for a percent down or an amount; a percent is of the value, so that a low appraisal
-/// is made up in cash.
+/// The base loan for a percent down or an amount; a percent is of the value, so that a low
+/// appraisal is made up in cash.
 Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanProgram& program) {
     if (down.by == DownPayment::By::percent) {
-        return cut(program,
-                   percent_of(f.value, hundred_percent - down.percent, Rounding::down));
+        return cut(program, percent_of(f.value, hundred_percent - down.percent, Rounding::down));
     }
     return cut(program, std::max(f.price - down.amount, Money{}));
 }
@@ -268,7 +269,7 @@ void size_loan(const ScenarioRules& rules, const PricedHome& home, const Purchas
 
 int fee_months(const ScenarioRules& rules, const LoanFigures& f) {
     const int term = rules.scenario->term.count();
-    const int row = f.rows[static_cast<std::size_t>(Lookup::annual_fee_months)];
+    const int row = f.row(Lookup::annual_fee_months);
     const BandTable* table = rules.rule(Rule::annual_fee_months);
     if (table == nullptr || row == no_row) return term;
     return static_cast<int>(

@@ -32,8 +32,8 @@ PropertyTax tax_on(const Place& place, Money market_value, bool first_year) {
         tax.levies += per_thousand_of(tax.taxable, levy.mills, nearest_cent);
     }
     for (const District& district : place.districts) {
-        tax.districts += district.yearly.value_or(
-            per_thousand_of(tax.taxable, district.mills, nearest_cent));
+        tax.districts +=
+            district.yearly.value_or(per_thousand_of(tax.taxable, district.mills, nearest_cent));
     }
     return tax;
 }

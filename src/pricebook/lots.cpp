@@ -47,13 +47,9 @@ void read_row(Reader& item, PriceBook& book) {
 
 } // namespace
 
-std::string_view name_of(LotStatus status) {
-    return status_words[static_cast<std::size_t>(status)].first;
-}
+std::string_view name_of(LotStatus status) { return name_in(status_words, status); }
 
-std::string_view name_of(Grade grade) {
-    return grade_words[static_cast<std::size_t>(grade)].first;
-}
+std::string_view name_of(Grade grade) { return name_in(grade_words, grade); }
 
 const Decimal* find_measure(const std::vector<Measure>& measures, std::string_view name) {
     for (const Measure& measure : measures) {

@@ -19,7 +19,7 @@ Shown read_shown(Reader& item, const PriceBook& book) {
     }
     shown.option = index_member(item, "option", book.options, "option");
     if (shown.option < 0) return shown;
-    const Option& option = book.options[static_cast<std::size_t>(shown.option)];
+    const Option& option = at(book.options, shown.option);
     shown.area = option.area;
     shown.level = pick_member(item, "level", option.levels);
     shown.choice = pick_member(item, "choice", option.choices);
@@ -38,7 +38,7 @@ void read_model(Reader& root, PriceBook& book) {
         FurnishedModel model;
         model.plan = index_member(item, "plan", book.plans, "plan");
         if (model.plan < 0) return;
-        const auto& elevations = book.plans[static_cast<std::size_t>(model.plan)].elevations;
+        const auto& elevations = at(book.plans, model.plan).elevations;
         model.elevation = index_member(item, "elevation", elevations, "elevation");
         if (item.has("lot")) model.lot = index_member(item, "lot", book.lots, "lot");
         model.note = item.text_or("note", "");

@@ -61,7 +61,8 @@ Quantity read_quantity(Reader& option, const PriceBook& book) {
                            quantity.lowest <= quantity.highest && quantity.allows(quantity.usual);
         if (!sound) {
             item.findings().add(problems::members_conflict(
-                item.here(), "0 < min <= usual <= max, with usual a whole number of steps over min"));
+                item.here(),
+                "0 < min <= usual <= max, with usual a whole number of steps over min"));
         }
     });
     return quantity;
@@ -110,7 +111,7 @@ std::vector<int> read_included_level(Reader& option, const PriceBook& book,
             return;
         }
         const int plan = look_up(book.plans, "plan", name.name, spot, option.findings());
-        if (plan >= 0) included[static_cast<std::size_t>(plan)] = level;
+        if (plan >= 0) at(included, plan) = level;
     });
     std::replace(included.begin(), included.end(), -1, others);
     return included;
@@ -237,7 +238,7 @@ OptionRef read_ref(const Spot& spot, const PriceBook& book, Findings& findings) 
     OptionRef ref;
     ref.option = look_up(book.options, "option", name->substr(0, colon), spot, findings);
     if (ref.option >= 0 && colon != std::string::npos) {
-        const Option& option = book.options[static_cast<std::size_t>(ref.option)];
+        const Option& option = at(book.options, ref.option);
         ref.level = look_up(option.levels, "level", name->substr(colon + 1), spot, findings);
         if (ref.level < 0) ref.option = -1;
     }
@@ -270,7 +271,7 @@ void read_relations(Reader& item, PriceBook& book, Option& option) {
     item.items("parts", [&](const Spot& spot) {
         const OptionRef ref = read_ref(spot, book, findings);
         if (ref.option < 0) return;
-        const Option& part = book.options[static_cast<std::size_t>(ref.option)];
+        const Option& part = at(book.options, ref.option);
         if (part.kind == OptionKind::package) {
             findings.add(problems::package_in_package(spot, part.id));
         }
@@ -279,14 +280,14 @@ void read_relations(Reader& item, PriceBook& book, Option& option) {
 }
 
 /// Follows what an option needs without an alternative, looking for a way back to itself.
-bool leads_back(const PriceBook& book, int start, int at, std::vector<bool>& seen,
+bool leads_back(const PriceBook& book, int start, int from, std::vector<bool>& seen,
                 std::string& chain) {
-    for (const auto& need : book.options[static_cast<std::size_t>(at)].needs) {
+    for (const auto& need : at(book.options, from).needs) {
         if (need.size() != 1) continue;
         const int next = need.front().option;
         const auto index = static_cast<std::size_t>(next);
-        if (next == start || (!seen[index] && (seen[index] = true) &&
-                              leads_back(book, start, next, seen, chain))) {
+        if (next == start ||
+            (!seen[index] && (seen[index] = true) && leads_back(book, start, next, seen, chain))) {
             chain = book.options[index].id + (chain.empty() ? "" : " -> " + chain);
             return true;
         }
@@ -302,7 +303,8 @@ void check_cycles(const std::vector<Mark>& marks, const PriceBook& book, Finding
         const int start = static_cast<int>(i);
         if (reported[i] || !leads_back(book, start, start, seen, chain)) continue;
         for (std::size_t k = 0; k < seen.size(); ++k) reported[k] = reported[k] || seen[k];
-        findings.add(problems::requires_cycle(marks[i].spot(), book.options[i].id + " -> " + chain));
+        findings.add(
+            problems::requires_cycle(marks[i].spot(), book.options[i].id + " -> " + chain));
     }
 }
 

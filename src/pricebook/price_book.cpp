@@ -78,8 +78,7 @@ void read_community(Reader& root, PriceBook& book) {
     book.effective = root.date("effective");
     book.expires = root.date("expires");
     if (book.expires < book.effective) {
-        root.findings().add(
-            problems::dates_reversed(root.spot("expires"), "effective", "expires"));
+        root.findings().add(problems::dates_reversed(root.spot("expires"), "effective", "expires"));
     }
 }
 
@@ -123,7 +122,7 @@ PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook&
             return;
         }
         const int plan = look_up(book.plans, "plan", name.name, spot, reader.findings());
-        if (plan >= 0) prices[static_cast<std::size_t>(plan)] = price;
+        if (plan >= 0) at(prices, plan) = price;
     });
     for (auto& price : prices) {
         if (!price) price = others;

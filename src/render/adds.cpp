@@ -51,8 +51,8 @@ class Reasons {
             letters += letter(whose + (with_ltv_ ? words(jump, added) : words(jump)));
         }
         if (!added.available()) {
-            letters += letter(answer.scenarios[scenario].terms.name + " cannot be had: " +
-                              words(added.refusals.front()));
+            letters += letter(answer.scenarios[scenario].terms.name +
+                              " cannot be had: " + words(added.refusals.front()));
         }
         return letters.empty() ? letters : " " + letters;
     }
@@ -100,9 +100,7 @@ std::string joined(const std::vector<std::string>& names) {
 /// What comes with an item, what it replaces, what else has to be known.
 std::string remark(const AddsItem& item) {
     std::string text;
-    const auto add = [&](const std::string& words) {
-        text += (text.empty() ? "" : "; ") + words;
-    };
+    const auto add = [&](const std::string& words) { text += (text.empty() ? "" : "; ") + words; };
     if (item.wish > 0) add(fmt::format("wish {}", item.wish));
     const bool taken_out = item.standing == Standing::chosen;
     if (!item.along.empty()) add((taken_out ? "and with it " : "with ") + joined(item.along));
@@ -169,8 +167,8 @@ std::string stacked_table(const AddsAnswer& answer, Reasons& reasons) {
                               step.price, step.by_scenario, reasons));
     }
     table.rule();
-    table.row(figures_row(answer, "together", answer.whole.price, answer.whole.by_scenario,
-                          reasons));
+    table.row(
+        figures_row(answer, "together", answer.whole.price, answer.whole.by_scenario, reasons));
     return "\nStacked in the buyer's order, from the home without options: a month\n" +
            table.text();
 }
@@ -233,8 +231,8 @@ std::string scenarios_text(const AddsAnswer& answer) {
         }
         out += paragraph(fmt::format("{}: {} a month. {}. Rule of thumb: {} a month for each "
                                      "$1,000 of loan",
-                                     s.terms.name, dollars(s.monthly.total()),
-                                     terms_line(s.terms), dollars(s.per_thousand)),
+                                     s.terms.name, dollars(s.monthly.total()), terms_line(s.terms),
+                                     dollars(s.per_thousand)),
                          page_width, "  ", "    ");
     }
     return out;

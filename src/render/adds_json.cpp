@@ -6,9 +6,7 @@
 namespace quoin {
 namespace {
 
-Json side_json(const JumpSide& side) {
-    return {{"band", side.band}, {"value", side.value}};
-}
+Json side_json(const JumpSide& side) { return {{"band", side.band}, {"value", side.value}}; }
 
 Json added_json(const AddsScenario& scenario, const Added& added) {
     Json json = {{"scenario", scenario.terms.name}, {"available", added.available()}};
@@ -53,9 +51,9 @@ Json item_json(const AddsAnswer& answer, const AddsItem& item) {
     json["work"] = json_of(item.work);
     json["cutoff"] = item.cutoff;
     json["note"] = item.note;
-    json["later"] = item.later ? Json{{"estimate", item.later->estimate.text()},
-                                      {"note", item.later->note}}
-                               : Json(nullptr);
+    json["later"] =
+        item.later ? Json{{"estimate", item.later->estimate.text()}, {"note", item.later->note}}
+                   : Json(nullptr);
     if (item.standing == Standing::barred) json["why_not"] = item.why_not;
     if (item.standing == Standing::held) json["package"] = item.package;
     if (item.by_scenario.empty()) return json;

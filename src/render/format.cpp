@@ -24,9 +24,7 @@ std::string dollars(Money amount) {
     return (negative ? "-$" : "$") + with_commas(text.substr(0, point)) + text.substr(point);
 }
 
-std::string signed_dollars(Money amount) {
-    return (amount > Money{} ? "+" : "") + dollars(amount);
-}
+std::string signed_dollars(Money amount) { return (amount > Money{} ? "+" : "") + dollars(amount); }
 
 std::string grouped(Decimal number) {
     std::string text = number.text();

@@ -38,7 +38,7 @@ std::string plans_of(const PriceBook& book, const Lot& lot) {
     if (lot.plans.empty()) return "all";
     std::string text;
     for (const int plan : lot.plans) {
-        text += (text.empty() ? "" : " ") + book.plans[static_cast<std::size_t>(plan)].id;
+        text += (text.empty() ? "" : " ") + at(book.plans, plan).id;
     }
     return text;
 }
@@ -91,11 +91,9 @@ Rows option_rows(const PriceBook& book) {
               {}};
     const auto add = [&](const Option& option, const std::string& id, const std::string& name,
                          const std::string& price) {
-        const std::string cutoff =
-            option.cutoff < 0 ? "" : book.stages[static_cast<std::size_t>(option.cutoff)].id;
-        list.rows.push_back({id, book.areas[static_cast<std::size_t>(option.area)].id,
-                             std::string(name_of(option.kind)), name, price,
-                             std::string(name_of(option.unit)), cutoff});
+        const std::string cutoff = option.cutoff < 0 ? "" : at(book.stages, option.cutoff).id;
+        list.rows.push_back({id, at(book.areas, option.area).id, std::string(name_of(option.kind)),
+                             name, price, std::string(name_of(option.unit)), cutoff});
     };
     for (const Option& option : book.options) {
         for (std::size_t i = 0; i < option.levels.size(); ++i) {
@@ -151,7 +149,8 @@ std::string listing_csv(const PriceBook& book, Listing what) {
     const Rows list = rows_of(book, what);
     std::string out;
     const auto write = [&](const std::vector<std::string>& cells) {
-        for (std::size_t i = 0; i < cells.size(); ++i) out += (i > 0 ? "," : "") + csv_cell(cells[i]);
+        for (std::size_t i = 0; i < cells.size(); ++i)
+            out += (i > 0 ? "," : "") + csv_cell(cells[i]);
         out += "\r\n";
     };
     write(list.columns);

@@ -12,14 +12,14 @@ namespace quoin {
 namespace {
 
 std::string saves_text(const ExtraSaves& saves) {
-    return fmt::format("{} extra principal a month: {} payments instead of {}, the last on {}; "
-                       "{} less interest{}",
-                       dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
-                       long_date(saves.last_due), dollars(saves.interest_saved),
-                       saves.insurance_saved.is_zero()
-                           ? ""
-                           : fmt::format(", {} less mortgage insurance",
-                                         dollars(saves.insurance_saved)));
+    return fmt::format(
+        "{} extra principal a month: {} payments instead of {}, the last on {}; "
+        "{} less interest{}",
+        dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
+        long_date(saves.last_due), dollars(saves.interest_saved),
+        saves.insurance_saved.is_zero()
+            ? ""
+            : fmt::format(", {} less mortgage insurance", dollars(saves.insurance_saved)));
 }
 
 Json saves_json(const std::optional<ExtraSaves>& saves) {
@@ -49,9 +49,13 @@ std::string text_of(const MonthByMonthAnswer& answer) {
     out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms), 98,
                      "", "");
     if (answer.saves) out += paragraph(saves_text(*answer.saves), 98, "", "");
-    Table table({{"payment", Align::right}, {"due", Align::left}, {"paid", Align::right},
-                 {"interest", Align::right}, {"principal", Align::right},
-                 {"mortgage insurance", Align::right, 10}, {"balance", Align::right}});
+    Table table({{"payment", Align::right},
+                 {"due", Align::left},
+                 {"paid", Align::right},
+                 {"interest", Align::right},
+                 {"principal", Align::right},
+                 {"mortgage insurance", Align::right, 10},
+                 {"balance", Align::right}});
     for (const MonthRow& row : answer.rows) {
         table.row({std::to_string(row.month), row.due.text(), dollars(row.payment),
                    dollars(row.interest), dollars(row.principal), dollars(row.insurance),

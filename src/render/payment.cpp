@@ -12,7 +12,8 @@ namespace quoin {
 namespace {
 
 const char* const caution =
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the "
+    "An estimate of principal and interest alone, with no points or fees, so that the APR equals "
+    "the "
     "rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and "
     "mortgage insurance come on top. A licensed loan originator gives an offer.";
 

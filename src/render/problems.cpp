@@ -25,7 +25,8 @@ std::string text_of(const Problem& p) {
     std::string place;
     if (!p.file.empty()) place += p.file + ":";
     if (p.line > 0) place += fmt::format("{}:{}:", p.line, p.column);
-    std::string out = fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", p.found);
+    std::string out =
+        fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", p.found);
     out += excerpt_of(p);
     if (!p.path.empty()) out += fmt::format("  at {}\n", p.path);
     out += fmt::format("  expected {}\n", p.expected);

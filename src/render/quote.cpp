@@ -78,8 +78,7 @@ std::string choices_text(const QuoteAnswer& answer) {
     if (answer.open_choices.empty()) return {};
     std::string out = "\nStill to choose, at no cost\n";
     for (const OpenChoice& choice : answer.open_choices) {
-        out += fmt::format("  {}: {} (else {})\n", choice.area, choice.name,
-                           choice.default_choice);
+        out += fmt::format("  {}: {} (else {})\n", choice.area, choice.name, choice.default_choice);
     }
     return out;
 }
@@ -119,7 +118,7 @@ std::string deposits_text(const QuoteAnswer& answer) {
 Json line_json(const QuoteLine& line) {
     static const char* const kinds[] = {"base",   "elevation",  "lot",      "option",
                                         "choice", "in_package", "incentive"};
-    return {{"kind", kinds[static_cast<std::size_t>(line.kind)]},
+    return {{"kind", at(kinds, line.kind)},
             {"area", line.area},
             {"id", line.id},
             {"name", line.name},

@@ -111,8 +111,7 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
     }
     table.money("loan", [](auto& s) { return s.loan; });
     table.row("mortgage insurance", [](auto& s) {
-        return s.insurance.payments == 0 ? std::string("none")
-                                         : dollars(s.insurance.first_monthly);
+        return s.insurance.payments == 0 ? std::string("none") : dollars(s.insurance.first_monthly);
     });
     table.row("insurance, a year", [](auto& s) {
         return s.insurance.payments == 0 ? std::string("none")

@@ -66,7 +66,8 @@ std::string text_of(const ShownAnswer& answer) {
                        answer.model_elevation,
                        answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
     if (!answer.model_note.empty()) out += paragraph(answer.model_note, 98, "", "");
-    Table table({{"", Align::left, 58, 56}, {"for you", Align::left, 30, 16},
+    Table table({{"", Align::left, 58, 56},
+                 {"for you", Align::left, 30, 16},
                  {"as shown", Align::right, 12, 11}});
     std::string area;
     for (const ShownItem& item : answer.items) {
@@ -75,16 +76,16 @@ std::string text_of(const ShownAnswer& answer) {
             table.title(item.area);
             area = item.area;
         }
-        const std::string name = item.as_shown.empty() ? item.name
-                                                       : item.name + ": " + item.as_shown;
+        const std::string name =
+            item.as_shown.empty() ? item.name : item.name + ": " + item.as_shown;
         const auto lines = wrapped(name, 56);
         table.row({"  " + lines.front(), standing_text(item), price_text(item)});
         for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
         if (!item.why_not.empty()) table.title("      " + item.why_not);
     }
     table.rule();
-    table.row({"everything shown that your plan and lot can have", "",
-               dollars(answer.shown_total)});
+    table.row(
+        {"everything shown that your plan and lot can have", "", dollars(answer.shown_total)});
     table.row({"of that, not in your home", "", dollars(answer.missing)});
     out += "\n" + table.text();
     return out + footing_text({"Prices are those of the price book on your plan. 'quoin adds' says "

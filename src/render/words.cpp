@@ -233,14 +233,15 @@ std::vector<std::string> loan_cautions(const Heading& h) {
         long_date(h.as_of),
         h.originator.empty() ? std::string(" (none is named here yet)")
                              : fmt::format(" ({})", h.originator)));
-    notes.push_back(fmt::format(
-        "Rates of {} from {} ({}), good through {}; they hold only when locked.{}",
-        long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
-        h.sample_rates ? " They are samples, not anybody's offer." : ""));
+    notes.push_back(
+        fmt::format("Rates of {} from {} ({}), good through {}; they hold only when locked.{}",
+                    long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
+                    h.sample_rates ? " They are samples, not anybody's offer." : ""));
     notes.push_back(fmt::format(
         "Taxes, insurance, dues and closing costs as known for {}{}. Cash leaves out prepaid "
         "interest, the first insurance premium and the initial escrow deposit; the APR leaves out "
-        "prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues "
+        "prepaid interest and an odd first period. Totals over years keep taxes, insurance and "
+        "dues "
         "as they are today.",
         h.place, h.sample_place ? " (sample figures)" : ""));
     return notes;
@@ -262,9 +263,8 @@ std::string heading_text(const Heading& h, std::string_view title) {
     out += fmt::format("{}, {}\n", h.community, h.builder);
     out += fmt::format("{} ({}, {} sq ft), elevation {}, lot {}, for {}\n", h.plan, h.style,
                        grouped(h.square_feet), h.elevation, h.lot, h.buyer);
-    out += fmt::format("as of {}; price book {}, in force to {}; closing {}\n",
-                       long_date(h.as_of), h.price_book_version, long_date(h.price_book_expires),
-                       long_date(h.closing));
+    out += fmt::format("as of {}; price book {}, in force to {}; closing {}\n", long_date(h.as_of),
+                       h.price_book_version, long_date(h.price_book_expires), long_date(h.closing));
     if (!h.prepared_by.empty()) out += fmt::format("prepared by {}\n", h.prepared_by);
     return out;
 }

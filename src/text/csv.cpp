@@ -75,8 +75,8 @@ std::optional<std::vector<Cell>> RowReader::next() {
         row.push_back(cell());
     }
     if (!broken_ && at_ < text.size() && text[at_] != '\r' && text[at_] != '\n') {
-        findings_.add(problems::csv_quote({&source_, static_cast<std::uint32_t>(at_),
-                                           static_cast<std::uint32_t>(at_ + 1)}));
+        findings_.add(problems::csv_quote(
+            {&source_, static_cast<std::uint32_t>(at_), static_cast<std::uint32_t>(at_ + 1)}));
         broken_ = true;
     }
     if (broken_) return std::nullopt;
@@ -139,8 +139,8 @@ Document parse_csv(std::shared_ptr<const Source> source, Findings& findings) {
     Document document{source, {}};
     const std::size_t bad = first_bad_byte(source->text());
     if (bad < source->text().size()) {
-        findings.add(problems::not_utf8({source.get(), static_cast<std::uint32_t>(bad),
-                                         static_cast<std::uint32_t>(bad + 1)}));
+        findings.add(problems::not_utf8(
+            {source.get(), static_cast<std::uint32_t>(bad), static_cast<std::uint32_t>(bad + 1)}));
         return document;
     }
     RowReader rows(*source, findings);

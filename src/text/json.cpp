@@ -94,8 +94,8 @@ Span TreeBuilder::token() {
     std::size_t end = begin + 1;
     if (begin < text.size() && text[begin] == '"') {
         end = string_end(text, begin);
-    } else if (begin < text.size() && std::string_view("{}[]").find(text[begin]) ==
-                                          std::string_view::npos) {
+    } else if (begin < text.size() &&
+               std::string_view("{}[]").find(text[begin]) == std::string_view::npos) {
         end = std::min(text.find_first_of(" \t\r\n,:{}[]\"", begin), text.size());
     }
     offset_ = end;
@@ -170,7 +170,7 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
     const auto read = static_cast<std::size_t>(*furthest_ - text.data());
     const std::size_t at = std::min(read == 0 ? 0 : read - 1, text.size());
     const Span place{&source_, static_cast<std::uint32_t>(at),
-                      static_cast<std::uint32_t>(std::min(at + 1, text.size()))};
+                     static_cast<std::uint32_t>(std::min(at + 1, text.size()))};
     const std::string_view what = error.what();
     constexpr int number_overflow = 406;
     if (error.id == number_overflow) {
@@ -203,9 +203,9 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings) {
     const std::string_view text = source->text();
     const char* furthest = text.data();
     TreeBuilder builder(*source, &furthest, findings);
-    const bool good = nlohmann::json::sax_parse(
-        CountingIterator(text.data(), &furthest),
-        CountingIterator(text.data() + text.size(), &furthest), &builder);
+    const bool good =
+        nlohmann::json::sax_parse(CountingIterator(text.data(), &furthest),
+                                  CountingIterator(text.data() + text.size(), &furthest), &builder);
     Document document{std::move(source), {}};
     if (good) document.root = builder.take();
     return document;

@@ -68,9 +68,8 @@ std::string shown(const Value& value) {
         break;
     }
     const bool quoted = value.kind == Value::Kind::text;
-    const std::string text = value.literal.size() > longest
-                                 ? value.literal.substr(0, longest) + "..."
-                                 : value.literal;
+    const std::string text =
+        value.literal.size() > longest ? value.literal.substr(0, longest) + "..." : value.literal;
     return quoted ? fmt::format("\"{}\"", text) : text;
 }
 
@@ -97,21 +96,61 @@ namespace problems {
 
 const std::vector<std::string_view>& all_ids() {
     static const std::vector<std::string_view> ids = {
-        "file-missing",       "file-unreadable",   "file-too-large",    "not-json",
-        "number-too-large",   "not-utf8",          "too-deep",          "member-repeated",
-        "csv-cells",          "csv-quote",         "csv-column-repeated", "wrong-kind",
-        "member-missing",     "member-unknown",    "format-unknown",    "not-money",
-        "not-a-decimal",      "not-a-rate",        "not-a-date",        "not-a-whole-number",
-        "out-of-range",       "not-one-of",        "not-an-id",         "text-empty",
-        "members-conflict",   "id-repeated",       "name-unknown",      "not-a-band",
-        "bands-overlap",      "bands-gap",         "dates-overlap",     "requires-cycle",
-        "levels-not-rising",  "package-in-package", "dates-reversed",   "ladder-not-falling",
-        "book-expired",       "book-not-yet",      "lot-not-free",      "plan-not-on-lot",
-        "option-not-here",    "option-needs",      "options-exclude",   "past-cutoff",
-        "selected-twice",     "pick-incomplete",   "quantity-not-allowed", "incentive-not-here",
-        "scenario-repeated",  "rates-missing",     "no-model",          "scenario-unknown",
+        "file-missing",
+        "file-unreadable",
+        "file-too-large",
+        "not-json",
+        "number-too-large",
+        "not-utf8",
+        "too-deep",
+        "member-repeated",
+        "csv-cells",
+        "csv-quote",
+        "csv-column-repeated",
+        "wrong-kind",
+        "member-missing",
+        "member-unknown",
+        "format-unknown",
+        "not-money",
+        "not-a-decimal",
+        "not-a-rate",
+        "not-a-date",
+        "not-a-whole-number",
+        "out-of-range",
+        "not-one-of",
+        "not-an-id",
+        "text-empty",
+        "members-conflict",
+        "id-repeated",
+        "name-unknown",
+        "not-a-band",
+        "bands-overlap",
+        "bands-gap",
+        "dates-overlap",
+        "requires-cycle",
+        "levels-not-rising",
+        "package-in-package",
+        "dates-reversed",
+        "ladder-not-falling",
+        "book-expired",
+        "book-not-yet",
+        "lot-not-free",
+        "plan-not-on-lot",
+        "option-not-here",
+        "option-needs",
+        "options-exclude",
+        "past-cutoff",
+        "selected-twice",
+        "pick-incomplete",
+        "quantity-not-allowed",
+        "incentive-not-here",
+        "scenario-repeated",
+        "rates-missing",
+        "no-model",
+        "scenario-unknown",
         "option-unknown",
-        "option-number",      "payment-input",
+        "option-number",
+        "payment-input",
     };
     return ids;
 }
@@ -374,8 +413,8 @@ Problem scenario_repeated(const Spot& spot, std::string_view name) {
 }
 
 Problem rates_missing(const Spot& spot, std::string_view what) {
-    return at(spot, "rates-missing", fmt::format("no {}", what),
-              "lending data for this inquiry", "point to the data with --rates DIR");
+    return at(spot, "rates-missing", fmt::format("no {}", what), "lending data for this inquiry",
+              "point to the data with --rates DIR");
 }
 
 Problem no_model(std::string file) {
@@ -391,12 +430,10 @@ Problem scenario_unknown(std::string_view name, std::string near,
 
 Problem option_unknown(std::string_view name, std::string near) {
     return at(Span{}, "option-unknown", fmt::format("no option \"{}\"", name),
-              "the id of an option, such as those of 'quoin list options'",
-              did_you_mean(near, ""));
+              "the id of an option, such as those of 'quoin list options'", did_you_mean(near, ""));
 }
 
-Problem option_number(std::string_view option, std::string_view found,
-                      std::string_view expected) {
+Problem option_number(std::string_view option, std::string_view found, std::string_view expected) {
     return at(Span{}, "option-number", fmt::format("\"{}\" for {}", found, option),
               std::string(expected), "");
 }

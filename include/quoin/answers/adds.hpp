@@ -31,9 +31,7 @@ struct Jump {
 };
 
 /// True for a jump that does not depend on the way to pay.
-[[nodiscard]] constexpr bool is_of_the_place(Lookup lookup) {
-    return lookup == Lookup::homeowner;
-}
+[[nodiscard]] constexpr bool is_of_the_place(Lookup lookup) { return lookup == Lookup::homeowner; }
 
 /// The difference that a change of the home makes under one scenario.
 struct Added {
@@ -59,7 +57,7 @@ enum class Standing {
 };
 
 struct AddsItem {
-    std::string id;    ///< "kitchen-counters:quartz" for a level
+    std::string id; ///< "kitchen-counters:quartz" for a level
     std::string name;
     std::string level;
     std::string area;
@@ -67,7 +65,7 @@ struct AddsItem {
     int wish = 0; ///< rank among the buyer's wishes; 0: none
     Decimal quantity = Decimal::whole(1);
     Unit unit = Unit::each;
-    Money price; ///< change of the contract price
+    Money price;                      ///< change of the contract price
     std::vector<std::string> along;   ///< options added or taken out with it
     std::vector<std::string> instead; ///< options it replaces
     std::string package;              ///< held: the package that brings it

@@ -51,7 +51,6 @@ struct Inquiry {
 
 /// Reads an inquiry against a desk and checks it: names, dates, the rules of the price book, the
 /// price book's and the incentives' own dates. Where findings were added, it must not be used.
-[[nodiscard]] Inquiry read_inquiry(const Document& document, const Desk& desk,
-                                   Findings& findings);
+[[nodiscard]] Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findings);
 
 } // namespace quoin

@@ -1,4 +1,5 @@
-// "How does the loan run, and what does extra principal save?" The schedule with mortgage insurance.
+// "How does the loan run, and what does extra principal save?" The schedule with mortgage
+// insurance.
 #pragma once
 
 #include <optional>
@@ -39,8 +40,8 @@ struct MonthByMonthAnswer {
 };
 
 /// `extra` replaces the scenario's own extra principal where it is given. The automatic end of
-/// conventional mortgage insurance stays on the initial schedule (12 USC 4902(b)); its end on request
-/// follows the actual balance (12 USC 4902(a)).
+/// conventional mortgage insurance stays on the initial schedule (12 USC 4902(b)); its end on
+/// request follows the actual balance (12 USC 4902(a)).
 [[nodiscard]] MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario,
                                                 std::optional<Money> extra);
 

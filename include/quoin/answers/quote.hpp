@@ -51,7 +51,8 @@ struct QuoteCredit {
 
 struct QuoteAnswer {
     Heading heading;
-    std::vector<QuoteLine> lines; ///< base, elevation, lot; options by area in tour order; incentives
+    std::vector<QuoteLine>
+        lines; ///< base, elevation, lot; options by area in tour order; incentives
     Money options;
     Money incentives;
     Money contract_price;

@@ -13,7 +13,7 @@ namespace quoin {
 /// The terms that must stand beside every payment.
 struct ScenarioTerms {
     std::string name;
-    std::string program;    ///< its name
+    std::string program; ///< its name
     std::string program_id;
     std::string fine_print; ///< the program's catch
     Months term;
@@ -32,9 +32,9 @@ struct InsuranceAnswer {
     std::string name;
     Percent annual_percent;
     Money first_monthly;
-    int payments = 0;                ///< that carry it; 0: none
-    std::optional<Date> last_date;   ///< of the last payment that carries it
-    int on_request_payment = 0;      ///< conventional: scheduled balance at 80 % of value; else 0
+    int payments = 0;              ///< that carry it; 0: none
+    std::optional<Date> last_date; ///< of the last payment that carries it
+    int on_request_payment = 0;    ///< conventional: scheduled balance at 80 % of value; else 0
     std::optional<Date> on_request_date;
     bool whole_term = false;
 };

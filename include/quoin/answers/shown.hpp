@@ -38,8 +38,8 @@ struct ShownAnswer {
     std::string model_lot; ///< empty: none named
     std::string model_note;
     std::vector<ShownItem> items; ///< by area in tour order
-    Money shown_total; ///< of everything shown that can be had here
-    Money missing;     ///< of what is shown, can be had here and is not chosen
+    Money shown_total;            ///< of everything shown that can be had here
+    Money missing;                ///< of what is shown, can be had here and is not chosen
 };
 
 /// Nothing where the price book has no furnished model.

@@ -64,8 +64,7 @@ class Money {
     }
     friend constexpr Money operator-(Money a) { return Money{} - a; }
     template <std::integral Count>
-        requires(!std::same_as<Count, bool>)
-    friend constexpr Money operator*(Money a, Count count) {
+    requires(!std::same_as<Count, bool>) friend constexpr Money operator*(Money a, Count count) {
         std::int64_t product = 0;
         if (__builtin_mul_overflow(a.count_, count, &product)) {
             throw Overflow("a multiple of money is too large");

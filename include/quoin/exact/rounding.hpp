@@ -17,7 +17,8 @@ enum class Rounding {
     up,        ///< away from zero: 2.1 -> 3, -2.1 -> -3
 };
 
-/// A sum or product that leaves the range of its type. Never wraps; the message names the operation.
+/// A sum or product that leaves the range of its type. Never wraps; the message names the
+/// operation.
 class Overflow : public std::overflow_error {
   public:
     using std::overflow_error::overflow_error;

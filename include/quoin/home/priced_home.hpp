@@ -42,10 +42,10 @@ struct PricedHome {
     Money options;
     Money incentives; ///< taken off the price, not negative
     Money contract_price;
-    Money closing_credit;   ///< incentives towards closing costs
-    Money points_credit;    ///< incentives towards discount points
-    Money earnest_deposit;  ///< due at contract
-    Money option_deposit;   ///< due when options are selected
+    Money closing_credit;  ///< incentives towards closing costs
+    Money points_credit;   ///< incentives towards discount points
+    Money earnest_deposit; ///< due at contract
+    Money option_deposit;  ///< due when options are selected
     bool flood_zone = false;
 
     [[nodiscard]] Money deposits() const { return earnest_deposit + option_deposit; }

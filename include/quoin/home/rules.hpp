@@ -23,7 +23,7 @@ enum class Barrier {
 
 struct Conflict {
     Barrier barrier = Barrier::not_on_plan;
-    int option = -1;              ///< the option that cannot stand
+    int option = -1;               ///< the option that cannot stand
     std::vector<OptionRef> others; ///< needs: any of them; excludes, one_of: the other one
     std::string measure;           ///< lot_too_small: which
 };

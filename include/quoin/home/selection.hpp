@@ -44,7 +44,7 @@ struct Selection {
     int plan = -1;
     int elevation = -1;
     int lot = -1;
-    int stage = -1; ///< stage the build has reached; -1: none
+    int stage = -1;          ///< stage the build has reached; -1: none
     std::vector<Pick> picks; ///< in the buyer's order
     std::vector<Request> requests;
     std::vector<IncentivePick> incentives;

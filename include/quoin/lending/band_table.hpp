@@ -84,16 +84,16 @@ enum class Status { published, from_memory, common_practice, sample };
 [[nodiscard]] std::string_view name_of(Status status);
 
 struct BandTable {
-    std::string name;     ///< shown to people; may be empty
-    std::string source;   ///< the publication, or why there is none
+    std::string name;   ///< shown to people; may be empty
+    std::string source; ///< the publication, or why there is none
     Status status = Status::sample;
-    std::string unit;     ///< of the values: "percent", "money", ...
+    std::string unit;              ///< of the values: "percent", "money", ...
     std::optional<Date> effective; ///< first day
     std::optional<Date> until;     ///< first day after
     bool by_closing = false;       ///< dated by the closing, not by the inquiry
     std::vector<Dimension> dimensions;
-    std::vector<Band> bands;           ///< row by row, one for each dimension
-    std::vector<std::string> written;  ///< each row's bands as written: "ltv > 90, <= 95"
+    std::vector<Band> bands;          ///< row by row, one for each dimension
+    std::vector<std::string> written; ///< each row's bands as written: "ltv > 90, <= 95"
     std::vector<Decimal> values;
 
     [[nodiscard]] bool in_force(Date day) const {

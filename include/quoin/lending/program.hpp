@@ -18,13 +18,13 @@ enum class ProgramKind { conventional, fha, va, usda };
 
 /// The rules a program may have, each a band table.
 enum class Rule {
-    maximum_ltv,      ///< percent of value
-    loan_limit,       ///< dollars, of the base loan
-    upfront_fee,      ///< percent
-    annual_fee,       ///< percent a year
+    maximum_ltv,       ///< percent of value
+    loan_limit,        ///< dollars, of the base loan
+    upfront_fee,       ///< percent
+    annual_fee,        ///< percent a year
     annual_fee_months, ///< how long it is paid
-    contribution_cap, ///< interested-party contributions, percent of price
-    mi_coverage,      ///< percent of the loan that mortgage insurance must cover
+    contribution_cap,  ///< interested-party contributions, percent of price
+    mi_coverage,       ///< percent of the loan that mortgage insurance must cover
 };
 inline constexpr std::size_t rule_count = 7;
 [[nodiscard]] std::string_view name_of(Rule rule);
@@ -32,7 +32,8 @@ inline constexpr std::size_t rule_count = 7;
 enum class UpfrontMethod {
     none,
     percent_of_base_loan, ///< FHA, VA: fee = percent x base loan
-    share_of_total_loan,  ///< USDA: fee = percent x total; total = base / (1 - percent), to the dollar
+    share_of_total_loan,  ///< USDA: fee = percent x total; total = base / (1 - percent), to the
+                          ///< dollar
 };
 enum class AnnualMethod {
     none,

@@ -43,8 +43,7 @@ struct RateSheet {
     std::vector<BandTable> mortgage_insurance; ///< yearly percent of the original loan
 
     /// The ladder of a program and term with the shortest lock of at least `lock_days`.
-    [[nodiscard]] const Ladder* ladder(const std::string& program, int months,
-                                       int lock_days) const;
+    [[nodiscard]] const Ladder* ladder(const std::string& program, int months, int lock_days) const;
 };
 
 [[nodiscard]] RateSheet read_rate_sheet(const Document& document, Findings& findings);

@@ -1,4 +1,5 @@
-// What closing costs come to on a loan and a price. Each is rounded half away from zero to the cent.
+// What closing costs come to on a loan and a price. Each is rounded half away from zero to the
+// cent.
 #pragma once
 
 #include <quoin/exact/money.hpp>

@@ -4,8 +4,8 @@
 //   if (f.available()) f.monthly.total() ...
 //
 // The steps, each a function of its own: value -> down payment and base loan -> upfront fee -> rate
-// -> payment -> mortgage insurance -> local costs -> cash -> totals. docs/roundings.md numbers every
-// rounding on the way.
+// -> payment -> mortgage insurance -> local costs -> cash -> totals. docs/roundings.md numbers
+// every rounding on the way.
 #pragma once
 
 #include <array>
@@ -26,12 +26,12 @@ enum class Barred {
     place_not_eligible,
     score_needed,
     score_below_minimum,
-    ltv_over_maximum,  ///< found: base loan; limit: the most the program lends on this value
-    loan_over_limit,   ///< found: base loan; limit: the area's limit
+    ltv_over_maximum, ///< found: base loan; limit: the most the program lends on this value
+    loan_over_limit,  ///< found: base loan; limit: the area's limit
     rate_not_offered,
     mi_not_offered,
     insurance_not_offered,
-    cash_short,        ///< found: the cash there is; limit: the least that is needed
+    cash_short, ///< found: the cash there is; limit: the least that is needed
 };
 
 struct Refusal {
@@ -60,11 +60,11 @@ struct Monthly {
 /// initial escrow deposit are not in it.
 struct CashToClose {
     Money down_payment;
-    Money upfront_fee;    ///< the part that is not financed
-    Money points;         ///< negative: a lender credit
-    Money closing_costs;  ///< the buyer's
-    Money credits;        ///< incentives used for closing costs and points
-    Money deposits;       ///< earnest money and option deposits, paid before closing
+    Money upfront_fee;   ///< the part that is not financed
+    Money points;        ///< negative: a lender credit
+    Money closing_costs; ///< the buyer's
+    Money credits;       ///< incentives used for closing costs and points
+    Money deposits;      ///< earnest money and option deposits, paid before closing
 
     /// All the cash the purchase takes.
     [[nodiscard]] Money needed() const {
@@ -100,7 +100,7 @@ struct LoanFigures {
     Money financed_fee;
     Money loan; ///< base loan and financed fee
     Rate rate;
-    Points points; ///< with adjustments
+    Points points;          ///< with adjustments
     Percent annual_percent; ///< of mortgage insurance
     Schedule schedule;
     MonthlyPremium insurance;
@@ -109,13 +109,14 @@ struct LoanFigures {
     Monthly monthly;    ///< settled
     Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
     CashToClose cash;
-    Money credit_lost;  ///< incentive that the costs or the contribution cap leave no use for
+    Money credit_lost; ///< incentive that the costs or the contribution cap leave no use for
     std::optional<Percent> contribution_cap;
-    std::array<int, lookup_count> rows{};
+    std::array<int, lookup_count> rows{}; ///< no_row where a lookup decided nothing
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
-    /// Everything paid through payment `month`: cash needed, loan, insurance, and the local parts at
-    /// the settled figure.
+    [[nodiscard]] int row(Lookup lookup) const { return rows[static_cast<std::size_t>(lookup)]; }
+    /// Everything paid through payment `month`: cash needed, loan, insurance, and the local parts
+    /// at the settled figure.
     [[nodiscard]] Money paid_through(int month) const;
     [[nodiscard]] Money paid_in_five_years() const { return paid_through(60); }
     [[nodiscard]] Money paid_over_loan() const { return paid_through(schedule.months()); }

@@ -1,8 +1,8 @@
 // What a place adds to owning a home of a given price: taxes, districts, insurance, dues.
 //
-// Rounding, in order: land, dwelling and assessed values to the dollar; exemptions by percent to the
-// dollar; each levy, district and premium to the cent; each part of a month to the cent, all half
-// away from zero.
+// Rounding, in order: land, dwelling and assessed values to the dollar; exemptions by percent to
+// the dollar; each levy, district and premium to the cent; each part of a month to the cent, all
+// half away from zero.
 #pragma once
 
 #include <optional>

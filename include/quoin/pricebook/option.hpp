@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <quoin/exact/decimal.hpp>
+#include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/pricebook/lot.hpp>
 
@@ -63,7 +64,7 @@ struct Quantity {
     Decimal usual = Decimal::whole(1); ///< taken where the buyer gives none
 
     [[nodiscard]] Decimal usual_on(int plan) const {
-        return from == From::plan ? by_plan[static_cast<std::size_t>(plan)] : usual;
+        return from == From::plan ? at(by_plan, plan) : usual;
     }
     [[nodiscard]] bool allows(Decimal quantity) const;
 };
@@ -125,7 +126,7 @@ struct Option {
     std::optional<Later> later;
 
     [[nodiscard]] int included_level_on(int plan) const {
-        return included_level.empty() ? -1 : included_level[static_cast<std::size_t>(plan)];
+        return included_level.empty() ? -1 : at(included_level, plan);
     }
 };
 

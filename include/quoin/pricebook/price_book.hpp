@@ -14,7 +14,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
-#include <quoin/text/reader.hpp>
+#include <quoin/text/names.hpp>
 
 namespace quoin {
 
@@ -71,9 +71,9 @@ struct Incentive {
     Percent percent; ///< where no amount is given
     IncentiveBase of = IncentiveBase::base_price;
     std::vector<IncentiveUse> uses;
-    std::vector<int> plans; ///< empty: all
-    std::vector<int> lots;  ///< empty: all
-    std::string lender;     ///< the lender it is tied to; empty: none
+    std::vector<int> plans;       ///< empty: all
+    std::vector<int> lots;        ///< empty: all
+    std::string lender;           ///< the lender it is tied to; empty: none
     std::optional<Date> expires;  ///< last contract date
     std::optional<Date> close_by; ///< last closing date
     std::string conditions;
@@ -123,15 +123,6 @@ struct PriceBook {
     Deposits deposits;
     std::optional<FurnishedModel> model;
 };
-
-/// Index of the item with this id, or -1.
-template <class Item>
-[[nodiscard]] int index_of(const std::vector<Item>& items, std::string_view id) {
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (items[i].id == id) return static_cast<int>(i);
-    }
-    return -1;
-}
 
 /// Where a limit holds: an empty list sets none.
 template <class T>

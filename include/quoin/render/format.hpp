@@ -17,6 +17,6 @@ namespace quoin {
 /// A number cut or filled to exactly `places` decimals, half away from zero.
 [[nodiscard]] std::string fixed(Decimal number, int places);
 [[nodiscard]] std::string percent_text(Decimal percent, int places); ///< "6.125 %"
-[[nodiscard]] std::string long_date(Date date); ///< "24 November 2026"
+[[nodiscard]] std::string long_date(Date date);                      ///< "24 November 2026"
 
 } // namespace quoin

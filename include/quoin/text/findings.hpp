@@ -45,6 +45,7 @@ class Refused {
 };
 
 /// The candidate closest to a mistyped name, or empty where none is near.
-[[nodiscard]] std::string nearest(std::string_view name, const std::vector<std::string>& candidates);
+[[nodiscard]] std::string nearest(std::string_view name,
+                                  const std::vector<std::string>& candidates);
 
 } // namespace quoin

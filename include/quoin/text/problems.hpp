@@ -1,4 +1,5 @@
-// Every message that quoin has for a person's mistakes: all wording in one place, one function each.
+// Every message that quoin has for a person's mistakes: all wording in one place, one function
+// each.
 //
 // Each takes the spot it speaks of and the values that matter, and returns the finished problem.
 #pragma once

@@ -41,7 +41,6 @@ struct Path {
 struct Spot {
     const Value* value = nullptr;
     Path path;
-
 };
 
 /// A spot that outlives its readers: for checks that come after the whole file was read.
@@ -57,6 +56,14 @@ struct Mark {
 /// What an object is called in messages and which names a word may take.
 template <class Enum>
 using Words = std::vector<std::pair<std::string_view, Enum>>;
+
+template <class Enum>
+[[nodiscard]] std::string_view name_in(const Words<Enum>& words, Enum meaning) {
+    for (const auto& [name, candidate] : words) {
+        if (candidate == meaning) return name;
+    }
+    return {};
+}
 
 class Reader {
   public:
@@ -110,8 +117,7 @@ class Reader {
     void object(std::string_view key, const std::function<void(Reader&)>& use,
                 bool required = false);
     /// Calls `use` for each member of an object member but "comment": name, spot of the value.
-    void members(std::string_view key,
-                 const std::function<void(const Key&, const Spot&)>& use);
+    void members(std::string_view key, const std::function<void(const Key&, const Spot&)>& use);
     /// Calls `use` for each value of a list member.
     void items(std::string_view key, const std::function<void(const Spot&)>& use);
 

@@ -48,7 +48,8 @@ inline constexpr int deepest_nesting = 32;
 [[nodiscard]] Document parse_json(std::shared_ptr<const Source> source, Findings& findings);
 
 /// Parses CSV (RFC 4180: quotes, doubled quotes, CRLF) whose first row names the columns, into a
-/// list of objects: each cell becomes a text value under its column's name; empty cells are left out.
+/// list of objects: each cell becomes a text value under its column's name; empty cells are left
+/// out.
 [[nodiscard]] Document parse_csv(std::shared_ptr<const Source> source, Findings& findings);
 
 /// Writes a value as it was read: same order, same literals, two-space indent.
