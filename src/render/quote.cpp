@@ -115,10 +115,28 @@ std::string deposits_text(const QuoteAnswer& answer) {
     return out;
 }
 
+std::string_view name_of(LineKind kind) {
+    switch (kind) {
+    case LineKind::base:
+        return "base";
+    case LineKind::elevation:
+        return "elevation";
+    case LineKind::lot:
+        return "lot";
+    case LineKind::option:
+        return "option";
+    case LineKind::choice:
+        return "choice";
+    case LineKind::in_package:
+        return "in_package";
+    case LineKind::incentive:
+        return "incentive";
+    }
+    return {};
+}
+
 Json line_json(const QuoteLine& line) {
-    static const char* const kinds[] = {"base",   "elevation",  "lot",      "option",
-                                        "choice", "in_package", "incentive"};
-    return {{"kind", at(kinds, line.kind)},
+    return {{"kind", std::string(name_of(line.kind))},
             {"area", line.area},
             {"id", line.id},
             {"name", line.name},

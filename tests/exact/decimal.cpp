@@ -1,5 +1,5 @@
 // Decimal: exact from its literal or not at all, and shortest in its text.
-#include <catch.hpp>
+#include <shown.hpp>
 
 #include <cstdint>
 #include <limits>

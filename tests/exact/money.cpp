@@ -1,5 +1,5 @@
 // Money: its text both ways, checked arithmetic, and the named functions that round.
-#include <catch.hpp>
+#include <shown.hpp>
 
 #include <cstdint>
 #include <limits>

@@ -1,5 +1,5 @@
 // Rate and the interest of one month.
-#include <catch.hpp>
+#include <shown.hpp>
 
 #include <optional>
 
