@@ -12,13 +12,14 @@ Pick pick_of(const Shown& shown) {
     return {shown.option, shown.level, shown.choice, shown.quantity, shown.spend, false};
 }
 
-std::string words_of(const Option& option, const Pick& pick, int plan) {
+std::string words_of(const Option& option, const Pick& pick) {
     if (pick.level >= 0) return at(option.levels, pick.level).name;
     if (pick.choice >= 0) return at(option.choices, pick.choice).name;
-    if (option.kind == OptionKind::allowance || option.quantity.from == Quantity::From::one) {
-        return {};
-    }
-    return quantity_of(option, pick, plan).text();
+    return {};
+}
+
+bool is_counted(const Option& option) {
+    return option.kind != OptionKind::allowance && option.quantity.from != Quantity::From::one;
 }
 
 /// What a pick costs by itself on a plan; nothing where the plan is not offered it.
@@ -52,7 +53,7 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
     const Pick* yours = selection.find(shown.option);
     if (yours != nullptr) {
         item.yours = charge(option, *yours, selection.plan);
-        item.your_level = words_of(option, *yours, selection.plan);
+        item.your_level = words_of(option, *yours);
         const bool enough = at_least(option, *yours, as_shown, selection.plan);
         item.standing = option.kind == OptionKind::choice ? ShownStanding::free_choice
                         : enough                          ? ShownStanding::yours
@@ -86,9 +87,35 @@ ShownItem shown_item(const Sitting& sitting, const Shown& shown) {
     }
     const Option& option = at(book.options, shown.option);
     item.name = option.name;
-    item.as_shown = words_of(option, pick_of(shown), book.model->plan);
+    item.as_shown = words_of(option, pick_of(shown));
+    if (is_counted(option)) {
+        item.quantity = quantity_of(option, pick_of(shown), book.model->plan);
+        item.unit = option.unit;
+    }
     judge(sitting, shown, item);
     return item;
+}
+
+void add_included(const Sitting& sitting, ShownAnswer& answer) {
+    const PriceBook& book = sitting.book();
+    for (const Included& included : book.included) {
+        if (!allows(included.plans, sitting.inquiry().selection.plan)) continue;
+        answer.included.push_back({at(book.areas, included.area).name, included.text});
+    }
+}
+
+void add_areas(const PriceBook& book, ShownAnswer& answer) {
+    const auto in = [](const Named& area) {
+        return [&area](const auto& item) { return item.area == area.name; };
+    };
+    for (const Named& area : book.areas) {
+        const auto& included = answer.included;
+        const auto& items = answer.items;
+        if (std::any_of(included.begin(), included.end(), in(area)) ||
+            std::any_of(items.begin(), items.end(), in(area))) {
+            answer.areas.push_back(area.name);
+        }
+    }
 }
 
 void add_up(ShownAnswer& answer) {
@@ -119,6 +146,8 @@ std::optional<ShownAnswer> shown(const Sitting& sitting) {
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const Shown& a, const Shown& b) { return a.area < b.area; });
     for (const Shown& item : ordered) answer.items.push_back(shown_item(sitting, item));
+    add_included(sitting, answer);
+    add_areas(book, answer);
     add_up(answer);
     return answer;
 }

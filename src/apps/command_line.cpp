@@ -21,7 +21,7 @@ const char* const description =
 
 const char* const footer =
     "Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program.\n"
-    "'quoin COMMAND --help' explains a command with an example.";
+    "'quoin COMMAND --help' explains a command with an example.\n";
 
 void set_up(CLI::App& program, Shared& shared) {
     program.footer(footer);
@@ -34,12 +34,48 @@ void set_up(CLI::App& program, Shared& shared) {
     add_commands(program, shared);
 }
 
+std::vector<std::string> command_names(const CLI::App& program) {
+    std::vector<std::string> names;
+    for (const CLI::App* command : program.get_subcommands(nullptr)) {
+        names.push_back(command->get_name());
+    }
+    return names;
+}
+
+/// The command asked for, or the word that stands where it should; empty where there is none.
+std::string command_word(const std::vector<std::string>& arguments) {
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        if (arguments[i] == "--rates") {
+            ++i; // its folder
+        } else if (!arguments[i].empty() && arguments[i].front() != '-') {
+            return arguments[i];
+        }
+    }
+    return {};
+}
+
+std::string use_message(const CLI::App& program, const std::vector<std::string>& arguments,
+                        const std::string& what) {
+    const std::vector<std::string> names = command_names(program);
+    const std::string word = command_word(arguments);
+    if (std::find(names.begin(), names.end(), word) != names.end()) {
+        return "quoin " + word + ": " + what + "\n  'quoin " + word +
+               " --help' explains it with an example\n";
+    }
+    const std::string near = nearest(word, names);
+    std::string message =
+        word.empty() ? "quoin: " + what + "\n" : "quoin: no command \"" + word + "\"\n";
+    if (!near.empty()) message += "  did you mean \"" + near + "\"?\n";
+    return message + "  'quoin --help' lists the commands\n";
+}
+
 /// Help and version go to standard output and are no mistake; everything else is wrong use.
-Result parse_ended(const CLI::App& program, const CLI::ParseError& error) {
+Result parse_ended(const CLI::App& program, const std::vector<std::string>& arguments,
+                   const CLI::ParseError& error) {
     std::ostringstream out;
     std::ostringstream errors;
-    const bool asked = program.exit(error, out, errors) == 0;
-    return {asked ? done : use_wrong, out.str(), errors.str()};
+    if (program.exit(error, out, errors) == 0) return {done, out.str(), errors.str()};
+    return {use_wrong, {}, use_message(program, arguments, error.what())};
 }
 
 Result fault_of(const std::string& what) {
@@ -58,7 +94,7 @@ Result run(const std::vector<std::string>& arguments) {
         const Outcome& outcome = shared.outcome;
         return {outcome.input_sound ? done : input_wrong, outcome.output, outcome.errors};
     } catch (const CLI::ParseError& error) {
-        return parse_ended(program, error);
+        return parse_ended(program, arguments, error);
     } catch (const Refused& refused) {
         const Findings& findings = refused.findings();
         return {input_wrong, {}, shared.json ? json_text_of(findings) : text_of(findings)};

@@ -42,7 +42,9 @@ std::shared_ptr<Options> options_of() {
 CLI::App* command(CLI::App& program, const std::string& name, const std::string& what,
                   const std::string& example) {
     CLI::App* sub = program.add_subcommand(name, what);
-    sub->footer("Example:\n  " + example);
+    sub->footer(
+        "Example:\n  " + example +
+        "\n\n--json and --rates DIR go with every command; 'quoin --help' explains them.\n");
     sub->fallthrough(); // --json and --rates may stand on either side of the command's name
     return sub;
 }
@@ -227,25 +229,26 @@ void add_check(CLI::App& program, Shared& shared) {
 
 void add_list(CLI::App& program, Shared& shared) {
     struct Options {
-        Listing what = Listing::plans;
+        std::string what;
         std::string file;
         bool csv = false;
     };
     const auto options = options_of<Options>();
     CLI::App* sub = command(program, "list", "Plans, lots or options of a price book",
                             "quoin list options pricebook.json");
-    const std::map<std::string, Listing> names = {
+    const std::map<std::string, Listing> lists = {
         {"plans", Listing::plans}, {"lots", Listing::lots}, {"options", Listing::options}};
     sub->add_option("WHAT", options->what, "plans, lots or options")
         ->required()
-        ->transform(CLI::CheckedTransformer(names).description(""));
+        ->check(CLI::IsMember({"plans", "lots", "options"}));
     sub->add_option("PRICEBOOK", options->file, "the price book, a JSON file")->required();
     sub->add_flag("--csv", options->csv, "comma-separated values, for a spreadsheet");
-    sub->callback([options, &shared] {
+    sub->callback([options, lists, &shared] {
         const PriceBook book = load_price_book(options->file);
-        shared.outcome.output = shared.json    ? listing_json(book, options->what)
-                                : options->csv ? listing_csv(book, options->what)
-                                               : listing_text(book, options->what);
+        const Listing what = lists.at(options->what);
+        shared.outcome.output = shared.json    ? listing_json(book, what)
+                                : options->csv ? listing_csv(book, what)
+                                               : listing_text(book, what);
     });
 }
 

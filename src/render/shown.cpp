@@ -51,11 +51,39 @@ Json item_json(const ShownItem& item) {
     return {{"area", item.area},
             {"name", item.name},
             {"as_shown", item.as_shown},
+            {"quantity", item.quantity ? Json(item.quantity->text()) : Json(nullptr)},
+            {"unit", std::string(name_of(item.unit))},
             {"standing", std::string(name_of(item.standing))},
             {"price", money(item.price)},
             {"yours", money(item.yours)},
             {"your_level", item.your_level},
             {"why_not", item.why_not}};
+}
+
+void add_shown(const ShownItem& item, Table& table) {
+    std::string name = item.as_shown.empty() ? item.name : item.name + ": " + item.as_shown;
+    if (item.quantity) {
+        name += fmt::format(", {}{}", grouped(*item.quantity),
+                            item.unit == Unit::each ? " of them"
+                                                    : " " + std::string(name_of(item.unit)));
+    }
+    const auto lines = wrapped(name, 56);
+    table.row({"  " + lines.front(), standing_text(item), price_text(item)});
+    for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
+    if (!item.why_not.empty()) table.title("      " + item.why_not);
+}
+
+/// What comes with the home in an area, then what the model shows there.
+void add_area(const ShownAnswer& answer, const std::string& area, Table& table) {
+    for (const IncludedItem& included : answer.included) {
+        if (included.area != area) continue;
+        const auto lines = wrapped(included.text, 88);
+        table.title("  + " + lines.front());
+        for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+    }
+    for (const ShownItem& item : answer.items) {
+        if (item.area == area) add_shown(item, table);
+    }
 }
 
 } // namespace
@@ -66,22 +94,14 @@ std::string text_of(const ShownAnswer& answer) {
                        answer.model_elevation,
                        answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
     if (!answer.model_note.empty()) out += paragraph(answer.model_note, 98, "", "");
+    out += "lines with + come with your plan\n";
     Table table({{"", Align::left, 58, 56},
                  {"for you", Align::left, 30, 16},
                  {"as shown", Align::right, 12, 11}});
-    std::string area;
-    for (const ShownItem& item : answer.items) {
-        if (item.area != area) {
-            table.gap();
-            table.title(item.area);
-            area = item.area;
-        }
-        const std::string name =
-            item.as_shown.empty() ? item.name : item.name + ": " + item.as_shown;
-        const auto lines = wrapped(name, 56);
-        table.row({"  " + lines.front(), standing_text(item), price_text(item)});
-        for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-        if (!item.why_not.empty()) table.title("      " + item.why_not);
+    for (const std::string& area : answer.areas) {
+        table.gap();
+        table.title(area);
+        add_area(answer, area, table);
     }
     table.rule();
     table.row(
@@ -100,6 +120,10 @@ std::string json_text_of(const ShownAnswer& answer) {
                    {"elevation", answer.model_elevation},
                    {"lot", answer.model_lot},
                    {"note", answer.model_note}}}};
+    json["included"] = Json::array();
+    for (const IncludedItem& item : answer.included) {
+        json["included"].push_back({{"area", item.area}, {"text", item.text}});
+    }
     json["items"] = Json::array();
     for (const ShownItem& item : answer.items) json["items"].push_back(item_json(item));
     json["shown_total"] = answer.shown_total.text();

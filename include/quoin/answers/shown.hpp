@@ -23,12 +23,20 @@ enum class ShownStanding {
 struct ShownItem {
     std::string area;
     std::string name;
-    std::string as_shown; ///< level, choice or quantity in the model
+    std::string as_shown;            ///< level or choice in the model
+    std::optional<Decimal> quantity; ///< in the model, where it is counted or measured
+    Unit unit = Unit::each;
     ShownStanding standing = ShownStanding::extra;
     std::optional<Money> price; ///< of what is shown, on the buyer's plan
     std::optional<Money> yours; ///< what the buyer pays for the option as chosen
     std::string your_level;     ///< what the buyer has of it
     std::string why_not;
+};
+
+/// A feature that comes with the buyer's plan.
+struct IncludedItem {
+    std::string area;
+    std::string text;
 };
 
 struct ShownAnswer {
@@ -37,9 +45,11 @@ struct ShownAnswer {
     std::string model_elevation;
     std::string model_lot; ///< empty: none named
     std::string model_note;
-    std::vector<ShownItem> items; ///< by area in tour order
-    Money shown_total;            ///< of everything shown that can be had here
-    Money missing;                ///< of what is shown, can be had here and is not chosen
+    std::vector<std::string> areas;     ///< those with anything in them, in tour order
+    std::vector<IncludedItem> included; ///< on the buyer's plan
+    std::vector<ShownItem> items;       ///< by area in tour order
+    Money shown_total;                  ///< of everything shown that can be had here
+    Money missing;                      ///< of what is shown, can be had here and is not chosen
 };
 
 /// Nothing where the price book has no furnished model.
