@@ -10,6 +10,14 @@
 namespace quoin {
 namespace {
 
+/// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
+Ltv shown_ltv(const LoanFigures& f) {
+    if (f.value <= Money{}) return {};
+    const std::int64_t hundredths =
+        multiply_divide(f.base_loan.count(), 10'000, f.value.count(), Rounding::half_away);
+    return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
+}
+
 ScenarioTerms terms_of(const ScenarioRules& rules, const LoanFigures& f) {
     const Scenario& scenario = *rules.scenario;
     ScenarioTerms terms;
@@ -24,7 +32,7 @@ ScenarioTerms terms_of(const ScenarioRules& rules, const LoanFigures& f) {
     terms.points = f.points;
     terms.down_payment = f.cash.down_payment;
     terms.down_percent = f.down_percent;
-    terms.ltv = f.ltv;
+    terms.ltv = shown_ltv(f);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
     if (f.available()) terms.apr = annual_percentage_rate(rules, f);
     return terms;

@@ -76,7 +76,7 @@ Json json_of(const ScenarioTerms& terms) {
             {"apr", apr_json(terms.apr)},
             {"down_payment", terms.down_payment.text()},
             {"down_percent", fixed(terms.down_percent.value(), 2)},
-            {"ltv", terms.ltv.value().text()},
+            {"ltv", fixed(terms.ltv.value(), 2)},
             {"down_from_cash", terms.down_from_cash},
             {"fine_print", terms.fine_print}};
 }

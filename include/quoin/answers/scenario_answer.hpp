@@ -24,7 +24,7 @@ struct ScenarioTerms {
     std::optional<Rate> apr; ///< to a millionth of a percent
     Money down_payment;
     Percent down_percent; ///< of the price
-    Ltv ltv;
+    Ltv ltv; ///< rounded for people; the rules read it cut to two decimals
     bool down_from_cash = false;
 };
 
