@@ -57,7 +57,7 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     inquiry.place = root.text_or("place", "");
     const Lending& lending = desk.lending;
     Findings& findings = root.findings();
-    if (inquiry.rates.empty() && lending.newest_sheet(inquiry.as_of) == nullptr) {
+    if (inquiry.rates.empty() && inquiry.sheet(lending) == nullptr) {
         findings.add(problems::rates_missing(root.spot("as_of"), "rate sheet dated on or before " +
                                                                      inquiry.as_of.text()));
     }
@@ -66,7 +66,26 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     look_up(lending.places, "place", place, root.spot("place"), findings);
 }
 
+/// An incentive tied to a lender is given only with that lender's rates.
+void check_tied_incentives(Reader& root, const Desk& desk, const Inquiry& inquiry) {
+    const RateSheet* sheet = inquiry.sheet(desk.lending);
+    for (const IncentivePick& pick : inquiry.selection.incentives) {
+        const Incentive& incentive = at(desk.book.incentives, pick.incentive);
+        if (incentive.lender.empty() || sheet == nullptr || incentive.lender == sheet->lender) {
+            continue;
+        }
+        root.findings().add(problems::incentive_not_here(
+            root.spot("incentives"), incentive.id, "only with a loan from " + incentive.lender));
+    }
+}
+
 } // namespace
+
+const RateSheet* Inquiry::sheet(const Lending& lending) const {
+    if (rates.empty()) return lending.newest_sheet(as_of);
+    const int index = index_of(lending.sheets, rates);
+    return index < 0 ? nullptr : &at(lending.sheets, index);
+}
 
 const Scenario* Inquiry::find_scenario(std::string_view name) const {
     for (const Scenario& scenario : scenarios) {
@@ -94,6 +113,7 @@ Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findi
     read_facts(root, inquiry);
     check_sources(root, desk, inquiry);
     read_home(root, desk.book, inquiry);
+    check_tied_incentives(root, desk, inquiry);
     read_scenarios(root, desk.lending, inquiry);
     root.finish();
     return inquiry;

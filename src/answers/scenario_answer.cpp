@@ -18,7 +18,7 @@ Ltv shown_ltv(const LoanFigures& f) {
     return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
 }
 
-ScenarioTerms terms_of(const ScenarioRules& rules, const LoanFigures& f) {
+ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const LoanFigures& f) {
     const Scenario& scenario = *rules.scenario;
     ScenarioTerms terms;
     terms.name = scenario.name;
@@ -27,6 +27,7 @@ ScenarioTerms terms_of(const ScenarioRules& rules, const LoanFigures& f) {
     terms.fine_print = rules.program->fine_print;
     terms.term = scenario.term;
     terms.lock_days = scenario.lock_days;
+    terms.lock_ends = plus_days(sitting.inquiry().as_of, scenario.lock_days);
     terms.score = scenario.score;
     terms.rate = f.rate;
     terms.points = f.points;
@@ -85,7 +86,7 @@ std::optional<Rate> annual_percentage_rate(const ScenarioRules& rules, const Loa
 ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,
                                const LoanFigures& f) {
     ScenarioAnswer answer;
-    answer.terms = terms_of(rules, f);
+    answer.terms = terms_of(sitting, rules, f);
     answer.refusals = f.refusals;
     answer.price = f.price;
     answer.value = f.value;

@@ -8,8 +8,7 @@ namespace quoin {
 Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
     : desk_(&desk), inquiry_(&inquiry), sheet_(nullptr), place_(nullptr) {
     const Lending& lending = desk.lending;
-    const int sheet = index_of(lending.sheets, inquiry.rates);
-    sheet_ = sheet >= 0 ? &at(lending.sheets, sheet) : lending.newest_sheet(inquiry.as_of);
+    sheet_ = inquiry.sheet(lending);
     const std::string& name = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
     const int place = index_of(lending.places, name);
     ensure(sheet_ != nullptr && place >= 0, "an inquiry that was read names its sheet and place");

@@ -262,7 +262,8 @@ std::vector<std::string> cautions_of(const AddsAnswer& answer) {
         "Each figure is the difference of two whole quotes, rounded as they are; what an option "
         "adds alone and what it adds stacked can differ by cents, and where a rule's line is "
         "crossed by more."};
-    for (std::string& note : loan_cautions(answer.heading)) notes.push_back(std::move(note));
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios)))
+        notes.push_back(std::move(note));
     const bool trades = std::any_of(answer.items.begin(), answer.items.end(),
                                     [](const AddsItem& item) { return item.work.any(); });
     if (trades) notes.push_back("* " + work_caution());

@@ -28,7 +28,7 @@ std::string fine_print(const CompareAnswer& answer) {
 }
 
 std::vector<std::string> cautions_of(const CompareAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(answer.heading);
+    std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
     return notes;
 }

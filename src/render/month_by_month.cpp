@@ -65,7 +65,8 @@ std::string text_of(const MonthByMonthAnswer& answer) {
     table.row({"", "together", dollars(s.loan + answer.total_interest),
                dollars(answer.total_interest), dollars(s.loan), dollars(answer.total_insurance),
                ""});
-    return out + "\n" + table.text() + footing_text(loan_cautions(answer.heading));
+    return out + "\n" + table.text() +
+           footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
 }
 
 std::string csv_of(const MonthByMonthAnswer& answer) {
@@ -95,7 +96,7 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
     json["total_interest"] = answer.total_interest.text();
     json["total_insurance"] = answer.total_insurance.text();
     json["extra"] = saves_json(answer.saves);
-    json["cautions"] = cautions_json(loan_cautions(answer.heading));
+    json["cautions"] = cautions_json(loan_cautions(answer.heading, {answer.scenario.terms}));
     return written(json);
 }
 

@@ -184,7 +184,7 @@ bool needs_trades(const QuoteAnswer& answer) {
 }
 
 std::vector<std::string> cautions_of(const QuoteAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(answer.heading);
+    std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
     if (needs_trades(answer)) notes.push_back("* " + work_caution());
     notes.push_back(agent_caution());
     return notes;

@@ -224,7 +224,25 @@ std::string terms_line(const ScenarioTerms& terms) {
                        percent_text(terms.ltv.value(), 2), terms.lock_days);
 }
 
-std::vector<std::string> loan_cautions(const Heading& h) {
+namespace {
+
+/// A sentence for each length of lock that ends before the closing.
+void add_lock_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms,
+                       std::vector<std::string>& notes) {
+    std::vector<int> told;
+    for (const ScenarioTerms& t : terms) {
+        if (t.lock_ends >= h.closing) continue;
+        if (std::find(told.begin(), told.end(), t.lock_days) != told.end()) continue;
+        told.push_back(t.lock_days);
+        notes.push_back(fmt::format("A {}-day lock taken now ends on {}, before the closing: the "
+                                    "rate can move by then.",
+                                    t.lock_days, long_date(t.lock_ends)));
+    }
+}
+
+} // namespace
+
+std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
     std::vector<std::string> notes;
     notes.push_back(fmt::format(
         "An estimate as of {}: not a Loan Estimate, not an approval, not an offer to lend. A "
@@ -233,10 +251,11 @@ std::vector<std::string> loan_cautions(const Heading& h) {
         long_date(h.as_of),
         h.originator.empty() ? std::string(" (none is named here yet)")
                              : fmt::format(" ({})", h.originator)));
-    notes.push_back(
-        fmt::format("Rates of {} from {} ({}), good through {}; they hold only when locked.{}",
-                    long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
-                    h.sample_rates ? " They are samples, not anybody's offer." : ""));
+    notes.push_back(fmt::format(
+        "Rates of {} from {} ({}), good through {}{}; they hold only when locked.{}",
+        long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
+        h.as_of > h.rates_good_through ? " (that day has passed: ask for new ones)" : "",
+        h.sample_rates ? " They are samples, not anybody's offer." : ""));
     notes.push_back(fmt::format(
         "Taxes, insurance, dues and closing costs as known for {}{}. Cash leaves out prepaid "
         "interest, the first insurance premium and the initial escrow deposit; the APR leaves out "
@@ -244,6 +263,7 @@ std::vector<std::string> loan_cautions(const Heading& h) {
         "dues "
         "as they are today.",
         h.place, h.sample_place ? " (sample figures)" : ""));
+    add_lock_cautions(h, terms, notes);
     return notes;
 }
 

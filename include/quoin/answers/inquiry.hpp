@@ -43,6 +43,8 @@ struct Inquiry {
     std::optional<int> household;
     std::vector<Scenario> scenarios;
 
+    /// The rate sheet it uses, or nullptr where there is none.
+    [[nodiscard]] const RateSheet* sheet(const Lending& lending) const;
     [[nodiscard]] const Scenario* find_scenario(std::string_view name) const;
 };
 

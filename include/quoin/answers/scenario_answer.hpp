@@ -18,6 +18,7 @@ struct ScenarioTerms {
     std::string fine_print; ///< the program's catch
     Months term;
     int lock_days = 0;
+    Date lock_ends; ///< when a lock taken on the inquiry's day ends
     std::optional<int> score;
     Rate rate;
     Points points;

@@ -44,6 +44,10 @@ class Date {
         if (moved.ok()) return Date(moved);
         return Date(std::chrono::year_month_day(moved.year() / moved.month() / std::chrono::last));
     }
+    friend constexpr Date plus_days(Date date, int days) {
+        return Date(std::chrono::year_month_day(std::chrono::sys_days(date.ymd_) +
+                                                std::chrono::days(days)));
+    }
     friend constexpr Date first_of_month(Date date) {
         return Date(date.ymd_.year() / date.ymd_.month() / std::chrono::day(1));
     }

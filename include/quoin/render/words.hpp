@@ -40,7 +40,15 @@ struct MonthlyPart {
 [[nodiscard]] std::string terms_line(const ScenarioTerms& terms);
 
 /// What must stand beside every payment and rate, in short sentences.
-[[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading);
+[[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
+                                                     const std::vector<ScenarioTerms>& terms);
+/// The terms out of any list of scenarios.
+template <class Scenarios>
+[[nodiscard]] std::vector<ScenarioTerms> terms_of(const Scenarios& scenarios) {
+    std::vector<ScenarioTerms> terms;
+    for (const auto& scenario : scenarios) terms.push_back(scenario.terms);
+    return terms;
+}
 /// For work that needs a permit or a licensed trade.
 [[nodiscard]] std::string work_caution();
 /// Who may present loan terms: for the agent, once.
