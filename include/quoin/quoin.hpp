@@ -23,6 +23,7 @@
 #include <quoin/pricebook/price_book.hpp>
 
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/closing_cost.hpp>
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>

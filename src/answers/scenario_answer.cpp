@@ -5,7 +5,6 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
-#include <quoin/loan/closing_costs.hpp>
 
 namespace quoin {
 namespace {
@@ -74,7 +73,7 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
 
 std::optional<Rate> annual_percentage_rate(const ScenarioRules& rules, const LoanFigures& f) {
     const Money charges = std::max(f.cash.points, Money{}) + f.upfront_fee +
-                          finance_charges(*rules.place, f.loan, f.price);
+                          rules.closing_costs.finance_charges(f.loan, f.price);
     std::vector<Money> payments;
     payments.reserve(static_cast<std::size_t>(f.schedule.months()));
     for (int month = 1; month <= f.schedule.months(); ++month) {

@@ -9,13 +9,6 @@ namespace {
 const Words<Status> status_words = {{"sample", Status::sample}, {"published", Status::published}};
 const Words<LimitArea> area_words = {{"baseline", LimitArea::baseline},
                                      {"ceiling", LimitArea::ceiling}};
-const Words<CostSection> section_words = {
-    {"origination", CostSection::origination},
-    {"services not shopped for", CostSection::not_shopped_for},
-    {"services shopped for", CostSection::shopped_for},
-    {"taxes and government fees", CostSection::taxes_and_government},
-    {"other", CostSection::other}};
-
 void read_tax(Reader& root, Place& place) {
     root.object(
         "property_tax",
@@ -59,37 +52,7 @@ void read_insurance(Reader& root, Place& place) {
         true);
 }
 
-ClosingCost read_cost(Reader& item) {
-    ClosingCost cost;
-    int bases = 0;
-    cost.name = item.text("name");
-    cost.section = item.word("section", section_words);
-    const auto amount = item.maybe_money("amount");
-    cost.amount = amount.value_or(Money{});
-    bases += amount.has_value();
-    const auto decimal = [&](std::string_view key) {
-        const auto given = item.maybe_decimal(key);
-        bases += given.has_value();
-        return given.value_or(Decimal{});
-    };
-    cost.percent_of_loan = Percent(decimal("percent_of_loan"));
-    cost.percent_of_price = Percent(decimal("percent_of_price"));
-    cost.per_thousand_of_loan = decimal("per_thousand_of_loan");
-    cost.per_thousand_of_price = decimal("per_thousand_of_price");
-    if (bases != 1) {
-        item.findings().add(problems::members_conflict(
-            item.here(), "one of \"amount\", \"percent_of_loan\", \"percent_of_price\", "
-                         "\"per_thousand_of_loan\" and \"per_thousand_of_price\""));
-    }
-    cost.finance_charge = item.flag_or("finance_charge", false);
-    cost.paid_by_seller =
-        item.word_or("paid_by", Words<bool>{{"buyer", false}, {"seller", true}}, false);
-    return cost;
-}
-
 } // namespace
-
-std::string_view name_of(CostSection section) { return name_in(section_words, section); }
 
 Place read_place(const Document& document, Findings& findings) {
     Place place;
@@ -118,7 +81,7 @@ Place read_place(const Document& document, Findings& findings) {
         place.dues.push_back({item.text("name"), item.money("monthly")});
     });
     root.each("closing_costs",
-              [&](Reader& item) { place.closing_costs.push_back(read_cost(item)); });
+              [&](Reader& item) { place.closing_costs.push_back(read_closing_cost(item)); });
     root.finish();
     return place;
 }

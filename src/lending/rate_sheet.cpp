@@ -71,6 +71,7 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     });
     root.each("mortgage_insurance",
               [&](Reader& item) { sheet.mortgage_insurance.push_back(read_band_table(item)); });
+    root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });
     root.finish();
     return sheet;
 }

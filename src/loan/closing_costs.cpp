@@ -1,27 +1,65 @@
-// Closing costs of a place.
+// Closing costs of a place and a lender.
 #include <quoin/loan/closing_costs.hpp>
 
+#include <algorithm>
+
 namespace quoin {
+namespace {
 
-Money amount_of(const ClosingCost& cost, Money loan, Money price) {
-    return cost.amount + percent_of(loan, cost.percent_of_loan, Rounding::half_away) +
-           percent_of(price, cost.percent_of_price, Rounding::half_away) +
-           per_thousand_of(loan, cost.per_thousand_of_loan, Rounding::half_away) +
-           per_thousand_of(price, cost.per_thousand_of_price, Rounding::half_away);
-}
+constexpr Rounding nearest_cent = Rounding::half_away;
 
-Money buyers_closing_costs(const Place& place, Money loan, Money price) {
+/// The charge of tiers on an amount: each tier on its own stretch, to the cent.
+Money tiered(const std::vector<Tier>& tiers, Money amount) {
     Money sum;
-    for (const ClosingCost& cost : place.closing_costs) {
-        if (!cost.paid_by_seller) sum += amount_of(cost, loan, price);
+    Money covered;
+    for (const Tier& tier : tiers) {
+        const Money end = tier.up_to ? std::min(amount, *tier.up_to) : amount;
+        if (end <= covered) break;
+        sum += per_thousand_of(end - covered, tier.per_thousand, nearest_cent);
+        covered = end;
     }
     return sum;
 }
 
-Money finance_charges(const Place& place, Money loan, Money price) {
+Money full_amount(const ClosingCost& cost, Money base) {
+    return cost.amount + percent_of(base, cost.percent, nearest_cent) +
+           per_thousand_of(base, cost.per_thousand, nearest_cent) + tiered(cost.tiers, base);
+}
+
+} // namespace
+
+Money amount_of(const ClosingCost& cost, const CostCase& on) {
+    const Money base = cost.base == CostBase::loan ? on.loan : on.price;
+    if (!cost.simultaneous || !on.owner_policy) return full_amount(cost, base);
+    // The owner's policy covers the price; only a loan above it adds to the lender's policy.
+    const Money above = full_amount(cost, base) - full_amount(cost, std::min(base, on.price));
+    return *cost.simultaneous + above;
+}
+
+ClosingCosts::ClosingCosts(const std::vector<ClosingCost>& of_place,
+                           const std::vector<ClosingCost>& of_lender) {
+    for (const auto* list : {&of_lender, &of_place}) {
+        for (const ClosingCost& cost : *list) {
+            all_.push_back(&cost);
+            owner_policy_ = owner_policy_ || cost.policy == TitlePolicy::owner;
+        }
+    }
+}
+
+Money ClosingCosts::buyers(Money loan, Money price) const {
+    const CostCase where = on(loan, price);
     Money sum;
-    for (const ClosingCost& cost : place.closing_costs) {
-        if (cost.finance_charge && !cost.paid_by_seller) sum += amount_of(cost, loan, price);
+    for (const ClosingCost* cost : all_) {
+        if (cost->paid_by == PaidBy::buyer) sum += amount_of(*cost, where);
+    }
+    return sum;
+}
+
+Money ClosingCosts::finance_charges(Money loan, Money price) const {
+    const CostCase where = on(loan, price);
+    Money sum;
+    for (const ClosingCost* cost : all_) {
+        if (cost->paid_by == PaidBy::buyer && cost->finance_charge) sum += amount_of(*cost, where);
     }
     return sum;
 }

@@ -3,8 +3,6 @@
 
 #include <algorithm>
 
-#include <quoin/loan/closing_costs.hpp>
-
 namespace quoin {
 namespace {
 
@@ -169,7 +167,7 @@ Money Sizing::usable_credits(Money points_cost) {
 
 void Sizing::set_cash() {
     CashToClose& cash = f_.cash;
-    cash.closing_costs = buyers_closing_costs(*rules_.place, f_.loan, f_.price);
+    cash.closing_costs = rules_.closing_costs.buyers(f_.loan, f_.price);
     // A lender credit pays closing costs and is never paid out.
     cash.points = std::max(percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away),
                            -cash.closing_costs);

@@ -14,6 +14,7 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     for (std::size_t i = 0; i < rule_count; ++i) {
         rules.rules[i] = program.in_force(static_cast<Rule>(i), as_of, closing);
     }
+    rules.closing_costs = ClosingCosts(place.closing_costs, sheet.costs);
     rules.ladder = sheet.ladder(program.id, scenario.term.count(), scenario.lock_days);
     for (const Adjustment& adjustment : sheet.adjustments) {
         const auto& programs = adjustment.programs;

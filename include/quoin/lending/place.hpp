@@ -8,6 +8,7 @@
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/percent.hpp>
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/closing_cost.hpp>
 
 namespace quoin {
 
@@ -40,27 +41,6 @@ struct Dues {
     Money monthly;
 };
 
-enum class CostSection {
-    origination,
-    not_shopped_for,
-    shopped_for,
-    taxes_and_government,
-    other,
-};
-
-/// One closing cost, on the one base that is given; the others are zero.
-struct ClosingCost {
-    std::string name;
-    CostSection section = CostSection::other;
-    Money amount;
-    Percent percent_of_loan;
-    Percent percent_of_price;
-    Decimal per_thousand_of_loan;
-    Decimal per_thousand_of_price;
-    bool finance_charge = false; ///< counts in the APR (12 CFR 1026.4)
-    bool paid_by_seller = false;
-};
-
 struct Place {
     std::string id;
     std::string name;
@@ -80,8 +60,6 @@ struct Place {
     std::vector<Dues> dues;
     std::vector<ClosingCost> closing_costs;
 };
-
-[[nodiscard]] std::string_view name_of(CostSection section);
 
 [[nodiscard]] Place read_place(const Document& document, Findings& findings);
 

@@ -8,6 +8,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/closing_cost.hpp>
 
 namespace quoin {
 
@@ -40,6 +41,7 @@ struct RateSheet {
     std::string note;
     std::vector<Ladder> ladders;
     std::vector<Adjustment> adjustments;
+    std::vector<ClosingCost> costs;            ///< the lender's own
     std::vector<BandTable> mortgage_insurance; ///< yearly percent of the original loan
 
     /// The ladder of a program and term with the shortest lock of at least `lock_days`.

@@ -9,6 +9,7 @@
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
+#include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/scenario.hpp>
 
 namespace quoin {
@@ -21,6 +22,7 @@ struct ScenarioRules {
     const Ladder* ladder = nullptr;                   ///< nullptr: the sheet has no such rate
     std::vector<const BandTable*> adjustments;
     const BandTable* mi_factors = nullptr;
+    ClosingCosts closing_costs; ///< the lender's and the place's
 
     [[nodiscard]] const BandTable* rule(Rule which) const {
         return rules[static_cast<std::size_t>(which)];

@@ -1,0 +1,102 @@
+// Reading a closing cost.
+#include <quoin/lending/closing_cost.hpp>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+const Words<CostSection> section_words = {
+    {"origination", CostSection::origination},
+    {"services not shopped for", CostSection::not_shopped_for},
+    {"services shopped for", CostSection::shopped_for},
+    {"taxes and government fees", CostSection::taxes_and_government},
+    {"other", CostSection::other}};
+const Words<CostBase> base_words = {{"loan", CostBase::loan}, {"price", CostBase::price}};
+const Words<PaidBy> payer_words = {
+    {"buyer", PaidBy::buyer}, {"seller", PaidBy::seller}, {"lender", PaidBy::lender}};
+const Words<TitlePolicy> policy_words = {
+    {"none", TitlePolicy::none}, {"owner", TitlePolicy::owner}, {"lender", TitlePolicy::lender}};
+const Words<bool> when_words = {{"at closing", false}, {"before closing", true}};
+
+std::vector<Tier> read_tiers(Reader& item) {
+    std::vector<Tier> tiers;
+    item.each("tiers", [&](Reader& reader) {
+        Tier tier{reader.maybe_money("up_to"), reader.decimal("per_thousand")};
+        const bool after_all = !tiers.empty() && !tiers.back().up_to;
+        const bool not_rising = !tiers.empty() && tier.up_to && *tier.up_to <= *tiers.back().up_to;
+        if (after_all || not_rising) {
+            reader.findings().add(problems::members_conflict(
+                reader.here(), "tiers that rise by \"up_to\", the last one without it"));
+        }
+        tiers.push_back(tier);
+    });
+    return tiers;
+}
+
+/// How a cost is stated: exactly one of these members.
+struct Form {
+    std::string_view key;
+    CostBase base;
+};
+constexpr Form percent_forms[] = {{"percent_of_loan", CostBase::loan},
+                                  {"percent_of_price", CostBase::price}};
+constexpr Form thousand_forms[] = {{"per_thousand_of_loan", CostBase::loan},
+                                   {"per_thousand_of_price", CostBase::price}};
+
+/// Reads whichever of the forms is there; counts them.
+Decimal read_form(Reader& item, const Form (&forms)[2], ClosingCost& cost, int& given) {
+    Decimal value;
+    for (const Form& form : forms) {
+        const auto found = item.maybe_decimal(form.key);
+        if (!found) continue;
+        value = *found;
+        cost.base = form.base;
+        ++given;
+    }
+    return value;
+}
+
+void read_size(Reader& item, ClosingCost& cost) {
+    int given = 0;
+    if (const auto amount = item.maybe_money("amount")) {
+        cost.amount = *amount;
+        ++given;
+    }
+    cost.percent = Percent(read_form(item, percent_forms, cost, given));
+    cost.per_thousand = read_form(item, thousand_forms, cost, given);
+    if (item.has("tiers")) {
+        cost.tiers = read_tiers(item);
+        cost.base = item.word("of", base_words);
+        ++given;
+    }
+    if (given == 1) return;
+    item.findings().add(problems::members_conflict(
+        item.here(), "one of \"amount\", \"percent_of_loan\", \"percent_of_price\", "
+                     "\"per_thousand_of_loan\", \"per_thousand_of_price\", and \"tiers\" with "
+                     "\"of\""));
+}
+
+} // namespace
+
+std::string_view name_of(CostSection section) { return name_in(section_words, section); }
+std::string_view name_of(PaidBy who) { return name_in(payer_words, who); }
+
+ClosingCost read_closing_cost(Reader& item) {
+    ClosingCost cost;
+    cost.name = item.text("name");
+    cost.section = item.word("section", section_words);
+    read_size(item, cost);
+    cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);
+    cost.simultaneous = item.maybe_money("simultaneous");
+    if (cost.simultaneous && cost.policy != TitlePolicy::lender) {
+        item.findings().add(problems::members_conflict(
+            item.here(), "\"simultaneous\" only with \"title_policy\": \"lender\""));
+    }
+    cost.finance_charge = item.flag_or("finance_charge", false);
+    cost.before_closing = item.word_or("paid", when_words, false);
+    cost.paid_by = item.word_or("paid_by", payer_words, PaidBy::buyer);
+    return cost;
+}
+
+} // namespace quoin
