@@ -41,6 +41,7 @@
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/loan_figures.hpp>
+#include <quoin/loan/prepaids.hpp>
 
 #include <quoin/answers/desk.hpp>
 #include <quoin/answers/inquiry.hpp>

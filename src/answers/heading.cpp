@@ -35,6 +35,4 @@ Heading heading_of(const Sitting& sitting) {
     return h;
 }
 
-Date first_payment_date(Date closing) { return plus_months(first_of_month(closing), Months(2)); }
-
 } // namespace quoin

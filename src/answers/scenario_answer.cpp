@@ -5,6 +5,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
+#include <quoin/loan/prepaids.hpp>
 
 namespace quoin {
 namespace {

@@ -9,6 +9,35 @@ namespace {
 const Words<Status> status_words = {{"sample", Status::sample}, {"published", Status::published}};
 const Words<LimitArea> area_words = {{"baseline", LimitArea::baseline},
                                      {"ceiling", LimitArea::ceiling}};
+/// "07-31": a day that every year has.
+std::optional<TaxDue> read_day(const Spot& spot, Findings& findings) {
+    const auto text = as_text(spot, findings);
+    if (!text) return std::nullopt;
+    const auto date = Date::parse("2027-" + *text); // a year without 29 February
+    if (!date) {
+        findings.add(problems::not_a_day(spot));
+        return std::nullopt;
+    }
+    return TaxDue{date->month(), date->day(), {}};
+}
+
+void read_due(Reader& tax, Place& place) {
+    Percent together;
+    tax.each("due", [&](Reader& item) {
+        auto due = item.has("on") ? read_day(item.spot("on"), item.findings()) : std::nullopt;
+        if (!item.has("on")) item.findings().add(problems::member_missing(item.here(), "on"));
+        const Percent share = item.percent("percent");
+        together = together + share;
+        if (!due) return;
+        due->share = share;
+        place.tax_due.push_back(*due);
+    });
+    if (tax.has("due") && together != Percent(Decimal::whole(100))) {
+        tax.findings().add(
+            problems::members_conflict(tax.here(), "shares in \"due\" that make 100 percent"));
+    }
+}
+
 void read_tax(Reader& root, Place& place) {
     root.object(
         "property_tax",
@@ -25,6 +54,7 @@ void read_tax(Reader& root, Place& place) {
                 exemption.from_year = item.maybe_whole("from_year", 1, 5).value_or(1);
                 place.exemptions.push_back(std::move(exemption));
             });
+            read_due(tax, place);
             tax.object("land_only", [&](Reader& item) {
                 place.land_only = LandOnly{item.percent("land_percent"),
                                            item.maybe_whole("months", 1, 36).value_or(12)};
@@ -77,6 +107,12 @@ Place read_place(const Document& document, Findings& findings) {
         place.districts.push_back(std::move(district));
     });
     read_insurance(root, place);
+    root.object("escrow", [&](Reader& item) {
+        EscrowTerms& terms = place.escrow;
+        terms.cushion_months = item.maybe_whole("cushion_months", 0, 2).value_or(2);
+        terms.prepaid_insurance_months =
+            item.maybe_whole("prepaid_insurance_months", 0, 24).value_or(12);
+    });
     root.each("dues", [&](Reader& item) {
         place.dues.push_back({item.text("name"), item.money("monthly")});
     });

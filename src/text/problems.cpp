@@ -115,6 +115,7 @@ const std::vector<std::string_view>& all_ids() {
         "not-a-decimal",
         "not-a-rate",
         "not-a-date",
+        "not-a-day",
         "not-a-whole-number",
         "out-of-range",
         "not-one-of",
@@ -252,6 +253,10 @@ Problem not_a_rate(const Spot& spot) {
 
 Problem not_a_date(const Spot& spot) {
     return at(spot, "not-a-date", shown(spot), "a day that exists, such as \"2026-11-24\"", "");
+}
+
+Problem not_a_day(const Spot& spot) {
+    return at(spot, "not-a-day", shown(spot), "a day that every year has, such as \"07-31\"", "");
 }
 
 Problem not_a_whole_number(const Spot& spot, int lowest, int highest) {

@@ -35,7 +35,4 @@ struct Heading {
 
 [[nodiscard]] Heading heading_of(const Sitting& sitting);
 
-/// First payment: the first day of the second month after closing (common practice, no source).
-[[nodiscard]] Date first_payment_date(Date closing);
-
 } // namespace quoin

@@ -30,6 +30,19 @@ struct LandOnly {
     int months = 12;
 };
 
+/// A day of every year on which a share of the year's property tax falls due.
+struct TaxDue {
+    unsigned month = 1;
+    unsigned day = 1;
+    Percent share;
+};
+
+/// How the lender's escrow account is run in this place.
+struct EscrowTerms {
+    int cushion_months = 2; ///< at most two (12 CFR 1024.17(c)(1))
+    int prepaid_insurance_months = 12;
+};
+
 struct District {
     std::string name;
     std::optional<Money> yearly;
@@ -52,6 +65,8 @@ struct Place {
     std::vector<Levy> levies;
     std::vector<Exemption> exemptions;
     std::optional<LandOnly> land_only;
+    std::vector<TaxDue> tax_due; ///< shares of 100 %; empty: not known, so no escrow is figured
+    EscrowTerms escrow;
     std::vector<District> districts;
     Percent dwelling_percent; ///< of the price: what homeowner's insurance has to rebuild
     BandTable homeowner;      ///< per thousand of dwelling value, a year

@@ -39,6 +39,7 @@ struct RateSheet {
     std::string lender;
     std::string license;
     std::string note;
+    int per_diem_year = 360; ///< days of the year that prepaid interest is figured with
     std::vector<Ladder> ladders;
     std::vector<Adjustment> adjustments;
     std::vector<ClosingCost> costs;            ///< the lender's own

@@ -38,6 +38,7 @@ Problem not_money(const Spot& spot);
 Problem not_a_decimal(const Spot& spot);
 Problem not_a_rate(const Spot& spot);
 Problem not_a_date(const Spot& spot);
+Problem not_a_day(const Spot& spot);
 Problem not_a_whole_number(const Spot& spot, int lowest, int highest);
 Problem out_of_range(const Spot& spot, std::string_view expected);
 Problem not_one_of(const Spot& spot, const std::vector<std::string>& names);

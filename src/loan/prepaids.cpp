@@ -1,0 +1,76 @@
+// Prepaid interest, premiums and tax bills.
+#include <quoin/loan/prepaids.hpp>
+
+#include <algorithm>
+
+namespace quoin {
+namespace {
+
+/// What a year's tax comes to on a bill's day: on land alone in the first months of ownership.
+Money yearly_tax(const LocalCosts& costs, Date closing, Date due, bool settled) {
+    const bool on_land =
+        costs.land_only && !settled && due < plus_months(closing, Months(costs.land_only_months));
+    const PropertyTax& tax = on_land ? *costs.land_only : costs.settled;
+    return tax.levies + tax.districts;
+}
+
+/// Tax bills by their days, each its share of the year, half away to the cent.
+void add_tax(const Place& place, const LocalCosts& costs, Date closing, Date from, Date to,
+             bool settled, std::vector<HousingBill>& bills) {
+    for (int year = from.year(); year <= to.year(); ++year) {
+        for (const TaxDue& day : place.tax_due) {
+            const auto due = Date::of(year, day.month, day.day);
+            if (!due || *due < from || *due >= to) continue;
+            const Money whole = yearly_tax(costs, closing, *due, settled);
+            bills.push_back({HousingBill::Kind::property_tax, *due,
+                             percent_of(whole, day.share, Rounding::half_away)});
+        }
+    }
+}
+
+void add_renewals(HousingBill::Kind kind, Money yearly, const Place& place, Date closing, Date from,
+                  Date to, std::vector<HousingBill>& bills) {
+    if (yearly.is_zero()) return;
+    int months = place.escrow.prepaid_insurance_months;
+    for (Date due = plus_months(closing, Months(months)); due < to;
+         due = plus_months(closing, Months(months += 12))) {
+        if (due >= from) bills.push_back({kind, due, yearly});
+    }
+}
+
+} // namespace
+
+Date first_payment_date(Date closing) { return plus_months(first_of_month(closing), Months(2)); }
+
+PrepaidInterest prepaid_interest(Money loan, Rate rate, Date closing, int year_days) {
+    const std::int64_t denominator = Rate::monthly_denominator / 12 * year_days;
+    const Money per_day = Money::cents(
+        multiply_divide(loan.count(), rate.millionths(), denominator, Rounding::half_away));
+    return {per_day, days_between(closing, plus_months(first_of_month(closing), Months(1)))};
+}
+
+std::vector<HousingBill> housing_bills(const Place& place, const LocalCosts& costs, Date closing,
+                                       Date from, Date to, bool settled) {
+    std::vector<HousingBill> bills;
+    add_tax(place, costs, closing, from, to, settled, bills);
+    add_renewals(HousingBill::Kind::homeowner, costs.homeowner, place, closing, from, to, bills);
+    add_renewals(HousingBill::Kind::flood, costs.flood, place, closing, from, to, bills);
+    add_renewals(HousingBill::Kind::wind, costs.wind, place, closing, from, to, bills);
+    std::stable_sort(bills.begin(), bills.end(),
+                     [](const HousingBill& a, const HousingBill& b) { return a.due < b.due; });
+    return bills;
+}
+
+Prepaids prepaids(const Place& place, const LocalCosts& costs, Date closing) {
+    Prepaids prepaid;
+    const Money yearly = costs.homeowner + costs.flood + costs.wind;
+    prepaid.insurance =
+        part_of(yearly * place.escrow.prepaid_insurance_months, 12, Rounding::half_away);
+    for (const HousingBill& bill :
+         housing_bills(place, costs, closing, closing, first_payment_date(closing), false)) {
+        if (bill.kind == HousingBill::Kind::property_tax) prepaid.tax += bill.amount;
+    }
+    return prepaid;
+}
+
+} // namespace quoin
