@@ -34,6 +34,7 @@
 
 #include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/closing_costs.hpp>
+#include <quoin/loan/escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/schedule.hpp>
