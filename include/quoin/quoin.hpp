@@ -33,11 +33,12 @@
 #include <quoin/home/rules.hpp>
 
 #include <quoin/loan/annual_percentage_rate.hpp>
+#include <quoin/loan/schedule.hpp>
+#include <quoin/loan/buydown.hpp>
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/local_costs.hpp>
-#include <quoin/loan/schedule.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
