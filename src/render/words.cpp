@@ -210,7 +210,7 @@ std::vector<std::string> trades(const Work& work) {
 
 std::string term_text(Months term) {
     if (term.count() % 12 != 0) return fmt::format("{} months", term.count());
-    return fmt::format("{} years", term.count() / 12);
+    return term.count() == 12 ? "1 year" : fmt::format("{} years", term.count() / 12);
 }
 
 std::string terms_line(const ScenarioTerms& terms) {

@@ -157,8 +157,8 @@ const std::vector<std::string_view>& all_ids() {
 }
 
 Problem file_missing(std::string file, std::string_view what, std::string near) {
-    return of_file(std::move(file), "file-missing", fmt::format("no such file for the {}", what),
-                   "a file that can be read", did_you_mean(near, "check the name and the folder"));
+    return of_file(std::move(file), "file-missing", "no such file",
+                   fmt::format("{} that can be read", what), did_you_mean(near, "check the name and the folder"));
 }
 
 Problem file_unreadable(std::string file, std::string_view why) {
