@@ -32,8 +32,9 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 
-#include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/schedule.hpp>
+#include <quoin/loan/adjustable.hpp>
+#include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/buydown.hpp>
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/escrow.hpp>

@@ -142,6 +142,9 @@ Json cautions_json(const std::vector<std::string>& cautions) {
     return json;
 }
 
-std::string written(const Json& json) { return json.dump(2) + "\n"; }
+std::string written(const Json& json) {
+    // What is no UTF-8, such as the name of a file, is shown as far as it can be.
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
 
 } // namespace quoin

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include "utf8.hpp"
+
 namespace quoin {
 
 namespace {
@@ -22,7 +24,7 @@ void locate(Problem& problem, const Span& place) {
                                  ? column - widest_excerpt / 2
                                  : 0;
     problem.excerpt_from = static_cast<int>(from);
-    problem.excerpt = line.substr(std::min(from, line.size()), widest_excerpt);
+    problem.excerpt = made_printable(line.substr(std::min(from, line.size()), widest_excerpt));
     const std::size_t room = from + problem.excerpt.size();
     const std::size_t width = place.end > place.begin ? place.end - place.begin : 1;
     problem.width = static_cast<int>(std::min(width, room > column ? room - column : 1));
@@ -77,6 +79,11 @@ std::string shown(const Spot& spot) {
     return spot.value != nullptr ? shown(*spot.value) : std::string("nothing");
 }
 
+std::string with_article(std::string_view noun) {
+    const bool vowel = std::string_view("aeiou").find(noun.front()) != std::string_view::npos;
+    return fmt::format("{} {}", vowel ? "an" : "a", noun);
+}
+
 std::string did_you_mean(const std::string& near, std::string_view otherwise) {
     return near.empty() ? std::string(otherwise) : fmt::format("did you mean \"{}\"?", near);
 }
@@ -96,69 +103,33 @@ namespace problems {
 
 const std::vector<std::string_view>& all_ids() {
     static const std::vector<std::string_view> ids = {
-        "file-missing",
-        "file-unreadable",
-        "file-too-large",
-        "not-json",
-        "number-too-large",
-        "not-utf8",
-        "too-deep",
-        "member-repeated",
-        "csv-cells",
-        "csv-quote",
-        "csv-column-repeated",
-        "wrong-kind",
-        "member-missing",
-        "member-unknown",
-        "format-unknown",
-        "not-money",
-        "not-a-decimal",
-        "not-a-rate",
-        "not-a-date",
-        "not-a-day",
-        "not-a-whole-number",
-        "out-of-range",
-        "not-one-of",
-        "not-an-id",
-        "text-empty",
-        "members-conflict",
-        "id-repeated",
-        "name-unknown",
-        "not-a-band",
-        "bands-overlap",
-        "bands-gap",
-        "dates-overlap",
-        "requires-cycle",
-        "levels-not-rising",
-        "package-in-package",
-        "dates-reversed",
-        "ladder-not-falling",
-        "book-expired",
-        "book-not-yet",
-        "lot-not-free",
-        "plan-not-on-lot",
-        "option-not-here",
-        "option-needs",
-        "options-exclude",
-        "past-cutoff",
-        "selected-twice",
-        "pick-incomplete",
-        "quantity-not-allowed",
-        "incentive-not-here",
-        "scenario-repeated",
-        "rates-missing",
-        "no-model",
-        "scenario-unknown",
-        "option-unknown",
-        "option-number",
-        "payment-input",
+        "file-missing",       "file-unreadable",     "file-too-large",
+        "not-json",           "number-too-large",    "not-utf8",
+        "too-deep",           "member-repeated",     "csv-cells",
+        "csv-quote",          "csv-column-repeated", "wrong-kind",
+        "member-missing",     "member-unknown",      "format-unknown",
+        "not-money",          "not-a-decimal",       "not-a-rate",
+        "not-a-date",         "not-a-day",           "not-a-whole-number",
+        "out-of-range",       "not-one-of",          "not-an-id",
+        "text-empty",         "members-conflict",    "id-repeated",
+        "name-unknown",       "not-a-band",          "bands-overlap",
+        "bands-gap",          "dates-overlap",       "requires-cycle",
+        "levels-not-rising",  "package-in-package",  "dates-reversed",
+        "ladder-not-falling", "book-expired",        "book-not-yet",
+        "lot-not-free",       "plan-not-on-lot",     "option-not-here",
+        "option-needs",       "options-exclude",     "past-cutoff",
+        "selected-twice",     "pick-incomplete",     "quantity-not-allowed",
+        "incentive-not-here", "scenario-repeated",   "rates-missing",
+        "no-model",           "scenario-unknown",    "option-unknown",
+        "option-number",      "payment-input",
     };
     return ids;
 }
 
 Problem file_missing(std::string file, std::string_view what, std::string near) {
     return of_file(std::move(file), "file-missing", "no such file",
-                   fmt::format("{} that can be read", what), did_you_mean(near, "check the name and the folder"));
+                   fmt::format("{} that can be read", what),
+                   did_you_mean(near, "check the name and the folder"));
 }
 
 Problem file_unreadable(std::string file, std::string_view why) {
@@ -296,7 +267,8 @@ Problem id_repeated(const Spot& spot, std::string_view what) {
 Problem name_unknown(const Spot& spot, std::string_view what, std::string_view name,
                      std::string near) {
     return at(spot, "name-unknown", fmt::format("no {} \"{}\"", what, name),
-              fmt::format("the id of a {} that is there", what), did_you_mean(near, ""));
+              fmt::format("the id of {} that is there", with_article(what)),
+              did_you_mean(near, ""));
 }
 
 Problem not_a_band(const Spot& spot) {

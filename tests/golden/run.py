@@ -17,6 +17,7 @@ import re
 import shlex
 import subprocess
 import sys
+import tempfile
 from concurrent.futures import ThreadPoolExecutor
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
@@ -119,6 +120,20 @@ def options_in(text):
     return [o for names in found for o in names.split(",") if o not in EXEMPT]
 
 
+def large_file_refused():
+    """A file far over the limit, made here: refused at once, with a message and nothing written."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = os.path.join(folder, "large.json")
+        with open(path, "w", encoding="utf-8") as file:
+            file.write('{"format": "quoin/pricebook/1", "comment": "' + "x" * (50 << 20) + '"}')
+        lines = answer_of(f"quoin check {path}", folder)
+    expected = ["2>   expected at most 16 MiB", "2>   [file-too-large]", "= 1"]
+    if all(line in lines for line in expected) and len(lines) == 5:
+        return True
+    print("a file of 50 MiB:", *lines, sep="\n  ")
+    return False
+
+
 def main():
     approve = "--approve" in sys.argv
     named = [os.path.abspath(a) for a in sys.argv[1:] if not a.startswith("--")]
@@ -133,8 +148,11 @@ def main():
     for what in missing:
         print(f"no transcript in tests/golden uses {what}")
     failed = sum(1 for d in differences if d) + len(missing)
-    print(f"transcripts: {len(differences) - sum(1 for d in differences if d)} passed, "
-          f"{failed} failed")
+    passed = len(differences) - sum(1 for d in differences if d)
+    if not named:
+        large = large_file_refused()
+        passed, failed = passed + large, failed + (not large)
+    print(f"transcripts: {passed} passed, {failed} failed")
     return 1 if failed else 0
 
 
