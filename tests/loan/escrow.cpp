@@ -228,7 +228,7 @@ TEST_CASE("What is no account is refused") {
     CHECK_THROWS_AS(analyse_escrow(all_bills, july, -1), Broken);
 }
 
-TEST_CASE("Any account falls to its cushion and not under; its lines come to its deposit") {
+TEST_CASE("Any account falls to its cushion and not under, and its lines come to its deposit") {
     Seeded seeded(17);
     for (int i = 0; i < 20'000; ++i) {
         const Bills bills = any_bills(seeded, i % 2 == 0 ? 2'000'000 : 40);

@@ -84,8 +84,8 @@ struct RateStep {
 /// Each change by the whole of its cap, up to the ceiling.
 [[nodiscard]] std::vector<RateStep> worst_case_path(const LoanTerms& loan,
                                                     const AdjustableTerms& terms);
-/// The initial rate for its term, then the fully indexed rate at consummation as far as the caps
-/// let it come at once: comment 17(c)(1)-10 to 12 CFR 1026.
+/// The initial rate for its term, then the fully indexed rate of consummation, in as many changes
+/// as the caps make of it: comment 17(c)(1)-10 to 12 CFR 1026.
 [[nodiscard]] std::vector<RateStep> composite_path(const LoanTerms& loan,
                                                    const AdjustableTerms& terms);
 
@@ -102,7 +102,7 @@ struct PaymentStep {
 /// the last payment clears the balance.
 class AdjustableSchedule {
   public:
-    /// Preconditions: those of amortize(LoanTerms); a path that starts with payment 1 and rises.
+    /// Preconditions: those of amortize(LoanTerms); a path from payment 1 on, in order.
     /// The rate of `loan` is not looked at: the path's first is.
     AdjustableSchedule(const LoanTerms& loan, std::span<const RateStep> path);
 
@@ -117,7 +117,7 @@ class AdjustableSchedule {
     [[nodiscard]] ScheduleRow row(int month) const;
     /// Every payment in order, as annual_percentage_rate takes them.
     [[nodiscard]] std::vector<Money> payments() const;
-    [[nodiscard]] Money largest_payment() const;
+    [[nodiscard]] Money largest_payment() const; ///< of the steps
     [[nodiscard]] Money total_interest() const;
 
   private:

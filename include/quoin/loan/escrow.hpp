@@ -23,7 +23,7 @@ namespace quoin {
 /// The largest cushion is a sixth of the year's bills (12 CFR 1024.17(c)(1)).
 inline constexpr int most_cushion_months = 2;
 /// A smaller surplus may stay in the account (12 CFR 1024.17(f)(2)).
-inline constexpr Money least_escrow_refund = Money::dollars(50);
+inline constexpr Money least_escrow_refund = Money::cents(50'00);
 
 struct EscrowBill {
     std::string item; ///< bills of one item are itemised together
