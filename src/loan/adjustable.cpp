@@ -146,6 +146,7 @@ void AdjustableSchedule::check() const {
 }
 
 Money AdjustableSchedule::balance(int month) const {
+    ensure(month >= 0, "a balance is after payment 0 or later");
     return month <= months() ? balances_[static_cast<std::size_t>(month)] : Money{};
 }
 
@@ -158,7 +159,8 @@ const PaymentStep& AdjustableSchedule::step(int month) const {
 }
 
 ScheduleRow AdjustableSchedule::row(int month) const {
-    const Money interest = monthly_interest(balance(month - 1), step(month).rate);
+    const Rate rate = step(month).rate; // first: it is what refuses a row that is not there
+    const Money interest = monthly_interest(balance(month - 1), rate);
     const Money principal = balance(month - 1) - balance(month);
     return {month, interest + principal, interest, principal, balance(month)};
 }
