@@ -1,5 +1,4 @@
-// The same 360 months from QuantLib's amortizing bond: notionals from its own sinking schedule, then
-// the amounts of every cash flow.
+// The same 360 months from QuantLib: notionals by its own sinking schedule, then every cash flow.
 #include <benchmark/benchmark.h>
 #include <ql/instruments/bonds/amortizingfixedratebond.hpp>
 #include <ql/settings.hpp>
