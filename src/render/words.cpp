@@ -185,19 +185,7 @@ std::string_view name_of(Standing standing) {
     return {};
 }
 
-std::string_view name_of(IncentiveUse use) {
-    switch (use) {
-    case IncentiveUse::price:
-        return "price";
-    case IncentiveUse::options:
-        return "options";
-    case IncentiveUse::closing_costs:
-        return "closing costs";
-    case IncentiveUse::points:
-        return "points";
-    }
-    return {};
-}
+std::string_view name_of(IncentiveUse use) { return name_in(incentive_use_words(), use); }
 
 std::vector<std::string> trades(const Work& work) {
     std::vector<std::string> names;

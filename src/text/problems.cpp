@@ -147,7 +147,7 @@ const std::vector<std::string_view>& all_ids() {
         "incentive-not-here",
         "scenario-repeated",
         "rates-missing",
-        "no-model",
+        "credit-without-use", "credit-use-not-allowed", "no-model",
         "scenario-unknown",
         "option-unknown",
         "option-number",
@@ -422,8 +422,20 @@ Problem rates_missing(const Spot& spot, std::string_view what) {
               "point to the data with --rates DIR");
 }
 
+Problem credit_without_use(const Spot& spot) {
+    return at(spot, "credit-without-use", "a credit that may pay nothing",
+              "at least one entry in \"uses\"",
+              "name what it may pay: \"closing costs\", \"prepaids\", \"points\", ...");
+}
+
+Problem credit_use_not_allowed(const Spot& spot, std::string_view use) {
+    return at(spot, "credit-use-not-allowed", fmt::format("a credit towards the {}", use),
+              "a use that its giver may pay",
+              "only a program may help with the down payment; put the credit to costs or points");
+}
+
 Problem no_model(std::string file) {
-    return of_file(std::move(file), "no-model", "no furnished model in the price book",
+    return of_file(std::move(file), "credit-without-use", "credit-use-not-allowed", "no-model", "no furnished model in the price book",
                    "a price book with \"model\"", "");
 }
 

@@ -83,6 +83,9 @@ Problem incentive_not_here(const Spot& spot, std::string_view incentive, std::st
 Problem scenario_repeated(const Spot& spot, std::string_view name);
 Problem rates_missing(const Spot& spot, std::string_view what);
 
+Problem credit_without_use(const Spot& spot);
+Problem credit_use_not_allowed(const Spot& spot, std::string_view use);
+
 // Questions.
 Problem no_model(std::string file);
 Problem scenario_unknown(std::string_view name, std::string near,
