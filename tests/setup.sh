@@ -14,6 +14,9 @@ libfmt-dev          build  include:fmt/format.h
 libcli11-dev        build  include:CLI/CLI.hpp
 catch2              tests  include:catch2
 python3             tests  command:python3
+libbenchmark-dev    bench  include:benchmark/benchmark.h
+libquantlib0-dev    bench  include:ql/quantlib.hpp
+gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
 '
 

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
-#include <quoin/loan/escrow_account.hpp>
 
 namespace quoin {
 namespace {
@@ -16,24 +15,9 @@ std::vector<CostLine> cost_lines(const ScenarioRules& rules, const LoanFigures& 
         lines.push_back({cost->section, cost->name, amount_of(*cost, on), cost->paid_by,
                          cost->finance_charge, cost->before_closing});
     }
-    std::stable_sort(lines.begin(), lines.end(), [](const CostLine& a, const CostLine& b) {
-        return a.section < b.section;
-    });
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const CostLine& a, const CostLine& b) { return a.section < b.section; });
     return lines;
-}
-
-std::string name_of(HousingBill::Kind kind) {
-    switch (kind) {
-    case HousingBill::Kind::property_tax:
-        return "property tax and district charges";
-    case HousingBill::Kind::homeowner:
-        return "homeowner's insurance";
-    case HousingBill::Kind::flood:
-        return "flood insurance";
-    case HousingBill::Kind::wind:
-        return "wind insurance";
-    }
-    return {};
 }
 
 std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFigures& f) {
@@ -49,24 +33,9 @@ std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFig
     for (const HousingBill& bill : housing_bills(*rules.place, f.local, rules.closing,
                                                  rules.closing, rules.first_payment, false)) {
         if (bill.kind != HousingBill::Kind::property_tax) continue;
-        lines.push_back({name_of(bill.kind), bill.due, bill.amount});
+        lines.push_back({std::string(name_of(bill.kind)), bill.due, bill.amount});
     }
     return lines;
-}
-
-std::optional<EscrowAnswer> escrow_of(const ScenarioRules& rules, const LoanFigures& f) {
-    if (!rules.scenario->escrow || rules.place->tax_due.empty()) return std::nullopt;
-    const auto account = escrow_account(rules, f.local);
-    EscrowAnswer answer;
-    answer.monthly = account.analysis.monthly_deposit;
-    answer.initial = account.analysis.initial_deposit;
-    answer.cushion = account.analysis.cushion;
-    answer.months = account.analysis.months;
-    for (const HousingBill& bill : account.bills) {
-        answer.bills.push_back({name_of(bill.kind), bill.due, bill.amount});
-    }
-    answer.outlook = account.outlook;
-    return answer;
 }
 
 std::vector<CreditLine> credit_lines(const LoanFigures& f) {
@@ -87,7 +56,8 @@ ValueEffects effects_of(const LoanFigures& f) {
     return effects;
 }
 
-/// Earnest money at contract, option money with it, costs ordered before closing, the rest at closing.
+/// Earnest money at contract, option money with it, costs ordered before closing, the rest at
+/// closing.
 std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& answer,
                                      const PricedHome& home) {
     const Inquiry& inquiry = sitting.inquiry();
@@ -126,7 +96,7 @@ CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
     if (!f.available()) return answer;
     answer.costs = cost_lines(rules, f);
     answer.prepaids = prepaid_lines(rules, f);
-    answer.escrow = escrow_of(rules, f);
+    answer.escrow = housing_escrow(rules, f.local);
     answer.credits = credit_lines(f);
     answer.contribution_cap = f.contribution_cap;
     answer.effects = effects_of(f);

@@ -70,12 +70,11 @@ std::vector<Percent> read_buydown(Reader& item) {
         for (const int point : points) list.emplace_back(Decimal::whole(point));
         return list;
     };
-    return item.word_or("buydown",
-                        Words<std::vector<Percent>>{{"none", {}},
-                                                    {"1-0", steps({1})},
-                                                    {"2-1", steps({2, 1})},
-                                                    {"3-2-1", steps({3, 2, 1})}},
-                        std::vector<Percent>{});
+    return item.word_or(
+        "buydown",
+        Words<std::vector<Percent>>{
+            {"none", {}}, {"1-0", steps({1})}, {"2-1", steps({2, 1})}, {"3-2-1", steps({3, 2, 1})}},
+        std::vector<Percent>{});
 }
 
 Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inquiry) {

@@ -25,7 +25,8 @@ std::string as_json(const std::vector<Checked>& checked) {
                         {"sound", file.findings.none()},
                         {"problems", entry["problems"]}});
     }
-    return nlohmann::ordered_json{{"files", list}}.dump(2) + "\n";
+    using Json = nlohmann::ordered_json;
+    return Json{{"files", list}}.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 } // namespace

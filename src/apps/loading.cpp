@@ -18,7 +18,7 @@ PriceBook read_book(const Document& document, Findings& findings) {
     const auto list = lots_file(document.root);
     if (!list) return read_price_book(document, nullptr, findings);
     const fs::path path = fs::path(document.source->name()).parent_path() / *list;
-    auto source = read_file(path, "list of lots", findings);
+    auto source = read_file(path, "a list of lots", findings);
     if (source == nullptr) return read_price_book(document, nullptr, findings);
     const Document lots = parse_csv(std::move(source), findings);
     return read_price_book(document, &lots, findings);
@@ -33,7 +33,7 @@ Lending load_lending(const std::string& asked, Findings& findings) {
         }
     }
     if (documents.empty()) {
-        findings.add(problems::file_missing(folder.string(), "lending data", {}));
+        findings.add(problems::file_missing(folder.string(), "a folder of lending data", {}));
     }
     return read_lending(documents, findings);
 }
@@ -51,7 +51,7 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
         return loaded;
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
-    const Document book = read_json(path.lexically_normal(), "price book", findings);
+    const Document book = read_json(path.lexically_normal(), "a price book", findings);
     loaded->desk.lending = load_lending(rates, findings);
     if (book.root.kind != Value::Kind::null) loaded->desk.book = read_book(book, findings);
     if (!findings.none()) return loaded;
@@ -67,7 +67,7 @@ void refuse_if_any(Findings findings) {
 
 std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates) {
     Findings findings;
-    const Document document = read_json(file, "inquiry", findings);
+    const Document document = read_json(file, "an inquiry", findings);
     refuse_if_any(findings);
     auto loaded = read_all(document, rates, findings);
     refuse_if_any(std::move(findings));
@@ -76,7 +76,7 @@ std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string&
 
 PriceBook load_price_book(const std::string& file) {
     Findings findings;
-    const Document document = read_json(file, "price book", findings);
+    const Document document = read_json(file, "a price book", findings);
     refuse_if_any(findings);
     PriceBook book = read_book(document, findings);
     refuse_if_any(std::move(findings));
@@ -85,7 +85,7 @@ PriceBook load_price_book(const std::string& file) {
 
 Checked check_file(const std::string& file, const std::string& rates) {
     Checked checked{file, "file", {}};
-    const Document document = read_json(file, "check", checked.findings);
+    const Document document = read_json(file, "a file", checked.findings);
     if (!checked.findings.none()) return checked;
     switch (kind_of(document)) {
     case FileKind::price_book:

@@ -239,7 +239,7 @@ std::optional<int> BandTable::row(const Case& where) const {
         at[i] = where.at(static_cast<std::size_t>(dimensions[i]));
     }
     for (std::size_t row = 0; row < values.size(); ++row) {
-        const Band* band = &bands[row * width];
+        const Band* band = bands.data() + row * width;
         std::size_t i = 0;
         while (i < width && band[i].holds(at[i])) ++i;
         if (i == width) return static_cast<int>(row);

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
 #include "loan_sizing.hpp"
@@ -92,7 +93,7 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     if (!f.local.homeowner_row) f.refusals.push_back({Barred::insurance_not_offered, {}, {}});
     f.rows[static_cast<std::size_t>(Lookup::homeowner)] = f.local.homeowner_row.value_or(no_row);
     f.prepaids = prepaids(*rules.place, f.local, rules.closing);
-    if (rules.scenario->escrow) f.escrow_deposit = initial_escrow_deposit(rules, f.local);
+    f.escrow_deposit = initial_escrow_deposit(rules, f.local);
     size_loan(rules, home, facts, f);
     if (!f.available()) return f;
     f.schedule = amortize({f.loan, f.rate, rules.scenario->term});

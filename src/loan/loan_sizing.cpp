@@ -48,7 +48,8 @@ std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
 std::vector<Credit> incentive_credits(const PricedHome& home) {
     std::vector<Credit> credits;
     const auto add = [&](Money amount, std::vector<CreditUse> uses) {
-        if (!amount.is_zero()) credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
+        if (!amount.is_zero())
+            credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
     };
     add(home.points_credit, {CreditUse::points});
     add(home.buydown_credit, {CreditUse::buydown});
@@ -212,17 +213,18 @@ void Sizing::add_credits() {
         f_.contribution_cap = Percent(*cap);
         most = percent_of(f_.value, Percent(*cap), Rounding::down);
     }
-    f_.credits = use_credits(credits_, room_for_credits(), most,
-                             rules_.program->kind == ProgramKind::va);
+    f_.credits =
+        use_credits(credits_, room_for_credits(), most, rules_.program->kind == ProgramKind::va);
     f_.cash.credits = f_.credits.by_use.total();
 }
 
 void Sizing::add_buydown() {
-    f_.buydown.clear();
+    f_.buydown.reset();
     const auto& steps = rules_.scenario->buydown;
-    if (steps.empty() || !rate_found_) return;
-    f_.buydown = buydown_years({f_.loan, f_.rate, rules_.scenario->term}, steps);
-    for (const BuydownYear& year : f_.buydown) f_.cash.buydown += year.subsidy();
+    const LoanTerms note{f_.loan, f_.rate, rules_.scenario->term};
+    if (steps.empty() || !rate_found_ || !buydown_problems(note, steps).empty()) return;
+    f_.buydown = buy_down(note, steps);
+    f_.cash.buydown = f_.buydown->total_subsidy();
 }
 
 void Sizing::set_cash() {
@@ -230,8 +232,7 @@ void Sizing::set_cash() {
     cash.closing_costs = rules_.closing_costs.buyers(f_.loan, f_.price);
     cash.points = std::max(percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away),
                            -cash.closing_costs);
-    f_.prepaid_interest =
-        prepaid_interest(f_.loan, f_.rate, rules_.closing, rules_.per_diem_year);
+    f_.prepaid_interest = prepaid_interest(f_.loan, f_.rate, rules_.closing, rules_.per_diem_year);
     cash.prepaid_interest = f_.prepaid_interest.total();
     cash.prepaid_bills = f_.prepaids.total();
     cash.escrow = f_.escrow_deposit;
@@ -251,8 +252,8 @@ std::vector<std::int64_t> Sizing::turning_points(std::int64_t most) const {
     return points;
 }
 
-/// Between two turning points the cash needed only falls as the loan grows. So the smallest loan the
-/// cash covers lies in the first stretch whose end it covers, and is found there by halving.
+/// Between two turning points the cash needed only falls as the loan grows. So the smallest loan
+/// the cash covers lies in the first stretch whose end it covers, and is found there by halving.
 void Sizing::solve_from_cash(Money cash) {
     const auto covered = [&](std::int64_t dollars) {
         set_base_loan(Money::dollars(dollars));
@@ -312,6 +313,10 @@ void Sizing::check_rules() {
         if (limit && f_.base_loan > most) refuse(Barred::loan_over_limit, f_.base_loan, most);
     }
     if (!rate_found_) refuse(Barred::rate_not_offered);
+    const LoanTerms note{f_.loan, f_.rate, scenario.term};
+    if (!scenario.buydown.empty() && !buydown_problems(note, scenario.buydown).empty()) {
+        refuse(Barred::buydown_not_allowed);
+    }
 }
 
 /// The annual fee of the program, or the lender's factor where the loan is over 80 % of value.

@@ -37,12 +37,10 @@ void collect_edges(ScenarioRules& rules) {
     const auto same = [](const Edge& a, const Edge& b) {
         return a.dimension == b.dimension && a.last == b.last;
     };
-    rules.edges.erase(std::unique(rules.edges.begin(), rules.edges.end(), same),
-                      rules.edges.end());
+    rules.edges.erase(std::unique(rules.edges.begin(), rules.edges.end(), same), rules.edges.end());
 }
 
 } // namespace
-
 
 ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
                         const RateSheet& sheet, const Place& place, Date as_of, Date closing) {

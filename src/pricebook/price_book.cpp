@@ -75,11 +75,14 @@ void read_community(Reader& root, PriceBook& book) {
         },
         true);
     book.version = root.text("version");
-    book.effective = root.date("effective");
-    book.expires = root.date("expires");
-    if (book.expires < book.effective) {
+    const auto effective = root.maybe_date("effective");
+    const auto expires = root.maybe_date("expires");
+    for (const std::string_view key : {"effective", "expires"}) root.must_have(key);
+    if (effective && expires && *expires < *effective) {
         root.findings().add(problems::dates_reversed(root.spot("expires"), "effective", "expires"));
     }
+    book.effective = effective.value_or(Date{});
+    book.expires = expires.value_or(Date{});
 }
 
 void read_included(Reader& root, PriceBook& book) {

@@ -1,4 +1,5 @@
 // CSV text (RFC 4180) to values with places, one object a row.
+#include "utf8.hpp"
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
 
@@ -112,25 +113,6 @@ bool names_are_distinct(const std::vector<Cell>& header, Findings& findings) {
         }
     }
     return true;
-}
-
-/// The first byte that no UTF-8 text holds, or the end.
-std::size_t first_bad_byte(std::string_view text) {
-    std::size_t i = 0;
-    while (i < text.size()) {
-        const auto lead = static_cast<unsigned char>(text[i]);
-        const std::size_t more = lead < 0x80                   ? 0
-                                 : lead >= 0xC2 && lead < 0xE0 ? 1
-                                 : lead >= 0xE0 && lead < 0xF0 ? 2
-                                 : lead >= 0xF0 && lead < 0xF5 ? 3
-                                                               : text.size();
-        if (more >= text.size() - i && more != 0) return i;
-        for (std::size_t k = 1; k <= more; ++k) {
-            if ((static_cast<unsigned char>(text[i + k]) & 0xC0) != 0x80) return i;
-        }
-        i += 1 + more;
-    }
-    return text.size();
 }
 
 } // namespace

@@ -168,15 +168,14 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
                               const nlohmann::json::exception& error) {
     const std::string_view text = source_.text();
     const auto read = static_cast<std::size_t>(*furthest_ - text.data());
-    const std::size_t at = std::min(read == 0 ? 0 : read - 1, text.size());
-    const Span place{&source_, static_cast<std::uint32_t>(at),
-                     static_cast<std::uint32_t>(std::min(at + 1, text.size()))};
+    const std::size_t last_byte = std::min(read == 0 ? 0 : read - 1, text.size());
     const std::string_view what = error.what();
     constexpr int number_overflow = 406;
     if (error.id == number_overflow) {
-        findings_.add(problems::number_too_large(place, last));
+        findings_.add(problems::number_too_large(token(), last));
     } else if (what.find("UTF-8") != std::string_view::npos) {
-        findings_.add(problems::not_utf8(place));
+        findings_.add(problems::not_utf8({&source_, static_cast<std::uint32_t>(last_byte),
+                                          static_cast<std::uint32_t>(last_byte + 1)}));
     } else {
         const std::string expected = between(what, "; expected ", "\n");
         std::string found = between(what, "unexpected ", ";");
@@ -185,7 +184,7 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
         } else if (found.empty()) {
             found = between(what, " - ", ";");
         }
-        findings_.add(problems::not_json(place, found, expected));
+        findings_.add(problems::not_json(token(), found, expected));
     }
     return false;
 }

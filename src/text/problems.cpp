@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include "utf8.hpp"
+
 namespace quoin {
 
 namespace {
@@ -22,7 +24,7 @@ void locate(Problem& problem, const Span& place) {
                                  ? column - widest_excerpt / 2
                                  : 0;
     problem.excerpt_from = static_cast<int>(from);
-    problem.excerpt = line.substr(std::min(from, line.size()), widest_excerpt);
+    problem.excerpt = made_printable(line.substr(std::min(from, line.size()), widest_excerpt));
     const std::size_t room = from + problem.excerpt.size();
     const std::size_t width = place.end > place.begin ? place.end - place.begin : 1;
     problem.width = static_cast<int>(std::min(width, room > column ? room - column : 1));
@@ -75,6 +77,11 @@ std::string shown(const Value& value) {
 
 std::string shown(const Spot& spot) {
     return spot.value != nullptr ? shown(*spot.value) : std::string("nothing");
+}
+
+std::string with_article(std::string_view noun) {
+    const bool vowel = std::string_view("aeiou").find(noun.front()) != std::string_view::npos;
+    return fmt::format("{} {}", vowel ? "an" : "a", noun);
 }
 
 std::string did_you_mean(const std::string& near, std::string_view otherwise) {
@@ -147,7 +154,9 @@ const std::vector<std::string_view>& all_ids() {
         "incentive-not-here",
         "scenario-repeated",
         "rates-missing",
-        "credit-without-use", "credit-use-not-allowed", "no-model",
+        "credit-without-use",
+        "credit-use-not-allowed",
+        "no-model",
         "scenario-unknown",
         "option-unknown",
         "option-number",
@@ -157,8 +166,9 @@ const std::vector<std::string_view>& all_ids() {
 }
 
 Problem file_missing(std::string file, std::string_view what, std::string near) {
-    return of_file(std::move(file), "file-missing", fmt::format("no such file for the {}", what),
-                   "a file that can be read", did_you_mean(near, "check the name and the folder"));
+    return of_file(std::move(file), "file-missing", "no such file",
+                   fmt::format("{} that can be read", what),
+                   did_you_mean(near, "check the name and the folder"));
 }
 
 Problem file_unreadable(std::string file, std::string_view why) {
@@ -296,7 +306,8 @@ Problem id_repeated(const Spot& spot, std::string_view what) {
 Problem name_unknown(const Spot& spot, std::string_view what, std::string_view name,
                      std::string near) {
     return at(spot, "name-unknown", fmt::format("no {} \"{}\"", what, name),
-              fmt::format("the id of a {} that is there", what), did_you_mean(near, ""));
+              fmt::format("the id of {} that is there", with_article(what)),
+              did_you_mean(near, ""));
 }
 
 Problem not_a_band(const Spot& spot) {
@@ -435,7 +446,7 @@ Problem credit_use_not_allowed(const Spot& spot, std::string_view use) {
 }
 
 Problem no_model(std::string file) {
-    return of_file(std::move(file), "credit-without-use", "credit-use-not-allowed", "no-model", "no furnished model in the price book",
+    return of_file(std::move(file), "no-model", "no furnished model in the price book",
                    "a price book with \"model\"", "");
 }
 

@@ -82,7 +82,7 @@ class Report:
 def read_floors(root):
     """The rows of the floor table, in order from the ground up."""
     floors = {}
-    for line in (root / TABLE).read_text(encoding="utf-8").splitlines():
+    for line in (root / TABLE).read_text(encoding="utf-8", errors="replace").splitlines():
         cells = [cell.strip() for cell in line.strip().strip("|").split("|")]
         if len(cells) == 4 and re.fullmatch(r"`\w+`", cells[0]):
             name = cells[0].strip("`")
@@ -161,7 +161,7 @@ def check_floor_file(report, path, floor, floors):
 
 def check_cpp(report, path):
     """What holds for every C++ file, tests included."""
-    lines = path.read_text(encoding="utf-8").splitlines() or [""]
+    lines = path.read_text(encoding="utf-8", errors="replace").splitlines() or [""]
     if not re.match(r"// \S.*\S", lines[0]) or re.match(r"// *(SPDX|Copyright)", lines[0]):
         report.error(path, 1, "no purpose; use a first line `// ` with one sentence instead")
     for number, line in enumerate(lines, 1):
@@ -172,7 +172,7 @@ def check_cpp(report, path):
 
 
 def check_leftovers(report, path):
-    for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+    for number, line in enumerate(path.read_text(encoding="utf-8", errors="replace").splitlines(), 1):
         found = LEFTOVER.search(line)
         if found:
             report.error(path, number,

@@ -1,5 +1,5 @@
-// "How much do we bring, when, and what is it for?" The cash of one scenario: costs by the sections of
-// the federal disclosure forms, prepaids, the escrow account, credits, and a calendar.
+// "How much do we bring, when, and what is it for?" The cash of one scenario: costs by the sections
+// of the federal disclosure forms, prepaids, the escrow account, credits, and a calendar.
 #pragma once
 
 #include <optional>
@@ -8,7 +8,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
-#include <quoin/loan/escrow.hpp>
+#include <quoin/loan/housing_escrow.hpp>
 
 namespace quoin {
 
@@ -25,22 +25,6 @@ struct PrepaidLine {
     std::string name;
     std::optional<Date> due; ///< of a bill paid at closing
     Money amount;
-};
-
-/// A bill the escrow account pays in its first year.
-struct EscrowBillLine {
-    std::string name;
-    Date due;
-    Money amount;
-};
-
-struct EscrowAnswer {
-    Money monthly; ///< deposit of each month
-    Money initial; ///< deposit at closing
-    Money cushion; ///< the lowest balance that is kept
-    std::vector<EscrowBillLine> bills;
-    std::vector<EscrowMonth> months; ///< trial balance
-    std::optional<EscrowOutlook> outlook; ///< where the first bills are on land alone
 };
 
 struct CreditLine {
@@ -67,11 +51,11 @@ struct CashAnswer {
     ScenarioAnswer scenario;
     std::vector<CostLine> costs; ///< by section, those of the seller and lender among them
     std::vector<PrepaidLine> prepaids;
-    std::optional<EscrowAnswer> escrow; ///< nothing: waived, or the place's due days are not known
+    std::optional<HousingEscrow> escrow; ///< nothing: waived, or due days are not known
     std::vector<CreditLine> credits;
     std::optional<Percent> contribution_cap;
     ValueEffects effects;
-    std::vector<BuydownYear> buydown;
+    std::optional<Buydown> buydown;
     std::vector<CalendarDay> calendar; ///< sums to the cash needed
 };
 

@@ -1,7 +1,7 @@
 // Credits: money that others give towards a purchase, what each may pay, and what finds no use.
 //
-// A credit never pays more than there is to pay. Credits of interested parties (builder, seller) are
-// held to the program's contribution cap; a lender's and a program's are not. VA's cap is on
+// A credit never pays more than there is to pay. Credits of interested parties (builder, seller)
+// are held to the program's contribution cap; a lender's and a program's are not. VA's cap is on
 // concessions: closing costs and market points do not count towards it, prepaids and a temporary
 // buydown do (VA Lenders Handbook, chapter 8).
 #pragma once
@@ -61,7 +61,7 @@ struct CreditsUsed {
 
 /// Uses credits in their order. `room` is what there is to pay; `cap` the most that interested
 /// parties may give; `va` counts as VA does.
-[[nodiscard]] CreditsUsed use_credits(const std::vector<const Credit*>& credits,
-                                      CreditAmounts room, std::optional<Money> cap, bool va);
+[[nodiscard]] CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
+                                      std::optional<Money> cap, bool va);
 
 } // namespace quoin

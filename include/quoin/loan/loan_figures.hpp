@@ -34,6 +34,7 @@ enum class Barred {
     rate_not_offered,
     mi_not_offered,
     insurance_not_offered,
+    buydown_not_allowed,
     cash_short, ///< found: the cash there is; limit: the least that is needed
 };
 
@@ -119,8 +120,8 @@ struct LoanFigures {
     CreditsUsed credits;
     PrepaidInterest prepaid_interest;
     Prepaids prepaids;
-    Money escrow_deposit; ///< initial, by aggregate analysis
-    std::vector<BuydownYear> buydown; ///< payments of the bought-down years
+    Money escrow_deposit;           ///< initial, by aggregate analysis
+    std::optional<Buydown> buydown; ///< temporary
     std::optional<Percent> contribution_cap;
     std::array<int, lookup_count> rows{}; ///< no_row where a lookup decided nothing
 

@@ -26,13 +26,14 @@ template <class Item>
     return ids;
 }
 
-/// The index behind an id, or -1 with a problem where there is none. An empty id is silent: what
-/// left it empty has been reported.
+/// The index behind an id, or -1 with a problem where there is none. Silent for an empty id, and
+/// for a list left empty by a mistake: that has been reported.
 template <class Item>
 int look_up(const std::vector<Item>& items, std::string_view what, const std::string& id,
             const Spot& spot, Findings& findings) {
     const int index = index_of(items, id);
-    if (index < 0 && !id.empty()) {
+    const bool reported = id.empty() || (items.empty() && !findings.none());
+    if (index < 0 && !reported) {
         findings.add(problems::name_unknown(spot, what, id, nearest(id, ids_of(items))));
     }
     return index;

@@ -93,6 +93,7 @@ class Reader {
 
     [[nodiscard]] bool has(std::string_view key);
     [[nodiscard]] const Value* raw(std::string_view key);
+    void must_have(std::string_view key) { required(key); }     ///< reports it if it is missing
     void leave(std::string_view key) { asked_.push_back(key); } ///< read elsewhere; no mistake
     [[nodiscard]] Spot spot(std::string_view key); ///< of a member, or of the object itself
     [[nodiscard]] Spot here() const { return {value_, path_}; }

@@ -1,0 +1,124 @@
+// The escrow account by the aggregate analysis of 12 CFR 1024.17: what is paid in at closing and
+// each month, so that every bill of the year is met and the balance never falls under its cushion.
+//
+//   EscrowAccount a = analyse_escrow(bills, first_payment, 2);
+//   a.deposit          each month: a twelfth of the year's bills, half away from zero to the cent
+//   a.initial_deposit  what lifts the lowest month-end balance to zero, and the cushion on top
+//   a.months           the month before the first payment, then twelve: Appendix E's table
+//
+// The computation year is the twelve calendar months from the first payment's. A bill that falls
+// due before it is paid at closing and is none of the account's. In the balance of a month its
+// payment is in and its bills are out, whichever day came first.
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/money.hpp>
+
+namespace quoin {
+
+/// The largest cushion is a sixth of the year's bills (12 CFR 1024.17(c)(1)).
+inline constexpr int most_cushion_months = 2;
+/// A smaller surplus may stay in the account (12 CFR 1024.17(f)(2)).
+inline constexpr Money least_escrow_refund = Money::cents(50'00);
+
+struct EscrowBill {
+    std::string item; ///< bills of one item are itemised together
+    Money amount;
+    Date due;
+};
+
+struct EscrowMonth {
+    Date month; ///< its first day
+    Money deposit;
+    Money paid;
+    Money balance; ///< at the month's end
+
+    friend bool operator==(const EscrowMonth&, const EscrowMonth&) = default;
+};
+
+/// The month before the first payment, opened with `start`, then the computation year.
+/// Precondition: every bill falls due in the year, and none is negative.
+[[nodiscard]] std::vector<EscrowMonth> escrow_trial_balance(std::span<const EscrowBill> bills,
+                                                            Date first_payment, Money start,
+                                                            Money deposit);
+
+struct EscrowAccount {
+    Date first_payment;
+    Money yearly;  ///< bills of the computation year
+    Money deposit; ///< each month
+    int cushion_months = 0;
+    Money cushion; ///< its months' share of the year's bills, down to the cent: a most
+    Money initial_deposit;
+    std::vector<EscrowMonth> months; ///< thirteen
+    int lowest = 0;                  ///< the first of `months` at the lowest balance: the cushion
+};
+/// Preconditions: those of the trial balance, and 0 <= cushion_months <= most_cushion_months.
+[[nodiscard]] EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payment,
+                                           int cushion_months);
+
+/// A line of the initial deposit: months x the item's twelfth, half away from zero to the cent and
+/// a cent at least.
+struct EscrowLine {
+    std::string item;
+    int months = 0;
+    Money monthly;
+
+    [[nodiscard]] Money total() const { return monthly * months; }
+};
+struct ItemisedEscrow {
+    std::vector<EscrowLine> lines; ///< in the order the items first appear among the bills
+    Money adjustment;              ///< aggregate adjustment, never positive
+};
+/// What brings the lines to the aggregate deposit.
+[[nodiscard]] Money aggregate_adjustment(std::span<const EscrowLine> lines, Money initial_deposit);
+/// The initial deposit item by item (12 CFR 1026.37(g)(3), 1026.38(g)(3)). An item has the whole
+/// months that would carry it alone, and the cushion's. Where cents of rounding would still leave
+/// the lines under the aggregate, the cheapest item takes one month more: an adjustment lowers.
+[[nodiscard]] ItemisedEscrow itemise(const EscrowAccount& account,
+                                     std::span<const EscrowBill> bills);
+
+/// The analysis at the end of a computation year: what the account holds against what the next
+/// year has to start with (12 CFR 1024.17(f)). At most one of surplus and shortage is there.
+struct EscrowYearEnd {
+    EscrowAccount next; ///< its initial_deposit is the target
+    Money balance;      ///< may be negative
+    Money surplus;
+    Money refund; ///< all of a surplus of $50 or more, or that the payments have no room for
+    Money credit; ///< a smaller one: a twelfth off each payment, down to the cent
+    /// Missing to the target, a negative balance (a deficiency, 1024.17(f)(4)) among it.
+    Money shortage;
+    Money instalment; ///< shortage / 12, half away from zero to the cent
+
+    /// Into escrow each month of the next year.
+    [[nodiscard]] Money payment() const { return next.deposit + instalment - credit; }
+};
+/// `paid` are the bills that came in the year of `account`; `next` those expected in the one after.
+[[nodiscard]] EscrowYearEnd escrow_year_end(const EscrowAccount& account,
+                                            std::span<const EscrowBill> paid,
+                                            std::span<const EscrowBill> next);
+
+/// Two years of an account and the step between them.
+struct EscrowOutlook {
+    EscrowAccount first;
+    EscrowYearEnd end;
+
+    /// What the monthly payment into escrow changes by after the first year.
+    [[nodiscard]] Money change() const { return end.payment() - first.deposit; }
+};
+
+/// A new home whose first tax bills are on the land alone, by what the lender sets deposits from.
+struct NewHomeEscrow {
+    EscrowOutlook from_settled; ///< the settled tax, as of comparable property (1024.17(c)(7))
+    EscrowOutlook from_first_bills;
+};
+/// `first` are the bills that come in the first year, `second` the settled ones of the next; the
+/// settled estimate of the first year is `second`, a year earlier.
+[[nodiscard]] NewHomeEscrow new_home_escrow(std::span<const EscrowBill> first,
+                                            std::span<const EscrowBill> second, Date first_payment,
+                                            int cushion_months);
+
+} // namespace quoin

@@ -1,0 +1,191 @@
+// Adjustable-rate loans: where the rate goes, and the payments that follow it.
+#include <quoin/loan/adjustable.hpp>
+
+#include <algorithm>
+
+#include <quoin/exact/broken.hpp>
+#include <quoin/loan/level_payment.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::int64_t eighth = Decimal::one / 8;
+constexpr std::int64_t finest = 1000; ///< of a Decimal's units, in a Rate's
+constexpr Decimal highest = Rate::millionths(Rate::max_millionths).percent();
+
+Rate rate_of(Decimal percent) {
+    const auto rate = Rate::percent(percent);
+    ensure(rate.has_value(), "an adjustable rate is of 0 to 100 percent");
+    return *rate;
+}
+
+bool is_too_fine(Percent value) { return value.value().billionths() % finest != 0; }
+
+bool has_value_too_fine(const AdjustableTerms& terms) {
+    const RateCaps& caps = terms.caps;
+    const Percent values[] = {terms.margin, terms.lowest(), caps.first, caps.periodic, caps.life};
+    return std::any_of(std::begin(values), std::end(values), is_too_fine);
+}
+
+/// The path of the rates that `next(previous, cap, change)` gives at each change, 0 the first.
+template <class Next>
+std::vector<RateStep> path_of(const LoanTerms& loan, const AdjustableTerms& terms, Next next) {
+    ensure(adjustable_problems(loan, terms).empty(), "an adjustable loan keeps to its rules");
+    std::vector<RateStep> path{{1, loan.rate}};
+    std::size_t change = 0;
+    for (int month = terms.initial.count(); month < loan.term.count();
+         month += terms.reset.count()) {
+        const Percent cap = change == 0 ? terms.caps.first : terms.caps.periodic;
+        const Rate rate = next(path.back().rate, cap, change);
+        if (rate != path.back().rate) path.push_back({month + 1, rate});
+        ++change;
+    }
+    return path;
+}
+
+} // namespace
+
+std::vector<AdjustableProblem> adjustable_problems(const LoanTerms& loan,
+                                                   const AdjustableTerms& terms) {
+    std::vector<AdjustableProblem> problems;
+    const auto add_where = [&](bool stands, AdjustableProblem problem) {
+        if (stands) problems.push_back(problem);
+    };
+    const Decimal ceiling = loan.rate.percent() + terms.caps.life.value();
+    constexpr Percent none;
+    using enum AdjustableProblem;
+    add_where(terms.initial.count() <= 0, initial_not_positive);
+    add_where(terms.initial >= loan.term, initial_not_under_term);
+    add_where(terms.reset.count() <= 0, reset_not_positive);
+    add_where(terms.margin < none, negative_margin);
+    add_where(terms.floor.value_or(none) < none, negative_floor);
+    add_where(terms.caps.first < none, negative_first_cap);
+    add_where(terms.caps.periodic < none, negative_periodic_cap);
+    add_where(terms.caps.life < none, negative_life_cap);
+    add_where(has_value_too_fine(terms), value_too_fine);
+    add_where(ceiling < std::max(terms.lowest(), terms.margin).value(), ceiling_under_floor);
+    add_where(ceiling > highest, ceiling_too_high);
+    return problems;
+}
+
+Percent to_nearest_eighth(Percent value) {
+    const std::int64_t count = value.value().billionths();
+    std::int64_t eighths = count / eighth;
+    if (count % eighth < 0) --eighths;
+    const std::int64_t above = count - eighths * eighth;
+    if (above > eighth - above) ++eighths;
+    return Percent(Decimal::billionths(eighths * eighth));
+}
+
+Rate fully_indexed_rate(const AdjustableTerms& terms, Percent index) {
+    const Percent rounded = to_nearest_eighth(index + terms.margin);
+    return rate_of(std::min(std::max(rounded, terms.lowest()).value(), highest));
+}
+
+Rate ceiling_rate(const LoanTerms& loan, const AdjustableTerms& terms) {
+    return rate_of(loan.rate.percent() + terms.caps.life.value());
+}
+
+std::vector<RateStep> rate_path(const LoanTerms& loan, const AdjustableTerms& terms,
+                                std::span<const Percent> indexes) {
+    ensure(!indexes.empty(), "a rate path follows an index");
+    return path_of(loan, terms, [&](Rate previous, Percent cap, std::size_t change) {
+        const Percent index = indexes[std::min(change, indexes.size() - 1)];
+        const Decimal least = previous.percent() - cap.value();
+        const Decimal most =
+            std::min(previous.percent() + cap.value(), ceiling_rate(loan, terms).percent());
+        return rate_of(std::min(std::max(fully_indexed_rate(terms, index).percent(), least), most));
+    });
+}
+
+std::vector<RateStep> worst_case_path(const LoanTerms& loan, const AdjustableTerms& terms) {
+    return path_of(loan, terms, [&](Rate previous, Percent cap, std::size_t) {
+        return rate_of(
+            std::min(previous.percent() + cap.value(), ceiling_rate(loan, terms).percent()));
+    });
+}
+
+std::vector<RateStep> composite_path(const LoanTerms& loan, const AdjustableTerms& terms) {
+    return rate_path(loan, terms, {&terms.index, 1});
+}
+
+AdjustableSchedule::AdjustableSchedule(const LoanTerms& loan, std::span<const RateStep> path)
+    : balances_{loan.loan} {
+    ensure(loan.loan >= Money{}, "a loan is not negative");
+    ensure(shortest_term <= loan.term && loan.term <= longest_term, "a term has 1 to 480 months");
+    ensure(!path.empty() && path.front().from_payment == 1, "a rate path starts with payment 1");
+    const int term = loan.term.count();
+    for (std::size_t i = 0; i < path.size() && !balances_.back().is_zero(); ++i) {
+        const int from = path[i].from_payment;
+        const int end = i + 1 < path.size() ? path[i + 1].from_payment : term + 1;
+        ensure(from < end && end <= term + 1, "a rate path rises within the term");
+        const Money payment =
+            level_payment(balances_.back(), path[i].rate, Months(term + 1 - from));
+        steps_.push_back({from, path[i].rate, payment});
+        run(steps_.back(), end - 1, end > term);
+    }
+    check();
+}
+
+/// Adds the balances after payments step.from_payment to `last`, which clears where it `ends`.
+void AdjustableSchedule::run(const PaymentStep& step, int last, bool ends) {
+    for (int month = step.from_payment; month <= last && !balances_.back().is_zero(); ++month) {
+        const Money due = balances_.back() + monthly_interest(balances_.back(), step.rate);
+        const bool clears = (ends && month == last) || due <= step.payment;
+        balances_.push_back(clears ? Money{} : due - step.payment);
+    }
+}
+
+/// From the balances alone: they end at zero, and what takes one to the next is the step's payment.
+void AdjustableSchedule::check() const {
+    ensure(balances_.back().is_zero(), "an adjustable schedule ends at zero");
+    for (int month = 1; month < months(); ++month) {
+        ensure(row(month).payment == step(month).payment,
+               "an adjustable schedule pays the payment of its step");
+    }
+}
+
+Money AdjustableSchedule::balance(int month) const {
+    ensure(month >= 0, "a balance is after payment 0 or later");
+    return month <= months() ? balances_[static_cast<std::size_t>(month)] : Money{};
+}
+
+const PaymentStep& AdjustableSchedule::step(int month) const {
+    ensure(1 <= month && month <= months(), "a schedule has rows 1 to its months");
+    const auto after = std::upper_bound(
+        steps_.begin(), steps_.end(), month,
+        [](int at_month, const PaymentStep& step) { return at_month < step.from_payment; });
+    return *(after - 1);
+}
+
+ScheduleRow AdjustableSchedule::row(int month) const {
+    const Rate rate = step(month).rate; // first: it is what refuses a row that is not there
+    const Money interest = monthly_interest(balance(month - 1), rate);
+    const Money principal = balance(month - 1) - balance(month);
+    return {month, interest + principal, interest, principal, balance(month)};
+}
+
+std::vector<Money> AdjustableSchedule::payments() const {
+    std::vector<Money> paid;
+    paid.reserve(balances_.size());
+    for (int month = 1; month <= months(); ++month) paid.push_back(row(month).payment);
+    return paid;
+}
+
+Money AdjustableSchedule::largest_payment() const {
+    Money largest;
+    for (const PaymentStep& step : steps_) largest = std::max(largest, step.payment);
+    return largest;
+}
+
+Money AdjustableSchedule::total_interest() const {
+    Money sum;
+    for (int month = 1; month <= months(); ++month) sum += row(month).interest;
+    return sum;
+}
+
+AdjustableSchedule amortize(const LoanTerms& loan, std::span<const RateStep> path) {
+    return {loan, path};
+}
+
+} // namespace quoin

@@ -1,0 +1,15 @@
+// UTF-8 as it arrives: where it breaks, and how to show it all the same.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace quoin {
+
+/// The first byte that no UTF-8 text holds at its place, or the end.
+[[nodiscard]] std::size_t first_bad_byte(std::string_view text);
+
+/// The text with each such byte replaced by a question mark.
+[[nodiscard]] std::string made_printable(std::string_view text);
+
+} // namespace quoin

@@ -1,0 +1,89 @@
+// Whole answers on the example community; growth by options and by scenarios.
+#include <benchmark/benchmark.h>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/quote.hpp>
+
+#include "apps/loading.hpp"
+
+namespace {
+
+using namespace quoin;
+
+const apps::Loaded& six_programs() {
+    static const auto loaded = apps::load_inquiry(
+        QUOIN_SOURCE_DATA "/examples/oxbarrow-meadow/buyers/six-programs.json",
+        QUOIN_SOURCE_DATA "/rates");
+    return *loaded;
+}
+
+void quote_of_the_example(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    for (auto _ : state) benchmark::DoNotOptimize(quote(sitting));
+}
+BENCHMARK(quote_of_the_example);
+
+void one_home_one_scenario(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    const auto& rules = sitting.rules()[static_cast<std::size_t>(state.range(0))];
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(loan_figures(rules, home, sitting.inquiry().facts));
+    }
+    state.SetLabel(rules.scenario->name);
+}
+BENCHMARK(one_home_one_scenario)->DenseRange(0, 5);
+
+void adds_whole_example(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    std::size_t items = 0;
+    for (auto _ : state) {
+        const AddsAnswer answer = adds(sitting, {});
+        items = answer.items.size();
+        benchmark::DoNotOptimize(answer);
+    }
+    state.counters["items"] = static_cast<double>(items);
+}
+BENCHMARK(adds_whole_example)->Unit(benchmark::kMillisecond);
+
+/// Grows with the options asked about: the offered forms, over and over.
+void adds_by_options(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    std::vector<Pick> forms;
+    for (const AddsItem& item : adds(sitting, {}).items) {
+        Findings none;
+        const auto pick = asked_option(sitting.book(), item.id, none);
+        if (pick && item.standing == Standing::offered) forms.push_back(*pick);
+    }
+    std::vector<Pick> asked;
+    for (std::int64_t i = 0; i < state.range(0); ++i) {
+        asked.push_back(forms[static_cast<std::size_t>(i) % forms.size()]);
+    }
+    for (auto _ : state) benchmark::DoNotOptimize(adds(sitting, asked));
+    state.SetComplexityN(state.range(0));
+}
+BENCHMARK(adds_by_options)
+    ->RangeMultiplier(2)
+    ->Range(64, 1024)
+    ->Complexity(benchmark::oN)
+    ->Unit(benchmark::kMillisecond);
+
+/// Grows with the scenarios of the inquiry: the six, over and over under new names.
+void adds_by_scenarios(benchmark::State& state) {
+    Inquiry inquiry = six_programs().inquiry;
+    const std::vector<Scenario> six = inquiry.scenarios;
+    inquiry.scenarios.clear();
+    for (std::int64_t i = 0; i < state.range(0); ++i) {
+        inquiry.scenarios.push_back(six[static_cast<std::size_t>(i) % six.size()]);
+    }
+    const Sitting sitting(six_programs().desk, inquiry);
+    for (auto _ : state) benchmark::DoNotOptimize(adds(sitting, {}));
+    state.SetComplexityN(state.range(0));
+}
+BENCHMARK(adds_by_scenarios)
+    ->RangeMultiplier(2)
+    ->Range(6, 48)
+    ->Complexity(benchmark::oN)
+    ->Unit(benchmark::kMillisecond);
+
+} // namespace

@@ -1,0 +1,7 @@
+# A folder where a file should be.
+$ quoin check .
+2> quoin: .: found a folder
+2>   expected a file that can be read
+2>   check the file's permissions
+2>   [file-unreadable]
+= 1

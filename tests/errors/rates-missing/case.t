@@ -1,0 +1,10 @@
+# No rate sheet is as old as the inquiry.
+$ quoin quote buyer.json --rates ../../golden/data/rates
+2> quoin: buyer.json:3:12: found no rate sheet dated on or before 2026-11-02
+2>   3 |   "as_of": "2026-11-02", "closing": "2027-01-15",
+2>     |            ^^^^^^^^^^^^
+2>   at /as_of
+2>   expected lending data for this inquiry
+2>   point to the data with --rates DIR
+2>   [rates-missing]
+= 1

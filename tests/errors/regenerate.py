@@ -1,0 +1,86 @@
+#!/usr/bin/env python3
+# Writes docs/errors.md from the cases in tests/errors, or checks that it is up to date.
+#
+# Every id in src/text/problems.cpp has a folder here with the smallest input that causes it and a
+# transcript, case.t, which tests/golden/run.py holds to what the program says. --check compares.
+import glob
+import os
+import re
+import sys
+
+ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
+PAGE = os.path.join(ROOT, "docs/errors.md")
+# Made by a test at its time: a file over the limit is not kept in the repository.
+MADE_ELSEWHERE = {"file-too-large"}
+# Cases that show more than one message.
+SHOWS_SEVERAL = {"several-at-once"}
+
+HEAD = """# What quoin says about your files
+
+Written by `tests/errors/regenerate.py` from the cases in `tests/errors/`; each message here is what the program
+says, word for word. Every message ends in its id in brackets.
+"""
+
+
+def ids_in_source():
+    with open(os.path.join(ROOT, "src/text/problems.cpp"), encoding="utf-8") as file:
+        text = file.read()
+    block = text[text.index("ids = {"):]
+    return re.findall(r'"([a-z0-9-]+)"', block[:block.index("};")])
+
+
+def section(name):
+    with open(os.path.join(ROOT, "tests/errors", name, "case.t"), encoding="utf-8") as file:
+        lines = file.read().splitlines()
+    prose = " ".join(line[2:] for line in lines if line.startswith("# "))
+    session = []
+    for line in lines:
+        if line.startswith("$ "):
+            session.append(line)
+        elif line.startswith("2> "):
+            session.append(line[3:])
+        elif line and not line.startswith(("# ", "= ")):
+            session.append(line)
+    return f"\n## {name}\n\n{prose}\n\n```\n" + "\n".join(session) + "\n```\n"
+
+
+def page():
+    names = [i for i in ids_in_source() if i not in MADE_ELSEWHERE] + sorted(SHOWS_SEVERAL)
+    return HEAD + "".join(section(name) for name in names)
+
+
+def mismatches():
+    ids = set(ids_in_source()) - MADE_ELSEWHERE
+    folders = {os.path.basename(os.path.dirname(path))
+               for path in glob.glob(os.path.join(ROOT, "tests/errors/*/case.t"))}
+    for missing in sorted(ids - folders):
+        yield f"tests/errors/{missing}: no case for this message"
+    for extra in sorted(folders - ids - SHOWS_SEVERAL):
+        yield f"tests/errors/{extra}: no message has this id"
+    for name in sorted(ids & folders):
+        with open(os.path.join(ROOT, "tests/errors", name, "case.t"), encoding="utf-8") as file:
+            if f"[{name}]" not in file.read():
+                yield f"tests/errors/{name}/case.t: does not show [{name}]"
+
+
+def main():
+    problems = list(mismatches())
+    for problem in problems:
+        print(problem)
+    if problems:
+        return 1
+    text = page()
+    if "--check" not in sys.argv:
+        with open(PAGE, "w", encoding="utf-8") as file:
+            file.write(text)
+        return 0
+    with open(PAGE, encoding="utf-8") as file:
+        if file.read() == text:
+            print("docs/errors.md: up to date")
+            return 0
+    print("docs/errors.md: not up to date; run python3 tests/errors/regenerate.py")
+    return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,81 @@
+# A quote: the home line by line, then the month, the terms beside it, and the cash.
+$ quoin quote data/buyer.json --rates data/rates
+The price of a home, and its month
+Two Lots, Nobody
+Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
+
+  Cabin, base price                                                                 $100,000.00
+  Elevation Plain                                                                         $0.00
+  Lot 1, premium                                                                          $0.00
+
+  Inside
+    Floor: Oak                                                480 sq ft x $4.25       $2,040.00
+    Insulated flue *                                                                    $900.00
+    Shelves                                                          3 x $60.00         $180.00
+    Wall color: Sand                                                                    no cost
+                                                              -----------------  --------------
+  Contract price                                                                    $103,120.00
+
+Asked for outside the price book, to be confirmed; not in the price
+  Outside: A bench by the door, estimated at $350.00
+
+Incentives
+  Opening weeks towards closing costs: $1,200.00
+
+Deposits, part of the cash needed
+  earnest money, at contract                 $1,000.00
+  share of options, at their selection         $312.00
+
+The month
+                            Ten percent      A third
+                                   down         down
+  principal and interest      $7,998.32    $5,862.85
+  mortgage insurance             $46.40        $0.00
+  property tax                  $103.12      $103.12
+  homeowner's insurance          $24.75       $24.75
+  association dues               $25.00       $25.00
+                            -----------  -----------
+  a month, settled            $8,197.59    $6,015.72
+
+  note rate                     6.250 %      6.000 %
+  APR                           6.436 %      7.886 %
+  points                          0.000        1.000
+  term                           1 year       1 year
+  rate lock                     60 days      60 days
+  down payment               $10,312.00   $35,000.00
+  down, of the price            10.00 %      33.94 %
+  LTV                           90.00 %      66.06 %
+
+Cash
+                            Ten percent      A third
+                                   down         down
+  down payment               $10,312.00   $35,000.00
+  points (credit if minus)        $0.00      $681.20
+  closing costs                 $900.00      $900.00
+  incentive credits            -$900.00     -$900.00
+                            -----------  -----------
+  cash needed                $10,312.00   $35,681.20
+  less deposits              -$1,312.00   -$1,312.00
+  left to bring               $9,000.00   $34,369.20
+  incentive without use         $300.00      $300.00
+
+An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
+licensed loan originator gives those (none is named here yet); the published programs and local law
+decide. You may choose any lender.
+
+Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
+hold only when locked. They are samples, not anybody's offer.
+
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
+out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
+prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
+are today.
+
+* Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done
+by a licensed trade, now or later.
+
+For the agent: prices, and how programs work in general, are yours to explain; presenting particular
+loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
+brings duties (12 CFR 1026.24).
+= 0

@@ -1,0 +1,1312 @@
+# Every answer in JSON: money is text, to the cent; the cautions go with it.
+$ quoin --json payment --loan 250000 --rate 6.5 --years 30
+{
+  "question": "payment",
+  "loan": "250000.00",
+  "rate": "6.5",
+  "apr": "6.5",
+  "term_months": 360,
+  "payment": "1580.17",
+  "total_interest": "318861.58",
+  "total_of_payments": "568861.58",
+  "last_payment": "1580.55",
+  "months": 360,
+  "cautions": [
+    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+  ]
+}
+= 0
+$ quoin quote data/buyer.json --rates data/rates --json
+{
+  "question": "quote",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "lines": [
+    {
+      "kind": "base",
+      "area": "",
+      "id": "",
+      "name": "Cabin",
+      "detail": "",
+      "quantity": "1",
+      "unit": "each",
+      "unit_price": "100000.00",
+      "amount": "100000.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    },
+    {
+      "kind": "elevation",
+      "area": "",
+      "id": "",
+      "name": "Plain",
+      "detail": "",
+      "quantity": "1",
+      "unit": "each",
+      "unit_price": "0.00",
+      "amount": "0.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    },
+    {
+      "kind": "lot",
+      "area": "",
+      "id": "",
+      "name": "1",
+      "detail": "",
+      "quantity": "1",
+      "unit": "each",
+      "unit_price": "0.00",
+      "amount": "0.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    },
+    {
+      "kind": "option",
+      "area": "Inside",
+      "id": "floor",
+      "name": "Floor",
+      "detail": "Oak",
+      "quantity": "480",
+      "unit": "sq ft",
+      "unit_price": "4.25",
+      "amount": "2040.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    },
+    {
+      "kind": "option",
+      "area": "Inside",
+      "id": "flue",
+      "name": "Insulated flue",
+      "detail": "",
+      "quantity": "1",
+      "unit": "each",
+      "unit_price": "900.00",
+      "amount": "900.00",
+      "structural": false,
+      "work": [
+        "structure"
+      ],
+      "note": ""
+    },
+    {
+      "kind": "option",
+      "area": "Inside",
+      "id": "shelves",
+      "name": "Shelves",
+      "detail": "",
+      "quantity": "3",
+      "unit": "each",
+      "unit_price": "60.00",
+      "amount": "180.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    },
+    {
+      "kind": "choice",
+      "area": "Inside",
+      "id": "paint",
+      "name": "Wall color",
+      "detail": "Sand",
+      "quantity": "1",
+      "unit": "each",
+      "unit_price": "0.00",
+      "amount": "0.00",
+      "structural": false,
+      "work": [],
+      "note": ""
+    }
+  ],
+  "options": "3120.00",
+  "incentives": "0.00",
+  "contract_price": "103120.00",
+  "requests": [
+    {
+      "area": "Outside",
+      "text": "A bench by the door",
+      "status": "to be confirmed",
+      "estimate": "350.00"
+    }
+  ],
+  "open_choices": [],
+  "credits": [
+    {
+      "name": "Opening weeks",
+      "use": "closing costs",
+      "amount": "1200.00"
+    }
+  ],
+  "incentive_conditions": [],
+  "incentive_lenders": [],
+  "deposits": {
+    "earnest": "1000.00",
+    "options": "312.00",
+    "paid": null,
+    "note": ""
+  },
+  "scenarios": [
+    {
+      "terms": {
+        "name": "Ten percent down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6.25",
+        "points": "0",
+        "apr": "6.436",
+        "down_payment": "10312.00",
+        "down_percent": "10.00",
+        "ltv": "90.00",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "available": true,
+      "refusals": [],
+      "price": "103120.00",
+      "value": "103120.00",
+      "base_loan": "92808.00",
+      "upfront_fee": {
+        "name": "",
+        "percent": "0",
+        "amount": "0.00",
+        "financed": "0.00"
+      },
+      "loan": "92808.00",
+      "monthly": {
+        "principal_and_interest": "7998.32",
+        "mortgage_insurance": "46.40",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "8197.59"
+      },
+      "first_year": {
+        "months": 0,
+        "monthly": {
+          "principal_and_interest": "7998.32",
+          "mortgage_insurance": "46.40",
+          "property_tax": "103.12",
+          "homeowners_insurance": "24.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "25.00",
+          "district_charges": "0.00",
+          "total": "8197.59"
+        }
+      },
+      "mortgage_insurance": {
+        "name": "Mortgage insurance",
+        "annual_percent": "0.6",
+        "first_monthly": "46.40",
+        "payments": 2,
+        "last_date": "2027-04-01",
+        "whole_term": false,
+        "on_request_payment": 2,
+        "on_request_date": "2027-04-01"
+      },
+      "cash": {
+        "down_payment": "10312.00",
+        "upfront_fee_in_cash": "0.00",
+        "points": "0.00",
+        "closing_costs": "900.00",
+        "credits": "900.00",
+        "needed": "10312.00",
+        "deposits": "1312.00",
+        "to_close": "9000.00"
+      },
+      "credit_lost": "300.00",
+      "first_payment": "2027-03-01",
+      "payments": 12,
+      "last_payment": "7998.32",
+      "total_interest": "3171.84",
+      "paid_in_five_years": "108219.08",
+      "paid_over_loan": "108219.08",
+      "balance_after_five_years": "0.00",
+      "balance_after_ten_years": "0.00"
+    },
+    {
+      "terms": {
+        "name": "A third down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6",
+        "points": "1",
+        "apr": "7.886",
+        "down_payment": "35000.00",
+        "down_percent": "33.94",
+        "ltv": "66.06",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "available": true,
+      "refusals": [],
+      "price": "103120.00",
+      "value": "103120.00",
+      "base_loan": "68120.00",
+      "upfront_fee": {
+        "name": "",
+        "percent": "0",
+        "amount": "0.00",
+        "financed": "0.00"
+      },
+      "loan": "68120.00",
+      "monthly": {
+        "principal_and_interest": "5862.85",
+        "mortgage_insurance": "0.00",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "6015.72"
+      },
+      "first_year": {
+        "months": 0,
+        "monthly": {
+          "principal_and_interest": "5862.85",
+          "mortgage_insurance": "0.00",
+          "property_tax": "103.12",
+          "homeowners_insurance": "24.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "25.00",
+          "district_charges": "0.00",
+          "total": "6015.72"
+        }
+      },
+      "mortgage_insurance": {
+        "name": "Mortgage insurance",
+        "annual_percent": "0",
+        "first_monthly": "0.00",
+        "payments": 0,
+        "last_date": null,
+        "whole_term": false,
+        "on_request_payment": 0,
+        "on_request_date": null
+      },
+      "cash": {
+        "down_payment": "35000.00",
+        "upfront_fee_in_cash": "0.00",
+        "points": "681.20",
+        "closing_costs": "900.00",
+        "credits": "900.00",
+        "needed": "35681.20",
+        "deposits": "1312.00",
+        "to_close": "34369.20"
+      },
+      "credit_lost": "300.00",
+      "first_payment": "2027-03-01",
+      "payments": 12,
+      "last_payment": "5862.80",
+      "total_interest": "2234.15",
+      "paid_in_five_years": "107869.79",
+      "paid_over_loan": "107869.79",
+      "balance_after_five_years": "0.00",
+      "balance_after_ten_years": "0.00"
+    }
+  ],
+  "cautions": [
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "* Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done by a licensed trade, now or later.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
+$ quoin adds data/buyer.json stove --rates data/rates --json
+{
+  "question": "adds",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "contract_price": "103120.00",
+  "scenarios": [
+    {
+      "terms": {
+        "name": "Ten percent down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6.25",
+        "points": "0",
+        "apr": "6.436",
+        "down_payment": "10312.00",
+        "down_percent": "10.00",
+        "ltv": "90.00",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "per_thousand": "86.18",
+      "monthly": {
+        "principal_and_interest": "7998.32",
+        "mortgage_insurance": "46.40",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "8197.59"
+      },
+      "refusals": []
+    },
+    {
+      "terms": {
+        "name": "A third down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6",
+        "points": "1",
+        "apr": "7.886",
+        "down_payment": "35000.00",
+        "down_percent": "33.94",
+        "ltv": "66.06",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "per_thousand": "86.07",
+      "monthly": {
+        "principal_and_interest": "5862.85",
+        "mortgage_insurance": "0.00",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "6015.72"
+      },
+      "refusals": []
+    }
+  ],
+  "items": [
+    {
+      "id": "stove",
+      "name": "Wood stove",
+      "level": "",
+      "area": "Inside",
+      "standing": "offered",
+      "wish": 1,
+      "quantity": "1",
+      "unit": "each",
+      "structural": false,
+      "work": [],
+      "cutoff": "",
+      "note": "",
+      "later": null,
+      "price": "2600.00",
+      "along": [],
+      "instead_of": [],
+      "by_scenario": [
+        {
+          "scenario": "Ten percent down",
+          "available": true,
+          "per_month": "206.06",
+          "monthly": {
+            "principal_and_interest": "201.67",
+            "mortgage_insurance": "1.17",
+            "property_tax": "2.60",
+            "homeowners_insurance": "0.62",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "206.06"
+          },
+          "cash_needed": "260.00",
+          "cash_to_close": "0.00",
+          "in_five_years": "2720.97",
+          "over_loan": "2720.97",
+          "jumps": []
+        },
+        {
+          "scenario": "A third down",
+          "available": true,
+          "per_month": "226.99",
+          "monthly": {
+            "principal_and_interest": "223.77",
+            "mortgage_insurance": "0.00",
+            "property_tax": "2.60",
+            "homeowners_insurance": "0.62",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "226.99"
+          },
+          "cash_needed": "26.00",
+          "cash_to_close": "-234.00",
+          "in_five_years": "2749.90",
+          "over_loan": "2749.90",
+          "jumps": []
+        }
+      ]
+    }
+  ],
+  "stacked": [
+    {
+      "id": "floor:oak",
+      "name": "Floor",
+      "level": "Oak",
+      "price": "2040.00",
+      "by_scenario": [
+        {
+          "scenario": "Ten percent down",
+          "available": true,
+          "per_month": "161.68",
+          "monthly": {
+            "principal_and_interest": "158.23",
+            "mortgage_insurance": "0.92",
+            "property_tax": "2.04",
+            "homeowners_insurance": "0.49",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "161.68"
+          },
+          "cash_needed": "204.00",
+          "cash_to_close": "0.00",
+          "in_five_years": "2134.94",
+          "over_loan": "2134.94",
+          "jumps": []
+        },
+        {
+          "scenario": "A third down",
+          "available": true,
+          "per_month": "178.10",
+          "monthly": {
+            "principal_and_interest": "175.57",
+            "mortgage_insurance": "0.00",
+            "property_tax": "2.04",
+            "homeowners_insurance": "0.49",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "178.10"
+          },
+          "cash_needed": "20.40",
+          "cash_to_close": "-183.60",
+          "in_five_years": "2157.70",
+          "over_loan": "2157.70",
+          "jumps": []
+        }
+      ]
+    },
+    {
+      "id": "flue",
+      "name": "Insulated flue",
+      "level": "",
+      "price": "900.00",
+      "by_scenario": [
+        {
+          "scenario": "Ten percent down",
+          "available": true,
+          "per_month": "71.33",
+          "monthly": {
+            "principal_and_interest": "69.81",
+            "mortgage_insurance": "0.40",
+            "property_tax": "0.90",
+            "homeowners_insurance": "0.22",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "71.33"
+          },
+          "cash_needed": "90.00",
+          "cash_to_close": "0.00",
+          "in_five_years": "941.94",
+          "over_loan": "941.94",
+          "jumps": []
+        },
+        {
+          "scenario": "A third down",
+          "available": true,
+          "per_month": "78.58",
+          "monthly": {
+            "principal_and_interest": "77.46",
+            "mortgage_insurance": "0.00",
+            "property_tax": "0.90",
+            "homeowners_insurance": "0.22",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "78.58"
+          },
+          "cash_needed": "9.00",
+          "cash_to_close": "-81.00",
+          "in_five_years": "951.94",
+          "over_loan": "951.94",
+          "jumps": []
+        }
+      ]
+    },
+    {
+      "id": "shelves",
+      "name": "Shelves",
+      "level": "",
+      "price": "180.00",
+      "by_scenario": [
+        {
+          "scenario": "Ten percent down",
+          "available": true,
+          "per_month": "14.26",
+          "monthly": {
+            "principal_and_interest": "13.96",
+            "mortgage_insurance": "0.08",
+            "property_tax": "0.18",
+            "homeowners_insurance": "0.04",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "14.26"
+          },
+          "cash_needed": "18.00",
+          "cash_to_close": "0.00",
+          "in_five_years": "188.30",
+          "over_loan": "188.30",
+          "jumps": []
+        },
+        {
+          "scenario": "A third down",
+          "available": true,
+          "per_month": "15.72",
+          "monthly": {
+            "principal_and_interest": "15.50",
+            "mortgage_insurance": "0.00",
+            "property_tax": "0.18",
+            "homeowners_insurance": "0.04",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "0.00",
+            "district_charges": "0.00",
+            "total": "15.72"
+          },
+          "cash_needed": "1.80",
+          "cash_to_close": "-16.20",
+          "in_five_years": "190.35",
+          "over_loan": "190.35",
+          "jumps": []
+        }
+      ]
+    }
+  ],
+  "whole": {
+    "id": "",
+    "name": "all of it",
+    "level": "",
+    "price": "3120.00",
+    "by_scenario": [
+      {
+        "scenario": "Ten percent down",
+        "available": true,
+        "per_month": "247.27",
+        "monthly": {
+          "principal_and_interest": "242.00",
+          "mortgage_insurance": "1.40",
+          "property_tax": "3.12",
+          "homeowners_insurance": "0.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "0.00",
+          "district_charges": "0.00",
+          "total": "247.27"
+        },
+        "cash_needed": "312.00",
+        "cash_to_close": "0.00",
+        "in_five_years": "3265.18",
+        "over_loan": "3265.18",
+        "jumps": []
+      },
+      {
+        "scenario": "A third down",
+        "available": true,
+        "per_month": "272.40",
+        "monthly": {
+          "principal_and_interest": "268.53",
+          "mortgage_insurance": "0.00",
+          "property_tax": "3.12",
+          "homeowners_insurance": "0.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "0.00",
+          "district_charges": "0.00",
+          "total": "272.40"
+        },
+        "cash_needed": "31.20",
+        "cash_to_close": "-280.80",
+        "in_five_years": "3299.99",
+        "over_loan": "3299.99",
+        "jumps": []
+      }
+    ]
+  },
+  "cautions": [
+    "Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone and what it adds stacked can differ by cents, and where a rule's line is crossed by more.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
+$ quoin compare data/buyer.json --rates data/rates --json
+{
+  "question": "compare",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "contract_price": "103120.00",
+  "scenarios": [
+    {
+      "terms": {
+        "name": "Ten percent down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6.25",
+        "points": "0",
+        "apr": "6.436",
+        "down_payment": "10312.00",
+        "down_percent": "10.00",
+        "ltv": "90.00",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "available": true,
+      "refusals": [],
+      "price": "103120.00",
+      "value": "103120.00",
+      "base_loan": "92808.00",
+      "upfront_fee": {
+        "name": "",
+        "percent": "0",
+        "amount": "0.00",
+        "financed": "0.00"
+      },
+      "loan": "92808.00",
+      "monthly": {
+        "principal_and_interest": "7998.32",
+        "mortgage_insurance": "46.40",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "8197.59"
+      },
+      "first_year": {
+        "months": 0,
+        "monthly": {
+          "principal_and_interest": "7998.32",
+          "mortgage_insurance": "46.40",
+          "property_tax": "103.12",
+          "homeowners_insurance": "24.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "25.00",
+          "district_charges": "0.00",
+          "total": "8197.59"
+        }
+      },
+      "mortgage_insurance": {
+        "name": "Mortgage insurance",
+        "annual_percent": "0.6",
+        "first_monthly": "46.40",
+        "payments": 2,
+        "last_date": "2027-04-01",
+        "whole_term": false,
+        "on_request_payment": 2,
+        "on_request_date": "2027-04-01"
+      },
+      "cash": {
+        "down_payment": "10312.00",
+        "upfront_fee_in_cash": "0.00",
+        "points": "0.00",
+        "closing_costs": "900.00",
+        "credits": "900.00",
+        "needed": "10312.00",
+        "deposits": "1312.00",
+        "to_close": "9000.00"
+      },
+      "credit_lost": "300.00",
+      "first_payment": "2027-03-01",
+      "payments": 12,
+      "last_payment": "7998.32",
+      "total_interest": "3171.84",
+      "paid_in_five_years": "108219.08",
+      "paid_over_loan": "108219.08",
+      "balance_after_five_years": "0.00",
+      "balance_after_ten_years": "0.00"
+    },
+    {
+      "terms": {
+        "name": "A third down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6",
+        "points": "1",
+        "apr": "7.886",
+        "down_payment": "35000.00",
+        "down_percent": "33.94",
+        "ltv": "66.06",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only."
+      },
+      "available": true,
+      "refusals": [],
+      "price": "103120.00",
+      "value": "103120.00",
+      "base_loan": "68120.00",
+      "upfront_fee": {
+        "name": "",
+        "percent": "0",
+        "amount": "0.00",
+        "financed": "0.00"
+      },
+      "loan": "68120.00",
+      "monthly": {
+        "principal_and_interest": "5862.85",
+        "mortgage_insurance": "0.00",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "6015.72"
+      },
+      "first_year": {
+        "months": 0,
+        "monthly": {
+          "principal_and_interest": "5862.85",
+          "mortgage_insurance": "0.00",
+          "property_tax": "103.12",
+          "homeowners_insurance": "24.75",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "25.00",
+          "district_charges": "0.00",
+          "total": "6015.72"
+        }
+      },
+      "mortgage_insurance": {
+        "name": "Mortgage insurance",
+        "annual_percent": "0",
+        "first_monthly": "0.00",
+        "payments": 0,
+        "last_date": null,
+        "whole_term": false,
+        "on_request_payment": 0,
+        "on_request_date": null
+      },
+      "cash": {
+        "down_payment": "35000.00",
+        "upfront_fee_in_cash": "0.00",
+        "points": "681.20",
+        "closing_costs": "900.00",
+        "credits": "900.00",
+        "needed": "35681.20",
+        "deposits": "1312.00",
+        "to_close": "34369.20"
+      },
+      "credit_lost": "300.00",
+      "first_payment": "2027-03-01",
+      "payments": 12,
+      "last_payment": "5862.80",
+      "total_interest": "2234.15",
+      "paid_in_five_years": "107869.79",
+      "paid_over_loan": "107869.79",
+      "balance_after_five_years": "0.00",
+      "balance_after_ten_years": "0.00"
+    }
+  ],
+  "cautions": [
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
+$ quoin shown data/buyer.json --rates data/rates --json
+{
+  "question": "shown",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "model": {
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "",
+    "note": ""
+  },
+  "included": [
+    {
+      "area": "Inside",
+      "text": "Pine floor"
+    }
+  ],
+  "items": [
+    {
+      "area": "Outside",
+      "name": "Walk-out door",
+      "as_shown": "",
+      "quantity": null,
+      "unit": "each",
+      "standing": "not to be had",
+      "price": null,
+      "yours": null,
+      "your_level": "",
+      "why_not": "only on lots graded walk-out"
+    },
+    {
+      "area": "Inside",
+      "name": "Floor",
+      "as_shown": "Oak",
+      "quantity": "480",
+      "unit": "sq ft",
+      "standing": "yours",
+      "price": "2040.00",
+      "yours": "2040.00",
+      "your_level": "Oak",
+      "why_not": ""
+    },
+    {
+      "area": "Inside",
+      "name": "Wood stove",
+      "as_shown": "",
+      "quantity": null,
+      "unit": "each",
+      "standing": "extra",
+      "price": "2600.00",
+      "yours": null,
+      "your_level": "",
+      "why_not": ""
+    },
+    {
+      "area": "Inside",
+      "name": "Wall color",
+      "as_shown": "Sand",
+      "quantity": null,
+      "unit": "each",
+      "standing": "choice at no cost",
+      "price": "0.00",
+      "yours": "0.00",
+      "your_level": "Sand",
+      "why_not": ""
+    },
+    {
+      "area": "Inside",
+      "name": "Shelves",
+      "as_shown": "",
+      "quantity": "4",
+      "unit": "each",
+      "standing": "yours in part",
+      "price": "240.00",
+      "yours": "180.00",
+      "your_level": "",
+      "why_not": ""
+    },
+    {
+      "area": "Inside",
+      "name": "The armchair",
+      "as_shown": "",
+      "quantity": null,
+      "unit": "each",
+      "standing": "not for sale",
+      "price": null,
+      "yours": null,
+      "your_level": "",
+      "why_not": ""
+    }
+  ],
+  "shown_total": "4880.00",
+  "missing": "2660.00"
+}
+= 0
+$ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rates --json
+{
+  "question": "schedule",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "scenario": {
+    "terms": {
+      "name": "Ten percent down",
+      "program": "short",
+      "program_name": "A short loan",
+      "months": 12,
+      "lock_days": 60,
+      "score": 700,
+      "rate": "6.25",
+      "points": "0",
+      "apr": "6.436",
+      "down_payment": "10312.00",
+      "down_percent": "10.00",
+      "ltv": "90.00",
+      "down_from_cash": false,
+      "fine_print": "It is invented, for transcripts only."
+    },
+    "available": true,
+    "refusals": [],
+    "price": "103120.00",
+    "value": "103120.00",
+    "base_loan": "92808.00",
+    "upfront_fee": {
+      "name": "",
+      "percent": "0",
+      "amount": "0.00",
+      "financed": "0.00"
+    },
+    "loan": "92808.00",
+    "monthly": {
+      "principal_and_interest": "7998.32",
+      "mortgage_insurance": "46.40",
+      "property_tax": "103.12",
+      "homeowners_insurance": "24.75",
+      "flood_insurance": "0.00",
+      "wind_insurance": "0.00",
+      "association_dues": "25.00",
+      "district_charges": "0.00",
+      "total": "8197.59"
+    },
+    "first_year": {
+      "months": 0,
+      "monthly": {
+        "principal_and_interest": "7998.32",
+        "mortgage_insurance": "46.40",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "8197.59"
+      }
+    },
+    "mortgage_insurance": {
+      "name": "Mortgage insurance",
+      "annual_percent": "0.6",
+      "first_monthly": "46.40",
+      "payments": 2,
+      "last_date": "2027-04-01",
+      "whole_term": false,
+      "on_request_payment": 2,
+      "on_request_date": "2027-04-01"
+    },
+    "cash": {
+      "down_payment": "10312.00",
+      "upfront_fee_in_cash": "0.00",
+      "points": "0.00",
+      "closing_costs": "900.00",
+      "credits": "900.00",
+      "needed": "10312.00",
+      "deposits": "1312.00",
+      "to_close": "9000.00"
+    },
+    "credit_lost": "300.00",
+    "first_payment": "2027-03-01",
+    "payments": 12,
+    "last_payment": "7998.32",
+    "total_interest": "3171.84",
+    "paid_in_five_years": "108219.08",
+    "paid_over_loan": "108219.08",
+    "balance_after_five_years": "0.00",
+    "balance_after_ten_years": "0.00"
+  },
+  "rows": [
+    {
+      "month": 1,
+      "due": "2027-03-01",
+      "payment": "7998.32",
+      "interest": "483.38",
+      "principal": "7514.94",
+      "mortgage_insurance": "46.40",
+      "balance": "85293.06"
+    },
+    {
+      "month": 2,
+      "due": "2027-04-01",
+      "payment": "7998.32",
+      "interest": "444.23",
+      "principal": "7554.09",
+      "mortgage_insurance": "46.40",
+      "balance": "77738.97"
+    },
+    {
+      "month": 3,
+      "due": "2027-05-01",
+      "payment": "7998.32",
+      "interest": "404.89",
+      "principal": "7593.43",
+      "mortgage_insurance": "0.00",
+      "balance": "70145.54"
+    },
+    {
+      "month": 4,
+      "due": "2027-06-01",
+      "payment": "7998.32",
+      "interest": "365.34",
+      "principal": "7632.98",
+      "mortgage_insurance": "0.00",
+      "balance": "62512.56"
+    },
+    {
+      "month": 5,
+      "due": "2027-07-01",
+      "payment": "7998.32",
+      "interest": "325.59",
+      "principal": "7672.73",
+      "mortgage_insurance": "0.00",
+      "balance": "54839.83"
+    },
+    {
+      "month": 6,
+      "due": "2027-08-01",
+      "payment": "7998.32",
+      "interest": "285.62",
+      "principal": "7712.70",
+      "mortgage_insurance": "0.00",
+      "balance": "47127.13"
+    },
+    {
+      "month": 7,
+      "due": "2027-09-01",
+      "payment": "7998.32",
+      "interest": "245.45",
+      "principal": "7752.87",
+      "mortgage_insurance": "0.00",
+      "balance": "39374.26"
+    },
+    {
+      "month": 8,
+      "due": "2027-10-01",
+      "payment": "7998.32",
+      "interest": "205.07",
+      "principal": "7793.25",
+      "mortgage_insurance": "0.00",
+      "balance": "31581.01"
+    },
+    {
+      "month": 9,
+      "due": "2027-11-01",
+      "payment": "7998.32",
+      "interest": "164.48",
+      "principal": "7833.84",
+      "mortgage_insurance": "0.00",
+      "balance": "23747.17"
+    },
+    {
+      "month": 10,
+      "due": "2027-12-01",
+      "payment": "7998.32",
+      "interest": "123.68",
+      "principal": "7874.64",
+      "mortgage_insurance": "0.00",
+      "balance": "15872.53"
+    },
+    {
+      "month": 11,
+      "due": "2028-01-01",
+      "payment": "7998.32",
+      "interest": "82.67",
+      "principal": "7915.65",
+      "mortgage_insurance": "0.00",
+      "balance": "7956.88"
+    },
+    {
+      "month": 12,
+      "due": "2028-02-01",
+      "payment": "7998.32",
+      "interest": "41.44",
+      "principal": "7956.88",
+      "mortgage_insurance": "0.00",
+      "balance": "0.00"
+    }
+  ],
+  "total_interest": "3171.84",
+  "total_insurance": "92.80",
+  "extra": null,
+  "cautions": [
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today."
+  ]
+}
+= 0
+$ quoin list lots data/book.json --json
+[
+  {
+    "lot": "1",
+    "status": "free",
+    "premium": "0.00",
+    "grade": "level",
+    "plans": "all",
+    "flood_zone": "no",
+    "note": ""
+  },
+  {
+    "lot": "2",
+    "status": "free",
+    "premium": "5000.00",
+    "grade": "walk-out",
+    "plans": "all",
+    "flood_zone": "no",
+    "note": ""
+  },
+  {
+    "lot": "3",
+    "status": "sold",
+    "premium": "0.00",
+    "grade": "level",
+    "plans": "all",
+    "flood_zone": "no",
+    "note": ""
+  }
+]
+= 0
+$ quoin check data/book.json --json
+{
+  "files": [
+    {
+      "file": "data/book.json",
+      "kind": "price book",
+      "sound": true,
+      "problems": []
+    }
+  ]
+}
+= 0

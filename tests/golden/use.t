@@ -1,0 +1,191 @@
+# Help names the commands; each explains itself with an example.
+$ quoin --help
+quoin prices a new home (plan, elevation, lot, options) and carries that price, exact to the cent,
+through every loan program a buyer might use.
+Usage: quoin [OPTIONS] SUBCOMMAND
+
+Options:
+  -h,--help                   Print this help message and exit
+  --version                   Display program version information and exit
+  --json                      answer in JSON
+  --rates TEXT                folder of programs/, sheets/ and places/ (else $QUOIN_RATES, else the data that came with the program)
+
+Subcommands:
+  quote                       The priced home line by line, and the month of each loan
+  adds                        What each option adds: price, month, cash, years; alone and stacked
+  compare                     The scenarios side by side on the same home
+  shown                       What the furnished model shows, against what is included and chosen
+  schedule                    A loan month by month, with mortgage insurance and extra principal
+  payment                     The quick answer with no files
+  check                       Validates price books, rates, places, programs and inquiries
+  list                        Plans, lots or options of a price book
+
+Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program.
+'quoin COMMAND --help' explains a command with an example.
+
+= 0
+$ quoin quote --help
+The priced home line by line, and the month of each loan
+Usage: quoin quote [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin quote buyer.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin adds --help
+What each option adds: price, month, cash, years; alone and stacked
+Usage: quoin adds [OPTIONS] INQUIRY [OPTION...]
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+  OPTION TEXT ...             options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none
+
+Options:
+  -h,--help                   Print this help message and exit
+  --by-part                   the month by part, cash and years for each option
+
+Example:
+  quoin adds buyer.json deck kitchen-counters:quartz can-lights=6
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin compare --help
+The scenarios side by side on the same home
+Usage: quoin compare [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin compare buyer.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin shown --help
+What the furnished model shows, against what is included and chosen
+Usage: quoin shown [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin shown buyer.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin schedule --help
+A loan month by month, with mortgage insurance and extra principal
+Usage: quoin schedule [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --scenario TEXT REQUIRED    the scenario's name in the inquiry
+  --extra TEXT                extra principal each month, in dollars
+  --csv                       comma-separated values, for a spreadsheet
+
+Example:
+  quoin schedule buyer.json --scenario "FHA, 3.5 % down" --extra 150
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin payment --help
+The quick answer with no files
+Usage: quoin payment [OPTIONS]
+
+Options:
+  -h,--help                   Print this help message and exit
+  --loan TEXT REQUIRED        the loan, in dollars
+  --rate TEXT REQUIRED        the yearly note rate, in percent
+[Option Group: term]
+   
+  [Exactly 1 of the following options is required]
+  Options:
+    --years TEXT                the term in years, 1 to 40
+    --months TEXT               the term in months, 1 to 480
+
+Example:
+  quoin payment --loan 250000 --rate 6.5 --years 30
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin check --help
+Validates price books, rates, places, programs and inquiries
+Usage: quoin check [OPTIONS] FILE...
+
+Positionals:
+  FILE TEXT ... REQUIRED      files to check
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin check pricebook.json buyers/*.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin list --help
+Plans, lots or options of a price book
+Usage: quoin list [OPTIONS] WHAT PRICEBOOK
+
+Positionals:
+  WHAT TEXT:{plans,lots,options} REQUIRED
+                              plans, lots or options
+  PRICEBOOK TEXT REQUIRED     the price book, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --csv                       comma-separated values, for a spreadsheet
+
+Example:
+  quoin list options pricebook.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin --version
+quoin 0.1.0
+= 0
+$ quoin
+2> quoin: A subcommand is required
+2>   'quoin --help' lists the commands
+= 2
+$ quoin quot buyer.json
+2> quoin: no command "quot"
+2>   did you mean "quote"?
+2>   'quoin --help' lists the commands
+= 2
+$ quoin payment --loan 100
+2> quoin payment: --rate is required
+2>   'quoin payment --help' explains it with an example
+= 2
+$ quoin payment --loan 100 --rate 5 --years 3 --months 4
+2> quoin payment: Exactly 1 option from [--years,--months] is required and 2 were given
+2>   'quoin payment --help' explains it with an example
+= 2
+$ quoin quote data/buyer.json --speed 9
+2> quoin quote: The following arguments were not expected: 9 --speed
+2>   'quoin quote --help' explains it with an example
+= 2
