@@ -32,6 +32,7 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 
+#include <quoin/loan/actuarial.hpp>
 #include <quoin/loan/schedule.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
@@ -54,6 +55,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -62,6 +64,7 @@
 #include <quoin/answers/shown.hpp>
 
 #include <quoin/render/adds.hpp>
+#include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>

@@ -15,6 +15,7 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/render/adds.hpp>
+#include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/listing.hpp>
@@ -245,6 +246,17 @@ void add_payment(CLI::App& program, Shared& shared) {
     });
 }
 
+void add_apr(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    CLI::App* sub =
+        command(program, "apr", "The APR of plain advances and payments", "quoin apr problem.json");
+    sub->add_option("FILE", *file, "the problem, a JSON file")->required();
+    sub->callback([file, &shared] {
+        const AprAnswer answer = load_apr(*file);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
 void add_check(CLI::App& program, Shared& shared) {
     const auto files = options_of<std::vector<std::string>>();
     CLI::App* sub =
@@ -293,6 +305,7 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_shown(program, shared);
     add_schedule(program, shared);
     add_payment(program, shared);
+    add_apr(program, shared);
     add_check(program, shared);
     add_list(program, shared);
 }

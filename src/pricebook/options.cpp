@@ -139,7 +139,7 @@ Work read_work(Reader& option) {
                                         {"structure", &Work::structure}};
     Work work;
     option.items("work", [&](const Spot& spot) {
-        if (const auto trade = as_word(spot, trades, option.findings())) work.**trade = true;
+        if (const auto trade = as_word(spot, trades, option.findings())) work.** trade = true;
     });
     return work;
 }

@@ -154,6 +154,8 @@ const std::vector<std::string_view>& all_ids() {
         "incentive-not-here",
         "scenario-repeated",
         "rates-missing",
+        "not-a-fraction",
+        "no-single-rate",
         "credit-without-use",
         "credit-use-not-allowed",
         "no-model",
@@ -431,6 +433,19 @@ Problem scenario_repeated(const Spot& spot, std::string_view name) {
 Problem rates_missing(const Spot& spot, std::string_view what) {
     return at(spot, "rates-missing", fmt::format("no {}", what), "lending data for this inquiry",
               "point to the data with --rates DIR");
+}
+
+Problem not_a_fraction(const Spot& spot) {
+    return at(spot, "not-a-fraction", shown(spot),
+              "a whole number, or two with a stroke between them, such as \"19/30\"", "");
+}
+
+Problem no_single_rate(const Spot& spot, bool several) {
+    return at(spot, "no-single-rate",
+              several ? "more than one rate that makes advances and payments equal"
+                      : "no rate from 0 to 10,000 percent that makes advances and payments equal",
+              "payments that come after what they pay back, and come to more",
+              several ? "split the transaction where its balance changes sign" : "");
 }
 
 Problem credit_without_use(const Spot& spot) {
