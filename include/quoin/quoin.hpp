@@ -32,19 +32,22 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 
+#include <quoin/loan/actuarial.hpp>
 #include <quoin/loan/schedule.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/buydown.hpp>
 #include <quoin/loan/closing_costs.hpp>
+#include <quoin/loan/credits.hpp>
 #include <quoin/loan/escrow.hpp>
-#include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/local_costs.hpp>
-#include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
+#include <quoin/loan/housing_escrow.hpp>
+#include <quoin/loan/level_payment.hpp>
+#include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
-#include <quoin/loan/prepaids.hpp>
 
 #include <quoin/answers/desk.hpp>
 #include <quoin/answers/inquiry.hpp>
@@ -52,6 +55,8 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/apr.hpp>
+#include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
@@ -59,6 +64,8 @@
 #include <quoin/answers/shown.hpp>
 
 #include <quoin/render/adds.hpp>
+#include <quoin/render/apr.hpp>
+#include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/listing.hpp>

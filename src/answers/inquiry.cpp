@@ -34,12 +34,55 @@ std::optional<Money> monthly_of(Reader& root, std::string_view key) {
     return amount;
 }
 
+const Words<CreditFrom> credit_from_words = {{"builder", CreditFrom::builder},
+                                             {"seller", CreditFrom::seller},
+                                             {"lender", CreditFrom::lender},
+                                             {"program", CreditFrom::program}};
+const Words<CreditUse> credit_use_words = {{"points", CreditUse::points},
+                                           {"temporary buydown", CreditUse::buydown},
+                                           {"closing costs", CreditUse::closing_costs},
+                                           {"prepaids", CreditUse::prepaids},
+                                           {"down payment", CreditUse::down_payment}};
+
+std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
+    std::vector<CreditUse> uses;
+    item.items("uses", [&](const Spot& spot) {
+        if (const auto use = as_word(spot, credit_use_words, item.findings())) {
+            uses.push_back(*use);
+        }
+    });
+    const bool down = std::find(uses.begin(), uses.end(), CreditUse::down_payment) != uses.end();
+    if (uses.empty()) {
+        item.findings().add(problems::credit_without_use(item.here()));
+    } else if (down && from != CreditFrom::program) {
+        // Interested parties and lenders may not fund the down payment (Fannie Mae B3-4.1-02).
+        item.findings().add(problems::credit_use_not_allowed(item.spot("uses"), "down payment"));
+    }
+    return uses;
+}
+
+void read_credits(Reader& root, Inquiry& inquiry) {
+    root.each("credits", [&](Reader& item) {
+        Credit credit;
+        credit.name = item.text("name");
+        credit.from = item.word("from", credit_from_words);
+        credit.amount = item.money("amount");
+        credit.uses = read_credit_uses(item, credit.from);
+        if (credit.amount < Money{}) {
+            item.findings().add(
+                problems::out_of_range(item.spot("amount"), "an amount not below zero"));
+        }
+        inquiry.facts.credits.push_back(std::move(credit));
+    });
+}
+
 void read_facts(Reader& root, Inquiry& inquiry) {
     inquiry.buyer = root.text("buyer");
     inquiry.prepared_by = root.text_or("prepared_by", "");
     inquiry.originator = root.text_or("originator", "");
     inquiry.facts.appraised_value = root.maybe_money("appraised_value");
     inquiry.facts.deposits_paid = root.maybe_money("deposits_paid");
+    read_credits(root, inquiry);
     inquiry.score = root.maybe_whole("score", 300, 850);
     inquiry.monthly_income = monthly_of(root, "income");
     inquiry.monthly_debts = monthly_of(root, "debts");

@@ -107,14 +107,10 @@ std::string why_not(const Incentive& incentive, const Inquiry& inquiry, Incentiv
 }
 
 void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
-    const Words<IncentiveUse> uses = {{"price", IncentiveUse::price},
-                                      {"options", IncentiveUse::options},
-                                      {"closing costs", IncentiveUse::closing_costs},
-                                      {"points", IncentiveUse::points}};
     root.each("incentives", [&](Reader& item) {
         IncentivePick pick;
         pick.incentive = index_member(item, "id", book.incentives, "incentive");
-        pick.use = item.word("use", uses);
+        pick.use = item.word("use", incentive_use_words());
         pick.amount = item.maybe_money("amount");
         if (pick.incentive < 0) return;
         const Incentive& incentive = at(book.incentives, pick.incentive);

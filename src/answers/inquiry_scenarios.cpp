@@ -63,6 +63,20 @@ RateChoice read_rate(Reader& scenario) {
     return choice;
 }
 
+/// "2-1": two points off in the first year, one in the second.
+std::vector<Percent> read_buydown(Reader& item) {
+    const auto steps = [](std::initializer_list<int> points) {
+        std::vector<Percent> list;
+        for (const int point : points) list.emplace_back(Decimal::whole(point));
+        return list;
+    };
+    return item.word_or(
+        "buydown",
+        Words<std::vector<Percent>>{
+            {"none", {}}, {"1-0", steps({1})}, {"2-1", steps({2, 1})}, {"3-2-1", steps({3, 2, 1})}},
+        std::vector<Percent>{});
+}
+
 Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inquiry) {
     Scenario scenario;
     scenario.name = item.text("name");
@@ -83,6 +97,8 @@ Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inqu
                                 EntitlementUse::first);
     scenario.end_mi_on_request =
         item.word_or("mi_ends", Words<bool>{{"automatic", false}, {"request", true}}, false);
+    scenario.buydown = read_buydown(item);
+    scenario.escrow = item.flag_or("escrow", true);
     scenario.extra_principal = item.maybe_money("extra_principal").value_or(Money{});
     not_negative(item, "extra_principal", scenario.extra_principal);
     return scenario;

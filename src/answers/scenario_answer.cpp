@@ -10,14 +10,6 @@
 namespace quoin {
 namespace {
 
-/// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
-Ltv shown_ltv(const LoanFigures& f) {
-    if (f.value <= Money{}) return {};
-    const std::int64_t hundredths =
-        multiply_divide(f.base_loan.count(), 10'000, f.value.count(), Rounding::half_away);
-    return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
-}
-
 ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const LoanFigures& f) {
     const Scenario& scenario = *rules.scenario;
     ScenarioTerms terms;
@@ -33,9 +25,8 @@ ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const
     terms.points = f.points;
     terms.down_payment = f.cash.down_payment;
     terms.down_percent = f.down_percent;
-    terms.ltv = shown_ltv(f);
+    terms.ltv = shown_ltv(f.base_loan, f.value);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
-    if (f.available()) terms.apr = annual_percentage_rate(rules, f);
     return terms;
 }
 
@@ -72,15 +63,48 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
 
 } // namespace
 
-std::optional<Rate> annual_percentage_rate(const ScenarioRules& rules, const LoanFigures& f) {
-    const Money charges = std::max(f.cash.points, Money{}) + f.upfront_fee +
-                          rules.closing_costs.finance_charges(f.loan, f.price);
+Ltv shown_ltv(Money base_loan, Money value) {
+    if (value <= Money{}) return {};
+    const std::int64_t hundredths =
+        multiply_divide(base_loan.count(), 10'000, value.count(), Rounding::half_away);
+    return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
+}
+
+std::vector<Money> loan_payments(const LoanFigures& f) {
     std::vector<Money> payments;
     payments.reserve(static_cast<std::size_t>(f.schedule.months()));
     for (int month = 1; month <= f.schedule.months(); ++month) {
         payments.push_back(f.schedule.row(month).payment + f.insurance.in_month(month));
     }
-    return annual_percentage_rate(f.loan - charges, payments);
+    return payments;
+}
+
+CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
+    constexpr int five_years = 60;
+    const Money loan_costs = rules.closing_costs.loan_costs(f.loan, f.price) +
+                             std::max(f.cash.points, Money{}) + f.upfront_fee;
+    const Money insurance = f.insurance.paid_through(f.schedule.months());
+    CostOfCredit cost;
+    cost.prepaid_finance_charge = std::max(f.cash.points, Money{}) + f.upfront_fee +
+                                  rules.closing_costs.finance_charges(f.loan, f.price) +
+                                  f.prepaid_interest.total();
+    cost.amount_financed = f.loan - cost.prepaid_finance_charge;
+    cost.finance_charge = f.schedule.total_interest() + insurance + cost.prepaid_finance_charge;
+    cost.total_of_payments =
+        f.schedule.total_paid() + insurance + loan_costs + f.prepaid_interest.total();
+    cost.paid_in_five_years = f.schedule.paid_through(five_years) +
+                              f.insurance.paid_through(five_years) + loan_costs +
+                              f.prepaid_interest.total();
+    cost.principal_in_five_years = f.loan - f.schedule.balance(five_years);
+    const Money interest = f.schedule.total_interest() + f.prepaid_interest.total();
+    if (f.loan > Money{}) {
+        cost.total_interest_percentage = Percent(Decimal::billionths(multiply_divide(
+            multiply_divide(interest.count(), 100'000, f.loan.count(), Rounding::half_away),
+            Decimal::one, 1000, Rounding::down)));
+    }
+    cost.first_period = first_period(rules.closing, rules.first_payment);
+    cost.apr = annual_percentage_rate(cost.amount_financed, loan_payments(f), cost.first_period);
+    return cost;
 }
 
 ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,
@@ -101,9 +125,12 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.first_year = f.first_year;
     answer.first_year_months = f.local.land_only_months;
     answer.cash = f.cash;
-    answer.credit_lost = f.credit_lost;
+    answer.credits = f.credits;
+    answer.contribution_cap = f.contribution_cap;
     answer.first_payment = first_payment_date(sitting.inquiry().closing);
     answer.insurance = insurance_of(rules, f, answer.first_payment);
+    answer.cost_of_credit = cost_of_credit(rules, f);
+    answer.terms.apr = answer.cost_of_credit.apr;
     add_totals(f, answer);
     return answer;
 }

@@ -8,12 +8,15 @@
 
 #include "loading.hpp"
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/render/adds.hpp>
+#include <quoin/render/apr.hpp>
+#include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -96,6 +99,44 @@ void add_adds(CLI::App& program, Shared& shared) {
     });
 }
 
+std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < inquiry.scenarios.size(); ++i) {
+        if (inquiry.scenarios[i].name == name) return i;
+        names.push_back(inquiry.scenarios[i].name);
+    }
+    refuse(problems::scenario_unknown(name, nearest(name, names), names));
+}
+
+void add_cash(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string scenario;
+        std::string appraised;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "cash", "What cash a loan takes: costs, prepaids, escrow, credits, and when",
+        "quoin cash buyer.json --scenario \"FHA, 3.5 % down\" --appraised 455000", options->file);
+    sub->add_option("--scenario", options->scenario, "the scenario's name in the inquiry")
+        ->required();
+    sub->add_option("--appraised", options->appraised, "if it appraises at this, in dollars");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
+        if (!options->appraised.empty()) {
+            const auto value = Money::parse(options->appraised);
+            if (!value || *value <= Money{}) {
+                refuse(problems::payment_input("--appraised", options->appraised,
+                                               "an amount above zero, such as 455000"));
+            }
+            loaded->inquiry.facts.appraised_value = value;
+        }
+        const CashAnswer answer = cash(loaded->sitting(), scenario);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
 void add_compare(CLI::App& program, Shared& shared) {
     const auto file = options_of<std::string>();
     inquiry_command(program, "compare", "The scenarios side by side on the same home",
@@ -118,15 +159,6 @@ void add_shown(CLI::App& program, Shared& shared) {
             if (!answer) refuse(problems::no_model(loaded->desk.book.file));
             shared.outcome.output = shared.json ? json_text_of(*answer) : text_of(*answer);
         });
-}
-
-std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < inquiry.scenarios.size(); ++i) {
-        if (inquiry.scenarios[i].name == name) return i;
-        names.push_back(inquiry.scenarios[i].name);
-    }
-    refuse(problems::scenario_unknown(name, nearest(name, names), names));
 }
 
 void add_schedule(CLI::App& program, Shared& shared) {
@@ -214,6 +246,17 @@ void add_payment(CLI::App& program, Shared& shared) {
     });
 }
 
+void add_apr(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    CLI::App* sub =
+        command(program, "apr", "The APR of plain advances and payments", "quoin apr problem.json");
+    sub->add_option("FILE", *file, "the problem, a JSON file")->required();
+    sub->callback([file, &shared] {
+        const AprAnswer answer = load_apr(*file);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
 void add_check(CLI::App& program, Shared& shared) {
     const auto files = options_of<std::vector<std::string>>();
     CLI::App* sub =
@@ -258,9 +301,11 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_quote(program, shared);
     add_adds(program, shared);
     add_compare(program, shared);
+    add_cash(program, shared);
     add_shown(program, shared);
     add_schedule(program, shared);
     add_payment(program, shared);
+    add_apr(program, shared);
     add_check(program, shared);
     add_list(program, shared);
 }

@@ -83,6 +83,15 @@ PriceBook load_price_book(const std::string& file) {
     return book;
 }
 
+AprAnswer load_apr(const std::string& file) {
+    Findings findings;
+    const Document document = read_json(file, "a problem", findings);
+    refuse_if_any(findings);
+    AprAnswer answer = read_and_solve_apr(document, findings);
+    refuse_if_any(std::move(findings));
+    return answer;
+}
+
 Checked check_file(const std::string& file, const std::string& rates) {
     Checked checked{file, "file", {}};
     const Document document = read_json(file, "a file", checked.findings);
@@ -107,6 +116,10 @@ Checked check_file(const std::string& file, const std::string& rates) {
     case FileKind::place:
         checked.kind = "place";
         static_cast<void>(read_place(document, checked.findings));
+        break;
+    case FileKind::apr_problem:
+        checked.kind = "APR problem";
+        static_cast<void>(read_and_solve_apr(document, checked.findings));
         break;
     case FileKind::unknown:
         checked.findings.add(problems::format_unknown(

@@ -4,6 +4,7 @@
 #include <memory>
 #include <string>
 
+#include <quoin/answers/apr.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/sitting.hpp>
 
@@ -23,6 +24,9 @@ struct Loaded {
 
 /// Throws Refused likewise.
 [[nodiscard]] PriceBook load_price_book(const std::string& file);
+
+/// Throws Refused likewise.
+[[nodiscard]] AprAnswer load_apr(const std::string& file);
 
 /// One file of any kind, checked as far as it goes; an inquiry together with what it names.
 struct Checked {

@@ -108,6 +108,8 @@ void add_incentives(const PriceBook& book, const Selection& selection, PricedHom
             home.closing_credit += amount;
         } else if (pick.use == IncentiveUse::points) {
             home.points_credit += amount;
+        } else if (pick.use == IncentiveUse::buydown) {
+            home.buydown_credit += amount;
         } else {
             if (pick.use == IncentiveUse::options) uncovered -= amount;
             home.incentives += amount;

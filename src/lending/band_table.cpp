@@ -31,19 +31,15 @@ std::optional<Band> read_band(Dimension dimension, const Spot& spot, Findings& f
 }
 
 std::vector<Dimension> read_dimensions(Reader& reader) {
+    Words<Dimension> words;
+    for (std::size_t i = 0; i < dimension_count; ++i) {
+        const auto dimension = static_cast<Dimension>(i);
+        words.emplace_back(name_of(dimension), dimension);
+    }
     std::vector<Dimension> dimensions;
     reader.items("dimensions", [&](const Spot& spot) {
-        const auto name = as_text(spot, reader.findings());
-        if (!name) return;
-        if (const auto dimension = dimension_named(*name)) {
-            dimensions.push_back(*dimension);
-            return;
-        }
-        std::vector<std::string> known;
-        for (std::size_t i = 0; i < dimension_count; ++i) {
-            known.emplace_back(name_of(static_cast<Dimension>(i)));
-        }
-        reader.findings().add(problems::not_one_of(spot, known));
+        const auto dimension = as_word(spot, words, reader.findings());
+        if (dimension) dimensions.push_back(*dimension);
     });
     return dimensions;
 }

@@ -55,6 +55,18 @@ Money ClosingCosts::buyers(Money loan, Money price) const {
     return sum;
 }
 
+Money ClosingCosts::loan_costs(Money loan, Money price) const {
+    const CostCase where = on(loan, price);
+    Money sum;
+    for (const ClosingCost* cost : all_) {
+        const bool of_loan = cost->section == CostSection::origination ||
+                             cost->section == CostSection::not_shopped_for ||
+                             cost->section == CostSection::shopped_for;
+        if (cost->paid_by == PaidBy::buyer && of_loan) sum += amount_of(*cost, where);
+    }
+    return sum;
+}
+
 Money ClosingCosts::finance_charges(Money loan, Money price) const {
     const CostCase where = on(loan, price);
     Money sum;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
 #include "loan_sizing.hpp"
@@ -91,6 +92,8 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     f.local = local_costs(*rules.place, f.price, home.flood_zone);
     if (!f.local.homeowner_row) f.refusals.push_back({Barred::insurance_not_offered, {}, {}});
     f.rows[static_cast<std::size_t>(Lookup::homeowner)] = f.local.homeowner_row.value_or(no_row);
+    f.prepaids = prepaids(*rules.place, f.local, rules.closing);
+    f.escrow_deposit = initial_escrow_deposit(rules, f.local);
     size_loan(rules, home, facts, f);
     if (!f.available()) return f;
     f.schedule = amortize({f.loan, f.rate, rules.scenario->term});

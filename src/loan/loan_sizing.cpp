@@ -22,12 +22,51 @@ Money cut(const LoanProgram& program, Money loan) {
     return program.whole_dollars ? to_dollars(loan, Rounding::down) : loan;
 }
 
+/// The largest base loan, in whole dollars, that a table still reads at or before an edge; -1 where
+/// there is none. LTV and down payment are read cut to 2 and 6 decimals of a percent.
+std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
+    constexpr std::int64_t hundredth = Decimal::one / 100;
+    constexpr std::int64_t millionth = Decimal::one / 1'000'000;
+    switch (edge.dimension) {
+    case Dimension::ltv: {
+        if (edge.last / hundredth >= 1'000'000) return -1;
+        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01 %
+        const std::int64_t cents = multiply_divide(value.count(), next, 10'000, Rounding::up);
+        return divide_rounded<std::int64_t>(cents - 1, 100, Rounding::down);
+    }
+    case Dimension::down: { // down payment at least the edge's percent and a millionth
+        const std::int64_t next = edge.last / millionth + 1;
+        const std::int64_t down = multiply_divide(price.count(), next, 100'000'000, Rounding::up);
+        return divide_rounded<std::int64_t>(price.count() - down, 100, Rounding::down);
+    }
+    default:
+        return edge.last / Decimal::one;
+    }
+}
+
+/// The price book's incentives that were put to costs, points or a buydown.
+std::vector<Credit> incentive_credits(const PricedHome& home) {
+    std::vector<Credit> credits;
+    const auto add = [&](Money amount, std::vector<CreditUse> uses) {
+        if (!amount.is_zero())
+            credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
+    };
+    add(home.points_credit, {CreditUse::points});
+    add(home.buydown_credit, {CreditUse::buydown});
+    add(home.closing_credit, {CreditUse::closing_costs, CreditUse::prepaids});
+    return credits;
+}
+
 /// One attempt at a loan: the scenario with a base loan already chosen.
 class Sizing {
   public:
     Sizing(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
            LoanFigures& figures)
-        : rules_(rules), home_(home), facts_(facts), f_(figures) {}
+        : rules_(rules), home_(home), facts_(facts), f_(figures) {
+        incentives_ = incentive_credits(home);
+        for (const Credit& credit : incentives_) credits_.push_back(&credit);
+        for (const Credit& credit : facts.credits) credits_.push_back(&credit);
+    }
 
     /// Everything that follows from the base loan.
     void set_base_loan(Money base) {
@@ -67,7 +106,11 @@ class Sizing {
     Points adjusted(Points points);
     void choose_rate();
     void set_cash();
-    Money usable_credits(Money points_cost);
+    [[nodiscard]] CreditAmounts room_for_credits() const;
+    void add_credits();
+    void add_buydown();
+    [[nodiscard]] std::vector<std::int64_t> turning_points(std::int64_t most) const;
+    std::int64_t most_lent();
 
     const ScenarioRules& rules_;
     const PricedHome& home_;
@@ -75,6 +118,8 @@ class Sizing {
     LoanFigures& f_;
     Case case_;
     bool rate_found_ = false;
+    std::vector<Credit> incentives_;
+    std::vector<const Credit*> credits_; ///< in the order of their use
 };
 
 void Sizing::describe_case() {
@@ -148,57 +193,99 @@ void Sizing::choose_rate() {
     }
 }
 
-/// Incentives towards costs and points: no more than those come to once a lender credit has paid
-/// its part, no more than the program lets interested parties contribute. VA's cap is on
-/// concessions, which closing costs and market points are not (VA Lenders Handbook, chapter 8), so
-/// it does not bind here.
-Money Sizing::usable_credits(Money points_cost) {
-    const Money left = f_.cash.closing_costs + std::min(points_cost, Money{});
-    const Money for_costs = std::min(home_.closing_credit, std::max(left, Money{}));
-    const Money for_points = std::min(home_.points_credit, std::max(points_cost, Money{}));
-    Money usable = for_costs + for_points;
+/// What there is for credits to pay. A lender credit for the rate pays closing costs first and is
+/// never paid out.
+CreditAmounts Sizing::room_for_credits() const {
+    const CashToClose& cash = f_.cash;
+    CreditAmounts room;
+    room[CreditUse::points] = std::max(cash.points, Money{});
+    room[CreditUse::buydown] = cash.buydown;
+    room[CreditUse::closing_costs] = cash.closing_costs + std::min(cash.points, Money{});
+    room[CreditUse::prepaids] = cash.prepaid_interest + cash.prepaid_bills + cash.escrow;
+    room[CreditUse::down_payment] = cash.down_payment;
+    return room;
+}
+
+void Sizing::add_credits() {
     const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap);
-    if (cap && rules_.program->kind != ProgramKind::va) {
+    std::optional<Money> most;
+    if (cap) {
         f_.contribution_cap = Percent(*cap);
-        usable = std::min(usable, percent_of(f_.value, Percent(*cap), Rounding::down));
+        most = percent_of(f_.value, Percent(*cap), Rounding::down);
     }
-    return usable;
+    f_.credits =
+        use_credits(credits_, room_for_credits(), most, rules_.program->kind == ProgramKind::va);
+    f_.cash.credits = f_.credits.by_use.total();
+}
+
+void Sizing::add_buydown() {
+    f_.buydown.reset();
+    const auto& steps = rules_.scenario->buydown;
+    const LoanTerms note{f_.loan, f_.rate, rules_.scenario->term};
+    if (steps.empty() || !rate_found_ || !buydown_problems(note, steps).empty()) return;
+    f_.buydown = buy_down(note, steps);
+    f_.cash.buydown = f_.buydown->total_subsidy();
 }
 
 void Sizing::set_cash() {
     CashToClose& cash = f_.cash;
     cash.closing_costs = rules_.closing_costs.buyers(f_.loan, f_.price);
-    // A lender credit pays closing costs and is never paid out.
     cash.points = std::max(percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away),
                            -cash.closing_costs);
-    cash.credits = usable_credits(cash.points);
-    f_.credit_lost = home_.closing_credit + home_.points_credit - cash.credits;
+    f_.prepaid_interest = prepaid_interest(f_.loan, f_.rate, rules_.closing, rules_.per_diem_year);
+    cash.prepaid_interest = f_.prepaid_interest.total();
+    cash.prepaid_bills = f_.prepaids.total();
+    cash.escrow = f_.escrow_deposit;
+    add_buydown();
+    add_credits();
     cash.deposits = facts_.deposits_paid.value_or(home_.deposits());
 }
 
+/// Base loans, in dollars and rising, at which some table's row is about to change.
+std::vector<std::int64_t> Sizing::turning_points(std::int64_t most) const {
+    std::vector<std::int64_t> points{most};
+    for (const Edge& edge : rules_.edges) {
+        const std::int64_t dollars = last_base_loan(edge, f_.value, f_.price);
+        if (dollars >= 0 && dollars < most) points.push_back(dollars);
+    }
+    std::sort(points.begin(), points.end());
+    return points;
+}
+
+/// Between two turning points the cash needed only falls as the loan grows. So the smallest loan
+/// the cash covers lies in the first stretch whose end it covers, and is found there by halving.
 void Sizing::solve_from_cash(Money cash) {
-    const auto needed = [&](Money base) {
-        set_base_loan(base);
-        return f_.cash.needed();
+    const auto covered = [&](std::int64_t dollars) {
+        set_base_loan(Money::dollars(dollars));
+        return f_.cash.needed() <= cash;
     };
+    const std::int64_t most = most_lent();
+    std::int64_t low = -1; // not covered, or the end of a stretch before
+    for (const std::int64_t end : turning_points(most)) {
+        if (!covered(end)) {
+            low = end;
+            continue;
+        }
+        std::int64_t high = end;
+        while (high - low > 1) {
+            const std::int64_t middle = low + (high - low) / 2;
+            (covered(middle) ? high : low) = middle;
+        }
+        set_base_loan(Money::dollars(high));
+        return;
+    }
+    set_base_loan(Money::dollars(most));
+    refuse(Barred::cash_short, cash, f_.cash.needed());
+}
+
+/// The most the program lends on this value, in whole dollars.
+std::int64_t Sizing::most_lent() {
     set_base_loan(f_.value);
     const BandTable* table = rule(Rule::maximum_ltv);
     const auto maximum = table != nullptr ? table->find(case_) : std::nullopt;
     const Percent share = maximum ? Percent(*maximum) : hundred_percent;
-    const Money most = cut(*rules_.program, percent_of(f_.value, share, Rounding::down));
-    const Money least_cash = needed(most);
-    if (least_cash > cash) {
-        refuse(Barred::cash_short, cash, least_cash);
-        return;
-    }
-    // Cash needed falls as the loan grows: keep `high` affordable and `low` not, to the dollar.
-    std::int64_t low = -1;
-    std::int64_t high = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
-    while (high - low > 1) {
-        const std::int64_t middle = low + (high - low) / 2;
-        (needed(Money::dollars(middle)) <= cash ? high : low) = middle;
-    }
-    set_base_loan(Money::dollars(high));
+    const Money most = percent_of(f_.value, share, Rounding::down);
+    return divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
 }
 
 void Sizing::check_rules() {
@@ -226,6 +313,10 @@ void Sizing::check_rules() {
         if (limit && f_.base_loan > most) refuse(Barred::loan_over_limit, f_.base_loan, most);
     }
     if (!rate_found_) refuse(Barred::rate_not_offered);
+    const LoanTerms note{f_.loan, f_.rate, scenario.term};
+    if (!scenario.buydown.empty() && !buydown_problems(note, scenario.buydown).empty()) {
+        refuse(Barred::buydown_not_allowed);
+    }
 }
 
 /// The annual fee of the program, or the lender's factor where the loan is over 80 % of value.

@@ -2,8 +2,45 @@
 #include <quoin/loan/scenario_rules.hpp>
 
 #include <algorithm>
+#include <limits>
+#include <utility>
+
+#include <quoin/loan/prepaids.hpp>
 
 namespace quoin {
+namespace {
+
+/// Edges of a table in the dimensions that move with the base loan.
+void add_edges(const BandTable* table, std::vector<Edge>& edges) {
+    if (table == nullptr) return;
+    const std::size_t width = table->dimensions.size();
+    for (std::size_t i = 0; i < table->bands.size(); ++i) {
+        const Dimension dimension = table->dimensions[i % width];
+        const Band& band = table->bands[i];
+        const bool moves = dimension == Dimension::ltv || dimension == Dimension::down ||
+                           dimension == Dimension::base_loan || dimension == Dimension::loan;
+        if (!moves) continue;
+        if (band.lowest > 0) edges.push_back({dimension, band.lowest - 1});
+        if (band.highest < std::numeric_limits<std::int64_t>::max()) {
+            edges.push_back({dimension, band.highest});
+        }
+    }
+}
+
+void collect_edges(ScenarioRules& rules) {
+    for (const BandTable* table : rules.rules) add_edges(table, rules.edges);
+    for (const BandTable* table : rules.adjustments) add_edges(table, rules.edges);
+    const auto order = [](const Edge& a, const Edge& b) {
+        return std::pair(a.dimension, a.last) < std::pair(b.dimension, b.last);
+    };
+    std::sort(rules.edges.begin(), rules.edges.end(), order);
+    const auto same = [](const Edge& a, const Edge& b) {
+        return a.dimension == b.dimension && a.last == b.last;
+    };
+    rules.edges.erase(std::unique(rules.edges.begin(), rules.edges.end(), same), rules.edges.end());
+}
+
+} // namespace
 
 ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
                         const RateSheet& sheet, const Place& place, Date as_of, Date closing) {
@@ -25,6 +62,10 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     for (const BandTable& table : sheet.mortgage_insurance) {
         if (table.in_force(as_of)) rules.mi_factors = &table;
     }
+    collect_edges(rules);
+    rules.closing = closing;
+    rules.first_payment = first_payment_date(closing);
+    rules.per_diem_year = sheet.per_diem_year;
     return rules;
 }
 

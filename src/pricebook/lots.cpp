@@ -6,15 +6,13 @@ namespace {
 
 const Words<LotStatus> status_words = {
     {"free", LotStatus::free}, {"held", LotStatus::held}, {"sold", LotStatus::sold}};
-const Words<Grade> grade_words = {
-    {"level", Grade::level}, {"garden", Grade::garden}, {"walk-out", Grade::walk_out}};
 
 Lot read_common(Reader& item) {
     Lot lot;
     lot.id = item.id("id");
     lot.premium = item.money("premium");
     lot.status = item.word("status", status_words);
-    lot.grade = item.word("grade", grade_words);
+    lot.grade = item.word("grade", grade_words());
     lot.flood_zone = item.flag_or("flood_zone", false);
     lot.note = item.text_or("note", "");
     return lot;
@@ -47,9 +45,15 @@ void read_row(Reader& item, PriceBook& book) {
 
 } // namespace
 
+const Words<Grade>& grade_words() {
+    static const Words<Grade> words = {
+        {"level", Grade::level}, {"garden", Grade::garden}, {"walk-out", Grade::walk_out}};
+    return words;
+}
+
 std::string_view name_of(LotStatus status) { return name_in(status_words, status); }
 
-std::string_view name_of(Grade grade) { return name_in(grade_words, grade); }
+std::string_view name_of(Grade grade) { return name_in(grade_words(), grade); }
 
 const Decimal* find_measure(const std::vector<Measure>& measures, std::string_view name) {
     for (const Measure& measure : measures) {

@@ -4,10 +4,6 @@
 namespace quoin {
 namespace {
 
-const Words<IncentiveUse> use_words = {{"price", IncentiveUse::price},
-                                       {"options", IncentiveUse::options},
-                                       {"closing costs", IncentiveUse::closing_costs},
-                                       {"points", IncentiveUse::points}};
 const Words<IncentiveBase> base_words = {{"base price", IncentiveBase::base_price},
                                          {"options", IncentiveBase::options},
                                          {"contract price", IncentiveBase::contract_price}};
@@ -15,17 +11,8 @@ const Words<IncentiveBase> base_words = {{"base price", IncentiveBase::base_pric
 std::vector<IncentiveUse> read_uses(Reader& incentive) {
     std::vector<IncentiveUse> uses;
     incentive.items("uses", [&](const Spot& spot) {
-        const auto name = as_text(spot, incentive.findings());
-        if (!name) return;
-        std::vector<std::string> known;
-        for (const auto& [word, use] : use_words) {
-            if (*name == word) {
-                uses.push_back(use);
-                return;
-            }
-            known.emplace_back(word);
-        }
-        incentive.findings().add(problems::not_one_of(spot, known));
+        const auto use = as_word(spot, incentive_use_words(), incentive.findings());
+        if (use) uses.push_back(*use);
     });
     if (uses.empty()) {
         incentive.findings().add(
@@ -46,6 +33,15 @@ void read_amount(Reader& item, Incentive& incentive) {
 }
 
 } // namespace
+
+const Words<IncentiveUse>& incentive_use_words() {
+    static const Words<IncentiveUse> words = {{"price", IncentiveUse::price},
+                                              {"options", IncentiveUse::options},
+                                              {"closing costs", IncentiveUse::closing_costs},
+                                              {"points", IncentiveUse::points},
+                                              {"temporary buydown", IncentiveUse::buydown}};
+    return words;
+}
 
 void read_offers(Reader& root, PriceBook& book) {
     root.each("incentives", [&](Reader& item) {

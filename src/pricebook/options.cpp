@@ -133,23 +133,13 @@ void check_rising(Reader& item, const Option& option, const PriceBook& book) {
 }
 
 Work read_work(Reader& option) {
+    const Words<bool Work::*> trades = {{"gas", &Work::gas},
+                                        {"wiring", &Work::wiring},
+                                        {"plumbing", &Work::plumbing},
+                                        {"structure", &Work::structure}};
     Work work;
-    const std::pair<std::string_view, bool Work::*> trades[] = {{"gas", &Work::gas},
-                                                                {"wiring", &Work::wiring},
-                                                                {"plumbing", &Work::plumbing},
-                                                                {"structure", &Work::structure}};
     option.items("work", [&](const Spot& spot) {
-        const auto name = as_text(spot, option.findings());
-        if (!name) return;
-        std::vector<std::string> known;
-        for (const auto& [trade, flag] : trades) {
-            if (*name == trade) {
-                work.*flag = true;
-                return;
-            }
-            known.emplace_back(trade);
-        }
-        option.findings().add(problems::not_one_of(spot, known));
+        if (const auto trade = as_word(spot, trades, option.findings())) work.** trade = true;
     });
     return work;
 }
@@ -157,15 +147,9 @@ Work read_work(Reader& option) {
 std::vector<Grade> read_grades(Reader& only) {
     std::vector<Grade> grades;
     only.items("grades", [&](const Spot& spot) {
-        const auto name = as_text(spot, only.findings());
-        if (!name) return;
-        for (const Grade grade : {Grade::level, Grade::garden, Grade::walk_out}) {
-            if (*name == name_of(grade)) {
-                grades.push_back(grade);
-                return;
-            }
+        if (const auto grade = as_word(spot, grade_words(), only.findings())) {
+            grades.push_back(*grade);
         }
-        only.findings().add(problems::not_one_of(spot, {"level", "garden", "walk-out"}));
     });
     return grades;
 }

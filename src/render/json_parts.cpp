@@ -27,11 +27,28 @@ Json insurance_json(const InsuranceAnswer& insurance) {
             {"on_request_date", date_json(insurance.on_request_date)}};
 }
 
+Json cost_json(const CostOfCredit& cost) {
+    return {{"prepaid_finance_charge", cost.prepaid_finance_charge.text()},
+            {"amount_financed", cost.amount_financed.text()},
+            {"finance_charge", cost.finance_charge.text()},
+            {"total_of_payments", cost.total_of_payments.text()},
+            {"total_interest_percentage", cost.total_interest_percentage.value().text()},
+            {"paid_in_five_years", cost.paid_in_five_years.text()},
+            {"principal_in_five_years", cost.principal_in_five_years.text()},
+            {"first_period",
+             {{"months", cost.first_period.months}, {"odd_days", cost.first_period.odd_days}}},
+            {"apr", apr_json(cost.apr)}};
+}
+
 Json cash_json(const CashToClose& cash) {
     return {{"down_payment", cash.down_payment.text()},
             {"upfront_fee_in_cash", cash.upfront_fee.text()},
             {"points", cash.points.text()},
             {"closing_costs", cash.closing_costs.text()},
+            {"prepaid_interest", cash.prepaid_interest.text()},
+            {"prepaid_bills", cash.prepaid_bills.text()},
+            {"initial_escrow_deposit", cash.escrow.text()},
+            {"temporary_buydown", cash.buydown.text()},
             {"credits", cash.credits.text()},
             {"needed", cash.needed().text()},
             {"deposits", cash.deposits.text()},
@@ -124,7 +141,9 @@ Json json_of(const ScenarioAnswer& a) {
     json["first_year"] = {{"months", a.first_year_months}, {"monthly", json_of(a.first_year)}};
     json["mortgage_insurance"] = insurance_json(a.insurance);
     json["cash"] = cash_json(a.cash);
-    json["credit_lost"] = a.credit_lost.text();
+    json["credits_without_use"] = a.credits.without_use.text();
+    json["credits_over_cap"] = a.credits.over_cap.text();
+    json["cost_of_credit"] = cost_json(a.cost_of_credit);
     json["first_payment"] = a.first_payment.text();
     json["payments"] = a.payments;
     json["last_payment"] = a.last_payment.text();

@@ -127,21 +127,32 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
 
 std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
     SideBySide table(scenarios);
+    const auto optional_money = [&](std::string_view label, Money CashToClose::*part) {
+        const auto amount = [part](const ScenarioAnswer& s) { return s.cash.*part; };
+        if (any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
+            table.money(label, amount);
+        }
+    };
     table.money("down payment", [](auto& s) { return s.cash.down_payment; });
-    if (any(scenarios, [](auto& s) { return !s.cash.upfront_fee.is_zero(); })) {
-        table.money("upfront fee, in cash", [](auto& s) { return s.cash.upfront_fee; });
-    }
+    optional_money("upfront fee, in cash", &CashToClose::upfront_fee);
     table.money("points (credit if minus)", [](auto& s) { return s.cash.points; });
     table.money("closing costs", [](auto& s) { return s.cash.closing_costs; });
+    optional_money("prepaid interest", &CashToClose::prepaid_interest);
+    optional_money("prepaid bills", &CashToClose::prepaid_bills);
+    optional_money("escrow, first deposit", &CashToClose::escrow);
+    optional_money("temporary buydown", &CashToClose::buydown);
     if (any(scenarios, [](auto& s) { return !s.cash.credits.is_zero(); })) {
-        table.money("incentive credits", [](auto& s) { return -s.cash.credits; });
+        table.money("credits", [](auto& s) { return -s.cash.credits; });
     }
     table.rule();
     table.money("cash needed", [](auto& s) { return s.cash.needed(); });
     table.money("less deposits", [](auto& s) { return -s.cash.deposits; });
     table.money("left to bring", [](auto& s) { return s.cash.to_close(); });
-    if (any(scenarios, [](auto& s) { return !s.credit_lost.is_zero(); })) {
-        table.money("incentive without use", [](auto& s) { return s.credit_lost; });
+    if (any(scenarios, [](auto& s) { return !s.credits.without_use.is_zero(); })) {
+        table.money("credits without use", [](auto& s) { return s.credits.without_use; });
+    }
+    if (any(scenarios, [](auto& s) { return !s.credits.over_cap.is_zero(); })) {
+        table.money("credits over the cap", [](auto& s) { return s.credits.over_cap; });
     }
     return table.text();
 }

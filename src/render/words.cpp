@@ -49,6 +49,8 @@ std::string_view name_of(Barred barred) {
         return "mi_not_offered";
     case Barred::insurance_not_offered:
         return "insurance_not_offered";
+    case Barred::buydown_not_allowed:
+        return "buydown_not_allowed";
     case Barred::cash_short:
         return "cash_short";
     }
@@ -79,6 +81,8 @@ std::string words(const Refusal& refusal) {
         return "no mortgage insurance factor for this LTV, score and term";
     case Barred::insurance_not_offered:
         return "no homeowner's insurance rate for a dwelling of this value";
+    case Barred::buydown_not_allowed:
+        return "the temporary buydown does not fit the note rate or the term";
     case Barred::cash_short:
         return fmt::format("cash of {} is {} short of the least that is needed, {}",
                            dollars(refusal.found), dollars(refusal.limit - refusal.found),
@@ -185,16 +189,20 @@ std::string_view name_of(Standing standing) {
     return {};
 }
 
-std::string_view name_of(IncentiveUse use) {
+std::string_view name_of(IncentiveUse use) { return name_in(incentive_use_words(), use); }
+
+std::string_view name_of(CreditUse use) {
     switch (use) {
-    case IncentiveUse::price:
-        return "price";
-    case IncentiveUse::options:
-        return "options";
-    case IncentiveUse::closing_costs:
-        return "closing costs";
-    case IncentiveUse::points:
+    case CreditUse::points:
         return "points";
+    case CreditUse::buydown:
+        return "the temporary buydown";
+    case CreditUse::closing_costs:
+        return "closing costs";
+    case CreditUse::prepaids:
+        return "prepaids and escrow";
+    case CreditUse::down_payment:
+        return "the down payment";
     }
     return {};
 }
@@ -257,11 +265,10 @@ std::vector<std::string> loan_cautions(const Heading& h, const std::vector<Scena
         h.as_of > h.rates_good_through ? " (that day has passed: ask for new ones)" : "",
         h.sample_rates ? " They are samples, not anybody's offer." : ""));
     notes.push_back(fmt::format(
-        "Taxes, insurance, dues and closing costs as known for {}{}. Cash leaves out prepaid "
-        "interest, the first insurance premium and the initial escrow deposit; the APR leaves out "
-        "prepaid interest and an odd first period. Totals over years keep taxes, insurance and "
-        "dues "
-        "as they are today.",
+        "Taxes, insurance, dues and closing costs as known for {}{}. Interest runs from the "
+        "closing; "
+        "the APR counts prepaid interest and the odd first period. Totals over years keep taxes, "
+        "insurance and dues as they are today.",
         h.place, h.sample_place ? " (sample figures)" : ""));
     add_lock_cautions(h, terms, notes);
     return notes;

@@ -103,25 +103,66 @@ namespace problems {
 
 const std::vector<std::string_view>& all_ids() {
     static const std::vector<std::string_view> ids = {
-        "file-missing",       "file-unreadable",     "file-too-large",
-        "not-json",           "number-too-large",    "not-utf8",
-        "too-deep",           "member-repeated",     "csv-cells",
-        "csv-quote",          "csv-column-repeated", "wrong-kind",
-        "member-missing",     "member-unknown",      "format-unknown",
-        "not-money",          "not-a-decimal",       "not-a-rate",
-        "not-a-date",         "not-a-day",           "not-a-whole-number",
-        "out-of-range",       "not-one-of",          "not-an-id",
-        "text-empty",         "members-conflict",    "id-repeated",
-        "name-unknown",       "not-a-band",          "bands-overlap",
-        "bands-gap",          "dates-overlap",       "requires-cycle",
-        "levels-not-rising",  "package-in-package",  "dates-reversed",
-        "ladder-not-falling", "book-expired",        "book-not-yet",
-        "lot-not-free",       "plan-not-on-lot",     "option-not-here",
-        "option-needs",       "options-exclude",     "past-cutoff",
-        "selected-twice",     "pick-incomplete",     "quantity-not-allowed",
-        "incentive-not-here", "scenario-repeated",   "rates-missing",
-        "no-model",           "scenario-unknown",    "option-unknown",
-        "option-number",      "payment-input",
+        "file-missing",
+        "file-unreadable",
+        "file-too-large",
+        "not-json",
+        "number-too-large",
+        "not-utf8",
+        "too-deep",
+        "member-repeated",
+        "csv-cells",
+        "csv-quote",
+        "csv-column-repeated",
+        "wrong-kind",
+        "member-missing",
+        "member-unknown",
+        "format-unknown",
+        "not-money",
+        "not-a-decimal",
+        "not-a-rate",
+        "not-a-date",
+        "not-a-day",
+        "not-a-whole-number",
+        "out-of-range",
+        "not-one-of",
+        "not-an-id",
+        "text-empty",
+        "members-conflict",
+        "id-repeated",
+        "name-unknown",
+        "not-a-band",
+        "bands-overlap",
+        "bands-gap",
+        "dates-overlap",
+        "requires-cycle",
+        "levels-not-rising",
+        "package-in-package",
+        "dates-reversed",
+        "ladder-not-falling",
+        "book-expired",
+        "book-not-yet",
+        "lot-not-free",
+        "plan-not-on-lot",
+        "option-not-here",
+        "option-needs",
+        "options-exclude",
+        "past-cutoff",
+        "selected-twice",
+        "pick-incomplete",
+        "quantity-not-allowed",
+        "incentive-not-here",
+        "scenario-repeated",
+        "rates-missing",
+        "not-a-fraction",
+        "no-single-rate",
+        "credit-without-use",
+        "credit-use-not-allowed",
+        "no-model",
+        "scenario-unknown",
+        "option-unknown",
+        "option-number",
+        "payment-input",
     };
     return ids;
 }
@@ -392,6 +433,31 @@ Problem scenario_repeated(const Spot& spot, std::string_view name) {
 Problem rates_missing(const Spot& spot, std::string_view what) {
     return at(spot, "rates-missing", fmt::format("no {}", what), "lending data for this inquiry",
               "point to the data with --rates DIR");
+}
+
+Problem not_a_fraction(const Spot& spot) {
+    return at(spot, "not-a-fraction", shown(spot),
+              "a whole number, or two with a stroke between them, such as \"19/30\"", "");
+}
+
+Problem no_single_rate(const Spot& spot, bool several) {
+    return at(spot, "no-single-rate",
+              several ? "more than one rate that makes advances and payments equal"
+                      : "no rate from 0 to 10,000 percent that makes advances and payments equal",
+              "payments that come after what they pay back, and come to more",
+              several ? "split the transaction where its balance changes sign" : "");
+}
+
+Problem credit_without_use(const Spot& spot) {
+    return at(spot, "credit-without-use", "a credit that may pay nothing",
+              "at least one entry in \"uses\"",
+              "name what it may pay: \"closing costs\", \"prepaids\", \"points\", ...");
+}
+
+Problem credit_use_not_allowed(const Spot& spot, std::string_view use) {
+    return at(spot, "credit-use-not-allowed", fmt::format("a credit towards the {}", use),
+              "a use that its giver may pay",
+              "only a program may help with the down payment; put the credit to costs or points");
 }
 
 Problem no_model(std::string file) {

@@ -66,6 +66,11 @@ std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
     return spot.value->literal;
 }
 
+void report_not_one_of(const Spot& spot, const std::vector<std::string>& names,
+                       Findings& findings) {
+    findings.add(problems::not_one_of(spot, names));
+}
+
 Reader::Reader(const Value& value, Path path, Findings& findings)
     : value_(&value), path_(path), findings_(&findings) {
     if (value.kind != Value::Kind::object) {
@@ -236,10 +241,6 @@ void Reader::members(std::string_view key,
         if (member->keys[i].name == "comment") continue;
         use(member->keys[i], {&member->items[i], Path{&object_path, member->keys[i].name}});
     }
-}
-
-void Reader::not_one_of(std::string_view key, const std::vector<std::string>& names) {
-    findings_->add(problems::not_one_of(spot(key), names));
 }
 
 void Reader::finish() {

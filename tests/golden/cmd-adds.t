@@ -8,10 +8,10 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 contract price as it stands $103,120.00
 
 The ways to pay
-  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.436
+  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.422
     %, 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock. Rule of thumb: $86.18 a month
     for each $1,000 of loan
-  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.886 %, 1
+  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
     year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock. Rule of thumb: $86.07 a month for
     each $1,000 of loan
 
@@ -54,10 +54,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 
 * Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done
 by a licensed trade, now or later.

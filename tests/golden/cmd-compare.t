@@ -18,7 +18,7 @@ The month
   a month, settled            $8,197.59    $6,015.72
 
   note rate                     6.250 %      6.000 %
-  APR                           6.436 %      7.886 %
+  APR                           6.422 %      7.739 %
   points                          0.000        1.000
   term                           1 year       1 year
   rate lock                     60 days      60 days
@@ -44,21 +44,23 @@ Cash
   down payment               $10,312.00   $35,000.00
   points (credit if minus)        $0.00      $681.20
   closing costs                 $900.00      $900.00
-  incentive credits            -$900.00     -$900.00
+  prepaid interest              $273.87      $192.95
+  prepaid bills                 $296.99      $296.99
+  escrow, first deposit         $383.59      $383.59
+  credits                    -$1,200.00   -$1,200.00
                             -----------  -----------
-  cash needed                $10,312.00   $35,681.20
+  cash needed                $10,966.45   $36,254.73
   less deposits              -$1,312.00   -$1,312.00
-  left to bring               $9,000.00   $34,369.20
-  incentive without use         $300.00      $300.00
+  left to bring               $9,654.45   $34,942.73
 
 The years
                             Ten percent      A third
                                    down         down
-  paid in five years        $108,219.08  $107,869.79
+  paid in five years        $108,873.53  $108,443.32
   balance after five              $0.00        $0.00
   balance after ten               $0.00        $0.00
   interest, whole loan        $3,171.84    $2,234.15
-  paid, whole loan          $108,219.08  $107,869.79
+  paid, whole loan          $108,873.53  $108,443.32
   payments                           12           12
 
 The catch in each
@@ -71,10 +73,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 
 For the agent: prices, and how programs work in general, are yours to explain; presenting particular
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment

@@ -39,7 +39,7 @@ The month
   a month, settled            $8,197.59    $6,015.72
 
   note rate                     6.250 %      6.000 %
-  APR                           6.436 %      7.886 %
+  APR                           6.422 %      7.739 %
   points                          0.000        1.000
   term                           1 year       1 year
   rate lock                     60 days      60 days
@@ -53,12 +53,14 @@ Cash
   down payment               $10,312.00   $35,000.00
   points (credit if minus)        $0.00      $681.20
   closing costs                 $900.00      $900.00
-  incentive credits            -$900.00     -$900.00
+  prepaid interest              $273.87      $192.95
+  prepaid bills                 $296.99      $296.99
+  escrow, first deposit         $383.59      $383.59
+  credits                    -$1,200.00   -$1,200.00
                             -----------  -----------
-  cash needed                $10,312.00   $35,681.20
+  cash needed                $10,966.45   $36,254.73
   less deposits              -$1,312.00   -$1,312.00
-  left to bring               $9,000.00   $34,369.20
-  incentive without use         $300.00      $300.00
+  left to bring               $9,654.45   $34,942.73
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -67,10 +69,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 
 * Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done
 by a licensed trade, now or later.

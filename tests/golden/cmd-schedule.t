@@ -4,7 +4,7 @@ The loan, month by month
 Two Lots, Nobody
 Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-Ten percent down: loan of $92,808.00. A short loan: 6.250 % note rate, 0.000 points, APR 6.436 %,
+Ten percent down: loan of $92,808.00. A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %,
 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock
 
                                                            mortgage
@@ -31,17 +31,16 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 = 0
 $ quoin schedule data/buyer.json --scenario "Ten percent down" --extra 1500 --rates data/rates
 The loan, month by month
 Two Lots, Nobody
 Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-Ten percent down: loan of $92,808.00. A short loan: 6.250 % note rate, 0.000 points, APR 6.436 %,
+Ten percent down: loan of $92,808.00. A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %,
 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock
 $1,500.00 extra principal a month: 11 payments instead of 12, the last on 1 January 2028; $477.91
 less interest
@@ -69,10 +68,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 = 0
 $ quoin schedule data/buyer.json --scenario "A third down" --csv --rates data/rates
 payment,due,paid,interest,principal,mortgage_insurance,balance

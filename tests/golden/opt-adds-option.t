@@ -7,10 +7,10 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 contract price as it stands $103,120.00
 
 The ways to pay
-  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.436
+  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.422
     %, 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock. Rule of thumb: $86.18 a month
     for each $1,000 of loan
-  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.886 %, 1
+  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
     year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock. Rule of thumb: $86.07 a month for
     each $1,000 of loan
 
@@ -24,10 +24,10 @@ Wood stove (stove), +$2,600.00, added
   homeowner's insurance            +$0.62       +$0.62
                               -----------  -----------
   a month                        +$206.06     +$226.99
-  cash needed                    +$260.00      +$26.00
-  left to bring at closing          $0.00     -$234.00
-  over five years              +$2,720.97   +$2,749.90
-  over the whole loan          +$2,720.97   +$2,749.90
+  cash needed                    +$284.16      +$50.67
+  left to bring at closing        +$24.16     -$209.33
+  over five years              +$2,745.13   +$2,774.57
+  over the whole loan          +$2,745.13   +$2,774.57
 
 Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone
 and what it adds stacked can differ by cents, and where a rule's line is crossed by more.
@@ -39,10 +39,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 
 For the agent: prices, and how programs work in general, are yours to explain; presenting particular
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
@@ -56,10 +55,10 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 contract price as it stands $103,120.00
 
 The ways to pay
-  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.436
+  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.422
     %, 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock. Rule of thumb: $86.18 a month
     for each $1,000 of loan
-  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.886 %, 1
+  A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
     year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock. Rule of thumb: $86.07 a month for
     each $1,000 of loan
 
@@ -72,10 +71,10 @@ Floor: Oak (floor:oak), -$2,040.00, taken out
   homeowner's insurance            -$0.49       -$0.49
                               -----------  -----------
   a month                        -$161.67     -$178.11
-  cash needed                    -$204.00      -$20.40
-  left to bring at closing          $0.00     +$183.60
-  over five years              -$2,134.91   -$2,157.68
-  over the whole loan          -$2,134.91   -$2,157.68
+  cash needed                    -$222.91      -$39.65
+  left to bring at closing        -$18.91     +$164.35
+  over five years              -$2,153.82   -$2,176.93
+  over the whole loan          -$2,153.82   -$2,176.93
 
 Shelves (shelves), +$120.00, added
                               Ten percent      A third
@@ -86,10 +85,10 @@ Shelves (shelves), +$120.00, added
   homeowner's insurance            +$0.03       +$0.03
                               -----------  -----------
   a month                          +$9.52      +$10.47
-  cash needed                     +$12.00       +$1.20
-  left to bring at closing          $0.00      -$10.80
-  over five years                +$125.65     +$126.91
-  over the whole loan            +$125.65     +$126.91
+  cash needed                     +$13.11       +$2.31
+  left to bring at closing         +$1.11       -$9.69
+  over five years                +$126.76     +$128.02
+  over the whole loan            +$126.76     +$128.02
 
 Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone
 and what it adds stacked can differ by cents, and where a rule's line is crossed by more.
@@ -101,10 +100,9 @@ decide. You may choose any lender.
 Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
 hold only when locked. They are samples, not anybody's offer.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves
-out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out
-prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they
-are today.
+Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
 
 For the agent: prices, and how programs work in general, are yours to explain; presenting particular
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment

@@ -182,7 +182,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "score": 700,
         "rate": "6.25",
         "points": "0",
-        "apr": "6.436",
+        "apr": "6.422",
         "down_payment": "10312.00",
         "down_percent": "10.00",
         "ltv": "90.00",
@@ -241,18 +241,37 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "upfront_fee_in_cash": "0.00",
         "points": "0.00",
         "closing_costs": "900.00",
-        "credits": "900.00",
-        "needed": "10312.00",
+        "prepaid_interest": "273.87",
+        "prepaid_bills": "296.99",
+        "initial_escrow_deposit": "383.59",
+        "temporary_buydown": "0.00",
+        "credits": "1200.00",
+        "needed": "10966.45",
         "deposits": "1312.00",
-        "to_close": "9000.00"
+        "to_close": "9654.45"
       },
-      "credit_lost": "300.00",
+      "credits_without_use": "0.00",
+      "credits_over_cap": "0.00",
+      "cost_of_credit": {
+        "prepaid_finance_charge": "273.87",
+        "amount_financed": "92534.13",
+        "finance_charge": "3538.51",
+        "total_of_payments": "97246.51",
+        "total_interest_percentage": "3.713",
+        "paid_in_five_years": "97246.51",
+        "principal_in_five_years": "92808.00",
+        "first_period": {
+          "months": 1,
+          "odd_days": 17
+        },
+        "apr": "6.422"
+      },
       "first_payment": "2027-03-01",
       "payments": 12,
       "last_payment": "7998.32",
       "total_interest": "3171.84",
-      "paid_in_five_years": "108219.08",
-      "paid_over_loan": "108219.08",
+      "paid_in_five_years": "108873.53",
+      "paid_over_loan": "108873.53",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00"
     },
@@ -266,7 +285,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "score": 700,
         "rate": "6",
         "points": "1",
-        "apr": "7.886",
+        "apr": "7.739",
         "down_payment": "35000.00",
         "down_percent": "33.94",
         "ltv": "66.06",
@@ -325,18 +344,37 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "upfront_fee_in_cash": "0.00",
         "points": "681.20",
         "closing_costs": "900.00",
-        "credits": "900.00",
-        "needed": "35681.20",
+        "prepaid_interest": "192.95",
+        "prepaid_bills": "296.99",
+        "initial_escrow_deposit": "383.59",
+        "temporary_buydown": "0.00",
+        "credits": "1200.00",
+        "needed": "36254.73",
         "deposits": "1312.00",
-        "to_close": "34369.20"
+        "to_close": "34942.73"
       },
-      "credit_lost": "300.00",
+      "credits_without_use": "0.00",
+      "credits_over_cap": "0.00",
+      "cost_of_credit": {
+        "prepaid_finance_charge": "874.15",
+        "amount_financed": "67245.85",
+        "finance_charge": "3108.30",
+        "total_of_payments": "72128.30",
+        "total_interest_percentage": "3.563",
+        "paid_in_five_years": "72128.30",
+        "principal_in_five_years": "68120.00",
+        "first_period": {
+          "months": 1,
+          "odd_days": 17
+        },
+        "apr": "7.739"
+      },
       "first_payment": "2027-03-01",
       "payments": 12,
       "last_payment": "5862.80",
       "total_interest": "2234.15",
-      "paid_in_five_years": "107869.79",
-      "paid_over_loan": "107869.79",
+      "paid_in_five_years": "108443.32",
+      "paid_over_loan": "108443.32",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00"
     }
@@ -344,7 +382,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
-    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
     "* Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done by a licensed trade, now or later.",
     "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
   ]
@@ -388,7 +426,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "score": 700,
         "rate": "6.25",
         "points": "0",
-        "apr": "6.436",
+        "apr": "6.422",
         "down_payment": "10312.00",
         "down_percent": "10.00",
         "ltv": "90.00",
@@ -419,7 +457,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "score": 700,
         "rate": "6",
         "points": "1",
-        "apr": "7.886",
+        "apr": "7.739",
         "down_payment": "35000.00",
         "down_percent": "33.94",
         "ltv": "66.06",
@@ -475,10 +513,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "206.06"
           },
-          "cash_needed": "260.00",
-          "cash_to_close": "0.00",
-          "in_five_years": "2720.97",
-          "over_loan": "2720.97",
+          "cash_needed": "284.16",
+          "cash_to_close": "24.16",
+          "in_five_years": "2745.13",
+          "over_loan": "2745.13",
           "jumps": []
         },
         {
@@ -496,10 +534,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "226.99"
           },
-          "cash_needed": "26.00",
-          "cash_to_close": "-234.00",
-          "in_five_years": "2749.90",
-          "over_loan": "2749.90",
+          "cash_needed": "50.67",
+          "cash_to_close": "-209.33",
+          "in_five_years": "2774.57",
+          "over_loan": "2774.57",
           "jumps": []
         }
       ]
@@ -527,10 +565,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "161.68"
           },
-          "cash_needed": "204.00",
-          "cash_to_close": "0.00",
-          "in_five_years": "2134.94",
-          "over_loan": "2134.94",
+          "cash_needed": "222.74",
+          "cash_to_close": "18.74",
+          "in_five_years": "2153.68",
+          "over_loan": "2153.68",
           "jumps": []
         },
         {
@@ -548,10 +586,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "178.10"
           },
-          "cash_needed": "20.40",
-          "cash_to_close": "-183.60",
-          "in_five_years": "2157.70",
-          "over_loan": "2157.70",
+          "cash_needed": "39.65",
+          "cash_to_close": "-164.35",
+          "in_five_years": "2176.95",
+          "over_loan": "2176.95",
           "jumps": []
         }
       ]
@@ -577,10 +615,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "71.33"
           },
-          "cash_needed": "90.00",
-          "cash_to_close": "0.00",
-          "in_five_years": "941.94",
-          "over_loan": "941.94",
+          "cash_needed": "98.27",
+          "cash_to_close": "8.27",
+          "in_five_years": "950.21",
+          "over_loan": "950.21",
           "jumps": []
         },
         {
@@ -598,10 +636,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "78.58"
           },
-          "cash_needed": "9.00",
-          "cash_to_close": "-81.00",
-          "in_five_years": "951.94",
-          "over_loan": "951.94",
+          "cash_needed": "17.44",
+          "cash_to_close": "-72.56",
+          "in_five_years": "960.38",
+          "over_loan": "960.38",
           "jumps": []
         }
       ]
@@ -627,10 +665,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "14.26"
           },
-          "cash_needed": "18.00",
-          "cash_to_close": "0.00",
-          "in_five_years": "188.30",
-          "over_loan": "188.30",
+          "cash_needed": "19.73",
+          "cash_to_close": "1.73",
+          "in_five_years": "190.03",
+          "over_loan": "190.03",
           "jumps": []
         },
         {
@@ -648,10 +686,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
             "district_charges": "0.00",
             "total": "15.72"
           },
-          "cash_needed": "1.80",
-          "cash_to_close": "-16.20",
-          "in_five_years": "190.35",
-          "over_loan": "190.35",
+          "cash_needed": "3.53",
+          "cash_to_close": "-14.47",
+          "in_five_years": "192.08",
+          "over_loan": "192.08",
           "jumps": []
         }
       ]
@@ -678,10 +716,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
           "district_charges": "0.00",
           "total": "247.27"
         },
-        "cash_needed": "312.00",
-        "cash_to_close": "0.00",
-        "in_five_years": "3265.18",
-        "over_loan": "3265.18",
+        "cash_needed": "340.74",
+        "cash_to_close": "28.74",
+        "in_five_years": "3293.92",
+        "over_loan": "3293.92",
         "jumps": []
       },
       {
@@ -699,10 +737,10 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
           "district_charges": "0.00",
           "total": "272.40"
         },
-        "cash_needed": "31.20",
-        "cash_to_close": "-280.80",
-        "in_five_years": "3299.99",
-        "over_loan": "3299.99",
+        "cash_needed": "60.62",
+        "cash_to_close": "-251.38",
+        "in_five_years": "3329.41",
+        "over_loan": "3329.41",
         "jumps": []
       }
     ]
@@ -711,7 +749,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
     "Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone and what it adds stacked can differ by cents, and where a rule's line is crossed by more.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
-    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
     "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
   ]
 }
@@ -754,7 +792,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "score": 700,
         "rate": "6.25",
         "points": "0",
-        "apr": "6.436",
+        "apr": "6.422",
         "down_payment": "10312.00",
         "down_percent": "10.00",
         "ltv": "90.00",
@@ -813,18 +851,37 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "upfront_fee_in_cash": "0.00",
         "points": "0.00",
         "closing_costs": "900.00",
-        "credits": "900.00",
-        "needed": "10312.00",
+        "prepaid_interest": "273.87",
+        "prepaid_bills": "296.99",
+        "initial_escrow_deposit": "383.59",
+        "temporary_buydown": "0.00",
+        "credits": "1200.00",
+        "needed": "10966.45",
         "deposits": "1312.00",
-        "to_close": "9000.00"
+        "to_close": "9654.45"
       },
-      "credit_lost": "300.00",
+      "credits_without_use": "0.00",
+      "credits_over_cap": "0.00",
+      "cost_of_credit": {
+        "prepaid_finance_charge": "273.87",
+        "amount_financed": "92534.13",
+        "finance_charge": "3538.51",
+        "total_of_payments": "97246.51",
+        "total_interest_percentage": "3.713",
+        "paid_in_five_years": "97246.51",
+        "principal_in_five_years": "92808.00",
+        "first_period": {
+          "months": 1,
+          "odd_days": 17
+        },
+        "apr": "6.422"
+      },
       "first_payment": "2027-03-01",
       "payments": 12,
       "last_payment": "7998.32",
       "total_interest": "3171.84",
-      "paid_in_five_years": "108219.08",
-      "paid_over_loan": "108219.08",
+      "paid_in_five_years": "108873.53",
+      "paid_over_loan": "108873.53",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00"
     },
@@ -838,7 +895,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "score": 700,
         "rate": "6",
         "points": "1",
-        "apr": "7.886",
+        "apr": "7.739",
         "down_payment": "35000.00",
         "down_percent": "33.94",
         "ltv": "66.06",
@@ -897,18 +954,37 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "upfront_fee_in_cash": "0.00",
         "points": "681.20",
         "closing_costs": "900.00",
-        "credits": "900.00",
-        "needed": "35681.20",
+        "prepaid_interest": "192.95",
+        "prepaid_bills": "296.99",
+        "initial_escrow_deposit": "383.59",
+        "temporary_buydown": "0.00",
+        "credits": "1200.00",
+        "needed": "36254.73",
         "deposits": "1312.00",
-        "to_close": "34369.20"
+        "to_close": "34942.73"
       },
-      "credit_lost": "300.00",
+      "credits_without_use": "0.00",
+      "credits_over_cap": "0.00",
+      "cost_of_credit": {
+        "prepaid_finance_charge": "874.15",
+        "amount_financed": "67245.85",
+        "finance_charge": "3108.30",
+        "total_of_payments": "72128.30",
+        "total_interest_percentage": "3.563",
+        "paid_in_five_years": "72128.30",
+        "principal_in_five_years": "68120.00",
+        "first_period": {
+          "months": 1,
+          "odd_days": 17
+        },
+        "apr": "7.739"
+      },
       "first_payment": "2027-03-01",
       "payments": 12,
       "last_payment": "5862.80",
       "total_interest": "2234.15",
-      "paid_in_five_years": "107869.79",
-      "paid_over_loan": "107869.79",
+      "paid_in_five_years": "108443.32",
+      "paid_over_loan": "108443.32",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00"
     }
@@ -916,7 +992,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
-    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
     "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
   ]
 }
@@ -1073,7 +1149,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "score": 700,
       "rate": "6.25",
       "points": "0",
-      "apr": "6.436",
+      "apr": "6.422",
       "down_payment": "10312.00",
       "down_percent": "10.00",
       "ltv": "90.00",
@@ -1132,18 +1208,37 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "upfront_fee_in_cash": "0.00",
       "points": "0.00",
       "closing_costs": "900.00",
-      "credits": "900.00",
-      "needed": "10312.00",
+      "prepaid_interest": "273.87",
+      "prepaid_bills": "296.99",
+      "initial_escrow_deposit": "383.59",
+      "temporary_buydown": "0.00",
+      "credits": "1200.00",
+      "needed": "10966.45",
       "deposits": "1312.00",
-      "to_close": "9000.00"
+      "to_close": "9654.45"
     },
-    "credit_lost": "300.00",
+    "credits_without_use": "0.00",
+    "credits_over_cap": "0.00",
+    "cost_of_credit": {
+      "prepaid_finance_charge": "273.87",
+      "amount_financed": "92534.13",
+      "finance_charge": "3538.51",
+      "total_of_payments": "97246.51",
+      "total_interest_percentage": "3.713",
+      "paid_in_five_years": "97246.51",
+      "principal_in_five_years": "92808.00",
+      "first_period": {
+        "months": 1,
+        "odd_days": 17
+      },
+      "apr": "6.422"
+    },
     "first_payment": "2027-03-01",
     "payments": 12,
     "last_payment": "7998.32",
     "total_interest": "3171.84",
-    "paid_in_five_years": "108219.08",
-    "paid_over_loan": "108219.08",
+    "paid_in_five_years": "108873.53",
+    "paid_over_loan": "108873.53",
     "balance_after_five_years": "0.00",
     "balance_after_ten_years": "0.00"
   },
@@ -1263,7 +1358,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
-    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Cash leaves out prepaid interest, the first insurance premium and the initial escrow deposit; the APR leaves out prepaid interest and an odd first period. Totals over years keep taxes, insurance and dues as they are today."
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today."
   ]
 }
 = 0
@@ -1307,6 +1402,303 @@ $ quoin check data/book.json --json
       "sound": true,
       "problems": []
     }
+  ]
+}
+= 0
+$ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
+{
+  "question": "cash",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "scenario": {
+    "terms": {
+      "name": "A third down",
+      "program": "short",
+      "program_name": "A short loan",
+      "months": 12,
+      "lock_days": 60,
+      "score": 700,
+      "rate": "6",
+      "points": "1",
+      "apr": "7.739",
+      "down_payment": "35000.00",
+      "down_percent": "33.94",
+      "ltv": "66.06",
+      "down_from_cash": false,
+      "fine_print": "It is invented, for transcripts only."
+    },
+    "available": true,
+    "refusals": [],
+    "price": "103120.00",
+    "value": "103120.00",
+    "base_loan": "68120.00",
+    "upfront_fee": {
+      "name": "",
+      "percent": "0",
+      "amount": "0.00",
+      "financed": "0.00"
+    },
+    "loan": "68120.00",
+    "monthly": {
+      "principal_and_interest": "5862.85",
+      "mortgage_insurance": "0.00",
+      "property_tax": "103.12",
+      "homeowners_insurance": "24.75",
+      "flood_insurance": "0.00",
+      "wind_insurance": "0.00",
+      "association_dues": "25.00",
+      "district_charges": "0.00",
+      "total": "6015.72"
+    },
+    "first_year": {
+      "months": 0,
+      "monthly": {
+        "principal_and_interest": "5862.85",
+        "mortgage_insurance": "0.00",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "6015.72"
+      }
+    },
+    "mortgage_insurance": {
+      "name": "Mortgage insurance",
+      "annual_percent": "0",
+      "first_monthly": "0.00",
+      "payments": 0,
+      "last_date": null,
+      "whole_term": false,
+      "on_request_payment": 0,
+      "on_request_date": null
+    },
+    "cash": {
+      "down_payment": "35000.00",
+      "upfront_fee_in_cash": "0.00",
+      "points": "681.20",
+      "closing_costs": "900.00",
+      "prepaid_interest": "192.95",
+      "prepaid_bills": "296.99",
+      "initial_escrow_deposit": "383.59",
+      "temporary_buydown": "0.00",
+      "credits": "1200.00",
+      "needed": "36254.73",
+      "deposits": "1312.00",
+      "to_close": "34942.73"
+    },
+    "credits_without_use": "0.00",
+    "credits_over_cap": "0.00",
+    "cost_of_credit": {
+      "prepaid_finance_charge": "874.15",
+      "amount_financed": "67245.85",
+      "finance_charge": "3108.30",
+      "total_of_payments": "72128.30",
+      "total_interest_percentage": "3.563",
+      "paid_in_five_years": "72128.30",
+      "principal_in_five_years": "68120.00",
+      "first_period": {
+        "months": 1,
+        "odd_days": 17
+      },
+      "apr": "7.739"
+    },
+    "first_payment": "2027-03-01",
+    "payments": 12,
+    "last_payment": "5862.80",
+    "total_interest": "2234.15",
+    "paid_in_five_years": "108443.32",
+    "paid_over_loan": "108443.32",
+    "balance_after_five_years": "0.00",
+    "balance_after_ten_years": "0.00"
+  },
+  "costs": [
+    {
+      "section": "services shopped for",
+      "name": "Title and recording",
+      "amount": "900.00",
+      "paid_by": "buyer",
+      "finance_charge": false,
+      "before_closing": false
+    }
+  ],
+  "prepaids": [
+    {
+      "name": "interest, 17 days of 11.35",
+      "due": null,
+      "amount": "192.95"
+    },
+    {
+      "name": "insurance, 12 months",
+      "due": null,
+      "amount": "296.99"
+    }
+  ],
+  "escrow": {
+    "deposit": "127.87",
+    "initial_deposit": "383.59",
+    "cushion": "255.73",
+    "bills": [
+      {
+        "name": "property tax and district charges",
+        "due": "2027-06-30",
+        "amount": "618.72"
+      },
+      {
+        "name": "property tax and district charges",
+        "due": "2027-12-31",
+        "amount": "618.72"
+      },
+      {
+        "name": "homeowner's insurance",
+        "due": "2028-01-15",
+        "amount": "296.99"
+      }
+    ],
+    "months": [
+      {
+        "month": "2027-02-01",
+        "deposit": "383.59",
+        "paid": "0.00",
+        "balance": "383.59"
+      },
+      {
+        "month": "2027-03-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "511.46"
+      },
+      {
+        "month": "2027-04-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "639.33"
+      },
+      {
+        "month": "2027-05-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "767.20"
+      },
+      {
+        "month": "2027-06-01",
+        "deposit": "127.87",
+        "paid": "618.72",
+        "balance": "276.35"
+      },
+      {
+        "month": "2027-07-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "404.22"
+      },
+      {
+        "month": "2027-08-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "532.09"
+      },
+      {
+        "month": "2027-09-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "659.96"
+      },
+      {
+        "month": "2027-10-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "787.83"
+      },
+      {
+        "month": "2027-11-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "915.70"
+      },
+      {
+        "month": "2027-12-01",
+        "deposit": "127.87",
+        "paid": "618.72",
+        "balance": "424.85"
+      },
+      {
+        "month": "2028-01-01",
+        "deposit": "127.87",
+        "paid": "296.99",
+        "balance": "255.73"
+      },
+      {
+        "month": "2028-02-01",
+        "deposit": "127.87",
+        "paid": "0.00",
+        "balance": "383.60"
+      }
+    ]
+  },
+  "credits": {
+    "used": [
+      {
+        "use": "closing costs",
+        "amount": "900.00"
+      },
+      {
+        "use": "prepaids and escrow",
+        "amount": "300.00"
+      }
+    ],
+    "without_use": "0.00",
+    "over_cap": "0.00",
+    "cap_percent": "3",
+    "counts_towards_cap": "1200.00",
+    "ltv_if_given": "66.06"
+  },
+  "appraisal_gap": "0.00",
+  "buydown": null,
+  "calendar": [
+    {
+      "date": "2026-11-24",
+      "what": "earnest money",
+      "amount": "1000.00"
+    },
+    {
+      "date": "2026-11-24",
+      "what": "share of options, at their selection",
+      "amount": "312.00"
+    },
+    {
+      "date": "2027-01-15",
+      "what": "at closing",
+      "amount": "34942.73"
+    }
+  ],
+  "cautions": [
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
   ]
 }
 = 0

@@ -14,9 +14,11 @@ Subcommands:
   quote                       The priced home line by line, and the month of each loan
   adds                        What each option adds: price, month, cash, years; alone and stacked
   compare                     The scenarios side by side on the same home
+  cash                        What cash a loan takes: costs, prepaids, escrow, credits, and when
   shown                       What the furnished model shows, against what is included and chosen
   schedule                    A loan month by month, with mortgage insurance and extra principal
   payment                     The quick answer with no files
+  apr                         The APR of plain advances and payments
   check                       Validates price books, rates, places, programs and inquiries
   list                        Plans, lots or options of a price book
 
@@ -54,6 +56,40 @@ Options:
 
 Example:
   quoin adds buyer.json deck kitchen-counters:quartz can-lights=6
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin cash --help
+What cash a loan takes: costs, prepaids, escrow, credits, and when
+Usage: quoin cash [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --scenario TEXT REQUIRED    the scenario's name in the inquiry
+  --appraised TEXT            if it appraises at this, in dollars
+
+Example:
+  quoin cash buyer.json --scenario "FHA, 3.5 % down" --appraised 455000
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin apr --help
+The APR of plain advances and payments
+Usage: quoin apr [OPTIONS] FILE
+
+Positionals:
+  FILE TEXT REQUIRED          the problem, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin apr problem.json
 
 --json and --rates DIR go with every command; 'quoin --help' explains them.
 

@@ -37,7 +37,7 @@ def red(copy):
     made = subprocess.run(["cmake", "--build", build], capture_output=True, text=True, check=False)
     if made.returncode:
         return "does not compile"
-    done = subprocess.run(["ctest", "--test-dir", build, "-j2", "--stop-on-failure",
+    done = subprocess.run(["ctest", "--test-dir", build, "-j2", "--stop-on-failure", "--timeout", "60",
                            "-E", "script/(install|schemas|tidy|mutants)|headers/"],
                           capture_output=True, text=True, check=False)
     if done.returncode == 0:

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Holds the five JSON Schemas to the files they describe, and to refusing small mistakes.
+"""Holds the JSON Schemas to the files they describe, and to refusing small mistakes.
 
 Checks, in this order: each schema is valid, strict and self-contained; every shipped file is
 accepted, and still is with a comment in every object; every change of changes.json, made in
@@ -15,7 +15,7 @@ import sys
 from jsonschema import Draft202012Validator, FormatChecker
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-KINDS = ("pricebook", "inquiry", "program", "rates", "place")
+KINDS = ("pricebook", "inquiry", "program", "rates", "place", "apr")
 GONE = object()
 
 

@@ -30,7 +30,7 @@ struct Desk {
 [[nodiscard]] Lending read_lending(const std::vector<Document>& documents, Findings& findings);
 
 /// The kinds of files that people write.
-enum class FileKind { unknown, price_book, inquiry, program, rate_sheet, place };
+enum class FileKind { unknown, price_book, inquiry, program, rate_sheet, place, apr_problem };
 [[nodiscard]] FileKind kind_of(const Document& document);
 
 } // namespace quoin

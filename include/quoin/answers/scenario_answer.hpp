@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <quoin/answers/sitting.hpp>
+#include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/loan_figures.hpp>
 
 namespace quoin {
@@ -25,8 +26,22 @@ struct ScenarioTerms {
     std::optional<Rate> apr; ///< to a millionth of a percent
     Money down_payment;
     Percent down_percent; ///< of the price
-    Ltv ltv; ///< rounded for people; the rules read it cut to two decimals
+    Ltv ltv;              ///< rounded for people; the rules read it cut to two decimals
     bool down_from_cash = false;
+};
+
+/// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).
+struct CostOfCredit {
+    /// Points, the upfront fee, the buyer's costs that are finance charges, prepaid interest.
+    Money prepaid_finance_charge;
+    Money amount_financed;   ///< loan less prepaid finance charge
+    Money finance_charge;    ///< interest, mortgage insurance and prepaid finance charge
+    Money total_of_payments; ///< principal, interest, insurance, loan costs, prepaid interest
+    Percent total_interest_percentage; ///< interest and prepaid interest over the loan, 3 decimals
+    Money paid_in_five_years; ///< principal, interest, insurance, loan costs, prepaid interest
+    Money principal_in_five_years;
+    FirstPeriod first_period;
+    std::optional<Rate> apr; ///< to a millionth of a percent
 };
 
 struct InsuranceAnswer {
@@ -56,7 +71,9 @@ struct ScenarioAnswer {
     int first_year_months = 0; ///< months of the first-year figure; 0: it never applies
     InsuranceAnswer insurance;
     CashToClose cash;
-    Money credit_lost;
+    CreditsUsed credits;
+    std::optional<Percent> contribution_cap;
+    CostOfCredit cost_of_credit;
     Date first_payment;
     int payments = 0;
     Money last_payment;
@@ -69,13 +86,14 @@ struct ScenarioAnswer {
     [[nodiscard]] bool available() const { return refusals.empty(); }
 };
 
+/// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
+[[nodiscard]] Ltv shown_ltv(Money base_loan, Money value);
+
+/// Principal, interest and mortgage insurance of each month, as they fall.
+[[nodiscard]] std::vector<Money> loan_payments(const LoanFigures& figures);
+[[nodiscard]] CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& figures);
+
 [[nodiscard]] ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,
                                              const LoanFigures& figures);
-
-/// The APR of a scenario's loan: amount financed is the loan less points, the upfront fee and the
-/// buyer's closing costs that are finance charges; payments are principal, interest and mortgage
-/// insurance as they fall. Prepaid interest and an odd first period are left out.
-[[nodiscard]] std::optional<Rate> annual_percentage_rate(const ScenarioRules& rules,
-                                                         const LoanFigures& figures);
 
 } // namespace quoin

@@ -44,6 +44,7 @@ struct PricedHome {
     Money contract_price;
     Money closing_credit;  ///< incentives towards closing costs
     Money points_credit;   ///< incentives towards discount points
+    Money buydown_credit;  ///< incentives towards a temporary buydown
     Money earnest_deposit; ///< due at contract
     Money option_deposit;  ///< due when options are selected
     bool flood_zone = false;

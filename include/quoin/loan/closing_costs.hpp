@@ -33,6 +33,8 @@ class ClosingCosts {
 
     /// The sum of those the buyer pays.
     [[nodiscard]] Money buyers(Money loan, Money price) const;
+    /// The sum of those the buyer pays in the sections of loan costs (12 CFR 1026.37(f)(1)-(3)).
+    [[nodiscard]] Money loan_costs(Money loan, Money price) const;
     /// The sum of those the buyer pays that are finance charges (12 CFR 1026.4).
     [[nodiscard]] Money finance_charges(Money loan, Money price) const;
 

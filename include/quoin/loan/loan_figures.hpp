@@ -13,8 +13,11 @@
 #include <vector>
 
 #include <quoin/home/priced_home.hpp>
+#include <quoin/loan/buydown.hpp>
+#include <quoin/loan/credits.hpp>
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/schedule.hpp>
 
@@ -31,6 +34,7 @@ enum class Barred {
     rate_not_offered,
     mi_not_offered,
     insurance_not_offered,
+    buydown_not_allowed,
     cash_short, ///< found: the cash there is; limit: the least that is needed
 };
 
@@ -56,19 +60,23 @@ struct Monthly {
 };
 [[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
 
-/// What has to be brought, and what has been brought already. Prepaid interest, insurance and the
-/// initial escrow deposit are not in it.
+/// What has to be brought, and what has been brought already.
 struct CashToClose {
     Money down_payment;
     Money upfront_fee;   ///< the part that is not financed
     Money points;        ///< negative: a lender credit
     Money closing_costs; ///< the buyer's
-    Money credits;       ///< incentives used for closing costs and points
+    Money prepaid_interest;
+    Money prepaid_bills; ///< insurance premiums, and tax due before the first payment
+    Money escrow;        ///< initial escrow deposit
+    Money buydown;       ///< subsidy of a temporary buydown
+    Money credits;       ///< used
     Money deposits;      ///< earnest money and option deposits, paid before closing
 
     /// All the cash the purchase takes.
     [[nodiscard]] Money needed() const {
-        return down_payment + upfront_fee + points + closing_costs - credits;
+        return down_payment + upfront_fee + points + closing_costs + prepaid_interest +
+               prepaid_bills + escrow + buydown - credits;
     }
     /// What is left to bring to the closing.
     [[nodiscard]] Money to_close() const { return needed() - deposits; }
@@ -109,7 +117,11 @@ struct LoanFigures {
     Monthly monthly;    ///< settled
     Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
     CashToClose cash;
-    Money credit_lost; ///< incentive that the costs or the contribution cap leave no use for
+    CreditsUsed credits;
+    PrepaidInterest prepaid_interest;
+    Prepaids prepaids;
+    Money escrow_deposit;           ///< initial, by aggregate analysis
+    std::optional<Buydown> buydown; ///< temporary
     std::optional<Percent> contribution_cap;
     std::array<int, lookup_count> rows{}; ///< no_row where a lookup decided nothing
 
@@ -124,6 +136,7 @@ struct LoanFigures {
 
 /// Facts of a purchase that neither the home nor the scenario holds.
 struct PurchaseFacts {
+    std::vector<Credit> credits; ///< besides the price book's incentives
     std::optional<Money> appraised_value;
     std::optional<Money> deposits_paid; ///< instead of those that fall due by the price book
 };

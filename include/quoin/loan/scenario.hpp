@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/months.hpp>
@@ -47,6 +48,8 @@ struct Scenario {
     Occupancy occupancy = Occupancy::primary;
     bool end_mi_on_request = false; ///< at 80 % of value instead of the automatic 78 %
     Money extra_principal;          ///< each month
+    std::vector<Percent> buydown;   ///< points off the note rate in each first year; empty: none
+    bool escrow = true;             ///< taxes and insurance are paid through the lender
 
     friend bool operator==(const Scenario&, const Scenario&) = default;
 };

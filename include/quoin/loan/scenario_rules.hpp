@@ -14,6 +14,12 @@
 
 namespace quoin {
 
+/// The last value of a dimension before some table's row changes.
+struct Edge {
+    Dimension dimension = Dimension::ltv;
+    std::int64_t last = 0; ///< billionths
+};
+
 struct ScenarioRules {
     const Scenario* scenario = nullptr;
     const LoanProgram* program = nullptr;
@@ -23,6 +29,10 @@ struct ScenarioRules {
     std::vector<const BandTable*> adjustments;
     const BandTable* mi_factors = nullptr;
     ClosingCosts closing_costs; ///< the lender's and the place's
+    Date closing;
+    Date first_payment;
+    int per_diem_year = 360;
+    std::vector<Edge> edges; ///< where a table read for the loan changes rows, as the loan grows
 
     [[nodiscard]] const BandTable* rule(Rule which) const {
         return rules[static_cast<std::size_t>(which)];

@@ -60,7 +60,8 @@ struct Included {
 };
 
 /// What an incentive may be used for.
-enum class IncentiveUse { price, options, closing_costs, points };
+enum class IncentiveUse { price, options, closing_costs, points, buydown };
+[[nodiscard]] const Words<IncentiveUse>& incentive_use_words();
 /// What a percent incentive is a percent of.
 enum class IncentiveBase { base_price, options, contract_price };
 

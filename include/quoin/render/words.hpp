@@ -32,6 +32,7 @@ struct MonthlyPart {
 [[nodiscard]] std::string_view name_of(Unit unit);
 [[nodiscard]] std::string_view name_of(Standing standing);
 [[nodiscard]] std::string_view name_of(IncentiveUse use);
+[[nodiscard]] std::string_view name_of(CreditUse use);
 [[nodiscard]] std::vector<std::string> trades(const Work& work);
 
 /// "30 years", "15 years", "181 months".

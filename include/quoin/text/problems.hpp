@@ -83,6 +83,11 @@ Problem incentive_not_here(const Spot& spot, std::string_view incentive, std::st
 Problem scenario_repeated(const Spot& spot, std::string_view name);
 Problem rates_missing(const Spot& spot, std::string_view what);
 
+Problem not_a_fraction(const Spot& spot);
+Problem no_single_rate(const Spot& spot, bool several);
+Problem credit_without_use(const Spot& spot);
+Problem credit_use_not_allowed(const Spot& spot, std::string_view use);
+
 // Questions.
 Problem no_model(std::string file);
 Problem scenario_unknown(std::string_view name, std::string near,

@@ -65,6 +65,27 @@ template <class Enum>
     return {};
 }
 
+/// The typed reading of one value, with its problem recorded; used by Reader and for lists.
+std::optional<Money> as_money(const Spot& spot, Findings& findings);
+std::optional<Decimal> as_decimal(const Spot& spot, Findings& findings);
+std::optional<Date> as_date(const Spot& spot, Findings& findings);
+std::optional<std::string> as_text(const Spot& spot, Findings& findings);
+/// Records that a value is none of these names.
+void report_not_one_of(const Spot& spot, const std::vector<std::string>& names, Findings& findings);
+
+template <class Enum>
+std::optional<Enum> as_word(const Spot& spot, const Words<Enum>& words, Findings& findings) {
+    const auto given = as_text(spot, findings);
+    if (!given) return std::nullopt;
+    std::vector<std::string> names;
+    for (const auto& [name, meaning] : words) {
+        if (*given == name) return meaning;
+        names.emplace_back(name);
+    }
+    report_not_one_of(spot, names, findings);
+    return std::nullopt;
+}
+
 class Reader {
   public:
     /// Records a problem where the value is no object; every getter then stays silent.
@@ -98,14 +119,8 @@ class Reader {
 
     template <class Enum>
     Enum word(std::string_view key, const Words<Enum>& words) {
-        std::vector<std::string> names;
-        const std::string given = text(key);
-        for (const auto& [name, meaning] : words) {
-            if (given == name) return meaning;
-            names.emplace_back(name);
-        }
-        if (has(key) && !given.empty()) not_one_of(key, names);
-        return words.front().second;
+        if (required(key) == nullptr) return words.front().second;
+        return as_word(spot(key), words, *findings_).value_or(words.front().second);
     }
     template <class Enum>
     Enum word_or(std::string_view key, const Words<Enum>& words, Enum fallback) {
@@ -126,7 +141,6 @@ class Reader {
     void finish();
 
   private:
-    void not_one_of(std::string_view key, const std::vector<std::string>& names);
     void missing(std::string_view key);
     const Value* required(std::string_view key);
 
@@ -135,11 +149,5 @@ class Reader {
     Findings* findings_;
     std::vector<std::string_view> asked_;
 };
-
-/// The typed reading of one value, with its problem recorded; used by Reader and for lists.
-std::optional<Money> as_money(const Spot& spot, Findings& findings);
-std::optional<Decimal> as_decimal(const Spot& spot, Findings& findings);
-std::optional<Date> as_date(const Spot& spot, Findings& findings);
-std::optional<std::string> as_text(const Spot& spot, Findings& findings);
 
 } // namespace quoin

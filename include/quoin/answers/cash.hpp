@@ -1,0 +1,64 @@
+// "How much do we bring, when, and what is it for?" The cash of one scenario: costs by the sections
+// of the federal disclosure forms, prepaids, the escrow account, credits, and a calendar.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+#include <quoin/loan/housing_escrow.hpp>
+
+namespace quoin {
+
+struct CostLine {
+    CostSection section = CostSection::origination;
+    std::string name;
+    Money amount;
+    PaidBy paid_by = PaidBy::buyer;
+    bool finance_charge = false;
+    bool before_closing = false;
+};
+
+struct PrepaidLine {
+    std::string name;
+    std::optional<Date> due; ///< of a bill paid at closing
+    Money amount;
+};
+
+struct CreditLine {
+    CreditUse use = CreditUse::points;
+    Money amount;
+};
+
+/// A day on which cash leaves the buyer.
+struct CalendarDay {
+    Date date;
+    std::string what;
+    Money amount;
+};
+
+/// What low appraisal or contributions over the cap do.
+struct ValueEffects {
+    Money appraisal_gap; ///< price over value, made up in cash; zero where there is none
+    Money over_cap;      ///< contributions that the cap leaves no use for
+    Ltv ltv_if_given;    ///< if they were given all the same, and so taken off the value
+};
+
+struct CashAnswer {
+    Heading heading;
+    ScenarioAnswer scenario;
+    std::vector<CostLine> costs; ///< by section, those of the seller and lender among them
+    std::vector<PrepaidLine> prepaids;
+    std::optional<HousingEscrow> escrow; ///< nothing: waived, or due days are not known
+    std::vector<CreditLine> credits;
+    std::optional<Percent> contribution_cap;
+    ValueEffects effects;
+    std::optional<Buydown> buydown;
+    std::vector<CalendarDay> calendar; ///< sums to the cash needed
+};
+
+[[nodiscard]] CashAnswer cash(const Sitting& sitting, std::size_t scenario);
+
+} // namespace quoin

@@ -1,0 +1,67 @@
+// Credits: money that others give towards a purchase, what each may pay, and what finds no use.
+//
+// A credit never pays more than there is to pay. Credits of interested parties (builder, seller)
+// are held to the program's contribution cap; a lender's and a program's are not. VA's cap is on
+// concessions: closing costs and market points do not count towards it, prepaids and a temporary
+// buydown do (VA Lenders Handbook, chapter 8).
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/exact/money.hpp>
+
+namespace quoin {
+
+enum class CreditFrom { builder, seller, lender, program };
+[[nodiscard]] constexpr bool is_interested_party(CreditFrom from) {
+    return from == CreditFrom::builder || from == CreditFrom::seller;
+}
+
+/// What a credit may pay, in the order in which it is used.
+enum class CreditUse { points, buydown, closing_costs, prepaids, down_payment };
+inline constexpr std::size_t credit_use_count = 5;
+
+/// An amount for each use.
+class CreditAmounts {
+  public:
+    [[nodiscard]] constexpr Money operator[](CreditUse use) const {
+        return amounts_[static_cast<std::size_t>(use)];
+    }
+    constexpr Money& operator[](CreditUse use) { return amounts_[static_cast<std::size_t>(use)]; }
+    [[nodiscard]] Money total() const {
+        Money sum;
+        for (const Money amount : amounts_) sum += amount;
+        return sum;
+    }
+
+  private:
+    std::array<Money, credit_use_count> amounts_{};
+};
+
+struct Credit {
+    std::string name;
+    CreditFrom from = CreditFrom::builder;
+    Money amount;
+    std::vector<CreditUse> uses; ///< at least one
+
+    [[nodiscard]] bool may_pay(CreditUse use) const;
+    friend bool operator==(const Credit&, const Credit&) = default;
+};
+
+/// How credits were used.
+struct CreditsUsed {
+    CreditAmounts by_use;
+    Money interested_parties; ///< of all that is used, what counts towards the cap
+    Money without_use;        ///< there was nothing it may pay
+    Money over_cap;           ///< there was, but the cap is reached
+};
+
+/// Uses credits in their order. `room` is what there is to pay; `cap` the most that interested
+/// parties may give; `va` counts as VA does.
+[[nodiscard]] CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
+                                      std::optional<Money> cap, bool va);
+
+} // namespace quoin

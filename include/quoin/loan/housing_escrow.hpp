@@ -1,0 +1,31 @@
+// The escrow account of a home: its tax and insurance bills, and the account that pays them.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include <quoin/loan/escrow.hpp>
+#include <quoin/loan/local_costs.hpp>
+#include <quoin/loan/prepaids.hpp>
+#include <quoin/loan/scenario_rules.hpp>
+
+namespace quoin {
+
+struct HousingEscrow {
+    std::vector<EscrowBill> bills;        ///< of the first year, as the deposits are set from them
+    EscrowAccount account;                ///< set from the settled tax (12 CFR 1024.17(c)(7))
+    std::optional<NewHomeEscrow> outlook; ///< where the first bills are on land alone
+};
+
+/// What a bill is called.
+[[nodiscard]] std::string_view name_of(HousingBill::Kind kind);
+
+/// Nothing where escrow is waived, or the place's due days are not known.
+[[nodiscard]] std::optional<HousingEscrow> housing_escrow(const ScenarioRules& rules,
+                                                          const LocalCosts& costs);
+
+/// The initial deposit alone, for figures that need no more.
+[[nodiscard]] Money initial_escrow_deposit(const ScenarioRules& rules, const LocalCosts& costs);
+
+} // namespace quoin

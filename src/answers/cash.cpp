@@ -1,0 +1,108 @@
+// Answering what cash a scenario takes.
+#include <quoin/answers/cash.hpp>
+
+#include <algorithm>
+
+#include <quoin/exact/broken.hpp>
+
+namespace quoin {
+namespace {
+
+std::vector<CostLine> cost_lines(const ScenarioRules& rules, const LoanFigures& f) {
+    const CostCase on = rules.closing_costs.on(f.loan, f.price);
+    std::vector<CostLine> lines;
+    for (const ClosingCost* cost : rules.closing_costs.all()) {
+        lines.push_back({cost->section, cost->name, amount_of(*cost, on), cost->paid_by,
+                         cost->finance_charge, cost->before_closing});
+    }
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const CostLine& a, const CostLine& b) { return a.section < b.section; });
+    return lines;
+}
+
+std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFigures& f) {
+    std::vector<PrepaidLine> lines;
+    const auto add = [&](std::string name, Money amount) {
+        if (!amount.is_zero()) lines.push_back({std::move(name), std::nullopt, amount});
+    };
+    add("interest, " + std::to_string(f.prepaid_interest.days) + " days of " +
+            f.prepaid_interest.per_day.text(),
+        f.prepaid_interest.total());
+    add("insurance, " + std::to_string(rules.place->escrow.prepaid_insurance_months) + " months",
+        f.prepaids.insurance);
+    for (const HousingBill& bill : housing_bills(*rules.place, f.local, rules.closing,
+                                                 rules.closing, rules.first_payment, false)) {
+        if (bill.kind != HousingBill::Kind::property_tax) continue;
+        lines.push_back({std::string(name_of(bill.kind)), bill.due, bill.amount});
+    }
+    return lines;
+}
+
+std::vector<CreditLine> credit_lines(const LoanFigures& f) {
+    std::vector<CreditLine> lines;
+    for (const CreditUse use : {CreditUse::points, CreditUse::buydown, CreditUse::closing_costs,
+                                CreditUse::prepaids, CreditUse::down_payment}) {
+        const Money amount = f.credits.by_use[use];
+        if (!amount.is_zero()) lines.push_back({use, amount});
+    }
+    return lines;
+}
+
+ValueEffects effects_of(const LoanFigures& f) {
+    ValueEffects effects;
+    effects.appraisal_gap = f.price - f.value;
+    effects.over_cap = f.credits.over_cap;
+    effects.ltv_if_given = shown_ltv(f.base_loan, f.value - f.credits.over_cap);
+    return effects;
+}
+
+/// Earnest money at contract, option money with it, costs ordered before closing, the rest at
+/// closing.
+std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& answer,
+                                     const PricedHome& home) {
+    const Inquiry& inquiry = sitting.inquiry();
+    const CashToClose& cash = answer.scenario.cash;
+    std::vector<CalendarDay> days;
+    const auto add = [&](Date date, std::string what, Money amount) {
+        if (!amount.is_zero()) days.push_back({date, std::move(what), amount});
+    };
+    if (inquiry.facts.deposits_paid) {
+        add(inquiry.contract, "deposits paid", cash.deposits);
+    } else {
+        add(inquiry.contract, "earnest money", home.earnest_deposit);
+        add(inquiry.contract, "share of options, at their selection", home.option_deposit);
+    }
+    Money early;
+    for (const CostLine& line : answer.costs) {
+        if (line.before_closing && line.paid_by == PaidBy::buyer) early += line.amount;
+    }
+    add(inquiry.contract, "costs paid when ordered", early);
+    add(inquiry.closing, "at closing", cash.to_close() - early);
+    Money sum;
+    for (const CalendarDay& day : days) sum += day.amount;
+    ensure(sum == cash.needed(), "the cash calendar must sum to the cash needed");
+    return days;
+}
+
+} // namespace
+
+CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
+    const ScenarioRules& rules = sitting.rules()[scenario];
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
+    CashAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.scenario = scenario_answer(sitting, rules, f);
+    if (!f.available()) return answer;
+    answer.costs = cost_lines(rules, f);
+    answer.prepaids = prepaid_lines(rules, f);
+    answer.escrow = housing_escrow(rules, f.local);
+    answer.credits = credit_lines(f);
+    answer.contribution_cap = f.contribution_cap;
+    answer.effects = effects_of(f);
+    answer.buydown = f.buydown;
+    answer.calendar = calendar_of(sitting, answer, home);
+    return answer;
+}
+
+} // namespace quoin

@@ -1,0 +1,70 @@
+// Using credits, one after the other.
+#include <quoin/loan/credits.hpp>
+
+#include <algorithm>
+
+namespace quoin {
+namespace {
+
+constexpr CreditUse order_of_use[] = {CreditUse::points, CreditUse::buydown,
+                                      CreditUse::closing_costs, CreditUse::prepaids,
+                                      CreditUse::down_payment};
+
+/// What is still to be paid, and what the cap still allows.
+class Pot {
+  public:
+    Pot(CreditAmounts room, std::optional<Money> cap, bool va)
+        : room_(room), cap_left_(cap), va_(va) {}
+
+    void use(const Credit& credit) {
+        Money left = credit.amount;
+        Money held_back; // by the cap
+        for (const CreditUse use : order_of_use) {
+            if (!credit.may_pay(use)) continue;
+            const Money wanted = std::min(left, room_[use]);
+            const Money allowed = counts(credit, use) ? std::min(wanted, cap()) : wanted;
+            held_back = std::max(held_back, wanted - allowed);
+            pay(credit, use, allowed);
+            left -= allowed;
+        }
+        const Money over = std::min(left, held_back);
+        used_.over_cap += over;
+        used_.without_use += left - over;
+    }
+    [[nodiscard]] const CreditsUsed& used() const { return used_; }
+
+  private:
+    [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
+        if (!is_interested_party(credit.from) || !cap_left_) return false;
+        return !va_ || use == CreditUse::prepaids || use == CreditUse::buydown;
+    }
+    [[nodiscard]] Money cap() const { return cap_left_.value_or(Money{}); }
+
+    void pay(const Credit& credit, CreditUse use, Money amount) {
+        room_[use] -= amount;
+        used_.by_use[use] += amount;
+        if (!counts(credit, use)) return;
+        used_.interested_parties += amount;
+        cap_left_ = cap() - amount;
+    }
+
+    CreditAmounts room_;
+    std::optional<Money> cap_left_;
+    bool va_;
+    CreditsUsed used_;
+};
+
+} // namespace
+
+bool Credit::may_pay(CreditUse use) const {
+    return std::find(uses.begin(), uses.end(), use) != uses.end();
+}
+
+CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
+                        std::optional<Money> cap, bool va) {
+    Pot pot(room, cap, va);
+    for (const Credit* credit : credits) pot.use(*credit);
+    return pot.used();
+}
+
+} // namespace quoin

@@ -1,0 +1,226 @@
+// Rendering the cash of a scenario as text.
+#include <quoin/render/cash.hpp>
+
+#include <fmt/format.h>
+
+#include "cash_json.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+
+Table two_columns(std::string last = {}) {
+    return Table(
+        {{"", Align::left, 66, 62}, {"", Align::left, 16, 14}, {last, Align::right, 14, 14}});
+}
+
+std::string payer_text(const CostLine& line) {
+    if (line.paid_by != PaidBy::buyer) return "paid by the " + std::string(name_of(line.paid_by));
+    return line.before_closing ? "when ordered" : "";
+}
+
+Money buyers_sum(const CashAnswer& answer, CostSection section) {
+    Money sum;
+    for (const CostLine& line : answer.costs) {
+        if (line.section == section && line.paid_by == PaidBy::buyer) sum += line.amount;
+    }
+    return sum;
+}
+
+void add_section(const CashAnswer& answer, CostSection section, Table& table) {
+    bool headed = false;
+    for (const CostLine& line : answer.costs) {
+        if (line.section != section) continue;
+        if (!headed) {
+            table.row({std::string(name_of(section)), "", dollars(buyers_sum(answer, section))});
+            headed = true;
+        }
+        table.row({"  " + line.name + (line.finance_charge ? " (finance charge)" : ""),
+                   payer_text(line), dollars(line.amount)});
+    }
+}
+
+std::string costs_text(const CashAnswer& answer) {
+    Table table = two_columns("buyer's sums");
+    for (const CostSection section :
+         {CostSection::origination, CostSection::not_shopped_for, CostSection::shopped_for,
+          CostSection::taxes_and_government, CostSection::other}) {
+        add_section(answer, section, table);
+    }
+    return "\nClosing costs\n" + table.text();
+}
+
+std::string prepaids_text(const CashAnswer& answer) {
+    if (answer.prepaids.empty()) return {};
+    Table table = two_columns();
+    for (const PrepaidLine& line : answer.prepaids) {
+        table.row({line.name, line.due ? "due " + line.due->text() : "", dollars(line.amount)});
+    }
+    return "\nPrepaid at closing\n" + table.text();
+}
+
+std::string outlook_text(const NewHomeEscrow& outlook, const ScenarioAnswer& scenario) {
+    const EscrowOutlook& first_bills = outlook.from_first_bills;
+    const EscrowYearEnd& end = outlook.from_settled.end;
+    std::string out = fmt::format(
+        "If the lender sets it from the land-only bills instead, it is {} a month in the first "
+        "year, "
+        "and then {} more: the first analysis finds {} short and spreads it over twelve months.",
+        dollars(first_bills.first.deposit), dollars(first_bills.change()),
+        dollars(first_bills.end.shortage));
+    if (!end.refund.is_zero()) {
+        out +=
+            fmt::format(" Set from the settled tax, the account is {} over after a year, which is "
+                        "paid back.",
+                        dollars(end.refund));
+    }
+    static_cast<void>(scenario);
+    return paragraph(out, page_width, "  ", "  ");
+}
+
+std::string escrow_text(const CashAnswer& answer) {
+    if (!answer.escrow) return "\nEscrow account: none (waived, or the due days are not known)\n";
+    const EscrowAccount& account = answer.escrow->account;
+    std::string out = fmt::format(
+        "\nEscrow account: {} at closing, {} a month, never under its cushion of {}\n",
+        dollars(account.initial_deposit), dollars(account.deposit), dollars(account.cushion));
+    Table table({{"month", Align::left, 10, 10},
+                 {"in", Align::right, 12, 12},
+                 {"bills", Align::right, 12, 12},
+                 {"balance", Align::right, 12, 12}});
+    for (const EscrowMonth& month : account.months) {
+        table.row({month.month.text().substr(0, 7), dollars(month.deposit), dollars(month.paid),
+                   dollars(month.balance)});
+    }
+    out += table.text();
+    for (const EscrowBill& bill : answer.escrow->bills) {
+        out += fmt::format("  {} due {}: {}\n", bill.item, bill.due.text(), dollars(bill.amount));
+    }
+    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook, answer.scenario);
+    return out;
+}
+
+std::string credits_text(const CashAnswer& answer) {
+    const CreditsUsed& credits = answer.scenario.credits;
+    if (answer.credits.empty() && credits.without_use.is_zero() && credits.over_cap.is_zero()) {
+        return {};
+    }
+    Table table = two_columns();
+    for (const CreditLine& line : answer.credits) {
+        table.row({"used for " + std::string(name_of(line.use)), "", dollars(line.amount)});
+    }
+    if (!credits.without_use.is_zero()) {
+        table.row({"nothing left that it may pay", "", dollars(credits.without_use)});
+    }
+    std::string out = "\nCredits\n" + table.text();
+    if (answer.contribution_cap) {
+        out += fmt::format("  interested parties may give {} of the value; {} of it counts here\n",
+                           percent_text(answer.contribution_cap->value(), 0),
+                           dollars(credits.interested_parties));
+    }
+    if (!credits.over_cap.is_zero()) {
+        out +=
+            paragraph(fmt::format("{} is over that cap. Given all the same it would come off the "
+                                  "price for LTV, which would be {}.",
+                                  dollars(credits.over_cap),
+                                  percent_text(answer.effects.ltv_if_given.value(), 2)),
+                      page_width, "  ", "  ");
+    }
+    return out;
+}
+
+std::string buydown_text(const CashAnswer& answer) {
+    if (!answer.buydown) return {};
+    std::string out = fmt::format("\nTemporary buydown: {} put up at closing\n",
+                                  dollars(answer.buydown->total_subsidy()));
+    int year = 0;
+    for (const BuydownYear& bought : answer.buydown->years) {
+        out += fmt::format("  year {}: as at {}, {} principal and interest ({} a month from the "
+                           "subsidy)\n",
+                           ++year, percent_text(bought.rate.percent(), 3), dollars(bought.payment),
+                           dollars(bought.subsidy));
+    }
+    return out + fmt::format("  then {}; the buyer qualifies at the note rate, {}\n",
+                             dollars(answer.buydown->note_payment),
+                             percent_text(answer.buydown->qualifying_rate().percent(), 3));
+}
+
+std::string needed_text(const CashAnswer& answer) {
+    const CashToClose& cash = answer.scenario.cash;
+    Table table = two_columns();
+    const auto row = [&](const char* name, Money amount) {
+        if (!amount.is_zero()) table.row({name, "", dollars(amount)});
+    };
+    row("down payment", cash.down_payment);
+    if (!answer.effects.appraisal_gap.is_zero()) {
+        table.row({"  of it, because the appraisal is under the price", "",
+                   dollars(answer.effects.appraisal_gap)});
+    }
+    row("upfront fee, in cash", cash.upfront_fee);
+    row("points (credit if minus)", cash.points);
+    row("closing costs", cash.closing_costs);
+    row("prepaid interest", cash.prepaid_interest);
+    row("prepaid bills", cash.prepaid_bills);
+    row("escrow, first deposit", cash.escrow);
+    row("temporary buydown", cash.buydown);
+    row("credits", -cash.credits);
+    table.rule();
+    row("cash needed", cash.needed());
+    row("less deposits", -cash.deposits);
+    table.row({"left to bring to the closing", "", dollars(cash.to_close())});
+    return "\nCash\n" + table.text();
+}
+
+std::string calendar_text(const CashAnswer& answer) {
+    Table table = two_columns();
+    for (const CalendarDay& day : answer.calendar) {
+        table.row({day.what, day.date.text(), dollars(day.amount)});
+    }
+    return "\nWhen\n" + table.text();
+}
+
+std::string credit_cost_text(const ScenarioAnswer& scenario) {
+    const CostOfCredit& cost = scenario.cost_of_credit;
+    Table table = two_columns();
+    table.row({"prepaid finance charge", "", dollars(cost.prepaid_finance_charge)});
+    table.row({"amount financed", "", dollars(cost.amount_financed)});
+    table.row({"finance charge", "", dollars(cost.finance_charge)});
+    table.row({"total of payments", "", dollars(cost.total_of_payments)});
+    table.row({"in five years: paid on the loan", "", dollars(cost.paid_in_five_years)});
+    table.row({"in five years: principal paid off", "", dollars(cost.principal_in_five_years)});
+    table.row({"APR", "", cost.apr ? percent_text(cost.apr->percent(), 3) : "none"});
+    table.row(
+        {"total interest percentage", "", percent_text(cost.total_interest_percentage.value(), 3)});
+    return "\nWhat the credit costs\n" + table.text();
+}
+
+} // namespace
+
+std::vector<std::string> cautions_of(const CashAnswer& answer) {
+    std::vector<std::string> notes = loan_cautions(answer.heading, {answer.scenario.terms});
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+std::string text_of(const CashAnswer& answer) {
+    std::string out = heading_text(answer.heading, "The cash it takes");
+    if (!answer.scenario.available()) {
+        for (const Refusal& refusal : answer.scenario.refusals) {
+            out += answer.scenario.terms.name + " cannot be had: " + words(refusal) + "\n";
+        }
+        return out;
+    }
+    out += paragraph(answer.scenario.terms.name + ": " + dollars(answer.scenario.monthly.total()) +
+                         " a month. " + terms_line(answer.scenario.terms),
+                     page_width, "", "");
+    out += needed_text(answer) + calendar_text(answer) + costs_text(answer) +
+           prepaids_text(answer) + escrow_text(answer) + credits_text(answer) +
+           buydown_text(answer) + credit_cost_text(answer.scenario);
+    return out + footing_text(cautions_of(answer));
+}
+
+} // namespace quoin
