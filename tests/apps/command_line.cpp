@@ -1,6 +1,7 @@
 // The command line: the same answers as the library, exit codes, nothing half-written.
 #include <shown.hpp>
 
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -27,8 +28,10 @@ std::string read_all(const std::string& path) {
 /// A folder of the example that a test may damage.
 class Scratch {
   public:
-    Scratch() : folder_(std::filesystem::temp_directory_path() / "quoin-test-apps") {
-        std::filesystem::remove_all(folder_);
+    Scratch() {
+        std::string name = std::filesystem::temp_directory_path() / "quoin-test-XXXXXX";
+        if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("no folder for a test");
+        folder_ = name;
         std::filesystem::copy(QUOIN_SOURCE_DIR "/examples/first-home", folder_);
     }
     ~Scratch() { std::filesystem::remove_all(folder_); }
