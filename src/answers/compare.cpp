@@ -1,6 +1,8 @@
 // Answering a comparison.
 #include <quoin/answers/compare.hpp>
 
+#include "crossings.hpp"
+
 namespace quoin {
 
 CompareAnswer compare(const Sitting& sitting) {
@@ -11,7 +13,10 @@ CompareAnswer compare(const Sitting& sitting) {
     const auto figures = sitting.figures(home);
     for (std::size_t i = 0; i < figures.size(); ++i) {
         answer.scenarios.push_back(scenario_answer(sitting, sitting.rules()[i], figures[i]));
+        answer.curves.push_back(curve_of(figures[i]));
     }
+    answer.points = points_paybacks(sitting, home, figures);
+    answer.overtakes = overtakes_among(figures);
     return answer;
 }
 

@@ -83,6 +83,11 @@ Money LoanFigures::paid_through(int month) const {
            local_month * std::min(month, schedule.months());
 }
 
+Money LoanFigures::spent_and_owed(int month) const {
+    return cash.needed() + schedule.paid_through(month) + insurance.paid_through(month) +
+           schedule.balance(month);
+}
+
 LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                          const PurchaseFacts& facts) {
     LoanFigures f;

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "json_parts.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/format.hpp>
@@ -27,6 +29,78 @@ std::string fine_print(const CompareAnswer& answer) {
     return out.empty() ? out : "\nThe catch in each\n" + out;
 }
 
+std::string after_months(int months) {
+    if (months % 12 == 0) return months == 12 ? "1 year" : fmt::format("{} years", months / 12);
+    return fmt::format("{} months", months);
+}
+
+std::string points_text(const CompareAnswer& answer) {
+    std::string out;
+    for (const PointsPayback& p : answer.points) {
+        const std::string end = p.break_even ? fmt::format("they have paid for themselves after {}",
+                                                           after_months(*p.break_even))
+                                             : std::string("they never pay for themselves");
+        out +=
+            paragraph(fmt::format("{}: points take {} to {}, {} more cash for {} less a month; {}",
+                                  answer.scenarios[p.scenario].terms.name,
+                                  percent_text(p.rate_without.percent(), 3),
+                                  percent_text(p.rate.percent(), 3), dollars(p.extra_cash),
+                                  dollars(p.saved_monthly), end),
+                      98, "  ", "    ");
+    }
+    return out.empty() ? out : "\nWhen points pay back\n" + out;
+}
+
+std::string overtakes_text(const CompareAnswer& answer) {
+    std::string out;
+    for (const Overtake& o : answer.overtakes) {
+        out += paragraph(fmt::format("{} costs less than {} from payment {} on ({})",
+                                     answer.scenarios[o.cheaper_later].terms.name,
+                                     answer.scenarios[o.cheaper_at_first].terms.name, o.month,
+                                     after_months(o.month)),
+                         98, "  ", "    ");
+    }
+    return out.empty()
+               ? out
+               : "\nWhere one overtakes another: cash, payments and insurance so far and the "
+                 "balance owed\n" +
+                     out;
+}
+
+Json curve_json(const std::vector<YearPoint>& curve) {
+    Json json = Json::array();
+    for (const YearPoint& point : curve) {
+        json.push_back({{"year", point.year},
+                        {"paid", point.paid.text()},
+                        {"balance", point.balance.text()},
+                        {"spent_and_owed", point.spent_and_owed.text()}});
+    }
+    return json;
+}
+
+Json points_json(const CompareAnswer& answer) {
+    Json json = Json::array();
+    for (const PointsPayback& p : answer.points) {
+        json.push_back({{"scenario", answer.scenarios[p.scenario].terms.name},
+                        {"rate", p.rate.text()},
+                        {"rate_without", p.rate_without.text()},
+                        {"extra_cash", p.extra_cash.text()},
+                        {"saved_monthly", p.saved_monthly.text()},
+                        {"break_even", p.break_even ? Json(*p.break_even) : Json(nullptr)}});
+    }
+    return json;
+}
+
+Json overtakes_json(const CompareAnswer& answer) {
+    Json json = Json::array();
+    for (const Overtake& o : answer.overtakes) {
+        json.push_back({{"cheaper_at_first", answer.scenarios[o.cheaper_at_first].terms.name},
+                        {"cheaper_later", answer.scenarios[o.cheaper_later].terms.name},
+                        {"month", o.month}});
+    }
+    return json;
+}
+
 std::vector<std::string> cautions_of(const CompareAnswer& answer) {
     std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
@@ -42,6 +116,7 @@ std::string text_of(const CompareAnswer& answer) {
     out += "\nThe loan\n" + loan_table(answer.scenarios);
     out += "\nCash\n" + cash_table(answer.scenarios);
     out += "\nThe years\n" + years_table(answer.scenarios);
+    out += points_text(answer) + overtakes_text(answer);
     const std::string refusals = refusal_lines(answer.scenarios);
     if (!refusals.empty()) out += "\n" + refusals;
     return out + fine_print(answer) + footing_text(cautions_of(answer));
@@ -52,7 +127,13 @@ std::string json_text_of(const CompareAnswer& answer) {
                  {"heading", json_of(answer.heading)},
                  {"contract_price", answer.contract_price.text()}};
     json["scenarios"] = Json::array();
-    for (const ScenarioAnswer& s : answer.scenarios) json["scenarios"].push_back(json_of(s));
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        Json scenario = json_of(answer.scenarios[i]);
+        scenario["curve"] = curve_json(answer.curves[i]);
+        json["scenarios"].push_back(std::move(scenario));
+    }
+    json["points"] = points_json(answer);
+    json["overtakes"] = overtakes_json(answer);
     json["cautions"] = cautions_json(cautions_of(answer));
     return written(json);
 }

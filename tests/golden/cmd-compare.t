@@ -63,6 +63,13 @@ The years
   paid, whole loan          $108,873.53  $108,443.32
   payments                           12           12
 
+When points pay back
+  A third down: points take 6.250 % to 6.000 %, $673.04 more cash for $7.83 less a month; they
+    never pay for themselves
+
+Where one overtakes another: cash, payments and insurance so far and the balance owed
+  A third down costs less than Ten percent down from payment 5 on (5 months)
+
 The catch in each
   A short loan: It is invented, for transcripts only.
 

@@ -883,7 +883,21 @@ $ quoin compare data/buyer.json --rates data/rates --json
       "paid_in_five_years": "108873.53",
       "paid_over_loan": "108873.53",
       "balance_after_five_years": "0.00",
-      "balance_after_ten_years": "0.00"
+      "balance_after_ten_years": "0.00",
+      "curve": [
+        {
+          "year": 0,
+          "paid": "10966.45",
+          "balance": "92808.00",
+          "spent_and_owed": "103774.45"
+        },
+        {
+          "year": 1,
+          "paid": "108873.53",
+          "balance": "0.00",
+          "spent_and_owed": "107039.09"
+        }
+      ]
     },
     {
       "terms": {
@@ -986,7 +1000,38 @@ $ quoin compare data/buyer.json --rates data/rates --json
       "paid_in_five_years": "108443.32",
       "paid_over_loan": "108443.32",
       "balance_after_five_years": "0.00",
-      "balance_after_ten_years": "0.00"
+      "balance_after_ten_years": "0.00",
+      "curve": [
+        {
+          "year": 0,
+          "paid": "36254.73",
+          "balance": "68120.00",
+          "spent_and_owed": "104374.73"
+        },
+        {
+          "year": 1,
+          "paid": "108443.32",
+          "balance": "0.00",
+          "spent_and_owed": "106608.88"
+        }
+      ]
+    }
+  ],
+  "points": [
+    {
+      "scenario": "A third down",
+      "rate": "6",
+      "rate_without": "6.25",
+      "extra_cash": "673.04",
+      "saved_monthly": "7.83",
+      "break_even": null
+    }
+  ],
+  "overtakes": [
+    {
+      "cheaper_at_first": "Ten percent down",
+      "cheaper_later": "A third down",
+      "month": 5
     }
   ],
   "cautions": [

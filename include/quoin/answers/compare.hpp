@@ -1,6 +1,9 @@
-// "Which loan is better for us?" The scenarios side by side on one home, without a verdict.
+// "Which loan is better for us?" The scenarios side by side on one home, without a verdict: what
+// each costs over the years, when points pay back, and from which month one costs less than
+// another.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include <quoin/answers/heading.hpp>
@@ -8,10 +11,39 @@
 
 namespace quoin {
 
+/// Points against the rate that takes none: what they cost and when they have paid for themselves.
+struct PointsPayback {
+    std::size_t scenario = 0; ///< index into the scenarios
+    Rate rate;                ///< with the points
+    Rate rate_without;        ///< the lowest that takes none
+    Money extra_cash;
+    Money saved_monthly;
+    std::optional<int> break_even; ///< first month no dearer; nothing: never
+};
+
+/// One loan costs less at first, the other from a month on: cash, payments and insurance so far and
+/// the balance still owed.
+struct Overtake {
+    std::size_t cheaper_at_first = 0;
+    std::size_t cheaper_later = 0;
+    int month = 0;
+};
+
+/// A point of a scenario's curves, at the end of a year of payments; 0 is the closing.
+struct YearPoint {
+    int year = 0;
+    Money paid; ///< everything, local costs among it
+    Money balance;
+    Money spent_and_owed; ///< of the loan alone
+};
+
 struct CompareAnswer {
     Heading heading;
     Money contract_price;
-    std::vector<ScenarioAnswer> scenarios; ///< in the inquiry's order
+    std::vector<ScenarioAnswer> scenarios;      ///< in the inquiry's order
+    std::vector<std::vector<YearPoint>> curves; ///< one for each scenario; empty where it is barred
+    std::vector<PointsPayback> points;
+    std::vector<Overtake> overtakes;
 };
 
 [[nodiscard]] CompareAnswer compare(const Sitting& sitting);

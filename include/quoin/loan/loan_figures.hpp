@@ -130,6 +130,9 @@ struct LoanFigures {
     /// Everything paid through payment `month`: cash needed, loan, insurance, and the local parts
     /// at the settled figure.
     [[nodiscard]] Money paid_through(int month) const;
+    /// What the loan has cost and still owes after payment `month`: cash needed, payments, mortgage
+    /// insurance, balance. Local costs, the same under every loan, are left out.
+    [[nodiscard]] Money spent_and_owed(int month) const;
     [[nodiscard]] Money paid_in_five_years() const { return paid_through(60); }
     [[nodiscard]] Money paid_over_loan() const { return paid_through(schedule.months()); }
 };
