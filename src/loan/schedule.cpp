@@ -1,6 +1,7 @@
 // Running a loan down, month by month, and proving each row by a way of its own.
 #include <quoin/loan/schedule.hpp>
 
+#include <algorithm>
 #include <string>
 
 #include <quoin/exact/broken.hpp>
@@ -66,23 +67,26 @@ bool is_right_row(Money before, Money after, Money payment, Rate rate) {
     return before >= Money{} && after >= Money{} && rest >= 0 && rest < D;
 }
 
-/// The same for all rows under one payment at once, for balances as small as those of homes. False
-/// where a row is wrong or large. What would be negative is huge here, and so it is refused.
+/// The same for all rows under one payment at once, for balances under 2^33 cents. False where a
+/// row is wrong or large. Unsigned, what would be negative is huge, and so it is refused: interest
+/// x D stays under 2^64 - D.
 bool are_small_right_rows(const Money* balances, std::size_t rows, Money paid, Rate rate) {
     constexpr auto D = RoundedInterest::denominator;
-    constexpr auto largest = RoundedInterest::largest_balance; // x D, it is under 2^64
+    constexpr int small_bits = 33;
     const auto pays = static_cast<std::uint64_t>(paid.count());
     const auto units = static_cast<std::uint64_t>(rate.millionths());
     auto before = static_cast<std::uint64_t>(balances[0].count());
-    std::uint64_t wrong = 0;
+    std::uint64_t bits = 0; // all that are set in any balance or interest
+    std::uint64_t largest_rest = 0;
     for (std::size_t row = 1; row <= rows; ++row) {
         const auto after = static_cast<std::uint64_t>(balances[row].count());
         const std::uint64_t interest = pays + after - before;
         const std::uint64_t rest = before * units + D / 2 - interest * D;
-        wrong |= (before > largest) | (interest > largest / 2) | (rest >= D);
+        bits |= before | interest;
+        largest_rest = std::max(largest_rest, rest);
         before = after;
     }
-    return wrong == 0;
+    return bits >> small_bits == 0 && largest_rest < D;
 }
 
 [[noreturn]] void throw_broken(const Schedule& schedule, std::size_t month, const char* promise) {
