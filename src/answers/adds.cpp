@@ -209,6 +209,7 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
     Pick pick;
     pick.option = index_of(book.options, name.substr(0, colon));
     std::vector<std::string> known;
+    std::string near;
     if (pick.option < 0) {
         known = ids_of(book.options);
     } else if (colon != std::string::npos ||
@@ -217,10 +218,13 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
         if (colon != std::string::npos)
             pick.level = index_of(option.levels, name.substr(colon + 1));
         for (const Level& level : option.levels) known.push_back(option.id + ":" + level.id);
+        if (known.empty()) known.push_back(option.id);
+        near = known.front(); // the option is there: say how to name it
         if (pick.level < 0) pick.option = -1;
     }
     if (pick.option < 0) {
-        findings.add(problems::option_unknown(name, nearest(name, known)));
+        const std::string nearer = nearest(name, known);
+        findings.add(problems::option_unknown(name, nearer.empty() ? near : nearer));
         return std::nullopt;
     }
     if (equals == std::string::npos) return pick;

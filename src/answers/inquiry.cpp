@@ -10,10 +10,12 @@ namespace quoin {
 namespace {
 
 void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    Findings& findings = root.findings();
+    const std::size_t before = findings.problems().size();
     inquiry.as_of = root.date("as_of");
     inquiry.contract = root.maybe_date("contract").value_or(inquiry.as_of);
     inquiry.closing = root.date("closing");
-    Findings& findings = root.findings();
+    if (findings.problems().size() > before) return; // what is no date is neither early nor late
     if (inquiry.closing < inquiry.contract) {
         findings.add(problems::dates_reversed(root.spot("closing"), "contract", "closing"));
     }
@@ -100,7 +102,8 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     inquiry.place = root.text_or("place", "");
     const Lending& lending = desk.lending;
     Findings& findings = root.findings();
-    if (inquiry.rates.empty() && inquiry.sheet(lending) == nullptr) {
+    const bool dated = inquiry.as_of != Date{}; // else that has been said
+    if (inquiry.rates.empty() && dated && inquiry.sheet(lending) == nullptr) {
         findings.add(problems::rates_missing(root.spot("as_of"), "rate sheet dated on or before " +
                                                                      inquiry.as_of.text()));
     }
