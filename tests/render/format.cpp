@@ -1,0 +1,98 @@
+// How figures are written for people.
+#include <shown.hpp>
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/words.hpp>
+
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+TEST_CASE("Dollars have a sign before them, commas, and always two decimals") {
+    struct Row {
+        std::int64_t cents;
+        const char* plain;
+        const char* with_sign;
+    };
+    for (const Row& row : {
+             Row{0, "$0.00", "$0.00"},
+             Row{1, "$0.01", "+$0.01"},
+             Row{-5, "-$0.05", "-$0.05"},
+             Row{99'999, "$999.99", "+$999.99"},
+             Row{100'000, "$1,000.00", "+$1,000.00"},
+             Row{-123'456, "-$1,234.56", "-$1,234.56"},
+             Row{123'456'789, "$1,234,567.89", "+$1,234,567.89"},
+             Row{INT64_MAX, "$92,233,720,368,547,758.07", "+$92,233,720,368,547,758.07"},
+         }) {
+        CHECK(dollars(Money::cents(row.cents)) == row.plain);
+        CHECK(signed_dollars(Money::cents(row.cents)) == row.with_sign);
+    }
+}
+
+TEST_CASE("Dollars as written for people are read back as the same amount") {
+    // As far as input goes; sums can grow beyond it.
+    for (const std::int64_t cents : {0L, 7L, -7L, 100'000L, -123'456'789L, 900'000'000'000L}) {
+        CHECK(Money::parse(dollars(Money::cents(cents))) == Money::cents(cents));
+    }
+}
+
+TEST_CASE("Quantities are grouped and keep their own decimals") {
+    CHECK(grouped(decimal("1612")) == "1,612");
+    CHECK(grouped(decimal("2.5")) == "2.5");
+    CHECK(grouped(decimal("-1234567.125")) == "-1,234,567.125");
+    CHECK(grouped(decimal("0")) == "0");
+}
+
+TEST_CASE("A number of fixed places is filled up, or rounded half away from zero") {
+    struct Row {
+        const char* number;
+        int places;
+        const char* text;
+    };
+    for (const Row& row : {
+             Row{"6.5", 3, "6.500"},
+             Row{"6", 3, "6.000"},
+             Row{"6.1234", 3, "6.123"},
+             Row{"6.1235", 3, "6.124"},
+             Row{"-6.1235", 3, "-6.124"},
+             Row{"0.0004", 3, "0.000"},
+             Row{"-0.0004", 3, "0.000"}, // no minus before nothing
+             Row{"94.995", 2, "95.00"},
+             Row{"99.5", 0, "100"},
+             Row{"99.4", 0, "99"},
+             Row{"0.000000001", 9, "0.000000001"},
+         }) {
+        CAPTURE(row.number, row.places);
+        CHECK(fixed(decimal(row.number), row.places) == row.text);
+    }
+    CHECK(percent_text(decimal("6.125"), 3) == "6.125 %");
+}
+
+TEST_CASE("Dates and terms in words") {
+    CHECK(long_date(date("2026-11-24")) == "24 November 2026");
+    CHECK(long_date(date("2028-02-29")) == "29 February 2028");
+    CHECK(long_date(date("2027-01-01")) == "1 January 2027");
+    CHECK(term_text(Months(360)) == "30 years");
+    CHECK(term_text(Months(12)) == "1 year");
+    CHECK(term_text(Months(181)) == "181 months");
+    CHECK(term_text(Months(1)) == "1 months");
+}
+
+TEST_CASE("The line of terms names everything that must stand beside a payment") {
+    ScenarioTerms terms;
+    terms.program = "A fixed loan";
+    terms.term = Months(180);
+    terms.lock_days = 45;
+    terms.rate = rate("6.125");
+    terms.points = Points(decimal("-0.25"));
+    terms.apr = rate("6.301499");
+    terms.down_payment = money("20625.50");
+    terms.down_percent = Percent(decimal("5.0001"));
+    terms.ltv = Ltv(decimal("95"));
+    CHECK(terms_line(terms) ==
+          "A fixed loan: 6.125 % note rate, -0.250 points, APR 6.301 %, 15 years, $20,625.50 down "
+          "(5.00 %), LTV 95.00 %, 45-day lock");
+    terms.apr.reset();
+    CHECK(terms_line(terms).find("APR not to be had") != std::string::npos);
+}
