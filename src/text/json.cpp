@@ -30,9 +30,6 @@ class CountingIterator {
     friend bool operator==(const CountingIterator& a, const CountingIterator& b) {
         return a.at_ == b.at_;
     }
-    friend bool operator!=(const CountingIterator& a, const CountingIterator& b) {
-        return a.at_ != b.at_;
-    }
 
   private:
     const char* at_;
