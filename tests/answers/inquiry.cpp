@@ -160,7 +160,7 @@ TEST_CASE("The home: names, kinds, quantities and rules") {
     });
 }
 
-TEST_CASE("A pick that was agreed stays past its cutoff; one that was not is refused") {
+TEST_CASE("A pick that was agreed stays past its cutoff, one that was not is refused") {
     const char* const past = "\"plan\": \"cabin\", \"stage\": \"frame\"";
     Findings findings;
     static_cast<void>(read(changed("\"plan\": \"cabin\"", past), findings));

@@ -88,7 +88,7 @@ TEST_CASE("Every standing of what the model shows") {
     CHECK(answer.model_lot.empty());
 }
 
-TEST_CASE("A level that the plan includes comes with it; a package and a better level are yours") {
+TEST_CASE("A level that the plan includes comes with it, a package and a better level are yours") {
     const auto loaded = small();
     choose(*loaded, "floor:pine");
     CHECK(standing_of(*loaded, "Floor") == "yours partly");

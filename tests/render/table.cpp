@@ -11,7 +11,7 @@ using Lines = std::vector<std::string>;
 
 } // namespace
 
-TEST_CASE("Words are wrapped at spaces; one that is too long stands alone") {
+TEST_CASE("Words are wrapped at spaces, one that is too long stands alone") {
     struct Row {
         const char* text;
         std::size_t width;
@@ -41,7 +41,7 @@ TEST_CASE("A paragraph has its first line behind one text, all others behind ano
     CHECK(paragraph("", 9, "* ", "  ") == "* \n");
 }
 
-TEST_CASE("Columns are as wide as their cells; numbers to the right; no blanks at line ends") {
+TEST_CASE("Columns are as wide as their cells, numbers to the right, no blanks at line ends") {
     Table table({{"", Align::left}, {"price", Align::right}, {"note", Align::left}}, "> ");
     table.row({"deck", "$9,800.00", "wood"});
     table.row({"sink", "$540.00"}); // the rest is empty
@@ -67,7 +67,7 @@ TEST_CASE("Headings are wrapped, and their last lines stand together") {
                           "a             1  22\n");
 }
 
-TEST_CASE("A table without headings begins with its rows; without anything it is empty") {
+TEST_CASE("A table without headings begins with its rows, without anything it is empty") {
     Table table({{"", Align::left}, {"", Align::right}});
     CHECK(table.text().empty());
     table.row({"a", "1"});
