@@ -2,6 +2,7 @@
 #include "command_line.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <sstream>
 
 #include <CLI/CLI.hpp>
@@ -84,17 +85,11 @@ Result fault_of(const std::string& what) {
 
 } // namespace
 
-Result run(const std::vector<std::string>& arguments) {
-    CLI::App program(description, "quoin");
-    Shared shared;
+Result result_of(const std::function<void()>& work, const Shared& shared) {
     try {
-        set_up(program, shared);
-        std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
-        program.parse(std::move(reversed)); // CLI11 takes them from the back
+        work();
         const Outcome& outcome = shared.outcome;
         return {outcome.input_sound ? done : input_wrong, outcome.output, outcome.errors};
-    } catch (const CLI::ParseError& error) {
-        return parse_ended(program, arguments, error);
     } catch (const Refused& refused) {
         const Findings& findings = refused.findings();
         return {input_wrong, {}, shared.json ? json_text_of(findings) : text_of(findings)};
@@ -105,6 +100,23 @@ Result run(const std::vector<std::string>& arguments) {
     } catch (const std::exception& error) {
         return fault_of(error.what());
     }
+}
+
+Result run(const std::vector<std::string>& arguments) {
+    CLI::App program(description, "quoin");
+    Shared shared;
+    std::optional<Result> in_parsing; // help, version and wrong use
+    const auto work = [&] {
+        try {
+            set_up(program, shared);
+            std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
+            program.parse(std::move(reversed)); // CLI11 takes them from the back
+        } catch (const CLI::ParseError& error) {
+            in_parsing = parse_ended(program, arguments, error);
+        }
+    };
+    Result result = result_of(work, shared);
+    return in_parsing ? std::move(*in_parsing) : result;
 }
 
 } // namespace quoin::apps

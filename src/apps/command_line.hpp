@@ -2,6 +2,7 @@
 // codes.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,11 @@ struct Result {
     std::string output; ///< for standard output
     std::string errors; ///< for standard error
 };
+
+struct Shared;
+/// Does the work of a command, which fills `shared.outcome`. Whatever the work throws becomes a
+/// message and an exit code, with nothing on standard output.
+[[nodiscard]] Result result_of(const std::function<void()>& work, const Shared& shared);
 
 /// Runs one command. `arguments` without the program's name. Writes nothing itself.
 [[nodiscard]] Result run(const std::vector<std::string>& arguments);

@@ -48,16 +48,23 @@ Line plain_line(const Option& option, const Pick& pick, int plan) {
     return line;
 }
 
-/// The same pick where a package already brings the option at `granted`: a better level is charged
-/// as the difference to the package's.
+/// The same pick where a package already brings the option at `granted`, in the usual quantity:
+/// only what is better or more is charged.
 void set_against_package(Line& line, const Option& option, int granted, int plan) {
+    if (option.kind == OptionKind::choice) return;
     if (option.kind == OptionKind::levels && line.level > granted) {
         const Money brought = unit_price(option, granted, plan).value_or(Money{});
         line.unit_price = line.unit_price > brought ? line.unit_price - brought : Money{};
         line.amount = times(line.unit_price, line.quantity, Rounding::half_away);
         return;
     }
-    if (option.kind == OptionKind::choice) return;
+    if (option.kind == OptionKind::allowance && line.amount > Money{}) return; // over the budget
+    const Decimal usual = option.quantity.usual_on(plan);
+    if (line.quantity > usual) {
+        line.quantity = line.quantity - usual;
+        line.amount = times(line.unit_price, line.quantity, Rounding::half_away);
+        return;
+    }
     line.kind = LineKind::in_package;
     line.unit_price = Money{};
     line.amount = Money{};

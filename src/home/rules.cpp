@@ -50,14 +50,31 @@ bool same_group(const PriceBook& book, int a, int b) {
     return !group.empty() && group == at(book.options, b).one_of;
 }
 
+/// Whether `test` holds for an option or for one that it brings as a package.
+template <class Test>
+bool any_brought(const PriceBook& book, int option, const Test& test) {
+    const auto& parts = at(book.options, option).parts;
+    return test(option) || std::any_of(parts.begin(), parts.end(),
+                                       [&](const OptionRef& part) { return test(part.option); });
+}
+
+/// Whether two picks cannot stand together by a rule, or what they bring cannot.
+template <class Rule>
+bool clash(const PriceBook& book, int a, int b, const Rule& rule) {
+    return any_brought(book, a, [&](int one) {
+        return any_brought(book, b,
+                           [&](int other) { return one != other && rule(book, one, other); });
+    });
+}
+
 void clashes(const PriceBook& book, const Selection& selection, std::size_t index,
              std::vector<Conflict>& found) {
     const int option = selection.picks[index].option;
     for (std::size_t i = 0; i < index; ++i) {
         const int other = selection.picks[i].option;
-        if (excludes(book, option, other)) {
+        if (clash(book, option, other, excludes)) {
             found.push_back({Barrier::excludes, option, {{other, -1}}, {}});
-        } else if (same_group(book, option, other)) {
+        } else if (clash(book, option, other, same_group)) {
             found.push_back({Barrier::one_of, option, {{other, -1}}, {}});
         }
     }
@@ -178,8 +195,8 @@ Change with_pick(const PriceBook& book, const Selection& selection, const Pick& 
     if (!change.blocked.empty()) return change;
     for (const Pick& other : selection.picks) {
         if (other.option == pick.option) continue;
-        if (excludes(book, pick.option, other.option) ||
-            same_group(book, pick.option, other.option)) {
+        if (clash(book, pick.option, other.option, excludes) ||
+            clash(book, pick.option, other.option, same_group)) {
             erase_option(change.selection, other.option);
             change.also_removed.push_back(other.option);
         }

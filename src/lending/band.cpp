@@ -70,6 +70,12 @@ Band whole_of(Dimension dimension) {
 
 std::int64_t step_of(Dimension dimension) { return names_in(dimension).empty() ? 1 : Decimal::one; }
 
+std::string value_words(Dimension dimension, std::int64_t value) {
+    const auto names = names_in(dimension);
+    if (names.empty()) return Decimal::billionths(value).text();
+    return std::string(names[static_cast<std::size_t>(value / Decimal::one)]);
+}
+
 std::optional<Band> parse_band(Dimension dimension, std::string_view text) {
     Band band;
     if (trimmed(text) == "any") return band;

@@ -158,11 +158,13 @@ bool overlap(const BandTable& table, std::size_t a, std::size_t b) {
     return true;
 }
 
-void check_overlaps(const BandTable& table, const std::vector<Mark>& marks, Findings& findings) {
+/// `across` is the number of values in a row of the file.
+void check_overlaps(const BandTable& table, const std::vector<Mark>& marks, std::size_t across,
+                    Findings& findings) {
     for (std::size_t b = 1; b < marks.size(); ++b) {
         for (std::size_t a = 0; a < b; ++a) {
             if (!overlap(table, a, b)) continue;
-            findings.add(problems::bands_overlap(marks[b].spot(), table.written[b], a));
+            findings.add(problems::bands_overlap(marks[b].spot(), table.written[b], a / across));
             break;
         }
     }
@@ -191,7 +193,7 @@ std::string point_words(const BandTable& table, const Case& where) {
         const std::int64_t at = where.at(static_cast<std::size_t>(dimension));
         if (at == Case::unset) continue;
         words += (words.empty() ? "" : ", ") + std::string(name_of(dimension)) + " " +
-                 Decimal::billionths(at).text();
+                 value_words(dimension, at);
     }
     return words;
 }
@@ -211,19 +213,24 @@ bool find_gap(const BandTable& table, const std::vector<std::optional<Band>>& co
     return false;
 }
 
-void check_gaps(Reader& reader, const BandTable& table) {
+std::vector<std::optional<Band>> read_covers(Reader& reader, const BandTable& table) {
     std::vector<std::optional<Band>> covers(table.dimensions.size());
-    bool any = false;
     reader.object("covers", [&](Reader& item) {
         for (std::size_t i = 0; i < table.dimensions.size(); ++i) {
             const std::string_view name = name_of(table.dimensions[i]);
             if (!item.has(name)) continue;
             covers[i] = read_band(table.dimensions[i], item.spot(name), item.findings());
-            any = true;
         }
     });
+    return covers;
+}
+
+void check_gaps(Reader& reader, const BandTable& table,
+                const std::vector<std::optional<Band>>& covers) {
+    const bool any = std::any_of(covers.begin(), covers.end(),
+                                 [](const std::optional<Band>& band) { return band.has_value(); });
     Case where;
-    if (any && reader.findings().none() && find_gap(table, covers, 0, where)) {
+    if (any && find_gap(table, covers, 0, where)) {
         reader.findings().add(problems::bands_gap(reader.spot("rows"), point_words(table, where)));
     }
 }
@@ -264,11 +271,15 @@ BandTable read_band_table(Reader& reader) {
     if (table.effective && table.until && *table.until <= *table.effective) {
         reader.findings().add(problems::dates_reversed(reader.spot("until"), "effective", "until"));
     }
+    const std::size_t mistakes = reader.findings().problems().size();
     table.dimensions = read_dimensions(reader);
     const auto across = read_across(reader, table);
     const auto marks = read_rows(reader, table, across);
-    check_overlaps(table, marks, reader.findings());
-    check_gaps(reader, table);
+    const auto covers = read_covers(reader, table);
+    // A band that could not be read would seem to overlap others, or to leave a gap.
+    if (reader.findings().problems().size() > mistakes) return table;
+    check_overlaps(table, marks, across ? across->bands.size() : 1, reader.findings());
+    if (reader.findings().problems().size() == mistakes) check_gaps(reader, table, covers);
     return table;
 }
 

@@ -100,6 +100,8 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     f.prepaids = prepaids(*rules.place, f.local, rules.closing);
     f.escrow_deposit = initial_escrow_deposit(rules, f.local);
     size_loan(rules, home, facts, f);
+    std::stable_sort(f.refusals.begin(), f.refusals.end(),
+                     [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
     if (!f.available()) return f;
     f.schedule = amortize({f.loan, f.rate, rules.scenario->term});
     insure(rules, f);

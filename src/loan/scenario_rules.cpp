@@ -53,14 +53,17 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     }
     rules.closing_costs = ClosingCosts(place.closing_costs, sheet.costs);
     rules.ladder = sheet.ladder(program.id, scenario.term.count(), scenario.lock_days);
+    const auto in_force = [&](const BandTable& table) {
+        return table.in_force(table.by_closing ? closing : as_of);
+    };
     for (const Adjustment& adjustment : sheet.adjustments) {
         const auto& programs = adjustment.programs;
-        if (std::find(programs.begin(), programs.end(), program.id) != programs.end()) {
-            rules.adjustments.push_back(&adjustment.table);
-        }
+        const bool meant =
+            std::find(programs.begin(), programs.end(), program.id) != programs.end();
+        if (meant && in_force(adjustment.table)) rules.adjustments.push_back(&adjustment.table);
     }
     for (const BandTable& table : sheet.mortgage_insurance) {
-        if (table.in_force(as_of)) rules.mi_factors = &table;
+        if (in_force(table)) rules.mi_factors = &table;
     }
     collect_edges(rules);
     rules.closing = closing;

@@ -18,7 +18,10 @@ Shown read_shown(Reader& item, const PriceBook& book) {
         return shown;
     }
     shown.option = index_member(item, "option", book.options, "option");
-    if (shown.option < 0) return shown;
+    if (shown.option < 0) {
+        for (const std::string_view key : {"level", "choice", "quantity", "spend"}) item.leave(key);
+        return shown;
+    }
     const Option& option = at(book.options, shown.option);
     shown.area = option.area;
     shown.level = pick_member(item, "level", option.levels);
@@ -37,9 +40,11 @@ void read_model(Reader& root, PriceBook& book) {
     root.object("model", [&](Reader& item) {
         FurnishedModel model;
         model.plan = index_member(item, "plan", book.plans, "plan");
-        if (model.plan < 0) return;
-        const auto& elevations = at(book.plans, model.plan).elevations;
-        model.elevation = index_member(item, "elevation", elevations, "elevation");
+        item.leave("elevation"); // nothing can be said of it where the plan is not there
+        if (model.plan >= 0) {
+            const auto& elevations = at(book.plans, model.plan).elevations;
+            model.elevation = index_member(item, "elevation", elevations, "elevation");
+        }
         if (item.has("lot")) model.lot = index_member(item, "lot", book.lots, "lot");
         model.note = item.text_or("note", "");
         item.each("shows", [&](Reader& shown) { model.shows.push_back(read_shown(shown, book)); });

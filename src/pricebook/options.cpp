@@ -42,7 +42,7 @@ void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
         quantity.by_plan.push_back(measure != nullptr ? *measure : Decimal{});
         for (const Measure& other : plan.measures) known.push_back(other.name);
     }
-    if (!found) {
+    if (!found && !book.plans.empty()) { // no plans at all is reported where they are read
         item.findings().add(problems::name_unknown(item.spot("from_plan"), "measure of a plan",
                                                    name, nearest(name, known)));
     }
@@ -263,32 +263,37 @@ void read_relations(Reader& item, PriceBook& book, Option& option) {
     });
 }
 
-/// Follows what an option needs without an alternative, looking for a way back to itself.
+/// Follows what an option needs without an alternative, looking for a way back to itself; the way
+/// is left in `chain`, last option first.
 bool leads_back(const PriceBook& book, int start, int from, std::vector<bool>& seen,
-                std::string& chain) {
+                std::vector<int>& chain) {
     for (const auto& need : at(book.options, from).needs) {
         if (need.size() != 1) continue;
         const int next = need.front().option;
         const auto index = static_cast<std::size_t>(next);
         if (next == start ||
             (!seen[index] && (seen[index] = true) && leads_back(book, start, next, seen, chain))) {
-            chain = book.options[index].id + (chain.empty() ? "" : " -> " + chain);
+            chain.push_back(next);
             return true;
         }
     }
     return false;
 }
 
+/// Reports each cycle once, at its first option.
 void check_cycles(const std::vector<Mark>& marks, const PriceBook& book, Findings& findings) {
     std::vector<bool> reported(book.options.size());
     for (std::size_t i = 0; i < book.options.size(); ++i) {
         std::vector<bool> seen(book.options.size());
-        std::string chain;
+        std::vector<int> chain;
         const int start = static_cast<int>(i);
         if (reported[i] || !leads_back(book, start, start, seen, chain)) continue;
-        for (std::size_t k = 0; k < seen.size(); ++k) reported[k] = reported[k] || seen[k];
-        findings.add(
-            problems::requires_cycle(marks[i].spot(), book.options[i].id + " -> " + chain));
+        std::string words = book.options[i].id;
+        for (auto option = chain.rbegin(); option != chain.rend(); ++option) {
+            words += " -> " + at(book.options, *option).id;
+            reported[static_cast<std::size_t>(*option)] = true;
+        }
+        findings.add(problems::requires_cycle(marks[i].spot(), words));
     }
 }
 

@@ -64,6 +64,9 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
 
   private:
     Span token();
+    [[nodiscard]] Span byte(std::size_t at) const {
+        return {&source_, static_cast<std::uint32_t>(at), static_cast<std::uint32_t>(at + 1)};
+    }
     bool add(Value::Kind kind, std::string literal);
     bool add_number();
     bool open(Value::Kind kind);
@@ -171,17 +174,17 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
     if (error.id == number_overflow) {
         findings_.add(problems::number_too_large(token(), last));
     } else if (what.find("UTF-8") != std::string_view::npos) {
-        findings_.add(problems::not_utf8({&source_, static_cast<std::uint32_t>(last_byte),
-                                          static_cast<std::uint32_t>(last_byte + 1)}));
+        findings_.add(problems::not_utf8(byte(last_byte)));
     } else {
         const std::string expected = between(what, "; expected ", "\n");
         std::string found = between(what, "unexpected ", ";");
+        const bool mark = found == "','" || found == "':'"; // which token() passes over
         if (read >= text.size() && what.find("missing closing") != std::string_view::npos) {
             found = "the end of the file inside a text";
         } else if (found.empty()) {
             found = between(what, " - ", ";");
         }
-        findings_.add(problems::not_json(token(), found, expected));
+        findings_.add(problems::not_json(mark ? byte(last_byte) : token(), found, expected));
     }
     return false;
 }
@@ -202,8 +205,15 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings) {
     const bool good =
         nlohmann::json::sax_parse(CountingIterator(text.data(), &furthest),
                                   CountingIterator(text.data() + text.size(), &furthest), &builder);
+    const std::size_t null_byte = text.find('\0'); // the parser takes it for the text's end
+    const bool whole = good && null_byte == std::string_view::npos;
+    if (good && !whole) {
+        findings.add(problems::not_json({source.get(), static_cast<std::uint32_t>(null_byte),
+                                         static_cast<std::uint32_t>(null_byte + 1)},
+                                        "a null byte", ""));
+    }
     Document document{std::move(source), {}};
-    if (good) document.root = builder.take();
+    if (whole) document.root = builder.take();
     return document;
 }
 

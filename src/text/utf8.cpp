@@ -2,21 +2,48 @@
 #include "utf8.hpp"
 
 namespace quoin {
+namespace {
+
+/// What may follow a lead byte (RFC 3629): how many bytes, and the range of the first. The range
+/// keeps out overlong forms, surrogates and what lies above U+10FFFF.
+struct Tail {
+    std::size_t bytes;
+    unsigned char lowest = 0x80;
+    unsigned char highest = 0xBF;
+};
+constexpr std::size_t no_lead = 4;
+
+Tail tail_of(unsigned char lead) {
+    if (lead < 0x80) return {0};
+    if (lead < 0xC2 || lead > 0xF4) return {no_lead};
+    if (lead < 0xE0) return {1};
+    if (lead == 0xE0) return {2, 0xA0, 0xBF};
+    if (lead == 0xED) return {2, 0x80, 0x9F};
+    if (lead < 0xF0) return {2};
+    if (lead == 0xF0) return {3, 0x90, 0xBF};
+    return lead == 0xF4 ? Tail{3, 0x80, 0x8F} : Tail{3};
+}
+
+bool follows(std::string_view rest, const Tail& tail) {
+    if (tail.bytes == no_lead || rest.size() <= tail.bytes) return tail.bytes == 0;
+    for (std::size_t k = 1; k <= tail.bytes; ++k) {
+        const auto byte = static_cast<unsigned char>(rest[k]);
+        const bool first = k == 1;
+        if (byte < (first ? tail.lowest : 0x80) || byte > (first ? tail.highest : 0xBF)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
 
 std::size_t first_bad_byte(std::string_view text) {
     std::size_t i = 0;
     while (i < text.size()) {
-        const auto lead = static_cast<unsigned char>(text[i]);
-        const std::size_t more = lead < 0x80                   ? 0
-                                 : lead >= 0xC2 && lead < 0xE0 ? 1
-                                 : lead >= 0xE0 && lead < 0xF0 ? 2
-                                 : lead >= 0xF0 && lead < 0xF5 ? 3
-                                                               : text.size();
-        if (more >= text.size() - i && more != 0) return i;
-        for (std::size_t k = 1; k <= more; ++k) {
-            if ((static_cast<unsigned char>(text[i + k]) & 0xC0) != 0x80) return i;
-        }
-        i += 1 + more;
+        const Tail tail = tail_of(static_cast<unsigned char>(text[i]));
+        if (!follows(text.substr(i), tail)) return i;
+        i += 1 + tail.bytes;
     }
     return text.size();
 }

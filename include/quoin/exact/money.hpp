@@ -31,7 +31,9 @@ class Money {
         m.count_ = count;
         return m;
     }
-    static constexpr Money dollars(std::int64_t number) { return cents(number) * 100; }
+    static constexpr Money dollars(std::int64_t number) {
+        return cents(multiply_divide(number, 100, 1, Rounding::down));
+    }
     template <std::floating_point Binary>
     static Money cents(Binary) = delete; ///< 19.99 would lose what it means
     template <std::floating_point Binary>

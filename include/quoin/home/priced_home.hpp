@@ -54,6 +54,7 @@ struct PricedHome {
 
 /// Rounding: quantity x unit price half away from zero to the cent; percent incentives and deposits
 /// likewise. A charge for a level is never negative: a level under the included one costs nothing.
+/// A package brings its parts in their usual quantity: what is better or more is charged on top.
 [[nodiscard]] PricedHome price_home(const PriceBook& book, const Selection& selection);
 
 /// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
