@@ -1,146 +1,92 @@
-// Solving Appendix J's equation in fixed point, with the root between two neighbours.
+// Solving Appendix J's equation: roots counted, then the one root enclosed between neighbours.
+//
+// Each side of the equation falls as the rate rises, and ever more slowly: its fall is fastest at
+// the low end of a stretch of rates and slowest at the high end. A stretch is halved until that
+// shows either that one side stays ahead all along it, or that its lead only grows or only shrinks,
+// and then the signs at the ends decide.
 #include <quoin/loan/actuarial.hpp>
 
-#include <algorithm>
-
-#include <boost/multiprecision/cpp_int.hpp>
+#include "net_value.hpp"
 
 namespace quoin {
 namespace {
 
-using boost::multiprecision::cpp_int;
-
-/// Discount factors carry 192 bits after the point; each product is cut by less than 2^-192, so
-/// that even ten thousand periods of a billion dollars stay within a millionth of a cent.
-constexpr unsigned fraction_bits = 192;
-constexpr std::int64_t units_per_percent = 100'000'000;
 constexpr std::int64_t most_percent = 10'000;
+/// One beyond the highest rate looked at, so that a root at that very rate is found.
+constexpr std::int64_t end_of_rates = most_percent * units_per_percent + 1;
 
-/// The net worth of a transaction to its creditor's customer at a rate: advances less payments.
-class NetValue {
-  public:
-    explicit NetValue(const ActuarialProblem& problem) : problem_(problem) {}
+/// Stretches looked at before roots count as too close to be told apart: some hundred times what a
+/// loan takes, and more than a triple root does.
+constexpr int most_stretches = 5'000;
 
-    /// Sign of the value at an APR in units: +1 where advances are worth more than payments.
-    [[nodiscard]] int sign(std::int64_t units) const {
-        // i = units x bottom / (units_per_percent x 100 x top), as a fraction r / s.
-        const Ratio& year = problem_.periods_per_year;
-        const cpp_int r = cpp_int(units) * year.bottom;
-        const cpp_int s = cpp_int(units_per_percent) * 100 * year.top;
-        const cpp_int value = worth(problem_.advances, r, s) - worth(problem_.payments, r, s);
-        return value.sign();
-    }
+using Side = NetValue::Side;
 
-  private:
-    static cpp_int worth(const std::vector<Flow>& flows, const cpp_int& r, const cpp_int& s) {
-        const cpp_int one = cpp_int(1) << fraction_bits;
-        const cpp_int step = one * s / (s + r);
-        cpp_int sum = 0;
-        for (const Flow& flow : flows) {
-            cpp_int factor = power(step, flow.periods);
-            cpp_int factors = 0;
-            for (int i = 0; i < flow.count; ++i) {
-                factors += factor;
-                factor = (factor * step) >> fraction_bits;
-            }
-            // 1 / (1 + f r / s) = s b / (s b + r t) for f = t / b.
-            const cpp_int whole = s * flow.fraction.bottom;
-            sum += factors * flow.amount.count() * whole / (whole + r * flow.fraction.top);
-        }
-        return sum;
-    }
-    static cpp_int power(const cpp_int& base, int exponent) {
-        cpp_int result = cpp_int(1) << fraction_bits;
-        cpp_int square = base;
-        for (int rest = exponent; rest > 0; rest /= 2) {
-            if (rest % 2 == 1) result = (result * square) >> fraction_bits;
-            square = (square * square) >> fraction_bits;
-        }
-        return result;
-    }
-
-    const ActuarialProblem& problem_;
+struct Stretch {
+    std::int64_t low = 0;
+    std::int64_t high = 0; ///< not in it
+    NetValue::Sides at_low;
+    NetValue::Sides at_high;
 };
 
-/// A flow at a time in unit-periods; payments are negative.
-struct TimedFlow {
-    int periods = 0;
-    Ratio fraction;
-    Money amount;
-};
-
-bool is_earlier(const TimedFlow& a, const TimedFlow& b) {
-    if (a.periods != b.periods) return a.periods < b.periods;
-    return Int128{a.fraction.top} * b.fraction.bottom < Int128{b.fraction.top} * a.fraction.bottom;
+/// Whether a side's lead at the low end is more than it can lose on the way to the high end.
+bool stays_ahead(const NetValue& value, const Side& side, const Side& other,
+                 const Side& other_at_high, std::int64_t units) {
+    const Side most{other.worth + value.slack(), side.fall + value.slack()};
+    if (side.worth <= most.worth) return false;
+    if (most.fall <= other_at_high.fall) return true;
+    return value.fall_over(most.fall - other_at_high.fall, units) < side.worth - most.worth;
 }
 
-std::vector<TimedFlow> in_time_order(const ActuarialProblem& problem) {
-    std::vector<TimedFlow> timed;
-    const auto add = [&](const std::vector<Flow>& flows, int sign) {
-        for (const Flow& flow : flows) {
-            for (int i = 0; i < flow.count; ++i) {
-                timed.push_back({flow.periods + i, flow.fraction, flow.amount * sign});
-            }
-        }
-    };
-    add(problem.advances, 1);
-    add(problem.payments, -1);
-    std::stable_sort(timed.begin(), timed.end(), is_earlier);
-    return timed;
+bool holds_no_root(const NetValue& value, const Stretch& s) {
+    const std::int64_t units = s.high - s.low;
+    return stays_ahead(value, s.at_low.advances, s.at_low.payments, s.at_high.payments, units) ||
+           stays_ahead(value, s.at_low.payments, s.at_low.advances, s.at_high.advances, units);
 }
 
-/// Changes of sign of the net flows in time order: with one, there is at most one positive rate.
-int sign_changes(const ActuarialProblem& problem) {
-    const auto timed = in_time_order(problem);
-    int changes = 0;
-    int last = 0;
-    for (std::size_t i = 0; i < timed.size();) {
-        Money net;
-        const std::size_t first = i;
-        for (; i < timed.size() && !is_earlier(timed[first], timed[i]); ++i) {
-            net += timed[i].amount;
-        }
-        const int sign = net > Money{} ? 1 : net < Money{} ? -1 : 0;
-        if (sign != 0 && last != 0 && sign != last) ++changes;
-        if (sign != 0) last = sign;
-    }
-    return changes;
+bool has_one_direction(const NetValue& value, const Stretch& s) {
+    return s.at_high.advances.fall > s.at_low.payments.fall + value.slack() ||
+           s.at_high.payments.fall > s.at_low.advances.fall + value.slack();
 }
 
-Decimal in_percent(std::int64_t units) {
-    return Decimal::billionths(units * (Decimal::one / units_per_percent));
-}
-
-/// The root between two rates at which the value has different signs.
-Decimal between(const NetValue& value, std::int64_t low, std::int64_t high) {
+/// A root at `low` itself or between the ends; one at `high` is the next stretch's.
+bool changes_sign(const NetValue& value, std::int64_t low, std::int64_t high) {
     const int at_low = value.sign(low);
-    if (at_low == 0) return in_percent(low);
-    while (high - low > 1) {
+    return at_low == 0 || at_low * value.sign(high) < 0;
+}
+
+/// The stretches that hold one root each, as far as the second; two too where roots lie too close
+/// to be told apart.
+std::vector<Stretch> stretches_with_a_root(const NetValue& value) {
+    std::vector<Stretch> found;
+    std::vector<Stretch> open = {{0, end_of_rates, value.at(0), value.at(end_of_rates)}};
+    for (int looked_at = 1; !open.empty() && found.size() < 2; ++looked_at) {
+        const Stretch s = open.back();
+        open.pop_back();
+        if (holds_no_root(value, s)) continue;
+        if (has_one_direction(value, s)) {
+            if (changes_sign(value, s.low, s.high)) found.push_back(s);
+        } else if (s.high - s.low == 1 || looked_at == most_stretches) {
+            found.insert(found.end(), 2, s);
+        } else {
+            const std::int64_t middle = s.low + (s.high - s.low) / 2;
+            const NetValue::Sides at_middle = value.at(middle);
+            open.push_back({middle, s.high, at_middle, s.at_high});
+            open.push_back({s.low, middle, s.at_low, at_middle});
+        }
+    }
+    return found;
+}
+
+/// The root between two rates at which the value has different signs, or at the lower one itself.
+Decimal enclosed(const NetValue& value, std::int64_t low, std::int64_t high) {
+    const int at_low = value.sign(low);
+    while (high - low > 1 && at_low != 0) {
         const std::int64_t middle = low + (high - low) / 2;
         const int sign = value.sign(middle);
-        if (sign == 0) return in_percent(middle);
-        (sign == at_low ? low : high) = middle;
+        if (sign == 0) high = middle + 1;
+        (sign == 0 || sign == at_low ? low : high) = middle;
     }
-    return in_percent(low);
-}
-
-/// Looks at every half percent for changes of sign; where the flows change sign once, one is
-/// enough.
-ActuarialSolution scan(const NetValue& value, bool only_one) {
-    constexpr std::int64_t step = units_per_percent / 2;
-    std::vector<std::int64_t> starts; // of stretches that hold a root
-    int before = value.sign(0);
-    if (before == 0) starts.push_back(0);
-    for (std::int64_t low = 0; low < most_percent * units_per_percent; low += step) {
-        const int after = value.sign(low + step);
-        if (before * after < 0 || (after == 0 && before != 0)) starts.push_back(low);
-        before = after;
-        const bool far = low > 500 * units_per_percent; // beyond any loan, if nothing was found
-        if (!starts.empty() && (only_one || far)) break;
-    }
-    if (starts.empty()) return {ActuarialTrouble::no_rate, {}};
-    if (starts.size() > 1) return {ActuarialTrouble::several_rates, {}};
-    return {ActuarialTrouble::none, between(value, starts.front(), starts.front() + step)};
+    return Decimal::billionths(low * (Decimal::one / units_per_percent));
 }
 
 } // namespace
@@ -152,9 +98,20 @@ Money sum_of(const std::vector<Flow>& flows) {
 }
 
 ActuarialSolution solve(const ActuarialProblem& problem) {
-    const int changes = sign_changes(problem);
-    if (changes == 0) return {ActuarialTrouble::no_rate, {}};
-    return scan(NetValue(problem), changes == 1);
+    const NetValue value(problem);
+    std::int64_t low = 0;
+    std::int64_t high = end_of_rates;
+    if (value.sign_changes() == 0) return {ActuarialTrouble::no_rate, {}};
+    if (value.sign_changes() == 1) {
+        if (!changes_sign(value, low, high)) return {ActuarialTrouble::no_rate, {}};
+    } else {
+        const std::vector<Stretch> found = stretches_with_a_root(value);
+        if (found.empty()) return {ActuarialTrouble::no_rate, {}};
+        if (found.size() > 1) return {ActuarialTrouble::several_rates, {}};
+        low = found.front().low;
+        high = found.front().high;
+    }
+    return {ActuarialTrouble::none, enclosed(value, low, high)};
 }
 
 } // namespace quoin

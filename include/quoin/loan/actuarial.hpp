@@ -40,15 +40,19 @@ struct ActuarialProblem {
     std::vector<Flow> payments;
 };
 
-enum class ActuarialTrouble { none, no_rate, several_rates };
+enum class ActuarialTrouble {
+    none,
+    no_rate,
+    several_rates, ///< or rates too close to be told apart, as where the sides only touch
+};
 
 struct ActuarialSolution {
     ActuarialTrouble trouble = ActuarialTrouble::none;
-    Decimal apr; ///< percent, cut to a hundred-millionth: the root lies between it and the next
+    Decimal apr; ///< percent: the root, cut to a hundred-millionth; every digit is certain
 };
 
+/// Rates from 0 to 10,000 percent are looked at, and all roots among them counted.
 /// Preconditions: amounts above zero, counts of 1 and more, fractions in range.
-/// Rates from 0 to 10,000 percent are looked at.
 [[nodiscard]] ActuarialSolution solve(const ActuarialProblem& problem);
 
 [[nodiscard]] Money sum_of(const std::vector<Flow>& flows);
