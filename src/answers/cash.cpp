@@ -25,7 +25,7 @@ std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFig
     const auto add = [&](std::string name, Money amount) {
         if (!amount.is_zero()) lines.push_back({std::move(name), std::nullopt, amount});
     };
-    add("interest, " + std::to_string(f.prepaid_interest.days) + " days of " +
+    add("interest, " + std::to_string(f.prepaid_interest.days) + " days of $" +
             f.prepaid_interest.per_day.text(),
         f.prepaid_interest.total());
     add("insurance, " + std::to_string(rules.place->escrow.prepaid_insurance_months) + " months",

@@ -150,10 +150,7 @@ Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findi
     Inquiry inquiry;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return inquiry;
-    if (root.text("format") != "quoin/inquiry/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/inquiry/1\""));
-        return inquiry;
-    }
+    if (!root.format_is("quoin/inquiry/1")) return inquiry;
     inquiry.price_book = root.text("price_book");
     read_dates(root, desk.book, inquiry);
     read_facts(root, inquiry);

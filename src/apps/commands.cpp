@@ -219,7 +219,8 @@ LoanTerms terms_from(const PaymentOptions& options) {
     const auto loan = Money::parse(options.loan);
     if (!loan || *loan < Money{}) {
         refuse(problems::payment_input("--loan", options.loan,
-                                       "dollars with at most two decimals, such as 250000"));
+                                       "dollars from 0 to 9,000,000,000 with at most two decimals, "
+                                       "such as 250000"));
     }
     const auto percent = Decimal::parse(options.rate);
     const auto rate = percent ? Rate::percent(*percent) : std::nullopt;

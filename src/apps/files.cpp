@@ -36,7 +36,7 @@ std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view w
         return nullptr;
     }
     if (fs::is_directory(status)) {
-        findings.add(problems::file_unreadable(path.string(), "a folder"));
+        findings.add(problems::file_is_folder(path.string()));
         return nullptr;
     }
     if (fs::is_regular_file(status) && fs::file_size(path, error) > largest_file) {

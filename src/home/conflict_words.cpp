@@ -1,6 +1,9 @@
 // A conflict in words, for messages and for the line beside an option that cannot be had.
 #include <quoin/home/rules.hpp>
 
+#include <algorithm>
+#include <string_view>
+
 namespace quoin {
 namespace {
 
@@ -11,6 +14,21 @@ std::string listed(const std::vector<Item>& items, const Name& name, const char*
         if (i > 0) text += i + 1 == items.size() ? last : ", ";
         text += name(items[i]);
     }
+    return text;
+}
+
+/// "rear setback of 32 ft": a measure's name ends in its unit.
+std::string words_of(const Measure& measure) {
+    std::string name = measure.name;
+    std::string unit;
+    for (const std::string_view suffix : {"_sq_ft", "_ft"}) {
+        if (!name.ends_with(suffix)) continue;
+        unit = suffix;
+        name.resize(name.size() - suffix.size());
+        break;
+    }
+    std::string text = name + " of " + measure.value.text() + unit;
+    std::replace(text.begin(), text.end(), '_', ' ');
     return text;
 }
 
@@ -35,7 +53,7 @@ std::string described(const PriceBook& book, const Conflict& conflict) {
     case Barrier::lot_too_small: {
         for (const Measure& least : option.only.lot_at_least) {
             if (least.name != conflict.measure) continue;
-            return "needs a lot with " + least.name + " of " + least.value.text() + " or more";
+            return "needs a lot with " + words_of(least) + " or more";
         }
         return "needs a larger lot";
     }

@@ -32,7 +32,7 @@ void read_due(Reader& tax, Place& place) {
         due->share = share;
         place.tax_due.push_back(*due);
     });
-    if (tax.has("due") && together != Percent(Decimal::whole(100))) {
+    if (tax.has("due") && tax.sound() && together != Percent(Decimal::whole(100))) {
         tax.findings().add(
             problems::members_conflict(tax.here(), "shares in \"due\" that make 100 percent"));
     }
@@ -88,10 +88,7 @@ Place read_place(const Document& document, Findings& findings) {
     Place place;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return place;
-    if (root.text("format") != "quoin/place/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/place/1\""));
-        return place;
-    }
+    if (!root.format_is("quoin/place/1")) return place;
     place.id = root.id("id");
     place.name = root.text("name");
     place.status = root.word("status", status_words);

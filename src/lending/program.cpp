@@ -74,10 +74,7 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return program;
-    if (root.text("format") != "quoin/program/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/program/1\""));
-        return program;
-    }
+    if (!root.format_is("quoin/program/1")) return program;
     program.id = root.id("id");
     program.name = root.text("name");
     program.kind = root.word("kind", kind_words);

@@ -42,14 +42,11 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     RateSheet sheet;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return sheet;
-    if (root.text("format") != "quoin/rates/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/rates/1\""));
-        return sheet;
-    }
+    if (!root.format_is("quoin/rates/1")) return sheet;
     sheet.id = root.id("id");
     sheet.date = root.date("date");
     sheet.good_through = root.date("good_through");
-    if (sheet.good_through < sheet.date) {
+    if (root.sound() && sheet.good_through < sheet.date) {
         findings.add(problems::dates_reversed(root.spot("good_through"), "date", "good_through"));
     }
     sheet.sample = root.word("status", Words<bool>{{"sample", true}, {"quoted", false}});

@@ -8,9 +8,11 @@ namespace {
 
 constexpr Rounding nearest_cent = Rounding::half_away;
 
-/// A percent of an amount, in whole dollars.
+/// A percent of an amount, in whole dollars: rounded once.
 Money dollars_of(Money amount, Percent percent) {
-    return to_dollars(percent_of(amount, percent, Rounding::half_away), Rounding::half_away);
+    constexpr std::int64_t hundred_percent_in_cents = 100 * 100 * Decimal::one;
+    return Money::dollars(multiply_divide(amount.count(), percent.value().billionths(),
+                                          hundred_percent_in_cents, Rounding::half_away));
 }
 
 /// Exemptions that count in a year of ownership; all of them in the settled years.

@@ -14,7 +14,7 @@ std::vector<IncentiveUse> read_uses(Reader& incentive) {
         const auto use = as_word(spot, incentive_use_words(), incentive.findings());
         if (use) uses.push_back(*use);
     });
-    if (uses.empty()) {
+    if (incentive.sound() && uses.empty()) {
         incentive.findings().add(
             problems::members_conflict(incentive.here(), "at least one entry in \"uses\""));
     }
@@ -23,7 +23,7 @@ std::vector<IncentiveUse> read_uses(Reader& incentive) {
 
 void read_amount(Reader& item, Incentive& incentive) {
     incentive.amount = item.maybe_money("amount");
-    if (item.has("percent") == incentive.amount.has_value()) {
+    if (item.has("percent") == item.has("amount")) {
         item.findings().add(problems::members_conflict(
             item.here(), "either \"amount\", or \"percent\" with \"of\""));
     }

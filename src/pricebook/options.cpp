@@ -57,9 +57,9 @@ Quantity read_quantity(Reader& option, const PriceBook& book) {
         quantity.highest = item.decimal("max");
         quantity.step = item.maybe_decimal("step").value_or(Decimal::whole(1));
         quantity.usual = item.maybe_decimal("usual").value_or(quantity.lowest);
-        const bool sound = quantity.lowest > Decimal{} && quantity.step > Decimal{} &&
-                           quantity.lowest <= quantity.highest && quantity.allows(quantity.usual);
-        if (!sound) {
+        const bool fits = quantity.lowest > Decimal{} && quantity.step > Decimal{} &&
+                          quantity.lowest <= quantity.highest && quantity.allows(quantity.usual);
+        if (item.sound() && !fits) {
             item.findings().add(problems::members_conflict(
                 item.here(),
                 "0 < min <= usual <= max, with usual a whole number of steps over min"));

@@ -36,11 +36,12 @@ std::vector<Elevation> read_elevations(Reader& plan) {
 }
 
 Money positive_money(Reader& reader, std::string_view key) {
-    const Money amount = reader.money(key);
-    if (reader.has(key) && amount <= Money{}) {
+    reader.must_have(key);
+    const auto amount = reader.maybe_money(key);
+    if (amount && *amount <= Money{}) {
         reader.findings().add(problems::out_of_range(reader.spot(key), "an amount above zero"));
     }
-    return amount;
+    return amount.value_or(Money{});
 }
 
 void read_plans(Reader& root, PriceBook& book) {
@@ -138,10 +139,7 @@ PriceBook read_price_book(const Document& document, const Document* lots, Findin
     book.file = document.source->name();
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return book;
-    if (root.text("format") != "quoin/pricebook/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/pricebook/1\""));
-        return book;
-    }
+    if (!root.format_is("quoin/pricebook/1")) return book;
     read_community(root, book);
     book.areas = read_named(root, "areas", "area", true);
     book.stages = read_named(root, "stages", "stage", false);

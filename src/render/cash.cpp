@@ -195,7 +195,7 @@ std::string credit_cost_text(const ScenarioAnswer& scenario) {
     table.row({"APR", "", cost.apr ? percent_text(cost.apr->percent(), 3) : "none"});
     table.row(
         {"total interest percentage", "", percent_text(cost.total_interest_percentage.value(), 3)});
-    return "\nWhat the credit costs\n" + table.text();
+    return "\nWhat the loan costs\n" + table.text();
 }
 
 } // namespace

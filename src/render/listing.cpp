@@ -19,7 +19,12 @@ struct Rows {
     std::vector<std::vector<std::string>> rows;
 };
 
-Rows plan_rows(const PriceBook& book) {
+/// How amounts are written: plainly for other programs, with signs and commas for people.
+using Amounts = std::string (*)(Money);
+
+std::string plain(Money amount) { return amount.text(); }
+
+Rows plan_rows(const PriceBook& book, Amounts written) {
     Rows list{{"plan", "name", "style", "sq_ft", "bedrooms", "bathrooms", "base_price", "elevation",
                "elevation_price"},
               {false, false, false, true, true, true, true, false, true},
@@ -28,7 +33,7 @@ Rows plan_rows(const PriceBook& book) {
         for (const Elevation& elevation : plan.elevations) {
             list.rows.push_back({plan.id, plan.name, plan.style, plan.square_feet.text(),
                                  plan.bedrooms.text(), plan.bathrooms.text(),
-                                 plan.base_price.text(), elevation.id, elevation.price.text()});
+                                 written(plan.base_price), elevation.id, written(elevation.price)});
         }
     }
     return list;
@@ -43,12 +48,12 @@ std::string plans_of(const PriceBook& book, const Lot& lot) {
     return text;
 }
 
-Rows lot_rows(const PriceBook& book) {
+Rows lot_rows(const PriceBook& book, Amounts written) {
     Rows list{{"lot", "status", "premium", "grade", "plans", "flood_zone", "note"},
               {false, false, true, false, false, false, false},
               {}};
     for (const Lot& lot : book.lots) {
-        list.rows.push_back({lot.id, std::string(name_of(lot.status)), lot.premium.text(),
+        list.rows.push_back({lot.id, std::string(name_of(lot.status)), written(lot.premium),
                              std::string(name_of(lot.grade)), plans_of(book, lot),
                              lot.flood_zone ? "yes" : "no", lot.note});
     }
@@ -56,7 +61,7 @@ Rows lot_rows(const PriceBook& book) {
 }
 
 /// The lowest and highest charge over the plans that are offered it.
-std::string price_range(const PriceBook& book, const Option& option, int level) {
+std::string price_range(const PriceBook& book, const Option& option, int level, Amounts written) {
     std::optional<Money> low;
     std::optional<Money> high;
     for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
@@ -66,7 +71,7 @@ std::string price_range(const PriceBook& book, const Option& option, int level) 
         high = std::max(high.value_or(*price), *price);
     }
     if (!low) return "";
-    return *low == *high ? low->text() : low->text() + " to " + high->text();
+    return *low == *high ? written(*low) : written(*low) + " to " + written(*high);
 }
 
 std::string_view name_of(OptionKind kind) {
@@ -85,7 +90,7 @@ std::string_view name_of(OptionKind kind) {
     return {};
 }
 
-Rows option_rows(const PriceBook& book) {
+Rows option_rows(const PriceBook& book, Amounts written) {
     Rows list{{"option", "area", "kind", "name", "price", "unit", "cutoff"},
               {false, false, false, false, true, false, false},
               {}};
@@ -99,24 +104,24 @@ Rows option_rows(const PriceBook& book) {
         for (std::size_t i = 0; i < option.levels.size(); ++i) {
             const Level& level = option.levels[i];
             add(option, option.id + ":" + level.id, option.name + ": " + level.name,
-                price_range(book, option, static_cast<int>(i)));
+                price_range(book, option, static_cast<int>(i), written));
         }
         if (option.levels.empty()) {
             add(option, option.id, option.name,
-                option.kind == OptionKind::choice ? "" : price_range(book, option, -1));
+                option.kind == OptionKind::choice ? "" : price_range(book, option, -1, written));
         }
     }
     return list;
 }
 
-Rows rows_of(const PriceBook& book, Listing what) {
+Rows rows_of(const PriceBook& book, Listing what, Amounts written) {
     switch (what) {
     case Listing::plans:
-        return plan_rows(book);
+        return plan_rows(book, written);
     case Listing::lots:
-        return lot_rows(book);
+        return lot_rows(book, written);
     case Listing::options:
-        return option_rows(book);
+        return option_rows(book, written);
     }
     return {};
 }
@@ -131,7 +136,7 @@ std::string csv_cell(const std::string& text) {
 } // namespace
 
 std::string listing_text(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what);
+    const Rows list = rows_of(book, what, dollars);
     std::vector<Column> columns;
     for (std::size_t i = 0; i < list.columns.size(); ++i) {
         std::string heading = list.columns[i];
@@ -146,7 +151,7 @@ std::string listing_text(const PriceBook& book, Listing what) {
 }
 
 std::string listing_csv(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what);
+    const Rows list = rows_of(book, what, plain);
     std::string out;
     const auto write = [&](const std::vector<std::string>& cells) {
         for (std::size_t i = 0; i < cells.size(); ++i)
@@ -159,7 +164,7 @@ std::string listing_csv(const PriceBook& book, Listing what) {
 }
 
 std::string listing_json(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what);
+    const Rows list = rows_of(book, what, plain);
     Json json = Json::array();
     for (const auto& row : list.rows) {
         Json object;

@@ -12,11 +12,22 @@ std::size_t display_width(const std::string& text) {
     }));
 }
 
+namespace {
+
+/// Where the word at `from` ends; a percent sign stays with its number.
+std::size_t word_end(const std::string& text, std::size_t from) {
+    std::size_t end = text.find(' ', from);
+    if (end < text.size() && text.compare(end, 2, " %") == 0) end = text.find(' ', end + 1);
+    return std::min(end, text.size());
+}
+
+} // namespace
+
 std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
     std::vector<std::string> lines;
     std::string line;
     for (std::size_t i = 0; i < text.size();) {
-        const std::size_t end = std::min(text.find(' ', i), text.size());
+        const std::size_t end = word_end(text, i);
         const std::string word = text.substr(i, end - i);
         const bool fits = line.empty() || display_width(line) + 1 + display_width(word) <= width;
         if (!fits) lines.push_back(std::exchange(line, {}));

@@ -124,10 +124,12 @@ std::string words(const JumpSide& side, const char* unit) {
     return fmt::format("{}{} ({})", side.value, unit, band);
 }
 
-const char* insurance_verb(const Jump& jump) {
-    if (jump.before.value.empty()) return "mortgage insurance starts";
-    if (jump.after.value.empty()) return "mortgage insurance is not needed any more";
-    return "mortgage insurance changes";
+std::string insurance_words(const Jump& jump) {
+    const std::string before = words(jump.before, " % a year");
+    const std::string after = words(jump.after, " % a year");
+    if (jump.before.value.empty()) return "mortgage insurance starts, " + after;
+    if (jump.after.value.empty()) return "mortgage insurance is not needed any more, was " + before;
+    return "mortgage insurance changes, " + before + " to " + after;
 }
 
 } // namespace
@@ -154,7 +156,7 @@ std::string words(const Jump& jump) {
     case Lookup::annual_fee_months:
         return "months that carry the premium " + from_to("");
     case Lookup::mi_factor:
-        return insurance_verb(jump) + std::string(", a year ") + from_to(" %");
+        return insurance_words(jump);
     case Lookup::contribution_cap:
         return "cap on contributions " + from_to(" %");
     case Lookup::homeowner:

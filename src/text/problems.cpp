@@ -178,6 +178,11 @@ Problem file_unreadable(std::string file, std::string_view why) {
                    "check the file's permissions");
 }
 
+Problem file_is_folder(std::string file) {
+    return of_file(std::move(file), "file-unreadable", "a folder", "a file that can be read",
+                   "name a file in it");
+}
+
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {
     constexpr std::size_t mebi = 1024 * 1024;
     return of_file(std::move(file), "file-too-large", fmt::format("{} MiB", bytes / mebi),
@@ -296,8 +301,8 @@ Problem text_empty(const Spot& spot) {
 }
 
 Problem members_conflict(const Spot& spot, std::string_view expected) {
-    return at(spot, "members-conflict", "members that do not go together", std::string(expected),
-              "");
+    return at(spot, "members-conflict", "members that are missing or do not go together",
+              std::string(expected), "");
 }
 
 Problem id_repeated(const Spot& spot, std::string_view what) {
@@ -383,7 +388,8 @@ Problem plan_not_on_lot(const Spot& spot, std::string_view plan, std::string_vie
 
 Problem option_not_here(const Spot& spot, std::string_view option, std::string_view why) {
     return at(spot, "option-not-here", fmt::format("{}: {}", option, why),
-              "an option of this plan, elevation and lot", "take it out");
+              "an option of this plan, elevation and lot",
+              "take it out; 'quoin adds' says what can be had here");
 }
 
 Problem option_needs(const Spot& spot, std::string_view option, std::string_view needed) {
@@ -432,7 +438,7 @@ Problem scenario_repeated(const Spot& spot, std::string_view name) {
 
 Problem rates_missing(const Spot& spot, std::string_view what) {
     return at(spot, "rates-missing", fmt::format("no {}", what), "lending data for this inquiry",
-              "point to the data with --rates DIR");
+              "point to data that has it with --rates DIR, or change \"as_of\"");
 }
 
 Problem not_a_fraction(const Spot& spot) {

@@ -72,7 +72,8 @@ void report_not_one_of(const Spot& spot, const std::vector<std::string>& names,
 }
 
 Reader::Reader(const Value& value, Path path, Findings& findings)
-    : value_(&value), path_(path), findings_(&findings) {
+    : value_(&value), path_(path), findings_(&findings),
+      found_before_(findings.problems().size()) {
     if (value.kind != Value::Kind::object) {
         findings.add(problems::wrong_kind(here(), "an object in { }"));
     }
@@ -100,6 +101,15 @@ const Value* Reader::required(std::string_view key) {
     const Value* member = raw(key);
     if (member == nullptr) missing(key);
     return member;
+}
+
+bool Reader::format_is(std::string_view name) {
+    const std::string given = text("format");
+    if (given == name) return true;
+    if (!given.empty()) {
+        findings_->add(problems::format_unknown(spot("format"), "\"" + std::string(name) + "\""));
+    }
+    return false;
 }
 
 std::string Reader::text(std::string_view key) {

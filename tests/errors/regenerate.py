@@ -10,8 +10,6 @@ import sys
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 PAGE = os.path.join(ROOT, "docs/errors.md")
-# Made by a test at its time: a file over the limit is not kept in the repository.
-MADE_ELSEWHERE = {"file-too-large"}
 # Cases that show more than one message.
 SHOWS_SEVERAL = {"several-at-once"}
 
@@ -45,12 +43,12 @@ def section(name):
 
 
 def page():
-    names = [i for i in ids_in_source() if i not in MADE_ELSEWHERE] + sorted(SHOWS_SEVERAL)
+    names = ids_in_source() + sorted(SHOWS_SEVERAL)
     return HEAD + "".join(section(name) for name in names)
 
 
 def mismatches():
-    ids = set(ids_in_source()) - MADE_ELSEWHERE
+    ids = set(ids_in_source())
     folders = {os.path.basename(os.path.dirname(path))
                for path in glob.glob(os.path.join(ROOT, "tests/errors/*/case.t"))}
     for missing in sorted(ids - folders):

@@ -30,7 +30,7 @@ Closing costs
     Title and recording                                                                  $900.00
 
 Prepaid at closing
-  interest, 17 days of 16.11                                                             $273.87
+  interest, 17 days of $16.11                                                            $273.87
   insurance, 12 months                                                                   $296.99
 
 Escrow account: $383.59 at closing, $127.87 a month, never under its cushion of $255.73
@@ -57,7 +57,7 @@ Credits
   used for prepaids and escrow                                                           $300.00
   interested parties may give 3 % of the value; $1,200.00 of it counts here
 
-What the credit costs
+What the loan costs
   prepaid finance charge                                                                 $273.87
   amount financed                                                                     $92,534.13
   finance charge                                                                       $3,538.51
@@ -115,7 +115,7 @@ Closing costs
     Title and recording                                                                  $900.00
 
 Prepaid at closing
-  interest, 17 days of 11.35                                                             $192.95
+  interest, 17 days of $11.35                                                            $192.95
   insurance, 12 months                                                                   $296.99
 
 Escrow account: $383.59 at closing, $127.87 a month, never under its cushion of $255.73
@@ -142,7 +142,7 @@ Credits
   used for prepaids and escrow                                                           $300.00
   interested parties may give 3 % of the value; $1,200.00 of it counts here
 
-What the credit costs
+What the loan costs
   prepaid finance charge                                                                 $874.15
   amount financed                                                                     $67,245.85
   finance charge                                                                       $3,108.30

@@ -67,7 +67,7 @@ $ quoin payment --loan 300000 --rate 25 --months 480 --json
 = 0
 $ quoin payment --loan 12.345 --rate 6.5 --years 30
 2> quoin: found --loan 12.345
-2>   expected dollars with at most two decimals, such as 250000
+2>   expected dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000
 2>   [payment-input]
 = 1
 $ quoin payment --loan 250000 --rate 1e400 --years 30
@@ -80,8 +80,25 @@ $ quoin payment --loan 250000 --rate 6.5 --years 41
 2>   expected a whole number of years from 1 to 40
 2>   [payment-input]
 = 1
+$ quoin payment --loan 300000 --rate 0 --months 480 --json
+{
+  "question": "payment",
+  "loan": "300000.00",
+  "rate": "0",
+  "apr": "0",
+  "term_months": 480,
+  "payment": "625.00",
+  "total_interest": "0.00",
+  "total_of_payments": "300000.00",
+  "last_payment": "625.00",
+  "months": 480,
+  "cautions": [
+    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+  ]
+}
+= 0
 $ quoin payment --loan -5 --rate 6.5 --months 360
 2> quoin: found --loan -5
-2>   expected dollars with at most two decimals, such as 250000
+2>   expected dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000
 2>   [payment-input]
 = 1

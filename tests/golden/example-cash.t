@@ -5,8 +5,8 @@ Oxbarrow Meadow, Tarnwick Builders
 Sorrel (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
 as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 20 May 2027
 prepared by Sales desk, Oxbarrow Meadow
-FHA, 3.5 % down: $3,131.71 a month. FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.740
-%, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
+FHA, 3.5 % down: $3,131.71 a month. FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
+6.740 %, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
 
 Cash
   down payment                                                                        $13,851.00
@@ -50,7 +50,7 @@ Closing costs
     Ten-year structural warranty                                  paid by the seller         $640.00
 
 Prepaid at closing
-  interest, 12 days of 64.76                                                             $777.12
+  interest, 12 days of $64.76                                                            $777.12
   insurance, 12 months                                                                 $1,092.20
   property tax and district charges                               due 2027-05-31         $661.21
 
@@ -81,7 +81,7 @@ Credits
   used for prepaids and escrow                                                         $1,291.90
   interested parties may give 6 % of the value; $5,848.50 of it counts here
 
-What the credit costs
+What the loan costs
   prepaid finance charge                                                               $8,676.92
   amount financed                                                                    $379,879.08
   finance charge                                                                     $499,321.97

@@ -7,9 +7,9 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 contract price as it stands $103,120.00
 
 The ways to pay
-  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR 6.422
-    %, 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock. Rule of thumb: $86.18 a month
-    for each $1,000 of loan
+  Ten percent down: $8,197.59 a month. A short loan: 6.250 % note rate, 0.000 points, APR
+    6.422 %, 1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock. Rule of thumb: $86.18 a
+    month for each $1,000 of loan
   A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
     year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock. Rule of thumb: $86.07 a month for
     each $1,000 of loan

@@ -1591,7 +1591,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
   ],
   "prepaids": [
     {
-      "name": "interest, 17 days of 11.35",
+      "name": "interest, 17 days of $11.35",
       "due": null,
       "amount": "192.95"
     },

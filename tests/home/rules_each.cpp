@@ -100,7 +100,7 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
                  "door: only on lots graded walk-out or garden",
                  on(large_plan, plain, slope, {"door"})},
              Row{on(large_plan, plain, flat, {"porch"}),
-                 "porch: needs a lot with rear_ft of 30 or more",
+                 "porch: needs a lot with rear of 30 ft or more",
                  on(large_plan, plain, slope, {"porch"})},
              Row{on(large_plan, plain, slope, {"steps"}), "steps: needs deck:cedar or porch",
                  on(large_plan, plain, slope, {"deck:cedar", "steps"})},
@@ -125,14 +125,14 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
     }
     // On a lot without the measure, it is too small; on one to the very inch, it is not.
     CHECK(conflict_words(book, on(large_plan, plain, garden, {"porch"})) ==
-          RowWords{"porch: needs a lot with rear_ft of 30 or more"});
+          RowWords{"porch: needs a lot with rear of 30 ft or more"});
     const ReadBook exact = patched_book(
         "[" + op_replace("/lots/0/measures", R"({"rear_ft": "30", "width_ft": "70"})") + "]");
     CHECK(conflict_words(exact.book, on(large_plan, plain, flat, {"porch"})).empty());
     const ReadBook narrow = patched_book(
         "[" + op_replace("/lots/0/measures", R"({"rear_ft": "30", "width_ft": "69.999"})") + "]");
     CHECK(conflict_words(narrow.book, on(large_plan, plain, flat, {"porch"})) ==
-          RowWords{"porch: needs a lot with width_ft of 70 or more"});
+          RowWords{"porch: needs a lot with width of 70 ft or more"});
 }
 
 TEST_CASE("A cutoff passes when its stage is reached, not before, what is agreed stays") {

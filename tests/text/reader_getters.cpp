@@ -115,7 +115,7 @@ TEST_CASE("Whole number within limits, however written") {
     CHECK(findings.problems().at(0).expected == "a whole number from 1 to 9");
 }
 
-TEST_CASE("Text: not a number, not blank, an id is stricter") {
+TEST_CASE("Text is no number and not blank, an id is stricter") {
     const auto get = [](Reader& r) { return r.text("it"); };
     CHECK(read_it("\"any words\"", get).first == "any words");
     refuses({"12", "true", "null", "[]", "{}"}, "wrong-kind", get);

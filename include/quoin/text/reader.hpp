@@ -98,7 +98,11 @@ class Reader {
     [[nodiscard]] Spot spot(std::string_view key); ///< of a member, or of the object itself
     [[nodiscard]] Spot here() const { return {value_, path_}; }
     [[nodiscard]] Findings& findings() { return *findings_; }
+    /// Whether nothing was wrong so far: only then do checks between members make sense.
+    [[nodiscard]] bool sound() const { return findings_->problems().size() == found_before_; }
 
+    /// Whether "format" is this one. One problem where it is another, or missing.
+    [[nodiscard]] bool format_is(std::string_view name);
     std::string text(std::string_view key);
     std::string text_or(std::string_view key, std::string fallback);
     /// Lower-case letters, digits and inner hyphens.
@@ -147,6 +151,7 @@ class Reader {
     const Value* value_;
     Path path_;
     Findings* findings_;
+    std::size_t found_before_;
     std::vector<std::string_view> asked_;
 };
 

@@ -12,6 +12,6 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>     |            ^^^^^^^^^^^^
 2>   at /as_of
 2>   expected lending data for this inquiry
-2>   point to the data with --rates DIR
+2>   point to data that has it with --rates DIR, or change "as_of"
 2>   [rates-missing]
 = 1

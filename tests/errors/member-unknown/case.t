@@ -1,6 +1,6 @@
 # A name that nothing reads, most often a slip of the keyboard.
 $ quoin check book.json
-2> quoin: book.json:11:5: found members that do not go together
+2> quoin: book.json:11:5: found members that are missing or do not go together
 2>   11 |     {"id": "stove", "name": "Wood stove", "area": "inside", "prize": "2600"}
 2>      |     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /options/0

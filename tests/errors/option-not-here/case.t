@@ -5,6 +5,6 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>     |                  ^^^^^^^^^^
 2>   at /selections/0
 2>   expected an option of this plan, elevation and lot
-2>   take it out
+2>   take it out; 'quoin adds' says what can be had here
 2>   [option-not-here]
 = 1

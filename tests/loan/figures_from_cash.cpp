@@ -1,0 +1,133 @@
+// The down payment solved from cash is the largest that fits: against trying every loan there is.
+#include <shown.hpp>
+
+#include "support/purchase.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+/// A cheap home, so that every base loan in whole dollars can be tried, on a sheet whose points
+/// change with the LTV and with costs that grow with the loan.
+Purchase cheap(const char* program) {
+    Purchase home(program, "3000");
+    home.by_points("1");
+    Findings findings;
+    const Document extra = json(R"({"adjustments": [
+      {"programs": ["conventional", "fha", "va", "usda"], "status": "sample", "source": "invented",
+       "value": "points", "dimensions": ["ltv"],
+       "rows": [{"ltv": "<= 60", "value": "-2"}, {"ltv": "> 60, <= 75", "value": "0"},
+                {"ltv": "> 75, <= 80", "value": "-0.25"}, {"ltv": "> 80, <= 95", "value": "0.75"},
+                {"ltv": "> 95", "value": "-1"}]}],
+      "costs": [
+        {"name": "Fee", "section": "origination", "amount": "120"},
+        {"name": "Stamp", "section": "taxes and government fees", "percent_of_loan": "0.5"}]})");
+    Reader reader(extra.root, Path{}, findings);
+    reader.each("adjustments", [&](Reader& item) {
+        Adjustment adjustment;
+        adjustment.programs = item.texts("programs");
+        adjustment.table = read_band_table(item);
+        home.sheet.adjustments.push_back(adjustment);
+    });
+    reader.each("costs",
+                [&](Reader& item) { home.sheet.costs.push_back(read_closing_cost(item)); });
+    if (!findings.none()) throw Refused(std::move(findings));
+    return home;
+}
+
+/// The cash that each base loan in dollars needs; nothing past the most that is lent.
+std::vector<Money> needed_by_loan(Purchase home) {
+    std::vector<Money> needed;
+    for (std::int64_t dollars = 0;; ++dollars) {
+        home.scenario.down = {
+            DownPayment::By::amount, {}, home.home.contract_price - Money::dollars(dollars)};
+        const LoanFigures f = home.figures();
+        const auto reasons = why_not(f);
+        if (dollars > 3000 || (!reasons.empty() && reasons.front() == Barred::ltv_over_maximum))
+            break;
+        REQUIRE(f.available());
+        needed.push_back(f.cash.needed());
+    }
+    return needed;
+}
+
+void check_against_all(const Purchase& home) {
+    const std::vector<Money> needed = needed_by_loan(home);
+    REQUIRE(needed.size() > 2000);
+    int solved = 0;
+    int refused = 0;
+    for (std::int64_t cents = 100; cents < 330'000; cents += 2'337) {
+        const Money cash = Money::cents(cents);
+        const auto first = std::find_if(needed.begin(), needed.end(),
+                                        [&](Money amount) { return amount <= cash; });
+        const LoanFigures f = Purchase(home).cash(cash).figures();
+        CAPTURE(home.scenario.name, cash);
+        if (first == needed.end()) {
+            ++refused;
+            REQUIRE(why_not(f) == std::vector{Barred::cash_short});
+            CHECK(f.refusals.front().found == cash);
+            CHECK(f.refusals.front().limit == needed.back());
+            continue;
+        }
+        ++solved;
+        REQUIRE(f.available());
+        REQUIRE(f.base_loan == Money::dollars(first - needed.begin()));
+        REQUIRE(f.cash.needed() == *first);
+        REQUIRE(f.cash.needed() <= cash);
+    }
+    CHECK(solved > 50);
+    CHECK(refused > 0);
+}
+
+} // namespace
+
+TEST_CASE("Each program's smallest loan that the cash covers is found among all there are") {
+    for (const char* program : {"conventional", "fha", "va", "usda"}) {
+        CAPTURE(program);
+        check_against_all(cheap(program));
+    }
+}
+
+TEST_CASE("Also with the fee in cash, a low appraisal and credits held to a cap that moves") {
+    Purchase home = cheap("va");
+    home.scenario.finance_fee = false;
+    home.scenario.use = EntitlementUse::subsequent;
+    check_against_all(home);
+    Purchase credited = cheap("conventional"); // caps of 3, 6 and 9 % by LTV
+    credited.home.closing_credit = money("150");
+    credited.home.points_credit = money("75");
+    check_against_all(credited);
+    Purchase low = cheap("fha");
+    low.appraised("2900");
+    check_against_all(low);
+}
+
+TEST_CASE("At the edges of the funding fee a dollar of cash changes the fee, not the rule") {
+    // 38 USC 3729(b)(2): 2.15 % under 5 % down, 1.50 % from there.
+    Purchase home("va", "400000");
+    home.down("20000");
+    const Money enough = home.figures().cash.needed();
+    CHECK(home.cash(enough).figures().base_loan == money("380000"));
+    CHECK(home.cash(enough).figures().upfront_percent == Percent(decimal("1.50")));
+    // One cent less does not reach 5 %: the loan and its fee are both larger.
+    const LoanFigures less = home.cash(enough - Money::cents(1)).figures();
+    CHECK(less.base_loan > money("380000"));
+    CHECK(less.upfront_percent == Percent(decimal("2.15")));
+    CHECK(less.cash.needed() <= enough - Money::cents(1));
+}
+
+TEST_CASE("Cash for everything buys the home, cash for nothing names the least there must be") {
+    Purchase home("conventional");
+    const LoanFigures all = home.cash(money("1000000")).figures();
+    CHECK(all.base_loan == Money{});
+    CHECK(all.available());
+    const LoanFigures none = home.cash(Money{}).figures();
+    REQUIRE(why_not(none) == std::vector{Barred::cash_short});
+    CHECK(none.refusals.front().limit == home.base_loan("388000").figures().cash.needed()); // 97 %
+    CHECK(home.cash(none.refusals.front().limit).figures().base_loan == money("388000"));
+    // Deposits that were paid are part of the cash, not more of it.
+    home.facts.deposits_paid = money("5000");
+    CHECK(home.cash(none.refusals.front().limit).figures().base_loan == money("388000"));
+    CHECK(home.figures().cash.to_close() == none.refusals.front().limit - money("5000"));
+}
