@@ -22,6 +22,7 @@
 #include <quoin/pricebook/option.hpp>
 #include <quoin/pricebook/price_book.hpp>
 
+#include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
 #include <quoin/lending/place.hpp>
@@ -49,10 +50,12 @@
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
 
+#include <quoin/answers/lending.hpp>
 #include <quoin/answers/desk.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/sitting.hpp>
 #include <quoin/answers/heading.hpp>
+#include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/apr.hpp>

@@ -100,7 +100,6 @@ CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
     answer.credits = credit_lines(f);
     answer.contribution_cap = f.contribution_cap;
     answer.effects = effects_of(f);
-    answer.buydown = f.buydown;
     answer.calendar = calendar_of(sitting, answer, home);
     return answer;
 }

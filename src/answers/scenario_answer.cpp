@@ -71,10 +71,9 @@ Ltv shown_ltv(Money base_loan, Money value) {
 }
 
 std::vector<Money> loan_payments(const LoanFigures& f) {
-    std::vector<Money> payments;
-    payments.reserve(static_cast<std::size_t>(f.schedule.months()));
-    for (int month = 1; month <= f.schedule.months(); ++month) {
-        payments.push_back(f.schedule.row(month).payment + f.insurance.in_month(month));
+    std::vector<Money> payments = f.schedule.payments();
+    for (std::size_t i = 0; i < payments.size(); ++i) {
+        payments[i] += f.insurance.in_month(static_cast<int>(i) + 1);
     }
     return payments;
 }
@@ -124,6 +123,7 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.monthly = f.monthly;
     answer.first_year = f.first_year;
     answer.first_year_months = f.local.land_only_months;
+    answer.buydown = f.buydown;
     answer.cash = f.cash;
     answer.credits = f.credits;
     answer.contribution_cap = f.contribution_cap;
@@ -131,6 +131,7 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.insurance = insurance_of(rules, f, answer.first_payment);
     answer.cost_of_credit = cost_of_credit(rules, f);
     answer.terms.apr = answer.cost_of_credit.apr;
+    answer.terms.adjustable = adjustable_answer(rules, sitting.sheet(), f);
     add_totals(f, answer);
     return answer;
 }

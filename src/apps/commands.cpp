@@ -161,11 +161,39 @@ void add_shown(CLI::App& program, Shared& shared) {
         });
 }
 
+std::optional<Money> extra_from(const std::string& text) {
+    if (text.empty()) return std::nullopt;
+    const auto extra = Money::parse(text);
+    if (!extra || *extra < Money{}) {
+        refuse(problems::payment_input("--extra", text, "an amount not below zero, such as 150"));
+    }
+    return extra;
+}
+
+/// The index at each change of an adjustable rate; it may be below zero.
+std::vector<Percent> indexes_from(const std::vector<std::string>& texts) {
+    constexpr int most = 100; // percent, either way
+    std::vector<Percent> indexes;
+    for (const std::string& text : texts) {
+        const auto percent = Decimal::parse(text);
+        const bool fits =
+            percent && *percent >= Decimal::whole(-most) && *percent <= Decimal::whole(most);
+        if (!fits) {
+            refuse(problems::payment_input("--index", text,
+                                           "a percent from -100 to 100, such as 4.25"));
+        }
+        indexes.emplace_back(*percent);
+    }
+    return indexes;
+}
+
 void add_schedule(CLI::App& program, Shared& shared) {
     struct Options {
         std::string file;
         std::string scenario;
         std::string extra;
+        std::vector<std::string> indexes;
+        bool worst_case = false;
         bool csv = false;
     };
     const auto options = options_of<Options>();
@@ -175,19 +203,26 @@ void add_schedule(CLI::App& program, Shared& shared) {
     sub->add_option("--scenario", options->scenario, "the scenario's name in the inquiry")
         ->required();
     sub->add_option("--extra", options->extra, "extra principal each month, in dollars");
+    CLI::Option* index =
+        sub->add_option("--index", options->indexes,
+                        "adjustable rates: the index at each change, in percent; the last stays")
+            ->delimiter(',');
+    sub->add_flag("--worst-case", options->worst_case,
+                  "adjustable rates: every change as high as the caps let it be")
+        ->excludes(index);
     sub->add_flag("--csv", options->csv, "comma-separated values, for a spreadsheet");
     sub->callback([options, &shared] {
         const auto loaded = load_inquiry(options->file, shared.rates);
         const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
-        std::optional<Money> extra;
-        if (!options->extra.empty()) {
-            extra = Money::parse(options->extra);
-            if (!extra || *extra < Money{}) {
-                refuse(problems::payment_input("--extra", options->extra,
-                                               "an amount not below zero, such as 150"));
-            }
+        const RunAs run{extra_from(options->extra), indexes_from(options->indexes),
+                        options->worst_case};
+        const bool asks_for_a_way = run.worst_case || !run.indexes.empty();
+        if (asks_for_a_way && !loaded->sitting().rules()[scenario].adjustable) {
+            refuse(problems::payment_input(run.worst_case ? "--worst-case" : "--index",
+                                           options->scenario,
+                                           "a scenario whose rate is adjustable"));
         }
-        const MonthByMonthAnswer answer = month_by_month(loaded->sitting(), scenario, extra);
+        const MonthByMonthAnswer answer = month_by_month(loaded->sitting(), scenario, run);
         shared.outcome.output = shared.json    ? json_text_of(answer)
                                 : options->csv ? csv_of(answer)
                                                : text_of(answer);

@@ -91,6 +91,9 @@ LoanProgram read_program(const Document& document, Findings& findings) {
         program.annual_name = item.text("name");
         program.annual = item.word("method", annual_words);
     });
+    root.object("adjustable",
+                [&](Reader& item) { program.adjustable = read_adjustable_plan(item); });
+    if (root.has("rules_of")) program.rules_of = root.id("rules_of");
     root.object(
         "rules",
         [&](Reader& rules) {

@@ -11,6 +11,13 @@ Ladder read_ladder(Reader& item) {
     ladder.program = item.id("program");
     ladder.months = item.whole("months", shortest_term.count(), longest_term.count());
     ladder.lock_days = item.whole("lock_days", 1, 720);
+    if (const auto margin = item.maybe_decimal("margin")) {
+        ladder.margin = Percent(*margin);
+        if (*margin < Decimal{}) {
+            item.findings().add(
+                problems::out_of_range(item.spot("margin"), "a margin not below zero"));
+        }
+    }
     item.each(
         "rungs",
         [&](Reader& rung) {
@@ -58,6 +65,9 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
         },
         true);
     sheet.note = root.text_or("note", "");
+    root.object("index", [&](Reader& item) {
+        sheet.index = RateIndex{item.text("name"), item.percent("value"), item.date("date")};
+    });
     root.each(
         "ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);
     root.each("adjustments", [&](Reader& item) {

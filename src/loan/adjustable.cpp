@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
-#include <quoin/loan/level_payment.hpp>
 
 namespace quoin {
 namespace {
@@ -107,85 +106,6 @@ std::vector<RateStep> worst_case_path(const LoanTerms& loan, const AdjustableTer
 
 std::vector<RateStep> composite_path(const LoanTerms& loan, const AdjustableTerms& terms) {
     return rate_path(loan, terms, {&terms.index, 1});
-}
-
-AdjustableSchedule::AdjustableSchedule(const LoanTerms& loan, std::span<const RateStep> path)
-    : balances_{loan.loan} {
-    ensure(loan.loan >= Money{}, "a loan is not negative");
-    ensure(shortest_term <= loan.term && loan.term <= longest_term, "a term has 1 to 480 months");
-    ensure(!path.empty() && path.front().from_payment == 1, "a rate path starts with payment 1");
-    const int term = loan.term.count();
-    for (std::size_t i = 0; i < path.size() && !balances_.back().is_zero(); ++i) {
-        const int from = path[i].from_payment;
-        const int end = i + 1 < path.size() ? path[i + 1].from_payment : term + 1;
-        ensure(from < end && end <= term + 1, "a rate path rises within the term");
-        const Money payment =
-            level_payment(balances_.back(), path[i].rate, Months(term + 1 - from));
-        steps_.push_back({from, path[i].rate, payment});
-        run(steps_.back(), end - 1, end > term);
-    }
-    check();
-}
-
-/// Adds the balances after payments step.from_payment to `last`, which clears where it `ends`.
-void AdjustableSchedule::run(const PaymentStep& step, int last, bool ends) {
-    for (int month = step.from_payment; month <= last && !balances_.back().is_zero(); ++month) {
-        const Money due = balances_.back() + monthly_interest(balances_.back(), step.rate);
-        const bool clears = (ends && month == last) || due <= step.payment;
-        balances_.push_back(clears ? Money{} : due - step.payment);
-    }
-}
-
-/// From the balances alone: they end at zero, and what takes one to the next is the step's payment.
-void AdjustableSchedule::check() const {
-    ensure(balances_.back().is_zero(), "an adjustable schedule ends at zero");
-    for (int month = 1; month < months(); ++month) {
-        ensure(row(month).payment == step(month).payment,
-               "an adjustable schedule pays the payment of its step");
-    }
-}
-
-Money AdjustableSchedule::balance(int month) const {
-    ensure(month >= 0, "a balance is after payment 0 or later");
-    return month <= months() ? balances_[static_cast<std::size_t>(month)] : Money{};
-}
-
-const PaymentStep& AdjustableSchedule::step(int month) const {
-    ensure(1 <= month && month <= months(), "a schedule has rows 1 to its months");
-    const auto after = std::upper_bound(
-        steps_.begin(), steps_.end(), month,
-        [](int at_month, const PaymentStep& step) { return at_month < step.from_payment; });
-    return *(after - 1);
-}
-
-ScheduleRow AdjustableSchedule::row(int month) const {
-    const Rate rate = step(month).rate; // first: it is what refuses a row that is not there
-    const Money interest = monthly_interest(balance(month - 1), rate);
-    const Money principal = balance(month - 1) - balance(month);
-    return {month, interest + principal, interest, principal, balance(month)};
-}
-
-std::vector<Money> AdjustableSchedule::payments() const {
-    std::vector<Money> paid;
-    paid.reserve(balances_.size());
-    for (int month = 1; month <= months(); ++month) paid.push_back(row(month).payment);
-    return paid;
-}
-
-Money AdjustableSchedule::largest_payment() const {
-    Money largest;
-    for (const PaymentStep& step : steps_) largest = std::max(largest, step.payment);
-    return largest;
-}
-
-Money AdjustableSchedule::total_interest() const {
-    Money sum;
-    for (int month = 1; month <= months(); ++month) sum += row(month).interest;
-    return sum;
-}
-
-AdjustableSchedule amortize(const LoanTerms& loan, std::span<const RateStep> path) {
-    return {loan, path};
 }
 
 } // namespace quoin

@@ -103,7 +103,9 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     std::stable_sort(f.refusals.begin(), f.refusals.end(),
                      [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
     if (!f.available()) return f;
-    f.schedule = amortize({f.loan, f.rate, rules.scenario->term});
+    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+    f.schedule =
+        rules.adjustable ? amortize(note, composite_path(note, *rules.adjustable)) : amortize(note);
     insure(rules, f);
     set_monthly(f);
     ensure(f.price - f.base_loan == f.cash.down_payment,

@@ -7,6 +7,7 @@ namespace quoin {
 namespace {
 
 constexpr Percent hundred_percent{Decimal::whole(100)};
+constexpr Months least_initial_with_buydown{36};
 
 /// part / whole in percent, cut to `decimals` places: an edge that is met stays met.
 Decimal share_in_percent(Money part, Money whole, int decimals) {
@@ -108,9 +109,12 @@ class Sizing {
     void set_cash();
     [[nodiscard]] CreditAmounts room_for_credits() const;
     void add_credits();
+    [[nodiscard]] LoanTerms note() const { return {f_.loan, f_.rate, rules_.scenario->term}; }
+    [[nodiscard]] bool may_buy_down() const;
     void add_buydown();
     [[nodiscard]] std::vector<std::int64_t> turning_points(std::int64_t most) const;
     std::int64_t most_lent();
+    [[nodiscard]] bool may_adjust() const;
 
     const ScenarioRules& rules_;
     const PricedHome& home_;
@@ -218,12 +222,20 @@ void Sizing::add_credits() {
     f_.cash.credits = f_.credits.by_use.total();
 }
 
+/// A buydown that keeps to its rules, and ends before an adjustable rate first changes. Such a rate
+/// must stand for three years (Fannie Mae B2-1.4-02, B2-1.4-04).
+bool Sizing::may_buy_down() const {
+    const auto& steps = rules_.scenario->buydown;
+    const auto& plan = rules_.program->adjustable;
+    if (plan && plan->initial < least_initial_with_buydown) return false;
+    return buydown_problems(note(), steps).empty();
+}
+
 void Sizing::add_buydown() {
     f_.buydown.reset();
     const auto& steps = rules_.scenario->buydown;
-    const LoanTerms note{f_.loan, f_.rate, rules_.scenario->term};
-    if (steps.empty() || !rate_found_ || !buydown_problems(note, steps).empty()) return;
-    f_.buydown = buy_down(note, steps);
+    if (steps.empty() || !rate_found_ || !may_buy_down()) return;
+    f_.buydown = buy_down(note(), steps);
     f_.cash.buydown = f_.buydown->total_subsidy();
 }
 
@@ -288,6 +300,12 @@ std::int64_t Sizing::most_lent() {
     return divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
 }
 
+/// A rate that changes needs the margin and index of the sheet, and caps that fit them.
+bool Sizing::may_adjust() const {
+    if (!rules_.program->adjustable) return true;
+    return rules_.adjustable && adjustable_problems(note(), *rules_.adjustable).empty();
+}
+
 void Sizing::check_rules() {
     const Scenario& scenario = *rules_.scenario;
     const LoanProgram& program = *rules_.program;
@@ -312,11 +330,8 @@ void Sizing::check_rules() {
         const Money most = limit ? times(Money::dollars(1), *limit, Rounding::down) : Money{};
         if (limit && f_.base_loan > most) refuse(Barred::loan_over_limit, f_.base_loan, most);
     }
-    if (!rate_found_) refuse(Barred::rate_not_offered);
-    const LoanTerms note{f_.loan, f_.rate, scenario.term};
-    if (!scenario.buydown.empty() && !buydown_problems(note, scenario.buydown).empty()) {
-        refuse(Barred::buydown_not_allowed);
-    }
+    if (!rate_found_ || !may_adjust()) refuse(Barred::rate_not_offered);
+    if (!scenario.buydown.empty() && !may_buy_down()) refuse(Barred::buydown_not_allowed);
 }
 
 /// The annual fee of the program, or the lender's factor where the loan is over 80 % of value.

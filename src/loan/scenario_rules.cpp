@@ -40,6 +40,15 @@ void collect_edges(ScenarioRules& rules) {
     rules.edges.erase(std::unique(rules.edges.begin(), rules.edges.end(), same), rules.edges.end());
 }
 
+/// The plan of an adjustable program with the margin and the index of the sheet.
+std::optional<AdjustableTerms> adjustable_terms(const LoanProgram& program, const Ladder* ladder,
+                                                const RateSheet& sheet) {
+    if (!program.adjustable || ladder == nullptr || !ladder->margin || !sheet.index) return {};
+    const AdjustablePlan& plan = *program.adjustable;
+    return AdjustableTerms{plan.initial,    plan.reset, sheet.index->value,
+                           *ladder->margin, plan.caps,  std::nullopt};
+}
+
 } // namespace
 
 ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
@@ -53,6 +62,7 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     }
     rules.closing_costs = ClosingCosts(place.closing_costs, sheet.costs);
     rules.ladder = sheet.ladder(program.id, scenario.term.count(), scenario.lock_days);
+    rules.adjustable = adjustable_terms(program, rules.ladder, sheet);
     const auto in_force = [&](const BandTable& table) {
         return table.in_force(table.by_closing ? closing : as_of);
     };

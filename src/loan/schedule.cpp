@@ -12,44 +12,52 @@
 namespace quoin {
 namespace {
 
-void ensure_terms(const LoanTerms& terms, Money payment, Money extra) {
+void ensure_terms(const LoanTerms& terms, Money extra) {
     ensure(terms.loan >= Money{}, "a loan is not negative");
     ensure(shortest_term <= terms.term && terms.term <= longest_term, "a term has 1 to 480 months");
-    ensure(payment >= Money{} && extra >= Money{}, "a payment is not negative");
+    ensure(extra >= Money{}, "a payment is not negative");
 }
 
-/// What a run leaves besides the balances.
-struct Run {
-    int months = 0;
-    Money last_payment;
+/// Payments `from` to `to` at one rate, as far as they go: up to `to`, or to the first that clears.
+struct Stretch {
+    int from = 1;
+    int to = 1;
+    Rate rate;
+    Money paid; ///< each month
 };
 
-/// Fills balances[1] onwards. Preconditions: balances[0] <= RoundedInterest::largest_balance, and
-/// `paid` covers its interest, so that no balance is larger than the one before.
-Run run_fast(Rate rate, int term, Money paid, Money* balances) {
-    const RoundedInterest interest(rate, RoundedInterest::half);
-    const auto pays = static_cast<std::uint64_t>(paid.count());
-    auto balance = static_cast<std::uint64_t>(balances[0].count());
+/// Where a stretch stopped, and what was due there.
+struct Reached {
+    int month = 0;
+    Money due;
+};
+
+/// Fills balances[from] to balances[month - 1]. Preconditions: balances[from - 1] <=
+/// RoundedInterest::largest_balance, and `paid` covers its interest, so that no balance is larger
+/// than the one before.
+Reached run_fast(const Stretch& stretch, Money* balances) {
+    const RoundedInterest interest(stretch.rate, RoundedInterest::half);
+    const auto pays = static_cast<std::uint64_t>(stretch.paid.count());
+    auto balance = static_cast<std::uint64_t>(balances[stretch.from - 1].count());
     std::uint64_t due = balance + interest(balance);
-    int month = 1;
-    for (; month < term && due > pays; ++month) {
+    int month = stretch.from;
+    for (; month < stretch.to && due > pays; ++month) {
         balance = due - pays;
         balances[month] = Money::cents(static_cast<std::int64_t>(balance));
         due = balance + interest(balance);
     }
-    balances[month] = Money{};
     return {month, Money::cents(static_cast<std::int64_t>(due))};
 }
 
 /// The same in checked arithmetic, for any loan and any payment.
-Run run_checked(Rate rate, int term, Money paid, Money* balances) {
-    Money due = balances[0] + monthly_interest(balances[0], rate);
-    int month = 1;
-    for (; month < term && due > paid; ++month) {
-        balances[month] = due - paid;
-        due = balances[month] + monthly_interest(balances[month], rate);
+Reached run_checked(const Stretch& stretch, Money* balances) {
+    const Money before = balances[stretch.from - 1];
+    Money due = before + monthly_interest(before, stretch.rate);
+    int month = stretch.from;
+    for (; month < stretch.to && due > stretch.paid; ++month) {
+        balances[month] = due - stretch.paid;
+        due = balances[month] + monthly_interest(balances[month], stretch.rate);
     }
-    balances[month] = Money{};
     return {month, due};
 }
 
@@ -96,58 +104,163 @@ bool are_small_right_rows(const Money* balances, std::size_t rows, Money paid, R
                  std::to_string(terms.term.count()) + " months)");
 }
 
+int end_of_step(const std::vector<PaymentStep>& steps, std::size_t i, int months) {
+    return i + 1 < steps.size() ? std::min(steps[i + 1].from_payment - 1, months) : months;
+}
+
 } // namespace
 
-Schedule amortize(const LoanTerms& terms, Money payment, Money extra) {
-    ensure_terms(terms, payment, extra);
-    Schedule schedule(terms, payment, extra);
-    std::vector<Money>& balances = schedule.balances_;
-    balances.resize(terms.loan.is_zero() ? 1 : static_cast<std::size_t>(terms.term.count()) + 1);
-    balances[0] = terms.loan;
-    if (!terms.loan.is_zero()) {
-        const Money paid = payment + extra;
-        const bool fast = is_small(terms.loan) && monthly_interest(terms.loan, terms.rate) <= paid;
-        const auto run = fast ? run_fast : run_checked;
-        const Run done = run(terms.rate, terms.term.count(), paid, balances.data());
-        balances.resize(static_cast<std::size_t>(done.months) + 1);
-        schedule.last_payment_ = done.last_payment;
+/// Builds a schedule step by step, until a payment clears the loan.
+class ScheduleRun {
+  public:
+    ScheduleRun(const LoanTerms& terms, Money extra) {
+        ensure_terms(terms, extra);
+        schedule_.terms_ = terms;
+        schedule_.extra_ = extra;
+        schedule_.balances_.resize(
+            terms.loan.is_zero() ? 1 : static_cast<std::size_t>(terms.term.count()) + 1);
+        schedule_.balances_[0] = terms.loan;
+        cleared_ = terms.loan.is_zero();
     }
-    check(schedule);
-    return schedule;
+
+    [[nodiscard]] bool cleared() const { return cleared_; }
+    [[nodiscard]] Money balance_before(int payment) const { return schedule_.balance(payment - 1); }
+
+    /// Pays from step.from_payment up to and with payment `to`.
+    void add(const PaymentStep& step, int to) {
+        ensure(step.payment >= Money{}, "a payment is not negative");
+        schedule_.steps_.push_back(step);
+        if (cleared_) return;
+        std::vector<Money>& balances = schedule_.balances_;
+        const Stretch stretch{step.from_payment, to, step.rate, step.payment + schedule_.extra_};
+        const Money before = balance_before(stretch.from);
+        const bool fast =
+            is_small(before) && monthly_interest(before, stretch.rate) <= stretch.paid;
+        const Reached end = (fast ? run_fast : run_checked)(stretch, balances.data());
+        cleared_ = to == schedule_.terms_.term.count() || end.due <= stretch.paid;
+        balances[static_cast<std::size_t>(end.month)] = cleared_ ? Money{} : end.due - stretch.paid;
+        if (!cleared_) return;
+        balances.resize(static_cast<std::size_t>(end.month) + 1);
+        schedule_.last_payment_ = end.due;
+    }
+
+    Schedule finish() {
+        check(schedule_);
+        return std::move(schedule_);
+    }
+
+  private:
+    Schedule schedule_;
+    bool cleared_ = false;
+};
+
+Schedule amortize(const LoanTerms& terms, Money payment, Money extra) {
+    ScheduleRun run(terms, extra);
+    run.add({1, terms.rate, payment}, terms.term.count());
+    return run.finish();
 }
 
 Schedule amortize(const LoanTerms& terms) {
     return amortize(terms, level_payment(terms.loan, terms.rate, terms.term));
 }
 
-ScheduleRow Schedule::row(int month) const {
+Schedule amortize(const LoanTerms& terms, std::span<const RateStep> path, Money extra) {
+    ensure(!path.empty() && path.front().from_payment == 1, "a rate path starts with payment 1");
+    const int term = terms.term.count();
+    ScheduleRun run({terms.loan, path.front().rate, terms.term}, extra);
+    for (std::size_t i = 0; i < path.size() && (i == 0 || !run.cleared()); ++i) {
+        const int from = path[i].from_payment;
+        const int end = i + 1 < path.size() ? path[i + 1].from_payment : term + 1;
+        ensure(from < end && end <= term + 1, "a rate path rises within the term");
+        const Money payment =
+            level_payment(run.balance_before(from), path[i].rate, Months(term + 1 - from));
+        run.add({from, path[i].rate, payment}, end - 1);
+    }
+    return run.finish();
+}
+
+Schedule with_extra(const Schedule& schedule, Money extra) {
+    const auto& steps = schedule.steps();
+    if (steps.size() == 1) return amortize(schedule.terms(), schedule.payment(), extra);
+    std::vector<RateStep> path;
+    for (const PaymentStep& step : steps) path.push_back({step.from_payment, step.rate});
+    return amortize(schedule.terms(), path, extra);
+}
+
+const PaymentStep& Schedule::step(int month) const {
     ensure(1 <= month && month <= months(), "a schedule has rows 1 to its months");
+    const auto after = std::upper_bound(
+        steps_.begin(), steps_.end(), month,
+        [](int at_month, const PaymentStep& step) { return at_month < step.from_payment; });
+    return *(after - 1);
+}
+
+Money Schedule::largest_payment() const {
+    Money largest;
+    for (const PaymentStep& step : steps_) largest = std::max(largest, step.payment);
+    return largest;
+}
+
+ScheduleRow Schedule::row(int month) const {
+    const Money level = step(month).payment; // first: it is what refuses a row that is not there
     const Money principal = balance(month - 1) - balance(month);
-    const Money payment = month == months() ? last_payment_ : payment_ + extra_;
+    const Money payment = month == months() ? last_payment_ : level + extra_;
     return {month, payment, payment - principal, principal, balance(month)};
 }
 
-Money Schedule::paid_through(int month) const {
-    if (month < months()) return (payment_ + extra_) * month;
-    return months() == 0 ? Money{} : (payment_ + extra_) * (months() - 1) + last_payment_;
+std::vector<Money> Schedule::payments() const {
+    std::vector<Money> paid;
+    paid.reserve(balances_.size());
+    for (std::size_t i = 0; i < steps_.size() && months() > 0; ++i) {
+        const auto end = static_cast<std::size_t>(end_of_step(steps_, i, months()));
+        paid.resize(end, steps_[i].payment + extra_);
+    }
+    if (!paid.empty()) paid.back() = last_payment_;
+    return paid;
 }
+
+Money Schedule::paid_through(int month) const {
+    const int level = std::min(month, months() - 1); // payments of a step's own amount
+    Money paid;
+    for (std::size_t i = 0; i < steps_.size() && steps_[i].from_payment <= level; ++i) {
+        const int count = end_of_step(steps_, i, level) - steps_[i].from_payment + 1;
+        paid += (steps_[i].payment + extra_) * count;
+    }
+    return month < months() ? paid : paid + last_payment_;
+}
+
+namespace {
+
+/// The promise of the rows under one step, the loan's last row aside.
+void check_step(const Schedule& schedule, std::size_t i) {
+    const PaymentStep& step = schedule.steps()[i];
+    const auto& balances = schedule.balances();
+    const int end = end_of_step(schedule.steps(), i, schedule.months() - 1);
+    if (end < step.from_payment) return;
+    const auto from = static_cast<std::size_t>(step.from_payment);
+    const auto last = static_cast<std::size_t>(end);
+    const Money paid = step.payment + schedule.extra();
+    if (are_small_right_rows(&balances[from - 1], last - from + 1, paid, step.rate)) return;
+    for (std::size_t row = from; row <= last; ++row) {
+        if (!is_right_row(balances[row - 1], balances[row], paid, step.rate)) {
+            throw_broken(schedule, row, "interest is not balance x rate / 12");
+        }
+    }
+}
+
+} // namespace
 
 void check(const Schedule& schedule) {
     const std::vector<Money>& balances = schedule.balances();
-    const Rate rate = schedule.terms().rate;
     ensure(!balances.empty() && balances[0] == schedule.terms().loan,
            "a schedule starts at its loan");
     const std::size_t months = balances.size() - 1;
     if (!balances[months].is_zero()) throw_broken(schedule, months, "the last balance is not zero");
     if (months == 0) return;
-    const Money paid = schedule.payment() + schedule.extra();
-    std::size_t row = 1;
-    if (are_small_right_rows(balances.data(), months - 1, paid, rate)) row = months;
-    for (; row <= months; ++row) {
-        const Money payment = row < months ? paid : schedule.last_payment();
-        if (!is_right_row(balances[row - 1], balances[row], payment, rate)) {
-            throw_broken(schedule, row, "interest is not balance x rate / 12");
-        }
+    for (std::size_t i = 0; i < schedule.steps().size(); ++i) check_step(schedule, i);
+    const Rate rate = schedule.step(schedule.months()).rate;
+    if (!is_right_row(balances[months - 1], balances[months], schedule.last_payment(), rate)) {
+        throw_broken(schedule, months, "interest is not balance x rate / 12");
     }
 }
 

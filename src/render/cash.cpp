@@ -134,19 +134,20 @@ std::string credits_text(const CashAnswer& answer) {
 }
 
 std::string buydown_text(const CashAnswer& answer) {
-    if (!answer.buydown) return {};
+    const auto& buydown = answer.scenario.buydown;
+    if (!buydown) return {};
     std::string out = fmt::format("\nTemporary buydown: {} put up at closing\n",
-                                  dollars(answer.buydown->total_subsidy()));
+                                  dollars(buydown->total_subsidy()));
     int year = 0;
-    for (const BuydownYear& bought : answer.buydown->years) {
+    for (const BuydownYear& bought : buydown->years) {
         out += fmt::format("  year {}: as at {}, {} principal and interest ({} a month from the "
                            "subsidy)\n",
                            ++year, percent_text(bought.rate.percent(), 3), dollars(bought.payment),
                            dollars(bought.subsidy));
     }
     return out + fmt::format("  then {}; the buyer qualifies at the note rate, {}\n",
-                             dollars(answer.buydown->note_payment),
-                             percent_text(answer.buydown->qualifying_rate().percent(), 3));
+                             dollars(buydown->note_payment),
+                             percent_text(buydown->qualifying_rate().percent(), 3));
 }
 
 std::string needed_text(const CashAnswer& answer) {

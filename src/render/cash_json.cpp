@@ -83,20 +83,6 @@ Json credits_json(const CashAnswer& answer) {
     return json;
 }
 
-Json buydown_json(const CashAnswer& answer) {
-    if (!answer.buydown) return nullptr;
-    Json json = {{"subsidy", answer.buydown->total_subsidy().text()},
-                 {"note_payment", answer.buydown->note_payment.text()},
-                 {"qualifying_rate", answer.buydown->qualifying_rate().text()}};
-    json["years"] = Json::array();
-    for (const BuydownYear& year : answer.buydown->years) {
-        json["years"].push_back({{"rate", year.rate.text()},
-                                 {"payment", year.payment.text()},
-                                 {"subsidy", year.subsidy.text()}});
-    }
-    return json;
-}
-
 Json calendar_json(const CashAnswer& answer) {
     Json json = Json::array();
     for (const CalendarDay& day : answer.calendar) {
@@ -117,7 +103,6 @@ std::string json_text_of(const CashAnswer& answer) {
     json["escrow"] = escrow_json(answer);
     json["credits"] = credits_json(answer);
     json["appraisal_gap"] = answer.effects.appraisal_gap.text();
-    json["buydown"] = buydown_json(answer);
     json["calendar"] = calendar_json(answer);
     json["cautions"] = cautions_json(cautions_of(answer));
     return written(json);

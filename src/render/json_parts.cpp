@@ -16,6 +16,52 @@ Json date_json(const std::optional<Date>& date) {
     return date ? Json(date->text()) : Json(nullptr);
 }
 
+Json steps_json(const std::vector<PaymentStep>& steps) {
+    Json json = Json::array();
+    for (const PaymentStep& step : steps) {
+        json.push_back({{"from_payment", step.from_payment},
+                        {"rate", step.rate.text()},
+                        {"payment", step.payment.text()}});
+    }
+    return json;
+}
+
+/// What a rate that changes may do; null where it is fixed.
+Json adjustable_json(const std::optional<AdjustableAnswer>& adjustable) {
+    if (!adjustable) return nullptr;
+    const RateCaps& caps = adjustable->caps;
+    return {{"initial_months", adjustable->initial.count()},
+            {"reset_months", adjustable->reset.count()},
+            {"index",
+             {{"name", adjustable->index.name},
+              {"value", adjustable->index.value.value().text()},
+              {"date", adjustable->index.date.text()}}},
+            {"margin", adjustable->margin.value().text()},
+            {"caps",
+             {{"first", caps.first.value().text()},
+              {"periodic", caps.periodic.value().text()},
+              {"life", caps.life.value().text()}}},
+            {"fully_indexed_rate", adjustable->fully_indexed.text()},
+            {"highest_rate", adjustable->ceiling.text()},
+            {"if_the_index_stays", steps_json(adjustable->as_indexed)},
+            {"worst_case", steps_json(adjustable->worst)}};
+}
+
+/// A temporary buydown; null where there is none.
+Json buydown_json(const std::optional<Buydown>& buydown) {
+    if (!buydown) return nullptr;
+    Json json = {{"subsidy", buydown->total_subsidy().text()},
+                 {"note_payment", buydown->note_payment.text()},
+                 {"qualifying_rate", buydown->qualifying_rate().text()}};
+    json["years"] = Json::array();
+    for (const BuydownYear& year : buydown->years) {
+        json["years"].push_back({{"rate", year.rate.text()},
+                                 {"payment", year.payment.text()},
+                                 {"subsidy", year.subsidy.text()}});
+    }
+    return json;
+}
+
 Json insurance_json(const InsuranceAnswer& insurance) {
     return {{"name", insurance.name},
             {"annual_percent", insurance.annual_percent.value().text()},
@@ -95,7 +141,8 @@ Json json_of(const ScenarioTerms& terms) {
             {"down_percent", fixed(terms.down_percent.value(), 2)},
             {"ltv", fixed(terms.ltv.value(), 2)},
             {"down_from_cash", terms.down_from_cash},
-            {"fine_print", terms.fine_print}};
+            {"fine_print", terms.fine_print},
+            {"adjustable", adjustable_json(terms.adjustable)}};
 }
 
 Json json_of(const Monthly& monthly) {
@@ -139,6 +186,7 @@ Json json_of(const ScenarioAnswer& a) {
     json["loan"] = a.loan.text();
     json["monthly"] = json_of(a.monthly);
     json["first_year"] = {{"months", a.first_year_months}, {"monthly", json_of(a.first_year)}};
+    json["temporary_buydown"] = buydown_json(a.buydown);
     json["mortgage_insurance"] = insurance_json(a.insurance);
     json["cash"] = cash_json(a.cash);
     json["credits_without_use"] = a.credits.without_use.text();

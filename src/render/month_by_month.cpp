@@ -40,6 +40,63 @@ std::string refusals_text(const MonthByMonthAnswer& answer) {
     return out;
 }
 
+std::string_view name_of(RateWay way) {
+    switch (way) {
+    case RateWay::fixed:
+        return "fixed";
+    case RateWay::index_of_the_day:
+        return "index of the day";
+    case RateWay::given_index:
+        return "given index";
+    case RateWay::worst_case:
+        return "worst case";
+    }
+    return {};
+}
+
+std::string way_text(RateWay way) {
+    switch (way) {
+    case RateWay::fixed:
+        return {};
+    case RateWay::index_of_the_day:
+        return "Run as if the index stayed where it is; it will not. --worst-case and --index show "
+               "other ways.\n";
+    case RateWay::given_index:
+        return "Run along the index that was given, which nobody can know.\n";
+    case RateWay::worst_case:
+        return "Run at the worst: every change as high as the caps let it be.\n";
+    }
+    return {};
+}
+
+/// The table of months; the rate of each is shown where it changes at all.
+std::string rows_text(const MonthByMonthAnswer& answer) {
+    const bool changes = answer.way != RateWay::fixed;
+    std::vector<Column> columns{{"payment", Align::right}, {"due", Align::left}};
+    if (changes) columns.push_back({"rate", Align::right});
+    columns.push_back({"paid", Align::right});
+    columns.push_back({"interest", Align::right});
+    columns.push_back({"principal", Align::right});
+    columns.push_back({"mortgage insurance", Align::right, 10});
+    columns.push_back({"balance", Align::right});
+    Table table(columns);
+    const auto add = [&](std::vector<std::string> cells, const std::string& rate) {
+        if (changes) cells.insert(cells.begin() + 2, rate);
+        table.row(std::move(cells));
+    };
+    for (const MonthRow& row : answer.rows) {
+        add({std::to_string(row.month), row.due.text(), dollars(row.payment), dollars(row.interest),
+             dollars(row.principal), dollars(row.insurance), dollars(row.balance)},
+            percent_text(row.rate.percent(), 3));
+    }
+    table.rule();
+    const Money loan = answer.scenario.loan;
+    add({"", "together", dollars(loan + answer.total_interest), dollars(answer.total_interest),
+         dollars(loan), dollars(answer.total_insurance), ""},
+        "");
+    return table.text();
+}
+
 } // namespace
 
 std::string text_of(const MonthByMonthAnswer& answer) {
@@ -49,32 +106,17 @@ std::string text_of(const MonthByMonthAnswer& answer) {
     out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms), 98,
                      "", "");
     if (answer.saves) out += paragraph(saves_text(*answer.saves), 98, "", "");
-    Table table({{"payment", Align::right},
-                 {"due", Align::left},
-                 {"paid", Align::right},
-                 {"interest", Align::right},
-                 {"principal", Align::right},
-                 {"mortgage insurance", Align::right, 10},
-                 {"balance", Align::right}});
-    for (const MonthRow& row : answer.rows) {
-        table.row({std::to_string(row.month), row.due.text(), dollars(row.payment),
-                   dollars(row.interest), dollars(row.principal), dollars(row.insurance),
-                   dollars(row.balance)});
-    }
-    table.rule();
-    table.row({"", "together", dollars(s.loan + answer.total_interest),
-               dollars(answer.total_interest), dollars(s.loan), dollars(answer.total_insurance),
-               ""});
-    return out + "\n" + table.text() +
+    out += way_text(answer.way);
+    return out + "\n" + rows_text(answer) +
            footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
 }
 
 std::string csv_of(const MonthByMonthAnswer& answer) {
-    std::string out = "payment,due,paid,interest,principal,mortgage_insurance,balance\r\n";
+    std::string out = "payment,due,rate,paid,interest,principal,mortgage_insurance,balance\r\n";
     for (const MonthRow& row : answer.rows) {
-        out += fmt::format("{},{},{},{},{},{},{}\r\n", row.month, row.due.text(),
-                           row.payment.text(), row.interest.text(), row.principal.text(),
-                           row.insurance.text(), row.balance.text());
+        out += fmt::format("{},{},{},{},{},{},{},{}\r\n", row.month, row.due.text(),
+                           row.rate.text(), row.payment.text(), row.interest.text(),
+                           row.principal.text(), row.insurance.text(), row.balance.text());
     }
     return out;
 }
@@ -83,10 +125,12 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
     Json json = {{"question", "schedule"},
                  {"heading", json_of(answer.heading)},
                  {"scenario", json_of(answer.scenario)}};
+    json["rate_way"] = std::string(name_of(answer.way));
     json["rows"] = Json::array();
     for (const MonthRow& row : answer.rows) {
         json["rows"].push_back({{"month", row.month},
                                 {"due", row.due.text()},
+                                {"rate", row.rate.text()},
                                 {"payment", row.payment.text()},
                                 {"interest", row.interest.text()},
                                 {"principal", row.principal.text()},

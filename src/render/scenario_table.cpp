@@ -73,6 +73,28 @@ void add_terms(SideBySide& table) {
     table.row("LTV", [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
 }
 
+bool is_adjustable(const ScenarioAnswer& s) { return s.terms.adjustable.has_value(); }
+
+/// What else the month may come to: bought down at first, or after an adjustable rate has moved.
+void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scenarios) {
+    for (std::size_t year = 0; year < most_buydown_years; ++year) {
+        const auto has = [&](const ScenarioAnswer& s) {
+            return s.buydown && year < s.buydown->years.size();
+        };
+        if (!any(scenarios, has)) break;
+        table.row(fmt::format("year {}, bought down", year + 1), [&](auto& s) {
+            return has(s) ? dollars(s.monthly.total() - s.buydown->years[year].subsidy)
+                          : std::string("-");
+        });
+    }
+    if (!any(scenarios, is_adjustable)) return;
+    table.row("at the highest rate", [](auto& s) {
+        if (!is_adjustable(s)) return std::string("-");
+        const Money settled = s.monthly.total() - s.monthly.principal_and_interest;
+        return dollars(settled + s.terms.adjustable->largest_payment());
+    });
+}
+
 std::string last_insured(const ScenarioAnswer& s) {
     if (s.insurance.payments == 0) return "none";
     if (s.insurance.whole_term) return "whole term";
@@ -95,8 +117,15 @@ std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
     if (land_only) {
         table.money("a month, tax on land only", [](auto& s) { return s.first_year.total(); });
     }
+    add_other_months(table, scenarios);
     table.gap();
     add_terms(table);
+    if (any(scenarios, is_adjustable)) {
+        table.row("highest rate", [](auto& s) {
+            return is_adjustable(s) ? percent_text(s.terms.adjustable->ceiling.percent(), 3)
+                                    : std::string("fixed");
+        });
+    }
     return table.text();
 }
 

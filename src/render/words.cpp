@@ -223,15 +223,32 @@ std::string term_text(Months term) {
     return term.count() == 12 ? "1 year" : fmt::format("{} years", term.count() / 12);
 }
 
+namespace {
+
+/// ", for 7 years; then 30-day average SOFR (3.960 % on 18 November 2026) + 2.750, ..."
+std::string adjustable_words(const AdjustableAnswer& a) {
+    return fmt::format(
+        ", its rate fixed for {}, then every {} months the {} ({} on {}) + {}, changing by at most "
+        "{} points at first, {} later and {} above the start, so never over {}: at the worst {} a "
+        "month of principal and interest",
+        term_text(a.initial), a.reset.count(), a.index.name, percent_text(a.index.value.value(), 3),
+        long_date(a.index.date), fixed(a.margin.value(), 3), a.caps.first.value().text(),
+        a.caps.periodic.value().text(), a.caps.life.value().text(),
+        percent_text(a.ceiling.percent(), 3), dollars(a.largest_payment()));
+}
+
+} // namespace
+
 std::string terms_line(const ScenarioTerms& terms) {
     const std::string apr =
         terms.apr ? percent_text(terms.apr->percent(), 3) : std::string("not to be had");
     return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
-                       "{}-day lock",
+                       "{}-day lock{}",
                        terms.program, percent_text(terms.rate.percent(), 3),
                        fixed(terms.points.value(), 3), apr, term_text(terms.term),
                        dollars(terms.down_payment), percent_text(terms.down_percent.value(), 2),
-                       percent_text(terms.ltv.value(), 2), terms.lock_days);
+                       percent_text(terms.ltv.value(), 2), terms.lock_days,
+                       terms.adjustable ? adjustable_words(*terms.adjustable) : "");
 }
 
 namespace {
@@ -273,6 +290,13 @@ std::vector<std::string> loan_cautions(const Heading& h, const std::vector<Scena
         "insurance and dues as they are today.",
         h.place, h.sample_place ? " (sample figures)" : ""));
     add_lock_cautions(h, terms, notes);
+    const bool adjustable =
+        std::any_of(terms.begin(), terms.end(), [](const auto& each) { return each.adjustable; });
+    if (adjustable) {
+        notes.emplace_back(
+            "Where a rate is adjustable, its APR and totals take the index to stay where it is "
+            "(comment 17(c)(1)-10 to 12 CFR 1026); it will move, and the payment with it.");
+    }
     return notes;
 }
 

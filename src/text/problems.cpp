@@ -140,6 +140,7 @@ const std::vector<std::string_view>& all_ids() {
         "package-in-package",
         "dates-reversed",
         "ladder-not-falling",
+        "adjustable-out-of-bounds",
         "book-expired",
         "book-not-yet",
         "lot-not-free",
@@ -361,6 +362,16 @@ Problem dates_reversed(const Spot& spot, std::string_view earlier, std::string_v
 Problem ladder_not_falling(const Spot& spot) {
     return at(spot, "ladder-not-falling", "a rung out of order",
               "rates that rise while their points fall", "sort the rungs by rate");
+}
+
+Problem adjustable_out_of_bounds(const Spot& spot, std::string_view rate, std::string_view life_cap,
+                                 std::string_view margin) {
+    return at(spot, "adjustable-out-of-bounds",
+              fmt::format("a margin of {} and a rate that may never pass {} + {}", margin, rate,
+                          life_cap),
+              "a margin that the rate and its life cap leave room for, and an initial term shorter "
+              "than the loan",
+              "check \"margin\", the rungs, and the program's \"caps\"");
 }
 
 Problem book_expired(const Spot& spot, std::string_view as_of, std::string_view last) {

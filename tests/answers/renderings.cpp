@@ -63,7 +63,7 @@ std::vector<Rendering> with_payments(const Sitting& sitting) {
     };
     for (const std::size_t one : all) {
         const CashAnswer needed = cash(sitting, one);
-        const MonthByMonthAnswer months = month_by_month(sitting, one, Money::dollars(100));
+        const MonthByMonthAnswer months = month_by_month(sitting, one, {Money::dollars(100)});
         list.push_back({"cash", text_of(needed), json_text_of(needed), {one}});
         list.push_back({"schedule", text_of(months), json_text_of(months), {one}});
     }
@@ -224,8 +224,8 @@ TEST_CASE("Income, debts, cash and household are in no rendering") {
         CHECK(with[i].text == without[i].text);
         CHECK(with[i].json == without[i].json);
     }
-    const std::string csv = csv_of(month_by_month(sitting, 0, std::nullopt));
-    CHECK(csv == csv_of(month_by_month(plain, 0, std::nullopt)));
+    const std::string csv = csv_of(month_by_month(sitting, 0));
+    CHECK(csv == csv_of(month_by_month(plain, 0)));
 }
 
 TEST_CASE("Work that needs a permit is said where it is shown, and for whom terms are") {

@@ -53,8 +53,8 @@ void check_rows(const MonthByMonthAnswer& answer) {
 TEST_CASE("Extra principal: each payment is larger by it, and what it saves is the difference") {
     const Sitting sitting = six_programs().sitting();
     for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
-        const MonthByMonthAnswer plain = month_by_month(sitting, s, Money{});
-        const MonthByMonthAnswer ahead = month_by_month(sitting, s, money("150"));
+        const MonthByMonthAnswer plain = month_by_month(sitting, s, {Money{}});
+        const MonthByMonthAnswer ahead = month_by_month(sitting, s, {money("150")});
         CAPTURE(plain.scenario.terms.name);
         check_rows(plain);
         check_rows(ahead);
@@ -76,11 +76,11 @@ TEST_CASE("A scenario's own extra principal is used unless another amount is ask
     Inquiry inquiry = six_programs().inquiry;
     inquiry.scenarios[0].extra_principal = money("200");
     const Sitting sitting(six_programs().desk, inquiry);
-    CHECK(month_by_month(sitting, 0, std::nullopt).saves->extra == money("200"));
-    CHECK(month_by_month(sitting, 0, money("75")).saves->extra == money("75"));
-    CHECK_FALSE(month_by_month(sitting, 0, Money{}).saves.has_value());
-    CHECK(month_by_month(sitting, 0, std::nullopt).scenario.monthly ==
-          month_by_month(sitting, 0, Money{}).scenario.monthly); // the payment due stays the same
+    CHECK(month_by_month(sitting, 0).saves->extra == money("200"));
+    CHECK(month_by_month(sitting, 0, {money("75")}).saves->extra == money("75"));
+    CHECK_FALSE(month_by_month(sitting, 0, {Money{}}).saves.has_value());
+    CHECK(month_by_month(sitting, 0).scenario.monthly ==
+          month_by_month(sitting, 0, {Money{}}).scenario.monthly); // the payment due stays the same
 }
 
 TEST_CASE("Asked for, insurance ends with the payment that brings the actual balance to 80 %") {
@@ -90,7 +90,7 @@ TEST_CASE("Asked for, insurance ends with the payment that brings the actual bal
     const Sitting sitting(six_programs().desk, inquiry);
     for (const char* extra : {"0", "150", "900"}) {
         CAPTURE(extra);
-        const MonthByMonthAnswer answer = month_by_month(sitting, s, money(extra));
+        const MonthByMonthAnswer answer = month_by_month(sitting, s, {money(extra)});
         const Money eighty =
             percent_of(answer.scenario.value, Percent(decimal("80")), Rounding::down);
         const int last = last_insured(answer);
@@ -102,8 +102,8 @@ TEST_CASE("Asked for, insurance ends with the payment that brings the actual bal
         CHECK(row(last - 1).balance > eighty);
         CHECK(row(last).insurance == row(1).insurance); // level, to its end
     }
-    CHECK(last_insured(month_by_month(sitting, s, money("150"))) <
-          last_insured(month_by_month(sitting, s, Money{})));
+    CHECK(last_insured(month_by_month(sitting, s, {money("150")})) <
+          last_insured(month_by_month(sitting, s, {Money{}})));
 }
 
 TEST_CASE("Without a request, insurance ends as first scheduled, extra principal or not") {
@@ -111,8 +111,8 @@ TEST_CASE("Without a request, insurance ends as first scheduled, extra principal
     const std::size_t s = scenario_of("conventional", inquiry);
     REQUIRE_FALSE(inquiry.scenarios[s].end_mi_on_request);
     const Sitting sitting = six_programs().sitting();
-    const MonthByMonthAnswer plain = month_by_month(sitting, s, Money{});
-    const MonthByMonthAnswer ahead = month_by_month(sitting, s, money("150"));
+    const MonthByMonthAnswer plain = month_by_month(sitting, s, {Money{}});
+    const MonthByMonthAnswer ahead = month_by_month(sitting, s, {money("150")});
     const int last = last_insured(plain);
     CHECK(last == plain.scenario.insurance.payments);
     CHECK(last_insured(ahead) == last);
@@ -125,14 +125,14 @@ TEST_CASE("Without a request, insurance ends as first scheduled, extra principal
     CHECK(balance(last) <= limit);
     CHECK(balance(last - 1) > limit);
     // A loan that has ended carries none, whatever the schedule said.
-    const MonthByMonthAnswer soon = month_by_month(sitting, s, money("20000"));
+    const MonthByMonthAnswer soon = month_by_month(sitting, s, {money("20000")});
     CHECK(last_insured(soon) == static_cast<int>(soon.rows.size()));
     CHECK(soon.saves->insurance_saved > Money{});
 }
 
 TEST_CASE("FHA's premium falls every year and runs the whole term at 3.5 % down") {
     const std::size_t s = scenario_of("fha", six_programs().inquiry);
-    const MonthByMonthAnswer answer = month_by_month(six_programs().sitting(), s, std::nullopt);
+    const MonthByMonthAnswer answer = month_by_month(six_programs().sitting(), s);
     CHECK(last_insured(answer) == 360);
     for (std::size_t i = 12; i < answer.rows.size(); i += 12) {
         CHECK(answer.rows[i].insurance < answer.rows[i - 1].insurance);
@@ -141,7 +141,7 @@ TEST_CASE("FHA's premium falls every year and runs the whole term at 3.5 % down"
 }
 
 TEST_CASE("Comma-separated values hold each row, a heading, and nothing to quote") {
-    const MonthByMonthAnswer answer = month_by_month(small()->sitting(), 0, std::nullopt);
+    const MonthByMonthAnswer answer = month_by_month(small()->sitting(), 0);
     Findings findings;
     const Document read = parse_csv(std::make_shared<Source>("s.csv", csv_of(answer)), findings);
     REQUIRE(findings.none());

@@ -72,10 +72,9 @@ std::vector<Asked> questions_of(const std::string& buyer) {
     for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
         const std::string& name = loaded->inquiry.scenarios[s].name;
         list.push_back(asked({"cash", buyer, "--scenario", name}, cash(sitting, s)));
-        list.push_back(asked({"schedule", buyer, "--scenario", name},
-                             month_by_month(sitting, s, std::nullopt)));
+        list.push_back(asked({"schedule", buyer, "--scenario", name}, month_by_month(sitting, s)));
         list.push_back(asked({"schedule", buyer, "--scenario", name, "--extra", "125.50"},
-                             month_by_month(sitting, s, money("125.50"))));
+                             month_by_month(sitting, s, {money("125.50")})));
     }
     return list;
 }
@@ -133,7 +132,7 @@ TEST_CASE("Comma-separated values are the library's, and only where they are ask
     CHECK(run({"list", "options", book_file, "--csv"}).output ==
           listing_csv(book, Listing::options));
     const std::string& name = six_programs().inquiry.scenarios.front().name;
-    const MonthByMonthAnswer months = month_by_month(six_programs().sitting(), 0, std::nullopt);
+    const MonthByMonthAnswer months = month_by_month(six_programs().sitting(), 0);
     CHECK(run({"schedule", buyers.front(), "--scenario", name, "--csv", "--rates", rates_folder})
               .output == csv_of(months));
 }

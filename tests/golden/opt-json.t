@@ -187,7 +187,8 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "available": true,
       "refusals": [],
@@ -226,6 +227,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
           "total": "8197.59"
         }
       },
+      "temporary_buydown": null,
       "mortgage_insurance": {
         "name": "Mortgage insurance",
         "annual_percent": "0.6",
@@ -290,7 +292,8 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "available": true,
       "refusals": [],
@@ -329,6 +332,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
           "total": "6015.72"
         }
       },
+      "temporary_buydown": null,
       "mortgage_insurance": {
         "name": "Mortgage insurance",
         "annual_percent": "0",
@@ -431,7 +435,8 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "per_thousand": "86.18",
       "monthly": {
@@ -462,7 +467,8 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "per_thousand": "86.07",
       "monthly": {
@@ -797,7 +803,8 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "available": true,
       "refusals": [],
@@ -836,6 +843,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
           "total": "8197.59"
         }
       },
+      "temporary_buydown": null,
       "mortgage_insurance": {
         "name": "Mortgage insurance",
         "annual_percent": "0.6",
@@ -914,7 +922,8 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
-        "fine_print": "It is invented, for transcripts only."
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
       },
       "available": true,
       "refusals": [],
@@ -953,6 +962,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
           "total": "6015.72"
         }
       },
+      "temporary_buydown": null,
       "mortgage_insurance": {
         "name": "Mortgage insurance",
         "annual_percent": "0",
@@ -1199,7 +1209,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "down_percent": "10.00",
       "ltv": "90.00",
       "down_from_cash": false,
-      "fine_print": "It is invented, for transcripts only."
+      "fine_print": "It is invented, for transcripts only.",
+      "adjustable": null
     },
     "available": true,
     "refusals": [],
@@ -1238,6 +1249,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
         "total": "8197.59"
       }
     },
+    "temporary_buydown": null,
     "mortgage_insurance": {
       "name": "Mortgage insurance",
       "annual_percent": "0.6",
@@ -1287,10 +1299,12 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     "balance_after_five_years": "0.00",
     "balance_after_ten_years": "0.00"
   },
+  "rate_way": "fixed",
   "rows": [
     {
       "month": 1,
       "due": "2027-03-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "483.38",
       "principal": "7514.94",
@@ -1300,6 +1314,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 2,
       "due": "2027-04-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "444.23",
       "principal": "7554.09",
@@ -1309,6 +1324,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 3,
       "due": "2027-05-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "404.89",
       "principal": "7593.43",
@@ -1318,6 +1334,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 4,
       "due": "2027-06-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "365.34",
       "principal": "7632.98",
@@ -1327,6 +1344,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 5,
       "due": "2027-07-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "325.59",
       "principal": "7672.73",
@@ -1336,6 +1354,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 6,
       "due": "2027-08-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "285.62",
       "principal": "7712.70",
@@ -1345,6 +1364,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 7,
       "due": "2027-09-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "245.45",
       "principal": "7752.87",
@@ -1354,6 +1374,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 8,
       "due": "2027-10-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "205.07",
       "principal": "7793.25",
@@ -1363,6 +1384,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 9,
       "due": "2027-11-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "164.48",
       "principal": "7833.84",
@@ -1372,6 +1394,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 10,
       "due": "2027-12-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "123.68",
       "principal": "7874.64",
@@ -1381,6 +1404,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 11,
       "due": "2028-01-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "82.67",
       "principal": "7915.65",
@@ -1390,6 +1414,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     {
       "month": 12,
       "due": "2028-02-01",
+      "rate": "6.25",
       "payment": "7998.32",
       "interest": "41.44",
       "principal": "7956.88",
@@ -1491,7 +1516,8 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "down_percent": "33.94",
       "ltv": "66.06",
       "down_from_cash": false,
-      "fine_print": "It is invented, for transcripts only."
+      "fine_print": "It is invented, for transcripts only.",
+      "adjustable": null
     },
     "available": true,
     "refusals": [],
@@ -1530,6 +1556,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
         "total": "6015.72"
       }
     },
+    "temporary_buydown": null,
     "mortgage_insurance": {
       "name": "Mortgage insurance",
       "annual_percent": "0",
@@ -1721,7 +1748,6 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     "ltv_if_given": "66.06"
   },
   "appraisal_gap": "0.00",
-  "buydown": null,
   "calendar": [
     {
       "date": "2026-11-24",

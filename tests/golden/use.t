@@ -137,6 +137,10 @@ Options:
   -h,--help                   Print this help message and exit
   --scenario TEXT REQUIRED    the scenario's name in the inquiry
   --extra TEXT                extra principal each month, in dollars
+  --index TEXT ... Excludes: --worst-case
+                              adjustable rates: the index at each change, in percent; the last stays
+  --worst-case Excludes: --index
+                              adjustable rates: every change as high as the caps let it be
   --csv                       comma-separated values, for a spreadsheet
 
 Example:

@@ -22,7 +22,7 @@ struct Catch::StringMaker<RateStep> {
 
 namespace {
 
-using Path = std::vector<RateStep>;
+using Steps = std::vector<RateStep>;
 using Problems = std::vector<AdjustableProblem>;
 
 Money money(const char* text) { return Money::parse(text).value(); }
@@ -112,10 +112,10 @@ TEST_CASE("The rate-cap path of the ability-to-repay commentary") {
     // Source: commentary to 12 CFR 1026.43: 5 % to start with, caps of 2 points, at most 12 % (or
     // 10 %): 7, 9, 11 (or 10) after months 36, 48 and 60.
     const LoanTerms loan = loan_at("5");
-    const Path to_twelve{
+    const Steps to_twelve{
         {1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("11")}, {73, rate("12")}};
     CHECK(worst_case_path(loan, terms(36, 12, caps("2", "2", "7"))) == to_twelve);
-    const Path to_ten{{1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("10")}};
+    const Steps to_ten{{1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("10")}};
     CHECK(worst_case_path(loan, terms(36, 12, caps("2", "2", "5"))) == to_ten);
 }
 
@@ -123,7 +123,7 @@ TEST_CASE("The adjustable loan of the ability-to-repay commentary") {
     // Source: commentary to 12 CFR 1026.43: 200,000 over 30 years at 5 % for 36 months, then 7 %
     // for 12; 188,218 is left, and 9 % over 312 months takes 1,564 a month.
     const LoanTerms loan = loan_at("5");
-    const AdjustableSchedule schedule =
+    const Schedule schedule =
         amortize(loan, worst_case_path(loan, terms(36, 12, caps("2", "2", "4"))));
     CHECK(in_dollars(schedule.balance(48)) == Money::dollars(188218));
     REQUIRE(schedule.steps().size() == 3);
@@ -142,22 +142,22 @@ TEST_CASE("Fixed, balloon and interest-only loans of the same commentary") {
     const Fixed fixed[] = {{"6", 1199}, {"7", 1331}, {"7.5", 1398}, {"8", 1468}, {"9", 1609}};
     for (const Fixed& row : fixed) {
         CAPTURE(row.at);
-        const AdjustableSchedule schedule = amortize(loan_at(row.at), Path{{1, rate(row.at)}});
+        const Schedule schedule = amortize(loan_at(row.at), Steps{{1, rate(row.at)}});
         CHECK(in_dollars(schedule.row(1).payment) == Money::dollars(row.payment));
     }
     // A balloon is the balance with that month's payment in it.
-    const AdjustableSchedule six = amortize(loan_at("6"), Path{{1, rate("6")}});
+    const Schedule six = amortize(loan_at("6"), Steps{{1, rate("6")}});
     CHECK(in_dollars(six.balance(36) + six.row(36).payment) == Money::dollars(193367));
     // The commentary pays an unrounded 1,330.60499... at 7 %: the half cent a month that is not
     // paid here grows to 0.86 with payment 120, across the printed dollar.
-    const AdjustableSchedule seven = amortize(loan_at("7"), Path{{1, rate("7")}});
+    const Schedule seven = amortize(loan_at("7"), Steps{{1, rate("7")}});
     const Money beyond = seven.balance(120) + seven.row(120).payment - Money::dollars(172955);
     CHECK(beyond > Money{});
     CHECK(beyond < money("1.50"));
     // Interest only at 7 % for 60 months, then over 300.
     const Money loan = Money::dollars(200000);
     CHECK(in_dollars(monthly_interest(loan, rate("7"))) == Money::dollars(1167));
-    const AdjustableSchedule after = amortize({loan, rate("7"), Months(300)}, Path{{1, rate("7")}});
+    const Schedule after = amortize({loan, rate("7"), Months(300)}, Steps{{1, rate("7")}});
     CHECK(in_dollars(after.row(1).payment) == Money::dollars(1414));
 }
 
@@ -168,8 +168,8 @@ TEST_CASE("The adjustable loan of the consumer handbook") {
     const LoanTerms loan = loan_at("6");
     const AdjustableTerms uncapped = terms(12, 12, caps("6", "6", "6"), "6.25");
     const AdjustableTerms capped = terms(12, 12, caps("2", "2", "6"), "6.25");
-    const AdjustableSchedule free = amortize(loan, composite_path(loan, uncapped));
-    const AdjustableSchedule held = amortize(loan, composite_path(loan, capped));
+    const Schedule free = amortize(loan, composite_path(loan, uncapped));
+    const Schedule held = amortize(loan, composite_path(loan, capped));
     CHECK(free.row(12).payment == money("1199.10"));
     CHECK(free.row(13).payment == money("1600.42"));
     CHECK(held.row(13).payment == money("1461.72"));
@@ -180,8 +180,8 @@ TEST_CASE("Payments of a loan whose rates are agreed from the start") {
     // Source: SAS/ETS User's Guide, the LOAN procedure, Figure 17.4: 100,000 over 180 months at
     // 6.5 %, from payment 24 on 8 %, from 48 on 9 %: 871.11, 946.50, 992.01.
     const LoanTerms loan{Money::dollars(100000), rate("6.5"), Months(180)};
-    const AdjustableSchedule schedule =
-        amortize(loan, Path{{1, rate("6.5")}, {24, rate("8")}, {48, rate("9")}});
+    const Schedule schedule =
+        amortize(loan, Steps{{1, rate("6.5")}, {24, rate("8")}, {48, rate("9")}});
     CHECK(schedule.row(23).payment == money("871.11"));
     CHECK(schedule.row(24).payment == money("946.50"));
     CHECK(schedule.row(48).payment == money("992.01"));
@@ -193,12 +193,12 @@ TEST_CASE("The worst of the SOFR plans") {
     // Source of the caps: Fannie Mae's notice of 1 April 2020: 5/6 2/1/5; 7/6 and 10/6 5/1/5. First
     // changes with payments 61, 85 and 121, then every six months.
     const LoanTerms loan = loan_at("6");
-    const Path five{
+    const Steps five{
         {1, rate("6")}, {61, rate("8")}, {67, rate("9")}, {73, rate("10")}, {79, rate("11")}};
     CHECK(worst_case_path(loan, terms(60, 6, caps("2", "1", "5"))) == five);
-    const Path seven{{1, rate("6")}, {85, rate("11")}};
+    const Steps seven{{1, rate("6")}, {85, rate("11")}};
     CHECK(worst_case_path(loan, terms(84, 6, caps("5", "1", "5"))) == seven);
-    const Path ten{{1, rate("6")}, {121, rate("11")}};
+    const Steps ten{{1, rate("6")}, {121, rate("11")}};
     CHECK(worst_case_path(loan, terms(120, 6, caps("5", "1", "5"))) == ten);
     CHECK(ceiling_rate(loan, terms(120, 6, caps("5", "1", "5"))) == rate("11"));
 }
@@ -208,17 +208,17 @@ TEST_CASE("A rate follows its index within caps and floor") {
     const LoanTerms loan = loan_at("6");
     const AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"));
     const std::vector<Percent> up{percent("4"), percent("7"), percent("9"), percent("9")};
-    const Path rises{{1, rate("6")}, // index + margin 6.75, 9.75, 11.75 ...
-                     {61, rate("6.75")}, {67, rate("7.75")},  {73, rate("8.75")},
-                     {79, rate("9.75")}, {85, rate("10.75")}, {91, rate("11")}};
+    const Steps rises{{1, rate("6")}, // index + margin 6.75, 9.75, 11.75 ...
+                      {61, rate("6.75")}, {67, rate("7.75")},  {73, rate("8.75")},
+                      {79, rate("9.75")}, {85, rate("10.75")}, {91, rate("11")}};
     CHECK(rate_path(loan, plan, up) == rises);
     const std::vector<Percent> down{percent("0")}; // to the floor of 2.75: -2, -1, -0.25
-    const Path falls{{1, rate("6")}, {61, rate("4")}, {67, rate("3")}, {73, rate("2.75")}};
+    const Steps falls{{1, rate("6")}, {61, rate("4")}, {67, rate("3")}, {73, rate("2.75")}};
     CHECK(rate_path(loan, plan, down) == falls);
     const std::vector<Percent> flat{percent("3.25")}; // 6 again: nothing changes
-    CHECK(rate_path(loan, plan, flat) == Path{{1, rate("6")}});
+    CHECK(rate_path(loan, plan, flat) == Steps{{1, rate("6")}});
     const std::vector<Percent> back{percent("4.25"), percent("3.25")};
-    const Path returns{{1, rate("6")}, {61, rate("7")}, {67, rate("6")}};
+    const Steps returns{{1, rate("6")}, {61, rate("7")}, {67, rate("6")}};
     CHECK(rate_path(loan, plan, back) == returns);
     CHECK_THROWS_AS(rate_path(loan, plan, {}), Broken);
 }
@@ -226,7 +226,7 @@ TEST_CASE("A rate follows its index within caps and floor") {
 TEST_CASE("A cap goes before a floor above the initial rate") {
     AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"), "0");
     plan.floor = percent("6.5");
-    const Path path{{1, rate("4")}, {61, rate("6")}, {67, rate("6.5")}};
+    const Steps path{{1, rate("4")}, {61, rate("6")}, {67, rate("6.5")}};
     CHECK(composite_path(loan_at("4"), plan) == path);
 }
 
@@ -235,16 +235,16 @@ TEST_CASE("The composite rate is the fully indexed one of consummation, as the c
     // make 8.25 against 5 % to start with: up 2, then 1, then the rest.
     const LoanTerms loan = loan_at("5");
     const AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"), "5.5");
-    const Path path{{1, rate("5")}, {61, rate("7")}, {67, rate("8")}, {73, rate("8.25")}};
+    const Steps path{{1, rate("5")}, {61, rate("7")}, {67, rate("8")}, {73, rate("8.25")}};
     CHECK(composite_path(loan, plan) == path);
-    const AdjustableSchedule schedule = amortize(loan, path);
+    const Schedule schedule = amortize(loan, path);
     const auto apr = annual_percentage_rate(loan.loan, schedule.payments());
     REQUIRE(apr);
     CHECK(*apr > rate("5"));
     CHECK(*apr < rate("8.25"));
     // No discount: the APR is the rate, but for cents of rounding.
     const AdjustableTerms even = terms(60, 6, caps("2", "1", "5"), "2.25");
-    const AdjustableSchedule level = amortize(loan, composite_path(loan, even));
+    const Schedule level = amortize(loan, composite_path(loan, even));
     const auto same = annual_percentage_rate(loan.loan, level.payments());
     REQUIRE(same);
     CHECK(*same > rate("4.9999"));
@@ -288,19 +288,19 @@ TEST_CASE("What is wrong with adjustable terms is said, all of it") {
 
 TEST_CASE("A path that does not rise is refused, and so is a row that is not there") {
     const LoanTerms loan = loan_at("6");
-    CHECK_THROWS_AS(amortize(loan, Path{}), Broken);
-    CHECK_THROWS_AS(amortize(loan, Path{{2, rate("6")}}), Broken);
-    CHECK_THROWS_AS(amortize(loan, Path{{1, rate("6")}, {1, rate("7")}}), Broken);
-    CHECK_THROWS_AS(amortize(loan, Path{{1, rate("6")}, {362, rate("7")}}), Broken);
-    const AdjustableSchedule schedule = amortize(loan, Path{{1, rate("6")}});
+    CHECK_THROWS_AS(amortize(loan, Steps{}), Broken);
+    CHECK_THROWS_AS(amortize(loan, Steps{{2, rate("6")}}), Broken);
+    CHECK_THROWS_AS(amortize(loan, Steps{{1, rate("6")}, {1, rate("7")}}), Broken);
+    CHECK_THROWS_AS(amortize(loan, Steps{{1, rate("6")}, {362, rate("7")}}), Broken);
+    const Schedule schedule = amortize(loan, Steps{{1, rate("6")}});
     CHECK_THROWS_AS(schedule.row(0), Broken);
     CHECK_THROWS_AS(schedule.row(361), Broken);
     CHECK(schedule.balance(361) == Money{});
 }
 
 TEST_CASE("A loan of nothing has no payments") {
-    const AdjustableSchedule schedule =
-        amortize({Money{}, rate("6"), Months(360)}, Path{{1, rate("6")}, {61, rate("7")}});
+    const Schedule schedule =
+        amortize({Money{}, rate("6"), Months(360)}, Steps{{1, rate("6")}, {61, rate("7")}});
     CHECK(schedule.months() == 0);
     CHECK(schedule.payments().empty());
     CHECK(schedule.largest_payment() == Money{});
@@ -312,7 +312,7 @@ TEST_CASE("A rate that never changes makes the schedule of a fixed loan") {
     for (int i = 0; i < 300; ++i) {
         const LoanTerms loan = seeded.terms();
         const Schedule fixed = amortize(loan);
-        const AdjustableSchedule schedule = amortize(loan, Path{{1, loan.rate}});
+        const Schedule schedule = amortize(loan, Steps{{1, loan.rate}});
         if (schedule.balances() != fixed.balances()) FAIL(i);
         if (schedule.total_interest() != fixed.total_interest()) FAIL(i);
     }
@@ -325,9 +325,9 @@ TEST_CASE("Any adjustable loan keeps within its caps, and its principal sums to 
         CAPTURE(i);
         const Case any = any_case(seeded);
         REQUIRE(adjustable_problems(any.loan, any.terms).empty());
-        const Path path = rate_path(any.loan, any.terms, any.indexes);
-        const Path worst = worst_case_path(any.loan, any.terms);
-        const AdjustableSchedule schedule = amortize(any.loan, path);
+        const Steps path = rate_path(any.loan, any.terms, any.indexes);
+        const Steps worst = worst_case_path(any.loan, any.terms);
+        const Schedule schedule = amortize(any.loan, path);
         Money principal;
         Money paid;
         for (int month = 1; month <= schedule.months(); ++month) {

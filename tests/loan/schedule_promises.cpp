@@ -21,10 +21,10 @@ struct DamagedSchedule {
         schedule.balances_[static_cast<std::size_t>(month)] = balance;
     }
     void set_last_payment(Money payment) { schedule.last_payment_ = payment; }
-    void set_payment(Money payment) { schedule.payment_ = payment; }
+    void set_payment(Money payment) { schedule.steps_[0].payment = payment; }
     void set_extra(Money extra) { schedule.extra_ = extra; }
     void set_loan(Money loan) { schedule.terms_.loan = loan; }
-    void set_rate(Rate rate) { schedule.terms_.rate = rate; }
+    void set_rate(Rate rate) { schedule.steps_[0].rate = rate; }
     void drop_last_row() { schedule.balances_.pop_back(); }
 };
 

@@ -55,7 +55,6 @@ struct CashAnswer {
     std::vector<CreditLine> credits;
     std::optional<Percent> contribution_cap;
     ValueEffects effects;
-    std::optional<Buydown> buydown;
     std::vector<CalendarDay> calendar; ///< sums to the cash needed
 };
 

@@ -13,6 +13,7 @@ namespace quoin {
 struct MonthRow {
     int month = 0;
     Date due;
+    Rate rate;
     Money payment; ///< principal and interest, extra principal among it
     Money interest;
     Money principal;
@@ -30,19 +31,36 @@ struct ExtraSaves {
     Date last_due;
 };
 
+/// The way that an adjustable rate is taken to go.
+enum class RateWay {
+    fixed,
+    index_of_the_day, ///< the index stays where it is
+    given_index,
+    worst_case, ///< every change as high as the caps let it be
+};
+
+/// What the schedule is run under besides the scenario.
+struct RunAs {
+    std::optional<Money> extra = {};   ///< instead of the scenario's own extra principal
+    std::vector<Percent> indexes = {}; ///< of each change in order; the last for all later ones
+    bool worst_case = false;
+};
+
 struct MonthByMonthAnswer {
     Heading heading;
     ScenarioAnswer scenario;
+    RateWay way = RateWay::fixed;
     std::vector<MonthRow> rows; ///< with the extra principal
     Money total_interest;
     Money total_insurance;
     std::optional<ExtraSaves> saves;
 };
 
-/// `extra` replaces the scenario's own extra principal where it is given. The automatic end of
-/// conventional mortgage insurance stays on the initial schedule (12 USC 4902(b)); its end on
-/// request follows the actual balance (12 USC 4902(a)).
+/// The automatic end of conventional mortgage insurance stays on the initial schedule (12 USC
+/// 4902(b)), for an adjustable rate on the schedule then in effect (12 USC 4901); its end on
+/// request follows the actual balance (12 USC 4902(a)). Precondition: indexes and worst case only
+/// where the scenario's rate is adjustable.
 [[nodiscard]] MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario,
-                                                std::optional<Money> extra);
+                                                const RunAs& run = {});
 
 } // namespace quoin

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/sitting.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/loan_figures.hpp>
@@ -28,6 +29,7 @@ struct ScenarioTerms {
     Percent down_percent; ///< of the price
     Ltv ltv;              ///< rounded for people; the rules read it cut to two decimals
     bool down_from_cash = false;
+    std::optional<AdjustableAnswer> adjustable; ///< nothing where the rate is fixed
 };
 
 /// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).
@@ -68,7 +70,8 @@ struct ScenarioAnswer {
     Money loan;
     Monthly monthly;
     Monthly first_year;
-    int first_year_months = 0; ///< months of the first-year figure; 0: it never applies
+    int first_year_months = 0;      ///< months of the first-year figure; 0: it never applies
+    std::optional<Buydown> buydown; ///< temporary: what the first years pay
     InsuranceAnswer insurance;
     CashToClose cash;
     CreditsUsed credits;

@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/band_table.hpp>
 
 namespace quoin {
@@ -54,6 +55,8 @@ struct LoanProgram {
     std::string upfront_name;
     AnnualMethod annual = AnnualMethod::none;
     std::string annual_name;
+    std::optional<AdjustablePlan> adjustable; ///< nothing where the rate is fixed
+    std::string rules_of; ///< id of the program whose rules stand where this one gives none
     std::array<std::vector<BandTable>, rule_count> rules;
 
     /// The table of a rule in force, or nullptr where the program has none on that day.

@@ -1,6 +1,7 @@
 // RateSheet: the rates of a day: ladders of rate against points, adjustments, MI factors.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,14 @@ struct Ladder {
     int months = 0;
     int lock_days = 0;
     std::vector<Rung> rungs;
+    std::optional<Percent> margin = {}; ///< of an adjustable program's later rates, over the index
+};
+
+/// What the later rates of adjustable loans follow.
+struct RateIndex {
+    std::string name;
+    Percent value;
+    Date date;
 };
 
 /// Points added by score, LTV or term.
@@ -39,7 +48,8 @@ struct RateSheet {
     std::string lender;
     std::string license;
     std::string note;
-    int per_diem_year = 360; ///< days of the year that prepaid interest is figured with
+    int per_diem_year = 360;        ///< days of the year that prepaid interest is figured with
+    std::optional<RateIndex> index; ///< needed for adjustable programs alone
     std::vector<Ladder> ladders;
     std::vector<Adjustment> adjustments;
     std::vector<ClosingCost> costs;            ///< the lender's own

@@ -15,22 +15,13 @@
 #include <span>
 #include <vector>
 
-#include <quoin/exact/money.hpp>
 #include <quoin/exact/months.hpp>
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
+#include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/loan/schedule.hpp>
 
 namespace quoin {
-
-/// In percentage points, as in "2/1/5".
-struct RateCaps {
-    Percent first;    ///< up or down from the initial rate, at the first change
-    Percent periodic; ///< up or down from the rate before, at each later change
-    Percent life;     ///< above the initial rate, ever
-
-    friend bool operator==(const RateCaps&, const RateCaps&) = default;
-};
 
 /// What an adjustable loan has besides LoanTerms, whose rate is the initial one.
 struct AdjustableTerms {
@@ -70,12 +61,6 @@ enum class AdjustableProblem {
 /// The initial rate and the life cap.
 [[nodiscard]] Rate ceiling_rate(const LoanTerms& loan, const AdjustableTerms& terms);
 
-struct RateStep {
-    int from_payment = 1; ///< the first at this rate
-    Rate rate;
-
-    friend bool operator==(const RateStep&, const RateStep&) = default;
-};
 /// The initial rate, then each rate that differs from the one before. `indexes` holds the index of
 /// each change in order; the last stands for all later ones. Preconditions of the three: no
 /// adjustable_problems; at least one index.
@@ -88,45 +73,5 @@ struct RateStep {
 /// as the caps make of it: comment 17(c)(1)-10 to 12 CFR 1026.
 [[nodiscard]] std::vector<RateStep> composite_path(const LoanTerms& loan,
                                                    const AdjustableTerms& terms);
-
-/// A step of the path and the level payment that goes with it.
-struct PaymentStep {
-    int from_payment = 1;
-    Rate rate;
-    Money payment;
-
-    friend bool operator==(const PaymentStep&, const PaymentStep&) = default;
-};
-
-/// A schedule whose rate changes. Interest of a month is rounded half away from zero to the cent;
-/// the last payment clears the balance.
-class AdjustableSchedule {
-  public:
-    /// Preconditions: those of amortize(LoanTerms); a path from payment 1 on, in order.
-    /// The rate of `loan` is not looked at: the path's first is.
-    AdjustableSchedule(const LoanTerms& loan, std::span<const RateStep> path);
-
-    [[nodiscard]] const std::vector<PaymentStep>& steps() const { return steps_; }
-    /// Payments actually made: the term, or fewer where rounding ends it early.
-    [[nodiscard]] int months() const { return static_cast<int>(balances_.size()) - 1; }
-    [[nodiscard]] const std::vector<Money>& balances() const { return balances_; } ///< [0] the loan
-    /// Balance after payment `month`; 0 gives the loan, past the end gives zero.
-    [[nodiscard]] Money balance(int month) const;
-    [[nodiscard]] const PaymentStep& step(int month) const; ///< in force at payment `month`
-    /// Precondition: 1 <= month <= months().
-    [[nodiscard]] ScheduleRow row(int month) const;
-    /// Every payment in order, as annual_percentage_rate takes them.
-    [[nodiscard]] std::vector<Money> payments() const;
-    [[nodiscard]] Money largest_payment() const; ///< of the steps
-    [[nodiscard]] Money total_interest() const;
-
-  private:
-    void run(const PaymentStep& step, int last, bool ends);
-    void check() const;
-
-    std::vector<PaymentStep> steps_;
-    std::vector<Money> balances_;
-};
-[[nodiscard]] AdjustableSchedule amortize(const LoanTerms& loan, std::span<const RateStep> path);
 
 } // namespace quoin

@@ -110,7 +110,7 @@ struct LoanFigures {
     Rate rate;
     Points points;          ///< with adjustments
     Percent annual_percent; ///< of mortgage insurance
-    Schedule schedule;
+    Schedule schedule;      ///< an adjustable rate follows the index of the day
     MonthlyPremium insurance;
     InsuranceEnd insurance_end; ///< conventional only
     LocalCosts local;

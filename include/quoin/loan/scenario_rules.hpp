@@ -9,6 +9,7 @@
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
+#include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/scenario.hpp>
 
@@ -26,6 +27,7 @@ struct ScenarioRules {
     const Place* place = nullptr;
     std::array<const BandTable*, rule_count> rules{}; ///< nullptr where a rule does not apply
     const Ladder* ladder = nullptr;                   ///< nullptr: the sheet has no such rate
+    std::optional<AdjustableTerms> adjustable;        ///< nothing: fixed, or no margin is quoted
     std::vector<const BandTable*> adjustments;
     const BandTable* mi_factors = nullptr;
     ClosingCosts closing_costs; ///< the lender's and the place's

@@ -1,13 +1,16 @@
 // A loan's schedule, month by month, in cents.
 //
 // Interest of a month is rounded half away from zero; the last payment clears the balance. So the
-// principal parts sum to the loan, always. Kept as the payment and the balances: every other figure
-// of a row follows from two neighbours.
+// principal parts sum to the loan, always. Where the rate changes, the payment from then on is
+// level over what is left of the term. Kept as the payments' steps and the balances: every other
+// figure of a row follows from two neighbours.
 //
 //   Schedule s = amortize({loan, rate, term});
 //   s.row(1).interest, s.balance(60), s.interest_through(60), s.last_payment()
+//   amortize(terms, path)  -> of a rate that changes: loan/adjustable.hpp makes the path
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include <quoin/exact/money.hpp>
@@ -18,10 +21,26 @@ namespace quoin {
 
 struct LoanTerms {
     Money loan;
-    Rate rate;
+    Rate rate; ///< where it changes, the initial one
     Months term;
 
     friend bool operator==(const LoanTerms&, const LoanTerms&) = default;
+};
+
+struct RateStep {
+    int from_payment = 1; ///< the first at this rate
+    Rate rate;
+
+    friend bool operator==(const RateStep&, const RateStep&) = default;
+};
+
+/// A step of the rate and the level payment that goes with it.
+struct PaymentStep {
+    int from_payment = 1;
+    Rate rate;
+    Money payment; ///< without extra principal
+
+    friend bool operator==(const PaymentStep&, const PaymentStep&) = default;
 };
 
 struct ScheduleRow {
@@ -37,8 +56,14 @@ class Schedule {
     Schedule() = default; ///< of no loan
 
     [[nodiscard]] const LoanTerms& terms() const { return terms_; }
-    [[nodiscard]] Money payment() const { return payment_; } ///< the level payment, without extra
-    [[nodiscard]] Money extra() const { return extra_; }     ///< extra principal each month
+    /// One where the rate is fixed. A loan paid off early has only those it came to.
+    [[nodiscard]] const std::vector<PaymentStep>& steps() const { return steps_; }
+    [[nodiscard]] const PaymentStep& step(int month) const; ///< in force at payment `month`
+    [[nodiscard]] Money payment() const { ///< the first level payment, without extra
+        return steps_.empty() ? Money{} : steps_.front().payment;
+    }
+    [[nodiscard]] Money largest_payment() const;         ///< of the steps
+    [[nodiscard]] Money extra() const { return extra_; } ///< extra principal each month
     /// Payments actually made: the term, or fewer where extra principal or rounding ends it early.
     /// A loan of nothing has none.
     [[nodiscard]] int months() const {
@@ -62,17 +87,16 @@ class Schedule {
     [[nodiscard]] Money total_paid() const { return paid_through(months()); }
     [[nodiscard]] Money total_interest() const { return interest_through(months()); }
     [[nodiscard]] Money last_payment() const { return last_payment_; }
+    [[nodiscard]] std::vector<Money> payments() const; ///< each in order, extra among them
 
   private:
-    friend Schedule amortize(const LoanTerms&, Money payment, Money extra);
+    friend class ScheduleRun;
     friend struct DamagedSchedule; ///< the tests of check() break one on purpose
-    Schedule(const LoanTerms& terms, Money payment, Money extra)
-        : terms_(terms), payment_(payment), extra_(extra) {}
 
     LoanTerms terms_;
-    Money payment_;
     Money extra_;
     Money last_payment_;
+    std::vector<PaymentStep> steps_;
     std::vector<Money> balances_;
 };
 
@@ -82,6 +106,14 @@ class Schedule {
 
 /// The schedule under the level payment.
 [[nodiscard]] Schedule amortize(const LoanTerms& terms);
+
+/// The schedule of a rate that changes; the rate of `terms` is not looked at, the path's first is.
+/// Precondition: a path from payment 1 on, rising within the term.
+[[nodiscard]] Schedule amortize(const LoanTerms& terms, std::span<const RateStep> path,
+                                Money extra = {});
+
+/// The same loan with other extra principal; where the rate changes, so does the payment.
+[[nodiscard]] Schedule with_extra(const Schedule& schedule, Money extra);
 
 /// The promise of a schedule, checked in every build where one is made: it starts at the loan and
 /// ends at zero, so that principal sums to the loan; the interest within each payment, the last one

@@ -65,6 +65,8 @@ Problem dates_reversed(const Spot& spot, std::string_view earlier, std::string_v
 
 // Rate sheets.
 Problem ladder_not_falling(const Spot& spot);
+Problem adjustable_out_of_bounds(const Spot& spot, std::string_view rate, std::string_view life_cap,
+                                 std::string_view margin);
 
 // Inquiries against a price book.
 Problem book_expired(const Spot& spot, std::string_view as_of, std::string_view last);

@@ -1,0 +1,30 @@
+// AdjustablePlan: when the rate of an adjustable loan may change, and by how much.
+#pragma once
+
+#include <string>
+
+#include <quoin/exact/months.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/text/reader.hpp>
+
+namespace quoin {
+
+/// In percentage points, as in "2/1/5".
+struct RateCaps {
+    Percent first;    ///< up or down from the initial rate, at the first change
+    Percent periodic; ///< up or down from the rate before, at each later change
+    Percent life;     ///< above the initial rate, ever
+
+    friend bool operator==(const RateCaps&, const RateCaps&) = default;
+};
+
+struct AdjustablePlan {
+    Months initial; ///< at the initial rate
+    Months reset;   ///< between later changes
+    RateCaps caps;
+    std::string source;
+};
+
+[[nodiscard]] AdjustablePlan read_adjustable_plan(Reader& item);
+
+} // namespace quoin

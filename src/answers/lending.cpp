@@ -1,0 +1,138 @@
+// Reading lending data, whichever files it comes in.
+#include <quoin/answers/lending.hpp>
+
+#include <algorithm>
+
+#include <quoin/answers/desk.hpp>
+#include <quoin/loan/adjustable.hpp>
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+/// Items of one kind, and the document that each was read from.
+template <class Item>
+struct Shelf {
+    std::vector<Item>& items;
+    std::string_view what;
+    std::vector<const Document*> documents = {};
+
+    /// Adds an item unless an earlier one has its id.
+    void add(Item item, const Document& document, Findings& findings) {
+        if (!item.id.empty() && index_of(items, item.id) >= 0) {
+            const Value* id = document.root.find("id");
+            findings.add(problems::id_repeated({id, Path{nullptr, "id"}}, what));
+            return;
+        }
+        items.push_back(std::move(item));
+        documents.push_back(&document);
+    }
+};
+
+/// A member of a document, as checks that come after the reading point at it.
+Spot member_of(const Document& document, const Path& path, std::string_view key) {
+    const Value* value = document.root.find(key);
+    return {value != nullptr ? value : &document.root, value != nullptr ? path : Path{}};
+}
+
+/// Rules that a program leaves out are those of the program it names.
+void take_over_rules(Lending& lending, const std::vector<const Document*>& documents,
+                     Findings& findings) {
+    const std::vector<LoanProgram> own = lending.programs;
+    for (std::size_t i = 0; i < own.size(); ++i) {
+        if (own[i].rules_of.empty()) continue;
+        const Spot spot = member_of(*documents[i], Path{nullptr, "rules_of"}, "rules_of");
+        const int from = look_up(own, "program", own[i].rules_of, spot, findings);
+        if (from < 0) continue;
+        const LoanProgram& other = own[static_cast<std::size_t>(from)];
+        for (std::size_t rule = 0; rule < rule_count; ++rule) {
+            auto& tables = lending.programs[i].rules[rule];
+            if (tables.empty()) tables = other.rules[rule];
+        }
+    }
+}
+
+/// The lowest ceiling that the rungs of an adjustable ladder lead to is over its margin.
+void check_rungs(const Ladder& ladder, const AdjustablePlan& plan, const RateIndex& index,
+                 const Spot& spot, Findings& findings) {
+    const AdjustableTerms terms{plan.initial,   plan.reset, index.value,
+                                *ladder.margin, plan.caps,  std::nullopt};
+    for (const Rung& rung : ladder.rungs) {
+        const LoanTerms loan{Money{}, rung.rate, Months(ladder.months)};
+        if (adjustable_problems(loan, terms).empty()) continue;
+        findings.add(problems::adjustable_out_of_bounds(
+            spot, rung.rate.text(), plan.caps.life.value().text(), ladder.margin->value().text()));
+        return;
+    }
+}
+
+/// An adjustable program's ladder has a margin that its caps leave room for, and its sheet an
+/// index.
+void check_ladders(const Lending& lending, const RateSheet& sheet, const Document& document,
+                   Findings& findings) {
+    const Value* list = document.root.find("ladders");
+    if (list == nullptr || list->items.size() != sheet.ladders.size()) return;
+    const Path ladders{nullptr, "ladders"};
+    for (std::size_t i = 0; i < sheet.ladders.size(); ++i) {
+        const Ladder& ladder = sheet.ladders[i];
+        const Spot spot{&list->items[i], Path{&ladders, {}, static_cast<int>(i)}};
+        const int program = index_of(lending.programs, ladder.program);
+        const auto& plan = program < 0
+                               ? std::nullopt
+                               : lending.programs[static_cast<std::size_t>(program)].adjustable;
+        if (ladder.margin && !plan) {
+            findings.add(problems::members_conflict(
+                spot, "a \"margin\" only where the program's rate is adjustable"));
+        }
+        if (!plan) continue;
+        if (!ladder.margin) findings.add(problems::member_missing(spot, "margin"));
+        if (!sheet.index) {
+            findings.add(problems::member_missing({&document.root, Path{}}, "index"));
+        }
+        if (ladder.margin && sheet.index) {
+            check_rungs(ladder, *plan, *sheet.index, spot, findings);
+        }
+    }
+}
+
+} // namespace
+
+const RateSheet* Lending::newest_sheet(Date day) const {
+    const RateSheet* newest = nullptr;
+    for (const RateSheet& sheet : sheets) {
+        if (sheet.date <= day && (newest == nullptr || newest->date < sheet.date)) newest = &sheet;
+    }
+    return newest;
+}
+
+Lending read_lending(const std::vector<Document>& documents, Findings& findings) {
+    Lending lending;
+    Shelf<LoanProgram> programs{lending.programs, "program"};
+    Shelf<RateSheet> sheets{lending.sheets, "rate sheet"};
+    Shelf<Place> places{lending.places, "place"};
+    for (const Document& document : documents) {
+        switch (kind_of(document)) {
+        case FileKind::program:
+            programs.add(read_program(document, findings), document, findings);
+            break;
+        case FileKind::rate_sheet:
+            sheets.add(read_rate_sheet(document, findings), document, findings);
+            break;
+        case FileKind::place:
+            places.add(read_place(document, findings), document, findings);
+            break;
+        default:
+            if (document.root.kind == Value::Kind::null) break; // its own problem is reported
+            findings.add(problems::format_unknown(
+                {&document.root, Path{}},
+                "one of \"quoin/program/1\", \"quoin/rates/1\", \"quoin/place/1\""));
+        }
+    }
+    take_over_rules(lending, programs.documents, findings);
+    for (std::size_t i = 0; i < lending.sheets.size(); ++i) {
+        check_ladders(lending, lending.sheets[i], *sheets.documents[i], findings);
+    }
+    return lending;
+}
+
+} // namespace quoin

@@ -1,0 +1,38 @@
+// Reading when and by how much an adjustable rate may change.
+#include <quoin/lending/adjustable_plan.hpp>
+
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr int longest_initial = 240; ///< months
+constexpr int longest_reset = 120;
+
+Percent read_cap(Reader& item, std::string_view key) {
+    const Percent cap = item.percent(key);
+    if (cap < Percent{}) {
+        item.findings().add(problems::out_of_range(item.spot(key), "points not below zero"));
+    }
+    return cap;
+}
+
+} // namespace
+
+AdjustablePlan read_adjustable_plan(Reader& item) {
+    AdjustablePlan plan{};
+    plan.initial = Months(item.whole("initial_months", 1, longest_initial));
+    plan.reset = Months(item.whole("reset_months", 1, longest_reset));
+    item.object(
+        "caps",
+        [&](Reader& caps) {
+            plan.caps.first = read_cap(caps, "first");
+            plan.caps.periodic = read_cap(caps, "periodic");
+            plan.caps.life = read_cap(caps, "life");
+        },
+        true);
+    plan.source = item.text("source");
+    return plan;
+}
+
+} // namespace quoin
