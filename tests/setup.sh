@@ -12,9 +12,12 @@ libboost-dev        build  include:boost/multiprecision/cpp_int.hpp
 nlohmann-json3-dev  build  include:nlohmann/json.hpp
 libfmt-dev          build  include:fmt/format.h
 libcli11-dev        build  include:CLI/CLI.hpp
+libcpp-httplib-dev  build  include:httplib.h
+pkg-config          build  command:pkg-config
 catch2              tests  include:catch2
 python3             tests  command:python3
 libbenchmark-dev    bench  include:benchmark/benchmark.h
+wrk                 bench  command:wrk
 libquantlib0-dev    bench  include:ql/quantlib.hpp
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema

@@ -6,6 +6,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "asking.hpp"
 #include "loading.hpp"
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/cash.hpp>
@@ -26,6 +27,7 @@
 #include <quoin/text/problems.hpp>
 
 #include "checking.hpp"
+#include "serve_command.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -34,12 +36,6 @@ namespace {
 template <class Options>
 std::shared_ptr<Options> options_of() {
     return std::make_shared<Options>();
-}
-
-[[noreturn]] void refuse(Problem problem) {
-    Findings findings;
-    findings.add(std::move(problem));
-    throw Refused(std::move(findings));
 }
 
 CLI::App* command(CLI::App& program, const std::string& name, const std::string& what,
@@ -86,26 +82,11 @@ void add_adds(CLI::App& program, Shared& shared) {
                   "the month by part, cash and years for each option");
     sub->callback([options, &shared] {
         const auto loaded = load_inquiry(options->file, shared.rates);
-        std::vector<Pick> picks;
-        Findings findings;
-        for (const std::string& text : options->asked) {
-            const auto pick = asked_option(loaded->desk.book, text, findings);
-            if (pick) picks.push_back(*pick);
-        }
-        if (!findings.none()) throw Refused(std::move(findings));
+        const std::vector<Pick> picks = picks_named(loaded->desk.book, options->asked);
         const AddsAnswer answer = adds(loaded->sitting(), picks);
         const bool by_part = options->by_part || !picks.empty();
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer, by_part);
     });
-}
-
-std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < inquiry.scenarios.size(); ++i) {
-        if (inquiry.scenarios[i].name == name) return i;
-        names.push_back(inquiry.scenarios[i].name);
-    }
-    refuse(problems::scenario_unknown(name, nearest(name, names), names));
 }
 
 void add_cash(CLI::App& program, Shared& shared) {
@@ -125,12 +106,7 @@ void add_cash(CLI::App& program, Shared& shared) {
         const auto loaded = load_inquiry(options->file, shared.rates);
         const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
         if (!options->appraised.empty()) {
-            const auto value = Money::parse(options->appraised);
-            if (!value || *value <= Money{}) {
-                refuse(problems::payment_input("--appraised", options->appraised,
-                                               "an amount above zero, such as 455000"));
-            }
-            loaded->inquiry.facts.appraised_value = value;
+            loaded->inquiry.facts.appraised_value = appraised_value(options->appraised);
         }
         const CashAnswer answer = cash(loaded->sitting(), scenario);
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
@@ -161,32 +137,6 @@ void add_shown(CLI::App& program, Shared& shared) {
         });
 }
 
-std::optional<Money> extra_from(const std::string& text) {
-    if (text.empty()) return std::nullopt;
-    const auto extra = Money::parse(text);
-    if (!extra || *extra < Money{}) {
-        refuse(problems::payment_input("--extra", text, "an amount not below zero, such as 150"));
-    }
-    return extra;
-}
-
-/// The index at each change of an adjustable rate; it may be below zero.
-std::vector<Percent> indexes_from(const std::vector<std::string>& texts) {
-    constexpr int most = 100; // percent, either way
-    std::vector<Percent> indexes;
-    for (const std::string& text : texts) {
-        const auto percent = Decimal::parse(text);
-        const bool fits =
-            percent && *percent >= Decimal::whole(-most) && *percent <= Decimal::whole(most);
-        if (!fits) {
-            refuse(problems::payment_input("--index", text,
-                                           "a percent from -100 to 100, such as 4.25"));
-        }
-        indexes.emplace_back(*percent);
-    }
-    return indexes;
-}
-
 void add_schedule(CLI::App& program, Shared& shared) {
     struct Options {
         std::string file;
@@ -214,14 +164,8 @@ void add_schedule(CLI::App& program, Shared& shared) {
     sub->callback([options, &shared] {
         const auto loaded = load_inquiry(options->file, shared.rates);
         const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
-        const RunAs run{extra_from(options->extra), indexes_from(options->indexes),
-                        options->worst_case};
-        const bool asks_for_a_way = run.worst_case || !run.indexes.empty();
-        if (asks_for_a_way && !loaded->sitting().rules()[scenario].adjustable) {
-            refuse(problems::payment_input(run.worst_case ? "--worst-case" : "--index",
-                                           options->scenario,
-                                           "a scenario whose rate is adjustable"));
-        }
+        const RunAs run = run_as(loaded->sitting(), scenario,
+                                 {options->extra, options->indexes, options->worst_case});
         const MonthByMonthAnswer answer = month_by_month(loaded->sitting(), scenario, run);
         shared.outcome.output = shared.json    ? json_text_of(answer)
                                 : options->csv ? csv_of(answer)
@@ -344,6 +288,9 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_apr(program, shared);
     add_check(program, shared);
     add_list(program, shared);
+    add_serve(*command(program, "serve", "The page and the questions on this machine, in a browser",
+                       "quoin serve --open"),
+              shared);
 }
 
 } // namespace quoin::apps

@@ -75,14 +75,18 @@ std::vector<fs::path> json_files(const fs::path& folder) {
     return files;
 }
 
+fs::path data_folder(std::string_view name) {
+    std::error_code error;
+    const fs::path program = fs::read_symlink("/proc/self/exe", error);
+    const fs::path installed = program.parent_path().parent_path() / "share" / "quoin" / name;
+    if (!error && fs::is_directory(installed, error)) return installed;
+    return fs::path(QUOIN_SOURCE_DATA) / name;
+}
+
 fs::path rates_folder(const std::string& asked) {
     if (!asked.empty()) return asked;
     if (const char* set = std::getenv("QUOIN_RATES"); set != nullptr && *set != '\0') return set;
-    std::error_code error;
-    const fs::path program = fs::read_symlink("/proc/self/exe", error);
-    const fs::path installed = program.parent_path().parent_path() / "share" / "quoin" / "rates";
-    if (!error && fs::is_directory(installed, error)) return installed;
-    return fs::path(QUOIN_SOURCE_DATA) / "rates";
+    return data_folder("rates");
 }
 
 } // namespace quoin::apps

@@ -23,8 +23,11 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 /// The JSON files of a folder by name; empty where there is none.
 [[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);
 
-/// Where lending data is: `asked` if given, else $QUOIN_RATES, else beside the installed program,
-/// else in the source tree it was built from.
+/// Where data that came with the program is: beside the installed program, else in the source tree
+/// it was built from. `name` is "rates", "examples" or "schemas".
+[[nodiscard]] std::filesystem::path data_folder(std::string_view name);
+
+/// Where lending data is: `asked` if given, else $QUOIN_RATES, else what came with the program.
 [[nodiscard]] std::filesystem::path rates_folder(const std::string& asked);
 
 } // namespace quoin::apps

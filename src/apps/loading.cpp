@@ -5,8 +5,6 @@
 #include <quoin/text/problems.hpp>
 
 namespace quoin::apps {
-namespace {
-
 namespace fs = std::filesystem;
 
 Document read_json(const fs::path& path, std::string_view what, Findings& findings) {
@@ -37,6 +35,8 @@ Lending load_lending(const std::string& asked, Findings& findings) {
     }
     return read_lending(documents, findings);
 }
+
+namespace {
 
 /// Reads an inquiry's price book, the lending data and the inquiry itself; stops where one of them
 /// is needed by the next and is not sound.

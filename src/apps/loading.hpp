@@ -1,8 +1,10 @@
 // Loading: from file names to a desk and an inquiry, all problems at once.
 #pragma once
 
+#include <filesystem>
 #include <memory>
 #include <string>
+#include <string_view>
 
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/inquiry.hpp>
@@ -21,6 +23,14 @@ struct Loaded {
 /// Throws Refused with everything that is wrong in the inquiry, its price book or the lending data.
 [[nodiscard]] std::unique_ptr<Loaded> load_inquiry(const std::string& file,
                                                    const std::string& rates);
+
+/// A JSON file; its problems are recorded and its root is then null. `what` names it in messages.
+[[nodiscard]] Document read_json(const std::filesystem::path& path, std::string_view what,
+                                 Findings& findings);
+/// A price book with the list of lots it may point to.
+[[nodiscard]] PriceBook read_book(const Document& document, Findings& findings);
+/// The lending data of a folder; `rates` empty: the data that rates_folder finds.
+[[nodiscard]] Lending load_lending(const std::string& rates, Findings& findings);
 
 /// Throws Refused likewise.
 [[nodiscard]] PriceBook load_price_book(const std::string& file);

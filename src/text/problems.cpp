@@ -164,6 +164,8 @@ const std::vector<std::string_view>& all_ids() {
         "option-unknown",
         "option-number",
         "payment-input",
+        "no-price-book",
+        "cannot-listen",
     };
     return ids;
 }
@@ -501,6 +503,18 @@ Problem option_number(std::string_view option, std::string_view found, std::stri
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected) {
     return at(Span{}, "payment-input", fmt::format("{} {}", what, found), std::string(expected),
               "");
+}
+
+Problem no_price_book(std::string folder) {
+    return of_file(std::move(folder), "no-price-book", "no sound price book in this folder",
+                   "a pricebook.json in it or up to two folders below",
+                   "'quoin check FILE' says what is wrong with one");
+}
+
+Problem cannot_listen(std::string_view address, std::string_view why) {
+    return at(Span{}, "cannot-listen", fmt::format("{}: {}", address, why),
+              "an address of this machine and a free port to listen on",
+              "--port 0 takes any free port, --port N another one");
 }
 
 } // namespace problems

@@ -99,4 +99,8 @@ Problem option_unknown(std::string_view name, std::string near);
 Problem option_number(std::string_view option, std::string_view found, std::string_view expected);
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected);
 
+// The local server.
+Problem no_price_book(std::string folder);
+Problem cannot_listen(std::string_view address, std::string_view why);
+
 } // namespace quoin::problems

@@ -1,0 +1,38 @@
+// What questions are asked with: options given as text, read against the desk and the inquiry.
+//
+// Shared by the command line and the server, so that a mistake is told in the same words on both.
+// Each function throws Refused where the text is not usable.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <quoin/answers/inquiry.hpp>
+#include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/sitting.hpp>
+#include <quoin/text/findings.hpp>
+
+namespace quoin::apps {
+
+/// Throws Refused with this one problem.
+[[noreturn]] void refuse(Problem problem);
+
+/// The index of a scenario by its name in the inquiry.
+[[nodiscard]] std::size_t scenario_named(const Inquiry& inquiry, const std::string& name);
+
+/// Options written as ID, ID:LEVEL or ID=NUMBER; every mistake is reported at once.
+[[nodiscard]] std::vector<Pick> picks_named(const PriceBook& book,
+                                            const std::vector<std::string>& texts);
+
+/// An appraised value in dollars, above zero.
+[[nodiscard]] Money appraised_value(const std::string& text);
+
+/// How a schedule is to be run, as text; empty where nothing was said.
+struct RunText {
+    std::string extra;                ///< principal a month, in dollars
+    std::vector<std::string> indexes; ///< of an adjustable rate at each change, in percent
+    bool worst_case = false;
+};
+[[nodiscard]] RunAs run_as(const Sitting& sitting, std::size_t scenario, const RunText& text);
+
+} // namespace quoin::apps

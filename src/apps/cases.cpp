@@ -1,0 +1,175 @@
+// Finding price books and inquiries in a folder, and reading the inquiry of a request.
+#include "cases.hpp"
+
+#include <algorithm>
+
+#include <quoin/text/problems.hpp>
+
+#include "asking.hpp"
+#include "files.hpp"
+#include "loading.hpp"
+
+namespace quoin::apps {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int folders_deep = 2;
+constexpr std::size_t most_files = 2000;
+
+/// JSON files up to two folders below, sorted. Links to folders are not followed.
+std::vector<fs::path> files_under(const fs::path& folder) {
+    std::vector<fs::path> files;
+    std::error_code error;
+    fs::recursive_directory_iterator it(folder, fs::directory_options::skip_permission_denied,
+                                        error);
+    while (!error && it != fs::recursive_directory_iterator() && files.size() < most_files) {
+        if (it.depth() >= folders_deep) it.disable_recursion_pending();
+        if (it->is_regular_file(error) && it->path().extension() == ".json") {
+            files.push_back(it->path());
+        }
+        it.increment(error);
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+std::string id_of(const fs::path& file, const fs::path& folder) {
+    return file.lexically_relative(folder).generic_string();
+}
+
+struct Found {
+    fs::path file;
+    Document document;
+};
+
+/// The documents of one kind, out of all that was found.
+std::vector<Found> of_kind(const std::vector<Found>& found, FileKind kind) {
+    std::vector<Found> chosen;
+    for (const Found& each : found) {
+        if (kind_of(each.document) == kind) chosen.push_back(each);
+    }
+    return chosen;
+}
+
+std::vector<Found> read_files(const fs::path& folder, Findings& left_out) {
+    std::vector<Found> found;
+    for (const fs::path& file : files_under(folder)) {
+        found.push_back({file, read_json(file, "a file", left_out)});
+    }
+    return found;
+}
+
+std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path& folder,
+                                 const Lending& lending, Findings& left_out) {
+    std::vector<CaseBook> books;
+    for (const Found& each : of_kind(found, FileKind::price_book)) {
+        Findings findings;
+        PriceBook book = read_book(each.document, findings);
+        if (findings.none()) {
+            const std::string id = id_of(each.file, folder);
+            book.file = id; // what a request is told about it names no folder of this machine
+            books.push_back({id, {std::move(book), lending}, {}});
+        }
+        left_out.take(std::move(findings));
+    }
+    return books;
+}
+
+/// The inquiry's text with another price_book, every other literal as it was.
+std::string with_price_book(Value root, const std::string& id) {
+    for (std::size_t i = 0; i < root.keys.size(); ++i) {
+        if (root.keys[i].name == "price_book") root.items[i].literal = id;
+    }
+    return write_json(root);
+}
+
+void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBook>& books,
+                 Findings& left_out) {
+    const auto named = price_book_of(found.document);
+    if (!named) {
+        const Value& root = found.document.root;
+        left_out.add(problems::member_missing({&root, Path{}}, "price_book"));
+        return;
+    }
+    const std::string id = id_of((found.file.parent_path() / *named).lexically_normal(), folder);
+    for (CaseBook& book : books) {
+        if (book.id != id) continue;
+        Findings findings;
+        const Inquiry inquiry = read_inquiry(found.document, book.desk, findings);
+        if (findings.none()) {
+            book.inquiries.push_back({id_of(found.file, folder), inquiry.buyer,
+                                      with_price_book(found.document.root, id)});
+        }
+        left_out.take(std::move(findings));
+        return;
+    }
+    const Value* value = found.document.root.find("price_book");
+    left_out.add(problems::name_unknown({value, Path{nullptr, "price_book"}},
+                                        "sound price book of this folder", *named, {}));
+}
+
+} // namespace
+
+Cases::Cases(const fs::path& asked, const std::string& rates, Findings& left_out) {
+    const fs::path folder = asked.lexically_normal();
+    std::error_code error;
+    if (!fs::is_directory(folder, error)) {
+        refuse(problems::file_missing(asked.string(), "a folder of price books", {}));
+    }
+    Findings in_lending;
+    const Lending lending = load_lending(rates, in_lending);
+    if (!in_lending.none()) throw Refused(std::move(in_lending));
+    const std::vector<Found> found = read_files(folder, left_out);
+    books_ = read_books(found, folder, lending, left_out);
+    if (books_.empty()) {
+        left_out.add(problems::no_price_book(asked.string()));
+        throw Refused(std::move(left_out));
+    }
+    for (const Found& each : of_kind(found, FileKind::inquiry)) {
+        add_inquiry(each, folder, books_, left_out);
+    }
+    std::stable_sort(books_.begin(), books_.end(), [](const CaseBook& a, const CaseBook& b) {
+        return a.inquiries.size() > b.inquiries.size();
+    });
+}
+
+std::size_t Cases::inquiry_count() const {
+    std::size_t count = 0;
+    for (const CaseBook& book : books_) count += book.inquiries.size();
+    return count;
+}
+
+const CaseBook* Cases::find(std::string_view id) const {
+    for (const CaseBook& book : books_) {
+        if (book.id == id) return &book;
+    }
+    return nullptr;
+}
+
+Inquiry Cases::read(std::string body, const Desk*& desk) const {
+    Findings findings;
+    const auto source = std::make_shared<const Source>("inquiry", std::move(body));
+    const Document document = parse_json(source, findings);
+    if (!findings.none()) throw Refused(std::move(findings));
+    const auto named = price_book_of(document);
+    if (!named) {
+        refuse(document.root.kind == Value::Kind::object
+                   ? problems::member_missing({&document.root, Path{}}, "price_book")
+                   : problems::wrong_kind({&document.root, Path{}}, "an object in { }"));
+    }
+    const CaseBook* book = find(*named);
+    if (book == nullptr) {
+        std::vector<std::string> ids;
+        for (const CaseBook& each : books_) ids.push_back(each.id);
+        refuse(
+            problems::name_unknown({document.root.find("price_book"), Path{nullptr, "price_book"}},
+                                   "price book", *named, nearest(*named, ids)));
+    }
+    Inquiry inquiry = read_inquiry(document, book->desk, findings);
+    if (!findings.none()) throw Refused(std::move(findings));
+    desk = &book->desk;
+    return inquiry;
+}
+
+} // namespace quoin::apps

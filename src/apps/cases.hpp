@@ -1,0 +1,54 @@
+// Cases: what a folder holds to start from: price books, each with its desk, and the inquiries
+// beside them.
+//
+// Read once at the start and never changed, so that every thread may use them. What is not in here
+// cannot be reached: a price book is found by its id alone, never by a path.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/answers/desk.hpp>
+#include <quoin/answers/inquiry.hpp>
+#include <quoin/text/findings.hpp>
+
+namespace quoin::apps {
+
+/// An inquiry as its file has it, but for `price_book`, which is the price book's id here.
+struct CaseInquiry {
+    std::string id; ///< path relative to the folder
+    std::string buyer;
+    std::string json; ///< every literal as it was written
+};
+
+struct CaseBook {
+    std::string id; ///< path relative to the folder
+    Desk desk;
+    std::vector<CaseInquiry> inquiries;
+};
+
+class Cases {
+  public:
+    /// Looks for price books and inquiries, two folders deep. What is not sound is left out, and
+    /// `left_out` says why. Throws Refused where there is no such folder, no sound lending data or
+    /// no sound price book.
+    Cases(const std::filesystem::path& folder, const std::string& rates, Findings& left_out);
+
+    /// Those with the most inquiries first, then by id.
+    [[nodiscard]] const std::vector<CaseBook>& books() const { return books_; }
+    [[nodiscard]] std::size_t inquiry_count() const;
+
+    /// Reads an inquiry whose price_book is an id of this set. `desk` is then the one it was read
+    /// against. Throws Refused.
+    [[nodiscard]] Inquiry read(std::string body, const Desk*& desk) const;
+
+  private:
+    [[nodiscard]] const CaseBook* find(std::string_view id) const;
+
+    std::vector<CaseBook> books_;
+};
+
+} // namespace quoin::apps

@@ -1,0 +1,145 @@
+// The table of questions.
+#include "questions.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/cash.hpp>
+#include <quoin/answers/compare.hpp>
+#include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/answers/shown.hpp>
+#include <quoin/answers/sitting.hpp>
+#include <quoin/render/adds.hpp>
+#include <quoin/render/cash.hpp>
+#include <quoin/render/compare.hpp>
+#include <quoin/render/month_by_month.hpp>
+#include <quoin/render/quote.hpp>
+#include <quoin/render/shown.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "asking.hpp"
+#include "server_problems.hpp"
+
+namespace quoin::apps {
+namespace {
+
+using Need = QuestionOption::Need;
+
+std::optional<std::string> one(const Given& given, std::string_view name) {
+    const auto found = given.find(name);
+    return found == given.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::vector<std::string> all(const Given& given, std::string_view name) {
+    std::vector<std::string> values;
+    const auto [begin, end] = given.equal_range(name);
+    for (auto it = begin; it != end; ++it) values.push_back(it->second);
+    return values;
+}
+
+std::size_t scenario_of(const Inquiry& inquiry, const Given& given) {
+    return scenario_named(inquiry, one(given, "scenario").value_or(""));
+}
+
+std::string quote_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
+    return json_text_of(quote(Sitting(desk, inquiry)));
+}
+
+std::string adds_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::vector<Pick> picks = picks_named(desk.book, all(given, "option"));
+    return json_text_of(adds(Sitting(desk, inquiry), picks));
+}
+
+std::string compare_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
+    return json_text_of(compare(Sitting(desk, inquiry)));
+}
+
+std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = scenario_of(inquiry, given);
+    if (const auto appraised = one(given, "appraised")) {
+        inquiry.facts.appraised_value = appraised_value(*appraised);
+    }
+    return json_text_of(cash(Sitting(desk, inquiry), scenario));
+}
+
+std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
+    const auto answer = shown(Sitting(desk, inquiry));
+    if (!answer) refuse(problems::no_model(desk.book.file));
+    return json_text_of(*answer);
+}
+
+std::string schedule_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = scenario_of(inquiry, given);
+    const RunText text{one(given, "extra").value_or(""), all(given, "index"),
+                       given.count("worst-case") > 0};
+    if (text.worst_case && !text.indexes.empty()) {
+        refuse(http_problems::options_exclude("worst-case", "index"));
+    }
+    const Sitting sitting(desk, inquiry);
+    return json_text_of(month_by_month(sitting, scenario, run_as(sitting, scenario, text)));
+}
+
+const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", Need::required};
+
+} // namespace
+
+const std::vector<Question>& questions() {
+    static const std::vector<Question> table = {
+        {"quote", "The priced home line by line, and the month of each loan", {}, quote_json},
+        {"adds",
+         "What each option adds: price, month, cash, years; alone and stacked",
+         {{"option", "an option as ID, ID:LEVEL or ID=NUMBER; all of them if none",
+           Need::repeated}},
+         adds_json},
+        {"compare", "The scenarios side by side on the same home", {}, compare_json},
+        {"cash",
+         "What cash a loan takes: costs, prepaids, escrow, credits, and when",
+         {scenario, {"appraised", "if it appraises at this, in dollars", Need::optional}},
+         cash_json},
+        {"shown",
+         "What the furnished model shows, against what is included and chosen",
+         {},
+         shown_json},
+        {"schedule",
+         "A loan month by month, with mortgage insurance and extra principal",
+         {scenario,
+          {"extra", "extra principal each month, in dollars", Need::optional},
+          {"index", "adjustable rates: the index at each change, in percent; the last stays",
+           Need::repeated},
+          {"worst-case", "adjustable rates: every change as high as the caps let it be",
+           Need::flag}},
+         schedule_json},
+    };
+    return table;
+}
+
+const Question* find_question(std::string_view name) {
+    for (const Question& question : questions()) {
+        if (question.name == name) return &question;
+    }
+    return nullptr;
+}
+
+void check_given(const Question& question, const Given& given) {
+    Findings findings;
+    std::vector<std::string> names;
+    for (const QuestionOption& option : question.options) {
+        names.emplace_back(option.name);
+        const std::size_t count = given.count(option.name);
+        if (count > 1 && option.need != Need::repeated) {
+            findings.add(http_problems::option_repeated(option.name));
+        }
+        if (count == 0 && option.need == Need::required) {
+            findings.add(http_problems::option_missing(option.name, option.summary));
+        }
+    }
+    for (auto it = given.begin(); it != given.end(); it = given.upper_bound(it->first)) {
+        if (std::find(names.begin(), names.end(), it->first) != names.end()) continue;
+        findings.add(http_problems::option_unknown(it->first, question.name, names));
+    }
+    if (!findings.none()) throw Refused(std::move(findings));
+}
+
+} // namespace quoin::apps

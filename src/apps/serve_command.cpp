@@ -1,0 +1,141 @@
+// Running the server until it is told to stop.
+#include "serve_command.hpp"
+
+#include <csignal>
+#include <cstdio>
+#include <memory>
+
+#include <pthread.h>
+#include <spawn.h>
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <quoin/render/problems.hpp>
+
+#include "asking.hpp"
+#include "cases.hpp"
+#include "commands.hpp"
+#include "files.hpp"
+#include "openapi.hpp"
+#include "page_assets.hpp"
+#include "server.hpp"
+
+extern char** environ; // NOLINT(readability-redundant-declaration): POSIX leaves it to us
+
+namespace quoin::apps {
+namespace {
+
+constexpr int usual_port = 8571;
+
+struct Options {
+    std::string folder;
+    std::string address;
+    int port = usual_port;
+    bool open = false;
+};
+
+/// The signals that end the server. Blocked before any thread is made, so that only `wait` sees
+/// them.
+class EndSignals {
+  public:
+    EndSignals() {
+        sigemptyset(&set_);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP}) sigaddset(&set_, signal);
+        pthread_sigmask(SIG_BLOCK, &set_, nullptr);
+    }
+    /// Waits for one. A second one then ends the program at once.
+    void wait() const {
+        int which = 0;
+        sigwait(&set_, &which);
+        pthread_sigmask(SIG_UNBLOCK, &set_, nullptr);
+    }
+
+  private:
+    sigset_t set_{};
+};
+
+Cases found_cases(const Options& options, const std::string& rates) {
+    Findings left_out;
+    const auto folder =
+        options.folder.empty() ? data_folder("examples") : std::filesystem::path(options.folder);
+    Cases cases(folder, rates, left_out);
+    if (!left_out.none()) {
+        fmt::print(stderr, "{}quoin: left out what is not sound; the rest is served\n",
+                   text_of(left_out));
+    }
+    return cases;
+}
+
+std::string inquiry_schema() {
+    Findings findings; // without it the description says a little less
+    const auto source =
+        read_file(data_folder("schemas") / "inquiry.schema.json", "a schema", findings);
+    return source != nullptr ? std::string(source->text()) : std::string();
+}
+
+/// Hands an address to the desktop's own opener. The address has no access code in it: other users
+/// of this machine can see what programs are started with.
+bool open_in_browser(const std::string& url) {
+    for (const char* opener : {"xdg-open", "open", "x-www-browser"}) {
+        std::string name = opener;
+        std::string address = url;
+        char* const arguments[] = {name.data(), address.data(), nullptr};
+        posix_spawn_file_actions_t quiet;
+        posix_spawn_file_actions_init(&quiet);
+        posix_spawn_file_actions_addopen(&quiet, 1, "/dev/null", 1, 0);
+        posix_spawn_file_actions_addopen(&quiet, 2, "/dev/null", 1, 0);
+        pid_t child = 0;
+        const int failed = posix_spawnp(&child, opener, &quiet, nullptr, arguments, environ);
+        posix_spawn_file_actions_destroy(&quiet);
+        if (failed == 0) return true;
+    }
+    return false;
+}
+
+void greet(const Server& server, const Requests& requests, bool open) {
+    const Cases& cases = requests.cases();
+    fmt::print("quoin serves {} price books and {} inquiries\n", cases.books().size(),
+               cases.inquiry_count());
+    const bool coded = !server.code().empty();
+    fmt::print("  {}{}\n", server.url(), coded ? "#code=" + server.code() : "");
+    if (coded) {
+        fmt::print("Whoever has this address can ask; the way there is not encrypted.\n");
+    }
+    if (page_assets().empty()) fmt::print("This build has no page, only the questions.\n");
+    if (open && !open_in_browser(server.url())) {
+        fmt::print("No browser was found: open the address yourself.\n");
+    }
+    fmt::print("Ctrl-C ends it.\n");
+    std::fflush(stdout);
+}
+
+void serve(const Options& options, const std::string& rates) {
+    const EndSignals signals;
+    const Requests requests(found_cases(options, rates), openapi_text(inquiry_schema()));
+    Server server(requests, options.address, options.port);
+    server.start();
+    greet(server, requests, options.open);
+    signals.wait();
+    server.stop();
+    fmt::print("quoin serve has ended\n");
+}
+
+} // namespace
+
+void add_serve(CLI::App& command, Shared& shared) {
+    const auto options = std::make_shared<Options>();
+    command.add_option("FOLDER", options->folder,
+                       "where price books and inquiries lie, up to two folders deep (else the "
+                       "examples that came with the program)");
+    command.add_flag("--open", options->open, "open the page in a browser");
+    command.add_option("--port", options->port, "the port; 0 takes any free one")
+        ->capture_default_str()
+        ->check(CLI::Range(0, 65535).description(""));
+    command.add_option("--listen", options->address,
+                       "another address to listen on than this machine's own; an access code is "
+                       "then needed");
+    command.callback([options, &shared] { serve(*options, shared.rates); });
+}
+
+} // namespace quoin::apps

@@ -1,0 +1,236 @@
+// Replying to requests.
+#include "server_requests.hpp"
+
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include <quoin/exact/rounding.hpp>
+#include <quoin/render/problems.hpp>
+
+#include "page_assets.hpp"
+#include "questions.hpp"
+#include "server_problems.hpp"
+
+namespace quoin::apps {
+namespace {
+
+namespace problems = http_problems;
+using Json = nlohmann::ordered_json;
+
+constexpr std::size_t longest_path = 200;
+constexpr std::string_view api = "/api/";
+constexpr const char* json_type = "application/json";
+
+const char* const no_page =
+    "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>quoin</title>\n"
+    "<h1>This build of quoin has no page</h1>\n"
+    "<p>It was built without one (QUOIN_PAGE=OFF, or no npm at build time). The questions are\n"
+    "answered all the same: <a href=\"/api/openapi.json\">/api/openapi.json</a> describes them.\n";
+
+void refuse(httplib::Response& response, int status, const Findings& findings) {
+    response.status = status;
+    response.set_header("Connection", "close");
+    response.set_header("Cache-Control", "no-store");
+    response.set_content(json_text_of(findings), json_type);
+}
+
+void refuse(httplib::Response& response, int status, Problem problem) {
+    Findings findings;
+    findings.add(std::move(problem));
+    refuse(response, status, findings);
+}
+
+void reply_json(httplib::Response& response, const std::string& text) {
+    response.status = 200;
+    response.set_header("Cache-Control", "no-store");
+    response.set_content(text, json_type);
+}
+
+std::string json_text(std::string_view text) {
+    return Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+/// An inquiry goes in as text, so that every number stays as it was written.
+std::string json_of(const CaseBook& book) {
+    std::string inquiries;
+    for (const CaseInquiry& each : book.inquiries) {
+        inquiries += inquiries.empty() ? "\n" : ",\n";
+        inquiries += "{\"id\": " + json_text(each.id) + ", \"buyer\": " + json_text(each.buyer) +
+                     ", \"inquiry\": " + each.json + "}";
+    }
+    return "{\"id\": " + json_text(book.id) +
+           ", \"community\": " + json_text(book.desk.book.community.name) +
+           ", \"builder\": " + json_text(book.desk.book.community.builder) +
+           ", \"version\": " + json_text(book.desk.book.version) + ", \"inquiries\": [" +
+           inquiries + "]}";
+}
+
+Json json_of(const Question& question) {
+    Json options = Json::array();
+    for (const QuestionOption& option : question.options) {
+        options.push_back({{"name", option.name},
+                           {"summary", option.summary},
+                           {"required", option.need == QuestionOption::Need::required},
+                           {"repeated", option.need == QuestionOption::Need::repeated},
+                           {"flag", option.need == QuestionOption::Need::flag}});
+    }
+    return {{"name", question.name}, {"summary", question.summary}, {"options", options}};
+}
+
+std::string json_of(const Cases& cases) {
+    std::string books;
+    for (const CaseBook& book : cases.books()) {
+        books += books.empty() ? "\n" : ",\n";
+        books += json_of(book);
+    }
+    Json list = Json::array();
+    for (const Question& question : questions()) list.push_back(json_of(question));
+    return "{\"price_books\": [" + books + "],\n\"questions\": " + list.dump(2) + "}\n";
+}
+
+void reply_asset(const Asset& asset, const httplib::Request& request, httplib::Response& response) {
+    const std::string tag = "\"" + std::string(asset.tag) + "\"";
+    response.set_header("ETag", tag);
+    response.set_header("Cache-Control",
+                        asset.forever ? "public, max-age=31536000, immutable" : "no-cache");
+    response.set_header("Vary", "Accept-Encoding");
+    if (request.get_header_value("If-None-Match") == tag) {
+        response.status = 304;
+        return;
+    }
+    const bool gzip = !asset.gzip.empty() && request.has_header(takes_gzip);
+    if (gzip) response.set_header("Content-Encoding", "gzip");
+    const std::string_view bytes = gzip ? asset.gzip : asset.bytes;
+    response.status = 200;
+    response.set_content(bytes.data(), bytes.size(), std::string(asset.type));
+}
+
+std::vector<std::string> question_names() {
+    std::vector<std::string> names;
+    for (const Question& question : questions()) names.emplace_back(question.name);
+    return names;
+}
+
+/// The question a path asks, or nullptr.
+const Question* question_of(const std::string& path) {
+    return path.rfind(api, 0) == 0 ? find_question(path.substr(api.size())) : nullptr;
+}
+
+/// The options of a query string. Not the library's own: to it "option=can-lights=6" says "6".
+Given given_in(const std::string& target) {
+    Given given;
+    const std::size_t mark = target.find('?');
+    std::size_t begin = mark == std::string::npos ? target.size() : mark + 1;
+    while (begin < target.size()) {
+        const std::size_t end = std::min(target.find('&', begin), target.size());
+        const std::string part = target.substr(begin, end - begin);
+        const std::size_t sign = std::min(part.find('='), part.size());
+        const std::string value = part.substr(std::min(sign + 1, part.size()));
+        if (!part.empty()) {
+            given.emplace(httplib::detail::decode_url(part.substr(0, sign), true),
+                          httplib::detail::decode_url(value, true));
+        }
+        begin = end + 1;
+    }
+    return given;
+}
+
+bool is_fixed(const std::string& path) {
+    if (path == "/" || path == "/api/cases" || path == "/api/openapi.json") return true;
+    for (const Asset& asset : page_assets()) {
+        if (asset.path == path) return true;
+    }
+    return false;
+}
+
+void refuse_path(const std::string& path, httplib::Response& response) {
+    const std::string name = path.rfind(api, 0) == 0 ? path.substr(api.size()) : "";
+    const bool word =
+        !name.empty() && name.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string::npos;
+    refuse(response, 404,
+           word ? problems::question_unknown(name, question_names()) : problems::path_unknown());
+}
+
+void refuse_method(const std::string& path, const char* allowed, httplib::Response& response) {
+    response.set_header("Allow", allowed);
+    refuse(response, 405, problems::method(path, allowed));
+}
+
+} // namespace
+
+Requests::Requests(Cases cases, std::string openapi)
+    : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)) {}
+
+bool Requests::reply_at_once(const httplib::Request& request, const Access& access,
+                             httplib::Response& response) const {
+    if (auto no = denied(request, access)) {
+        refuse(response, no->status, std::move(no->problem));
+        return true;
+    }
+    const bool reads = request.method == "GET" || request.method == "HEAD";
+    if (request.path.size() > longest_path) {
+        refuse(response, 404, problems::path_unknown());
+    } else if (question_of(request.path) != nullptr) {
+        if (request.method == "POST") return false;
+        refuse_method(request.path, "POST", response);
+    } else if (!is_fixed(request.path)) {
+        refuse_path(request.path, response);
+    } else if (!reads) {
+        refuse_method(request.path, "GET", response);
+    } else {
+        get(request, response);
+    }
+    return true;
+}
+
+void Requests::get(const httplib::Request& request, httplib::Response& response) const {
+    if (request.path == "/api/cases") return reply_json(response, cases_json_);
+    if (request.path == "/api/openapi.json") return reply_json(response, openapi_);
+    for (const Asset& asset : page_assets()) {
+        if (asset.path == request.path) return reply_asset(asset, request, response);
+    }
+    response.status = 200;
+    response.set_header("Cache-Control", "no-cache");
+    response.set_content(no_page, "text/html; charset=utf-8");
+}
+
+void Requests::ask(const httplib::Request& request, httplib::Response& response) const {
+    try {
+        const Question& question = *question_of(request.path);
+        const Given given = given_in(request.target);
+        check_given(question, given);
+        const Desk* desk = nullptr;
+        Inquiry inquiry = cases_.read(request.body, desk);
+        reply_json(response, question.answer(*desk, std::move(inquiry), given));
+    } catch (const Refused& refused) {
+        refuse(response, 422, refused.findings());
+    } catch (const Overflow&) {
+        refuse(response, 422, problems::figures_too_large());
+    } catch (const std::exception&) {
+        refuse(response, 500, problems::fault());
+    }
+}
+
+void Requests::explain(httplib::Response& response) {
+    if (!response.body.empty()) return;
+    const int status = response.status;
+    refuse(response, status,
+           status == 413 ? problems::too_large(largest_body) : problems::incomplete());
+}
+
+httplib::Headers safety_headers() {
+    return {
+        {"Content-Security-Policy",
+         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src "
+         "'self'; "
+         "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"},
+        {"X-Content-Type-Options", "nosniff"},
+        {"X-Frame-Options", "DENY"},
+        {"Referrer-Policy", "no-referrer"},
+        {"Cross-Origin-Opener-Policy", "same-origin"},
+        {"Cross-Origin-Resource-Policy", "same-origin"},
+    };
+}
+
+} // namespace quoin::apps

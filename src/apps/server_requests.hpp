@@ -1,0 +1,51 @@
+// Requests and their replies: the page and its files, the cases, the questions.
+//
+// Immutable once made, so that every thread may answer through it. Nothing of a request is kept or
+// logged.
+#pragma once
+
+#include <string>
+
+#include <httplib.h>
+
+#include "cases.hpp"
+#include "server_guard.hpp"
+
+namespace quoin::apps {
+
+class Requests {
+  public:
+    Requests(Cases cases, std::string openapi);
+
+    /// Replies to all that needs no body, and refuses what must not go on to `ask`. Called with the
+    /// headers alone, so that a body that is refused is never read.
+    [[nodiscard]] bool reply_at_once(const httplib::Request& request, const Access& access,
+                                     httplib::Response& response) const;
+
+    /// Replies to POST /api/QUESTION.
+    void ask(const httplib::Request& request, httplib::Response& response) const;
+
+    /// Gives a body to a refusal that the HTTP library made itself: a body too large, a broken
+    /// request.
+    static void explain(httplib::Response& response);
+
+    [[nodiscard]] const Cases& cases() const { return cases_; }
+
+  private:
+    void get(const httplib::Request& request, httplib::Response& response) const;
+
+    Cases cases_;
+    std::string cases_json_;
+    std::string openapi_;
+};
+
+/// What a request may carry, in bytes: far above any inquiry.
+inline constexpr std::size_t largest_body = 1024U * 1024;
+
+/// Whether the client takes gzip; set by the listener, since the library would compress by itself.
+inline constexpr const char* takes_gzip = "Quoin-Takes-Gzip";
+
+/// Sent with every response.
+[[nodiscard]] httplib::Headers safety_headers();
+
+} // namespace quoin::apps

@@ -1,0 +1,36 @@
+# The page and the questions on this machine; tests/serve holds what it answers.
+$ quoin serve --help
+The page and the questions on this machine, in a browser
+Usage: quoin serve [OPTIONS] [FOLDER]
+
+Positionals:
+  FOLDER TEXT                 where price books and inquiries lie, up to two folders deep (else the examples that came with the program)
+
+Options:
+  -h,--help                   Print this help message and exit
+  --open                      open the page in a browser
+  --port INT=8571             the port; 0 takes any free one
+  --listen TEXT               another address to listen on than this machine's own; an access code is then needed
+
+Example:
+  quoin serve --open
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin serve data/none --port 0 --open
+2> quoin: data/none: found no such file
+2>   expected a folder of price books that can be read
+2>   check the name and the folder
+2>   [file-missing]
+= 1
+$ quoin serve --listen 203.0.113.7
+2> quoin: found 203.0.113.7 port 8571: Cannot assign requested address
+2>   expected an address of this machine and a free port to listen on
+2>   --port 0 takes any free port, --port N another one
+2>   [cannot-listen]
+= 1
+$ quoin serve --port 70000
+2> quoin serve: --port: Value 70000 not in range 0 to 65535
+2>   'quoin serve --help' explains it with an example
+= 2

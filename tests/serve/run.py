@@ -1,0 +1,600 @@
+#!/usr/bin/env python3
+# The local server as a client sees it: the same bytes as the command line, and every request that
+# must be refused, most of them over raw sockets.
+import glob
+import http.client
+import json
+import os
+import re
+import shutil
+import signal
+import socket
+import subprocess
+import tempfile
+import threading
+import time
+import unittest
+
+ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
+PROGRAM = os.environ.get("QUOIN", os.path.join(ROOT, "build/release/quoin"))
+EXAMPLES = os.path.join(ROOT, "examples")
+BUYERS = (sorted(glob.glob(os.path.join(EXAMPLES, "*/buyers/*.json"))) +
+          [os.path.join(EXAMPLES, "first-home/buyer.json")])
+ENVIRONMENT = {k: v for k, v in os.environ.items() if k != "QUOIN_RATES"}
+JSON_TYPE = {"Content-Type": "application/json"}
+SECRET = "Somebody Private 7431"
+
+
+class Server:
+    """A running `quoin serve`; its output is read to the end when it stops."""
+
+    def __init__(self, *words):
+        self.process = subprocess.Popen([PROGRAM, "serve", "--port", "0", *words], text=True,
+                                        stdout=subprocess.PIPE, stderr=subprocess.PIPE,
+                                        env=ENVIRONMENT)
+        self.said = ""
+        while "Ctrl-C" not in self.said:
+            line = self.process.stdout.readline()
+            if not line:
+                raise AssertionError("did not start: " + self.process.stderr.read())
+            self.said += line
+        found = re.search(r"http://(\S+):(\d+)/(?:#code=(\w+))?", self.said)
+        self.host, self.port, self.code = found.group(1), int(found.group(2)), found.group(3)
+
+    def stop(self, how=signal.SIGTERM):
+        """Exit code, and all that was written."""
+        self.process.send_signal(how)
+        return self.wait()
+
+    def wait(self):
+        out, err = self.process.communicate(timeout=20)
+        return self.process.returncode, self.said + out + err
+
+    def ask(self, method, path, body=None, headers=None):
+        """(status, headers, body) of one request on a connection of its own."""
+        connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=20)
+        try:
+            connection.request(method, path, body, headers or {})
+            answer = connection.getresponse()
+            return answer.status, answer.headers, answer.read()
+        finally:
+            connection.close()
+
+    def raw(self, data, end=False):
+        """What comes back for these bytes, until the server closes or is silent."""
+        with socket.create_connection(("127.0.0.1", self.port), timeout=20) as link:
+            link.sendall(data)
+            if end:
+                link.shutdown(socket.SHUT_WR)
+            link.settimeout(14)
+            got = b""
+            try:
+                while part := link.recv(65536):
+                    got += part
+                    if b"\r\nConnection: close" not in got and complete(got):
+                        break
+            except TimeoutError:
+                pass
+            return got
+
+
+def complete(response):
+    head, _, body = response.partition(b"\r\n\r\n")
+    length = re.search(rb"Content-Length: (\d+)", head)
+    return length is not None and len(body) >= int(length.group(1))
+
+
+def status_of(response):
+    return int(response.split(b" ", 2)[1]) if response.startswith(b"HTTP/1.1 ") else 0
+
+
+def cases_of(server):
+    return json.loads(server.ask("GET", "/api/cases")[2])
+
+
+def command_line(question, *words):
+    result = subprocess.run([PROGRAM, question, *words, "--json"], env=ENVIRONMENT, timeout=120,
+                            capture_output=True, check=True)
+    return result.stdout
+
+
+class Shared(unittest.TestCase):
+    """Tests that use one server on the examples."""
+
+    @classmethod
+    def setUpClass(cls):
+        cls.server = Server()
+        cls.cases = cases_of(cls.server)
+        cls.inquiry = cls.cases["price_books"][0]["inquiries"][0]["inquiry"]
+        cls.body = json.dumps(cls.inquiry)
+
+    @classmethod
+    def tearDownClass(cls):
+        code, said = cls.server.stop()
+        assert code == 0, (code, said)
+
+    def post(self, path, body=None, headers=None):
+        return self.server.ask("POST", path, self.body if body is None else body,
+                               {**JSON_TYPE, **(headers or {})})
+
+    def refused(self, answer, status, problem):
+        got, headers, body = answer
+        self.assertEqual(got, status, body)
+        self.assertEqual(headers["Content-Type"], "application/json")
+        problems = json.loads(body)["problems"]
+        self.assertIn(problem, [p["id"] for p in problems])
+        for each in problems:
+            self.assertEqual({"id", "file", "line", "column", "path", "found", "expected",
+                              "advice"}, set(each))
+        return problems
+
+    def still_answers(self):
+        self.assertEqual(self.post("/api/quote")[0], 200)
+
+
+class Answers(Shared):
+    def test_every_question_has_the_bytes_of_the_command_line(self):
+        served = {os.path.join(EXAMPLES, each["id"]): each["inquiry"]
+                  for book in self.cases["price_books"] for each in book["inquiries"]}
+        self.assertEqual(sorted(served), sorted(BUYERS))
+        compared = 0
+        for path in BUYERS:
+            names = [s["name"] for s in served[path]["scenarios"]]
+            for question in self.cases["questions"]:
+                options = {o["name"]: o for o in question["options"]}
+                scenarios = names if "scenario" in options else [None]
+                for scenario in scenarios:
+                    words = ["--scenario", scenario] if scenario else []
+                    query = "?scenario=" + quoted(scenario) if scenario else ""
+                    status, _, body = self.post(f"/api/{question['name']}{query}",
+                                                json.dumps(served[path]))
+                    if status == 422 and json.loads(body)["problems"][0]["id"] == "no-model":
+                        continue
+                    self.assertEqual(status, 200, (question, path, body[:400]))
+                    self.assertEqual(body, command_line(question["name"], path, *words))
+                    compared += 1
+        self.assertGreater(compared, 50)
+
+    def test_options_are_those_of_the_command_line(self):
+        path = os.path.join(EXAMPLES, "oxbarrow-meadow/buyers/short-of-cash.json")
+        bodies = {os.path.join(EXAMPLES, i["id"]): json.dumps(i["inquiry"])
+                  for book in self.cases["price_books"] for i in book["inquiries"]}
+        scenario = "FHA, 3.5 % down"
+        adjustable = os.path.join(EXAMPLES, "oxbarrow-meadow/buyers/moves-again.json")
+        with open(adjustable, encoding="utf-8") as file:
+            moving = next(s["name"] for s in json.load(file)["scenarios"]
+                          if s["program"].endswith("-6"))
+        for query, words in (
+                (f"schedule?scenario={quoted(moving)}&index=3&index=4.5",
+                 [adjustable, "--scenario", moving, "--index", "3,4.5"]),
+                (f"schedule?scenario={quoted(moving)}&worst-case",
+                 [adjustable, "--scenario", moving, "--worst-case"]),
+                ("adds?option=fireplace", [path, "fireplace"]),
+                ("adds?option=fireplace&option=recessed-lights=6", [path, "fireplace", "recessed-lights=6"]),
+                (f"cash?scenario={quoted(scenario)}&appraised=390000",
+                 [path, "--scenario", scenario, "--appraised", "390000"]),
+                (f"schedule?extra=150&scenario={quoted(scenario)}",
+                 [path, "--scenario", scenario, "--extra", "150"])):
+            question = query.split("?")[0]
+            status, _, answer = self.post("/api/" + query, bodies[words[0]])
+            self.assertEqual(status, 200, answer)
+            self.assertEqual(answer, command_line(question, *words))
+
+    def test_cases_hold_every_inquiry_with_its_literals(self):
+        for book in self.cases["price_books"]:
+            for each in book["inquiries"]:
+                with open(os.path.join(EXAMPLES, each["id"]), encoding="utf-8") as file:
+                    written = json.load(file, parse_float=str, parse_int=str)
+                written["price_book"] = book["id"]
+                text = self.server.ask("GET", "/api/cases")[2]
+                again = json.loads(text, parse_float=str, parse_int=str)
+                served = [i["inquiry"] for b in again["price_books"] for i in b["inquiries"]
+                          if i["id"] == each["id"]]
+                self.assertEqual(served, [written])
+        counts = [len(b["inquiries"]) for b in self.cases["price_books"]]
+        self.assertEqual(counts, sorted(counts, reverse=True))
+
+    def test_openapi_lists_the_same_questions(self):
+        status, headers, body = self.server.ask("GET", "/api/openapi.json")
+        self.assertEqual((status, headers["Content-Type"]), (200, "application/json"))
+        api = json.loads(body)
+        self.assertEqual(api["openapi"], "3.1.0")
+        for question in self.cases["questions"]:
+            operation = api["paths"]["/api/" + question["name"]]["post"]
+            self.assertEqual([p["name"] for p in operation["parameters"]],
+                             [o["name"] for o in question["options"]])
+        with open(os.path.join(ROOT, "schemas/inquiry.schema.json"), encoding="utf-8") as file:
+            self.assertEqual(api["components"]["schemas"]["Inquiry"], json.load(file))
+
+    def test_page_and_its_files(self):
+        status, headers, body = self.server.ask("GET", "/")
+        self.assertEqual(status, 200)
+        policy = headers["Content-Security-Policy"]
+        self.assertIn("default-src 'none'", policy)
+        self.assertIn("frame-ancestors 'none'", policy)
+        self.assertNotIn("unsafe-inline", policy)
+        self.assertEqual(headers["X-Content-Type-Options"], "nosniff")
+        self.assertEqual(headers["Referrer-Policy"], "no-referrer")
+        if b"has no page" in body:
+            self.assertNotIn(b"/assets/", body)
+            return
+        names = re.findall(rb'"(/assets/[^"]+)"', body)
+        self.assertTrue(names)
+        for name in names:
+            plain = self.server.ask("GET", name.decode())
+            self.assertEqual(plain[0], 200, name)
+            self.assertIn("immutable", plain[1]["Cache-Control"])
+            again = self.server.ask("GET", name.decode(), headers={"If-None-Match": plain[1]["ETag"]})
+            self.assertEqual((again[0], again[2]), (304, b""))
+            packed = self.server.ask("GET", name.decode(), headers={"Accept-Encoding": "gzip"})
+            if packed[1]["Content-Encoding"] == "gzip":
+                self.assertEqual(gunzipped(packed[2]), plain[2])
+
+    def test_head_has_no_body(self):
+        status, headers, body = self.server.ask("HEAD", "/")
+        self.assertEqual((status, body), (200, b""))
+        self.assertGreater(int(headers["Content-Length"]), 100)
+
+    def test_one_connection_takes_many_requests(self):
+        connection = http.client.HTTPConnection("127.0.0.1", self.server.port, timeout=20)
+        for _ in range(50):
+            connection.request("POST", "/api/quote", self.body, JSON_TYPE)
+            self.assertEqual(len(connection.getresponse().read()) > 1000, True)
+        connection.close()
+
+
+class Inputs(Shared):
+    def test_mistakes_have_their_place(self):
+        wrong = dict(self.inquiry, plan="nothing-like-it")
+        problems = self.refused(self.post("/api/quote", json.dumps(wrong, indent=1)), 422,
+                                "name-unknown")
+        self.assertEqual(problems[0]["path"], "/plan")
+        self.assertGreater(problems[0]["line"], 1)
+
+    def test_malformed_json(self):
+        for body in ("{", "", "nul", "[1,2", '{"a":1,"a":2}', '{"format": 1}', "[]", '"text"',
+                     "{\"format\":\"quoin/inquiry/1\"}", "[" * 100_000, "\xff\xfe"):
+            status, _, answer = self.post("/api/quote", body.encode("latin-1"))
+            self.assertEqual(status, 422, body[:40])
+            self.assertTrue(json.loads(answer)["problems"], body[:40])
+        self.still_answers()
+
+    def test_other_price_books_cannot_be_reached(self):
+        ids = ["../rates/programs/fha.json", "/etc/passwd", "pricebook.json",
+               "./oxbarrow-meadow/pricebook.json", "oxbarrow-meadow/../first-home/pricebook.json",
+               "oxbarrow-meadow//pricebook.json", EXAMPLES + "/oxbarrow-meadow/pricebook.json", ""]
+        for name in ids:
+            answer = self.post("/api/quote", json.dumps(dict(self.inquiry, price_book=name)))
+            problems = self.refused(answer, 422, "name-unknown")
+            self.assertEqual(problems[0]["path"], "/price_book")
+
+    def test_unknown_questions_and_options(self):
+        self.refused(self.post("/api/nothing"), 404, "http-question-unknown")
+        near = self.refused(self.post("/api/qoute"), 404, "http-question-unknown")
+        self.assertIn("quote", near[0]["advice"])
+        self.refused(self.post("/api/quote?scenario=x"), 422, "http-option-unknown")
+        self.refused(self.post("/api/cash"), 422, "http-option-missing")
+        self.refused(self.post("/api/cash?scenario=a&scenario=b"), 422, "http-option-repeated")
+        self.refused(self.post("/api/cash?scenario=nothing"), 422, "scenario-unknown")
+        self.refused(self.post("/api/schedule?scenario=x&worst-case&worst-case"), 422,
+                     "http-option-repeated")
+        self.refused(self.post("/api/adds?option=nothing"), 422, "option-unknown")
+        self.refused(self.post("/api/adds?option=%FF%00"), 422, "option-unknown")
+        self.refused(self.post("/api/adds?%FF"), 422, "http-option-unknown")
+        name = quoted(self.inquiry["scenarios"][0]["name"])
+        self.refused(self.post(f"/api/schedule?scenario={name}&extra=much"), 422, "payment-input")
+        self.refused(self.post(f"/api/cash?scenario={name}&appraised=-1"), 422, "payment-input")
+        self.refused(self.post(f"/api/schedule?scenario={name}&worst-case"), 422, "payment-input")
+        self.refused(self.post(f"/api/schedule?scenario={name}&worst-case&index=3"), 422,
+                     "http-options-exclude")
+
+    def test_methods(self):
+        for method, path, allowed in (("GET", "/api/quote", "POST"), ("DELETE", "/api/cases", "GET"),
+                                      ("POST", "/", "GET"), ("PUT", "/api/adds", "POST"),
+                                      ("OPTIONS", "/api/quote", "POST"),
+                                      ("PATCH", "/api/openapi.json", "GET")):
+            headers = JSON_TYPE if method == "POST" else {}
+            body = "{}" if method == "POST" else None
+            answer = self.server.ask(method, path, body, headers)
+            if method in ("PUT", "PATCH"):  # the client sends an empty length with these
+                answer = self.server.ask(method, path, None, {"Content-Length": "0"})
+            self.refused(answer, 405, "http-method")
+            self.assertEqual(answer[1]["Allow"], allowed)
+
+    def test_path_traversal(self):
+        for path in ("/../etc/passwd", "/assets/../../etc/passwd", "/assets/%2e%2e/%2e%2e/etc/passwd",
+                     "/assets/..%2f..%2fetc%2fpasswd", "//etc/passwd", "/assets/%00", "/assets/",
+                     "/assets/....//....//etc/passwd", "/api/../api/cases", "/api/%63ases/..",
+                     "/assets/..\\..\\etc", "/" + "a" * 3000, "http://127.0.0.1/api/cases"):
+            got = self.server.raw((f"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n"
+                                   "Connection: close\r\n\r\n").encode())
+            self.assertEqual(status_of(got), 404, (path, got[:200]))
+            self.assertNotIn(b"root:", got)
+
+
+class Guards(Shared):
+    def get_with(self, *lines, path="/api/cases"):
+        head = "\r\n".join([f"GET {path} HTTP/1.1", *lines, "Connection: close", "", ""])
+        return self.server.raw(head.encode())
+
+    def test_host_must_be_the_address(self):
+        port = self.server.port
+        for host in (f"127.0.0.1:{port}", f"localhost:{port}", f"LocalHost:{port}", f"[::1]:{port}"):
+            self.assertEqual(status_of(self.get_with(f"Host: {host}")), 200, host)
+        for host in ("rebound.example", f"rebound.example:{port}", "127.0.0.1", "127.0.0.1:1",
+                     f"127.0.0.1.rebound.example:{port}", f"127.0.0.1:{port}.rebound.example",
+                     f"192.0.2.1:{port}", "", f"localhost.:{port}"):
+            for path in ("/", "/api/cases"):
+                got = self.get_with(f"Host: {host}", path=path)
+                self.assertEqual(status_of(got), 403, (host, got[:100]))
+                self.assertIn(b"http-host", got)
+        self.assertEqual(status_of(self.get_with()), 403)
+        twice = self.get_with(f"Host: 127.0.0.1:{port}", "Host: rebound.example")
+        self.assertEqual(status_of(twice), 403)
+
+    def test_origin_must_match(self):
+        port = self.server.port
+        own = {"Origin": f"http://127.0.0.1:{port}"}
+        self.assertEqual(self.post("/api/quote", headers=own)[0], 200)
+        for origin in ("https://elsewhere.example", "null", f"https://127.0.0.1:{port}",
+                       "http://127.0.0.1", f"http://localhost:{port}",
+                       f"http://127.0.0.1:{port}.elsewhere.example"):
+            self.refused(self.post("/api/quote", headers={"Origin": origin}), 403, "http-origin")
+        for site in ("cross-site", "same-site"):
+            self.refused(self.post("/api/quote", headers={"Sec-Fetch-Site": site}), 403,
+                         "http-origin")
+        self.assertEqual(self.post("/api/quote", headers={"Sec-Fetch-Site": "same-origin"})[0], 200)
+
+    def test_nothing_is_granted_to_other_origins(self):
+        _, headers, _ = self.server.ask("OPTIONS", "/api/quote", headers={
+            "Origin": "https://elsewhere.example", "Access-Control-Request-Method": "POST"})
+        self.assertEqual([k for k in headers if k.lower().startswith("access-control")], [])
+
+    def test_forms_cannot_post(self):
+        for kind in ("text/plain", "application/x-www-form-urlencoded", "application/jsonp",
+                     "multipart/form-data; boundary=x", "text/plain; application/json", ""):
+            answer = self.server.ask("POST", "/api/quote", self.body, {"Content-Type": kind})
+            self.refused(answer, 415, "http-content-type")
+        self.refused(self.post("/api/quote", headers={"Content-Encoding": "gzip"}), 415,
+                     "http-content-coding")
+        self.assertEqual(self.post("/api/quote", headers={
+            "Content-Type": "application/json; charset=utf-8"})[0], 200)
+
+    def test_too_large_a_body(self):
+        self.refused(self.post("/api/quote", b" " * (2 << 20)), 413, "http-too-large")
+        pieces = (b"x" * 65536 for _ in range(32))
+        connection = http.client.HTTPConnection("127.0.0.1", self.server.port, timeout=20)
+        connection.request("POST", "/api/quote", pieces, JSON_TYPE, encode_chunked=True)
+        self.assertEqual(connection.getresponse().status, 411)
+        connection.close()
+        padded = self.body + " " * ((1 << 20) - len(self.body))
+        self.assertEqual(self.post("/api/quote", padded)[0], 200)
+        self.still_answers()
+
+    def test_lengths_that_do_not_fit(self):
+        head = f"Host: 127.0.0.1:{self.server.port}\r\nContent-Type: application/json\r\n"
+        for lines in ("Content-Length: 2\r\nContent-Length: 3\r\n\r\n{}",
+                      "Content-Length: 2\r\nTransfer-Encoding: chunked\r\n\r\n{}",
+                      "Content-Length: -2\r\n\r\n{}", "Content-Length: 2x\r\n\r\n{}", "\r\n{}"):
+            got = self.server.raw(f"POST /api/quote HTTP/1.1\r\n{head}{lines}".encode())
+            self.assertEqual(status_of(got), 411, (lines, got[:80]))
+        got = self.server.raw(
+            f"GET /api/cases HTTP/1.1\r\n{head}Content-Length: 40\r\n\r\n"
+            f"GET /api/openapi.json HTTP/1.1\r\n{head}\r\n".encode())
+        self.assertEqual(status_of(got), 411)
+        self.assertEqual(got.count(b"HTTP/1.1 "), 1)
+
+    def test_broken_requests(self):
+        for data in (b"\r\n\r\n", b"nonsense\r\n\r\n", b"GET / HTTP/9.9\r\n\r\n", b"\x16\x03\x01\x02",
+                     b"GET / HTTP/1.1\r\nHost\r\n\r\n", bytes(range(256)) * 40,
+                     b"POST /api/quote HTTP/1.1\r\nX: " + b"y" * 100_000 + b"\r\n\r\n"):
+            got = self.server.raw(data, end=True)
+            self.assertNotIn(status_of(got), (200, 500), data[:40])
+        self.still_answers()
+
+    def test_truncated_body(self):
+        head = (f"POST /api/quote HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n"
+                "Content-Type: application/json\r\nContent-Length: 5000\r\n\r\n")
+        got = self.server.raw((head + self.body[:100]).encode(), end=True)
+        self.assertEqual(status_of(got), 400)
+        self.assertIn(b"http-incomplete", got)
+        self.still_answers()
+
+
+class Slow(Shared):
+    def test_slow_clients_do_not_stop_others_and_are_cut_off(self):
+        head = (f"POST /api/quote HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n"
+                "Content-Type: application/json\r\nContent-Length: 5000\r\n\r\n").encode()
+        began = time.monotonic()
+        links = [socket.create_connection(("127.0.0.1", self.server.port)) for _ in range(40)]
+        stop = threading.Event()
+
+        def drip():  # a byte now and then: no single read ever waits long
+            sent = 0
+            while not stop.wait(0.3):
+                for link in links:
+                    try:
+                        link.sendall(head[sent:sent + 1] or b" ")
+                    except OSError:
+                        pass
+                sent += 1
+
+        dripping = threading.Thread(target=drip)
+        dripping.start()
+        try:
+            for _ in range(20):
+                asked = time.monotonic()
+                self.still_answers()
+                self.assertLess(time.monotonic() - asked, 3)
+            for link in links:
+                link.settimeout(25)
+                got = b"".join(iter(lambda: received(link), b""))
+                self.assertNotEqual(status_of(got), 200)
+            self.assertLess(time.monotonic() - began, 20)
+        finally:
+            stop.set()
+            dripping.join()
+            for link in links:
+                link.close()
+        self.still_answers()
+
+    def test_idle_connections_make_room(self):
+        links = [socket.create_connection(("127.0.0.1", self.server.port)) for _ in range(150)]
+        try:
+            asked = time.monotonic()
+            self.still_answers()
+            self.assertLess(time.monotonic() - asked, 5)
+        finally:
+            for link in links:
+                link.close()
+
+
+def received(link):
+    try:
+        return link.recv(65536)
+    except OSError:
+        return b""
+
+
+class Ending(unittest.TestCase):
+    def test_signals_end_it_well(self):
+        for how in (signal.SIGTERM, signal.SIGINT):
+            server = Server()
+            self.assertEqual(server.stop(how)[0], 0)
+
+    def test_a_request_under_way_is_answered(self):
+        server = Server()
+        body = json.dumps(cases_of(server)["price_books"][0]["inquiries"][0]["inquiry"]).encode()
+        head = (f"POST /api/adds HTTP/1.1\r\nHost: 127.0.0.1:{server.port}\r\n"
+                f"Content-Type: application/json\r\nContent-Length: {len(body)}\r\n\r\n").encode()
+        with socket.create_connection(("127.0.0.1", server.port), timeout=20) as link:
+            link.sendall(head + body[:-10])
+            time.sleep(0.3)
+            server.process.send_signal(signal.SIGTERM)
+            time.sleep(0.3)
+            link.sendall(body[-10:])
+            got = b"".join(iter(lambda: received(link), b""))
+        code, _ = server.wait()
+        self.assertEqual((status_of(got), code), (200, 0))
+        self.assertTrue(complete(got))
+
+    def test_a_stalled_request_does_not_hold_it_up(self):
+        server = Server()
+        with socket.create_connection(("127.0.0.1", server.port), timeout=20) as link:
+            link.sendall(b"POST /api/quote HTTP/1.1\r\nHost:")
+            time.sleep(0.3)
+            began = time.monotonic()
+            self.assertEqual(server.stop()[0], 0)
+            self.assertLess(time.monotonic() - began, 6)
+
+    def test_nothing_of_a_request_is_logged(self):
+        server = Server()
+        inquiry = cases_of(server)["price_books"][0]["inquiries"][0]["inquiry"]
+        for body in (dict(inquiry, buyer=SECRET), dict(inquiry, plan=SECRET), SECRET):
+            server.ask("POST", f"/api/quote?x={quoted(SECRET)}", json.dumps(body), JSON_TYPE)
+            server.ask("POST", "/api/quote", json.dumps(body), JSON_TYPE)
+        server.raw(f"GET /{quoted(SECRET)} HTTP/1.1\r\nHost: x\r\n\r\n".encode())
+        _, said = server.stop()
+        for part in SECRET.split():
+            self.assertNotIn(part, said)
+
+
+class Starting(unittest.TestCase):
+    def refusal(self, *words):
+        result = subprocess.run([PROGRAM, "serve", *words], env=ENVIRONMENT, text=True, timeout=60,
+                                capture_output=True, check=False)
+        self.assertEqual((result.returncode, result.stdout), (1, ""))
+        return result.stderr
+
+    def test_a_busy_port_is_named(self):
+        server = Server()
+        said = self.refusal("--port", str(server.port))
+        server.stop()
+        self.assertIn(f"127.0.0.1 port {server.port}: Address already in use", said)
+        self.assertIn("--port", said)
+
+    def test_other_addresses_need_the_code(self):
+        address = own_address()
+        if address is None:
+            self.skipTest("this machine has no address but loopback")
+        server = Server("--listen", address)
+        self.assertRegex(server.code, "^[0-9a-f]{32}$")
+
+        def asked(host, path, headers):
+            connection = http.client.HTTPConnection(address, server.port, timeout=20)
+            connection.request("GET", path, headers={"Host": f"{host}:{server.port}", **headers})
+            status = connection.getresponse().status
+            connection.close()
+            return status
+
+        self.assertEqual(asked(address, "/", {}), 200)
+        self.assertEqual(asked(address, "/api/cases", {}), 401)
+        for wrong in ("", "0" * 32, server.code[:-1], server.code + "0", server.code.upper() + "x"):
+            self.assertEqual(asked(address, "/api/cases", {"Quoin-Code": wrong}), 401)
+        self.assertEqual(asked(address, f"/api/cases?code={server.code}", {}), 401)
+        right = {"Quoin-Code": server.code}
+        self.assertEqual(asked(address, "/api/cases", right), 200)
+        self.assertEqual(asked("rebound.example", "/api/cases", right), 403)
+        with self.assertRaises(OSError):
+            socket.create_connection(("127.0.0.1", server.port), timeout=5)
+        server.stop()
+        again = Server("--listen", "0.0.0.0")
+        self.assertNotEqual(again.code, server.code)
+        server = again
+        self.assertEqual(asked(address, "/api/cases", {"Quoin-Code": again.code}), 200)
+        self.assertEqual(asked("rebound.example", "/api/cases", {"Quoin-Code": again.code}), 403)
+        again.stop()
+
+    def test_what_is_not_sound_is_left_out_and_named(self):
+        with tempfile.TemporaryDirectory() as folder:
+            shutil.copytree(os.path.join(EXAMPLES, "first-home"), os.path.join(folder, "good"))
+            os.makedirs(os.path.join(folder, "a/b/c"))
+            good = os.path.join(folder, "good/pricebook.json")
+            shutil.copy(good, os.path.join(folder, "a/b/deep.json"))
+            shutil.copy(good, os.path.join(folder, "a/b/c/too-deep.json"))
+            with open(good, encoding="utf-8") as file:
+                broken = file.read().replace('"version"', '"versoin"', 1)
+            with open(os.path.join(folder, "broken.json"), "w", encoding="utf-8") as file:
+                file.write(broken)
+            with open(os.path.join(folder, "note.json"), "w", encoding="utf-8") as file:
+                file.write('{"shopping": ["milk"]}')
+            with open(os.path.join(folder, "lost.json"), "w", encoding="utf-8") as file:
+                file.write('{"format": "quoin/inquiry/1", "price_book": "../../etc/passwd"}')
+            server = Server(folder)
+            ids = [book["id"] for book in cases_of(server)["price_books"]]
+            code, said = server.stop()
+        self.assertEqual(ids, ["good/pricebook.json", "a/b/deep.json"])
+        self.assertEqual(code, 0)
+        self.assertIn("broken.json", said)
+        self.assertIn("versoin", said)
+        self.assertIn("lost.json", said)
+        self.assertNotIn("note.json", said)
+
+    def test_a_folder_without_price_books(self):
+        with tempfile.TemporaryDirectory() as folder:
+            self.assertIn("no-price-book", self.refusal(folder, "--port", "0"))
+            self.assertIn("file-missing", self.refusal(folder + "/none", "--port", "0"))
+
+
+def own_address():
+    """An address of this machine beyond loopback; nothing is sent to find it."""
+    with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as link:
+        try:
+            link.connect(("192.0.2.1", 9))
+            address = link.getsockname()[0]
+        except OSError:
+            return None
+    return None if address.startswith("127.") else address
+
+
+def quoted(text):
+    return "".join(c if c.isalnum() else f"%{ord(c):02X}" for c in text)
+
+
+def gunzipped(data):
+    import gzip
+    return gzip.decompress(data)
+
+
+if __name__ == "__main__":
+    unittest.main(verbosity=1)
