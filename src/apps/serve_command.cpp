@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <memory>
 
+#include <fcntl.h>
 #include <pthread.h>
 #include <spawn.h>
 
@@ -41,7 +42,7 @@ class EndSignals {
   public:
     EndSignals() {
         sigemptyset(&set_);
-        for (const int signal : {SIGINT, SIGTERM, SIGHUP}) sigaddset(&set_, signal);
+        for (const int signal : {SIGINT, SIGTERM}) sigaddset(&set_, signal);
         pthread_sigmask(SIG_BLOCK, &set_, nullptr);
     }
     /// Waits for one. A second one then ends the program at once.
@@ -77,20 +78,27 @@ std::string inquiry_schema() {
 /// Hands an address to the desktop's own opener. The address has no access code in it: other users
 /// of this machine can see what programs are started with.
 bool open_in_browser(const std::string& url) {
-    for (const char* opener : {"xdg-open", "open", "x-www-browser"}) {
-        std::string name = opener;
+    sigset_t none;
+    sigemptyset(&none);
+    posix_spawnattr_t apart; // its own signals, and none of our Ctrl-C
+    posix_spawnattr_init(&apart);
+    posix_spawnattr_setsigmask(&apart, &none);
+    posix_spawnattr_setflags(&apart, POSIX_SPAWN_SETSIGMASK | POSIX_SPAWN_SETPGROUP);
+    posix_spawn_file_actions_t quiet;
+    posix_spawn_file_actions_init(&quiet);
+    posix_spawn_file_actions_addopen(&quiet, 1, "/dev/null", O_WRONLY, 0);
+    posix_spawn_file_actions_addopen(&quiet, 2, "/dev/null", O_WRONLY, 0);
+    bool opened = false;
+    for (std::string name : {"xdg-open", "x-www-browser"}) {
         std::string address = url;
         char* const arguments[] = {name.data(), address.data(), nullptr};
-        posix_spawn_file_actions_t quiet;
-        posix_spawn_file_actions_init(&quiet);
-        posix_spawn_file_actions_addopen(&quiet, 1, "/dev/null", 1, 0);
-        posix_spawn_file_actions_addopen(&quiet, 2, "/dev/null", 1, 0);
         pid_t child = 0;
-        const int failed = posix_spawnp(&child, opener, &quiet, nullptr, arguments, environ);
-        posix_spawn_file_actions_destroy(&quiet);
-        if (failed == 0) return true;
+        opened = posix_spawnp(&child, name.c_str(), &quiet, &apart, arguments, environ) == 0;
+        if (opened) break;
     }
-    return false;
+    posix_spawn_file_actions_destroy(&quiet);
+    posix_spawnattr_destroy(&apart);
+    return opened;
 }
 
 void greet(const Server& server, const Requests& requests, bool open) {

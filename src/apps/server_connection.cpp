@@ -16,10 +16,11 @@ namespace {
 using std::chrono::milliseconds;
 using std::chrono::seconds;
 
-constexpr seconds request_limit{10};  ///< from first to last byte
-constexpr seconds response_limit{30}; ///< likewise
-constexpr seconds stopping_limit{2};  ///< for what is under way when the server stops
-constexpr milliseconds glance{100};   ///< how often a wait looks whether the server stops
+constexpr seconds request_limit{10};     ///< from first to last byte
+constexpr seconds response_limit{30};    ///< likewise
+constexpr milliseconds fresh_limit{300}; ///< for a first byte while others wait for a thread
+constexpr seconds stopping_limit{2};     ///< for what is under way when the server stops
+constexpr milliseconds glance{100};      ///< how often a wait looks whether the server stops
 constexpr milliseconds discard_limit{500};
 constexpr std::size_t most_discarded = 8U * 1024 * 1024;
 
@@ -71,9 +72,13 @@ bool Connection::wait(short events, Clock::time_point end) const {
 }
 
 bool Connection::next_request(const std::atomic<int>& others_waiting) {
-    const auto end = Clock::now() + seconds(idle_seconds);
+    const auto began = Clock::now();
+    const auto end = began + seconds(idle_seconds);
+    const auto owed = fresh_ ? began + fresh_limit : began; // whoever just came gets a moment
+    fresh_ = false;
     bool there = begin_ < end_ || ready(socket_, POLLIN, milliseconds(0));
-    while (!there && !*stopping_ && others_waiting == 0 && until(end).count() > 0) {
+    while (!there && !*stopping_ && until(end).count() > 0) {
+        if (others_waiting > 0 && Clock::now() >= owed) break;
         there = ready(socket_, POLLIN, until(end));
     }
     read_until_ = Clock::now() + request_limit;

@@ -45,6 +45,7 @@ class Connection final : public httplib::Stream {
     const std::atomic<bool>* stopping_;
     Clock::time_point read_until_;
     Clock::time_point write_until_;
+    bool fresh_ = true;
     bool refused_ = false;
     bool responding_ = false;
     std::array<char, 16 * 1024> buffer_{};
