@@ -13,25 +13,26 @@
 
 #include "asking.hpp"
 #include "server_connection.hpp"
+#include "server_crowd.hpp"
 
 namespace quoin::apps {
 namespace {
 
 /// A connection has a thread while it is open; the most a page and its neighbours keep open.
-constexpr std::size_t threads = 64;
+constexpr std::size_t threads = 96;
 
 /// Connections that wait to be taken. The library asks for 5, and a page opens six at once.
 constexpr int backlog = 256;
 
-/// The library's pool, counting the connections that wait for a thread.
+/// The library's pool, telling the crowd who waits.
 class Pool final : public httplib::TaskQueue {
   public:
-    Pool(std::size_t size, std::atomic<int>& waiting) : pool_(size), waiting_(&waiting) {}
+    Pool(std::size_t size, Crowd& crowd) : pool_(size), crowd_(&crowd) {}
 
     void enqueue(std::function<void()> connection) override {
-        ++*waiting_;
+        crowd_->came();
         pool_.enqueue([this, connection = std::move(connection)] {
-            --*waiting_;
+            crowd_->served();
             connection();
         });
     }
@@ -39,7 +40,7 @@ class Pool final : public httplib::TaskQueue {
 
   private:
     httplib::ThreadPool pool_;
-    std::atomic<int>* waiting_;
+    Crowd* crowd_;
 };
 
 /// The library shares a port with every other process that asks to; we want to know it is ours.
@@ -69,7 +70,7 @@ class Listener final : public httplib::Server {
         set_keep_alive_timeout(Connection::idle_seconds);
         set_payload_max_length(largest_body);
         set_default_headers(safety_headers());
-        new_task_queue = [this] { return new Pool(threads, waiting_); };
+        new_task_queue = [this] { return new Pool(threads, crowd_); };
         set_pre_routing_handler([this, &requests](const auto& request, auto& response) {
             return requests.reply_at_once(request, access_, response) ? HandlerResponse::Handled
                                                                       : HandlerResponse::Unhandled;
@@ -113,20 +114,25 @@ class Listener final : public httplib::Server {
 
   private:
     bool process_and_close_socket(socket_t socket) override {
-        Connection connection(socket, stopping_);
-        bool closed = false;
-        while (!closed && connection.next_request(waiting_)) {
-            const bool last = stopping_;
-            if (!process_request(connection, last, closed, plain)) break;
-            if (last || connection.refused()) break;
+        bool making_room = false;
+        {
+            Connection connection(socket, stopping_);
+            bool closed = false;
+            while (!closed && connection.next_request(crowd_, making_room)) {
+                making_room = crowd_.wants_room();
+                const bool last = stopping_ || making_room;
+                if (!process_request(connection, last, closed, plain)) break;
+                if (last || connection.refused()) break;
+            }
         }
+        if (making_room) crowd_.left();
         return true;
     }
 
     Access access_;
     int port_ = 0;
     std::atomic<bool> stopping_ = false;
-    std::atomic<int> waiting_ = 0;
+    Crowd crowd_;
     std::thread thread_;
 };
 

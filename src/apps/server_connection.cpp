@@ -18,7 +18,7 @@ using std::chrono::seconds;
 
 constexpr seconds request_limit{10};     ///< from first to last byte
 constexpr seconds response_limit{30};    ///< likewise
-constexpr milliseconds fresh_limit{300}; ///< for a first byte while others wait for a thread
+constexpr milliseconds fair_moment{200}; ///< for a first byte while others wait for a thread
 constexpr seconds stopping_limit{2};     ///< for what is under way when the server stops
 constexpr milliseconds glance{100};      ///< how often a wait looks whether the server stops
 constexpr milliseconds discard_limit{500};
@@ -71,14 +71,14 @@ bool Connection::wait(short events, Clock::time_point end) const {
     }
 }
 
-bool Connection::next_request(const std::atomic<int>& others_waiting) {
+bool Connection::next_request(Crowd& crowd, bool& making_room) {
     const auto began = Clock::now();
     const auto end = began + seconds(idle_seconds);
-    const auto owed = fresh_ ? began + fresh_limit : began; // whoever just came gets a moment
-    fresh_ = false;
+    const auto owed = began + fair_moment;
     bool there = begin_ < end_ || ready(socket_, POLLIN, milliseconds(0));
     while (!there && !*stopping_ && until(end).count() > 0) {
-        if (others_waiting > 0 && Clock::now() >= owed) break;
+        making_room = Clock::now() >= owed && crowd.wants_room();
+        if (making_room) break;
         there = ready(socket_, POLLIN, until(end));
     }
     read_until_ = Clock::now() + request_limit;

@@ -10,6 +10,8 @@
 
 #include <httplib.h>
 
+#include "server_crowd.hpp"
+
 namespace quoin::apps {
 
 class Connection final : public httplib::Stream {
@@ -23,8 +25,9 @@ class Connection final : public httplib::Stream {
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
 
-    /// Waits for the first byte of a next request. False: none came, or its thread is wanted.
-    [[nodiscard]] bool next_request(const std::atomic<int>& others_waiting);
+    /// Waits for the first byte of a next request. False: none came, or it is to make room for
+    /// others, which `making_room` then says.
+    [[nodiscard]] bool next_request(Crowd& crowd, bool& making_room);
 
     /// Whether the last response was a refusal; what is left of its request must not be read on.
     [[nodiscard]] bool refused() const { return refused_; }
@@ -45,7 +48,6 @@ class Connection final : public httplib::Stream {
     const std::atomic<bool>* stopping_;
     Clock::time_point read_until_;
     Clock::time_point write_until_;
-    bool fresh_ = true;
     bool refused_ = false;
     bool responding_ = false;
     std::array<char, 16 * 1024> buffer_{};

@@ -18,25 +18,25 @@ constexpr std::size_t figure_width = 11;
 
 using Figure = std::function<std::string(const ScenarioAnswer&)>;
 
-/// A table whose columns are the scenarios and whose rows are figures of each.
+/// Rows of figures, one of each scenario.
 class SideBySide {
   public:
-    explicit SideBySide(const std::vector<ScenarioAnswer>& scenarios)
-        : scenarios_(scenarios), table_(columns(scenarios)) {}
+    explicit SideBySide(const std::vector<ScenarioAnswer>& scenarios) : scenarios_(scenarios) {}
 
     void row(std::string_view label, const Figure& figure) {
-        std::vector<std::string> cells{std::string(label)};
+        SideRow row{SideRow::Kind::figures, std::string(label), {}};
         for (const ScenarioAnswer& scenario : scenarios_) {
-            cells.push_back(scenario.available() ? figure(scenario) : "-");
+            row.figures.push_back(scenario.available() ? figure(scenario) : "-");
         }
-        table_.row(std::move(cells));
+        rows_.push_back(std::move(row));
     }
     void money(std::string_view label, const std::function<Money(const ScenarioAnswer&)>& amount) {
         row(label, [&](const ScenarioAnswer& s) { return dollars(amount(s)); });
     }
-    void rule() { table_.rule(); }
-    void gap() { table_.gap(); }
-    [[nodiscard]] std::string text() const { return table_.text(); }
+    void rule() { rows_.push_back({SideRow::Kind::rule, {}, {}}); }
+    void gap() { rows_.push_back({SideRow::Kind::gap, {}, {}}); }
+    [[nodiscard]] const std::vector<SideRow>& rows() const { return rows_; }
+    [[nodiscard]] std::string text() const { return text_of(scenarios_, rows_); }
 
   private:
     static std::vector<Column> columns(const std::vector<ScenarioAnswer>& scenarios) {
@@ -46,9 +46,22 @@ class SideBySide {
         }
         return list;
     }
+    static std::string text_of(const std::vector<ScenarioAnswer>& scenarios,
+                               const std::vector<SideRow>& rows) {
+        Table table(columns(scenarios));
+        for (const SideRow& row : rows) {
+            if (row.kind == SideRow::Kind::rule) table.rule();
+            if (row.kind == SideRow::Kind::gap) table.gap();
+            if (row.kind != SideRow::Kind::figures) continue;
+            std::vector<std::string> cells{row.label};
+            cells.insert(cells.end(), row.figures.begin(), row.figures.end());
+            table.row(std::move(cells));
+        }
+        return table.text();
+    }
 
     const std::vector<ScenarioAnswer>& scenarios_;
-    Table table_;
+    std::vector<SideRow> rows_;
 };
 
 bool any(const std::vector<ScenarioAnswer>& scenarios,
@@ -103,7 +116,9 @@ std::string last_insured(const ScenarioAnswer& s) {
 
 } // namespace
 
-std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
+namespace {
+
+SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios) {
     SideBySide table(scenarios);
     for (const MonthlyPart& part : monthly_parts()) {
         const auto amount = [&](const ScenarioAnswer& s) { return s.monthly.*part.member; };
@@ -126,7 +141,17 @@ std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
                                     : std::string("fixed");
         });
     }
-    return table.text();
+    return table;
+}
+
+} // namespace
+
+std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
+    return month_side(scenarios).text();
+}
+
+std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios) {
+    return month_side(scenarios).rows();
 }
 
 std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
@@ -154,7 +179,9 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
     return table.text();
 }
 
-std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
+namespace {
+
+SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
     SideBySide table(scenarios);
     const auto optional_money = [&](std::string_view label, Money CashToClose::*part) {
         const auto amount = [part](const ScenarioAnswer& s) { return s.cash.*part; };
@@ -183,7 +210,17 @@ std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
     if (any(scenarios, [](auto& s) { return !s.credits.over_cap.is_zero(); })) {
         table.money("credits over the cap", [](auto& s) { return s.credits.over_cap; });
     }
-    return table.text();
+    return table;
+}
+
+} // namespace
+
+std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
+    return cash_side(scenarios).text();
+}
+
+std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios) {
+    return cash_side(scenarios).rows();
 }
 
 std::string years_table(const std::vector<ScenarioAnswer>& scenarios) {

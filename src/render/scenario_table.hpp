@@ -8,13 +8,24 @@
 
 namespace quoin {
 
+/// A row of a table before it is laid out: what it is called, and the figure of each scenario.
+struct SideRow {
+    enum class Kind { figures, rule, gap };
+
+    Kind kind = Kind::figures;
+    std::string label;
+    std::vector<std::string> figures;
+};
+
 /// The month by part, what is settled and what the first year is; then the terms that stand beside.
 [[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios);
 
 /// The loan: price, down payment, base loan, fee, LTV, rate, mortgage insurance and its end.
 [[nodiscard]] std::string loan_table(const std::vector<ScenarioAnswer>& scenarios);
 
 [[nodiscard]] std::string cash_table(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios);
 
 [[nodiscard]] std::string years_table(const std::vector<ScenarioAnswer>& scenarios);
 
