@@ -61,9 +61,11 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/formula.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shown.hpp>
 
 #include <quoin/render/adds.hpp>
@@ -76,6 +78,8 @@
 #include <quoin/render/payment.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/quote.hpp>
+#include <quoin/render/recheck.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/render/workbook.hpp>

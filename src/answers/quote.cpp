@@ -60,18 +60,6 @@ QuoteLine quote_line(const Sitting& sitting, const Line& line) {
     return out;
 }
 
-/// Lines in the order they are read: home, options by area, incentives; the buyer's order within.
-void add_lines(const Sitting& sitting, const PricedHome& home, QuoteAnswer& answer) {
-    const auto rank = [&](const Line& line) {
-        if (line.kind == LineKind::incentive) return static_cast<int>(sitting.book().areas.size());
-        return line.pick < 0 ? -1 : at(sitting.book().options, line.item).area;
-    };
-    std::vector<Line> ordered = home.lines;
-    std::stable_sort(ordered.begin(), ordered.end(),
-                     [&](const Line& a, const Line& b) { return rank(a) < rank(b); });
-    for (const Line& line : ordered) answer.lines.push_back(quote_line(sitting, line));
-}
-
 void add_open_choices(const Sitting& sitting, QuoteAnswer& answer) {
     const Selection& selection = sitting.inquiry().selection;
     for (std::size_t i = 0; i < sitting.book().options.size(); ++i) {
@@ -106,12 +94,25 @@ void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAn
 
 } // namespace
 
+std::vector<QuoteLine> quote_lines(const Sitting& sitting, const PricedHome& home) {
+    const auto rank = [&](const Line& line) {
+        if (line.kind == LineKind::incentive) return static_cast<int>(sitting.book().areas.size());
+        return line.pick < 0 ? -1 : at(sitting.book().options, line.item).area;
+    };
+    std::vector<Line> ordered = home.lines;
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [&](const Line& a, const Line& b) { return rank(a) < rank(b); });
+    std::vector<QuoteLine> lines;
+    for (const Line& line : ordered) lines.push_back(quote_line(sitting, line));
+    return lines;
+}
+
 QuoteAnswer quote(const Sitting& sitting) {
     const Inquiry& inquiry = sitting.inquiry();
     const PricedHome home = price_home(sitting.book(), inquiry.selection);
     QuoteAnswer answer;
     answer.heading = heading_of(sitting);
-    add_lines(sitting, home, answer);
+    answer.lines = quote_lines(sitting, home);
     answer.options = home.options;
     answer.incentives = home.incentives;
     answer.contract_price = home.contract_price;

@@ -14,6 +14,7 @@
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
@@ -23,11 +24,15 @@
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>
 #include <quoin/render/quote.hpp>
+#include <quoin/render/recheck.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/workbook.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "checking.hpp"
+#include "files.hpp"
 #include "serve_command.hpp"
+#include "workbook_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -109,6 +114,33 @@ void add_cash(CLI::App& program, Shared& shared) {
             loaded->inquiry.facts.appraised_value = appraised_value(options->appraised);
         }
         const CashAnswer answer = cash(loaded->sitting(), scenario);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_recheck(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string scenario;
+        std::string workbook;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "recheck", "Each figure with its formula, inputs, rounding, rule, date and source",
+        "quoin recheck buyer.json --scenario \"FHA, 3.5 % down\" --workbook check.xlsx",
+        options->file);
+    sub->add_option("--scenario", options->scenario, "the scenario's name in the inquiry")
+        ->required();
+    sub->add_option("--workbook", options->workbook,
+                    "also write the figures as live formulas to this .xlsx file");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
+        const RecheckAnswer answer = recheck(loaded->sitting(), scenario);
+        if (!options->workbook.empty()) {
+            if (!answer.scenario.available()) refuse(problems::scenario_barred(options->scenario));
+            write_private(options->workbook, xlsx_bytes(workbook_of(answer)));
+        }
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
 }
@@ -282,6 +314,7 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_adds(program, shared);
     add_compare(program, shared);
     add_cash(program, shared);
+    add_recheck(program, shared);
     add_shown(program, shared);
     add_schedule(program, shared);
     add_payment(program, shared);

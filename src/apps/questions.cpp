@@ -9,6 +9,7 @@
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/answers/sitting.hpp>
 #include <quoin/render/adds.hpp>
@@ -16,6 +17,7 @@
 #include <quoin/render/compare.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/quote.hpp>
+#include <quoin/render/recheck.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -64,6 +66,11 @@ std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     return json_text_of(cash(Sitting(desk, inquiry), scenario));
 }
 
+std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = scenario_of(inquiry, given);
+    return json_text_of(recheck(Sitting(desk, inquiry), scenario));
+}
+
 std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
     const auto answer = shown(Sitting(desk, inquiry));
     if (!answer) refuse(problems::no_model(desk.book.file));
@@ -98,6 +105,10 @@ const std::vector<Question>& questions() {
          "What cash a loan takes: costs, prepaids, escrow, credits, and when",
          {scenario, {"appraised", "if it appraises at this, in dollars", Need::optional}},
          cash_json},
+        {"recheck",
+         "Each figure with its formula, inputs, rounding, rule, date and source",
+         {scenario},
+         recheck_json},
         {"shown",
          "What the furnished model shows, against what is included and chosen",
          {},

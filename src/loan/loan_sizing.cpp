@@ -45,19 +45,6 @@ std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
     }
 }
 
-/// The price book's incentives that were put to costs, points or a buydown.
-std::vector<Credit> incentive_credits(const PricedHome& home) {
-    std::vector<Credit> credits;
-    const auto add = [&](Money amount, std::vector<CreditUse> uses) {
-        if (!amount.is_zero())
-            credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
-    };
-    add(home.points_credit, {CreditUse::points});
-    add(home.buydown_credit, {CreditUse::buydown});
-    add(home.closing_credit, {CreditUse::closing_costs, CreditUse::prepaids});
-    return credits;
-}
-
 /// One attempt at a loan: the scenario with a base loan already chosen.
 class Sizing {
   public:
@@ -127,19 +114,9 @@ class Sizing {
 };
 
 void Sizing::describe_case() {
-    const Scenario& scenario = *rules_.scenario;
     f_.ltv = Ltv(share_in_percent(f_.base_loan, f_.value, 2));
     f_.down_percent = Percent(share_in_percent(f_.price - f_.base_loan, f_.price, 6));
-    case_.set(Dimension::ltv, f_.ltv.value());
-    case_.set(Dimension::down, f_.down_percent.value());
-    case_.set(Dimension::base_loan, f_.base_loan);
-    case_.set(Dimension::loan, f_.base_loan);
-    case_.set(Dimension::price, f_.price);
-    case_.set(Dimension::term, Decimal::whole(scenario.term.count()));
-    case_.set(Dimension::use, Decimal::whole(static_cast<int>(scenario.use)));
-    case_.set(Dimension::area, Decimal::whole(static_cast<int>(rules_.place->loan_limit_area)));
-    case_.set(Dimension::occupancy, Decimal::whole(static_cast<int>(scenario.occupancy)));
-    if (scenario.score) case_.set(Dimension::score, Decimal::whole(*scenario.score));
+    case_ = loan_case(rules_, f_);
 }
 
 /// The fee, and how much of it goes into the loan: loans are whole dollars, so the cents of a
@@ -369,6 +346,34 @@ void size_loan(const ScenarioRules& rules, const PricedHome& home, const Purchas
     }
     sizing.check_rules();
     sizing.find_annual_fee();
+}
+
+std::vector<Credit> incentive_credits(const PricedHome& home) {
+    std::vector<Credit> credits;
+    const auto add = [&](Money amount, std::vector<CreditUse> uses) {
+        if (!amount.is_zero())
+            credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
+    };
+    add(home.points_credit, {CreditUse::points});
+    add(home.buydown_credit, {CreditUse::buydown});
+    add(home.closing_credit, {CreditUse::closing_costs, CreditUse::prepaids});
+    return credits;
+}
+
+Case loan_case(const ScenarioRules& rules, const LoanFigures& f) {
+    const Scenario& scenario = *rules.scenario;
+    Case where;
+    where.set(Dimension::ltv, f.ltv.value());
+    where.set(Dimension::down, f.down_percent.value());
+    where.set(Dimension::base_loan, f.base_loan);
+    where.set(Dimension::loan, f.base_loan);
+    where.set(Dimension::price, f.price);
+    where.set(Dimension::term, Decimal::whole(scenario.term.count()));
+    where.set(Dimension::use, Decimal::whole(static_cast<int>(scenario.use)));
+    where.set(Dimension::area, Decimal::whole(static_cast<int>(rules.place->loan_limit_area)));
+    where.set(Dimension::occupancy, Decimal::whole(static_cast<int>(scenario.occupancy)));
+    if (scenario.score) where.set(Dimension::score, Decimal::whole(*scenario.score));
+    return where;
 }
 
 int fee_months(const ScenarioRules& rules, const LoanFigures& f) {

@@ -106,6 +106,7 @@ const std::vector<std::string_view>& all_ids() {
         "file-missing",
         "file-unreadable",
         "file-too-large",
+        "file-unwritable",
         "not-json",
         "number-too-large",
         "not-utf8",
@@ -161,6 +162,7 @@ const std::vector<std::string_view>& all_ids() {
         "credit-use-not-allowed",
         "no-model",
         "scenario-unknown",
+        "scenario-barred",
         "option-unknown",
         "option-number",
         "payment-input",
@@ -184,6 +186,12 @@ Problem file_unreadable(std::string file, std::string_view why) {
 Problem file_is_folder(std::string file) {
     return of_file(std::move(file), "file-unreadable", "a folder", "a file that can be read",
                    "name a file in it");
+}
+
+Problem file_unwritable(std::string file, std::string_view why) {
+    return of_file(std::move(file), "file-unwritable", fmt::format("no way to write it: {}", why),
+                   "the name of a file in a folder that you may write to",
+                   "check the folder and its permissions");
 }
 
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {
@@ -482,6 +490,11 @@ Problem credit_use_not_allowed(const Spot& spot, std::string_view use) {
 Problem no_model(std::string file) {
     return of_file(std::move(file), "no-model", "no furnished model in the price book",
                    "a price book with \"model\"", "");
+}
+
+Problem scenario_barred(std::string_view name) {
+    return at(Span{}, "scenario-barred", fmt::format("scenario \"{}\", which cannot be had", name),
+              "a scenario with figures to write", "'quoin recheck' without --workbook says why");
 }
 
 Problem scenario_unknown(std::string_view name, std::string near,

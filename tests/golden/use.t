@@ -15,6 +15,7 @@ Subcommands:
   adds                        What each option adds: price, month, cash, years; alone and stacked
   compare                     The scenarios side by side on the same home
   cash                        What cash a loan takes: costs, prepaids, escrow, credits, and when
+  recheck                     Each figure with its formula, inputs, rounding, rule, date and source
   shown                       What the furnished model shows, against what is included and chosen
   schedule                    A loan month by month, with mortgage insurance and extra principal
   payment                     The quick answer with no files

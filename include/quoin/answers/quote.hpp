@@ -68,6 +68,9 @@ struct QuoteAnswer {
     std::vector<ScenarioAnswer> scenarios;
 };
 
+/// Lines in the order they are read: home, options by area, incentives; the buyer's order within.
+[[nodiscard]] std::vector<QuoteLine> quote_lines(const Sitting& sitting, const PricedHome& home);
+
 [[nodiscard]] QuoteAnswer quote(const Sitting& sitting);
 
 } // namespace quoin

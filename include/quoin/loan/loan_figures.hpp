@@ -144,6 +144,13 @@ struct PurchaseFacts {
     std::optional<Money> deposits_paid; ///< instead of those that fall due by the price book
 };
 
+/// The price book's incentives that were put to costs, points or a buydown, in the order of use:
+/// before the credits of the purchase.
+[[nodiscard]] std::vector<Credit> incentive_credits(const PricedHome& home);
+
+/// The coordinates at which the tables of a loan are read, once its base loan is known.
+[[nodiscard]] Case loan_case(const ScenarioRules& rules, const LoanFigures& figures);
+
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);
 

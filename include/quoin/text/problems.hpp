@@ -20,6 +20,7 @@ namespace quoin::problems {
 Problem file_missing(std::string file, std::string_view what, std::string near);
 Problem file_unreadable(std::string file, std::string_view why);
 Problem file_is_folder(std::string file);
+Problem file_unwritable(std::string file, std::string_view why);
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most);
 Problem not_json(Span place, std::string found, std::string expected);
 Problem number_too_large(Span place, std::string literal);
@@ -93,6 +94,7 @@ Problem credit_use_not_allowed(const Spot& spot, std::string_view use);
 
 // Questions.
 Problem no_model(std::string file);
+Problem scenario_barred(std::string_view name);
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names);
 Problem option_unknown(std::string_view name, std::string near);

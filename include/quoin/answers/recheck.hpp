@@ -1,0 +1,76 @@
+// "Where does that number come from?" Every figure of a scenario with its formula, its inputs, its
+// rounding and its ground, and each reckoned a second time from the formula, in exact fractions.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/formula.hpp>
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+/// What a figure rests on.
+struct Ground {
+    int rounding = 0; ///< number in docs/roundings.md; 0: nothing is rounded
+    std::string rule; ///< "fha annual_fee: ltv > 95, term > 180", "price book 2026-11"
+    std::optional<Date> effective;
+    std::optional<Date> until;
+    std::string status; ///< published, sample ...; empty where it is reckoned alone
+    std::string source;
+};
+
+enum class FigureUnit { money, percent, per_thousand, mills, months, days, count };
+
+struct RecheckedFigure {
+    std::string id; ///< letters, digits and underscores: also its name in a workbook
+    std::string name;
+    FigureUnit unit = FigureUnit::money;
+    Decimal value; ///< the engine's; of a step in between, the formula's
+    Formula formula;
+    Ground ground;
+    Decimal reckoned; ///< from the formula; equal to value, or the engine is at fault
+
+    [[nodiscard]] bool agrees() const { return value == reckoned; }
+};
+
+/// The sheets of a workbook that the sections stand on.
+enum class RecheckSheet { home, loan, cash };
+
+struct RecheckSection {
+    RecheckSheet sheet = RecheckSheet::home;
+    std::string title;
+    std::vector<RecheckedFigure> figures;
+};
+
+/// A month of the schedule the APR is figured on: without extra principal.
+struct RecheckedMonth {
+    Rate rate;
+    Money payment;
+    Money interest;
+    Money principal;
+    Money insurance;
+    Money balance;
+    Money hud_balance; ///< of HUD's own schedule, where the premium comes from it
+};
+
+/// How the insurance of a month follows from the schedule.
+enum class InsuranceForm { none, level, hud, usda };
+
+struct RecheckAnswer {
+    Heading heading;
+    ScenarioAnswer scenario;
+    std::vector<RecheckSection> sections;
+    std::vector<RecheckedMonth> months; ///< [0] before the first payment
+    InsuranceForm insurance = InsuranceForm::none;
+
+    [[nodiscard]] std::size_t figure_count() const;
+    [[nodiscard]] std::size_t differences() const; ///< 0, or the engine is at fault
+};
+
+/// Sections and months are empty where the scenario cannot be had.
+[[nodiscard]] RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario);
+
+} // namespace quoin

@@ -1,0 +1,77 @@
+// Ledger: figures entered one after the other, each reckoned from those before it.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include <boost/multiprecision/cpp_int.hpp>
+
+#include <quoin/answers/recheck.hpp>
+
+namespace quoin {
+
+using Fraction = boost::multiprecision::cpp_rational;
+
+/// What formulas are reckoned from.
+struct Known {
+    std::map<std::string, Fraction, std::less<>> figures;
+    const std::vector<RecheckedMonth>* months = nullptr;
+    int last_month = 0;
+};
+
+/// The exact value of a formula. Throws Broken where it names a figure that is not known.
+[[nodiscard]] Fraction reckon(const Formula& formula, const Known& known);
+
+class Ledger {
+  public:
+    explicit Ledger(RecheckAnswer& answer) : answer_(answer) {
+        known_.months = &answer.months;
+        known_.last_month = static_cast<int>(answer.months.size()) - 1;
+    }
+
+    void section(RecheckSheet sheet, std::string title);
+    /// A figure that was looked up or chosen.
+    void given(std::string id, std::string name, FigureUnit unit, Decimal value, Ground ground);
+    /// A figure by its formula, held against the engine's.
+    void figure(std::string id, std::string name, FigureUnit unit, Formula formula, Ground ground,
+                Decimal ours);
+    /// A step in between that the engine does not name. Returns what it comes to.
+    Decimal step(std::string id, std::string name, FigureUnit unit, Formula formula, Ground ground);
+
+    // Of money, the most frequent.
+    void given(std::string id, std::string name, Money value, Ground ground);
+    void figure(std::string id, std::string name, Formula formula, Ground ground, Money ours);
+
+    [[nodiscard]] bool has(std::string_view id) const { return known_.figures.contains(id); }
+
+  private:
+    void add(RecheckedFigure entry);
+
+    RecheckAnswer& answer_;
+    Known known_;
+};
+
+[[nodiscard]] Decimal in_dollars(Money amount);
+
+/// Grounds. `rounded_by` is the number in docs/roundings.md.
+[[nodiscard]] Ground rounded_by(int number);
+[[nodiscard]] Ground of_table(const BandTable& table, int row, const std::string& what);
+[[nodiscard]] Ground from(std::string rule, std::string source, std::optional<Status> status = {});
+
+// The sections, in their order; each enters what the ones before it leave.
+struct RecheckCase {
+    const Sitting& sitting;
+    const ScenarioRules& rules;
+    const PricedHome& home;
+    const LoanFigures& f;
+};
+void recheck_home(const RecheckCase& of, Ledger& ledger);
+void recheck_loan(const RecheckCase& of, Ledger& ledger);
+void recheck_month(const RecheckCase& of, Ledger& ledger);
+void recheck_cash(const RecheckCase& of, Ledger& ledger);
+void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger);
+/// The schedule with its insurance, run anew.
+[[nodiscard]] std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm form);
+
+} // namespace quoin

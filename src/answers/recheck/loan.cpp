@@ -1,0 +1,214 @@
+// Rechecking the loan: value, down payment, base loan, upfront fee, rate, payment.
+#include "ledger.hpp"
+
+#include <quoin/exact/index.hpp>
+#include <quoin/loan/adjustable.hpp>
+
+namespace quoin {
+namespace {
+
+Ground of_inquiry() { return from("inquiry", "the buyer's choice"); }
+
+std::string rule_name(const RecheckCase& of, Rule rule) {
+    return of.rules.program->id + " " + std::string(name_of(rule));
+}
+
+void add_value(const RecheckCase& of, Ledger& ledger) {
+    const auto& appraised = of.sitting.inquiry().facts.appraised_value;
+    if (!appraised) {
+        ledger.figure("value", "value (the price, until it is appraised)", figure("contract_price"),
+                      {}, of.f.value);
+        return;
+    }
+    ledger.given("appraised_value", "appraised value", *appraised, of_inquiry());
+    ledger.figure("value", "value (the lesser of price and appraisal)",
+                  least_of({figure("contract_price"), figure("appraised_value")}), {}, of.f.value);
+}
+
+/// Loan amounts are whole dollars where the program says so.
+Formula cut(const RecheckCase& of, Formula amount) {
+    return of.rules.program->whole_dollars ? down_to_dollar(std::move(amount)) : amount;
+}
+
+void add_base_loan(const RecheckCase& of, Ledger& ledger) {
+    const DownPayment& down = of.rules.scenario->down;
+    if (down.by == DownPayment::By::percent) {
+        ledger.given("down_asked", "down payment asked for, of the value", FigureUnit::percent,
+                     down.percent.value(), of_inquiry());
+        const Formula rest = number(100) - figure("down_asked");
+        ledger.figure("base_loan", "base loan",
+                      cut(of, down_to_cent(percent_of(figure("value"), rest))), rounded_by(3),
+                      of.f.base_loan);
+    } else if (down.by == DownPayment::By::amount) {
+        ledger.given("down_asked", "down payment asked for", down.amount, of_inquiry());
+        ledger.figure(
+            "base_loan", "base loan",
+            cut(of, greatest_of({figure("contract_price") - figure("down_asked"), number(0)})),
+            rounded_by(4), of.f.base_loan);
+    } else {
+        ledger.given("cash_there_is", "cash there is for the purchase", down.amount, of_inquiry());
+        Ground solved = of_inquiry();
+        solved.rule = "the smallest whole-dollar loan that this cash covers";
+        ledger.given("base_loan", "base loan", of.f.base_loan, solved);
+    }
+    ledger.figure("down_payment", "down payment", figure("contract_price") - figure("base_loan"),
+                  {}, of.f.cash.down_payment);
+    ledger.figure("ltv", "LTV, as the tables read it", FigureUnit::percent,
+                  rounded(figure("base_loan") * number(100) / figure("value"), 2, Rounding::down),
+                  rounded_by(5), of.f.ltv.value());
+}
+
+void add_limits(const RecheckCase& of, Ledger& ledger) {
+    const Case where = loan_case(of.rules, of.f);
+    if (const BandTable* table = of.rules.rule(Rule::maximum_ltv)) {
+        const int row = table->row(where).value();
+        ledger.given("maximum_ltv", "the most the program lends, of the value", FigureUnit::percent,
+                     table->value(row), of_table(*table, row, rule_name(of, Rule::maximum_ltv)));
+        ledger.step("most_lent", "the most the program lends", FigureUnit::money,
+                    down_to_cent(percent_of(figure("value"), figure("maximum_ltv"))),
+                    rounded_by(6));
+    }
+    const BandTable* table = of.rules.rule(Rule::loan_limit);
+    const auto row = table != nullptr ? table->row(where) : std::nullopt;
+    if (!row) return;
+    ledger.given("loan_limit", "loan limit of the area", FigureUnit::money, table->value(*row),
+                 of_table(*table, *row, rule_name(of, Rule::loan_limit)));
+}
+
+void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
+    const LoanProgram& program = *of.rules.program;
+    const LoanFigures& f = of.f;
+    if (program.upfront == UpfrontMethod::none) {
+        ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
+        return;
+    }
+    const BandTable& table = *of.rules.rule(Rule::upfront_fee);
+    const int row = f.row(Lookup::upfront_fee);
+    ledger.given("upfront_percent", program.upfront_name + ", of the loan", FigureUnit::percent,
+                 f.upfront_percent.value(), of_table(table, row, rule_name(of, Rule::upfront_fee)));
+    const bool financed = of.rules.scenario->finance_fee;
+    if (program.upfront == UpfrontMethod::share_of_total_loan && financed) {
+        const Formula rest = number(100) - figure("upfront_percent");
+        const Formula total = down_to_cent(figure("base_loan") * number(100) / rest);
+        ledger.figure("loan", "loan, the fee in it", cut(of, total), rounded_by(8), f.loan);
+        ledger.figure("upfront_fee", program.upfront_name,
+                      to_cent(percent_of(figure("loan"), figure("upfront_percent"))), rounded_by(8),
+                      f.upfront_fee);
+        ledger.figure("financed_fee", "upfront fee in the loan",
+                      figure("loan") - figure("base_loan"), {}, f.financed_fee);
+        return;
+    }
+    ledger.figure("upfront_fee", program.upfront_name,
+                  to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
+                  rounded_by(7), f.upfront_fee);
+    ledger.figure("financed_fee", "upfront fee in the loan",
+                  financed ? cut(of, figure("upfront_fee")) : number(0), rounded_by(7),
+                  f.financed_fee);
+    ledger.figure("loan", "loan", figure("base_loan") + figure("financed_fee"), {}, f.loan);
+}
+
+Ground of_sheet(const RecheckCase& of, std::string rule) {
+    const RateSheet& sheet = of.sitting.sheet();
+    Ground ground = from(std::move(rule), sheet.lender + " (" + sheet.license + ")",
+                         sheet.sample ? Status::sample : Status::published);
+    ground.effective = sheet.date;
+    ground.until = plus_days(sheet.good_through, 1);
+    return ground;
+}
+
+void add_rate(const RecheckCase& of, Ledger& ledger) {
+    const RateChoice& choice = of.rules.scenario->rate;
+    const bool quoted = choice.by == RateChoice::By::quoted;
+    const std::string sheet = "rate sheet " + of.sitting.sheet().id;
+    const Ground ground =
+        quoted ? from("quoted rate", "stated in the inquiry", Status::sample) : of_sheet(of, sheet);
+    ledger.given("note_rate", "note rate", FigureUnit::percent, of.f.rate.percent(), ground);
+    if (quoted) {
+        ledger.given("points_percent", "points", FigureUnit::percent, of.f.points.value(), ground);
+        return;
+    }
+    const Rung& rung = at(of.rules.ladder->rungs, of.f.row(Lookup::note_rate));
+    ledger.given("points_of_rung", "points of this rate", FigureUnit::percent, rung.points.value(),
+                 of_sheet(of, sheet));
+    std::vector<std::string> parts{"points_of_rung"};
+    const Case where = loan_case(of.rules, of.f);
+    for (const BandTable* table : of.rules.adjustments) {
+        const auto row = table->row(where);
+        if (!row) continue;
+        parts.push_back("points_adjustment_" + std::to_string(parts.size()));
+        ledger.given(parts.back(), "adjustment " + table->name, FigureUnit::percent,
+                     table->value(*row), of_table(*table, *row, sheet + " adjustment"));
+    }
+    ledger.figure("points_percent", "points", FigureUnit::percent, sum_of_figures(parts), {},
+                  of.f.points.value());
+}
+
+void add_payment(const RecheckCase& of, Ledger& ledger) {
+    ledger.given("term", "term", FigureUnit::months,
+                 Decimal::whole(of.rules.scenario->term.count()), of_inquiry());
+    ledger.figure("principal_and_interest", "principal and interest, a month",
+                  level_payment_of(figure("loan"), figure("note_rate"), figure("term")),
+                  rounded_by(12), of.f.schedule.payment());
+}
+
+/// "nearest eighth, an exact tie down": half an eighth is taken off before rounding up.
+Formula to_eighth(Formula percent) {
+    const Formula eighths =
+        std::move(percent) * number(8) - number(Decimal::billionths(Decimal::one / 2));
+    return rounded(eighths, 0, Rounding::up) / number(8);
+}
+
+/// The rates of an adjustable loan as long as the index stays, each with its payment.
+void add_adjustable(const RecheckCase& of, Ledger& ledger) {
+    if (!of.rules.adjustable) return;
+    const AdjustableTerms& terms = *of.rules.adjustable;
+    const Ground plan = from(of.rules.program->id + " adjustable",
+                             of.rules.program->adjustable->source, Status::published);
+    const Ground sheet = of_sheet(of, "rate sheet " + of.sitting.sheet().id);
+    ledger.given("index", of.sitting.sheet().index->name, FigureUnit::percent, terms.index.value(),
+                 sheet);
+    ledger.given("margin", "margin", FigureUnit::percent, terms.margin.value(), sheet);
+    ledger.given("cap_first", "cap at the first change", FigureUnit::percent,
+                 terms.caps.first.value(), plan);
+    ledger.given("cap_later", "cap at later changes", FigureUnit::percent,
+                 terms.caps.periodic.value(), plan);
+    ledger.given("cap_life", "cap over the life of the loan", FigureUnit::percent,
+                 terms.caps.life.value(), plan);
+    ledger.step("fully_indexed", "index and margin", FigureUnit::percent,
+                greatest_of({to_eighth(figure("index") + figure("margin")), figure("margin")}),
+                rounded_by(28));
+    std::string before = "note_rate";
+    const auto& steps = of.f.schedule.steps();
+    for (std::size_t i = 1; i < steps.size(); ++i) {
+        const std::string from_payment = std::to_string(steps[i].from_payment);
+        const Formula cap = figure(i == 1 ? "cap_first" : "cap_later");
+        const Formula least = figure(before) - cap;
+        const Formula most =
+            least_of({figure(before) + cap, figure("note_rate") + figure("cap_life")});
+        const std::string rate = "rate_from_" + from_payment;
+        ledger.figure(rate, "rate from payment " + from_payment, FigureUnit::percent,
+                      least_of({greatest_of({figure("fully_indexed"), least}), most}), {},
+                      steps[i].rate.percent());
+        const int before_payment = steps[i].from_payment - 1;
+        ledger.figure("payment_from_" + from_payment, "principal and interest from then",
+                      level_payment_of(column_at(ScheduleColumn::balance, before_payment),
+                                       figure(rate), figure("term") - number(before_payment)),
+                      rounded_by(12), steps[i].payment);
+        before = rate;
+    }
+}
+
+} // namespace
+
+void recheck_loan(const RecheckCase& of, Ledger& ledger) {
+    ledger.section(RecheckSheet::loan, "The loan");
+    add_value(of, ledger);
+    add_base_loan(of, ledger);
+    add_limits(of, ledger);
+    add_upfront_fee(of, ledger);
+    add_rate(of, ledger);
+    add_payment(of, ledger);
+    add_adjustable(of, ledger);
+}
+
+} // namespace quoin

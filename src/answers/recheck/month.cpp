@@ -1,0 +1,243 @@
+// Rechecking the month: mortgage insurance, taxes, districts, insurance, dues.
+#include "ledger.hpp"
+
+#include <algorithm>
+
+#include <quoin/exact/index.hpp>
+
+namespace quoin {
+namespace {
+
+Ground of_place(const RecheckCase& of, std::string what, int rounding = 0) {
+    const Place& place = *of.rules.place;
+    Ground ground = from(place.id + " " + std::move(what), place.source, place.status);
+    ground.rounding = rounding;
+    return ground;
+}
+
+/// The premium of the first year's months, from the average of its balances.
+Formula average_premium(ScheduleColumn column, int months) {
+    const Formula average = column_sum(column, 0, months - 1) / number(months);
+    return to_cent(percent_of(average, figure("annual_percent")));
+}
+
+void add_premium(const RecheckCase& of, Ledger& ledger) {
+    const LoanFigures& f = of.f;
+    const Money first = f.monthly.mortgage_insurance;
+    const int months = std::min(12, f.schedule.months());
+    switch (of.rules.program->annual) {
+    case AnnualMethod::none:
+        return;
+    case AnnualMethod::lender_factor:
+        ledger.figure(
+            "mortgage_insurance", of.rules.program->annual_name + ", a month",
+            to_cent(percent_of(figure("base_loan"), figure("annual_percent")) / number(12)),
+            rounded_by(17), first);
+        return;
+    case AnnualMethod::usda_average_balance:
+        ledger.figure("mortgage_insurance", of.rules.program->annual_name + ", a month at first",
+                      to_cent(average_premium(ScheduleColumn::balance, months) / number(12)),
+                      rounded_by(16), first);
+        return;
+    case AnnualMethod::hud_average_balance: {
+        const Percent financed = f.financed_fee.is_zero() ? Percent{} : f.upfront_percent;
+        ledger.given("upfront_in_loan", "upfront premium that is in the loan", FigureUnit::percent,
+                     financed.value(), {});
+        const Formula with_upfront = number(1) + figure("upfront_in_loan") / number(100);
+        ledger.figure(
+            "mortgage_insurance", of.rules.program->annual_name + ", a month at first",
+            to_cent(to_cent(average_premium(ScheduleColumn::hud_balance, months) / with_upfront) /
+                    number(12)),
+            rounded_by(15), first);
+        return;
+    }
+    }
+}
+
+/// The last payment with conventional insurance: the first that leaves 78 % of value or less (80 %
+/// on request), or the middle of the term.
+void add_end(const RecheckCase& of, Ledger& ledger) {
+    const bool request = of.rules.scenario->end_mi_on_request;
+    ledger.given("insured_until_percent", "insured until the balance is at most, of the value",
+                 FigureUnit::percent, Decimal::whole(request ? 80 : 78),
+                 from("Homeowners Protection Act",
+                      request ? "12 USC 4902(a)" : "12 USC 4901(18), 4902(b)", Status::published));
+    const Formula reached = rows_over(ScheduleColumn::balance, 0,
+                                      percent_of(figure("value"), figure("insured_until_percent")));
+    const int middle = of.f.insurance_end.midpoint;
+    ledger.figure("insured_payments", "payments that carry it", FigureUnit::count,
+                  request ? reached : least_of({reached, number(middle)}), rounded_by(18),
+                  Decimal::whole(of.f.insurance.months()));
+}
+
+void add_insurance(const RecheckCase& of, Ledger& ledger) {
+    const LoanFigures& f = of.f;
+    if (of.rules.program->annual == AnnualMethod::none) return;
+    const bool factor = of.rules.program->annual == AnnualMethod::lender_factor;
+    if (factor && f.row(Lookup::mi_factor) == no_row) return; // 80 % of value or less
+    const BandTable& table = factor ? *of.rules.mi_factors : *of.rules.rule(Rule::annual_fee);
+    const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
+    const std::string what =
+        factor ? "rate sheet " + of.sitting.sheet().id + " mortgage insurance"
+               : of.rules.program->id + " " + std::string(name_of(Rule::annual_fee));
+    ledger.given("annual_percent", of.rules.program->annual_name + ", a year", FigureUnit::percent,
+                 f.annual_percent.value(), of_table(table, row, what));
+    add_premium(of, ledger);
+    if (factor) add_end(of, ledger);
+}
+
+/// Assessed, exempt and taxable value, and each levy and district on it. `prefix` tells the tax on
+/// land alone from the settled one.
+class TaxChain {
+  public:
+    TaxChain(const RecheckCase& of, Ledger& ledger, std::string prefix)
+        : of_(of), ledger_(ledger), prefix_(std::move(prefix)) {}
+
+    void run(const char* market_value, const PropertyTax& tax, bool first_year) {
+        const Place& place = *of_.rules.place;
+        ledger_.figure(id("assessed"), "assessed value",
+                       to_dollar(percent_of(figure(market_value), figure("assessed_percent"))),
+                       of_place(of_, "property tax", 19), tax.assessed);
+        add_exemptions(place, first_year);
+        ledger_.figure(id("taxable"), "taxable value",
+                       figure(id("assessed")) -
+                           least_of({sum_of_figures(exemptions_), figure(id("assessed"))}),
+                       {}, tax.taxable);
+        for (std::size_t i = 0; i < place.levies.size(); ++i) {
+            add(levies_, "levy_", i, place.levies[i].name, place.levies[i].mills, "levy");
+        }
+        ledger_.figure(id("levies"), "property tax, a year", sum_of_figures(levies_), {},
+                       tax.levies);
+        for (std::size_t i = 0; i < place.districts.size(); ++i) {
+            const District& district = place.districts[i];
+            if (district.yearly) {
+                districts_.push_back(id("district_") + std::to_string(i + 1));
+                ledger_.given(districts_.back(), district.name + ", a year", *district.yearly,
+                              of_place(of_, "district"));
+            } else {
+                add(districts_, "district_", i, district.name, district.mills, "district");
+            }
+        }
+        ledger_.figure(id("districts"), "district charges, a year", sum_of_figures(districts_), {},
+                       tax.districts);
+    }
+
+  private:
+    [[nodiscard]] std::string id(const std::string& name) const { return prefix_ + name; }
+
+    void add_exemptions(const Place& place, bool first_year) {
+        for (std::size_t i = 0; i < place.exemptions.size(); ++i) {
+            const Exemption& exemption = place.exemptions[i];
+            if (first_year && exemption.from_year > 1) continue;
+            exemptions_.push_back(id("exemption_") + std::to_string(i + 1));
+            if (exemption.amount) {
+                ledger_.given(exemptions_.back(), exemption.name, *exemption.amount,
+                              of_place(of_, "exemption"));
+                continue;
+            }
+            ledger_.step(
+                exemptions_.back(), exemption.name, FigureUnit::money,
+                to_dollar(percent_of(figure(id("assessed")), number(exemption.percent.value()))),
+                of_place(of_, "exemption", 19));
+        }
+    }
+
+    void add(std::vector<std::string>& ids, const char* kind, std::size_t index,
+             const std::string& name, Decimal mills, const char* what) {
+        ids.push_back(id(kind) + std::to_string(index + 1));
+        ledger_.step(ids.back(), name + ", a year", FigureUnit::money,
+                     to_cent(figure(id("taxable")) * number(mills) / number(1000)),
+                     of_place(of_, what, 20));
+    }
+
+    const RecheckCase& of_;
+    Ledger& ledger_;
+    std::string prefix_;
+    std::vector<std::string> exemptions_;
+    std::vector<std::string> levies_;
+    std::vector<std::string> districts_;
+};
+
+void add_taxes(const RecheckCase& of, Ledger& ledger) {
+    const Place& place = *of.rules.place;
+    ledger.given("assessed_percent", "assessed, of the market value", FigureUnit::percent,
+                 place.assessed_percent.value(), of_place(of, "property tax"));
+    TaxChain(of, ledger, "").run("contract_price", of.f.local.settled, false);
+    if (!of.f.local.land_only) return;
+    ledger.given("land_percent", "the land, of the price", FigureUnit::percent,
+                 place.land_only->land_percent.value(), of_place(of, "land only"));
+    ledger.step("land_value", "value of the land", FigureUnit::money,
+                to_dollar(percent_of(figure("contract_price"), figure("land_percent"))),
+                of_place(of, "land only", 19));
+    TaxChain(of, ledger, "land_").run("land_value", *of.f.local.land_only, true);
+}
+
+void add_premiums(const RecheckCase& of, Ledger& ledger) {
+    const Place& place = *of.rules.place;
+    const LocalCosts& local = of.f.local;
+    ledger.given("dwelling_percent", "dwelling value, of the price", FigureUnit::percent,
+                 place.dwelling_percent.value(), of_place(of, "insurance"));
+    ledger.figure("dwelling_value", "dwelling value",
+                  to_dollar(percent_of(figure("contract_price"), figure("dwelling_percent"))),
+                  of_place(of, "insurance", 19), local.dwelling_value);
+    const int row = local.homeowner_row.value();
+    ledger.given("homeowner_rate", "homeowner's insurance, a year for each $1,000",
+                 FigureUnit::per_thousand, place.homeowner.value(row),
+                 of_table(place.homeowner, row, place.id + " homeowner's insurance"));
+    ledger.figure("homeowner_yearly", "homeowner's insurance, a year",
+                  to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
+                  of_place(of, "insurance", 20), local.homeowner);
+    ledger.given("flood_yearly", "flood insurance, a year", local.flood,
+                 of_place(of, "flood insurance"));
+    ledger.given("wind_yearly", "wind insurance, a year", local.wind,
+                 of_place(of, "wind insurance"));
+}
+
+void add_month(const Monthly& monthly, const std::string& tax, const std::string& prefix,
+               Ledger& ledger) {
+    const auto month_of = [&](const std::string& yearly) {
+        return to_cent(figure(yearly) / number(12));
+    };
+    const auto part = [&](const char* id, const char* name, const std::string& yearly, Money ours) {
+        ledger.figure(prefix + id, std::string(name) + ", a month", month_of(yearly),
+                      rounded_by(21), ours);
+    };
+    part("tax_month", "property tax", tax + "levies", monthly.property_tax);
+    part("district_month", "district charges", tax + "districts", monthly.district_charges);
+    if (prefix.empty()) {
+        part("homeowner_month", "homeowner's insurance", "homeowner_yearly",
+             monthly.homeowners_insurance);
+        part("flood_month", "flood insurance", "flood_yearly", monthly.flood_insurance);
+        part("wind_month", "wind insurance", "wind_yearly", monthly.wind_insurance);
+    }
+    std::vector<std::string> parts{"principal_and_interest",
+                                   prefix + "tax_month",
+                                   prefix + "district_month",
+                                   "homeowner_month",
+                                   "flood_month",
+                                   "wind_month",
+                                   "dues"};
+    if (ledger.has("mortgage_insurance")) parts.emplace_back("mortgage_insurance");
+    ledger.figure(prefix + "month",
+                  prefix.empty() ? "the month, settled" : "the month while tax is on land alone",
+                  sum_of_figures(parts), {}, monthly.total());
+}
+
+} // namespace
+
+void recheck_month(const RecheckCase& of, Ledger& ledger) {
+    ledger.section(RecheckSheet::loan, "The month");
+    add_insurance(of, ledger);
+    add_taxes(of, ledger);
+    add_premiums(of, ledger);
+    std::vector<std::string> dues;
+    for (const Dues& each : of.rules.place->dues) {
+        dues.push_back("dues_" + std::to_string(dues.size() + 1));
+        ledger.given(dues.back(), each.name + ", a month", each.monthly, of_place(of, "dues"));
+    }
+    ledger.figure("dues", "dues, a month", sum_of_figures(dues), {}, of.f.local.dues);
+    add_month(of.f.monthly, "", "", ledger);
+    if (of.f.local.land_only) add_month(of.f.first_year, "land_", "first_year_", ledger);
+}
+
+} // namespace quoin

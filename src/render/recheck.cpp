@@ -1,0 +1,190 @@
+// Rendering a recheck.
+#include <quoin/render/recheck.hpp>
+
+#include <map>
+
+#include <fmt/format.h>
+
+#include "formula_text.hpp"
+#include "json_parts.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+
+using Figures = std::map<std::string, const RecheckedFigure*, std::less<>>;
+
+Figures figures_of(const RecheckAnswer& answer) {
+    Figures figures;
+    for (const RecheckSection& section : answer.sections) {
+        for (const RecheckedFigure& figure : section.figures) figures[figure.id] = &figure;
+    }
+    return figures;
+}
+
+std::string formula_words(const RecheckedFigure& figure, const Figures& figures) {
+    return words(figure.formula, figure.unit,
+                 [&](const std::string& id) { return figures.at(id)->name; });
+}
+
+std::string inputs_words(const RecheckedFigure& figure, const Figures& figures) {
+    std::string text;
+    for (const std::string& id : inputs_of(figure.formula)) {
+        const RecheckedFigure& input = *figures.at(id);
+        if (!text.empty()) text += "; ";
+        text += input.name + " " + value_text(input.unit, input.value);
+    }
+    return text;
+}
+
+std::string figure_text(const RecheckedFigure& figure, const Figures& figures) {
+    std::string out =
+        fmt::format("  {}: {}{}\n", figure.name, value_text(figure.unit, figure.value),
+                    figure.agrees() ? ""
+                                    : "   DIFFERS from its formula: " +
+                                          value_text(figure.unit, figure.reckoned));
+    const auto add = [&](const std::string& line, const char* first) {
+        if (!line.empty()) out += paragraph(line, page_width, first, "        ");
+    };
+    add(formula_words(figure, figures), "      = ");
+    const std::string inputs = inputs_words(figure, figures);
+    add(inputs.empty() ? "" : "with " + inputs, "        ");
+    add(words(figure.ground), "      ");
+    return out;
+}
+
+Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+
+Json date_or_null(const std::optional<Date>& date) {
+    return date ? Json(date->text()) : Json(nullptr);
+}
+
+std::string_view name_of(FigureUnit unit) {
+    switch (unit) {
+    case FigureUnit::money:
+        return "dollars";
+    case FigureUnit::percent:
+        return "percent";
+    case FigureUnit::per_thousand:
+        return "per thousand";
+    case FigureUnit::mills:
+        return "mills";
+    case FigureUnit::months:
+        return "months";
+    case FigureUnit::days:
+        return "days";
+    case FigureUnit::count:
+        return "payments";
+    }
+    return {};
+}
+
+Json figure_json(const RecheckedFigure& figure, const Figures& figures) {
+    const Ground& ground = figure.ground;
+    Json inputs = Json::array();
+    for (const std::string& id : inputs_of(figure.formula)) inputs.push_back(id);
+    return {
+        {"id", figure.id},
+        {"name", figure.name},
+        {"unit", std::string(name_of(figure.unit))},
+        {"value", figure.unit == FigureUnit::money ? fixed(figure.value, 2) : figure.value.text()},
+        {"shown", value_text(figure.unit, figure.value)},
+        {"formula", text_or_null(formula_words(figure, figures))},
+        {"inputs", std::move(inputs)},
+        {"rounding", ground.rounding == 0 ? Json(nullptr) : Json(ground.rounding)},
+        {"rule", text_or_null(ground.rule)},
+        {"effective", date_or_null(ground.effective)},
+        {"until", date_or_null(ground.until)},
+        {"status", text_or_null(ground.status)},
+        {"source", text_or_null(ground.source)},
+        {"agrees", figure.agrees()}};
+}
+
+std::string summary(const RecheckAnswer& answer) {
+    const std::size_t differ = answer.differences();
+    return fmt::format("{} figures, each reckoned a second time from its formula in exact "
+                       "fractions: {}.",
+                       answer.figure_count(),
+                       differ == 0
+                           ? "all agree to the last digit"
+                           : fmt::format("{} DIFFER, which is a fault of the program", differ));
+}
+
+} // namespace
+
+std::string value_text(FigureUnit unit, Decimal value) {
+    switch (unit) {
+    case FigureUnit::money: {
+        const std::string amount = fixed(value, 2);
+        return dollars(Money::parse(amount).value_or(Money{}));
+    }
+    case FigureUnit::percent:
+        return value.text() + " %";
+    default:
+        return value.text();
+    }
+}
+
+std::string words(const Ground& ground) {
+    std::string text;
+    const auto add = [&](const std::string& part) {
+        if (part.empty()) return;
+        if (!text.empty()) text += "; ";
+        text += part;
+    };
+    if (ground.rounding > 0) add(fmt::format("rounding {}", ground.rounding));
+    add(ground.rule);
+    if (ground.effective) add("from " + ground.effective->text());
+    if (ground.until) add("before " + ground.until->text());
+    if (!ground.source.empty()) {
+        add(ground.status.empty() ? ground.source : ground.status + ": " + ground.source);
+    }
+    return text;
+}
+
+std::string text_of(const RecheckAnswer& answer) {
+    std::string out = heading_text(answer.heading, "Where each figure comes from");
+    const ScenarioTerms& terms = answer.scenario.terms;
+    if (!answer.scenario.available()) {
+        for (const Refusal& refusal : answer.scenario.refusals) {
+            out += "\n" + terms.name + " cannot be had: " + words(refusal) + "\n";
+        }
+        return out;
+    }
+    out += paragraph(terms.name + ": " + dollars(answer.scenario.monthly.total()) + " a month. " +
+                         terms_line(terms),
+                     page_width, "", "");
+    out += paragraph(summary(answer) + " Roundings are numbered as in docs/roundings.md.",
+                     page_width, "", "");
+    const Figures figures = figures_of(answer);
+    for (const RecheckSection& section : answer.sections) {
+        out += "\n" + section.title + "\n";
+        for (const RecheckedFigure& figure : section.figures) out += figure_text(figure, figures);
+    }
+    return out + footing_text(loan_cautions(answer.heading, {terms}));
+}
+
+std::string json_text_of(const RecheckAnswer& answer) {
+    Json json = {{"question", "recheck"},
+                 {"heading", json_of(answer.heading)},
+                 {"scenario", json_of(answer.scenario)}};
+    const Figures figures = figures_of(answer);
+    json["sections"] = Json::array();
+    for (const RecheckSection& section : answer.sections) {
+        Json list = Json::array();
+        for (const RecheckedFigure& figure : section.figures) {
+            list.push_back(figure_json(figure, figures));
+        }
+        json["sections"].push_back({{"title", section.title}, {"figures", std::move(list)}});
+    }
+    json["figures"] = answer.figure_count();
+    json["differences"] = answer.differences();
+    json["cautions"] = cautions_json(loan_cautions(answer.heading, {answer.scenario.terms}));
+    return written(json);
+}
+
+} // namespace quoin

@@ -1,0 +1,241 @@
+// Laying a recheck out on sheets.
+#include <quoin/render/workbook.hpp>
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "formula_text.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/recheck.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr int heading_row = 4;
+constexpr int schedule_first = heading_row + 2; // of month 0, as a spreadsheet counts rows, from 1
+constexpr Date day_zero = Date::of(1899, 12, 30).value();
+
+Decimal serial(Date date) { return Decimal::whole(days_between(day_zero, date)); }
+
+Decimal dollars_of(Money amount) {
+    return Decimal::billionths(amount.count() * (Decimal::one / 100));
+}
+
+CellLook look_of(FigureUnit unit) {
+    if (unit == FigureUnit::money) return CellLook::money;
+    return unit == FigureUnit::percent ? CellLook::percent : CellLook::number;
+}
+
+class SheetWriter {
+  public:
+    SheetWriter(std::string name, std::vector<int> widths) {
+        sheet_.name = std::move(name);
+        sheet_.widths = std::move(widths);
+        sheet_.frozen_rows = heading_row + 1;
+    }
+
+    void text(int row, int column, std::string words, CellLook look = CellLook::text) {
+        if (!words.empty()) sheet_.cells.push_back({row, column, look, std::move(words), {}, {}});
+    }
+    void value(int row, int column, CellLook look, Decimal value, std::string formula = {}) {
+        sheet_.cells.push_back({row, column, look, {}, std::move(formula), value});
+    }
+    void headings(const std::vector<std::string>& words) {
+        int column = 0;
+        for (const std::string& word : words) text(heading_row, column++, word, CellLook::heading);
+    }
+    /// The lines over every sheet: what it is, whose, under which terms, and what it is not.
+    void top(const RecheckAnswer& answer, const std::string& what) {
+        const Heading& h = answer.heading;
+        text(0, 0, what + ": " + answer.scenario.terms.name, CellLook::title);
+        text(1, 0,
+             fmt::format("{}, {}; {}, elevation {}, lot {}, for {}; as of {}, closing {}",
+                         h.community, h.builder, h.plan, h.elevation, h.lot, h.buyer,
+                         long_date(h.as_of), long_date(h.closing)));
+        text(2, 0, terms_line(answer.scenario.terms));
+        text(3, 0, loan_cautions(h, {answer.scenario.terms}).front(), CellLook::note);
+    }
+    void cautions(int row, const RecheckAnswer& answer) {
+        for (const std::string& note : loan_cautions(answer.heading, {answer.scenario.terms})) {
+            text(++row, 0, note, CellLook::note);
+        }
+    }
+    [[nodiscard]] WorkbookSheet take() { return std::move(sheet_); }
+
+  private:
+    WorkbookSheet sheet_;
+};
+
+std::string_view name_of(RecheckSheet sheet) {
+    switch (sheet) {
+    case RecheckSheet::home:
+        return "home";
+    case RecheckSheet::loan:
+        return "loan";
+    case RecheckSheet::cash:
+        return "cash";
+    }
+    return {};
+}
+
+class Layout {
+  public:
+    explicit Layout(const RecheckAnswer& answer) : answer_(answer) {
+        for (const RecheckSection& section : answer.sections) {
+            for (const RecheckedFigure& figure : section.figures) {
+                names_[figure.id] = figure.name;
+            }
+        }
+        const int months = static_cast<int>(answer.months.size()) - 1;
+        rows_ = {schedule_first, schedule_first + months};
+    }
+
+    Workbook run() {
+        figures(RecheckSheet::home, "The home");
+        figures(RecheckSheet::loan, "The loan and the month");
+        figures(RecheckSheet::cash, "The cash");
+        schedule();
+        return std::move(book_);
+    }
+
+  private:
+    void figures(RecheckSheet which, const std::string& title) {
+        SheetWriter sheet(std::string(name_of(which)), {46, 16, 60, 10, 44, 12, 16, 70});
+        sheet.top(answer_, title);
+        sheet.headings({"figure", "value", "formula", "rounding", "rule", "in force from", "status",
+                        "source"});
+        int row = heading_row;
+        for (const RecheckSection& section : answer_.sections) {
+            if (section.sheet != which) continue;
+            sheet.text(++row, 0, section.title, CellLook::heading);
+            for (const RecheckedFigure& figure : section.figures) {
+                line(sheet, ++row, figure, std::string(name_of(which)));
+            }
+        }
+        sheet.cautions(row + 1, answer_);
+        book_.sheets.push_back(sheet.take());
+    }
+
+    void line(SheetWriter& sheet, int row, const RecheckedFigure& figure, const std::string& name) {
+        const Ground& ground = figure.ground;
+        sheet.text(row, 0, figure.name);
+        sheet.value(row, 1, look_of(figure.unit), figure.value,
+                    spreadsheet_text(figure.formula, rows_));
+        sheet.text(row, 2, words(figure.formula, figure.unit, [&](const std::string& id) {
+                       return names_.at(id);
+                   }));
+        if (ground.rounding > 0) {
+            sheet.value(row, 3, CellLook::number, Decimal::whole(ground.rounding));
+        }
+        sheet.text(row, 4, ground.rule);
+        if (ground.effective) sheet.value(row, 5, CellLook::date, serial(*ground.effective));
+        sheet.text(row, 6, ground.status);
+        sheet.text(row, 7, ground.source);
+        book_.names.emplace_back(figure.id, fmt::format("{}!$B${}", name, row + 1));
+    }
+
+    void schedule() {
+        const bool hud = answer_.insurance == InsuranceForm::hud;
+        SheetWriter sheet("schedule", {10, 12, 10, 14, 14, 14, 14, 16, 16});
+        sheet.top(answer_, "The schedule, without extra principal");
+        std::vector<std::string> headings{"payment",
+                                          "due",
+                                          "rate",
+                                          "principal and interest",
+                                          "interest",
+                                          "principal",
+                                          "mortgage insurance",
+                                          "balance"};
+        if (hud) headings.emplace_back("balance on HUD's schedule");
+        sheet.headings(headings);
+        const int top = schedule_first - 1;
+        sheet.value(top, 0, CellLook::number, Decimal{});
+        sheet.value(top, 7, CellLook::money, dollars_of(answer_.months[0].balance), "loan");
+        if (hud) {
+            sheet.value(top, 8, CellLook::money, dollars_of(answer_.months[0].hud_balance), "loan");
+        }
+        for (std::size_t month = 1; month < answer_.months.size(); ++month) {
+            month_row(sheet, static_cast<int>(month));
+        }
+        book_.sheets.push_back(sheet.take());
+    }
+
+    /// The names of the rate and the payment in force at a month.
+    [[nodiscard]] std::pair<std::string, std::string> in_force(int month) const {
+        std::pair<std::string, std::string> names{"note_rate", "principal_and_interest"};
+        for (int from = 2; from <= month; ++from) {
+            const std::string suffix = "_from_" + std::to_string(from);
+            if (names_.contains("rate" + suffix)) names = {"rate" + suffix, "payment" + suffix};
+        }
+        return names;
+    }
+
+    void month_row(SheetWriter& sheet, int month) {
+        const RecheckedMonth& values = answer_.months[static_cast<std::size_t>(month)];
+        const int here = rows_.of(month);
+        const int row = here - 1;
+        const auto [rate, payment] = in_force(month);
+        const int term = answer_.scenario.terms.term.count();
+        const std::string due = fmt::format("H{}+E{}", here - 1, here);
+        sheet.value(row, 0, CellLook::number, Decimal::whole(month));
+        sheet.value(row, 1, CellLook::date,
+                    serial(plus_months(answer_.scenario.first_payment, Months(month - 1))));
+        sheet.value(row, 2, CellLook::percent, values.rate.percent(), rate);
+        sheet.value(row, 3, CellLook::money, dollars_of(values.payment),
+                    month == term ? fmt::format("ROUND({},2)", due)
+                                  : fmt::format("ROUND(MIN({},{}),2)", payment, due));
+        // In whole cents, so that the tie of half a cent is one.
+        sheet.value(row, 4, CellLook::money, dollars_of(values.interest),
+                    fmt::format("ROUND(ROUND(H{}*100,0)*C{}/1200,0)/100", here - 1, here));
+        sheet.value(row, 5, CellLook::money, dollars_of(values.principal),
+                    fmt::format("ROUND(D{}-E{},2)", here, here));
+        insurance_cell(sheet, month, values.insurance);
+        sheet.value(row, 7, CellLook::money, dollars_of(values.balance),
+                    fmt::format("ROUND(H{}-F{},2)", here - 1, here));
+        if (answer_.insurance != InsuranceForm::hud) return;
+        sheet.value(row, 8, CellLook::money, dollars_of(values.hud_balance),
+                    fmt::format("MAX(ROUND(I{0}+ROUND(ROUND(I{0}*note_rate,2)/1200,2)-"
+                                "principal_and_interest,2),0)",
+                                here - 1));
+    }
+
+    void insurance_cell(SheetWriter& sheet, int month, Money value) {
+        const int here = rows_.of(month);
+        const int row = here - 1;
+        const bool averaged =
+            answer_.insurance == InsuranceForm::hud || answer_.insurance == InsuranceForm::usda;
+        std::string formula;
+        if (answer_.insurance == InsuranceForm::level) {
+            formula = fmt::format("IF(A{}<=insured_payments,mortgage_insurance,0)", here);
+        } else if (averaged && !value.is_zero()) {
+            formula = month % 12 == 1 ? year_formula(month) : fmt::format("G{}", here - 1);
+        }
+        sheet.value(row, 6, CellLook::money, dollars_of(value), formula);
+    }
+
+    /// The premium of a loan year: the average of the balances before its payments.
+    [[nodiscard]] std::string year_formula(int month) const {
+        const bool hud = answer_.insurance == InsuranceForm::hud;
+        const char letter = hud ? 'I' : 'H';
+        const int first = rows_.of(month - 1);
+        const int last = std::min(rows_.of(month + 10), rows_.last - 1);
+        const std::string year = fmt::format("ROUND(SUM({}{}:{}{})/{}*annual_percent/100,2)",
+                                             letter, first, letter, last, last - first + 1);
+        return hud ? fmt::format("ROUND(ROUND({}/(1+upfront_in_loan/100),2)/12,2)", year)
+                   : fmt::format("ROUND({}/12,2)", year);
+    }
+
+    const RecheckAnswer& answer_;
+    std::map<std::string, std::string> names_;
+    ScheduleRows rows_;
+    Workbook book_;
+};
+
+} // namespace
+
+Workbook workbook_of(const RecheckAnswer& answer) { return Layout(answer).run(); }
+
+} // namespace quoin
