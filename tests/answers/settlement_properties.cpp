@@ -162,7 +162,7 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
     int left_over = 0;
     const int checked = for_each_settlement(
         101, 400,
-        [&](const Sitting& sitting, std::size_t, const PricedHome& home, const LoanFigures& f) {
+        [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures& f) {
             const CreditsUsed& used = f.credits;
             const PurchaseFacts& facts = sitting.inquiry().facts;
             REQUIRE(used.by_use.total() == f.cash.credits);
@@ -179,7 +179,9 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
                     cash.prepaid_interest + cash.prepaid_bills + cash.escrow);
             REQUIRE(used.by_use[CreditUse::down_payment] <= cash.down_payment);
             REQUIRE(f.contribution_cap.has_value());
-            const Money cap = percent_of(f.value, *f.contribution_cap, Rounding::down);
+            const bool by_price = caps_contributions_by_price(sitting.rules()[s].program->kind);
+            const Money cap =
+                percent_of(by_price ? f.price : f.value, *f.contribution_cap, Rounding::down);
             REQUIRE(used.interested_parties <= cap);
             // What the cap holds back, it holds back because it is reached.
             if (used.over_cap > Money{}) REQUIRE(used.interested_parties == cap);
