@@ -129,6 +129,34 @@ TEST_CASE("Points that the borrower pays are a finance charge, and so is a fee o
     CHECK(sellers.finance_charge == without.finance_charge);
 }
 
+TEST_CASE("Points that the seller pays are no finance charge, a lender's or a program's are") {
+    // 1026.4(c)(5), and comment 4(c)(5)-1: even where they are passed on in the price.
+    Purchase home("conventional");
+    home.down_percent("20").quoted("6.5", "2"); // 6,400 on 320,000
+    const auto with = [&](CreditFrom from, const char* amount, CreditUse use) {
+        home.facts.credits = {{"points", from, money(amount), {use}}};
+        return cost_of_credit(home.rules(), home.figures());
+    };
+    const CostOfCredit all = with(CreditFrom::lender, "6400", CreditUse::points);
+    CHECK(all.prepaid_finance_charge == money("6400") + home.figures().prepaid_interest.total());
+    CHECK(with(CreditFrom::program, "6400", CreditUse::points).finance_charge ==
+          all.finance_charge);
+    for (const CreditFrom from : {CreditFrom::seller, CreditFrom::builder}) {
+        const CostOfCredit some = with(from, "1500.50", CreditUse::points);
+        CHECK(all.finance_charge - some.finance_charge == money("1500.50"));
+        CHECK(some.amount_financed - all.amount_financed == money("1500.50"));
+        CHECK(some.apr.value() < all.apr.value());
+        // No more than the points come to, and nothing for a credit that pays other things.
+        CHECK(all.finance_charge - with(from, "9000", CreditUse::points).finance_charge ==
+              money("6400"));
+        CHECK(with(from, "6400", CreditUse::prepaids).finance_charge == all.finance_charge);
+    }
+    home.quoted("6.5", "0").facts.credits.clear();
+    const CostOfCredit none = cost_of_credit(home.rules(), home.figures());
+    home.quoted("6.5", "2");
+    CHECK(with(CreditFrom::seller, "6400", CreditUse::points).apr == none.apr);
+}
+
 TEST_CASE("Points are for the loan of the form, of the financed fee too where there is one") {
     // VA: a point of 400,000 and of the funding fee on it; 38 USC 3729: 2.15 %.
     Purchase home("va");
