@@ -99,6 +99,7 @@ CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
     answer.escrow = housing_escrow(rules, f.local);
     answer.credits = credit_lines(f);
     answer.contribution_cap = f.contribution_cap;
+    answer.cap_by_price = caps_contributions_by_price(rules.program->kind);
     answer.effects = effects_of(f);
     answer.calendar = calendar_of(sitting, answer, home);
     return answer;

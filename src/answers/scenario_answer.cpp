@@ -84,9 +84,9 @@ CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
                              std::max(f.cash.points, Money{}) + f.upfront_fee;
     const Money insurance = f.insurance.paid_through(f.schedule.months());
     CostOfCredit cost;
-    cost.prepaid_finance_charge = std::max(f.cash.points, Money{}) + f.upfront_fee +
-                                  rules.closing_costs.finance_charges(f.loan, f.price) +
-                                  f.prepaid_interest.total();
+    cost.prepaid_finance_charge =
+        std::max(f.cash.points, Money{}) - f.credits.sellers_points + f.upfront_fee +
+        rules.closing_costs.finance_charges(f.loan, f.price) + f.prepaid_interest.total();
     cost.amount_financed = f.loan - cost.prepaid_finance_charge;
     cost.finance_charge = f.schedule.total_interest() + insurance + cost.prepaid_finance_charge;
     cost.total_of_payments =

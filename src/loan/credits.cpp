@@ -43,6 +43,9 @@ class Pot {
     void pay(const Credit& credit, CreditUse use, Money amount) {
         room_[use] -= amount;
         used_.by_use[use] += amount;
+        if (use == CreditUse::points && is_interested_party(credit.from)) {
+            used_.sellers_points += amount;
+        }
         if (!counts(credit, use)) return;
         used_.interested_parties += amount;
         cap_left_ = cap() - amount;

@@ -192,7 +192,8 @@ void Sizing::add_credits() {
     std::optional<Money> most;
     if (cap) {
         f_.contribution_cap = Percent(*cap);
-        most = percent_of(f_.value, Percent(*cap), Rounding::down);
+        const Money base = caps_contributions_by_price(rules_.program->kind) ? f_.price : f_.value;
+        most = percent_of(base, Percent(*cap), Rounding::down);
     }
     f_.credits =
         use_credits(credits_, room_for_credits(), most, rules_.program->kind == ProgramKind::va);

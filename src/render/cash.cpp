@@ -118,8 +118,9 @@ std::string credits_text(const CashAnswer& answer) {
     }
     std::string out = "\nCredits\n" + table.text();
     if (answer.contribution_cap) {
-        out += fmt::format("  interested parties may give {} of the value; {} of it counts here\n",
+        out += fmt::format("  interested parties may give {} of the {}; {} of it counts here\n",
                            percent_text(answer.contribution_cap->value(), 0),
+                           answer.cap_by_price ? "price" : "value",
                            dollars(credits.interested_parties));
     }
     if (!credits.over_cap.is_zero()) {

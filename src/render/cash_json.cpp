@@ -78,6 +78,7 @@ Json credits_json(const CashAnswer& answer) {
     json["over_cap"] = credits.over_cap.text();
     json["cap_percent"] =
         answer.contribution_cap ? Json(answer.contribution_cap->value().text()) : Json(nullptr);
+    if (answer.contribution_cap) json["cap_of"] = answer.cap_by_price ? "price" : "value";
     json["counts_towards_cap"] = credits.interested_parties.text();
     json["ltv_if_given"] = answer.effects.ltv_if_given.value().text();
     return json;

@@ -3,6 +3,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/answers/scenario_answer.hpp>
 
 #include "apps/loading.hpp"
 
@@ -33,6 +34,19 @@ void one_home_one_scenario(benchmark::State& state) {
     state.SetLabel(rules.scenario->name);
 }
 BENCHMARK(one_home_one_scenario)->DenseRange(0, 5);
+
+/// The figures and everything a person is told of them: totals, dates, the APR.
+void one_whole_scenario(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    const auto& rules = sitting.rules()[static_cast<std::size_t>(state.range(0))];
+    for (auto _ : state) {
+        const LoanFigures figures = loan_figures(rules, home, sitting.inquiry().facts);
+        benchmark::DoNotOptimize(scenario_answer(sitting, rules, figures));
+    }
+    state.SetLabel(rules.scenario->name);
+}
+BENCHMARK(one_whole_scenario)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 
 void adds_whole_example(benchmark::State& state) {
     const Sitting sitting = six_programs().sitting();

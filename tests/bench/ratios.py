@@ -1,18 +1,41 @@
-# Ratios out of one benchmark run, and the whole program from start to exit.
+# Medians and ratios out of one benchmark run, and the whole program from start to exit.
 import json
 import os
 import resource
+import statistics
 import subprocess
 import sys
 import time
 
 
+# What an answer may take, in microseconds: the time of a breath, with room for many of them.
+TARGETS = [
+    ("APR, 360 payments with falling MI", "apr_monthly", 15),
+    ("one whole scenario, the slowest of six", "one_whole_scenario/", 60),
+    ("adds on the example", "adds_whole_example", 10_000),
+]
+
+
 def times(path):
+    """Nanoseconds by name: the median where a row was run several times."""
     with open(path) as file:
         rows = json.load(file)["benchmarks"]
     unit = {"ns": 1.0, "us": 1e3, "ms": 1e6, "s": 1e9}
-    return {r["name"]: r["cpu_time"] * unit[r["time_unit"]] for r in rows if "cpu_time" in r
-            and r.get("run_type") != "aggregate"}
+    runs = {}
+    for row in rows:
+        if "cpu_time" in row and row.get("run_type") != "aggregate":
+            runs.setdefault(row["name"], []).append(row["cpu_time"] * unit[row["time_unit"]])
+    return {name: statistics.median(each) for name, each in runs.items()}
+
+
+def against_targets(ns):
+    for name, row, target in TARGETS:
+        found = [each for key, each in ns.items()
+                 if key == row or (row.endswith("/") and key.startswith(row))]
+        if found:
+            slowest = max(found) / 1000
+            print(f"{name}: {slowest:,.1f} us, target {target:,} us"
+                  f" ({slowest / target:.2f} of it)")
 
 
 def ratio(ns, name, a, b):
@@ -41,8 +64,8 @@ def main():
     ratio(ns, "QuantLib / schedule", "schedule_quantlib", "schedule_quoin")
     if "payment_decided" in ns:
         print(f"level payment: {ns['payment_decided']:.1f} ns")
-    if "adds_whole_example" in ns:
-        print(f"adds, whole example: {ns['adds_whole_example'] / 1e6:.2f} ms")
+    ratio(ns, "one whole scenario / APR", "one_whole_scenario/3", "apr_monthly")
+    against_targets(ns)
     whole_program(sys.argv[2])
 
 

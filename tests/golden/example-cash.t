@@ -79,7 +79,7 @@ Escrow account: $1,690.66 at closing, $563.57 a month, never under its cushion o
 Credits
   used for closing costs                                                               $4,556.60
   used for prepaids and escrow                                                         $1,291.90
-  interested parties may give 6 % of the value; $5,848.50 of it counts here
+  interested parties may give 6 % of the price; $5,848.50 of it counts here
 
 What the loan costs
   prepaid finance charge                                                               $8,676.92

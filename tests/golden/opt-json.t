@@ -1744,6 +1744,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     "without_use": "0.00",
     "over_cap": "0.00",
     "cap_percent": "3",
+    "cap_of": "value",
     "counts_towards_cap": "1200.00",
     "ltv_if_given": "66.06"
   },

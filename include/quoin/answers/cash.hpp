@@ -54,6 +54,7 @@ struct CashAnswer {
     std::optional<HousingEscrow> escrow; ///< nothing: waived, or due days are not known
     std::vector<CreditLine> credits;
     std::optional<Percent> contribution_cap;
+    bool cap_by_price = false; ///< the cap is of the price, not of the value
     ValueEffects effects;
     std::vector<CalendarDay> calendar; ///< sums to the cash needed
 };

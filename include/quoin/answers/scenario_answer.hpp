@@ -34,7 +34,9 @@ struct ScenarioTerms {
 
 /// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).
 struct CostOfCredit {
-    /// Points, the upfront fee, the buyer's costs that are finance charges, prepaid interest.
+    /// Points less those that interested parties pay (seller's points are none: 12 CFR
+    /// 1026.4(c)(5)), the upfront fee, the buyer's costs that are finance charges, prepaid
+    /// interest.
     Money prepaid_finance_charge;
     Money amount_financed;   ///< loan less prepaid finance charge
     Money finance_charge;    ///< interest, mortgage insurance and prepaid finance charge

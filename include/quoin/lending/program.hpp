@@ -16,6 +16,12 @@
 namespace quoin {
 
 enum class ProgramKind { conventional, fha, va, usda };
+/// FHA's contribution cap is a share of the price (HUD 4000.1, II.A), and so is USDA's (HB-1-3555,
+/// from memory); the others' is of the value, the lower of price and appraisal (Fannie Mae
+/// B3-4.1-02; VA Pamphlet 26-7, chapter 8).
+[[nodiscard]] constexpr bool caps_contributions_by_price(ProgramKind kind) {
+    return kind == ProgramKind::fha || kind == ProgramKind::usda;
+}
 
 /// The rules a program may have, each a band table.
 enum class Rule {
@@ -24,7 +30,7 @@ enum class Rule {
     upfront_fee,       ///< percent
     annual_fee,        ///< percent a year
     annual_fee_months, ///< how long it is paid
-    contribution_cap,  ///< interested-party contributions, percent of price
+    contribution_cap,  ///< interested-party contributions, percent of price or value
     mi_coverage,       ///< percent of the loan that mortgage insurance must cover
 };
 inline constexpr std::size_t rule_count = 7;

@@ -55,6 +55,7 @@ struct Credit {
 struct CreditsUsed {
     CreditAmounts by_use;
     Money interested_parties; ///< of all that is used, what counts towards the cap
+    Money sellers_points;     ///< points that interested parties pay
     Money without_use;        ///< there was nothing it may pay
     Money over_cap;           ///< there was, but the cap is reached
 };
