@@ -64,6 +64,7 @@
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shown.hpp>
 
 #include <quoin/render/adds.hpp>
@@ -76,6 +77,7 @@
 #include <quoin/render/payment.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/quote.hpp>
+#include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

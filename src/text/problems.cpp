@@ -106,6 +106,7 @@ const std::vector<std::string_view>& all_ids() {
         "file-missing",
         "file-unreadable",
         "file-too-large",
+        "file-unwritable",
         "not-json",
         "number-too-large",
         "not-utf8",
@@ -184,6 +185,12 @@ Problem file_unreadable(std::string file, std::string_view why) {
 Problem file_is_folder(std::string file) {
     return of_file(std::move(file), "file-unreadable", "a folder", "a file that can be read",
                    "name a file in it");
+}
+
+Problem file_unwritable(std::string file, std::string_view why) {
+    return of_file(std::move(file), "file-unwritable", fmt::format("no way to write it: {}", why),
+                   "the name of a file in a folder that you may write to",
+                   "check the folder and its permissions");
 }
 
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {

@@ -20,6 +20,7 @@ namespace quoin::problems {
 Problem file_missing(std::string file, std::string_view what, std::string near);
 Problem file_unreadable(std::string file, std::string_view why);
 Problem file_is_folder(std::string file);
+Problem file_unwritable(std::string file, std::string_view why);
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most);
 Problem not_json(Span place, std::string found, std::string expected);
 Problem number_too_large(Span place, std::string literal);
