@@ -66,6 +66,7 @@
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shown.hpp>
 
 #include <quoin/render/adds.hpp>
@@ -79,6 +80,7 @@
 #include <quoin/render/problems.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
+#include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

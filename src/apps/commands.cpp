@@ -33,6 +33,7 @@
 #include "files.hpp"
 #include "serve_command.hpp"
 #include "workbook_file.hpp"
+#include "sheet_command.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -321,6 +322,9 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_apr(program, shared);
     add_check(program, shared);
     add_list(program, shared);
+    add_sheet(*command(program, "sheet", "What the buyer takes home: one HTML file to print",
+                       "quoin sheet buyer.json -o sheet.html"),
+              shared);
     add_serve(*command(program, "serve", "The page and the questions on this machine, in a browser",
                        "quoin serve --open"),
               shared);

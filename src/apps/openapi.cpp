@@ -50,9 +50,12 @@ Json operation_of(const Question& question) {
     for (const QuestionOption& option : question.options) {
         parameters.push_back(parameter_of(option));
     }
-    const std::string command = "quoin " + std::string(question.name) + " --json";
-    Json responses = {{"200", response(("What " + command + " prints for the inquiry").c_str(),
-                                       {{"type", "object"}})}};
+    const bool json = question.type == json_type;
+    const std::string command = "quoin " + std::string(question.name) + (json ? " --json" : "");
+    const Json schema = {{"type", json ? "object" : "string"}};
+    Json responses = {{"200",
+                       {{"description", "What " + command + " gives for the inquiry"},
+                        {"content", {{std::string(question.type), {{"schema", schema}}}}}}}};
     responses.update(problem_responses());
     return {{"operationId", question.name},
             {"summary", question.summary},

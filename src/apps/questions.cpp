@@ -18,6 +18,7 @@
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
+#include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -88,30 +89,44 @@ std::string schedule_json(const Desk& desk, Inquiry inquiry, const Given& given)
     return json_text_of(month_by_month(sitting, scenario, run_as(sitting, scenario, text)));
 }
 
+std::string sheet_html(const Desk& desk, Inquiry inquiry, const Given& given) {
+    std::optional<std::size_t> scenario;
+    if (given.count("scenario") > 0) scenario = scenario_of(inquiry, given);
+    return html_of(sheet(Sitting(desk, inquiry), scenario));
+}
+
 const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", Need::required};
 
 } // namespace
 
 const std::vector<Question>& questions() {
     static const std::vector<Question> table = {
-        {"quote", "The priced home line by line, and the month of each loan", {}, quote_json},
+        {"quote",
+         "The priced home line by line, and the month of each loan",
+         {},
+         json_type,
+         quote_json},
         {"adds",
          "What each option adds: price, month, cash, years; alone and stacked",
          {{"option", "an option as ID, ID:LEVEL or ID=NUMBER; all of them if none",
            Need::repeated}},
+         json_type,
          adds_json},
-        {"compare", "The scenarios side by side on the same home", {}, compare_json},
+        {"compare", "The scenarios side by side on the same home", {}, json_type, compare_json},
         {"cash",
          "What cash a loan takes: costs, prepaids, escrow, credits, and when",
          {scenario, {"appraised", "if it appraises at this, in dollars", Need::optional}},
+         json_type,
          cash_json},
         {"recheck",
          "Each figure with its formula, inputs, rounding, rule, date and source",
          {scenario},
+         json_type,
          recheck_json},
         {"shown",
          "What the furnished model shows, against what is included and chosen",
          {},
+         json_type,
          shown_json},
         {"schedule",
          "A loan month by month, with mortgage insurance and extra principal",
@@ -121,7 +136,14 @@ const std::vector<Question>& questions() {
            Need::repeated},
           {"worst-case", "adjustable rates: every change as high as the caps let it be",
            Need::flag}},
+         json_type,
          schedule_json},
+        {"sheet",
+         "What the buyer takes home: one HTML file to print",
+         {{"scenario", "one scenario alone, with its costs and its calendar; all of them if none",
+           Need::optional}},
+         html_type,
+         sheet_html},
     };
     return table;
 }

@@ -20,7 +20,6 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::size_t longest_path = 200;
 constexpr std::string_view api = "/api/";
-constexpr const char* json_type = "application/json";
 
 const char* const no_page =
     "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>quoin</title>\n"
@@ -32,7 +31,7 @@ void refuse(httplib::Response& response, int status, const Findings& findings) {
     response.status = status;
     response.set_header("Connection", "close");
     response.set_header("Cache-Control", "no-store");
-    response.set_content(json_text_of(findings), json_type);
+    response.set_content(json_text_of(findings), std::string(json_type));
 }
 
 void refuse(httplib::Response& response, int status, Problem problem) {
@@ -41,10 +40,11 @@ void refuse(httplib::Response& response, int status, Problem problem) {
     refuse(response, status, findings);
 }
 
-void reply_json(httplib::Response& response, const std::string& text) {
+void reply(httplib::Response& response, const std::string& text,
+           std::string_view type = json_type) {
     response.status = 200;
     response.set_header("Cache-Control", "no-store");
-    response.set_content(text, json_type);
+    response.set_content(text, std::string(type));
 }
 
 std::string json_text(std::string_view text) {
@@ -75,7 +75,10 @@ Json json_of(const Question& question) {
                            {"repeated", option.need == QuestionOption::Need::repeated},
                            {"flag", option.need == QuestionOption::Need::flag}});
     }
-    return {{"name", question.name}, {"summary", question.summary}, {"options", options}};
+    return {{"name", question.name},
+            {"summary", question.summary},
+            {"type", question.type},
+            {"options", options}};
 }
 
 std::string json_of(const Cases& cases) {
@@ -185,8 +188,8 @@ bool Requests::reply_at_once(const httplib::Request& request, const Access& acce
 }
 
 void Requests::get(const httplib::Request& request, httplib::Response& response) const {
-    if (request.path == "/api/cases") return reply_json(response, cases_json_);
-    if (request.path == "/api/openapi.json") return reply_json(response, openapi_);
+    if (request.path == "/api/cases") return reply(response, cases_json_);
+    if (request.path == "/api/openapi.json") return reply(response, openapi_);
     for (const Asset& asset : page_assets()) {
         if (asset.path == request.path) return reply_asset(asset, request, response);
     }
@@ -202,7 +205,7 @@ void Requests::ask(const httplib::Request& request, httplib::Response& response)
         check_given(question, given);
         const Desk* desk = nullptr;
         Inquiry inquiry = cases_.read(request.body, desk);
-        reply_json(response, question.answer(*desk, std::move(inquiry), given));
+        reply(response, question.answer(*desk, std::move(inquiry), given), question.type);
     } catch (const Refused& refused) {
         refuse(response, 422, refused.findings());
     } catch (const Overflow&) {

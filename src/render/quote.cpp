@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "json_parts.hpp"
+#include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -13,35 +14,6 @@
 
 namespace quoin {
 namespace {
-
-std::string line_name(const QuoteLine& line) {
-    switch (line.kind) {
-    case LineKind::base:
-        return line.name + ", base price";
-    case LineKind::elevation:
-        return "Elevation " + line.name;
-    case LineKind::lot:
-        return "Lot " + line.name + ", premium";
-    default:
-        break;
-    }
-    std::string name = line.detail.empty() ? line.name : line.name + ": " + line.detail;
-    return line.work.any() ? name + " *" : name;
-}
-
-std::string times_text(const QuoteLine& line) {
-    if (line.kind == LineKind::choice || line.kind == LineKind::in_package) return {};
-    if (line.quantity == Decimal::whole(1) && line.unit == Unit::each) return {};
-    const std::string unit =
-        line.unit == Unit::each ? std::string{} : " " + std::string(name_of(line.unit));
-    return fmt::format("{}{} x {}", grouped(line.quantity), unit, dollars(line.unit_price));
-}
-
-std::string amount_text(const QuoteLine& line) {
-    if (line.kind == LineKind::choice) return "no cost";
-    if (line.kind == LineKind::in_package) return "in a package";
-    return dollars(line.amount);
-}
 
 Table home_table(const QuoteAnswer& answer) {
     Table table({{"", Align::left, 60, 58}, {"", Align::right}, {"", Align::right, 14, 14}});
@@ -67,9 +39,7 @@ std::string requests_text(const QuoteAnswer& answer) {
     if (answer.requests.empty()) return {};
     std::string out = "\nAsked for outside the price book, to be confirmed; not in the price\n";
     for (const QuoteRequest& request : answer.requests) {
-        const std::string estimate =
-            request.estimate ? fmt::format(", estimated at {}", dollars(*request.estimate)) : "";
-        out += paragraph(request.area + ": " + request.text + estimate, 98, "  ", "    ");
+        out += paragraph(request_text(request), 98, "  ", "    ");
     }
     return out;
 }
@@ -78,25 +48,15 @@ std::string choices_text(const QuoteAnswer& answer) {
     if (answer.open_choices.empty()) return {};
     std::string out = "\nStill to choose, at no cost\n";
     for (const OpenChoice& choice : answer.open_choices) {
-        out += fmt::format("  {}: {} (else {})\n", choice.area, choice.name, choice.default_choice);
+        out += "  " + choice_text(choice) + "\n";
     }
     return out;
 }
 
 std::string incentives_text(const QuoteAnswer& answer) {
     std::string out;
-    for (const QuoteCredit& credit : answer.credits) {
-        out += fmt::format("  {} towards {}: {}\n", credit.name, name_of(credit.use),
-                           dollars(credit.amount));
-    }
-    for (const std::string& condition : answer.incentive_conditions) {
-        out += paragraph(condition, 98, "  ", "    ");
-    }
-    for (const std::string& lender : answer.incentive_lenders) {
-        out += paragraph(fmt::format("This incentive is given only with a loan from {}; you may "
-                                     "choose any lender, and then go without it.",
-                                     lender),
-                         98, "  ", "    ");
+    for (const std::string& text : incentive_texts(answer)) {
+        out += paragraph(text, 98, "  ", "    ");
     }
     return out.empty() ? out : "\nIncentives\n" + out;
 }

@@ -22,6 +22,7 @@ Subcommands:
   apr                         The APR of plain advances and payments
   check                       Validates price books, rates, places, programs and inquiries
   list                        Plans, lots or options of a price book
+  sheet                       What the buyer takes home: one HTML file to print
   serve                       The page and the questions on this machine, in a browser
 
 Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program.

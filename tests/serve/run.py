@@ -93,6 +93,13 @@ def cases_of(server):
 
 
 def command_line(question, *words):
+    if question == "sheet":
+        with tempfile.TemporaryDirectory() as folder:
+            file = os.path.join(folder, "sheet.html")
+            subprocess.run([PROGRAM, "sheet", *words, "-o", file], env=ENVIRONMENT, check=True,
+                           capture_output=True, timeout=120)
+            with open(file, "rb") as sheet:
+                return sheet.read()
     result = subprocess.run([PROGRAM, question, *words, "--json"], env=ENVIRONMENT, timeout=120,
                             capture_output=True, check=True)
     return result.stdout
@@ -146,11 +153,12 @@ class Answers(Shared):
                 for scenario in scenarios:
                     words = ["--scenario", scenario] if scenario else []
                     query = "?scenario=" + quoted(scenario) if scenario else ""
-                    status, _, body = self.post(f"/api/{question['name']}{query}",
-                                                json.dumps(served[path]))
+                    status, headers, body = self.post(f"/api/{question['name']}{query}",
+                                                      json.dumps(served[path]))
                     if status == 422 and json.loads(body)["problems"][0]["id"] == "no-model":
                         continue
                     self.assertEqual(status, 200, (question, path, body[:400]))
+                    self.assertEqual(headers["Content-Type"], question["type"])
                     self.assertEqual(body, command_line(question["name"], path, *words))
                     compared += 1
         self.assertGreater(compared, 50)

@@ -1,0 +1,29 @@
+# What the buyer takes home; tests/sheet holds what is written.
+$ quoin sheet --help
+What the buyer takes home: one HTML file to print
+Usage: quoin sheet [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  -o,--output TEXT REQUIRED   the file to write, FILE.html
+  --scenario TEXT             one scenario alone, with its costs and its calendar; all of them if none
+
+Example:
+  quoin sheet buyer.json -o sheet.html
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin sheet data/buyer.json -o data/buyer.json --rates data/rates
+2> quoin: found --output data/buyer.json
+2>   expected a name that ends in .html
+2>   [payment-input]
+= 1
+$ quoin sheet data/buyer.json --output sheet.html --scenario "A thrd" --rates data/rates
+2> quoin: found no scenario "A thrd"
+2>   expected one of "Ten percent down", "A third down"
+2>   [scenario-unknown]
+= 1
