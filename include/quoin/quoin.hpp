@@ -63,9 +63,12 @@
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
+#include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/answers/site.hpp>
+#include <quoin/answers/tour.hpp>
 
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
@@ -76,8 +79,11 @@
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>
 #include <quoin/render/problems.hpp>
+#include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/site.hpp>
 #include <quoin/render/table.hpp>
+#include <quoin/render/tour.hpp>
 #include <quoin/render/words.hpp>
