@@ -1,18 +1,13 @@
 // Lines over the years of the loans: what is owed, or what has been spent and is owed still.
 import type {Scenario} from '../answers';
-import {short, size, term} from '../figures';
+import {dollars, size, term} from '../figures';
 
 export type Curve = 'balance' | 'spent_and_owed' | 'paid';
 
 const width = 720;
 const height = 300;
-const left = 76;
+const left = 96;
 const bottom = 34;
-
-function round_up(value: number): number {
-    const unit = 10 ** Math.floor(Math.log10(Math.max(value, 1)));
-    return Math.ceil(value / unit * 2) / 2 * unit;
-}
 
 export function YearsChart({scenarios, curve, hand, title}: {
     scenarios: Scenario[]; curve: Curve; hand: string; title: string;
@@ -20,19 +15,22 @@ export function YearsChart({scenarios, curve, hand, title}: {
     const drawn = scenarios.filter((one) => one.available && one.curve && one.curve.length > 1);
     if (drawn.length === 0) return null;
     const years = Math.max(...drawn.map((one) => one.curve![one.curve!.length - 1].year));
-    const most = round_up(Math.max(...drawn.flatMap((one) => one.curve!.map((point) => size(point[curve])))));
+    const amounts = drawn.flatMap((one) => one.curve!.map((point) => point[curve]));
+    const top = amounts.reduce((most, amount) => (size(amount) > size(most) ? amount : most));
+    const most = Math.max(size(top), 1);
     const x = (year: number) => left + year / years * (width - left - 12);
     const y = (amount: number) => 12 + (1 - amount / most) * (height - bottom - 12);
-    const ticks = [0, 0.25, 0.5, 0.75, 1].map((share) => share * most);
+    // The one amount beside the lines is the highest of the answer; the rest is in the table.
+    const ticks: [number, string][] = [[0, '$0'], [0.25, ''], [0.5, ''], [0.75, ''], [1, dollars(top)]];
     return (
         <figure class="chart">
             <figcaption>{title}</figcaption>
             <svg viewBox={`0 0 ${width} ${height}`} role="img"
                  aria-label={`${title}; the same figures stand in the table below`}>
-                {ticks.map((tick) => (
-                    <g key={tick} class="tick">
-                        <line x1={left} x2={width - 12} y1={y(tick)} y2={y(tick)} />
-                        <text x={left - 8} y={y(tick) + 4} text-anchor="end">{short(tick.toFixed(0))}</text>
+                {ticks.map(([share, words]) => (
+                    <g key={share} class="tick">
+                        <line x1={left} x2={width - 12} y1={y(share * most)} y2={y(share * most)} />
+                        <text x={left - 8} y={y(share * most) + 4} text-anchor="end">{words}</text>
                     </g>))}
                 {Array.from({length: Math.floor(years / 5) + 1}, (_, i) => i * 5).map((year) => (
                     <text key={year} class="year" x={x(year)} y={height - 10} text-anchor="middle">{year === 0 ? 'closing' : `year ${year}`}</text>))}

@@ -341,11 +341,6 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
     );
 }
 
-/// "month 65, year 6": where one line falls below another.
-function when(count: number): string {
-    return `month ${count}, in year ${Math.floor((count - 1) / 12) + 1}`;
-}
-
 function Crossings({answer}: {answer: Compare}) {
     if (answer.overtakes.length === 0) return null;
     return (
@@ -355,7 +350,7 @@ function Crossings({answer}: {answer: Compare}) {
             <ul class="crossings">
                 {answer.overtakes.map((one, i) => (
                     <li key={i}>
-                        <span class="cross-when">{when(one.month)}</span>
+                        <span class="cross-when">from month {one.month}</span>
                         <span><strong>{one.cheaper_later}</strong> costs less than {one.cheaper_at_first}, which costs less before.</span>
                     </li>))}
             </ul>

@@ -1,0 +1,88 @@
+// What goes wrong: the program ends, a number is no number, two tabs, a book with nothing in it.
+import {check, equal, kept, open_buyer, open_page, settled, Server, view} from './support.mjs';
+
+const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
+
+export async function the_program_ends({cases, context}) {
+    const server = await new Server(cases).start();
+    const page = await open_page(context, server.url);
+    await server.stop();
+    await row(page, 'Triple pane, low-E').click();
+    await page.waitForSelector('.message.bad:has-text("does not answer")');
+    check('what was touched is kept', JSON.stringify((await kept(page)).inquiry.selections).includes('windows'));
+    const again = await new Server(cases, server.port).start();
+    await page.waitForSelector('.message.bad', {state: 'detached', timeout: 8000});
+    await settled(page);
+    check('the touch is in the figures once it is back', await row(page, 'Triple pane, low-E').isChecked());
+    await again.stop();
+}
+
+export async function wrong_numbers_stay_and_are_told({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    const field = page.locator('.loan').first().getByLabel('Down payment', {exact: true});
+    const month = await page.textContent('.bar [data-figure="monthly.total"]');
+    for (const wrong of ['500', 'five', '-3']) {
+        await field.fill(wrong);
+        await field.press('Enter');
+        await page.waitForSelector('.loan .wrong');
+        equal(`${wrong} stays as typed`, await field.inputValue(), wrong);
+        equal(`the figures of before stay with ${wrong}`, await page.textContent('.bar [data-figure="monthly.total"]'), month);
+        check(`the message names what is wrong with ${wrong}`, (await page.textContent('.message.bad')).length > 40);
+    }
+    await field.fill('5');
+    await field.press('Enter');
+    await page.waitForSelector('.message.bad', {state: 'detached'});
+    await view(page, 'Schedule');
+    await page.fill('.controls input', 'lots');
+    await page.press('.controls input', 'Enter');
+    await page.waitForSelector('.main .wrong');
+    await view(page, 'Tour');
+    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    const many = page.locator('.stepper input').first();
+    const was = await many.inputValue();
+    await many.fill('9999');
+    await many.press('Enter');
+    await page.waitForSelector('.message:has-text("Nothing was changed")');
+    await settled(page);
+    equal('a quantity out of bounds changes nothing', await page.locator('.stepper input').first().inputValue(), was);
+}
+
+export async function two_tabs({server, context}) {
+    const one = await open_page(context, server.url);
+    const two = await open_page(context, server.url);
+    await row(one, 'Triple pane, low-E').click();
+    await settled(one);
+    await two.waitForFunction(() => Array.from(document.querySelectorAll('.row.on .row-title'),
+        (title) => title.textContent).includes('Triple pane, low-E'));
+    await open_buyer(two, 'Buyer 4');
+    const price = await one.textContent('.bar [data-figure="contract_price"]');
+    await two.locator('.option.upgrade .row:not(.on):not(.fixed) input').first().click();
+    await settled(two);
+    await one.waitForTimeout(300);
+    equal('another buyer in another tab leaves this one alone', await one.textContent('.bar [data-figure="contract_price"]'), price);
+    await one.reload();
+    await one.waitForSelector('.bar');
+    equal('and after a reload', await one.textContent('.bar [data-figure="contract_price"]'), price);
+}
+
+export async function a_book_with_nothing_in_it({server, context}) {
+    const page = await open_page(context, server.url);
+    await open_buyer(page, 'Bare');
+    for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
+        await view(page, name);
+        check(`${name} says something`, (await page.textContent('.main')).trim().length > 30);
+    }
+    check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
+}
+
+export async function markup_in_names_is_text({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('button:text-is("Save, share…")');
+    await page.fill('.dialog input', '<img src=x onerror=alert(1)>');
+    await page.click('.dialog button:text-is("Rename")');
+    await settled(page);
+    equal('a name is shown as it is', await page.textContent('.tab'), '<img src=x onerror=alert(1)>');
+    equal('and makes no element', await page.locator('.tab img').count(), 0);
+    check('nothing was refused by the policy', page.wrong.length === 0, page.wrong.join('; '));
+}
