@@ -2,7 +2,7 @@
 import {execFileSync} from 'node:child_process';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_page, shots, view} from './support.mjs';
+import {check, equal, kept, open_page, shots, view, until} from './support.mjs';
 
 const sizes = [[390, 844], [820, 1180], [1440, 900]];
 const views = ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check'];
@@ -49,7 +49,7 @@ export async function the_tour_at_three_sizes({server, chrome}) {
             if (await row.count() === 0) continue;
             const before = (await kept(page)).inquiry.selections.length;
             await row.click();
-            await page.waitForFunction((count) => {
+            await until(page, (count) => {
                 const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
                 return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`)).inquiry.selections.length !== count;
             }, before);

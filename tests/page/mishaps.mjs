@@ -1,5 +1,5 @@
 // What goes wrong: the program ends, a number is no number, two tabs, a book with nothing in it.
-import {check, equal, kept, open_buyer, open_page, settled, Server, view} from './support.mjs';
+import {check, equal, kept, open_buyer, open_page, settled, Server, view, until} from './support.mjs';
 
 const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
@@ -53,7 +53,7 @@ export async function two_tabs({server, context}) {
     const two = await open_page(context, server.url);
     await row(one, 'Triple pane, low-E').click();
     await settled(one);
-    await two.waitForFunction(() => Array.from(document.querySelectorAll('.row.on .row-title'),
+    await until(two, () => Array.from(document.querySelectorAll('.row.on .row-title'),
         (title) => title.textContent).includes('Triple pane, low-E'));
     await open_buyer(two, 'Buyer 4');
     const price = await one.textContent('.bar [data-figure="contract_price"]');

@@ -38,6 +38,7 @@ const long_name = 'Screened and roofed three-season porch with a bench along the
 /// A price book as large as any: 200 options, some with very long names.
 function many() {
     const book = JSON.parse(readFileSync(join(root, 'tests/golden/data/book.json'), 'utf8'));
+    book.community.place = 'venning-county';
     book.community.name = 'Two Hundred Options on the Long Road to the Other Side of the Meadow';
     for (let i = 0; i < 191; i += 1) {
         book.options.push({id: `extra-${i}`, name: i % 10 === 0 ? `${long_name} ${i}` : `Extra number ${i}`,
@@ -51,6 +52,7 @@ function empty() {
     const book = JSON.parse(readFileSync(join(root, 'tests/golden/data/book.json'), 'utf8'));
     for (const member of ['included', 'options', 'incentives', 'model']) delete book[member];
     book.options = [];
+    book.community.place = 'venning-county';
     book.community.name = 'Bare Land';
     return book;
 }
@@ -68,12 +70,11 @@ export function case_folder() {
     const cases = join(folder, 'oxbarrow-meadow/buyers/six-programs.json');
     const rates = join(folder, 'rates');
     cpSync(join(root, 'rates'), rates, {recursive: true});
-    cpSync(join(root, 'tests/golden/data/rates'), join(rates, 'small'), {recursive: true});
-    const small = JSON.parse(readFileSync(join(root, 'tests/golden/data/buyer.json'), 'utf8'));
-    const inquiry = {...small, price_book: 'pricebook.json', place: undefined};
-    write(join(folder, 'many'), many(), {...inquiry, buyer: 'Many'});
-    write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare', selections: [], wishes: [],
-                                           requests: [], incentives: []});
+    const inquiry = {...JSON.parse(readFileSync(cases, 'utf8')), price_book: 'pricebook.json',
+                     plan: 'cabin', elevation: 'plain', lot: '1', wishes: [], requests: [],
+                     incentives: [], selections: []};
+    write(join(folder, 'many'), many(), {...inquiry, buyer: 'Many', selections: ['flue']});
+    write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare'});
     return {folder, rates, six: cases};
 }
 
@@ -148,6 +149,7 @@ export async function browser() {
 /// A page that reports its own errors and anything its policy refused.
 export async function open_page(context, url, wait = '.bar') {
     const page = await context.newPage();
+    page.setDefaultTimeout(8000);
     page.wrong = [];
     page.on('pageerror', (error) => page.wrong.push(error.message));
     page.on('console', (message) => {
@@ -168,9 +170,19 @@ export async function view(page, name) {
     await settled(page);
 }
 
+/// Until something holds in the page. (The page's policy forbids Playwright's own way to wait.)
+export async function until(page, holds, argument) {
+    for (let i = 0; i < 200; i += 1) {
+        if (await page.evaluate(holds, argument)) return;
+        await page.waitForTimeout(30);
+    }
+    throw new Error(`in vain: ${holds}`);
+}
+
 export async function settled(page) {
-    await page.waitForFunction(() => document.querySelector('.bar')?.getAttribute('aria-busy') === 'false');
-    await page.waitForTimeout(120);
+    await page.waitForTimeout(40);
+    await until(page, () => document.querySelector('.bar')?.getAttribute('aria-busy') === 'false');
+    await page.waitForTimeout(80);
 }
 
 /// The buyer that the page shows, as the page keeps it.

@@ -2,7 +2,7 @@
 import {readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_buyer, open_page, settled, view} from './support.mjs';
+import {check, equal, kept, open_buyer, open_page, settled, view, until} from './support.mjs';
 
 const option_ids = (inquiry) => inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
 const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
@@ -76,7 +76,7 @@ export async function another_lot_and_plan({server, context}) {
     now = (await kept(page)).inquiry;
     check('one step brings all of it back', now.lot === '7' && option_ids(now).includes('deck'));
     await page.locator('article[aria-label="Comfrey"] .row-label').first().click();
-    await page.waitForFunction(() => document.querySelector('.last')?.textContent.includes('Comfrey'));
+    await until(page, () => document.querySelector('.last')?.textContent.includes('Comfrey'));
     await settled(page);
     now = (await kept(page)).inquiry;
     equal('the plan', now.plan, 'comfrey');

@@ -19,17 +19,17 @@ function Terms() {
 function Last() {
     const last = change.value;
     if (!last) {
-        return <p class="last" aria-live="polite">
+        return <p class="last" aria-live="polite" tabIndex={0}>
             Touch anything to put it in or take it out: what it changes stands here.</p>;
     }
     const touch = last.touch;
     return (
-        <p class="last" aria-live="polite">
+        <p class="last" aria-live="polite" tabIndex={0}>
             <strong>{last.what}</strong>
             {touch && <span class="last-figures">
-                {' '}{signed(touch.price)} in price
+                {' '}{signed(touch.price)}<span class="roomy"> in price</span>
                 {touch.per_month !== undefined && `, ${signed(touch.per_month)} a month`}
-                {touch.cash_to_close !== undefined && `, ${signed(touch.cash_to_close)} cash to close`}
+                {touch.cash_to_close !== undefined && <>, {signed(touch.cash_to_close)} cash<span class="roomy"> to close</span></>}
             </span>}
             {last.remarks.length > 0 && <span class="last-remarks"> {last.remarks.join('; ')}</span>}
         </p>

@@ -85,7 +85,7 @@ function Months({answer}: {answer: Quote}) {
         ['All cash needed', (one) => cell(one, one.available ? dollars(one.cash.needed) : '')],
     ];
     return (
-        <section class="sheet-part">
+        <section class="sheet-part together">
             <h3>The month, under each way to pay</h3>
             <div class="scroll" tabIndex={0} role="region" aria-label="The month under each way to pay">
                 <table class="months">
@@ -116,7 +116,7 @@ function CashPart({cash}: {cash: Cash}) {
     if (!cash.scenario.available) return null;
     const amounts = cash.scenario.cash;
     return (
-        <section class="sheet-part">
+        <section class="sheet-part together">
             <h3>The cash: {cash.scenario.terms.name}</h3>
             <div class="two">
                 <table class="lines">

@@ -6,7 +6,7 @@ import {ask} from '../engine';
 import {is_zero, plain, short, signed} from '../figures';
 import {with_quantity, with_spend, without} from '../inquiry';
 import {Cautions} from '../parts/cautions';
-import {act, buyer, change, touch, tour, walk_to} from '../store';
+import {act, buyer, change, notice, touch, tour, walk_to} from '../store';
 
 /// What a touch would change, beside what it is a touch on.
 function Effect({how, taken}: {how: Touch; taken: boolean}) {
@@ -19,8 +19,9 @@ function Effect({how, taken}: {how: Touch; taken: boolean}) {
     if (nothing) return null;
     return (
         <span class="effect">
+            {taken && <span class="effect-cash">taking it out:</span>}
             <span class="effect-month">{signed(month)}<small> a month</small></span>
-            <span class="effect-cash">{taken && 'without it: '}{signed(cash)} cash to close</span>
+            <span class="effect-cash">{signed(cash)} cash<span class="roomy"> to close</span></span>
         </span>
     );
 }
@@ -84,7 +85,7 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
 function Stepper({option}: {option: Option}) {
     const quantity = option.quantity!;
     const [text, write] = useState(quantity.now);
-    useEffect(() => write(quantity.now), [quantity.now]);
+    useEffect(() => write(quantity.now), [quantity.now, notice.value]); // refused: as it was
     const set = (value: string) => {
         if (value === quantity.now) return;
         void change_number(option, value, (inquiry) => with_quantity(inquiry, option, value));
@@ -143,7 +144,7 @@ async function change_number(option: Option, value: string,
 
 function Allowance({option}: {option: Option}) {
     const [text, write] = useState(option.spend ?? '');
-    useEffect(() => write(option.spend ?? ''), [option.spend]);
+    useEffect(() => write(option.spend ?? ''), [option.spend, notice.value]);
     const set = () => {
         const value = text.trim().replace(/[$,]/g, '');
         if (value === (option.spend ?? '')) return;
