@@ -1,9 +1,10 @@
 // The ways to pay side by side, each edited where it stands.
 import {useEffect, useState} from 'preact/hooks';
 
+import {month_parts} from '../answers';
 import type {Compare, Program, Programs, Scenario} from '../answers';
 import type {Inquiry, Problem} from '../engine';
-import {dollars, month, percent, size, term} from '../figures';
+import {dollars, is_zero, month, percent, size, term} from '../figures';
 import {copy} from '../inquiry';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -101,7 +102,7 @@ function RateField({index, written, program, wrong}: {
         choices.set(now, [`lowest with up to ${rate.points} points`, rate]);
     }
     for (const rung of ladder?.rungs ?? []) {
-        choices.set(`note ${rung.rate}`, [`${rung.rate} %, listed at ${rung.points} points`, {note: rung.rate}]);
+        choices.set(`note ${rung.rate}`, [`${rung.rate} %, listed at ${minus(rung.points)} points`, {note: rung.rate}]);
     }
     if (now.startsWith('note') && !choices.has(now)) choices.set(now, [`${rate.note} %`, rate]);
     choices.set('quoted', ['quoted by a lender…', {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'}]);
@@ -218,17 +219,45 @@ function insurance_words(scenario: Scenario): string {
     return `to ${month(insurance.last_date)}${asked}`;
 }
 
+/// All of them on one scale, one under the other: what a month is made of, and what it takes to start.
+function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest: number}) {
+    return (
+        <div class="overview" role="radiogroup" aria-label="The way to pay that the bar shows">
+            {answer.scenarios.map((one) => (
+                <label key={one.terms.name} class={`row overview-row ${one.terms.name === hand ? 'on' : ''}`}>
+                    <input type="radio" name="hand-above" checked={one.terms.name === hand}
+                           onChange={() => take_in_hand(one.terms.name)} />
+                    <span class="overview-name"><span class="row-title">{one.terms.name}</span>
+                        {one.available ? <Terms terms={one.terms} />
+                                       : <span class="refused">not to be had: {one.refusals.map((each) => each.words).join('; ')}</span>}</span>
+                    {one.available && <span class="overview-bar"><MonthBar monthly={one.monthly} widest={widest} /></span>}
+                    {one.available && <span class="overview-money"><span class="row-price">{dollars(one.monthly.total)}<small> a month</small></span>
+                        <span class="effect-cash">{dollars(one.cash.to_close)} cash to close</span></span>}
+                </label>))}
+            <p class="overview-key">{month_parts.filter(([key]) => answer.scenarios.some((one) => one.available && !is_zero(one.monthly[key]))).map(([key, name]) => (
+                <span key={key}><svg class="swatch" viewBox="0 0 10 10" aria-hidden="true"><rect class={`part ${key}`} width="10" height="10" /></svg>{name}</span>))}</p>
+        </div>
+    );
+}
+
+function minus(number: string): string {
+    return number.replace('-', '−');
+}
+
+function Terms({terms}: {terms: Scenario['terms']}) {
+    return <span class="terms">{percent(terms.rate)} note rate, {minus(terms.points)} points, {terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'},{' '}
+        {term(terms.months)}, {dollars(terms.down_payment)} down ({percent(terms.down_percent)})</span>;
+}
+
 /// What a way to pay comes to a month, with the terms that stand beside it.
 function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
     if (!scenario.available) {
         return <p class="refused">Not to be had: {scenario.refusals.map((one) => one.words).join('; ')}</p>;
     }
-    const terms = scenario.terms;
     return (
         <div class="loan-month">
             <p class="big-month"><span class="big">{dollars(scenario.monthly.total)}</span> a month</p>
-            <p class="terms">{percent(terms.rate)} note rate, {terms.points} points, {terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'},{' '}
-                {term(terms.months)}, {dollars(terms.down_payment)} down ({percent(terms.down_percent)})</p>
+            <p><Terms terms={scenario.terms} /></p>
             <MonthBar monthly={scenario.monthly} widest={widest} />
         </div>
     );
@@ -385,7 +414,8 @@ export function LoansView() {
     return (
         <div class="loans-page">
             <h2>Ways to pay for the same home</h2>
-            <p class="home-line">{tour.value?.heading.plan} on lot {tour.value?.heading.lot}, contract price {dollars(tour.value?.contract_price)}. Change anything; the mark says which one the bar below shows.</p>
+            <p class="home-line">{tour.value?.heading.plan} on lot {tour.value?.heading.lot}, contract price {dollars(tour.value?.contract_price)}. The mark says which one the bar below shows; change any of them further down.</p>
+            {answer && <Overview answer={answer} hand={hand} widest={widest} />}
             <div class="loans">
                 {scenarios.map((written, index) => (
                     <Card key={index} index={index} written={written} scenario={find(written.name, index)}

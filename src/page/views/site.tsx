@@ -29,8 +29,10 @@ function Street({answer}: {answer: Site}) {
     const known = answer.lots.some((lot) => measure(lot, 'width_ft') > 0);
     const width_of = (lot: Lot) => measure(lot, 'width_ft') || 70;
     const depth_of = (lot: Lot) => measure(lot, 'rear_setback_ft') || 30;
-    const half = Math.ceil(answer.lots.length / 2);
-    const rows = answer.lots.length > 7 ? [answer.lots.slice(0, half), answer.lots.slice(half)] : [answer.lots];
+    const most = window.innerWidth < 640 ? 4 : 8;
+    const count = Math.ceil(answer.lots.length / most);
+    const each = Math.ceil(answer.lots.length / Math.max(count, 1));
+    const rows = Array.from({length: count}, (_, row) => answer.lots.slice(row * each, (row + 1) * each));
     return (
         <figure class="street">
             {rows.map((row, r) => {
