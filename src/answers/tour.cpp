@@ -77,11 +77,18 @@ std::string barred_by(const Walk& walk, const Pick& pick) {
     return described(walk.book, change.blocked.front(), Naming::names);
 }
 
-std::string holding_package(const Walk& walk, const Pick& pick) {
+/// The chosen package that brings a pick or a better one, and whether it is just this one.
+struct Holding {
+    std::string package; ///< empty: none
+    bool better = false;
+};
+
+Holding holding(const Walk& walk, const Pick& pick) {
     for (const Pick& chosen : walk.selection.picks) {
         const Option& package = at(walk.book.options, chosen.option);
         for (const OptionRef& part : package.parts) {
-            if (part.option == pick.option && part.level >= pick.level) return package.name;
+            if (part.option != pick.option || part.level < pick.level) continue;
+            return {package.name, part.level > pick.level};
         }
     }
     return {};
@@ -91,9 +98,9 @@ std::string holding_package(const Walk& walk, const Pick& pick) {
 void judge_absent(const Walk& walk, const Pick& pick, TourForm& form) {
     const Option& option = at(walk.book.options, pick.option);
     const bool picked = walk.selection.find(pick.option) != nullptr;
-    form.why = holding_package(walk, pick);
-    if (!form.why.empty()) {
-        form.state = TourState::held;
+    if (const Holding held = holding(walk, pick); !held.package.empty()) {
+        form.state = held.better ? TourState::barred : TourState::held;
+        form.why = held.better ? "a better one comes in " + held.package : held.package;
         return;
     }
     if (comes_with_plan(walk, pick)) {

@@ -164,6 +164,16 @@ TEST_CASE("States of the tour: what comes with the plan, is chosen, in a package
     CHECK(form_named(warm, "stove", "").why == "Warm package");
 }
 
+TEST_CASE(
+    "Of the levels a package brings, one is in the home and those under it are not to be had") {
+    const TourAnswer answer = tour(six_programs().sitting(), 0); // with the cook's package
+    CHECK(form_named(answer, "kitchen-counters", "quartz").state == TourState::held);
+    const TourForm& granite = form_named(answer, "kitchen-counters", "granite");
+    CHECK(granite.state == TourState::barred);
+    CHECK(granite.why == "a better one comes in Cook's package");
+    CHECK_FALSE(granite.touch);
+}
+
 TEST_CASE("The included level takes the chosen one out, and is nothing to touch where it stands") {
     const auto loaded = small();
     const TourAnswer answer = tour(loaded->sitting(), 0);

@@ -18,7 +18,7 @@ export function YearsChart({scenarios, curve, hand, title}: {
     const amounts = drawn.flatMap((one) => one.curve!.map((point) => point[curve]));
     const top = amounts.reduce((most, amount) => (size(amount) > size(most) ? amount : most));
     const most = Math.max(size(top), 1);
-    const x = (year: number) => left + year / years * (width - left - 12);
+    const x = (year: number) => left + year / years * (width - left - 30);
     const y = (amount: number) => 12 + (1 - amount / most) * (height - bottom - 12);
     // The one amount beside the lines is the highest of the answer; the rest is in the table.
     const ticks: [number, string][] = [[0, '$0'], [0.25, ''], [0.5, ''], [0.75, ''], [1, dollars(top)]];
@@ -29,7 +29,7 @@ export function YearsChart({scenarios, curve, hand, title}: {
                  aria-label={`${title}; the same figures stand in the table below`}>
                 {ticks.map(([share, words]) => (
                     <g key={share} class="tick">
-                        <line x1={left} x2={width - 12} y1={y(share * most)} y2={y(share * most)} />
+                        <line x1={left} x2={width - 30} y1={y(share * most)} y2={y(share * most)} />
                         <text x={left - 8} y={y(share * most) + 4} text-anchor="end">{words}</text>
                     </g>))}
                 {Array.from({length: Math.floor(years / 5) + 1}, (_, i) => i * 5).map((year) => (
