@@ -11,6 +11,11 @@ export interface Terms {
     name: string; program: string; program_name: string; months: number; lock_days: number;
     score: number | null; rate: string; points: string; apr: string | null; down_payment: string;
     down_percent: string; ltv: string; down_from_cash: boolean; fine_print: string;
+    adjustable?: {
+        initial_months: number; reset_months: number; fully_indexed_rate: string;
+        highest_rate: string; margin: string; index: {name: string; value: string; date: string};
+        worst_case: {from_payment: number; rate: string; payment: string}[];
+    } | null;
 }
 
 export type Monthly = Record<string, string>;

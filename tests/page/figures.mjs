@@ -126,6 +126,24 @@ export async function figures_under_other_loans({cases, server, context}) {
     await bar_is(page, cases, 'after editing loans');
 }
 
+export async function a_rate_that_changes_says_how_far({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    await page.locator('.loan').first().getByLabel('Program').selectOption('conventional-5-6');
+    const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
+    const terms = await page.textContent('.bar .terms');
+    const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
+    check('its ceiling stands beside the month', terms.includes(`up to ${highest} %`), terms);
+    const step = worst.find((one) => one.rate === highest);
+    check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
+    await view(page, 'Schedule');
+    await page.click('.tick-box input');
+    await page.waitForTimeout(400);
+    const known = known_numbers(cases, inquiry, hand);
+    numbers_in(ask(cases, 'schedule', inquiry, ['--scenario', hand, '--worst-case']), known);
+    await all_known(page, '.main', known, 'the worst case, year by year');
+}
+
 export async function figures_with_extra_principal({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Schedule');

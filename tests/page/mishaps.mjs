@@ -86,3 +86,43 @@ export async function markup_in_names_is_text({server, context}) {
     equal('and makes no element', await page.locator('.tab img').count(), 0);
     check('nothing was refused by the policy', page.wrong.length === 0, page.wrong.join('; '));
 }
+
+export async function an_access_code_is_asked_for({server, context}) {
+    const seen = [];
+    await context.route('**/api/**', async (route) => {
+        const code = route.request().headers()['quoin-code'];
+        seen.push(code);
+        if (code === 'right') await route.continue();
+        else await route.fulfill({status: 401, json: {problems: [{id: 'http-code-needed', found: 'no code'}]}});
+    });
+    const page = await open_page(context, server.url, 'form input');
+    await page.fill('form input', 'right');
+    await page.click('.main-button');
+    await page.waitForSelector('.bar');
+    check('every later question carries it', seen.slice(1).every((code) => code === 'right'), seen.join());
+    const other = await open_page(context, `${server.url}#code=right`);
+    check('a code in the address opens at once and leaves it', !other.url().includes('right'), other.url());
+}
+
+export async function the_check_shows_what_the_engine_says({server, context}) {
+    await context.route('**/api/cases', async (route) => {
+        const answer = await (await route.fetch()).json();
+        answer.questions = answer.questions.filter((one) => one.name !== 'recheck');
+        await route.fulfill({json: answer});
+    });
+    const page = await open_page(context, server.url);
+    await view(page, 'Check');
+    await page.waitForSelector('.main .message:has-text("does not answer")');
+    await context.unroute('**/api/cases');
+    await context.route('**/api/cases', async (route) => {
+        const answer = await (await route.fetch()).json();
+        answer.questions = [...answer.questions.filter((one) => one.name !== 'recheck'), {name: 'recheck', options: []}];
+        await route.fulfill({json: answer});
+    });
+    await context.route('**/api/recheck*', (route) => route.fulfill({json: {question: 'recheck', steps: [
+        {name: 'level payment', formula: 'P r', result: '1.23'}]}}));
+    await page.reload();
+    await page.waitForSelector('.bar');
+    await view(page, 'Check');
+    await page.waitForSelector('.values:has-text("level payment")');
+}

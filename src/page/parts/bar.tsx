@@ -1,18 +1,14 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
-import {dollars, percent, signed, term} from '../figures';
+import {dollars, signed} from '../figures';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
+import {terms_words} from './terms';
 
-/// The terms that stand beside every monthly figure.
+/// The terms that stand beside the monthly figure.
 function Terms() {
-    const scenario = tour.value!.scenario;
-    const terms = scenario.terms;
+    const terms = tour.value!.scenario.terms;
     return (
-        <p class="terms">
-            {terms.program_name}, {percent(terms.rate)} note rate,{' '}
-            {terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'}, {term(terms.months)},{' '}
-            {dollars(terms.down_payment)} down ({percent(terms.down_percent)}). Estimate, not an
-            approval or an offer to lend.
-        </p>
+        <p class="terms">{terms.program_name}, {terms_words(terms)}. Estimate, not an approval or an
+            offer to lend.</p>
     );
 }
 

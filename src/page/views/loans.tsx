@@ -9,6 +9,7 @@ import {copy} from '../inquiry';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {MonthBar, MonthParts} from '../parts/month_bar';
+import {minus, terms_words} from '../parts/terms';
 import {YearsChart} from '../parts/years_chart';
 import type {Curve} from '../parts/years_chart';
 import {act, answered, buyer, problems, take_in_hand, tour} from '../store';
@@ -228,7 +229,7 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                     <input type="radio" name="hand-above" checked={one.terms.name === hand}
                            onChange={() => take_in_hand(one.terms.name)} />
                     <span class="overview-name"><span class="row-title">{one.terms.name}</span>
-                        {one.available ? <Terms terms={one.terms} />
+                        {one.available ? <span class="terms">{terms_words(one.terms)}</span>
                                        : <span class="refused">not to be had: {one.refusals.map((each) => each.words).join('; ')}</span>}</span>
                     {one.available && <span class="overview-bar"><MonthBar monthly={one.monthly} widest={widest} /></span>}
                     {one.available && <span class="overview-money"><span class="row-price">{dollars(one.monthly.total)}<small> a month</small></span>
@@ -240,15 +241,6 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
     );
 }
 
-function minus(number: string): string {
-    return number.replace('-', '−');
-}
-
-function Terms({terms}: {terms: Scenario['terms']}) {
-    return <span class="terms">{percent(terms.rate)} note rate, {minus(terms.points)} points, {terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'},{' '}
-        {term(terms.months)}, {dollars(terms.down_payment)} down ({percent(terms.down_percent)})</span>;
-}
-
 /// What a way to pay comes to a month, with the terms that stand beside it.
 function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
     if (!scenario.available) {
@@ -257,7 +249,7 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
     return (
         <div class="loan-month">
             <p class="big-month"><span class="big">{dollars(scenario.monthly.total)}</span> a month</p>
-            <p><Terms terms={scenario.terms} /></p>
+            <p class="terms">{terms_words(scenario.terms)}</p>
             <MonthBar monthly={scenario.monthly} widest={widest} />
         </div>
     );

@@ -2,9 +2,11 @@
 import {useState} from 'preact/hooks';
 
 import type {Row, Schedule} from '../answers';
-import {date, dollars, is_zero, month, percent, size, term} from '../figures';
+import {date, dollars, is_zero, month, size} from '../figures';
 import {use_answer} from '../parts/asked';
+import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
+import {terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 
 function Months({rows}: {rows: Row[]}) {
@@ -76,8 +78,12 @@ export function ScheduleView() {
     const [text, write] = useState('');
     const [extra, set] = useState('');
     const name = tour.value!.scenario.terms.name;
-    const {answer, problems} = use_answer<Schedule>('schedule', answered.value,
-                                                    extra ? {scenario: name, extra} : {scenario: name});
+    const [worst, suppose] = useState(false);
+    const changes = Boolean(tour.value!.scenario.terms.adjustable);
+    const options: Options = {scenario: name};
+    if (extra) options.extra = extra;
+    if (worst && changes) options['worst-case'] = 'yes';
+    const {answer, problems} = use_answer<Schedule>('schedule', answered.value, options);
     const commit = () => set(text.trim().replace(/[$,]/g, ''));
     const terms = answer?.scenario.terms;
     return (
@@ -93,12 +99,14 @@ export function ScheduleView() {
                         <span class="typed"><span class="unit" aria-hidden="true">$</span>
                             <input inputMode="decimal" value={text} placeholder="0" onInput={(event) => write(event.currentTarget.value)} onChange={commit} /></span></label>
                 </form>
+                {changes && <label class="tick-box"><input type="checkbox" checked={worst} onChange={() => suppose(!worst)} />
+                    <span>Every change of the rate as high as the caps let it be</span></label>}
             </div>
             {problems.map((one, i) => <p key={i} class="wrong">{one.found}; expected: {one.expected}</p>)}
             {answer && !answer.scenario.available && <p class="refused">Not to be had: {answer.scenario.refusals.map((one) => one.words).join('; ')}</p>}
             {answer && terms && answer.scenario.available && (
                 <>
-                    <p class="home-line">Loan of {dollars(answer.scenario.loan)}: {percent(terms.rate)} note rate, {terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'}, {term(terms.months)}, {dollars(terms.down_payment)} down ({percent(terms.down_percent)}). First payment {date(answer.scenario.first_payment)}. Touch a year for its months.</p>
+                    <p class="home-line">Loan of {dollars(answer.scenario.loan)}: {terms_words(terms)}. First payment {date(answer.scenario.first_payment)}. Touch a year for its months.</p>
                     <Saves answer={answer} />
                     <Table answer={answer} />
                     <Cautions texts={answer.cautions} />

@@ -4,6 +4,7 @@ import type {Cash, Quote, Scenario} from '../answers';
 import {date, dollars, is_zero, percent, plain, term} from '../figures';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
+import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
 
 function Head({answer}: {answer: Quote}) {
@@ -78,7 +79,7 @@ function Months({answer}: {answer: Quote}) {
         ['Note rate', (one) => percent(one.terms.rate)],
         ['APR', (one) => (one.terms.apr ? percent(one.terms.apr) : 'not found')],
         ['Term', (one) => term(one.terms.months)],
-        ['Points', (one) => one.terms.points],
+        ['Points', (one) => minus(one.terms.points)],
         ['Down payment', (one) => `${dollars(one.terms.down_payment)} (${percent(one.terms.down_percent)})`],
         ['Loan', (one) => cell(one, dollars(one.loan))],
         ['Cash to close', (one) => cell(one, one.available ? dollars(one.cash.to_close) : '')],
@@ -99,6 +100,8 @@ function Months({answer}: {answer: Quote}) {
                     </tbody>
                 </table>
             </div>
+            {all.filter((one) => one.available && one.terms.adjustable).map((one) => (
+                <p key={one.terms.name} class="facts">{one.terms.name}: {change_words(one.terms)}.</p>))}
             {all.filter((one) => !one.available).map((one) => (
                 <p key={one.terms.name} class="facts">{one.terms.name} is not to be had: {one.refusals.map((each) => each.words).join('; ')}.</p>))}
         </section>
