@@ -14,7 +14,10 @@ export type Options = Record<string, string | string[]>;
 
 /// The engine has read the question and says what is wrong with it.
 export class Refused extends Error {
-    constructor(public problems: Problem[], public status: number) {
+    constructor(
+        public problems: Problem[],
+        public status: number,
+    ) {
         super(problems[0]?.found ?? 'refused');
     }
 }
@@ -80,7 +83,11 @@ const kept = new Map<string, Promise<any>>();
 
 /// An answer of the engine, as it stands on the command line under --json. The same question twice
 /// is asked once; an answer that failed is not kept.
-export function ask<T = any>(question: string, inquiry: Inquiry, options: Options = {}): Promise<T> {
+export function ask<T = any>(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<T> {
     const query = new URLSearchParams();
     for (const [name, value] of Object.entries(options)) {
         for (const one of Array.isArray(value) ? value : [value]) query.append(name, one);

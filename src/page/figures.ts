@@ -19,8 +19,11 @@ export function short(amount: string | null | undefined): string {
 
 /// With its sign: what a touch changes.
 export function signed(amount: string, write = dollars): string {
-    return is_zero(amount) ? write(amount) : amount.startsWith('-') ? write(amount)
-                                                                    : `+${write(amount)}`;
+    return is_zero(amount)
+        ? write(amount)
+        : amount.startsWith('-')
+          ? write(amount)
+          : `+${write(amount)}`;
 }
 
 export function is_zero(amount: string | null | undefined): boolean {
@@ -37,13 +40,25 @@ export function plain(number: string): string {
     return rest ? `${grouped(whole)}.${rest}` : grouped(whole);
 }
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August',
-                'September', 'October', 'November', 'December'];
+const months = [
+    'January',
+    'February',
+    'March',
+    'April',
+    'May',
+    'June',
+    'July',
+    'August',
+    'September',
+    'October',
+    'November',
+    'December',
+];
 
 /// "2026-11-24" as "24 November 2026".
 export function date(text: string | null | undefined): string {
     const match = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text ?? '');
-    return match ? `${Number(match[3])} ${months[Number(match[2]) - 1]} ${match[1]}` : text ?? '';
+    return match ? `${Number(match[3])} ${months[Number(match[2]) - 1]} ${match[1]}` : (text ?? '');
 }
 
 /// "2038-08-01" as "August 2038".

@@ -68,7 +68,8 @@ const lists: Record<string, (item: any) => string> = {
 /// What the engine refuses of a changed home, taken out: items of lists that cannot go along.
 /// Nothing where something else is wrong too.
 export function without_refused(
-    inquiry: Inquiry, problems: Problem[],
+    inquiry: Inquiry,
+    problems: Problem[],
 ): {next: Inquiry; fallen: {id: string; why: string}[]} | null {
     const next = copy(inquiry);
     const out = new Map<string, Set<number>>();
@@ -94,8 +95,19 @@ export function selection_of(inquiry: Inquiry): Inquiry {
     return {price_book, plan, elevation, lot, selections: selections ?? []};
 }
 
-const private_members = ['income', 'debts', 'cash', 'score', 'household', 'buyer', 'prepared_by',
-                         'requests', 'wishes', 'incentives', 'comment'];
+const private_members = [
+    'income',
+    'debts',
+    'cash',
+    'score',
+    'household',
+    'buyer',
+    'prepared_by',
+    'requests',
+    'wishes',
+    'incentives',
+    'comment',
+];
 
 /// A home out of a link, on the dates and ways to pay of an inquiry that is at hand.
 export function with_selection(base: Inquiry, selection: Inquiry): Inquiry {

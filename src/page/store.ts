@@ -51,8 +51,10 @@ function new_key(): string {
 
 function keep(one: Buyer): void {
     try {
-        localStorage.setItem(stored + one.key, JSON.stringify({...one, past: one.past.slice(-20),
-                                                               future: []}));
+        localStorage.setItem(
+            stored + one.key,
+            JSON.stringify({...one, past: one.past.slice(-20), future: []}),
+        );
         const keys = JSON.stringify(buyers.value.map((each) => each.key));
         sessionStorage.setItem('quoin.open', JSON.stringify({keys, current: current.value}));
         localStorage.setItem('quoin.open', keys);
@@ -87,7 +89,8 @@ function hear(event: StorageEvent): void {
     const there = kept(key);
     if (!there) return;
     buyers.value = buyers.value.map((one) =>
-        one.key === key ? {...one, inquiry: there.inquiry, past: there.past, future: []} : one);
+        one.key === key ? {...one, inquiry: there.inquiry, past: there.past, future: []} : one,
+    );
     if (key === current.value) void refresh();
 }
 
@@ -98,8 +101,14 @@ function scenario_names(inquiry: Inquiry): string[] {
 }
 
 function add(inquiry: Inquiry): Buyer {
-    const one: Buyer = {key: new_key(), inquiry: copy(inquiry),
-                        hand: scenario_names(inquiry)[0] ?? '', area: '', past: [], future: []};
+    const one: Buyer = {
+        key: new_key(),
+        inquiry: copy(inquiry),
+        hand: scenario_names(inquiry)[0] ?? '',
+        area: '',
+        past: [],
+        future: [],
+    };
     buyers.value = [...buyers.value, one];
     return one;
 }
@@ -139,7 +148,8 @@ export function close(key: string): void {
 export function book_of(path: string): string | null {
     const books = known.value?.price_books ?? [];
     const plain = path.replace(/^(\.\.?\/)+/, '');
-    const found = books.find((book) => book.id === path) ??
+    const found =
+        books.find((book) => book.id === path) ??
         books.find((book) => book.id === plain || book.id.endsWith(`/${plain}`));
     return found?.id ?? null;
 }
@@ -179,13 +189,20 @@ export async function start(): Promise<void> {
     gone.value = false;
     code_needed.value = false;
     if (buyers.value.length === 0) {
-        buyers.value = kept_keys().map(kept).filter((one): one is Buyer =>
-            one !== null && book_of(one.inquiry.price_book) !== null);
+        buyers.value = kept_keys()
+            .map(kept)
+            .filter(
+                (one): one is Buyer => one !== null && book_of(one.inquiry.price_book) !== null,
+            );
     }
     if (open_link()) return;
     if (buyers.value.length === 0) open_first();
-    else show(buyers.value.some((one) => one.key === current.value) ? current.value
-                                                                   : buyers.value[0].key);
+    else
+        show(
+            buyers.value.some((one) => one.key === current.value)
+                ? current.value
+                : buyers.value[0].key,
+        );
 }
 
 async function start_again(): Promise<void> {
@@ -269,16 +286,21 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
     if (!one) return;
     const before = one.inquiry;
     batch(() => {
-        replace({...one, inquiry: next, past: [...one.past.slice(-longest_past), before],
-                 future: []});
+        replace({
+            ...one,
+            inquiry: next,
+            past: [...one.past.slice(-longest_past), before],
+            future: [],
+        });
         change.value = what;
         notice.value = '';
     });
     const fine = await refresh();
     const now = buyer.value;
     if (fine || typed || gone.value || !now || now.inquiry !== next) return;
-    const why = problems.value.map((problem) => problem.found + (problem.expected ?
-        `: ${problem.expected}` : '')).join('; ');
+    const why = problems.value
+        .map((problem) => problem.found + (problem.expected ? `: ${problem.expected}` : ''))
+        .join('; ');
     replace({...now, inquiry: before, past: now.past.slice(0, -1)});
     change.value = null;
     await refresh();
@@ -289,9 +311,11 @@ export function touch(option: Option, form: Form, how: Touch): void {
     const one = buyer.value;
     if (!one) return;
     const name = form.name ? `${option.name}: ${form.name}` : option.name;
-    void act(touched(one.inquiry, option, form, how),
-             {what: how.takes_out && form.state === 'chosen' ? `${name}, taken out` : name,
-              touch: how, remarks: remarks_of(how)});
+    void act(touched(one.inquiry, option, form, how), {
+        what: how.takes_out && form.state === 'chosen' ? `${name}, taken out` : name,
+        touch: how,
+        remarks: remarks_of(how),
+    });
 }
 
 export function remarks_of(how: Touch): string[] {
@@ -321,9 +345,12 @@ export async function move(members: Inquiry, what: string): Promise<void> {
         }
     }
     const names = fallen.map((one) => `${name_of(one.id)} (${one.why})`);
-    await act(next, {what, touch: null,
-                     remarks: names.length > 0 ? [`fell out: ${names.join('; ')}`]
-                                               : ['everything chosen goes along']});
+    await act(next, {
+        what,
+        touch: null,
+        remarks:
+            names.length > 0 ? [`fell out: ${names.join('; ')}`] : ['everything chosen goes along'],
+    });
 }
 
 function name_of(id: string): string {
@@ -368,7 +395,9 @@ export function walk_to(area: string): void {
 export function rename(name: string): void {
     const one = buyer.value;
     if (one && name.trim()) {
-        void act({...copy(one.inquiry), buyer: name.trim()},
-                 {what: 'Renamed', touch: null, remarks: []});
+        void act(
+            {...copy(one.inquiry), buyer: name.trim()},
+            {what: 'Renamed', touch: null, remarks: []},
+        );
     }
 }

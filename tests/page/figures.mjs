@@ -1,12 +1,28 @@
 // Every figure on the page is one that the command line gives for the same inquiry.
-import {ask, bare, check, equal, kept, numbers_in, open_buyer, open_page, settled, view} from './support.mjs';
+import {
+    ask,
+    bare,
+    check,
+    equal,
+    kept,
+    numbers_in,
+    open_buyer,
+    open_page,
+    settled,
+    view,
+} from './support.mjs';
 
 /// All that the command line says about an inquiry, as a set of numbers.
 function known_numbers(cases, inquiry, hand, extra) {
     const one = ['--scenario', hand];
     const known = new Set(['0']);
     for (const [question, options] of [
-        ['tour', one], ['quote', []], ['compare', []], ['cash', one], ['site', []], ['programs', []],
+        ['tour', one],
+        ['quote', []],
+        ['compare', []],
+        ['cash', one],
+        ['site', []],
+        ['programs', []],
         ['schedule', extra ? [...one, '--extra', extra] : one],
     ]) {
         numbers_in(ask(cases, question, inquiry, options), known);
@@ -14,16 +30,26 @@ function known_numbers(cases, inquiry, hand, extra) {
     return known;
 }
 
-const figures_of = (page, where) => page.$eval(where, (element) => {
-    const text = element.innerText + Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join('');
-    return [...text.matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g)].map((match) => match[0]);
-});
+const figures_of = (page, where) =>
+    page.$eval(where, (element) => {
+        const text =
+            element.innerText +
+            Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
+                '',
+            );
+        return [...text.matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g)].map(
+            (match) => match[0],
+        );
+    });
 
 async function all_known(page, where, known, name) {
     const found = await figures_of(page, where);
     const strange = found.filter((one) => !known.has(bare(one.replace(' %', ''))));
-    check(`${name}: ${found.length} figures are the engine's`, found.length > 0 && strange.length === 0,
-          `not in any answer: ${strange.slice(0, 8).join(', ')} (of ${found.length})`);
+    check(
+        `${name}: ${found.length} figures are the engine's`,
+        found.length > 0 && strange.length === 0,
+        `not in any answer: ${strange.slice(0, 8).join(', ')} (of ${found.length})`,
+    );
     return found.length;
 }
 
@@ -34,13 +60,23 @@ async function bar_is(page, cases, name) {
     const shown = async (figure) => bare(await page.textContent(`.bar [data-figure="${figure}"]`));
     equal(`${name}: contract price`, await shown('contract_price'), bare(tour.contract_price));
     equal(`${name}: month`, await shown('monthly.total'), bare(tour.scenario.monthly.total));
-    equal(`${name}: cash to close`, (await shown('cash.to_close')).replace('−', '-'), bare(tour.scenario.cash.to_close));
+    equal(
+        `${name}: cash to close`,
+        (await shown('cash.to_close')).replace('−', '-'),
+        bare(tour.scenario.cash.to_close),
+    );
     const terms = await page.textContent('.bar .terms');
-    for (const [what, text] of [['rate', `${tour.scenario.terms.rate} % note rate`],
-                                ['APR', `APR ${tour.scenario.terms.apr} %`],
-                                ['down payment', `(${tour.scenario.terms.down_percent} %)`],
-                                ['not an offer', 'not an approval or an offer to lend']]) {
-        check(`${name}: ${what} beside the month`, terms.includes(text), `${text} is not in "${terms}"`);
+    for (const [what, text] of [
+        ['rate', `${tour.scenario.terms.rate} % note rate`],
+        ['APR', `APR ${tour.scenario.terms.apr} %`],
+        ['down payment', `(${tour.scenario.terms.down_percent} %)`],
+        ['not an offer', 'not an approval or an offer to lend'],
+    ]) {
+        check(
+            `${name}: ${what} beside the month`,
+            terms.includes(text),
+            `${text} is not in "${terms}"`,
+        );
     }
     return {inquiry, hand, tour};
 }
@@ -57,7 +93,8 @@ export async function figures_of_every_view({cases, server, context}) {
     for (const name of ['Loans', 'Site', 'Schedule', 'Sheet']) {
         await view(page, name);
         for (const details of await page.$$('details:not([open]) > summary')) await details.click();
-        if (name === 'Schedule') for (const year of (await page.$$('.year-button')).slice(0, 3)) await year.click();
+        if (name === 'Schedule')
+            for (const year of (await page.$$('.year-button')).slice(0, 3)) await year.click();
         seen += await all_known(page, '.main', known, name.toLowerCase());
     }
     console.log(`  ${seen} figures held against the command line`);
@@ -66,19 +103,31 @@ export async function figures_of_every_view({cases, server, context}) {
 
 export async function figures_after_touches({cases, server, context}) {
     const page = await open_page(context, server.url);
-    for (const [area, option] of [['Outside and structure', 'Triple pane, low-E'], ['Kitchen', null],
-                                  ['Basement', null], ['Heating, energy and wiring', null]]) {
+    for (const [area, option] of [
+        ['Outside and structure', 'Triple pane, low-E'],
+        ['Kitchen', null],
+        ['Basement', null],
+        ['Heating, energy and wiring', null],
+    ]) {
         await page.click(`.area-link:has(span:text-is("${area}"))`);
-        const row = option ? page.locator(`.row:has(.row-title:text-is("${option}")) input`).first()
-                           : page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
-        if (await row.count() === 0) continue;
+        const row = option
+            ? page.locator(`.row:has(.row-title:text-is("${option}")) input`).first()
+            : page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
+        if ((await row.count()) === 0) continue;
         const before = await kept(page);
         await row.click();
         const {inquiry, hand} = await bar_is(page, cases, `after a touch in ${area}`);
-        check(`a touch in ${area} changed the inquiry`,
-              JSON.stringify(inquiry.selections) !== JSON.stringify(before.inquiry.selections));
+        check(
+            `a touch in ${area} changed the inquiry`,
+            JSON.stringify(inquiry.selections) !== JSON.stringify(before.inquiry.selections),
+        );
         const was = ask(cases, 'tour', before.inquiry, ['--scenario', hand]);
-        await all_known(page, '.last-figures', numbers_in(was), `what the touch in ${area} changed`);
+        await all_known(
+            page,
+            '.last-figures',
+            numbers_in(was),
+            `what the touch in ${area} changed`,
+        );
     }
     await page.click('.area-link:has(span:text-is("Great room and dining"))');
     const more = page.locator('.stepper button:text-is("+")').first();
@@ -86,11 +135,13 @@ export async function figures_after_touches({cases, server, context}) {
     await more.click();
     await page.waitForSelector('.last-figures');
     const {inquiry, hand} = await bar_is(page, cases, 'one more of it');
-    const changed = inquiry.selections.find((one, i) =>
-        JSON.stringify(one) !== JSON.stringify(before.inquiry.selections[i]));
+    const changed = inquiry.selections.find(
+        (one, i) => JSON.stringify(one) !== JSON.stringify(before.inquiry.selections[i]),
+    );
     const scenario = before.inquiry.scenarios.find((one) => one.name === hand);
-    const adds = ask(cases, 'adds', {...before.inquiry, scenarios: [scenario]},
-                     [`${changed.option}=${changed.quantity}`]);
+    const adds = ask(cases, 'adds', {...before.inquiry, scenarios: [scenario]}, [
+        `${changed.option}=${changed.quantity}`,
+    ]);
     await all_known(page, '.last-figures', numbers_in(adds.items), 'what one more of it changed');
 }
 
@@ -122,7 +173,11 @@ export async function figures_under_other_loans({cases, server, context}) {
     await settled(page);
     await page.click('.add-loan');
     await settled(page);
-    equal('another way to pay', (await kept(page)).inquiry.scenarios.length, inquiry.scenarios.length + 1);
+    equal(
+        'another way to pay',
+        (await kept(page)).inquiry.scenarios.length,
+        inquiry.scenarios.length + 1,
+    );
     await bar_is(page, cases, 'after editing loans');
 }
 
@@ -151,14 +206,23 @@ export async function figures_with_extra_principal({cases, server, context}) {
     await page.press('.controls input', 'Enter');
     await page.waitForSelector('.saves');
     const {inquiry, hand} = await kept(page);
-    await all_known(page, '.main', known_numbers(cases, inquiry, hand, '1250.50'), 'with extra principal');
+    await all_known(
+        page,
+        '.main',
+        known_numbers(cases, inquiry, hand, '1250.50'),
+        'with extra principal',
+    );
 }
 
 export async function figures_of_a_large_book({cases, server, context}) {
     const page = await open_page(context, server.url);
     await open_buyer(page, 'Many');
     const {inquiry, hand, tour} = await bar_is(page, cases, 'two hundred options');
-    equal('two hundred options', tour.areas.reduce((sum, area) => sum + area.options.length, 0), 200);
+    equal(
+        'two hundred options',
+        tour.areas.reduce((sum, area) => sum + area.options.length, 0),
+        200,
+    );
     const known = known_numbers(cases, inquiry, hand);
     for (const area of tour.areas) {
         await page.click(`.area-link:has(span:text-is("${area.name}"))`);

@@ -14,8 +14,12 @@ async function tab_to(page, selector, most = 120) {
             const focused = document.activeElement;
             if (!focused?.matches(wanted)) return null;
             const style = getComputedStyle(focused);
-            const beside = focused.nextElementSibling ? getComputedStyle(focused.nextElementSibling) : null;
-            return [style, beside].some((one) => one && one.outlineStyle !== 'none' && parseFloat(one.outlineWidth) >= 2);
+            const beside = focused.nextElementSibling
+                ? getComputedStyle(focused.nextElementSibling)
+                : null;
+            return [style, beside].some(
+                (one) => one && one.outlineStyle !== 'none' && parseFloat(one.outlineWidth) >= 2,
+            );
         }, selector);
         if (found !== null) return {reached: true, visible: found};
     }
@@ -31,7 +35,11 @@ async function reach(page, selector, name) {
 export async function keyboard_all_the_way({server, context}) {
     const page = await open_page(context, server.url);
     await page.keyboard.press('Tab');
-    equal('the first stop leads to the content', await page.evaluate(() => document.activeElement.className), 'skip');
+    equal(
+        'the first stop leads to the content',
+        await page.evaluate(() => document.activeElement.className),
+        'skip',
+    );
     await page.keyboard.press('Enter');
     await reach(page, '.option.upgrade .row:not(.on) input[type="checkbox"]', 'an upgrade');
     const before = (await kept(page)).inquiry.selections.length;
@@ -44,7 +52,11 @@ export async function keyboard_all_the_way({server, context}) {
     await reach(page, '.bar select', 'the way to pay in hand');
     await page.keyboard.press('ArrowDown');
     await settled(page);
-    equal('an arrow takes the next in hand', (await kept(page)).hand, (await kept(page)).inquiry.scenarios[1].name);
+    equal(
+        'an arrow takes the next in hand',
+        (await kept(page)).hand,
+        (await kept(page)).inquiry.scenarios[1].name,
+    );
     await page.evaluate(() => document.activeElement.blur());
     await reach(page, '.view:nth-child(2)', 'Loans');
     await page.keyboard.press('Enter');
@@ -64,11 +76,17 @@ export async function dialogs_by_key({server, context}) {
     await page.waitForSelector('dialog[open]');
     await page.keyboard.press('Escape');
     await page.waitForSelector('dialog[open]', {state: 'detached'});
-    check('Escape closes and the focus is back', await page.evaluate(() => document.activeElement.textContent.startsWith('Save')));
+    check(
+        'Escape closes and the focus is back',
+        await page.evaluate(() => document.activeElement.textContent.startsWith('Save')),
+    );
 }
 
 export async function nothing_serious_for_axe({server, chrome}) {
-    for (const [colorScheme, width] of [['light', 1440], ['dark', 390]]) {
+    for (const [colorScheme, width] of [
+        ['light', 1440],
+        ['dark', 390],
+    ]) {
         const context = await chrome.newContext({viewport: {width, height: 900}, colorScheme});
         const page = await open_page(context, server.url);
         for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
@@ -87,8 +105,21 @@ export async function nothing_serious_for_axe({server, chrome}) {
 
 async function serious(page, name) {
     await page.evaluate(axe);
-    const result = await page.evaluate(() => window.axe.run(document, {resultTypes: ['violations']}));
+    const result = await page.evaluate(() =>
+        window.axe.run(document, {resultTypes: ['violations']}),
+    );
     const bad = result.violations.filter((one) => ['serious', 'critical'].includes(one.impact));
-    check(`axe: ${name}`, bad.length === 0,
-          bad.map((one) => `${one.id}: ${one.nodes.slice(0, 3).map((node) => node.html.slice(0, 140)).join(' | ')}`).join('; '));
+    check(
+        `axe: ${name}`,
+        bad.length === 0,
+        bad
+            .map(
+                (one) =>
+                    `${one.id}: ${one.nodes
+                        .slice(0, 3)
+                        .map((node) => node.html.slice(0, 140))
+                        .join(' | ')}`,
+            )
+            .join('; '),
+    );
 }

@@ -23,7 +23,11 @@ try {
         try {
             await test({cases, server, context, chrome});
         } catch (error) {
-            check(name, false, `${error.message.split('\n').slice(0, 3).join(' ')} ${/\w+\.mjs:\d+/.exec(error.stack.split('support.mjs').pop()) ?? ''}`);
+            check(
+                name,
+                false,
+                `${error.message.split('\n').slice(0, 3).join(' ')} ${/\w+\.mjs:\d+/.exec(error.stack.split('support.mjs').pop()) ?? ''}`,
+            );
         }
         await context.close();
         await server.stop();

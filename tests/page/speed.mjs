@@ -3,19 +3,28 @@ import {get} from 'node:http';
 
 import {check, open_page} from './support.mjs';
 
-const middle = (times, share) => times[Math.min(times.length - 1, Math.floor(times.length * share))];
+const middle = (times, share) =>
+    times[Math.min(times.length - 1, Math.floor(times.length * share))];
 
 /// Clicks a row and waits, in the page itself, for the frame after the new figures were painted.
-const touch = (page) => page.evaluate(() => new Promise((resolve) => {
-    const price = document.querySelector('.bar [data-figure="contract_price"]');
-    const rows = Array.from(document.querySelectorAll('.option.upgrade .row:not(.fixed) input'));
-    const began = performance.now();
-    new MutationObserver((_, observer) => {
-        observer.disconnect();
-        requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - began)));
-    }).observe(price, {characterData: true, childList: true, subtree: true});
-    rows[0].click();
-}));
+const touch = (page) =>
+    page.evaluate(
+        () =>
+            new Promise((resolve) => {
+                const price = document.querySelector('.bar [data-figure="contract_price"]');
+                const rows = Array.from(
+                    document.querySelectorAll('.option.upgrade .row:not(.fixed) input'),
+                );
+                const began = performance.now();
+                new MutationObserver((_, observer) => {
+                    observer.disconnect();
+                    requestAnimationFrame(() =>
+                        setTimeout(() => resolve(performance.now() - began)),
+                    );
+                }).observe(price, {characterData: true, childList: true, subtree: true});
+                rows[0].click();
+            }),
+    );
 
 export async function from_touch_to_figures({server, context}) {
     const page = await open_page(context, server.url);
@@ -27,9 +36,15 @@ export async function from_touch_to_figures({server, context}) {
         await page.waitForTimeout(15);
     }
     times.sort((a, b) => a - b);
-    console.log(`  touch to painted figures, ${times.length} touches: median ${middle(times, 0.5).toFixed(1)} ms, ` +
-                `p99 ${middle(times, 0.99).toFixed(1)} ms, longest ${times[times.length - 1].toFixed(1)} ms`);
-    check('figures follow a touch before a person waits', middle(times, 0.5) < 400, `${middle(times, 0.5)} ms`);
+    console.log(
+        `  touch to painted figures, ${times.length} touches: median ${middle(times, 0.5).toFixed(1)} ms, ` +
+            `p99 ${middle(times, 0.99).toFixed(1)} ms, longest ${times[times.length - 1].toFixed(1)} ms`,
+    );
+    check(
+        'figures follow a touch before a person waits',
+        middle(times, 0.5) < 400,
+        `${middle(times, 0.5)} ms`,
+    );
 }
 
 /// Bytes as they travel.
@@ -38,9 +53,17 @@ function weight(url) {
         get(url, {headers: {'Accept-Encoding': 'gzip'}}, (response) => {
             let bytes = 0;
             const chunks = [];
-            response.on('data', (chunk) => { bytes += chunk.length; chunks.push(chunk); });
-            response.on('end', () => resolve({bytes, packed: response.headers['content-encoding'] === 'gzip',
-                                              text: Buffer.concat(chunks).toString('latin1')}));
+            response.on('data', (chunk) => {
+                bytes += chunk.length;
+                chunks.push(chunk);
+            });
+            response.on('end', () =>
+                resolve({
+                    bytes,
+                    packed: response.headers['content-encoding'] === 'gzip',
+                    text: Buffer.concat(chunks).toString('latin1'),
+                }),
+            );
         }).on('error', reject);
     });
 }
@@ -56,5 +79,9 @@ export async function weight_of_the_page({server, context}) {
     for (const url of files) sum += (await weight(url)).bytes;
     console.log(`  ${files.length} files, ${(sum / 1000).toFixed(1)} kB as they travel`);
     check('the page is within 250 kB', sum > 20000 && sum <= 250000, `${sum} bytes`);
-    check('everything comes from here', files.every((url) => url.startsWith(server.url.replace(/\/$/, ''))), files.join());
+    check(
+        'everything comes from here',
+        files.every((url) => url.startsWith(server.url.replace(/\/$/, ''))),
+        files.join(),
+    );
 }

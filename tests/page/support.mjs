@@ -1,6 +1,14 @@
 // What the tests of the page share: a folder to serve, the program, a browser, a count of checks.
 import {execFileSync, spawn} from 'node:child_process';
-import {cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
+import {
+    cpSync,
+    existsSync,
+    mkdirSync,
+    mkdtempSync,
+    readFileSync,
+    rmSync,
+    writeFileSync,
+} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
@@ -24,7 +32,11 @@ export function check(name, fine, detail = '') {
 }
 
 export function equal(name, found, expected) {
-    check(name, found === expected, `found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`);
+    check(
+        name,
+        found === expected,
+        `found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`,
+    );
 }
 
 export function summary() {
@@ -32,7 +44,8 @@ export function summary() {
     return failed.length === 0;
 }
 
-const long_name = 'Screened and roofed three-season porch with a bench along the whole of its far side, ' +
+const long_name =
+    'Screened and roofed three-season porch with a bench along the whole of its far side, ' +
     'Nichtsdestowenigergartenhausverbindungsgangueberdachung';
 
 /// A price book as large as any: 200 options, some with very long names.
@@ -41,8 +54,12 @@ function many() {
     book.community.place = 'venning-county';
     book.community.name = 'Two Hundred Options on the Long Road to the Other Side of the Meadow';
     for (let i = 0; i < 191; i += 1) {
-        book.options.push({id: `extra-${i}`, name: i % 10 === 0 ? `${long_name} ${i}` : `Extra number ${i}`,
-                           area: i % 3 === 0 ? 'outside' : 'inside', price: `${100 + i}`});
+        book.options.push({
+            id: `extra-${i}`,
+            name: i % 10 === 0 ? `${long_name} ${i}` : `Extra number ${i}`,
+            area: i % 3 === 0 ? 'outside' : 'inside',
+            price: `${100 + i}`,
+        });
     }
     return book;
 }
@@ -66,13 +83,23 @@ function write(folder, book, inquiry) {
 /// The examples, a large price book and an empty one, with rates for all of them.
 export function case_folder() {
     const folder = mkdtempSync(join(tmpdir(), 'quoin-page-'));
-    cpSync(join(root, 'examples/oxbarrow-meadow'), join(folder, 'oxbarrow-meadow'), {recursive: true});
+    cpSync(join(root, 'examples/oxbarrow-meadow'), join(folder, 'oxbarrow-meadow'), {
+        recursive: true,
+    });
     const cases = join(folder, 'oxbarrow-meadow/buyers/six-programs.json');
     const rates = join(folder, 'rates');
     cpSync(join(root, 'rates'), rates, {recursive: true});
-    const inquiry = {...JSON.parse(readFileSync(cases, 'utf8')), price_book: 'pricebook.json',
-                     plan: 'cabin', elevation: 'plain', lot: '1', wishes: [], requests: [],
-                     incentives: [], selections: []};
+    const inquiry = {
+        ...JSON.parse(readFileSync(cases, 'utf8')),
+        price_book: 'pricebook.json',
+        plan: 'cabin',
+        elevation: 'plain',
+        lot: '1',
+        wishes: [],
+        requests: [],
+        incentives: [],
+        selections: [],
+    };
     write(join(folder, 'many'), many(), {...inquiry, buyer: 'Many', selections: ['flue']});
     write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare'});
     return {folder, rates, six: cases};
@@ -85,17 +112,27 @@ export class Server {
     }
 
     async start() {
-        this.process = spawn(program, ['serve', this.cases.folder, '--rates', this.cases.rates,
-                                       '--port', String(this.port)]);
+        this.process = spawn(program, [
+            'serve',
+            this.cases.folder,
+            '--rates',
+            this.cases.rates,
+            '--port',
+            String(this.port),
+        ]);
         let said = '';
         let wrong = '';
-        this.process.stderr.on('data', (text) => { wrong += text; });
+        this.process.stderr.on('data', (text) => {
+            wrong += text;
+        });
         await new Promise((resolve, reject) => {
             this.process.stdout.on('data', (text) => {
                 said += text;
                 if (said.includes('Ctrl-C')) resolve();
             });
-            this.process.on('exit', () => reject(new Error(`quoin serve has ended: ${said}${wrong}`)));
+            this.process.on('exit', () =>
+                reject(new Error(`quoin serve has ended: ${said}${wrong}`)),
+            );
         });
         this.wrong = wrong;
         this.url = /http:\/\/[^\s#]+/.exec(said)[0];
@@ -116,8 +153,11 @@ export function ask(cases, question, inquiry, options = []) {
     const file = join(cases.folder, `asked-${process.pid}.json`);
     writeFileSync(file, JSON.stringify(inquiry));
     try {
-        const text = execFileSync(program, [question, file, ...options, '--rates', cases.rates, '--json'],
-                                  {encoding: 'utf8', maxBuffer: 1 << 28});
+        const text = execFileSync(
+            program,
+            [question, file, ...options, '--rates', cases.rates, '--json'],
+            {encoding: 'utf8', maxBuffer: 1 << 28},
+        );
         return JSON.parse(text);
     } finally {
         rmSync(file);
@@ -138,11 +178,16 @@ export function numbers_in(value, found = new Set()) {
 
 /// "$7,600" and "7600.00" are the same amount.
 export function bare(text) {
-    return text.replace(/[$,\s]/g, '').replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+    return text
+        .replace(/[$,\s]/g, '')
+        .replace(/(\.\d*?)0+$/, '$1')
+        .replace(/\.$/, '');
 }
 
 export async function browser() {
-    const path = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
+    const path = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(
+        existsSync,
+    );
     return chromium.launch({executablePath: path, args: ['--no-sandbox']});
 }
 
@@ -153,7 +198,10 @@ export async function open_page(context, url, wait = '.bar') {
     page.wrong = [];
     page.on('pageerror', (error) => page.wrong.push(error.message));
     page.on('console', (message) => {
-        if (message.type() === 'error' && !/Failed to load resource|net::ERR/.test(message.text())) {
+        if (
+            message.type() === 'error' &&
+            !/Failed to load resource|net::ERR/.test(message.text())
+        ) {
             page.wrong.push(message.text());
         }
     });
@@ -164,8 +212,14 @@ export async function open_page(context, url, wait = '.bar') {
 
 export async function view(page, name) {
     await page.click(`.view:has(.view-name:text-is("${name}"))`);
-    const sign = {Tour: '.area-page', Loans: '.loan .big', Site: '.street', Schedule: '.years',
-                  Sheet: '.paper', Check: '.check-page'}[name];
+    const sign = {
+        Tour: '.area-page',
+        Loans: '.loan .big',
+        Site: '.street',
+        Schedule: '.years',
+        Sheet: '.paper',
+        Check: '.check-page',
+    }[name];
     await page.waitForSelector(sign);
     await settled(page);
 }

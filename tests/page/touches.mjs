@@ -4,7 +4,8 @@ import {join} from 'node:path';
 
 import {check, equal, kept, open_buyer, open_page, settled, view, until} from './support.mjs';
 
-const option_ids = (inquiry) => inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
+const option_ids = (inquiry) =>
+    inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
 const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
 export async function a_first_visit({server, context}) {
@@ -12,7 +13,11 @@ export async function a_first_visit({server, context}) {
     const page = await open_page(context, server.url);
     const took = Date.now() - began;
     console.log(`  a filled example after ${took} ms`);
-    check('a filled example within a second', took < 1000 || !process.env.QUOIN_BUILD.endsWith('release'), `${took} ms`);
+    check(
+        'a filled example within a second',
+        took < 1000 || !process.env.QUOIN_BUILD.endsWith('release'),
+        `${took} ms`,
+    );
     check('it says what to touch', (await page.textContent('.welcome')).includes('touch any line'));
     await page.click('.welcome button');
     await page.reload();
@@ -30,8 +35,15 @@ export async function put_in_take_out_step_back({server, context}) {
     check('the bar says what it was', (await page.textContent('.last')).includes('Triple pane'));
     await row(page, 'Double pane, low-E').click();
     await settled(page);
-    check('taken out by the included level', !option_ids((await kept(page)).inquiry).includes('windows'));
-    equal('the price is back', await page.textContent('.bar [data-figure="contract_price"]'), price);
+    check(
+        'taken out by the included level',
+        !option_ids((await kept(page)).inquiry).includes('windows'),
+    );
+    equal(
+        'the price is back',
+        await page.textContent('.bar [data-figure="contract_price"]'),
+        price,
+    );
     await page.click('.steps button:text-is("Undo")');
     await settled(page);
     check('one step back', option_ids((await kept(page)).inquiry).includes('windows'));
@@ -46,31 +58,48 @@ export async function put_in_take_out_step_back({server, context}) {
 export async function what_excludes_bites({server, context}) {
     const page = await open_page(context, server.url);
     const porch = page.locator('.row:has(.row-title:text-is("Screened porch, 14 x 14 ft"))');
-    check('says what it takes the place of', (await porch.textContent()).includes('takes the place of: Rear deck'));
+    check(
+        'says what it takes the place of',
+        (await porch.textContent()).includes('takes the place of: Rear deck'),
+    );
     await porch.locator('input').click();
     await settled(page);
     const ids = option_ids((await kept(page)).inquiry);
     check('the deck has gone', !ids.includes('deck'), ids.join());
     check('the bar says so', (await page.textContent('.last')).includes('instead of Rear deck'));
-    check('what cannot be had is listed with its reason',
-          (await page.textContent('.barred')).includes('only on elevation'));
+    check(
+        'what cannot be had is listed with its reason',
+        (await page.textContent('.barred')).includes('only on elevation'),
+    );
 }
 
 export async function another_lot_and_plan({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Site');
-    check('says beforehand what would fall out',
-          (await page.textContent('.row:has(.row-title:text-is("Lot 12"))')).includes('would fall out'));
+    check(
+        'says beforehand what would fall out',
+        (await page.textContent('.row:has(.row-title:text-is("Lot 12"))')).includes(
+            'would fall out',
+        ),
+    );
     await page.locator('.row:has(.row-title:text-is("Lot 12")) input').click();
     await page.waitForSelector('.last-remarks');
     await settled(page);
     let now = (await kept(page)).inquiry;
     equal('the lot', now.lot, '12');
-    check('walk-out and deck fell out, the rest stayed',
-          !option_ids(now).includes('walk-out') && !option_ids(now).includes('deck') && option_ids(now).includes('fireplace'),
-          option_ids(now).join());
+    check(
+        'walk-out and deck fell out, the rest stayed',
+        !option_ids(now).includes('walk-out') &&
+            !option_ids(now).includes('deck') &&
+            option_ids(now).includes('fireplace'),
+        option_ids(now).join(),
+    );
     const said = await page.textContent('.last-remarks');
-    check('the bar names them', said.includes('Rear deck') && said.includes('Walk-out basement'), said);
+    check(
+        'the bar names them',
+        said.includes('Rear deck') && said.includes('Walk-out basement'),
+        said,
+    );
     await page.click('.steps button:text-is("Undo")');
     await settled(page);
     now = (await kept(page)).inquiry;
@@ -108,9 +137,21 @@ export async function files({cases, server, context}) {
     const coming = page.waitForEvent('download');
     await page.click('.row-button:has-text("Save as a file")');
     const saved = await (await coming).path();
-    equal('the file is the inquiry', JSON.stringify(JSON.parse(readFileSync(saved, 'utf8'))), JSON.stringify(inquiry));
+    equal(
+        'the file is the inquiry',
+        JSON.stringify(JSON.parse(readFileSync(saved, 'utf8'))),
+        JSON.stringify(inquiry),
+    );
     const file = join(cases.folder, 'opened.json');
-    writeFileSync(file, JSON.stringify({...inquiry, buyer: 'From a file', lot: '9', price_book: '../pricebook.json'}));
+    writeFileSync(
+        file,
+        JSON.stringify({
+            ...inquiry,
+            buyer: 'From a file',
+            lot: '9',
+            price_book: '../pricebook.json',
+        }),
+    );
     await page.click('button:text-is("Open…")');
     await page.setInputFiles('.file-button input', file);
     await page.waitForSelector('.tab:text-is("From a file")');
@@ -133,12 +174,23 @@ export async function a_link_holds_nothing_private({server, context, chrome}) {
     await page.waitForSelector('.message:has-text("clipboard")');
     const link = await page.evaluate(() => navigator.clipboard.readText());
     const held = JSON.parse(Buffer.from(link.split('#home=')[1], 'base64url').toString());
-    equal('the link holds the home alone', Object.keys(held).sort().join(), 'elevation,lot,plan,price_book,selections');
+    equal(
+        'the link holds the home alone',
+        Object.keys(held).sort().join(),
+        'elevation,lot,plan,price_book,selections',
+    );
     const there = await chrome.newContext();
     const other = await open_page(there, link);
     const opened = (await kept(other)).inquiry;
-    equal('the same selections', JSON.stringify(opened.selections), JSON.stringify(inquiry.selections));
-    check('no income, debts or cash', !('income' in opened) && !('debts' in opened) && !('cash' in opened));
+    equal(
+        'the same selections',
+        JSON.stringify(opened.selections),
+        JSON.stringify(inquiry.selections),
+    );
+    check(
+        'no income, debts or cash',
+        !('income' in opened) && !('debts' in opened) && !('cash' in opened),
+    );
     check('the link is gone from the address', !other.url().includes('#home'));
     await there.close();
 }

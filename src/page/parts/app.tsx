@@ -1,8 +1,20 @@
 // The frame: whose home, the views, the bar of figures that is always in sight.
 import {useEffect, useState} from 'preact/hooks';
 
-import {buyer, buyers, code_needed, enter, gone, known, notice, problems, redo, tour, undo,
-        view} from '../store';
+import {
+    buyer,
+    buyers,
+    code_needed,
+    enter,
+    gone,
+    known,
+    notice,
+    problems,
+    redo,
+    tour,
+    undo,
+    view,
+} from '../store';
 import type {View} from '../store';
 import {CheckView} from '../views/check';
 import {LoansView} from '../views/loans';
@@ -23,7 +35,9 @@ const views: {id: View; name: string; says: string}[] = [
 ];
 
 function keys(event: KeyboardEvent): void {
-    const typing = event.target instanceof HTMLInputElement && event.target.type !== 'radio' &&
+    const typing =
+        event.target instanceof HTMLInputElement &&
+        event.target.type !== 'radio' &&
         event.target.type !== 'checkbox';
     if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
     event.preventDefault();
@@ -35,8 +49,15 @@ function Views() {
     return (
         <nav class="views" aria-label="Views">
             {views.map((one) => (
-                <button key={one.id} class="view" aria-current={view.value === one.id ? 'page' : undefined}
-                        onClick={() => { view.value = one.id; window.scrollTo(0, 0); }}>
+                <button
+                    key={one.id}
+                    class="view"
+                    aria-current={view.value === one.id ? 'page' : undefined}
+                    onClick={() => {
+                        view.value = one.id;
+                        window.scrollTo(0, 0);
+                    }}
+                >
                     <span class="view-name">{one.name}</span>
                     <span class="view-says">{one.says}</span>
                 </button>
@@ -47,12 +68,18 @@ function Views() {
 
 function Shown() {
     switch (view.value) {
-        case 'tour': return <TourView />;
-        case 'loans': return <LoansView />;
-        case 'site': return <SiteView />;
-        case 'schedule': return <ScheduleView />;
-        case 'sheet': return <SheetView />;
-        case 'check': return <CheckView />;
+        case 'tour':
+            return <TourView />;
+        case 'loans':
+            return <LoansView />;
+        case 'site':
+            return <SiteView />;
+        case 'schedule':
+            return <ScheduleView />;
+        case 'sheet':
+            return <SheetView />;
+        case 'check':
+            return <CheckView />;
     }
 }
 
@@ -69,7 +96,14 @@ function Messages() {
             {notice.value && (
                 <p class="message">
                     <span>{notice.value}</span>
-                    <button class="quiet" onClick={() => { notice.value = ''; }}>Close</button>
+                    <button
+                        class="quiet"
+                        onClick={() => {
+                            notice.value = '';
+                        }}
+                    >
+                        Close
+                    </button>
                 </p>
             )}
             {problems.value.length > 0 && (
@@ -78,12 +112,15 @@ function Messages() {
                     <ul>
                         {problems.value.slice(0, 6).map((problem, i) => (
                             <li key={i}>
-                                {problem.found}. {problem.expected && `Expected: ${problem.expected}. `}
+                                {problem.found}.{' '}
+                                {problem.expected && `Expected: ${problem.expected}. `}
                                 {problem.advice}
                             </li>
                         ))}
                     </ul>
-                    <button class="quiet" onClick={undo}>One step back</button>
+                    <button class="quiet" onClick={undo}>
+                        One step back
+                    </button>
                 </div>
             )}
         </div>
@@ -95,11 +132,25 @@ function Code() {
     return (
         <main class="alone">
             <h1>Access code</h1>
-            <p>This program listens beyond its own machine, so it asks for the code it printed when
-                it was started.</p>
-            <form onSubmit={(event) => { event.preventDefault(); enter(code.trim()); }}>
-                <label>Code <input value={code} autocomplete="off" spellcheck={false}
-                                   onInput={(event) => write(event.currentTarget.value)} /></label>
+            <p>
+                This program listens beyond its own machine, so it asks for the code it printed when
+                it was started.
+            </p>
+            <form
+                onSubmit={(event) => {
+                    event.preventDefault();
+                    enter(code.trim());
+                }}
+            >
+                <label>
+                    Code{' '}
+                    <input
+                        value={code}
+                        autocomplete="off"
+                        spellcheck={false}
+                        onInput={(event) => write(event.currentTarget.value)}
+                    />
+                </label>
                 <button class="main-button">Open</button>
             </form>
         </main>
@@ -107,14 +158,26 @@ function Code() {
 }
 
 function Nothing() {
-    if (gone.value) return <main class="alone"><Messages /></main>;
-    if (!known.value) return <main class="alone"><p class="waiting">Opening the price book…</p></main>;
+    if (gone.value)
+        return (
+            <main class="alone">
+                <Messages />
+            </main>
+        );
+    if (!known.value)
+        return (
+            <main class="alone">
+                <p class="waiting">Opening the price book…</p>
+            </main>
+        );
     return (
         <main class="alone">
             <h1>No home to show yet</h1>
-            <p>The folder that quoin serves has no price book with a buyer's inquiry beside it. Put
+            <p>
+                The folder that quoin serves has no price book with a buyer's inquiry beside it. Put
                 an inquiry file next to a price book, or start quoin serve without a folder to see
-                the examples.</p>
+                the examples.
+            </p>
             <Messages />
         </main>
     );
@@ -127,23 +190,32 @@ export function App() {
     }, []);
     const one = buyer.value;
     const home = tour.value?.heading;
-    document.title = home ? `${one?.inquiry.buyer ?? 'Buyer'}, ${home.community} – quoin` : 'quoin';
+    const who = one?.inquiry.buyer ?? 'Buyer';
+    document.title = home ? `${who}, ${home.community} – quoin` : 'quoin';
     if (code_needed.value) return <Code />;
     if (!one || buyers.value.length === 0) return <Nothing />;
     return (
         <>
-            <a class="skip" href="#main">To the content</a>
+            <a class="skip" href="#main">
+                To the content
+            </a>
             <header class="top">
                 <div class="whose">
                     <p class="community">{home?.community ?? ' '}</p>
-                    <p class="builder">{home ? `${home.builder}. Price book ${home.price_book_version}` : ' '}</p>
+                    <p class="builder">
+                        {home ? `${home.builder}. Price book ${home.price_book_version}` : ' '}
+                    </p>
                 </div>
                 <Buyers />
                 <Views />
             </header>
             <Messages />
             <main id="main" tabIndex={-1} class={`main in-${view.value}`}>
-                {tour.value ? <Shown /> : !gone.value && <p class="waiting">Working out the home…</p>}
+                {tour.value ? (
+                    <Shown />
+                ) : (
+                    !gone.value && <p class="waiting">Working out the home…</p>
+                )}
             </main>
             <Bar />
         </>

@@ -10,20 +10,29 @@ export interface Asked<T> {
     problems: Problem[];
 }
 
-export function use_answer<T>(question: string, inquiry: Inquiry | null, options: Options = {}): Asked<T> {
+export function use_answer<T>(
+    question: string,
+    inquiry: Inquiry | null,
+    options: Options = {},
+): Asked<T> {
     const [state, set] = useState<Asked<T>>({answer: null, problems: []});
     const key = JSON.stringify([inquiry, options]);
     useEffect(() => {
         let wanted = inquiry !== null;
         if (!inquiry) return undefined;
         ask<T>(question, inquiry, options).then(
-            (answer) => { if (wanted) set({answer, problems: []}); },
+            (answer) => {
+                if (wanted) set({answer, problems: []});
+            },
             (error) => {
                 if (!wanted) return;
                 if (error instanceof Refused) set((was) => ({...was, problems: error.problems}));
                 else gone.value = true;
-            });
-        return () => { wanted = false; };
+            },
+        );
+        return () => {
+            wanted = false;
+        };
     }, [question, key, gone.value]);
     return state;
 }

@@ -7,27 +7,42 @@ import {terms_words} from './terms';
 function Terms() {
     const terms = tour.value!.scenario.terms;
     return (
-        <p class="terms">{terms.program_name}, {terms_words(terms)}. Estimate, not an approval or an
-            offer to lend.</p>
+        <p class="terms">
+            {terms.program_name}, {terms_words(terms)}. Estimate, not an approval or an offer to
+            lend.
+        </p>
     );
 }
 
 function Last() {
     const last = change.value;
     if (!last) {
-        return <p class="last" aria-live="polite" tabIndex={0}>
-            Touch anything to put it in or take it out: what it changes stands here.</p>;
+        return (
+            <p class="last" aria-live="polite" tabIndex={0}>
+                Touch anything to put it in or take it out: what it changes stands here.
+            </p>
+        );
     }
     const touch = last.touch;
     return (
         <p class="last" aria-live="polite" tabIndex={0}>
             <strong>{last.what}</strong>
-            {touch && <span class="last-figures">
-                {' '}{signed(touch.price)}<span class="roomy"> in price</span>
-                {touch.per_month !== undefined && `, ${signed(touch.per_month)} a month`}
-                {touch.cash_to_close !== undefined && <>, {signed(touch.cash_to_close)} cash<span class="roomy"> to close</span></>}
-            </span>}
-            {last.remarks.length > 0 && <span class="last-remarks"> {last.remarks.join('; ')}</span>}
+            {touch && (
+                <span class="last-figures">
+                    {' '}
+                    {signed(touch.price)}
+                    <span class="roomy"> in price</span>
+                    {touch.per_month !== undefined && `, ${signed(touch.per_month)} a month`}
+                    {touch.cash_to_close !== undefined && (
+                        <>
+                            , {signed(touch.cash_to_close)} cash<span class="roomy"> to close</span>
+                        </>
+                    )}
+                </span>
+            )}
+            {last.remarks.length > 0 && (
+                <span class="last-remarks"> {last.remarks.join('; ')}</span>
+            )}
         </p>
     );
 }
@@ -48,33 +63,57 @@ export function Bar() {
                 <div class="figure month">
                     <dt>A month</dt>
                     <dd data-figure="monthly.total">
-                        {scenario.available ? dollars(scenario.monthly.total) : 'not to be had'}</dd>
+                        {scenario.available ? dollars(scenario.monthly.total) : 'not to be had'}
+                    </dd>
                 </div>
                 <div class="figure cash">
                     <dt>Cash to close</dt>
                     <dd data-figure="cash.to_close">
-                        {scenario.available ? dollars(scenario.cash.to_close) : '–'}</dd>
+                        {scenario.available ? dollars(scenario.cash.to_close) : '–'}
+                    </dd>
                 </div>
             </dl>
             <div class="hand">
                 <label class="select">
                     <span class="sr">Way to pay in hand</span>
-                    <select value={scenario.terms.name}
-                            onChange={(event) => take_in_hand(event.currentTarget.value)}>
+                    <select
+                        value={scenario.terms.name}
+                        onChange={(event) => take_in_hand(event.currentTarget.value)}
+                    >
                         {(one.inquiry.scenarios ?? []).map((each: any) => (
-                            <option key={each.name} value={each.name}>{each.name}</option>))}
+                            <option key={each.name} value={each.name}>
+                                {each.name}
+                            </option>
+                        ))}
                     </select>
                 </label>
-                {scenario.available ? <Terms />
-                                    : <p class="terms refused">{scenario.refusals.map((one) => one.words).join('; ')}</p>}
+                {scenario.available ? (
+                    <Terms />
+                ) : (
+                    <p class="terms refused">
+                        {scenario.refusals.map((one) => one.words).join('; ')}
+                    </p>
+                )}
             </div>
             <div class="touch">
                 <Last />
                 <div class="steps">
-                    <button class="step" disabled={one.past.length === 0} onClick={undo}
-                            title="Ctrl+Z">Undo</button>
-                    <button class="step" disabled={one.future.length === 0} onClick={redo}
-                            title="Ctrl+Shift+Z">Redo</button>
+                    <button
+                        class="step"
+                        disabled={one.past.length === 0}
+                        onClick={undo}
+                        title="Ctrl+Z"
+                    >
+                        Undo
+                    </button>
+                    <button
+                        class="step"
+                        disabled={one.future.length === 0}
+                        onClick={redo}
+                        title="Ctrl+Shift+Z"
+                    >
+                        Redo
+                    </button>
                 </div>
             </div>
         </footer>

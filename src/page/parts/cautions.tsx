@@ -2,7 +2,9 @@
 export function Cautions({texts}: {texts: string[]}) {
     return (
         <section class="cautions" aria-label="What to know">
-            {texts.map((text, i) => <p key={i}>{text}</p>)}
+            {texts.map((text, i) => (
+                <p key={i}>{text}</p>
+            ))}
         </section>
     );
 }

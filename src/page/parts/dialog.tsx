@@ -2,8 +2,14 @@
 import type {ComponentChildren} from 'preact';
 import {useEffect, useRef} from 'preact/hooks';
 
-export function Dialog({title, done, children}: {
-    title: string; done: () => void; children: ComponentChildren;
+export function Dialog({
+    title,
+    done,
+    children,
+}: {
+    title: string;
+    done: () => void;
+    children: ComponentChildren;
 }) {
     const dialog = useRef<HTMLDialogElement>(null);
     useEffect(() => {
@@ -12,12 +18,21 @@ export function Dialog({title, done, children}: {
         return () => element.close();
     }, []);
     return (
-        <dialog ref={dialog} class="dialog" onClose={done} aria-label={title}
-                onClick={(event) => { if (event.target === dialog.current) done(); }}>
+        <dialog
+            ref={dialog}
+            class="dialog"
+            onClose={done}
+            aria-label={title}
+            onClick={(event) => {
+                if (event.target === dialog.current) done();
+            }}
+        >
             <div class="dialog-inside">
                 <div class="dialog-head">
                     <h2>{title}</h2>
-                    <button class="step" onClick={done}>Close</button>
+                    <button class="step" onClick={done}>
+                        Close
+                    </button>
                 </div>
                 {children}
             </div>
