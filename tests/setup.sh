@@ -22,6 +22,10 @@ wrk                 bench  command:wrk
 libquantlib0-dev    bench  include:ql/quantlib.hpp
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
+chromium            tests  command:chromium
+poppler-utils       tests  command:pdftotext
+nodejs              page   command:node
+npm                 page   command:npm
 '
 
 # present KIND:WHAT

@@ -64,10 +64,13 @@
 #include <quoin/answers/formula.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
+#include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/answers/site.hpp>
+#include <quoin/answers/tour.hpp>
 
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
@@ -78,10 +81,13 @@
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>
 #include <quoin/render/problems.hpp>
+#include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/site.hpp>
 #include <quoin/render/table.hpp>
+#include <quoin/render/tour.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/workbook.hpp>

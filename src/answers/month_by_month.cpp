@@ -60,6 +60,23 @@ Schedule initial_schedule(const ScenarioRules& rules, const LoanFigures& f, cons
     }
 }
 
+std::vector<YearRow> years_of(const std::vector<MonthRow>& rows) {
+    std::vector<YearRow> years;
+    for (const MonthRow& row : rows) {
+        const int year = (row.month - 1) / 12 + 1;
+        if (years.empty() || years.back().year != year)
+            years.push_back({year, {}, {}, {}, {}, {}, {}});
+        YearRow& sum = years.back();
+        sum.last_due = row.due;
+        sum.payment += row.payment;
+        sum.interest += row.interest;
+        sum.principal += row.principal;
+        sum.insurance += row.insurance;
+        sum.balance = row.balance;
+    }
+    return years;
+}
+
 } // namespace
 
 MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, const RunAs& run) {
@@ -77,6 +94,7 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     const MonthlyPremium insurance = insurance_of(rules, f, plain, schedule);
     const Date first = answer.scenario.first_payment;
     answer.rows = rows_of(schedule, insurance, first);
+    answer.years = years_of(answer.rows);
     answer.total_interest = schedule.total_interest();
     answer.total_insurance = insurance.paid_through(schedule.months());
     if (added.is_zero()) return answer;

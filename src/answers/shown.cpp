@@ -22,16 +22,6 @@ bool is_counted(const Option& option) {
     return option.kind != OptionKind::allowance && option.quantity.from != Quantity::From::one;
 }
 
-/// What a pick costs by itself on a plan; nothing where the plan is not offered it.
-std::optional<Money> charge(const Option& option, const Pick& pick, int plan) {
-    const auto unit = unit_price(option, pick.level, plan);
-    if (!unit) return std::nullopt;
-    if (option.kind == OptionKind::allowance) {
-        return std::max(pick.spend.value_or(*unit) - *unit, Money{});
-    }
-    return times(*unit, quantity_of(option, pick, plan), Rounding::half_away);
-}
-
 bool at_least(const Option& option, const Pick& yours, const Pick& shown, int plan) {
     if (yours.level < shown.level) return false;
     if (option.kind == OptionKind::allowance) return yours.spend >= shown.spend;

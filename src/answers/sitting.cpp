@@ -21,6 +21,12 @@ Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
     }
 }
 
+Sitting Sitting::only(std::size_t scenario) const {
+    Sitting alone = *this;
+    alone.rules_ = {rules_.at(scenario)};
+    return alone;
+}
+
 std::vector<LoanFigures> Sitting::figures(const PricedHome& home) const {
     std::vector<LoanFigures> all;
     all.reserve(rules_.size());

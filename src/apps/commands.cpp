@@ -13,9 +13,12 @@
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
+#include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/answers/site.hpp>
+#include <quoin/answers/tour.hpp>
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
@@ -23,17 +26,20 @@
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>
+#include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/site.hpp>
+#include <quoin/render/tour.hpp>
 #include <quoin/render/workbook.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "checking.hpp"
 #include "files.hpp"
 #include "serve_command.hpp"
-#include "workbook_file.hpp"
 #include "sheet_command.hpp"
+#include "workbook_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -167,6 +173,48 @@ void add_shown(CLI::App& program, Shared& shared) {
             const auto answer = shown(loaded->sitting());
             if (!answer) refuse(problems::no_model(loaded->desk.book.file));
             shared.outcome.output = shared.json ? json_text_of(*answer) : text_of(*answer);
+        });
+}
+
+void add_tour(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string scenario;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "tour", "The home area by area: what comes with it, what a touch adds a month",
+        "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"", options->file);
+    sub->add_option("--scenario", options->scenario,
+                    "the way to pay that the figures are under; the inquiry's first if not given");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        const std::size_t scenario =
+            options->scenario.empty() ? 0 : scenario_named(loaded->inquiry, options->scenario);
+        const TourAnswer answer = tour(loaded->sitting(), scenario);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_site(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    inquiry_command(program, "site", "The lots and plans, and what another one would change",
+                    "quoin site buyer.json", *file)
+        ->callback([file, &shared] {
+            const auto loaded = load_inquiry(*file, shared.rates);
+            const SiteAnswer answer = site(loaded->sitting());
+            shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+        });
+}
+
+void add_programs(CLI::App& program, Shared& shared) {
+    const auto file = options_of<std::string>();
+    inquiry_command(program, "programs", "The loan programs and rates that the inquiry can use",
+                    "quoin programs buyer.json", *file)
+        ->callback([file, &shared] {
+            const auto loaded = load_inquiry(*file, shared.rates);
+            const ProgramsAnswer answer = programs(loaded->sitting());
+            shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
         });
 }
 
@@ -318,6 +366,9 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_recheck(program, shared);
     add_shown(program, shared);
     add_schedule(program, shared);
+    add_tour(program, shared);
+    add_site(program, shared);
+    add_programs(program, shared);
     add_payment(program, shared);
     add_apr(program, shared);
     add_check(program, shared);

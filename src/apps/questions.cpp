@@ -8,18 +8,24 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/answers/site.hpp>
 #include <quoin/answers/sitting.hpp>
+#include <quoin/answers/tour.hpp>
 #include <quoin/render/adds.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/month_by_month.hpp>
+#include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/site.hpp>
+#include <quoin/render/tour.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
@@ -95,6 +101,19 @@ std::string sheet_html(const Desk& desk, Inquiry inquiry, const Given& given) {
     return html_of(sheet(Sitting(desk, inquiry), scenario));
 }
 
+std::string tour_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = given.contains("scenario") ? scenario_of(inquiry, given) : 0;
+    return json_text_of(tour(Sitting(desk, inquiry), scenario));
+}
+
+std::string site_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
+    return json_text_of(site(Sitting(desk, inquiry)));
+}
+
+std::string programs_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
+    return json_text_of(programs(Sitting(desk, inquiry)));
+}
+
 const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", Need::required};
 
 } // namespace
@@ -144,6 +163,18 @@ const std::vector<Question>& questions() {
            Need::optional}},
          html_type,
          sheet_html},
+        {"tour",
+         "The home area by area: what comes with it, what a touch adds a month",
+         {{"scenario", "the scenario that the figures are under; the first if not given",
+           Need::optional}},
+         json_type,
+         tour_json},
+        {"site", "The lots and plans, and what another one would change", {}, json_type, site_json},
+        {"programs",
+         "The loan programs and rates that the inquiry can use",
+         {},
+         json_type,
+         programs_json},
     };
     return table;
 }

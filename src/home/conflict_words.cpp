@@ -32,12 +32,21 @@ std::string words_of(const Measure& measure) {
     return text;
 }
 
+/// "Kitchen counters: Quartz".
+std::string full_name(const PriceBook& book, const OptionRef& ref) {
+    const Option& option = at(book.options, ref.option);
+    if (ref.level < 0) return option.name;
+    return option.name + ": " + at(option.levels, ref.level).name;
+}
+
 } // namespace
 
-std::string described(const PriceBook& book, const Conflict& conflict) {
+std::string described(const PriceBook& book, const Conflict& conflict, Naming naming) {
     const Option& option = at(book.options, conflict.option);
     const auto refs = [&] {
-        return listed(conflict.others, [&](const OptionRef& ref) { return name_of(book, ref); });
+        return listed(conflict.others, [&](const OptionRef& ref) {
+            return naming == Naming::ids ? name_of(book, ref) : full_name(book, ref);
+        });
     };
     switch (conflict.barrier) {
     case Barrier::not_on_plan:

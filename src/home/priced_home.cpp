@@ -175,4 +175,13 @@ void check(const PricedHome& home) {
     ensure(sum == home.contract_price, "the lines of a priced home must sum to its contract price");
 }
 
+std::optional<Money> charge(const Option& option, const Pick& pick, int plan) {
+    const auto unit = unit_price(option, pick.level, plan);
+    if (!unit) return std::nullopt;
+    if (option.kind == OptionKind::allowance) {
+        return std::max(pick.spend.value_or(*unit) - *unit, Money{});
+    }
+    return times(*unit, quantity_of(option, pick, plan), Rounding::half_away);
+}
+
 } // namespace quoin

@@ -137,6 +137,16 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
                                 {"mortgage_insurance", row.insurance.text()},
                                 {"balance", row.balance.text()}});
     }
+    json["years"] = Json::array();
+    for (const YearRow& row : answer.years) {
+        json["years"].push_back({{"year", row.year},
+                                 {"last_due", row.last_due.text()},
+                                 {"payment", row.payment.text()},
+                                 {"interest", row.interest.text()},
+                                 {"principal", row.principal.text()},
+                                 {"mortgage_insurance", row.insurance.text()},
+                                 {"balance", row.balance.text()}});
+    }
     json["total_interest"] = answer.total_interest.text();
     json["total_insurance"] = answer.total_insurance.text();
     json["extra"] = saves_json(answer.saves);

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "shown_json.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -44,22 +44,6 @@ std::string price_text(const ShownItem& item) {
     return priced ? dollars(*item.price) : std::string{};
 }
 
-Json item_json(const ShownItem& item) {
-    const auto money = [](const std::optional<Money>& amount) {
-        return amount ? Json(amount->text()) : Json(nullptr);
-    };
-    return {{"area", item.area},
-            {"name", item.name},
-            {"as_shown", item.as_shown},
-            {"quantity", item.quantity ? Json(item.quantity->text()) : Json(nullptr)},
-            {"unit", std::string(name_of(item.unit))},
-            {"standing", std::string(name_of(item.standing))},
-            {"price", money(item.price)},
-            {"yours", money(item.yours)},
-            {"your_level", item.your_level},
-            {"why_not", item.why_not}};
-}
-
 void add_shown(const ShownItem& item, Table& table) {
     std::string name = item.as_shown.empty() ? item.name : item.name + ": " + item.as_shown;
     if (item.quantity) {
@@ -87,6 +71,22 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table) 
 }
 
 } // namespace
+
+Json json_of(const ShownItem& item) {
+    const auto money = [](const std::optional<Money>& amount) {
+        return amount ? Json(amount->text()) : Json(nullptr);
+    };
+    return {{"area", item.area},
+            {"name", item.name},
+            {"as_shown", item.as_shown},
+            {"quantity", item.quantity ? Json(item.quantity->text()) : Json(nullptr)},
+            {"unit", std::string(name_of(item.unit))},
+            {"standing", std::string(name_of(item.standing))},
+            {"price", money(item.price)},
+            {"yours", money(item.yours)},
+            {"your_level", item.your_level},
+            {"why_not", item.why_not}};
+}
 
 std::string text_of(const ShownAnswer& answer) {
     std::string out = heading_text(answer.heading, "What the furnished model shows");
@@ -125,7 +125,7 @@ std::string json_text_of(const ShownAnswer& answer) {
         json["included"].push_back({{"area", item.area}, {"text", item.text}});
     }
     json["items"] = Json::array();
-    for (const ShownItem& item : answer.items) json["items"].push_back(item_json(item));
+    for (const ShownItem& item : answer.items) json["items"].push_back(json_of(item));
     json["shown_total"] = answer.shown_total.text();
     json["missing"] = answer.missing.text();
     return written(json);

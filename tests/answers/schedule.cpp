@@ -1,6 +1,8 @@
 // A loan month by month: extra principal, and the end of mortgage insurance.
 #include <shown.hpp>
 
+#include <algorithm>
+
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/render/month_by_month.hpp>
 
@@ -27,6 +29,26 @@ int last_insured(const MonthByMonthAnswer& answer) {
     return last;
 }
 
+/// The years are the same rows, twelve at a time.
+void check_years(const MonthByMonthAnswer& answer) {
+    Money payment;
+    Money interest;
+    Money insurance;
+    for (const YearRow& year : answer.years) {
+        payment += year.payment;
+        interest += year.interest;
+        insurance += year.insurance;
+        const std::size_t last = std::min(answer.rows.size(), std::size_t(year.year) * 12) - 1;
+        REQUIRE(year.balance == answer.rows[last].balance);
+        REQUIRE(year.last_due == answer.rows[last].due);
+        REQUIRE(year.payment == year.interest + year.principal);
+    }
+    CHECK(answer.years.size() == (answer.rows.size() + 11) / 12);
+    CHECK(payment == answer.scenario.loan + answer.total_interest);
+    CHECK(interest == answer.total_interest);
+    CHECK(insurance == answer.total_insurance);
+}
+
 /// What every schedule keeps: rows in order, sums, the balance runs out.
 void check_rows(const MonthByMonthAnswer& answer) {
     Money balance = answer.scenario.loan;
@@ -46,6 +68,7 @@ void check_rows(const MonthByMonthAnswer& answer) {
     CHECK(balance == Money{});
     CHECK(interest == answer.total_interest);
     CHECK(insurance == answer.total_insurance);
+    check_years(answer);
 }
 
 } // namespace

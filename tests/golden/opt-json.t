@@ -1422,6 +1422,17 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "balance": "0.00"
     }
   ],
+  "years": [
+    {
+      "year": 1,
+      "last_due": "2028-02-01",
+      "payment": "95979.84",
+      "interest": "3171.84",
+      "principal": "92808.00",
+      "mortgage_insurance": "92.80",
+      "balance": "0.00"
+    }
+  ],
   "total_interest": "3171.84",
   "total_insurance": "92.80",
   "extra": null,
@@ -1767,6 +1778,820 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     }
   ],
   "cautions": [
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
+$ quoin tour data/buyer.json --rates data/rates --json
+{
+  "question": "tour",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "contract_price": "103120.00",
+  "options": "3120.00",
+  "stage": "",
+  "model": "Cabin",
+  "scenario": {
+    "terms": {
+      "name": "Ten percent down",
+      "program": "short",
+      "program_name": "A short loan",
+      "months": 12,
+      "lock_days": 60,
+      "score": 700,
+      "rate": "6.25",
+      "points": "0",
+      "apr": "6.422",
+      "down_payment": "10312.00",
+      "down_percent": "10.00",
+      "ltv": "90.00",
+      "down_from_cash": false,
+      "fine_print": "It is invented, for transcripts only."
+    },
+    "available": true,
+    "refusals": [],
+    "price": "103120.00",
+    "value": "103120.00",
+    "base_loan": "92808.00",
+    "upfront_fee": {
+      "name": "",
+      "percent": "0",
+      "amount": "0.00",
+      "financed": "0.00"
+    },
+    "loan": "92808.00",
+    "monthly": {
+      "principal_and_interest": "7998.32",
+      "mortgage_insurance": "46.40",
+      "property_tax": "103.12",
+      "homeowners_insurance": "24.75",
+      "flood_insurance": "0.00",
+      "wind_insurance": "0.00",
+      "association_dues": "25.00",
+      "district_charges": "0.00",
+      "total": "8197.59"
+    },
+    "first_year": {
+      "months": 0,
+      "monthly": {
+        "principal_and_interest": "7998.32",
+        "mortgage_insurance": "46.40",
+        "property_tax": "103.12",
+        "homeowners_insurance": "24.75",
+        "flood_insurance": "0.00",
+        "wind_insurance": "0.00",
+        "association_dues": "25.00",
+        "district_charges": "0.00",
+        "total": "8197.59"
+      }
+    },
+    "mortgage_insurance": {
+      "name": "Mortgage insurance",
+      "annual_percent": "0.6",
+      "first_monthly": "46.40",
+      "payments": 2,
+      "last_date": "2027-04-01",
+      "whole_term": false,
+      "on_request_payment": 2,
+      "on_request_date": "2027-04-01"
+    },
+    "cash": {
+      "down_payment": "10312.00",
+      "upfront_fee_in_cash": "0.00",
+      "points": "0.00",
+      "closing_costs": "900.00",
+      "prepaid_interest": "273.87",
+      "prepaid_bills": "296.99",
+      "initial_escrow_deposit": "383.59",
+      "temporary_buydown": "0.00",
+      "credits": "1200.00",
+      "needed": "10966.45",
+      "deposits": "1312.00",
+      "to_close": "9654.45"
+    },
+    "credits_without_use": "0.00",
+    "credits_over_cap": "0.00",
+    "cost_of_credit": {
+      "prepaid_finance_charge": "273.87",
+      "amount_financed": "92534.13",
+      "finance_charge": "3538.51",
+      "total_of_payments": "97246.51",
+      "total_interest_percentage": "3.713",
+      "paid_in_five_years": "97246.51",
+      "principal_in_five_years": "92808.00",
+      "first_period": {
+        "months": 1,
+        "odd_days": 17
+      },
+      "apr": "6.422"
+    },
+    "first_payment": "2027-03-01",
+    "payments": 12,
+    "last_payment": "7998.32",
+    "total_interest": "3171.84",
+    "paid_in_five_years": "108873.53",
+    "paid_over_loan": "108873.53",
+    "balance_after_five_years": "0.00",
+    "balance_after_ten_years": "0.00"
+  },
+  "areas": [
+    {
+      "id": "outside",
+      "name": "Outside",
+      "included": [],
+      "shown": [
+        {
+          "area": "Outside",
+          "name": "Walk-out door",
+          "as_shown": "",
+          "quantity": null,
+          "unit": "each",
+          "standing": "not to be had",
+          "price": null,
+          "yours": null,
+          "your_level": "",
+          "why_not": "only on lots graded walk-out"
+        }
+      ],
+      "options": [
+        {
+          "id": "walk-out",
+          "name": "Walk-out door",
+          "kind": "upgrade",
+          "text": "",
+          "note": "",
+          "picked": false,
+          "agreed": false,
+          "wish": null,
+          "structural": true,
+          "work": [],
+          "cutoff": "Permit drawings",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "not to be had",
+              "why": "only on lots graded walk-out",
+              "price": "3200.00",
+              "touch": null
+            }
+          ]
+        }
+      ],
+      "requests": [
+        {
+          "text": "A bench by the door",
+          "estimate": "350.00"
+        }
+      ]
+    },
+    {
+      "id": "inside",
+      "name": "Inside",
+      "included": [
+        "Pine floor"
+      ],
+      "shown": [
+        {
+          "area": "Inside",
+          "name": "Floor",
+          "as_shown": "Oak",
+          "quantity": "480",
+          "unit": "sq ft",
+          "standing": "yours",
+          "price": "2040.00",
+          "yours": "2040.00",
+          "your_level": "Oak",
+          "why_not": ""
+        },
+        {
+          "area": "Inside",
+          "name": "Wood stove",
+          "as_shown": "",
+          "quantity": null,
+          "unit": "each",
+          "standing": "extra",
+          "price": "2600.00",
+          "yours": null,
+          "your_level": "",
+          "why_not": ""
+        },
+        {
+          "area": "Inside",
+          "name": "Wall color",
+          "as_shown": "Sand",
+          "quantity": null,
+          "unit": "each",
+          "standing": "choice at no cost",
+          "price": "0.00",
+          "yours": "0.00",
+          "your_level": "Sand",
+          "why_not": ""
+        },
+        {
+          "area": "Inside",
+          "name": "Shelves",
+          "as_shown": "",
+          "quantity": "4",
+          "unit": "each",
+          "standing": "yours in part",
+          "price": "240.00",
+          "yours": "180.00",
+          "your_level": "",
+          "why_not": ""
+        },
+        {
+          "area": "Inside",
+          "name": "The armchair",
+          "as_shown": "",
+          "quantity": null,
+          "unit": "each",
+          "standing": "not for sale",
+          "price": null,
+          "yours": null,
+          "your_level": "",
+          "why_not": ""
+        }
+      ],
+      "options": [
+        {
+          "id": "floor",
+          "name": "Floor",
+          "kind": "levels",
+          "text": "",
+          "note": "",
+          "picked": true,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": {
+            "now": "480",
+            "unit": "sq ft",
+            "asked": false
+          },
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "pine",
+              "name": "Pine",
+              "note": "",
+              "state": "offered",
+              "why": "",
+              "price": "0.00",
+              "touch": {
+                "takes_out": true,
+                "price": "-2040.00",
+                "per_month": "-161.67",
+                "cash_to_close": "-18.91",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            },
+            {
+              "id": "oak",
+              "name": "Oak",
+              "note": "",
+              "state": "chosen",
+              "why": "",
+              "price": "2040.00",
+              "touch": {
+                "takes_out": true,
+                "price": "-2040.00",
+                "per_month": "-161.67",
+                "cash_to_close": "-18.91",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "stove",
+          "name": "Wood stove",
+          "kind": "upgrade",
+          "text": "",
+          "note": "",
+          "picked": false,
+          "agreed": false,
+          "wish": 1,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "offered",
+              "why": "",
+              "price": "2600.00",
+              "touch": {
+                "takes_out": false,
+                "price": "2600.00",
+                "per_month": "206.06",
+                "cash_to_close": "24.16",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "flue",
+          "name": "Insulated flue",
+          "kind": "upgrade",
+          "text": "",
+          "note": "",
+          "picked": true,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [
+            "structure"
+          ],
+          "cutoff": "Framing",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "chosen",
+              "why": "",
+              "price": "900.00",
+              "touch": {
+                "takes_out": true,
+                "price": "-900.00",
+                "per_month": "-71.33",
+                "cash_to_close": "-8.29",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "heater",
+          "name": "Gas heater",
+          "kind": "upgrade",
+          "text": "",
+          "note": "",
+          "picked": false,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [
+            "gas"
+          ],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "offered",
+              "why": "",
+              "price": "1800.00",
+              "touch": {
+                "takes_out": false,
+                "price": "1800.00",
+                "per_month": "142.66",
+                "cash_to_close": "16.66",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "shelves",
+          "name": "Shelves",
+          "kind": "upgrade",
+          "text": "",
+          "note": "",
+          "picked": true,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": {
+            "now": "3",
+            "unit": "each",
+            "asked": true,
+            "lowest": "1",
+            "highest": "8",
+            "step": "1",
+            "usual": "1",
+            "limits": "a quantity from 1 to 8 in steps of 1"
+          },
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "chosen",
+              "why": "",
+              "price": "180.00",
+              "touch": {
+                "takes_out": true,
+                "price": "-180.00",
+                "per_month": "-14.26",
+                "cash_to_close": "-1.73",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "paint",
+          "name": "Wall color",
+          "kind": "choice",
+          "text": "",
+          "note": "",
+          "picked": true,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "white",
+              "name": "White",
+              "note": "",
+              "state": "included",
+              "why": "",
+              "price": "0.00",
+              "touch": null
+            },
+            {
+              "id": "sand",
+              "name": "Sand",
+              "note": "",
+              "state": "chosen",
+              "why": "",
+              "price": "0.00",
+              "touch": {
+                "takes_out": true,
+                "price": "0.00",
+                "per_month": "0.00",
+                "cash_to_close": "0.00",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        },
+        {
+          "id": "lamps",
+          "name": "Lamps",
+          "kind": "allowance",
+          "text": "",
+          "note": "",
+          "picked": false,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": "300.00",
+          "spend": null,
+          "parts": [],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "included",
+              "why": "",
+              "price": "0.00",
+              "touch": null
+            }
+          ]
+        },
+        {
+          "id": "warm",
+          "name": "Warm package",
+          "kind": "package",
+          "text": "",
+          "note": "",
+          "picked": false,
+          "agreed": false,
+          "wish": null,
+          "structural": false,
+          "work": [],
+          "cutoff": "",
+          "cutoff_passed": false,
+          "one_of": "",
+          "later": null,
+          "quantity": null,
+          "budget": null,
+          "spend": null,
+          "parts": [
+            "Wood stove",
+            "Insulated flue"
+          ],
+          "forms": [
+            {
+              "id": "",
+              "name": "",
+              "note": "",
+              "state": "offered",
+              "why": "",
+              "price": "3100.00",
+              "touch": {
+                "takes_out": false,
+                "price": "2200.00",
+                "per_month": "174.36",
+                "cash_to_close": "20.44",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
+            }
+          ]
+        }
+      ],
+      "requests": []
+    }
+  ],
+  "cautions": [
+    "What a touch adds a month is the difference of two whole quotes, rounded as they are.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "* Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done by a licensed trade, now or later.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
+$ quoin site data/buyer.json --rates data/rates --json
+{
+  "question": "site",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "lot": "1",
+  "plan": "cabin",
+  "elevation": "plain",
+  "note": "",
+  "lots": [
+    {
+      "id": "1",
+      "status": "free",
+      "premium": "0.00",
+      "grade": "level",
+      "flood_zone": false,
+      "plans": [],
+      "every_plan": true,
+      "note": "",
+      "measures": [],
+      "chosen": true,
+      "fits": true,
+      "can_be_had": true,
+      "falls_out": []
+    },
+    {
+      "id": "2",
+      "status": "free",
+      "premium": "5000.00",
+      "grade": "walk-out",
+      "flood_zone": false,
+      "plans": [],
+      "every_plan": true,
+      "note": "",
+      "measures": [],
+      "chosen": false,
+      "fits": true,
+      "can_be_had": true,
+      "falls_out": []
+    },
+    {
+      "id": "3",
+      "status": "sold",
+      "premium": "0.00",
+      "grade": "level",
+      "flood_zone": false,
+      "plans": [],
+      "every_plan": true,
+      "note": "",
+      "measures": [],
+      "chosen": false,
+      "fits": true,
+      "can_be_had": false,
+      "falls_out": []
+    }
+  ],
+  "plans": [
+    {
+      "id": "cabin",
+      "name": "Cabin",
+      "style": "ranch",
+      "note": "",
+      "base_price": "100000.00",
+      "bedrooms": "1",
+      "bathrooms": "1",
+      "square_feet": "600",
+      "measures": [
+        {
+          "name": "floor_sq_ft",
+          "value": "480",
+          "words": "floor 480 sq ft"
+        }
+      ],
+      "elevations": [
+        {
+          "id": "plain",
+          "name": "Plain",
+          "note": "",
+          "price": "0.00"
+        }
+      ],
+      "chosen": true,
+      "fits": true,
+      "falls_out": []
+    }
+  ]
+}
+= 0
+$ quoin programs data/buyer.json --rates data/rates --json
+{
+  "question": "programs",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "note": "",
+  "programs": [
+    {
+      "id": "short",
+      "name": "A short loan",
+      "kind": "conventional",
+      "summary": "Twelve payments, so that a schedule fits on a page.",
+      "fine_print": "It is invented, for transcripts only.",
+      "upfront_fee": "",
+      "annual_fee": "Mortgage insurance",
+      "ladders": [
+        {
+          "months": 12,
+          "term": "1 year",
+          "lock_days": 60,
+          "rungs": [
+            {
+              "rate": "6",
+              "points": "1"
+            },
+            {
+              "rate": "6.25",
+              "points": "0"
+            }
+          ]
+        }
+      ]
+    }
+  ],
+  "cautions": [
+    "Points are percents of the loan before adjustments for score, loan to value and term; a minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
     "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",

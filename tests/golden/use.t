@@ -18,6 +18,9 @@ Subcommands:
   recheck                     Each figure with its formula, inputs, rounding, rule, date and source
   shown                       What the furnished model shows, against what is included and chosen
   schedule                    A loan month by month, with mortgage insurance and extra principal
+  tour                        The home area by area: what comes with it, what a touch adds a month
+  site                        The lots and plans, and what another one would change
+  programs                    The loan programs and rates that the inquiry can use
   payment                     The quick answer with no files
   apr                         The APR of plain advances and payments
   check                       Validates price books, rates, places, programs and inquiries
@@ -232,3 +235,52 @@ $ quoin quote data/buyer.json --speed 9
 2> quoin quote: The following arguments were not expected: 9 --speed
 2>   'quoin quote --help' explains it with an example
 = 2
+$ quoin tour --help
+The home area by area: what comes with it, what a touch adds a month
+Usage: quoin tour [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
+
+Example:
+  quoin tour buyer.json --scenario "FHA, 3.5 % down"
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin site --help
+The lots and plans, and what another one would change
+Usage: quoin site [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin site buyer.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin programs --help
+The loan programs and rates that the inquiry can use
+Usage: quoin programs [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin programs buyer.json
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0

@@ -235,11 +235,12 @@ def check_umbrella(report, root, floors):
 
 
 def files(root, folders, ends):
-    """Files of these folders, without the bad trees that test this script."""
+    """Files of these folders, without the bad trees that test this script and npm's packages."""
     for folder in folders:
         for path in sorted((root / folder).rglob("*")):
             inside = path.relative_to(root).as_posix()
-            if path.is_file() and path.suffix in ends and not inside.startswith("tests/tidy/bad/"):
+            ours = not inside.startswith("tests/tidy/bad/") and "node_modules" not in path.parts
+            if path.is_file() and path.suffix in ends and ours:
                 yield path
 
 

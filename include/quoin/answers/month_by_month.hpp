@@ -21,6 +21,17 @@ struct MonthRow {
     Money balance;
 };
 
+/// Twelve payments together, or what is left of them in the last year.
+struct YearRow {
+    int year = 0;
+    Date last_due;
+    Money payment;
+    Money interest;
+    Money principal;
+    Money insurance;
+    Money balance; ///< after the last of them
+};
+
 /// What extra principal does, against the schedule without it.
 struct ExtraSaves {
     Money extra; ///< each month
@@ -51,6 +62,7 @@ struct MonthByMonthAnswer {
     ScenarioAnswer scenario;
     RateWay way = RateWay::fixed;
     std::vector<MonthRow> rows; ///< with the extra principal
+    std::vector<YearRow> years; ///< the same, by years of payments
     Money total_interest;
     Money total_insurance;
     std::optional<ExtraSaves> saves;

@@ -19,6 +19,7 @@ class Sitting {
     Sitting(const Desk& desk, const Inquiry& inquiry);
 
     [[nodiscard]] const PriceBook& book() const { return desk_->book; }
+    [[nodiscard]] const Lending& lending() const { return desk_->lending; }
     [[nodiscard]] const Inquiry& inquiry() const { return *inquiry_; }
     [[nodiscard]] const RateSheet& sheet() const { return *sheet_; }
     [[nodiscard]] const Place& place() const { return *place_; }
@@ -26,6 +27,9 @@ class Sitting {
 
     /// The figures of a home under every scenario, in their order.
     [[nodiscard]] std::vector<LoanFigures> figures(const PricedHome& home) const;
+
+    /// The same home with one of its scenarios alone.
+    [[nodiscard]] Sitting only(std::size_t scenario) const;
 
   private:
     const Desk* desk_;

@@ -64,4 +64,8 @@ void check(const PricedHome& home);
 /// includes. Nothing where the plan is not offered it.
 [[nodiscard]] std::optional<Money> unit_price(const Option& option, int level, int plan);
 
+/// What a pick costs by itself on a plan, a package that brings it not counted. Nothing where the
+/// plan is not offered it.
+[[nodiscard]] std::optional<Money> charge(const Option& option, const Pick& pick, int plan);
+
 } // namespace quoin

@@ -53,8 +53,12 @@ struct Change {
 /// Takes an option out, with what needs it.
 [[nodiscard]] Change without_option(const PriceBook& book, const Selection& selection, int option);
 
-/// A conflict in words: "on lots that walk out", "kitchen-hood or kitchen-vent".
-[[nodiscard]] std::string described(const PriceBook& book, const Conflict& conflict);
+/// How a sentence calls options: by the ids that people write, or by the names that people read.
+enum class Naming { ids, names };
+
+/// A conflict in words: "on lots that walk out", "needs kitchen-hood or kitchen-vent".
+[[nodiscard]] std::string described(const PriceBook& book, const Conflict& conflict,
+                                    Naming naming = Naming::ids);
 /// "kitchen-counters:quartz".
 [[nodiscard]] std::string name_of(const PriceBook& book, OptionRef ref);
 

@@ -1,0 +1,83 @@
+// "What comes with it, what is extra, what does that add per month?" The home area by area, as it
+// is walked through: each thing that can be had or chosen, and what one touch on it would change.
+//
+// Figures are those of adds.hpp: differences of two whole quotes, here under one scenario.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/shown.hpp>
+
+namespace quoin {
+
+enum class TourState {
+    included, ///< comes with the plan, and nothing else was chosen instead
+    chosen,   ///< is in the home
+    held,     ///< comes with a package that is chosen
+    offered,  ///< can be had
+    barred,   ///< cannot be had here; `why` says the reason
+};
+
+/// What one touch does: puts a form into the home, or takes out the one that is there.
+struct TourTouch {
+    bool takes_out = false;
+    Money price;                      ///< change of the contract price
+    Added added;                      ///< change under the scenario in hand
+    std::vector<std::string> along;   ///< names of what comes or goes with it
+    std::vector<std::string> instead; ///< names of what it replaces
+    std::vector<Pick> brings;         ///< picks that have to come before it
+    std::vector<int> drops;           ///< options that have to go
+};
+
+/// One form of an option: the option itself, one of its levels or one of its choices.
+struct TourForm {
+    int level = -1;
+    int choice = -1;
+    std::string id; ///< of the level or choice; empty: the option itself
+    std::string name;
+    std::string note;
+    TourState state = TourState::offered;
+    std::string why;            ///< barred: the reason; held: the package
+    std::optional<Money> price; ///< the charge on this plan, against what is included
+    std::optional<TourTouch> touch;
+};
+
+struct TourOption {
+    int option = -1; ///< index into the price book
+    int wish = 0;    ///< rank among the buyer's wishes; 0: none
+    bool picked = false;
+    bool agreed = false;
+    bool cutoff_passed = false;
+    Decimal quantity = Decimal::whole(1);
+    std::optional<Money> budget; ///< of an allowance
+    std::optional<Money> spend;  ///< of an allowance, where the buyer has said
+    std::vector<std::string> parts;
+    std::vector<TourForm> forms;
+};
+
+struct TourArea {
+    std::string id;
+    std::string name;
+    std::vector<std::string> included;
+    std::vector<ShownItem> shown; ///< in the furnished model
+    std::vector<TourOption> options;
+    std::vector<Request> requests;
+};
+
+struct TourAnswer {
+    Heading heading;
+    const PriceBook* book = nullptr; ///< what the options' indexes point into
+    Money contract_price;
+    Money options_price;
+    std::string stage; ///< that the build has reached; empty: none
+    std::string model; ///< plan of the furnished model; empty: none
+    ScenarioAnswer scenario;
+    std::vector<TourArea> areas; ///< those with anything in them
+};
+
+[[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario);
+
+} // namespace quoin

@@ -1,0 +1,343 @@
+// The shapes of the answers that the page reads; amounts are text, to the cent.
+
+export interface Heading {
+    community: string;
+    builder: string;
+    buyer: string;
+    prepared_by: string;
+    originator: string;
+    plan: string;
+    elevation: string;
+    lot: string;
+    price_book_version: string;
+    price_book_expires: string;
+    as_of: string;
+    contract: string;
+    closing: string;
+    place: string;
+    rates_date: string;
+    rates_good_through: string;
+    lender: string;
+    sample_rates: boolean;
+}
+
+export interface Terms {
+    name: string;
+    program: string;
+    program_name: string;
+    months: number;
+    lock_days: number;
+    score: number | null;
+    rate: string;
+    points: string;
+    apr: string | null;
+    down_payment: string;
+    down_percent: string;
+    ltv: string;
+    down_from_cash: boolean;
+    fine_print: string;
+    adjustable?: {
+        initial_months: number;
+        reset_months: number;
+        fully_indexed_rate: string;
+        highest_rate: string;
+        margin: string;
+        index: {name: string; value: string; date: string};
+        worst_case: {from_payment: number; rate: string; payment: string}[];
+    } | null;
+}
+
+export type Monthly = Record<string, string>;
+export interface Refusal {
+    why: string;
+    words: string;
+}
+
+export interface Scenario {
+    terms: Terms;
+    available: boolean;
+    refusals: Refusal[];
+    price: string;
+    base_loan: string;
+    loan: string;
+    upfront_fee: {name: string; percent: string; amount: string; financed: string};
+    monthly: Monthly;
+    first_year: {months: number; monthly: Monthly};
+    mortgage_insurance: {
+        name: string;
+        first_monthly: string;
+        payments: number;
+        last_date: string | null;
+        whole_term: boolean;
+        on_request_payment: number;
+        on_request_date: string | null;
+    };
+    cash: Record<string, string>;
+    first_payment: string;
+    payments: number;
+    total_interest: string;
+    paid_in_five_years: string;
+    paid_over_loan: string;
+    balance_after_five_years: string;
+    balance_after_ten_years: string;
+    curve?: {year: number; paid: string; balance: string; spent_and_owed: string}[];
+}
+
+export interface Pick {
+    option: string;
+    level?: string;
+    choice?: string;
+    quantity?: string;
+    spend?: string;
+    agreed?: boolean;
+}
+
+export interface Touch {
+    takes_out: boolean;
+    price: string;
+    per_month?: string;
+    cash_to_close?: string;
+    refusals?: Refusal[];
+    jumps: string[];
+    along: string[];
+    instead_of: string[];
+    brings: Pick[];
+    drops: string[];
+}
+
+export interface Form {
+    id: string;
+    name: string;
+    note: string;
+    state: 'included' | 'chosen' | 'in a package' | 'offered' | 'not to be had';
+    why: string;
+    price: string | null;
+    touch: Touch | null;
+}
+
+export interface Option {
+    id: string;
+    name: string;
+    kind: 'upgrade' | 'levels' | 'choice' | 'allowance' | 'package';
+    text: string;
+    note: string;
+    picked: boolean;
+    agreed: boolean;
+    wish: number | null;
+    structural: boolean;
+    work: string[];
+    cutoff: string;
+    cutoff_passed: boolean;
+    one_of: string;
+    later: {estimate: string; note: string} | null;
+    quantity: {
+        now: string;
+        unit: string;
+        asked: boolean;
+        lowest?: string;
+        highest?: string;
+        step?: string;
+        usual?: string;
+        limits?: string;
+    } | null;
+    budget: string | null;
+    spend: string | null;
+    parts: string[];
+    forms: Form[];
+}
+
+export interface Shown {
+    name: string;
+    as_shown: string;
+    standing: string;
+    price: string | null;
+    your_level: string;
+    why_not: string;
+}
+
+export interface Area {
+    id: string;
+    name: string;
+    included: string[];
+    shown: Shown[];
+    options: Option[];
+    requests: {text: string; estimate: string | null}[];
+}
+
+export interface Tour {
+    heading: Heading;
+    contract_price: string;
+    options: string;
+    stage: string;
+    model: string;
+    scenario: Scenario;
+    areas: Area[];
+    cautions: string[];
+}
+
+export interface FallsOut {
+    option: string;
+    name: string;
+    why: string;
+}
+export interface Measure {
+    name: string;
+    value: string;
+    words: string;
+}
+export interface Lot {
+    id: string;
+    status: string;
+    premium: string;
+    grade: string;
+    flood_zone: boolean;
+    plans: string[];
+    every_plan: boolean;
+    note: string;
+    measures: Measure[];
+    chosen: boolean;
+    fits: boolean;
+    can_be_had: boolean;
+    falls_out: FallsOut[];
+}
+export interface Plan {
+    id: string;
+    name: string;
+    style: string;
+    note: string;
+    base_price: string;
+    bedrooms: string;
+    bathrooms: string;
+    square_feet: string;
+    measures: Measure[];
+    elevations: {id: string; name: string; note: string; price: string}[];
+    chosen: boolean;
+    fits: boolean;
+    falls_out: FallsOut[];
+}
+export interface Site {
+    heading: Heading;
+    lot: string;
+    plan: string;
+    elevation: string;
+    note: string;
+    lots: Lot[];
+    plans: Plan[];
+}
+
+export interface Compare {
+    heading: Heading;
+    contract_price: string;
+    scenarios: Scenario[];
+    points: Record<string, any>[];
+    overtakes: {cheaper_at_first: string; cheaper_later: string; month: number}[];
+    cautions: string[];
+}
+
+export interface Program {
+    id: string;
+    name: string;
+    kind: string;
+    summary: string;
+    fine_print: string;
+    upfront_fee: string;
+    annual_fee: string;
+    ladders: {
+        months: number;
+        term: string;
+        lock_days: number;
+        rungs: {rate: string; points: string}[];
+    }[];
+}
+export interface Programs {
+    programs: Program[];
+    note: string;
+    cautions: string[];
+}
+
+export interface Row {
+    last_due?: string;
+    due?: string;
+    year?: number;
+    month?: number;
+    payment: string;
+    interest: string;
+    principal: string;
+    mortgage_insurance: string;
+    balance: string;
+}
+export interface Schedule {
+    heading: Heading;
+    scenario: Scenario;
+    rows: Row[];
+    years: Row[];
+    total_interest: string;
+    total_insurance: string;
+    extra: {
+        extra: string;
+        payments: number;
+        payments_saved: number;
+        interest_saved: string;
+        insurance_saved: string;
+        last_due: string;
+    } | null;
+    cautions: string[];
+}
+
+export interface AddsItem {
+    id: string;
+    price: string;
+    by_scenario?: {
+        available: boolean;
+        per_month: string;
+        cash_to_close: string;
+        jumps: {words: string}[];
+    }[];
+}
+
+export interface Quote {
+    heading: Heading;
+    contract_price: string;
+    options: string;
+    incentives: string;
+    lines: {
+        kind: string;
+        area: string;
+        name: string;
+        detail: string;
+        note: string;
+        quantity: string;
+        unit: string;
+        unit_price: string;
+        amount: string;
+        work: string[];
+    }[];
+    requests: {area: string; text: string; estimate: string | null}[];
+    open_choices: {area: string; name: string; default: string}[];
+    credits: {name: string; use: string; amount: string}[];
+    incentive_conditions: string[];
+    incentive_lenders: string[];
+    deposits: {earnest: string; options: string; paid: string | null; note: string};
+    scenarios: Scenario[];
+    cautions: string[];
+}
+
+export interface Cash {
+    scenario: Scenario;
+    costs: {section: string; name: string; amount: string; paid_by: string}[];
+    prepaids: {name: string; due: string | null; amount: string}[];
+    calendar: {date: string; what: string; amount: string}[];
+    credits: {used: {use: string; amount: string}[]};
+}
+
+/// The parts of a month, in the order in which they are stacked.
+export const month_parts: [string, string][] = [
+    ['principal_and_interest', 'Principal and interest'],
+    ['mortgage_insurance', 'Mortgage insurance'],
+    ['property_tax', 'Property tax'],
+    ['homeowners_insurance', "Homeowner's insurance"],
+    ['flood_insurance', 'Flood insurance'],
+    ['wind_insurance', 'Wind insurance'],
+    ['association_dues', 'Association dues'],
+    ['district_charges', 'District charges'],
+];

@@ -1,0 +1,53 @@
+// Bundles the page into a folder: one script, one style sheet, two fonts, an icon, the page itself.
+//
+//   node build.mjs FOLDER
+import {build} from 'esbuild';
+import {copyFileSync, mkdirSync, readFileSync, writeFileSync} from 'node:fs';
+import {dirname, join} from 'node:path';
+import {fileURLToPath} from 'node:url';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const out = process.argv[2] ?? join(here, '../../build/page');
+mkdirSync(out, {recursive: true});
+
+await build({
+    absWorkingDir: here,
+    entryPoints: {app: 'main.tsx'},
+    outdir: out,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: ['es2020', 'safari14'],
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    external: ['/assets/*'],
+    legalComments: 'none',
+    logLevel: 'warning',
+});
+
+const font = (family, name) =>
+    join(here, 'node_modules/@fontsource-variable', family, 'files', name);
+copyFileSync(
+    font('source-sans-3', 'source-sans-3-latin-wght-normal.woff2'),
+    join(out, 'sans.woff2'),
+);
+copyFileSync(
+    font('source-serif-4', 'source-serif-4-latin-wght-normal.woff2'),
+    join(out, 'serif.woff2'),
+);
+copyFileSync(join(here, 'index.html'), join(out, 'index.html'));
+copyFileSync(join(here, 'icon.svg'), join(out, 'icon.svg'));
+
+// The licenses of what is in the bundle go along with it.
+const parts = [
+    'preact',
+    '@preact/signals',
+    '@preact/signals-core',
+    '@fontsource-variable/source-sans-3',
+    '@fontsource-variable/source-serif-4',
+];
+const license = (name) => readFileSync(join(here, 'node_modules', name, 'LICENSE'), 'utf8');
+writeFileSync(
+    join(out, 'licenses.txt'),
+    parts.map((name) => `${name}\n\n${license(name)}`).join('\n\n'),
+);

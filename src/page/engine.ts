@@ -1,0 +1,110 @@
+// The only door to the engine: every figure on the page comes through ask().
+
+export interface Problem {
+    id: string;
+    path?: string;
+    found: string;
+    expected: string;
+    advice: string;
+}
+
+/// What a buyer asks about, in the wire form of an inquiry file.
+export type Inquiry = Record<string, any>;
+export type Options = Record<string, string | string[]>;
+
+/// The engine has read the question and says what is wrong with it.
+export class Refused extends Error {
+    constructor(
+        public problems: Problem[],
+        public status: number,
+    ) {
+        super(problems[0]?.found ?? 'refused');
+    }
+}
+
+/// No answer at all: the program has ended, or cannot be reached.
+export class Gone extends Error {}
+
+const code_key = 'quoin.code';
+
+/// An access code given in the address is kept for this tab and taken out of the address bar.
+export function take_code_from_address(): void {
+    const match = /(?:^#|&)code=([^&]+)/.exec(location.hash);
+    if (!match) return;
+    sessionStorage.setItem(code_key, decodeURIComponent(match[1]));
+    history.replaceState(null, '', location.pathname);
+}
+
+export function set_code(code: string): void {
+    sessionStorage.setItem(code_key, code);
+}
+
+function headers(): Record<string, string> {
+    const code = sessionStorage.getItem(code_key);
+    return code ? {'Quoin-Code': code} : {};
+}
+
+async function answer_of<T>(response: Response): Promise<T> {
+    let body: any;
+    try {
+        body = await response.json();
+    } catch {
+        throw new Gone(`no answer that can be read (${response.status})`);
+    }
+    if (!response.ok) throw new Refused(body.problems ?? [], response.status);
+    return body as T;
+}
+
+async function reach(address: string, init: RequestInit): Promise<Response> {
+    try {
+        return await fetch(address, {...init, cache: 'no-store'});
+    } catch (error) {
+        if ((error as Error).name === 'AbortError') throw error;
+        throw new Gone('the program cannot be reached');
+    }
+}
+
+export interface Cases {
+    price_books: {
+        id: string;
+        community: string;
+        builder: string;
+        version: string;
+        inquiries: {id: string; buyer: string; inquiry: Inquiry}[];
+    }[];
+    questions: {name: string}[];
+}
+
+export async function cases(): Promise<Cases> {
+    return answer_of<Cases>(await reach('/api/cases', {headers: headers()}));
+}
+
+const kept = new Map<string, Promise<any>>();
+
+/// An answer of the engine, as it stands on the command line under --json. The same question twice
+/// is asked once; an answer that failed is not kept.
+export function ask<T = any>(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<T> {
+    const query = new URLSearchParams();
+    for (const [name, value] of Object.entries(options)) {
+        for (const one of Array.isArray(value) ? value : [value]) query.append(name, one);
+    }
+    const body = JSON.stringify(inquiry);
+    const text = query.toString();
+    const address = `/api/${question}${text ? `?${text}` : ''}`;
+    const key = `${address}\n${body}`;
+    const before = kept.get(key);
+    if (before) return before;
+    const answer = reach(address, {
+        method: 'POST',
+        headers: {...headers(), 'Content-Type': 'application/json'},
+        body,
+    }).then((response) => answer_of<T>(response));
+    kept.set(key, answer);
+    answer.catch(() => kept.delete(key));
+    if (kept.size > 60) kept.delete(kept.keys().next().value as string);
+    return answer;
+}

@@ -1,0 +1,77 @@
+// How figures of an answer are written: commas and signs, never arithmetic.
+
+function grouped(digits: string): string {
+    return digits.replace(/\B(?=(\d{3})+(?!\d))/g, ',');
+}
+
+/// "497660.00" as "$497,660.00"; "-12.50" as "−$12.50".
+export function dollars(amount: string | null | undefined): string {
+    if (amount === null || amount === undefined || amount === '') return '';
+    const minus = amount.startsWith('-');
+    const [whole, cents] = amount.replace('-', '').split('.');
+    return `${minus ? '−' : ''}$${grouped(whole)}${cents ? `.${cents}` : ''}`;
+}
+
+/// The same without cents where they are none.
+export function short(amount: string | null | undefined): string {
+    return dollars(amount).replace(/\.00$/, '');
+}
+
+/// With its sign: what a touch changes.
+export function signed(amount: string, write = dollars): string {
+    return is_zero(amount)
+        ? write(amount)
+        : amount.startsWith('-')
+          ? write(amount)
+          : `+${write(amount)}`;
+}
+
+export function is_zero(amount: string | null | undefined): boolean {
+    return !amount || /^-?0*(\.0*)?$/.test(amount);
+}
+
+/// "6.375" as "6.375 %".
+export function percent(amount: string | null | undefined): string {
+    return amount ? `${amount} %` : '';
+}
+
+export function plain(number: string): string {
+    const [whole, rest] = number.split('.');
+    return rest ? `${grouped(whole)}.${rest}` : grouped(whole);
+}
+
+const months = [
+    'January',
+    'February',
+    'March',
+    'April',
+    'May',
+    'June',
+    'July',
+    'August',
+    'September',
+    'October',
+    'November',
+    'December',
+];
+
+/// "2026-11-24" as "24 November 2026".
+export function date(text: string | null | undefined): string {
+    const match = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text ?? '');
+    return match ? `${Number(match[3])} ${months[Number(match[2]) - 1]} ${match[1]}` : (text ?? '');
+}
+
+/// "2038-08-01" as "August 2038".
+export function month(text: string | null | undefined): string {
+    return date(text).replace(/^\d+ /, '');
+}
+
+/// "30 years" of 360 months.
+export function term(count: number): string {
+    return count % 12 === 0 ? `${count / 12} year${count === 12 ? '' : 's'}` : `${count} months`;
+}
+
+/// The length of a bar: numbers are for drawing only.
+export function size(amount: string | null | undefined): number {
+    return amount ? Number(amount) : 0;
+}

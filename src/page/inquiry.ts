@@ -1,0 +1,137 @@
+// Changes of an inquiry: plain functions from one inquiry to the next.
+import type {Form, Option, Pick, Touch} from './answers';
+import type {Inquiry, Problem} from './engine';
+
+type Written = string | Pick;
+
+export function copy(inquiry: Inquiry): Inquiry {
+    return JSON.parse(JSON.stringify(inquiry));
+}
+
+export function option_of(pick: Written): string {
+    return typeof pick === 'string' ? pick : pick.option;
+}
+
+function picks_of(inquiry: Inquiry): Written[] {
+    return Array.isArray(inquiry.selections) ? inquiry.selections : [];
+}
+
+export function without(inquiry: Inquiry, options: string[]): Inquiry {
+    const next = copy(inquiry);
+    next.selections = picks_of(next).filter((pick) => !options.includes(option_of(pick)));
+    return next;
+}
+
+/// A pick replaced where it stands, or put at the end.
+export function with_pick(inquiry: Inquiry, pick: Pick): Inquiry {
+    const next = copy(inquiry);
+    const picks = picks_of(next);
+    const at = picks.findIndex((present) => option_of(present) === pick.option);
+    const short = Object.keys(pick).length === 1 ? pick.option : pick;
+    if (at >= 0) picks[at] = short;
+    else picks.push(short);
+    next.selections = picks;
+    return next;
+}
+
+function present(inquiry: Inquiry, option: string): Pick {
+    const found = picks_of(inquiry).find((pick) => option_of(pick) === option);
+    return typeof found === 'object' ? {...found} : {option};
+}
+
+/// What the engine said that a touch brings, drops and places, done to the inquiry.
+export function touched(inquiry: Inquiry, option: Option, form: Form, touch: Touch): Inquiry {
+    const takes_out = touch.takes_out ? [option.id] : [];
+    let next = without(inquiry, [...touch.drops, ...takes_out]);
+    if (touch.takes_out) return next;
+    for (const pick of touch.brings) next = with_pick(next, pick);
+    const pick = present(inquiry, option.id);
+    if (option.kind === 'levels') pick.level = form.id;
+    if (option.kind === 'choice') pick.choice = form.id;
+    return with_pick(next, pick);
+}
+
+export function with_quantity(inquiry: Inquiry, option: Option, quantity: string): Inquiry {
+    return with_pick(inquiry, {...present(inquiry, option.id), quantity});
+}
+
+export function with_spend(inquiry: Inquiry, option: Option, spend: string): Inquiry {
+    return with_pick(inquiry, {...present(inquiry, option.id), spend});
+}
+
+const lists: Record<string, (item: any) => string> = {
+    selections: (item) => option_of(item),
+    wishes: (item) => option_of(item),
+    incentives: (item) => item.id,
+};
+
+/// What the engine refuses of a changed home, taken out: items of lists that cannot go along.
+/// Nothing where something else is wrong too.
+export function without_refused(
+    inquiry: Inquiry,
+    problems: Problem[],
+): {next: Inquiry; fallen: {id: string; why: string}[]} | null {
+    const next = copy(inquiry);
+    const out = new Map<string, Set<number>>();
+    const fallen: {id: string; why: string}[] = [];
+    for (const problem of problems) {
+        const match = /^\/(selections|wishes|incentives)\/(\d+)/.exec(problem.path ?? '');
+        if (!match) return null;
+        const [, list, place] = match;
+        const indexes = out.get(list) ?? out.set(list, new Set()).get(list)!;
+        if (indexes.has(Number(place))) continue;
+        indexes.add(Number(place));
+        fallen.push({id: lists[list](next[list][Number(place)]), why: problem.expected});
+    }
+    for (const [list, indexes] of out) {
+        next[list] = next[list].filter((_: unknown, index: number) => !indexes.has(index));
+    }
+    return fallen.length > 0 ? {next, fallen} : null;
+}
+
+/// What a link may hold: the home alone. No income, debts, cash, names or dates.
+export function selection_of(inquiry: Inquiry): Inquiry {
+    const {price_book, plan, elevation, lot, selections} = inquiry;
+    return {price_book, plan, elevation, lot, selections: selections ?? []};
+}
+
+const private_members = [
+    'income',
+    'debts',
+    'cash',
+    'score',
+    'household',
+    'buyer',
+    'prepared_by',
+    'requests',
+    'wishes',
+    'incentives',
+    'comment',
+];
+
+/// A home out of a link, on the dates and ways to pay of an inquiry that is at hand.
+export function with_selection(base: Inquiry, selection: Inquiry): Inquiry {
+    const next = {...copy(base), ...selection_of(selection)};
+    for (const member of private_members) delete next[member];
+    next.buyer = 'Home from a link';
+    return next;
+}
+
+export function to_link(inquiry: Inquiry): string {
+    const bytes = new TextEncoder().encode(JSON.stringify(selection_of(inquiry)));
+    const text = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+    return `#home=${text.replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '')}`;
+}
+
+export function from_link(fragment: string): Inquiry | null {
+    const match = /^#home=([\w-]+)$/.exec(fragment);
+    if (!match) return null;
+    try {
+        const text = atob(match[1].replace(/-/g, '+').replace(/_/g, '/'));
+        const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+        const home = JSON.parse(new TextDecoder().decode(bytes));
+        return typeof home === 'object' && typeof home.price_book === 'string' ? home : null;
+    } catch {
+        return null;
+    }
+}

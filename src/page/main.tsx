@@ -1,0 +1,14 @@
+// Starts the page.
+import './app.css';
+
+import {render} from 'preact';
+
+import {take_code_from_address} from './engine';
+import {App} from './parts/app';
+import {start} from './store';
+
+take_code_from_address();
+const root = document.getElementById('page')!;
+root.replaceChildren();
+render(<App />, root);
+void start();

@@ -1,0 +1,223 @@
+// The frame: whose home, the views, the bar of figures that is always in sight.
+import {useEffect, useState} from 'preact/hooks';
+
+import {
+    buyer,
+    buyers,
+    code_needed,
+    enter,
+    gone,
+    known,
+    notice,
+    problems,
+    redo,
+    tour,
+    undo,
+    view,
+} from '../store';
+import type {View} from '../store';
+import {CheckView} from '../views/check';
+import {LoansView} from '../views/loans';
+import {ScheduleView} from '../views/schedule';
+import {SheetView} from '../views/sheet';
+import {SiteView} from '../views/site';
+import {TourView} from '../views/tour';
+import {Bar} from './bar';
+import {Buyers} from './buyers';
+
+const views: {id: View; name: string; says: string}[] = [
+    {id: 'tour', name: 'Tour', says: 'room by room'},
+    {id: 'loans', name: 'Loans', says: 'ways to pay'},
+    {id: 'site', name: 'Site', says: 'lots and plans'},
+    {id: 'schedule', name: 'Schedule', says: 'year by year'},
+    {id: 'sheet', name: 'Sheet', says: 'to print'},
+    {id: 'check', name: 'Check', says: 'for the lender'},
+];
+
+function keys(event: KeyboardEvent): void {
+    const typing =
+        event.target instanceof HTMLInputElement &&
+        event.target.type !== 'radio' &&
+        event.target.type !== 'checkbox';
+    if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    event.preventDefault();
+    if (event.shiftKey) redo();
+    else undo();
+}
+
+function Views() {
+    return (
+        <nav class="views" aria-label="Views">
+            {views.map((one) => (
+                <button
+                    key={one.id}
+                    class="view"
+                    aria-current={view.value === one.id ? 'page' : undefined}
+                    onClick={() => {
+                        view.value = one.id;
+                        window.scrollTo(0, 0);
+                    }}
+                >
+                    <span class="view-name">{one.name}</span>
+                    <span class="view-says">{one.says}</span>
+                </button>
+            ))}
+        </nav>
+    );
+}
+
+function Shown() {
+    switch (view.value) {
+        case 'tour':
+            return <TourView />;
+        case 'loans':
+            return <LoansView />;
+        case 'site':
+            return <SiteView />;
+        case 'schedule':
+            return <ScheduleView />;
+        case 'sheet':
+            return <SheetView />;
+        case 'check':
+            return <CheckView />;
+    }
+}
+
+/// What stands in the way, in words, above everything else.
+function Messages() {
+    return (
+        <div class="messages" aria-live="polite">
+            {gone.value && (
+                <p class="message bad" role="alert">
+                    The quoin program does not answer. Start it again where it was started (quoin
+                    serve); this page goes on by itself. Nothing you typed is lost.
+                </p>
+            )}
+            {notice.value && (
+                <p class="message">
+                    <span>{notice.value}</span>
+                    <button
+                        class="quiet"
+                        onClick={() => {
+                            notice.value = '';
+                        }}
+                    >
+                        Close
+                    </button>
+                </p>
+            )}
+            {problems.value.length > 0 && (
+                <div class="message bad" role="alert">
+                    <p>The figures below are of before this change. What is in the way:</p>
+                    <ul>
+                        {problems.value.slice(0, 6).map((problem, i) => (
+                            <li key={i}>
+                                {problem.found}.{' '}
+                                {problem.expected && `Expected: ${problem.expected}. `}
+                                {problem.advice}
+                            </li>
+                        ))}
+                    </ul>
+                    <button class="quiet" onClick={undo}>
+                        One step back
+                    </button>
+                </div>
+            )}
+        </div>
+    );
+}
+
+function Code() {
+    const [code, write] = useState('');
+    return (
+        <main class="alone">
+            <h1>Access code</h1>
+            <p>
+                This program listens beyond its own machine, so it asks for the code it printed when
+                it was started.
+            </p>
+            <form
+                onSubmit={(event) => {
+                    event.preventDefault();
+                    enter(code.trim());
+                }}
+            >
+                <label>
+                    Code{' '}
+                    <input
+                        value={code}
+                        autocomplete="off"
+                        spellcheck={false}
+                        onInput={(event) => write(event.currentTarget.value)}
+                    />
+                </label>
+                <button class="main-button">Open</button>
+            </form>
+        </main>
+    );
+}
+
+function Nothing() {
+    if (gone.value)
+        return (
+            <main class="alone">
+                <Messages />
+            </main>
+        );
+    if (!known.value)
+        return (
+            <main class="alone">
+                <p class="waiting">Opening the price book…</p>
+            </main>
+        );
+    return (
+        <main class="alone">
+            <h1>No home to show yet</h1>
+            <p>
+                The folder that quoin serves has no price book with a buyer's inquiry beside it. Put
+                an inquiry file next to a price book, or start quoin serve without a folder to see
+                the examples.
+            </p>
+            <Messages />
+        </main>
+    );
+}
+
+export function App() {
+    useEffect(() => {
+        document.addEventListener('keydown', keys);
+        return () => document.removeEventListener('keydown', keys);
+    }, []);
+    const one = buyer.value;
+    const home = tour.value?.heading;
+    const who = one?.inquiry.buyer ?? 'Buyer';
+    document.title = home ? `${who}, ${home.community} – quoin` : 'quoin';
+    if (code_needed.value) return <Code />;
+    if (!one || buyers.value.length === 0) return <Nothing />;
+    return (
+        <>
+            <a class="skip" href="#main">
+                To the content
+            </a>
+            <header class="top">
+                <div class="whose">
+                    <p class="community">{home?.community ?? ' '}</p>
+                    <p class="builder">
+                        {home ? `${home.builder}. Price book ${home.price_book_version}` : ' '}
+                    </p>
+                </div>
+                <Buyers />
+                <Views />
+            </header>
+            <Messages />
+            <main id="main" tabIndex={-1} class={`main in-${view.value}`}>
+                {tour.value ? (
+                    <Shown />
+                ) : (
+                    !gone.value && <p class="waiting">Working out the home…</p>
+                )}
+            </main>
+            <Bar />
+        </>
+    );
+}

@@ -1,0 +1,41 @@
+// A dialog of the browser's own: keeps the focus, closes with Escape.
+import type {ComponentChildren} from 'preact';
+import {useEffect, useRef} from 'preact/hooks';
+
+export function Dialog({
+    title,
+    done,
+    children,
+}: {
+    title: string;
+    done: () => void;
+    children: ComponentChildren;
+}) {
+    const dialog = useRef<HTMLDialogElement>(null);
+    useEffect(() => {
+        const element = dialog.current!;
+        if (!element.open) element.showModal();
+        return () => element.close();
+    }, []);
+    return (
+        <dialog
+            ref={dialog}
+            class="dialog"
+            onClose={done}
+            aria-label={title}
+            onClick={(event) => {
+                if (event.target === dialog.current) done();
+            }}
+        >
+            <div class="dialog-inside">
+                <div class="dialog-head">
+                    <h2>{title}</h2>
+                    <button class="step" onClick={done}>
+                        Close
+                    </button>
+                </div>
+                {children}
+            </div>
+        </dialog>
+    );
+}

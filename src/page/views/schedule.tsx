@@ -1,0 +1,219 @@
+// The loan in hand year by year, its months on demand, and what extra principal does.
+import {useState} from 'preact/hooks';
+
+import type {Row, Schedule} from '../answers';
+import {date, dollars, is_zero, month, size} from '../figures';
+import {use_answer} from '../parts/asked';
+import type {Options} from '../engine';
+import {Cautions} from '../parts/cautions';
+import {terms_words} from '../parts/terms';
+import {answered, take_in_hand, tour} from '../store';
+
+function Months({rows}: {rows: Row[]}) {
+    return (
+        <>
+            {rows.map((row) => (
+                <tr key={row.month} class="month-row">
+                    <th scope="row">{month(row.due)}</th>
+                    <td>{dollars(row.payment)}</td>
+                    <td>{dollars(row.interest)}</td>
+                    <td>{dollars(row.principal)}</td>
+                    <td>{dollars(row.mortgage_insurance)}</td>
+                    <td>{dollars(row.balance)}</td>
+                    <td class="share" />
+                </tr>
+            ))}
+        </>
+    );
+}
+
+/// How much of a year's payment is interest and principal.
+function Share({row}: {row: Row}) {
+    const whole = size(row.payment) + size(row.mortgage_insurance);
+    const part = (amount: string) => (whole > 0 ? (size(amount) / whole) * 100 : 0);
+    return (
+        <svg class="share-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+            <rect class="part interest" x="0" width={part(row.interest)} height="8" />
+            <rect
+                class="part principal"
+                x={part(row.interest)}
+                width={part(row.principal)}
+                height="8"
+            />
+            <rect
+                class="part mortgage_insurance"
+                x={part(row.interest) + part(row.principal)}
+                width={part(row.mortgage_insurance)}
+                height="8"
+            />
+        </svg>
+    );
+}
+
+function Table({answer}: {answer: Schedule}) {
+    const [open, set] = useState<number[]>([]);
+    const flip = (year: number) =>
+        set(open.includes(year) ? open.filter((one) => one !== year) : [...open, year]);
+    return (
+        <div class="scroll" tabIndex={0} role="region" aria-label="The loan year by year">
+            <table class="years">
+                <thead>
+                    <tr>
+                        <th scope="col">Year</th>
+                        <th scope="col">Principal and interest</th>
+                        <th scope="col">Interest</th>
+                        <th scope="col">Principal</th>
+                        <th scope="col">Mortgage insurance</th>
+                        <th scope="col">Balance</th>
+                        <th class="share">
+                            <span class="sr">Shares</span>
+                        </th>
+                    </tr>
+                </thead>
+                <tbody>
+                    {answer.years.map((row) => [
+                        <tr key={row.year} class="year-row">
+                            <th scope="row">
+                                <button
+                                    class="year-button"
+                                    aria-expanded={open.includes(row.year!)}
+                                    onClick={() => flip(row.year!)}
+                                >
+                                    Year {row.year}
+                                    <span class="faint">to {month(row.last_due)}</span>
+                                </button>
+                            </th>
+                            <td>{dollars(row.payment)}</td>
+                            <td>{dollars(row.interest)}</td>
+                            <td>{dollars(row.principal)}</td>
+                            <td>{dollars(row.mortgage_insurance)}</td>
+                            <td>{dollars(row.balance)}</td>
+                            <td class="share">
+                                <Share row={row} />
+                            </td>
+                        </tr>,
+                        open.includes(row.year!) && (
+                            <Months
+                                key={`m${row.year}`}
+                                rows={answer.rows.slice((row.year! - 1) * 12, row.year! * 12)}
+                            />
+                        ),
+                    ])}
+                </tbody>
+                <tfoot>
+                    <tr>
+                        <th scope="row">Together</th>
+                        <td />
+                        <td>{dollars(answer.total_interest)}</td>
+                        <td>{dollars(answer.scenario.loan)}</td>
+                        <td>{dollars(answer.total_insurance)}</td>
+                        <td />
+                        <td class="share" />
+                    </tr>
+                </tfoot>
+            </table>
+        </div>
+    );
+}
+
+function Saves({answer}: {answer: Schedule}) {
+    const saves = answer.extra;
+    if (!saves)
+        return (
+            <p class="facts">
+                Extra principal goes to the balance each month; type an amount to see what it saves.
+            </p>
+        );
+    return (
+        <p class="saves">
+            <strong>{dollars(saves.extra)} more each month</strong>: {saves.payments} payments,{' '}
+            {saves.payments_saved} fewer; the last in {month(saves.last_due)};{' '}
+            {dollars(saves.interest_saved)} less interest
+            {!is_zero(saves.insurance_saved) &&
+                `, ${dollars(saves.insurance_saved)} less mortgage insurance`}
+            .
+        </p>
+    );
+}
+
+export function ScheduleView() {
+    const [text, write] = useState('');
+    const [extra, set] = useState('');
+    const name = tour.value!.scenario.terms.name;
+    const [worst, suppose] = useState(false);
+    const changes = Boolean(tour.value!.scenario.terms.adjustable);
+    const options: Options = {scenario: name};
+    if (extra) options.extra = extra;
+    if (worst && changes) options['worst-case'] = 'yes';
+    const {answer, problems} = use_answer<Schedule>('schedule', answered.value, options);
+    const commit = () => set(text.trim().replace(/[$,]/g, ''));
+    const terms = answer?.scenario.terms;
+    return (
+        <div class="schedule-page">
+            <h2>The loan, year by year</h2>
+            <div class="controls">
+                <label class="field">
+                    <span>Way to pay</span>
+                    <select
+                        value={name}
+                        onChange={(event) => take_in_hand(event.currentTarget.value)}
+                    >
+                        {(answered.value?.scenarios ?? []).map((one: any) => (
+                            <option key={one.name}>{one.name}</option>
+                        ))}
+                    </select>
+                </label>
+                <form
+                    class="field"
+                    onSubmit={(event) => {
+                        event.preventDefault();
+                        commit();
+                    }}
+                >
+                    <label>
+                        <span>Extra principal each month</span>
+                        <span class="typed">
+                            <span class="unit" aria-hidden="true">
+                                $
+                            </span>
+                            <input
+                                inputMode="decimal"
+                                value={text}
+                                placeholder="0"
+                                onInput={(event) => write(event.currentTarget.value)}
+                                onChange={commit}
+                            />
+                        </span>
+                    </label>
+                </form>
+                {changes && (
+                    <label class="tick-box">
+                        <input type="checkbox" checked={worst} onChange={() => suppose(!worst)} />
+                        <span>Every change of the rate as high as the caps let it be</span>
+                    </label>
+                )}
+            </div>
+            {problems.map((one, i) => (
+                <p key={i} class="wrong">
+                    {one.found}; expected: {one.expected}
+                </p>
+            ))}
+            {answer && !answer.scenario.available && (
+                <p class="refused">
+                    Not to be had: {answer.scenario.refusals.map((one) => one.words).join('; ')}
+                </p>
+            )}
+            {answer && terms && answer.scenario.available && (
+                <>
+                    <p class="home-line">
+                        Loan of {dollars(answer.scenario.loan)}: {terms_words(terms)}. First payment{' '}
+                        {date(answer.scenario.first_payment)}. Touch a year for its months.
+                    </p>
+                    <Saves answer={answer} />
+                    <Table answer={answer} />
+                    <Cautions texts={answer.cautions} />
+                </>
+            )}
+        </div>
+    );
+}

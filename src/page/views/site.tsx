@@ -1,0 +1,266 @@
+// The lots in a row along the street, as wide as they are, and the plans that fit them.
+import type {Lot, Plan, Site} from '../answers';
+import {is_zero, plain, short, signed, size} from '../figures';
+import {use_answer} from '../parts/asked';
+import {answered, move} from '../store';
+
+function measure(lot: {measures: {name: string; value: string}[]}, name: string): number {
+    return size(lot.measures.find((one) => one.name === name)?.value);
+}
+
+function take_lot(lot: Lot): void {
+    void move({lot: lot.id}, `Lot ${lot.id}`);
+}
+
+function take_plan(plan: Plan, elevation: string): void {
+    const same = plan.elevations.find((one) => one.id === elevation) ?? plan.elevations[0];
+    void move({plan: plan.id, elevation: same.id}, `Plan ${plan.name}, elevation ${same.name}`);
+}
+
+const grade_words: Record<string, string> = {
+    'level': 'level ground',
+    'garden': 'falls to basement windows',
+    'walk-out': 'falls to a basement door',
+};
+
+/// Parcels as wide as the price book says, the ground under the house as it falls, the house of the
+/// plan in hand where it fits. No map: lots stand in the order of the list.
+function Street({answer}: {answer: Site}) {
+    const plan = answer.plans.find((one) => one.chosen);
+    const house = plan ? measure(plan, 'house_width_ft') : 0;
+    const known = answer.lots.some((lot) => measure(lot, 'width_ft') > 0);
+    const width_of = (lot: Lot) => measure(lot, 'width_ft') || 70;
+    const depth_of = (lot: Lot) => measure(lot, 'rear_setback_ft') || 30;
+    const most = window.innerWidth < 640 ? 4 : 8;
+    const count = Math.ceil(answer.lots.length / most);
+    const each = Math.ceil(answer.lots.length / Math.max(count, 1));
+    const rows = Array.from({length: count}, (_, row) =>
+        answer.lots.slice(row * each, (row + 1) * each),
+    );
+    return (
+        <figure class="street">
+            {rows.map((row, r) => {
+                const total = row.reduce((sum, lot) => sum + width_of(lot), 0);
+                const deepest = Math.max(...answer.lots.map(depth_of));
+                let at = 0;
+                return (
+                    <svg
+                        key={r}
+                        viewBox={`0 0 ${total} ${deepest + 64}`}
+                        role="img"
+                        aria-label={`Lots ${row.map((lot) => lot.id).join(', ')}; each is listed below`}
+                    >
+                        {row.map((lot) => {
+                            const x = at;
+                            const width = width_of(lot);
+                            at += width;
+                            const state = lot.chosen ? 'chosen' : lot.can_be_had ? 'free' : 'taken';
+                            return (
+                                <g
+                                    key={lot.id}
+                                    class={`parcel ${state} ${lot.can_be_had && !lot.chosen ? 'tap' : ''}`}
+                                    onClick={() => {
+                                        if (lot.can_be_had && !lot.chosen) take_lot(lot);
+                                    }}
+                                >
+                                    <rect
+                                        class="ground"
+                                        x={x + 1}
+                                        y={deepest - depth_of(lot) + 1}
+                                        width={width - 2}
+                                        height={depth_of(lot) + 50}
+                                        rx="2"
+                                    />
+                                    {(lot.fits || !known) &&
+                                        house > 0 &&
+                                        house < width &&
+                                        state !== 'taken' && (
+                                            <rect
+                                                class="house"
+                                                x={x + (width - house) / 2}
+                                                y={deepest + 1}
+                                                width={house}
+                                                height="36"
+                                                rx="1.5"
+                                            />
+                                        )}
+                                    <text
+                                        class="lot-id"
+                                        x={x + width / 2}
+                                        y={deepest + 24}
+                                        text-anchor="middle"
+                                    >
+                                        {lot.id}
+                                    </text>
+                                    <text
+                                        class="lot-state"
+                                        x={x + width / 2}
+                                        y={deepest - 4}
+                                        text-anchor="middle"
+                                    >
+                                        {lot.status === 'free'
+                                            ? lot.fits
+                                                ? ''
+                                                : 'too small'
+                                            : lot.status}
+                                    </text>
+                                </g>
+                            );
+                        })}
+                        <rect class="road" x="0" y={deepest + 54} width={total} height="10" />
+                    </svg>
+                );
+            })}
+            <figcaption>
+                Widths and depths behind the house as in the price book, in the order of its list;
+                not a survey.
+            </figcaption>
+        </figure>
+    );
+}
+
+function Fallen({list}: {list: {name: string; why: string}[]}) {
+    if (list.length === 0) return null;
+    return (
+        <span class="row-note bites">
+            would fall out: {list.map((one) => `${one.name} (${one.why})`).join('; ')}
+        </span>
+    );
+}
+
+function LotRow({lot}: {lot: Lot}) {
+    const can = lot.can_be_had || lot.chosen;
+    return (
+        <div class={`row ${lot.chosen ? 'on' : ''} ${can ? '' : 'fixed'}`}>
+            <label class="row-label">
+                <input
+                    type="radio"
+                    name="lot"
+                    checked={lot.chosen}
+                    disabled={!can}
+                    onChange={() => {
+                        if (!lot.chosen) take_lot(lot);
+                    }}
+                />
+                <span class="row-name">
+                    <span class="row-title">Lot {lot.id}</span>
+                    <span class="row-note">
+                        {[
+                            grade_words[lot.grade] ?? lot.grade,
+                            ...lot.measures.map((one) => one.words),
+                            ...(lot.flood_zone ? ['in the flood zone'] : []),
+                        ].join(' · ')}
+                    </span>
+                    {lot.note && <span class="row-note">{lot.note}</span>}
+                    {!lot.chosen && lot.can_be_had && <Fallen list={lot.falls_out} />}
+                </span>
+                <span class="row-money">
+                    <span class="row-price">
+                        {is_zero(lot.premium) ? 'no premium' : signed(lot.premium, short)}
+                    </span>
+                    <span class="effect">
+                        {lot.chosen
+                            ? 'yours'
+                            : lot.status !== 'free'
+                              ? lot.status
+                              : lot.fits
+                                ? ''
+                                : 'your plan does not fit'}
+                    </span>
+                </span>
+            </label>
+        </div>
+    );
+}
+
+function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
+    return (
+        <article class="option" aria-label={plan.name}>
+            <h4 class="option-name">{plan.name}</h4>
+            <p class="option-text">
+                {plan.style}, {plain(plan.square_feet)} sq ft, {plan.bedrooms} bedrooms,{' '}
+                {plan.bathrooms} baths. From {short(plan.base_price)}. {plan.note}
+            </p>
+            {!plan.fits && (
+                <p class="note">Does not fit lot {answer.lot}: choose another lot first.</p>
+            )}
+            {!plan.chosen && plan.fits && (
+                <p class="note">
+                    <Fallen list={plan.falls_out} />
+                </p>
+            )}
+            <div class="rows" role="radiogroup" aria-label={`Elevation of the ${plan.name}`}>
+                {plan.elevations.map((elevation) => {
+                    const on = plan.chosen && elevation.id === answer.elevation;
+                    return (
+                        <div
+                            key={elevation.id}
+                            class={`row ${on ? 'on' : ''} ${plan.fits ? '' : 'fixed'}`}
+                        >
+                            <label class="row-label">
+                                <input
+                                    type="radio"
+                                    name="plan"
+                                    checked={on}
+                                    disabled={!plan.fits}
+                                    onChange={() => {
+                                        if (!on) take_plan(plan, elevation.id);
+                                    }}
+                                />
+                                <span class="row-name">
+                                    <span class="row-title">{elevation.name}</span>
+                                    <span class="row-note">{elevation.note}</span>
+                                </span>
+                                <span class="row-money">
+                                    <span class="row-price">
+                                        {is_zero(elevation.price)
+                                            ? 'no extra cost'
+                                            : signed(elevation.price, short)}
+                                    </span>
+                                </span>
+                            </label>
+                        </div>
+                    );
+                })}
+            </div>
+        </article>
+    );
+}
+
+export function SiteView() {
+    const {answer} = use_answer<Site>('site', answered.value);
+    if (!answer) return <p class="waiting">Walking the street…</p>;
+    return (
+        <div class="site-page">
+            <h2>Where it stands, and which home</h2>
+            <p class="home-line">{answer.note}</p>
+            <Street answer={answer} />
+            <div class="two">
+                <section class="group">
+                    <h3>Lots</h3>
+                    <p class="group-says">The premium is part of the contract price.</p>
+                    <div class="rows">
+                        {answer.lots.map((lot) => (
+                            <LotRow key={lot.id} lot={lot} />
+                        ))}
+                    </div>
+                </section>
+                <section class="group">
+                    <h3>Plans and elevations</h3>
+                    <p class="group-says">
+                        What you have chosen goes along where it still applies.
+                    </p>
+                    {answer.plans.map((plan) => (
+                        <PlanCard key={plan.id} plan={plan} answer={answer} />
+                    ))}
+                </section>
+            </div>
+            <section class="cautions">
+                <p>
+                    The survey and the permit set decide what may be built where. Base prices are
+                    before lot, elevation and options; the bar below has the whole.
+                </p>
+            </section>
+        </div>
+    );
+}

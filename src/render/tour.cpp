@@ -1,0 +1,166 @@
+// Rendering the tour of a home as text.
+#include <quoin/render/tour.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "shown_json.hpp"
+#include "tour_json.hpp"
+#include <quoin/exact/index.hpp>
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t name_width = 52;
+
+std::string state_text(const TourOption& item, const TourForm& form) {
+    if (form.state == TourState::chosen && item.agreed) return "agreed";
+    return std::string(name_of(form.state));
+}
+
+std::string joined(const std::vector<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+/// "$4,300.00", "no cost", or nothing where the plan is not offered it.
+std::string price_text(const TourForm& form) {
+    if (!form.price || form.state == TourState::held) return {};
+    if (!form.price->is_zero()) return dollars(*form.price);
+    return form.state == TourState::barred ? "" : "no cost";
+}
+
+void remark(const std::string& words, Table& table) {
+    if (words.empty()) return;
+    for (const std::string& line : wrapped(words, 84)) table.title("      " + line);
+}
+
+void add_form(const Option& option, const TourOption& item, const TourForm& form, Table& table) {
+    std::string name = form.name.empty() ? option.name : "  " + form.name;
+    if (form.name.empty() && option.work.any()) name += " *";
+    std::string month;
+    std::string cash;
+    if (form.touch && form.touch->added.available() && option.kind != OptionKind::choice) {
+        month = signed_dollars(form.touch->added.per_month);
+        cash = signed_dollars(form.touch->added.to_close);
+    }
+    const auto lines = wrapped(name, name_width - 2);
+    table.row({"  " + lines.front(), state_text(item, form), price_text(form), month, cash});
+    for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
+    if (form.state == TourState::barred) remark(form.why, table);
+    if (form.state == TourState::held) remark("in " + form.why, table);
+    if (!form.touch) return;
+    if (!form.touch->along.empty()) {
+        remark((form.touch->takes_out ? "and with it " : "with ") + joined(form.touch->along),
+               table);
+    }
+    if (!form.touch->instead.empty()) remark("instead of " + joined(form.touch->instead), table);
+}
+
+/// What has to be known of an option beside its price.
+std::string facts_of(const PriceBook& book, const Option& option, const TourOption& item) {
+    std::string text;
+    const auto add = [&](const std::string& words) { text += (text.empty() ? "" : "; ") + words; };
+    if (item.wish > 0) add(fmt::format("wish {}", item.wish));
+    if (item.budget) add(dollars(*item.budget) + " is included");
+    if (item.spend) add("to spend: " + dollars(*item.spend));
+    const bool counted = option.kind != OptionKind::allowance &&
+                         option.quantity.from != Quantity::From::one && item.quantity != Decimal{};
+    if (counted) {
+        const std::string unit =
+            option.unit == Unit::each ? " of them" : " " + std::string(name_of(option.unit));
+        add(grouped(item.quantity) + unit);
+        if (option.quantity.from == Quantity::From::buyer) add(quantity_limits(option));
+    }
+    if (!item.parts.empty()) add("brings " + joined(item.parts));
+    if (option.cutoff >= 0) add("choose before: " + at(book.stages, option.cutoff).name);
+    return text;
+}
+
+void add_option(const PriceBook& book, const TourOption& item, Table& table) {
+    const Option& option = at(book.options, item.option);
+    if (item.forms.empty()) return;
+    if (!item.forms.front().name.empty()) {
+        table.title("  " + option.name + (option.work.any() ? " *" : ""));
+    }
+    for (const TourForm& form : item.forms) add_form(option, item, form, table);
+    remark(facts_of(book, option, item), table);
+    remark(option.note, table);
+}
+
+void add_area(const TourAnswer& answer, const TourArea& area, Table& table) {
+    table.gap();
+    table.title(area.name);
+    for (const std::string& text : area.included) {
+        const auto lines = wrapped(text, 88);
+        table.title("  + " + lines.front());
+        for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+    }
+    for (const TourOption& item : area.options) add_option(*answer.book, item, table);
+    for (const Request& request : area.requests) {
+        table.title("  asked for outside the price book: " + request.text);
+    }
+}
+
+} // namespace
+
+std::string_view name_of(TourState state) {
+    switch (state) {
+    case TourState::included:
+        return "included";
+    case TourState::chosen:
+        return "chosen";
+    case TourState::held:
+        return "in a package";
+    case TourState::offered:
+        return "offered";
+    case TourState::barred:
+        return "not to be had";
+    }
+    return {};
+}
+
+std::vector<std::string> cautions_of(const TourAnswer& answer) {
+    std::vector<std::string> notes{
+        "What a touch adds a month is the difference of two whole quotes, rounded as they are."};
+    for (std::string& note : loan_cautions(answer.heading, {answer.scenario.terms}))
+        notes.push_back(std::move(note));
+    const auto& options = answer.book->options;
+    const bool trades = std::any_of(options.begin(), options.end(),
+                                    [](const Option& option) { return option.work.any(); });
+    if (trades) notes.push_back("* " + work_caution());
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+std::string text_of(const TourAnswer& answer) {
+    const ScenarioTerms& terms = answer.scenario.terms;
+    std::string out = heading_text(answer.heading, "The home, area by area");
+    out += "contract price " + dollars(answer.contract_price) + "\n";
+    if (answer.scenario.available()) {
+        out += paragraph(fmt::format("{}: {} a month, {} to bring to the closing. {}", terms.name,
+                                     dollars(answer.scenario.monthly.total()),
+                                     dollars(answer.scenario.cash.to_close()), terms_line(terms)),
+                         98, "", "  ");
+    } else {
+        out += paragraph(terms.name + " cannot be had: " + words(answer.scenario.refusals.front()),
+                         98, "", "  ");
+    }
+    out += "lines with + come with your plan; a month and cash are what taking it, or taking it "
+           "out, changes\n";
+    Table table({{"", Align::left, name_width + 2, name_width},
+                 {"", Align::left, 14, 13},
+                 {"price", Align::right, 12, 11},
+                 {"a month", Align::right, 11, 9},
+                 {"cash at closing", Align::right, 11, 9}});
+    for (const TourArea& area : answer.areas) add_area(answer, area, table);
+    out += "\n" + table.text();
+    return out + footing_text(cautions_of(answer));
+}
+
+} // namespace quoin

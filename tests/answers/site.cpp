@@ -1,0 +1,71 @@
+// The site: which lots and plans can be had, and which picks would not go along.
+#include <shown.hpp>
+
+#include <quoin/answers/programs.hpp>
+#include <quoin/answers/site.hpp>
+#include <quoin/home/rules.hpp>
+
+#include "homes.hpp"
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+const SiteLot& lot_named(const SiteAnswer& answer, const std::string& id) {
+    for (const SiteLot& lot : answer.lots) {
+        if (lot.id == id) return lot;
+    }
+    throw std::runtime_error("no lot " + id);
+}
+
+} // namespace
+
+TEST_CASE("Lots of the example: free, fitting, chosen") {
+    const SiteAnswer answer = site(six_programs().sitting());
+    REQUIRE(answer.lots.size() == 12);
+    CHECK(answer.lot == "7");
+    CHECK(lot_named(answer, "7").chosen);
+    CHECK(lot_named(answer, "7").falls_out.empty());
+    CHECK(lot_named(answer, "9").can_be_had());
+    CHECK_FALSE(lot_named(answer, "8").can_be_had()); // held
+    CHECK_FALSE(lot_named(answer, "3").fits);         // too narrow for the plan
+    CHECK(lot_named(answer, "3").plans == std::vector<std::string>{"burdock", "comfrey"});
+}
+
+TEST_CASE("A level lot takes the walk-out basement, a shallow one the deck") {
+    const SiteAnswer answer = site(six_programs().sitting());
+    const SiteLot& shallow = lot_named(answer, "12");
+    REQUIRE(shallow.falls_out.size() == 2);
+    CHECK(shallow.falls_out[0].option == "walk-out");
+    CHECK(shallow.falls_out[1].option == "deck");
+    CHECK(shallow.falls_out[1].why == "needs a lot with rear setback of 30 ft or more");
+}
+
+TEST_CASE("What would fall out is all that has to: without it the rules hold there") {
+    Homes homes(7);
+    for (int i = 0; i < 20; ++i) {
+        const Inquiry inquiry = homes.next();
+        const SiteAnswer answer = site(Sitting(six_programs().desk, inquiry));
+        for (std::size_t lot = 0; lot < answer.lots.size(); ++lot) {
+            Selection there = inquiry.selection;
+            there.lot = static_cast<int>(lot);
+            const bool clean = conflicts(Homes::book(), there).empty();
+            CHECK(answer.lots[lot].falls_out.empty() == clean);
+        }
+    }
+}
+
+TEST_CASE("The programs are those the rate sheet has ladders for") {
+    const Sitting sitting = six_programs().sitting();
+    const ProgramsAnswer answer = programs(sitting);
+    REQUIRE(answer.programs.size() == 4);
+    std::size_t ladders = 0;
+    for (const OfferedProgram& program : answer.programs) {
+        CHECK_FALSE(program.fine_print.empty());
+        for (const Ladder& ladder : program.ladders) CHECK(ladder.program == program.id);
+        ladders += program.ladders.size();
+    }
+    CHECK(ladders == sitting.sheet().ladders.size());
+}

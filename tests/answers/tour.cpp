@@ -1,0 +1,216 @@
+// The tour: its figures are those of `adds`, its states those of the rules, its touches can be
+// done.
+#include <shown.hpp>
+
+#include <quoin/answers/tour.hpp>
+#include <quoin/home/rules.hpp>
+
+#include "homes.hpp"
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+const TourOption& option_named(const TourAnswer& answer, const std::string& id) {
+    for (const TourArea& area : answer.areas) {
+        for (const TourOption& item : area.options) {
+            if (at(answer.book->options, item.option).id == id) return item;
+        }
+    }
+    throw std::runtime_error("the tour has no " + id);
+}
+
+const TourForm& form_named(const TourAnswer& answer, const std::string& option,
+                           const std::string& id) {
+    for (const TourForm& form : option_named(answer, option).forms) {
+        if (form.id == id) return form;
+    }
+    throw std::runtime_error("no " + id + " of " + option);
+}
+
+Pick pick_of(const PriceBook& book, const char* text) {
+    Findings findings;
+    return asked_option(book, text, findings).value();
+}
+
+/// What `adds` says of a form, or nullptr where it lists none.
+const AddsItem* item_of(const AddsAnswer& adds, const std::string& id) {
+    for (const AddsItem& item : adds.items) {
+        if (item.id == id) return &item;
+    }
+    return nullptr;
+}
+
+/// Every form that `adds` lists has the same figures in the tour; says how many those were.
+int same_as_adds(const Sitting& sitting, std::size_t scenario) {
+    const TourAnswer walked = tour(sitting, scenario);
+    const AddsAnswer added = adds(sitting, {});
+    int same = 0;
+    for (const TourArea& area : walked.areas) {
+        for (const TourOption& option : area.options) {
+            for (const TourForm& form : option.forms) {
+                const AddsItem* item =
+                    item_of(added, name_of(*walked.book, {option.option, form.level}));
+                if (item == nullptr || item->by_scenario.empty() || form.choice >= 0) continue;
+                REQUIRE(form.touch);
+                CHECK(form.touch->price == item->price);
+                CHECK(form.touch->takes_out == (item->standing == Standing::chosen));
+                CHECK(form.touch->along == item->along);
+                CHECK(form.touch->instead == item->instead);
+                const Added& here = item->by_scenario.at(scenario);
+                CHECK(form.touch->added.available() == here.available());
+                CHECK(form.touch->added.per_month == here.per_month);
+                CHECK(form.touch->added.to_close == here.to_close);
+                CHECK(form.touch->added.jumps.size() == here.jumps.size());
+                ++same;
+            }
+        }
+    }
+    return same;
+}
+
+/// The selection after a touch, made of nothing but what the touch says.
+Selection after(const Selection& before, int option, const TourForm& form) {
+    Selection then = before;
+    const auto take_out = [&](int index) {
+        std::erase_if(then.picks, [&](const Pick& pick) { return pick.option == index; });
+    };
+    for (const int drop : form.touch->drops) take_out(drop);
+    if (form.touch->takes_out) {
+        take_out(option);
+        return then;
+    }
+    for (const Pick& pick : form.touch->brings) {
+        take_out(pick.option);
+        then.picks.push_back(pick);
+    }
+    Pick pick;
+    if (const Pick* present = before.find(option)) pick = *present;
+    pick.option = option;
+    pick.level = form.level;
+    pick.choice = form.choice;
+    for (Pick& present : then.picks) {
+        if (present.option != option) continue;
+        present = pick;
+        return then;
+    }
+    then.picks.push_back(pick);
+    return then;
+}
+
+} // namespace
+
+TEST_CASE("The tour's figures are those of adds, under every scenario") {
+    const Sitting sitting = six_programs().sitting();
+    for (std::size_t i = 0; i < sitting.rules().size(); ++i) CHECK(same_as_adds(sitting, i) > 60);
+    CHECK(same_as_adds(small()->sitting(), 1) > 3);
+}
+
+TEST_CASE("On homes drawn at random the tour's figures are those of adds") {
+    Homes homes(20261125);
+    for (int i = 0; i < 12; ++i) {
+        const Inquiry inquiry = homes.next();
+        CHECK(same_as_adds(Sitting(six_programs().desk, inquiry), 0) > 20);
+    }
+}
+
+TEST_CASE("The head of the tour is the quote's scenario") {
+    const Sitting sitting = six_programs().sitting();
+    const TourAnswer answer = tour(sitting, 3);
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    const LoanFigures figures = sitting.figures(home).at(3);
+    CHECK(answer.contract_price == home.contract_price);
+    CHECK(answer.scenario.terms.name == "FHA, 3.5 % down, 30 years");
+    CHECK(answer.scenario.monthly.total() == figures.monthly.total());
+    CHECK(answer.scenario.cash.to_close() == figures.cash.to_close());
+}
+
+TEST_CASE(
+    "What a touch says can be done, and leaves a home within the rules at the price it says") {
+    const auto& loaded = six_programs();
+    const Sitting sitting = loaded.sitting();
+    const TourAnswer answer = tour(sitting, 0);
+    const Selection& now = loaded.inquiry.selection;
+    int touched = 0;
+    for (const TourArea& area : answer.areas) {
+        for (const TourOption& option : area.options) {
+            for (const TourForm& form : option.forms) {
+                if (!form.touch) continue;
+                const Selection then = after(now, option.option, form);
+                CHECK(conflicts(loaded.desk.book, then).empty());
+                CHECK(price_home(loaded.desk.book, then).contract_price ==
+                      answer.contract_price + form.touch->price);
+                ++touched;
+            }
+        }
+    }
+    CHECK(touched > 90);
+}
+
+TEST_CASE("States of the tour: what comes with the plan, is chosen, in a package, barred") {
+    const auto loaded = small();
+    const TourAnswer answer = tour(loaded->sitting(), 0);
+    CHECK(form_named(answer, "floor", "oak").state == TourState::chosen);
+    CHECK(form_named(answer, "stove", "").state == TourState::offered);
+    CHECK(form_named(answer, "walk-out", "").state == TourState::barred);
+    CHECK(form_named(answer, "walk-out", "").why == "only on lots graded walk-out");
+    CHECK_FALSE(form_named(answer, "walk-out", "").touch);
+
+    loaded->inquiry.selection.picks.push_back(pick_of(loaded->desk.book, "warm"));
+    const TourAnswer warm = tour(loaded->sitting(), 0);
+    CHECK(form_named(warm, "stove", "").state == TourState::held);
+    CHECK(form_named(warm, "stove", "").why == "Warm package");
+}
+
+TEST_CASE(
+    "Of the levels a package brings, one is in the home and those under it are not to be had") {
+    const TourAnswer answer = tour(six_programs().sitting(), 0); // with the cook's package
+    CHECK(form_named(answer, "kitchen-counters", "quartz").state == TourState::held);
+    const TourForm& granite = form_named(answer, "kitchen-counters", "granite");
+    CHECK(granite.state == TourState::barred);
+    CHECK(granite.why == "a better one comes in Cook's package");
+    CHECK_FALSE(granite.touch);
+}
+
+TEST_CASE("The included level takes the chosen one out, and is nothing to touch where it stands") {
+    const auto loaded = small();
+    const TourAnswer answer = tour(loaded->sitting(), 0);
+    const TourForm& pine = option_named(answer, "floor").forms.front();
+    REQUIRE(pine.state == TourState::offered);
+    REQUIRE(pine.touch);
+    CHECK(pine.touch->takes_out);
+    CHECK(pine.price == Money{});
+
+    std::erase_if(loaded->inquiry.selection.picks, [&](const Pick& pick) {
+        return at(loaded->desk.book.options, pick.option).id == "floor";
+    });
+    const TourAnswer bare = tour(loaded->sitting(), 0);
+    CHECK(option_named(bare, "floor").forms.front().state == TourState::included);
+    CHECK_FALSE(option_named(bare, "floor").forms.front().touch);
+}
+
+TEST_CASE("Reasons in a tour call options by their names") {
+    const auto& loaded = six_programs();
+    bool seen = false;
+    const TourAnswer answer = tour(loaded.sitting(), 0);
+    for (const TourArea& area : answer.areas) {
+        for (const TourOption& option : area.options) {
+            for (const TourForm& form : option.forms) {
+                if (!form.why.starts_with("needs ") || form.why.starts_with("needs a lot"))
+                    continue;
+                seen = true;
+                for (const Option& known : loaded.desk.book.options) {
+                    if (known.id.find('-') == std::string::npos) continue;
+                    CHECK(form.why.find(known.id) == std::string::npos);
+                }
+            }
+        }
+    }
+    const Conflict conflict{Barrier::needs, 0, {{1, -1}}, {}};
+    CHECK(described(loaded.desk.book, conflict, Naming::names) ==
+          "needs " + loaded.desk.book.options[1].name);
+    CHECK(described(loaded.desk.book, conflict) == "needs " + loaded.desk.book.options[1].id);
+    INFO("reasons seen: " << seen);
+}

@@ -1,0 +1,233 @@
+// Every figure on the page is one that the command line gives for the same inquiry.
+import {
+    ask,
+    bare,
+    check,
+    equal,
+    kept,
+    numbers_in,
+    open_buyer,
+    open_page,
+    settled,
+    view,
+} from './support.mjs';
+
+/// All that the command line says about an inquiry, as a set of numbers.
+function known_numbers(cases, inquiry, hand, extra) {
+    const one = ['--scenario', hand];
+    const known = new Set(['0']);
+    for (const [question, options] of [
+        ['tour', one],
+        ['quote', []],
+        ['compare', []],
+        ['cash', one],
+        ['site', []],
+        ['programs', []],
+        ['schedule', extra ? [...one, '--extra', extra] : one],
+    ]) {
+        numbers_in(ask(cases, question, inquiry, options), known);
+    }
+    return known;
+}
+
+const figures_of = (page, where) =>
+    page.$eval(where, (element) => {
+        const text =
+            element.innerText +
+            Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
+                '',
+            );
+        return [...text.matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g)].map(
+            (match) => match[0],
+        );
+    });
+
+async function all_known(page, where, known, name) {
+    const found = await figures_of(page, where);
+    const strange = found.filter((one) => !known.has(bare(one.replace(' %', ''))));
+    check(
+        `${name}: ${found.length} figures are the engine's`,
+        found.length > 0 && strange.length === 0,
+        `not in any answer: ${strange.slice(0, 8).join(', ')} (of ${found.length})`,
+    );
+    return found.length;
+}
+
+async function bar_is(page, cases, name) {
+    await settled(page);
+    const {inquiry, hand} = await kept(page);
+    const tour = ask(cases, 'tour', inquiry, ['--scenario', hand]);
+    const shown = async (figure) => bare(await page.textContent(`.bar [data-figure="${figure}"]`));
+    equal(`${name}: contract price`, await shown('contract_price'), bare(tour.contract_price));
+    equal(`${name}: month`, await shown('monthly.total'), bare(tour.scenario.monthly.total));
+    equal(
+        `${name}: cash to close`,
+        (await shown('cash.to_close')).replace('−', '-'),
+        bare(tour.scenario.cash.to_close),
+    );
+    const terms = await page.textContent('.bar .terms');
+    for (const [what, text] of [
+        ['rate', `${tour.scenario.terms.rate} % note rate`],
+        ['APR', `APR ${tour.scenario.terms.apr} %`],
+        ['down payment', `(${tour.scenario.terms.down_percent} %)`],
+        ['not an offer', 'not an approval or an offer to lend'],
+    ]) {
+        check(
+            `${name}: ${what} beside the month`,
+            terms.includes(text),
+            `${text} is not in "${terms}"`,
+        );
+    }
+    return {inquiry, hand, tour};
+}
+
+export async function figures_of_every_view({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const {inquiry, hand, tour} = await bar_is(page, cases, 'first sight');
+    const known = known_numbers(cases, inquiry, hand);
+    let seen = 0;
+    for (const area of tour.areas) {
+        await page.click(`.area-link:has(span:text-is("${area.name}"))`);
+        seen += await all_known(page, '.area', known, `tour, ${area.name}`);
+    }
+    for (const name of ['Loans', 'Site', 'Schedule', 'Sheet']) {
+        await view(page, name);
+        for (const details of await page.$$('details:not([open]) > summary')) await details.click();
+        if (name === 'Schedule')
+            for (const year of (await page.$$('.year-button')).slice(0, 3)) await year.click();
+        seen += await all_known(page, '.main', known, name.toLowerCase());
+    }
+    console.log(`  ${seen} figures held against the command line`);
+    check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
+}
+
+export async function figures_after_touches({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    for (const [area, option] of [
+        ['Outside and structure', 'Triple pane, low-E'],
+        ['Kitchen', null],
+        ['Basement', null],
+        ['Heating, energy and wiring', null],
+    ]) {
+        await page.click(`.area-link:has(span:text-is("${area}"))`);
+        const row = option
+            ? page.locator(`.row:has(.row-title:text-is("${option}")) input`).first()
+            : page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
+        if ((await row.count()) === 0) continue;
+        const before = await kept(page);
+        await row.click();
+        const {inquiry, hand} = await bar_is(page, cases, `after a touch in ${area}`);
+        check(
+            `a touch in ${area} changed the inquiry`,
+            JSON.stringify(inquiry.selections) !== JSON.stringify(before.inquiry.selections),
+        );
+        const was = ask(cases, 'tour', before.inquiry, ['--scenario', hand]);
+        await all_known(
+            page,
+            '.last-figures',
+            numbers_in(was),
+            `what the touch in ${area} changed`,
+        );
+    }
+    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    const more = page.locator('.stepper button:text-is("+")').first();
+    const before = await kept(page);
+    await more.click();
+    await page.waitForSelector('.last-figures');
+    const {inquiry, hand} = await bar_is(page, cases, 'one more of it');
+    const changed = inquiry.selections.find(
+        (one, i) => JSON.stringify(one) !== JSON.stringify(before.inquiry.selections[i]),
+    );
+    const scenario = before.inquiry.scenarios.find((one) => one.name === hand);
+    const adds = ask(cases, 'adds', {...before.inquiry, scenarios: [scenario]}, [
+        `${changed.option}=${changed.quantity}`,
+    ]);
+    await all_known(page, '.last-figures', numbers_in(adds.items), 'what one more of it changed');
+}
+
+export async function figures_under_other_loans({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const {inquiry} = await kept(page);
+    for (const scenario of inquiry.scenarios) {
+        await page.selectOption('.bar select', scenario.name);
+        await bar_is(page, cases, scenario.name);
+    }
+    await view(page, 'Loans');
+    const card = page.locator('.loan').first();
+    await card.getByLabel('Down payment', {exact: true}).fill('12.5');
+    await card.getByLabel('Down payment', {exact: true}).press('Enter');
+    await settled(page);
+    await card.getByLabel('Rate', {exact: true}).selectOption({index: 4});
+    await settled(page);
+    await card.locator('summary').click();
+    await card.getByLabel('Temporary buydown').selectOption('2-1');
+    await settled(page);
+    await page.waitForTimeout(300);
+    const now = await kept(page);
+    equal('the down payment is in the inquiry', now.inquiry.scenarios[0].down.percent, '12.5');
+    equal('the buydown is in the inquiry', now.inquiry.scenarios[0].buydown, '2-1');
+    await all_known(page, '.loan', known_numbers(cases, now.inquiry, now.hand), 'the edited loan');
+    await card.getByLabel('Down payment given as').selectOption('amount');
+    await settled(page);
+    await card.getByLabel('Program').selectOption('fha');
+    await settled(page);
+    await page.click('.add-loan');
+    await settled(page);
+    equal(
+        'another way to pay',
+        (await kept(page)).inquiry.scenarios.length,
+        inquiry.scenarios.length + 1,
+    );
+    await bar_is(page, cases, 'after editing loans');
+}
+
+export async function a_rate_that_changes_says_how_far({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    await page.locator('.loan').first().getByLabel('Program').selectOption('conventional-5-6');
+    const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
+    const terms = await page.textContent('.bar .terms');
+    const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
+    check('its ceiling stands beside the month', terms.includes(`up to ${highest} %`), terms);
+    const step = worst.find((one) => one.rate === highest);
+    check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
+    await view(page, 'Schedule');
+    await page.click('.tick-box input');
+    await page.waitForTimeout(400);
+    const known = known_numbers(cases, inquiry, hand);
+    numbers_in(ask(cases, 'schedule', inquiry, ['--scenario', hand, '--worst-case']), known);
+    await all_known(page, '.main', known, 'the worst case, year by year');
+}
+
+export async function figures_with_extra_principal({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Schedule');
+    await page.fill('.controls input', '1,250.50');
+    await page.press('.controls input', 'Enter');
+    await page.waitForSelector('.saves');
+    const {inquiry, hand} = await kept(page);
+    await all_known(
+        page,
+        '.main',
+        known_numbers(cases, inquiry, hand, '1250.50'),
+        'with extra principal',
+    );
+}
+
+export async function figures_of_a_large_book({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await open_buyer(page, 'Many');
+    const {inquiry, hand, tour} = await bar_is(page, cases, 'two hundred options');
+    equal(
+        'two hundred options',
+        tour.areas.reduce((sum, area) => sum + area.options.length, 0),
+        200,
+    );
+    const known = known_numbers(cases, inquiry, hand);
+    for (const area of tour.areas) {
+        await page.click(`.area-link:has(span:text-is("${area.name}"))`);
+        await all_known(page, '.area', known, `two hundred options, ${area.name}`);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        check(`long names stay within the page, ${area.name}`, wide <= 0, `${wide} px too wide`);
+    }
+}

@@ -1,0 +1,125 @@
+// The whole way without a mouse, and with a screen reader in mind.
+import {readFileSync} from 'node:fs';
+import {createRequire} from 'node:module';
+
+import {check, equal, kept, open_buyer, open_page, settled, view} from './support.mjs';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/// Presses Tab until the focused element matches; says whether its focus can be seen.
+async function tab_to(page, selector, most = 120) {
+    for (let i = 0; i < most; i += 1) {
+        await page.keyboard.press('Tab');
+        const found = await page.evaluate((wanted) => {
+            const focused = document.activeElement;
+            if (!focused?.matches(wanted)) return null;
+            const style = getComputedStyle(focused);
+            const beside = focused.nextElementSibling
+                ? getComputedStyle(focused.nextElementSibling)
+                : null;
+            return [style, beside].some(
+                (one) => one && one.outlineStyle !== 'none' && parseFloat(one.outlineWidth) >= 2,
+            );
+        }, selector);
+        if (found !== null) return {reached: true, visible: found};
+    }
+    return {reached: false, visible: false};
+}
+
+async function reach(page, selector, name) {
+    const {reached, visible} = await tab_to(page, selector);
+    check(`Tab reaches ${name}`, reached);
+    check(`its focus can be seen: ${name}`, visible);
+}
+
+export async function keyboard_all_the_way({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.keyboard.press('Tab');
+    equal(
+        'the first stop leads to the content',
+        await page.evaluate(() => document.activeElement.className),
+        'skip',
+    );
+    await page.keyboard.press('Enter');
+    await reach(page, '.option.upgrade .row:not(.on) input[type="checkbox"]', 'an upgrade');
+    const before = (await kept(page)).inquiry.selections.length;
+    await page.keyboard.press('Space');
+    await settled(page);
+    equal('Space puts it in', (await kept(page)).inquiry.selections.length, before + 1);
+    await page.keyboard.press('Control+z');
+    await settled(page);
+    equal('Ctrl+Z takes it back', (await kept(page)).inquiry.selections.length, before);
+    await reach(page, '.bar select', 'the way to pay in hand');
+    await page.keyboard.press('ArrowDown');
+    await settled(page);
+    equal(
+        'an arrow takes the next in hand',
+        (await kept(page)).hand,
+        (await kept(page)).inquiry.scenarios[1].name,
+    );
+    await page.evaluate(() => document.activeElement.blur());
+    await reach(page, '.view:nth-child(2)', 'Loans');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.loan .big');
+    await reach(page, '.loan input[aria-label="Down payment"]', 'a down payment');
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('7.5');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    equal('Enter commits it', (await kept(page)).inquiry.scenarios[0].down.percent, '7.5');
+}
+
+export async function dialogs_by_key({server, context}) {
+    const page = await open_page(context, server.url);
+    await reach(page, '.buyers > .step', 'Save, share');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('dialog[open]');
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('dialog[open]', {state: 'detached'});
+    check(
+        'Escape closes and the focus is back',
+        await page.evaluate(() => document.activeElement.textContent.startsWith('Save')),
+    );
+}
+
+export async function nothing_serious_for_axe({server, chrome}) {
+    for (const [colorScheme, width] of [
+        ['light', 1440],
+        ['dark', 390],
+    ]) {
+        const context = await chrome.newContext({viewport: {width, height: 900}, colorScheme});
+        const page = await open_page(context, server.url);
+        for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
+            await view(page, name);
+            await serious(page, `${name}, ${colorScheme}, ${width} px`);
+        }
+        await page.click('button:text-is("Open…")');
+        await serious(page, `a dialog, ${colorScheme}`);
+        await page.keyboard.press('Escape');
+        await open_buyer(page, 'Bare');
+        await view(page, 'Tour');
+        await serious(page, `an empty book, ${colorScheme}`);
+        await context.close();
+    }
+}
+
+async function serious(page, name) {
+    await page.evaluate(axe);
+    const result = await page.evaluate(() =>
+        window.axe.run(document, {resultTypes: ['violations']}),
+    );
+    const bad = result.violations.filter((one) => ['serious', 'critical'].includes(one.impact));
+    check(
+        `axe: ${name}`,
+        bad.length === 0,
+        bad
+            .map(
+                (one) =>
+                    `${one.id}: ${one.nodes
+                        .slice(0, 3)
+                        .map((node) => node.html.slice(0, 140))
+                        .join(' | ')}`,
+            )
+            .join('; '),
+    );
+}

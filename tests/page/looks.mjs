@@ -1,0 +1,149 @@
+// Three sizes, light and dark, and paper. The pictures are for people to look at.
+import {execFileSync} from 'node:child_process';
+import {join} from 'node:path';
+
+import {check, equal, kept, open_page, shots, view, until} from './support.mjs';
+
+const sizes = [
+    [390, 844],
+    [820, 1180],
+    [1440, 900],
+];
+const views = ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check'];
+
+/// Things to press that are smaller than a finger, or run out of the page.
+const misfits = (page) =>
+    page.evaluate(() => {
+        const seen = (one) =>
+            one.getClientRects().length > 0 && getComputedStyle(one).visibility === 'visible';
+        const small = Array.from(
+            document.querySelectorAll(
+                'button, select, .row-label, summary, .segment, ' +
+                    'input:not([type=radio]):not([type=checkbox]):not([type=file])',
+            ),
+        )
+            .filter((one) => seen(one) && one.getBoundingClientRect().height < 43.5)
+            .map(
+                (one) =>
+                    `${one.tagName}.${one.className} ${Math.round(one.getBoundingClientRect().height)} px`,
+            );
+        const wide = document.documentElement.scrollWidth - innerWidth;
+        const bar = document.querySelector('.bar').getBoundingClientRect();
+        return {
+            small,
+            wide,
+            bar: Math.round(bar.height),
+            sight: bar.bottom <= innerHeight + 1 && bar.top > 0,
+        };
+    });
+
+export async function every_view_at_every_size({server, chrome}) {
+    for (const [width, height] of sizes) {
+        for (const colorScheme of ['light', 'dark']) {
+            const context = await chrome.newContext({
+                viewport: {width, height},
+                colorScheme,
+                hasTouch: width < 1000,
+            });
+            const page = await open_page(context, server.url);
+            for (const name of views) {
+                await view(page, name);
+                const {small, wide, bar, sight} = await misfits(page);
+                const where = `${name} at ${width} x ${height}, ${colorScheme}`;
+                check(`${where}: nothing runs out of the page`, wide <= 0, `${wide} px`);
+                check(
+                    `${where}: big enough to touch`,
+                    small.length === 0,
+                    small.slice(0, 4).join('; '),
+                );
+                check(
+                    `${where}: the bar is in sight and leaves room`,
+                    sight && bar < height * 0.34,
+                    `${bar} px`,
+                );
+                await page.screenshot({
+                    path: join(shots, `${name.toLowerCase()}-${width}-${colorScheme}.png`),
+                });
+            }
+            await context.close();
+        }
+    }
+}
+
+export async function the_tour_at_three_sizes({server, chrome}) {
+    for (const [width, height] of sizes) {
+        const context = await chrome.newContext({viewport: {width, height}});
+        const page = await open_page(context, server.url);
+        const areas = await page.locator('.area-link').count();
+        let touched = 0;
+        for (let i = 0; i < areas; i += 1) {
+            await page.locator('.area-link').nth(i).click();
+            const row = page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
+            if ((await row.count()) === 0) continue;
+            const before = (await kept(page)).inquiry.selections.length;
+            await row.click();
+            await until(
+                page,
+                (count) => {
+                    const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
+                    return (
+                        JSON.parse(localStorage.getItem(`quoin.buyer.${current}`)).inquiry
+                            .selections.length !== count
+                    );
+                },
+                before,
+            );
+            touched += 1;
+        }
+        check(
+            `the tour at ${width} px: a touch in most areas`,
+            touched >= 6,
+            `${touched} of ${areas}`,
+        );
+        await page.screenshot({path: join(shots, `tour-touched-${width}.png`)});
+        equal(`the tour at ${width} px: no errors`, page.wrong.length, 0);
+        await context.close();
+    }
+}
+
+export async function on_paper({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Sheet');
+    await page.waitForSelector('.paper .sheet-part >> nth=2');
+    const price = await page.textContent('.bar [data-figure="contract_price"]');
+    const month = await page.textContent('.bar [data-figure="monthly.total"]');
+    for (const format of ['Letter', 'A4']) {
+        const path = join(shots, `sheet-${format}.pdf`);
+        await page.pdf({path, format, preferCSSPageSize: false});
+        const text = execFileSync('pdftotext', ['-layout', path, '-'], {encoding: 'utf8'});
+        const pages = Number(
+            /Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [path], {encoding: 'utf8'}))[1],
+        );
+        check(`${format}: two or three pages`, pages >= 2 && pages <= 3, `${pages}`);
+        const flat = text.replace(/\s+/g, ' ');
+        for (const words of [
+            'Teasel at Oxbarrow Meadow',
+            price,
+            month,
+            'APR',
+            'not an approval',
+            'To bring to the closing',
+            'permit',
+            'You may choose any lender',
+            'Licensed loan originator',
+        ]) {
+            check(`${format}: "${words}" is on paper`, flat.includes(words));
+        }
+        check(
+            `${format}: no buttons on paper`,
+            !flat.includes('Undo') && !flat.includes('Save, share'),
+        );
+    }
+    execFileSync('pdftoppm', [
+        '-r',
+        '60',
+        '-png',
+        join(shots, 'sheet-Letter.pdf'),
+        join(shots, 'sheet-Letter'),
+    ]);
+}

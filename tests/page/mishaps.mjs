@@ -1,0 +1,192 @@
+// What goes wrong: the program ends, a number is no number, two tabs, a book with nothing in it.
+import {
+    check,
+    equal,
+    kept,
+    open_buyer,
+    open_page,
+    settled,
+    Server,
+    view,
+    until,
+} from './support.mjs';
+
+const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
+
+export async function the_program_ends({cases, context}) {
+    const server = await new Server(cases).start();
+    const page = await open_page(context, server.url);
+    await server.stop();
+    await row(page, 'Triple pane, low-E').click();
+    await page.waitForSelector('.message.bad:has-text("does not answer")');
+    check(
+        'what was touched is kept',
+        JSON.stringify((await kept(page)).inquiry.selections).includes('windows'),
+    );
+    const again = await new Server(cases, server.port).start();
+    await page.waitForSelector('.message.bad', {state: 'detached', timeout: 8000});
+    await settled(page);
+    check(
+        'the touch is in the figures once it is back',
+        await row(page, 'Triple pane, low-E').isChecked(),
+    );
+    await again.stop();
+}
+
+export async function wrong_numbers_stay_and_are_told({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    const field = page.locator('.loan').first().getByLabel('Down payment', {exact: true});
+    const month = await page.textContent('.bar [data-figure="monthly.total"]');
+    for (const wrong of ['500', 'five', '-3']) {
+        await field.fill(wrong);
+        await field.press('Enter');
+        await page.waitForSelector('.loan .wrong');
+        equal(`${wrong} stays as typed`, await field.inputValue(), wrong);
+        equal(
+            `the figures of before stay with ${wrong}`,
+            await page.textContent('.bar [data-figure="monthly.total"]'),
+            month,
+        );
+        check(
+            `the message names what is wrong with ${wrong}`,
+            (await page.textContent('.message.bad')).length > 40,
+        );
+    }
+    await field.fill('5');
+    await field.press('Enter');
+    await page.waitForSelector('.message.bad', {state: 'detached'});
+    await view(page, 'Schedule');
+    await page.fill('.controls input', 'lots');
+    await page.press('.controls input', 'Enter');
+    await page.waitForSelector('.main .wrong');
+    await view(page, 'Tour');
+    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    const many = page.locator('.stepper input').first();
+    const was = await many.inputValue();
+    await many.fill('9999');
+    await many.press('Enter');
+    await page.waitForSelector('.message:has-text("Nothing was changed")');
+    await settled(page);
+    equal(
+        'a quantity out of bounds changes nothing',
+        await page.locator('.stepper input').first().inputValue(),
+        was,
+    );
+}
+
+export async function two_tabs({server, context}) {
+    const one = await open_page(context, server.url);
+    const two = await open_page(context, server.url);
+    await row(one, 'Triple pane, low-E').click();
+    await settled(one);
+    await until(two, () =>
+        Array.from(
+            document.querySelectorAll('.row.on .row-title'),
+            (title) => title.textContent,
+        ).includes('Triple pane, low-E'),
+    );
+    await open_buyer(two, 'Buyer 4');
+    const price = await one.textContent('.bar [data-figure="contract_price"]');
+    await two.locator('.option.upgrade .row:not(.on):not(.fixed) input').first().click();
+    await settled(two);
+    await one.waitForTimeout(300);
+    equal(
+        'another buyer in another tab leaves this one alone',
+        await one.textContent('.bar [data-figure="contract_price"]'),
+        price,
+    );
+    await one.reload();
+    await one.waitForSelector('.bar');
+    equal(
+        'and after a reload',
+        await one.textContent('.bar [data-figure="contract_price"]'),
+        price,
+    );
+}
+
+export async function a_book_with_nothing_in_it({server, context}) {
+    const page = await open_page(context, server.url);
+    await open_buyer(page, 'Bare');
+    for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
+        await view(page, name);
+        check(`${name} says something`, (await page.textContent('.main')).trim().length > 30);
+    }
+    check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
+}
+
+export async function markup_in_names_is_text({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('button:text-is("Save, share…")');
+    await page.fill('.dialog input', '<img src=x onerror=alert(1)>');
+    await page.click('.dialog button:text-is("Rename")');
+    await settled(page);
+    equal(
+        'a name is shown as it is',
+        await page.textContent('.tab'),
+        '<img src=x onerror=alert(1)>',
+    );
+    equal('and makes no element', await page.locator('.tab img').count(), 0);
+    check('nothing was refused by the policy', page.wrong.length === 0, page.wrong.join('; '));
+}
+
+export async function an_access_code_is_asked_for({server, context}) {
+    const seen = [];
+    await context.route('**/api/**', async (route) => {
+        const code = route.request().headers()['quoin-code'];
+        seen.push(code);
+        if (code === 'right') await route.continue();
+        else
+            await route.fulfill({
+                status: 401,
+                json: {problems: [{id: 'http-code-needed', found: 'no code'}]},
+            });
+    });
+    const page = await open_page(context, server.url, 'form input');
+    await page.fill('form input', 'right');
+    await page.click('.main-button');
+    await page.waitForSelector('.bar');
+    check(
+        'every later question carries it',
+        seen.slice(1).every((code) => code === 'right'),
+        seen.join(),
+    );
+    const other = await open_page(context, `${server.url}#code=right`);
+    check(
+        'a code in the address opens at once and leaves it',
+        !other.url().includes('right'),
+        other.url(),
+    );
+}
+
+export async function the_check_shows_what_the_engine_says({server, context}) {
+    await context.route('**/api/cases', async (route) => {
+        const answer = await (await route.fetch()).json();
+        answer.questions = answer.questions.filter((one) => one.name !== 'recheck');
+        await route.fulfill({json: answer});
+    });
+    const page = await open_page(context, server.url);
+    await view(page, 'Check');
+    await page.waitForSelector('.main .message:has-text("does not answer")');
+    await context.unroute('**/api/cases');
+    await context.route('**/api/cases', async (route) => {
+        const answer = await (await route.fetch()).json();
+        answer.questions = [
+            ...answer.questions.filter((one) => one.name !== 'recheck'),
+            {name: 'recheck', options: []},
+        ];
+        await route.fulfill({json: answer});
+    });
+    await context.route('**/api/recheck*', (route) =>
+        route.fulfill({
+            json: {
+                question: 'recheck',
+                steps: [{name: 'level payment', formula: 'P r', result: '1.23'}],
+            },
+        }),
+    );
+    await page.reload();
+    await page.waitForSelector('.bar');
+    await view(page, 'Check');
+    await page.waitForSelector('.values:has-text("level payment")');
+}

@@ -1,0 +1,41 @@
+// Runs the tests of the page, each in a fresh browser profile.
+import {rmSync} from 'node:fs';
+
+import {check, case_folder, Server, browser, summary} from './support.mjs';
+import * as figures from './figures.mjs';
+import * as keys from './keys.mjs';
+import * as looks from './looks.mjs';
+import * as mishaps from './mishaps.mjs';
+import * as speed from './speed.mjs';
+import * as touches from './touches.mjs';
+
+const cases = case_folder();
+const chrome = await browser();
+const tests = {...figures, ...touches, ...keys, ...mishaps, ...looks, ...speed};
+const wanted = process.argv.slice(2);
+let fine = false;
+try {
+    for (const [name, test] of Object.entries(tests)) {
+        if (wanted.length > 0 && !wanted.includes(name)) continue;
+        const began = Date.now();
+        const server = await new Server(cases).start();
+        const context = await chrome.newContext({viewport: {width: 1440, height: 900}});
+        try {
+            await test({cases, server, context, chrome});
+        } catch (error) {
+            check(
+                name,
+                false,
+                `${error.message.split('\n').slice(0, 3).join(' ')} ${/\w+\.mjs:\d+/.exec(error.stack.split('support.mjs').pop()) ?? ''}`,
+            );
+        }
+        await context.close();
+        await server.stop();
+        console.log(`${name}: ${((Date.now() - began) / 1000).toFixed(1)} s`);
+    }
+    fine = summary();
+} finally {
+    await chrome.close();
+    rmSync(cases.folder, {recursive: true});
+}
+process.exit(fine ? 0 : 1);

@@ -1,0 +1,87 @@
+// How soon figures follow a touch, and how large the page is.
+import {get} from 'node:http';
+
+import {check, open_page} from './support.mjs';
+
+const middle = (times, share) =>
+    times[Math.min(times.length - 1, Math.floor(times.length * share))];
+
+/// Clicks a row and waits, in the page itself, for the frame after the new figures were painted.
+const touch = (page) =>
+    page.evaluate(
+        () =>
+            new Promise((resolve) => {
+                const price = document.querySelector('.bar [data-figure="contract_price"]');
+                const rows = Array.from(
+                    document.querySelectorAll('.option.upgrade .row:not(.fixed) input'),
+                );
+                const began = performance.now();
+                new MutationObserver((_, observer) => {
+                    observer.disconnect();
+                    requestAnimationFrame(() =>
+                        setTimeout(() => resolve(performance.now() - began)),
+                    );
+                }).observe(price, {characterData: true, childList: true, subtree: true});
+                rows[0].click();
+            }),
+    );
+
+export async function from_touch_to_figures({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('.area-link >> nth=1');
+    const times = [];
+    for (let i = 0; i < 100; i += 1) {
+        await page.click(`.area-link >> nth=${i % 2 === 0 ? 1 : 0}`); // both have upgrades to touch
+        times.push(await touch(page));
+        await page.waitForTimeout(15);
+    }
+    times.sort((a, b) => a - b);
+    console.log(
+        `  touch to painted figures, ${times.length} touches: median ${middle(times, 0.5).toFixed(1)} ms, ` +
+            `p99 ${middle(times, 0.99).toFixed(1)} ms, longest ${times[times.length - 1].toFixed(1)} ms`,
+    );
+    check(
+        'figures follow a touch before a person waits',
+        middle(times, 0.5) < 400,
+        `${middle(times, 0.5)} ms`,
+    );
+}
+
+/// Bytes as they travel.
+function weight(url) {
+    return new Promise((resolve, reject) => {
+        get(url, {headers: {'Accept-Encoding': 'gzip'}}, (response) => {
+            let bytes = 0;
+            const chunks = [];
+            response.on('data', (chunk) => {
+                bytes += chunk.length;
+                chunks.push(chunk);
+            });
+            response.on('end', () =>
+                resolve({
+                    bytes,
+                    packed: response.headers['content-encoding'] === 'gzip',
+                    text: Buffer.concat(chunks).toString('latin1'),
+                }),
+            );
+        }).on('error', reject);
+    });
+}
+
+export async function weight_of_the_page({server, context}) {
+    const page = await context.newPage();
+    const fetched = new Set();
+    page.on('request', (request) => fetched.add(request.url()));
+    await page.goto(server.url);
+    await page.waitForSelector('.bar');
+    const files = [...fetched].filter((url) => !url.includes('/api/'));
+    let sum = 0;
+    for (const url of files) sum += (await weight(url)).bytes;
+    console.log(`  ${files.length} files, ${(sum / 1000).toFixed(1)} kB as they travel`);
+    check('the page is within 250 kB', sum > 20000 && sum <= 250000, `${sum} bytes`);
+    check(
+        'everything comes from here',
+        files.every((url) => url.startsWith(server.url.replace(/\/$/, ''))),
+        files.join(),
+    );
+}

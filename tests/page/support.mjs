@@ -1,0 +1,254 @@
+// What the tests of the page share: a folder to serve, the program, a browser, a count of checks.
+import {execFileSync, spawn} from 'node:child_process';
+import {
+    cpSync,
+    existsSync,
+    mkdirSync,
+    mkdtempSync,
+    readFileSync,
+    rmSync,
+    writeFileSync,
+} from 'node:fs';
+import {tmpdir} from 'node:os';
+import {dirname, join} from 'node:path';
+import {fileURLToPath} from 'node:url';
+import {chromium} from 'playwright-core';
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+export const program = process.env.QUOIN;
+export const shots = join(process.env.QUOIN_BUILD, 'page-shots');
+mkdirSync(shots, {recursive: true});
+
+let passed = 0;
+const failed = [];
+
+export function check(name, fine, detail = '') {
+    if (fine) {
+        passed += 1;
+    } else {
+        failed.push(name);
+        console.log(`FAILED ${name}${detail ? `: ${detail}` : ''}`);
+    }
+}
+
+export function equal(name, found, expected) {
+    check(
+        name,
+        found === expected,
+        `found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`,
+    );
+}
+
+export function summary() {
+    console.log(`page: ${passed} passed, ${failed.length} failed`);
+    return failed.length === 0;
+}
+
+const long_name =
+    'Screened and roofed three-season porch with a bench along the whole of its far side, ' +
+    'Nichtsdestowenigergartenhausverbindungsgangueberdachung';
+
+/// A price book as large as any: 200 options, some with very long names.
+function many() {
+    const book = JSON.parse(readFileSync(join(root, 'tests/golden/data/book.json'), 'utf8'));
+    book.community.place = 'venning-county';
+    book.community.name = 'Two Hundred Options on the Long Road to the Other Side of the Meadow';
+    for (let i = 0; i < 191; i += 1) {
+        book.options.push({
+            id: `extra-${i}`,
+            name: i % 10 === 0 ? `${long_name} ${i}` : `Extra number ${i}`,
+            area: i % 3 === 0 ? 'outside' : 'inside',
+            price: `${100 + i}`,
+        });
+    }
+    return book;
+}
+
+/// Nothing to choose at all.
+function empty() {
+    const book = JSON.parse(readFileSync(join(root, 'tests/golden/data/book.json'), 'utf8'));
+    for (const member of ['included', 'options', 'incentives', 'model']) delete book[member];
+    book.options = [];
+    book.community.place = 'venning-county';
+    book.community.name = 'Bare Land';
+    return book;
+}
+
+function write(folder, book, inquiry) {
+    mkdirSync(folder, {recursive: true});
+    writeFileSync(join(folder, 'pricebook.json'), JSON.stringify(book));
+    writeFileSync(join(folder, 'buyer.json'), JSON.stringify(inquiry));
+}
+
+/// The examples, a large price book and an empty one, with rates for all of them.
+export function case_folder() {
+    const folder = mkdtempSync(join(tmpdir(), 'quoin-page-'));
+    cpSync(join(root, 'examples/oxbarrow-meadow'), join(folder, 'oxbarrow-meadow'), {
+        recursive: true,
+    });
+    const cases = join(folder, 'oxbarrow-meadow/buyers/six-programs.json');
+    const rates = join(folder, 'rates');
+    cpSync(join(root, 'rates'), rates, {recursive: true});
+    const inquiry = {
+        ...JSON.parse(readFileSync(cases, 'utf8')),
+        price_book: 'pricebook.json',
+        plan: 'cabin',
+        elevation: 'plain',
+        lot: '1',
+        wishes: [],
+        requests: [],
+        incentives: [],
+        selections: [],
+    };
+    write(join(folder, 'many'), many(), {...inquiry, buyer: 'Many', selections: ['flue']});
+    write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare'});
+    return {folder, rates, six: cases};
+}
+
+export class Server {
+    constructor(cases, port = 0) {
+        this.cases = cases;
+        this.port = port;
+    }
+
+    async start() {
+        this.process = spawn(program, [
+            'serve',
+            this.cases.folder,
+            '--rates',
+            this.cases.rates,
+            '--port',
+            String(this.port),
+        ]);
+        let said = '';
+        let wrong = '';
+        this.process.stderr.on('data', (text) => {
+            wrong += text;
+        });
+        await new Promise((resolve, reject) => {
+            this.process.stdout.on('data', (text) => {
+                said += text;
+                if (said.includes('Ctrl-C')) resolve();
+            });
+            this.process.on('exit', () =>
+                reject(new Error(`quoin serve has ended: ${said}${wrong}`)),
+            );
+        });
+        this.wrong = wrong;
+        this.url = /http:\/\/[^\s#]+/.exec(said)[0];
+        this.port = Number(new URL(this.url).port);
+        return this;
+    }
+
+    async stop() {
+        this.process.removeAllListeners('exit');
+        const ended = new Promise((resolve) => this.process.once('exit', resolve));
+        this.process.kill('SIGTERM');
+        return ended;
+    }
+}
+
+/// The command line's answer to a question about an inquiry as the page has it.
+export function ask(cases, question, inquiry, options = []) {
+    const file = join(cases.folder, `asked-${process.pid}.json`);
+    writeFileSync(file, JSON.stringify(inquiry));
+    try {
+        const text = execFileSync(
+            program,
+            [question, file, ...options, '--rates', cases.rates, '--json'],
+            {encoding: 'utf8', maxBuffer: 1 << 28},
+        );
+        return JSON.parse(text);
+    } finally {
+        rmSync(file);
+    }
+}
+
+/// Every amount and number written anywhere in an answer, without its sign.
+export function numbers_in(value, found = new Set()) {
+    if (typeof value === 'string' || typeof value === 'number') {
+        for (const match of String(value).matchAll(/\d[\d,]*(\.\d+)?/g)) {
+            found.add(bare(match[0]));
+        }
+    } else if (value && typeof value === 'object') {
+        for (const one of Object.values(value)) numbers_in(one, found);
+    }
+    return found;
+}
+
+/// "$7,600" and "7600.00" are the same amount.
+export function bare(text) {
+    return text
+        .replace(/[$,\s]/g, '')
+        .replace(/(\.\d*?)0+$/, '$1')
+        .replace(/\.$/, '');
+}
+
+export async function browser() {
+    const path = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(
+        existsSync,
+    );
+    return chromium.launch({executablePath: path, args: ['--no-sandbox']});
+}
+
+/// A page that reports its own errors and anything its policy refused.
+export async function open_page(context, url, wait = '.bar') {
+    const page = await context.newPage();
+    page.setDefaultTimeout(8000);
+    page.wrong = [];
+    page.on('pageerror', (error) => page.wrong.push(error.message));
+    page.on('console', (message) => {
+        if (
+            message.type() === 'error' &&
+            !/Failed to load resource|net::ERR/.test(message.text())
+        ) {
+            page.wrong.push(message.text());
+        }
+    });
+    await page.goto(url);
+    await page.waitForSelector(wait);
+    return page;
+}
+
+export async function view(page, name) {
+    await page.click(`.view:has(.view-name:text-is("${name}"))`);
+    const sign = {
+        Tour: '.area-page',
+        Loans: '.loan .big',
+        Site: '.street',
+        Schedule: '.years',
+        Sheet: '.paper',
+        Check: '.check-page',
+    }[name];
+    await page.waitForSelector(sign);
+    await settled(page);
+}
+
+/// Until something holds in the page. (The page's policy forbids Playwright's own way to wait.)
+export async function until(page, holds, argument) {
+    for (let i = 0; i < 200; i += 1) {
+        if (await page.evaluate(holds, argument)) return;
+        await page.waitForTimeout(30);
+    }
+    throw new Error(`in vain: ${holds}`);
+}
+
+export async function settled(page) {
+    await page.waitForTimeout(40);
+    await until(page, () => document.querySelector('.bar')?.getAttribute('aria-busy') === 'false');
+    await page.waitForTimeout(80);
+}
+
+/// The buyer that the page shows, as the page keeps it.
+export async function kept(page) {
+    return page.evaluate(() => {
+        const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
+        return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`));
+    });
+}
+
+export async function open_buyer(page, name) {
+    await page.click('button:text-is("Open…")');
+    await page.click(`.dialog .row-button:has(span:text-is("${name}"))`);
+    await settled(page);
+}

@@ -1,0 +1,196 @@
+// What a visitor does: put in, take out, step back, move, keep, share.
+import {readFileSync, writeFileSync} from 'node:fs';
+import {join} from 'node:path';
+
+import {check, equal, kept, open_buyer, open_page, settled, view, until} from './support.mjs';
+
+const option_ids = (inquiry) =>
+    inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
+const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
+
+export async function a_first_visit({server, context}) {
+    const began = Date.now();
+    const page = await open_page(context, server.url);
+    const took = Date.now() - began;
+    console.log(`  a filled example after ${took} ms`);
+    check(
+        'a filled example within a second',
+        took < 1000 || !process.env.QUOIN_BUILD.endsWith('release'),
+        `${took} ms`,
+    );
+    check('it says what to touch', (await page.textContent('.welcome')).includes('touch any line'));
+    await page.click('.welcome button');
+    await page.reload();
+    await page.waitForSelector('.bar');
+    equal('the welcome is said once', await page.locator('.welcome').count(), 0);
+}
+
+export async function put_in_take_out_step_back({server, context}) {
+    const page = await open_page(context, server.url);
+    const first = (await kept(page)).inquiry;
+    const price = await page.textContent('.bar [data-figure="contract_price"]');
+    await row(page, 'Triple pane, low-E').click();
+    await settled(page);
+    check('put in', option_ids((await kept(page)).inquiry).includes('windows'));
+    check('the bar says what it was', (await page.textContent('.last')).includes('Triple pane'));
+    await row(page, 'Double pane, low-E').click();
+    await settled(page);
+    check(
+        'taken out by the included level',
+        !option_ids((await kept(page)).inquiry).includes('windows'),
+    );
+    equal(
+        'the price is back',
+        await page.textContent('.bar [data-figure="contract_price"]'),
+        price,
+    );
+    await page.click('.steps button:text-is("Undo")');
+    await settled(page);
+    check('one step back', option_ids((await kept(page)).inquiry).includes('windows'));
+    await page.click('.steps button:text-is("Redo")');
+    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps button:text-is("Undo")');
+    await settled(page);
+    equal('back at the start', JSON.stringify((await kept(page)).inquiry), JSON.stringify(first));
+    equal('nothing further back', await page.isDisabled('.steps button:text-is("Undo")'), true);
+}
+
+export async function what_excludes_bites({server, context}) {
+    const page = await open_page(context, server.url);
+    const porch = page.locator('.row:has(.row-title:text-is("Screened porch, 14 x 14 ft"))');
+    check(
+        'says what it takes the place of',
+        (await porch.textContent()).includes('takes the place of: Rear deck'),
+    );
+    await porch.locator('input').click();
+    await settled(page);
+    const ids = option_ids((await kept(page)).inquiry);
+    check('the deck has gone', !ids.includes('deck'), ids.join());
+    check('the bar says so', (await page.textContent('.last')).includes('instead of Rear deck'));
+    check(
+        'what cannot be had is listed with its reason',
+        (await page.textContent('.barred')).includes('only on elevation'),
+    );
+}
+
+export async function another_lot_and_plan({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Site');
+    check(
+        'says beforehand what would fall out',
+        (await page.textContent('.row:has(.row-title:text-is("Lot 12"))')).includes(
+            'would fall out',
+        ),
+    );
+    await page.locator('.row:has(.row-title:text-is("Lot 12")) input').click();
+    await page.waitForSelector('.last-remarks');
+    await settled(page);
+    let now = (await kept(page)).inquiry;
+    equal('the lot', now.lot, '12');
+    check(
+        'walk-out and deck fell out, the rest stayed',
+        !option_ids(now).includes('walk-out') &&
+            !option_ids(now).includes('deck') &&
+            option_ids(now).includes('fireplace'),
+        option_ids(now).join(),
+    );
+    const said = await page.textContent('.last-remarks');
+    check(
+        'the bar names them',
+        said.includes('Rear deck') && said.includes('Walk-out basement'),
+        said,
+    );
+    await page.click('.steps button:text-is("Undo")');
+    await settled(page);
+    now = (await kept(page)).inquiry;
+    check('one step brings all of it back', now.lot === '7' && option_ids(now).includes('deck'));
+    await page.locator('article[aria-label="Comfrey"] .row-label').first().click();
+    await until(page, () => document.querySelector('.last')?.textContent.includes('Comfrey'));
+    await settled(page);
+    now = (await kept(page)).inquiry;
+    equal('the plan', now.plan, 'comfrey');
+    equal('no problems are left', await page.locator('.message.bad').count(), 0);
+}
+
+export async function buyers_side_by_side({server, context}) {
+    const page = await open_page(context, server.url);
+    await open_buyer(page, 'Buyer 4');
+    equal('two tabs', await page.locator('.tab').count(), 2);
+    equal('the other home', (await kept(page)).inquiry.plan, 'comfrey');
+    await page.click('.tab >> nth=0');
+    await settled(page);
+    equal('back at the first', (await kept(page)).inquiry.plan, 'teasel');
+    await row(page, 'Triple pane, low-E').click();
+    await settled(page);
+    await page.reload();
+    await page.waitForSelector('.bar');
+    equal('both are there after a reload', await page.locator('.tab').count(), 2);
+    check('with what was touched', option_ids((await kept(page)).inquiry).includes('windows'));
+}
+
+export async function files({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await row(page, 'Triple pane, low-E').click();
+    await settled(page);
+    const inquiry = (await kept(page)).inquiry;
+    await page.click('button:text-is("Save, share…")');
+    const coming = page.waitForEvent('download');
+    await page.click('.row-button:has-text("Save as a file")');
+    const saved = await (await coming).path();
+    equal(
+        'the file is the inquiry',
+        JSON.stringify(JSON.parse(readFileSync(saved, 'utf8'))),
+        JSON.stringify(inquiry),
+    );
+    const file = join(cases.folder, 'opened.json');
+    writeFileSync(
+        file,
+        JSON.stringify({
+            ...inquiry,
+            buyer: 'From a file',
+            lot: '9',
+            price_book: '../pricebook.json',
+        }),
+    );
+    await page.click('button:text-is("Open…")');
+    await page.setInputFiles('.file-button input', file);
+    await page.waitForSelector('.tab:text-is("From a file")');
+    await settled(page);
+    equal('opened', (await kept(page)).inquiry.lot, '9');
+    writeFileSync(file, 'no JSON');
+    await page.click('button:text-is("Open…")');
+    await page.setInputFiles('.file-button input', file);
+    await page.waitForSelector('.message:has-text("not an inquiry file")');
+}
+
+export async function a_link_holds_nothing_private({server, context, chrome}) {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write'], {origin: server.url});
+    const page = await open_page(context, server.url);
+    await row(page, 'Triple pane, low-E').click();
+    await settled(page);
+    const {inquiry} = await kept(page);
+    await page.click('button:text-is("Save, share…")');
+    await page.click('.row-button:has-text("Copy a link")');
+    await page.waitForSelector('.message:has-text("clipboard")');
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    const held = JSON.parse(Buffer.from(link.split('#home=')[1], 'base64url').toString());
+    equal(
+        'the link holds the home alone',
+        Object.keys(held).sort().join(),
+        'elevation,lot,plan,price_book,selections',
+    );
+    const there = await chrome.newContext();
+    const other = await open_page(there, link);
+    const opened = (await kept(other)).inquiry;
+    equal(
+        'the same selections',
+        JSON.stringify(opened.selections),
+        JSON.stringify(inquiry.selections),
+    );
+    check(
+        'no income, debts or cash',
+        !('income' in opened) && !('debts' in opened) && !('cash' in opened),
+    );
+    check('the link is gone from the address', !other.url().includes('#home'));
+    await there.close();
+}
