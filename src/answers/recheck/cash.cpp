@@ -246,6 +246,8 @@ class Allotment {
         for (const Credit& credit : incentive_credits(of_.home)) add(credit, "incentive");
         for (const Credit& credit : of_.sitting.inquiry().facts.credits) add(credit, credit.name);
         ledger_.figure("credits", "credits used", sum_of_figures(all_), {}, of_.f.cash.credits);
+        ledger_.figure("sellers_points", "points that interested parties pay",
+                       sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
     }
 
   private:
@@ -263,13 +265,16 @@ class Allotment {
         if (!of_.f.contribution_cap) return;
         const BandTable& table = *of_.rules.rule(Rule::contribution_cap);
         const int row = of_.f.row(Lookup::contribution_cap);
+        const bool by_price = caps_contributions_by_price(of_.rules.program->kind);
         ledger_.given(
-            "contribution_percent", "interested parties may give, of the value",
+            "contribution_percent",
+            std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
             FigureUnit::percent, of_.f.contribution_cap->value(),
             of_table(table, row,
                      of_.rules.program->id + " " + std::string(name_of(Rule::contribution_cap))));
         ledger_.step("contribution_cap", "the most that they may give", FigureUnit::money,
-                     down_to_cent(percent_of(figure("value"), figure("contribution_percent"))),
+                     down_to_cent(percent_of(figure(by_price ? "contract_price" : "value"),
+                                             figure("contribution_percent"))),
                      rounded_by(11));
     }
 
@@ -316,6 +321,9 @@ class Allotment {
             paid.push_back(part);
             all_.push_back(part);
             if (counted) counted_.push_back(part);
+            if (each.use == CreditUse::points && is_interested_party(credit.from)) {
+                sellers_points_.push_back(part);
+            }
         }
     }
 
@@ -325,6 +333,7 @@ class Allotment {
     std::array<std::vector<std::string>, credit_use_count> paid_;
     std::vector<std::string> all_;
     std::vector<std::string> counted_;
+    std::vector<std::string> sellers_points_;
 };
 
 void add_total(const RecheckCase& of, Ledger& ledger) {

@@ -59,7 +59,8 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
     const int months = of.f.schedule.months();
     ledger.section(RecheckSheet::loan, "What the loan costs");
     std::vector<Formula> prepaid{
-        greatest_of({figure("points"), number(0)}), figure("prepaid_interest"),
+        greatest_of({figure("points"), number(0)}) - figure("sellers_points"),
+        figure("prepaid_interest"),
         sum_of_figures(costs_that(of, [](const ClosingCost& c) { return c.finance_charge; }))};
     std::vector<Formula> loan_costs{greatest_of({figure("points"), number(0)}),
                                     sum_of_figures(costs_that(of, [](const ClosingCost& c) {

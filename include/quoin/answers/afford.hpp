@@ -1,0 +1,93 @@
+// "How much home?" The highest contract price that income, debts, cash and the program's own limits
+// allow, exact to the dollar, what binds there, and what a further step would take.
+//
+// A price stands for a home of it: taxes, insurance and costs follow from it, the incentives of the
+// inquiry stay as they are. Limits that jump (bands of insurance, premiums, rates) make what fits
+// come and go as the price rises; the highest price that fits is found all the same.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+#include <quoin/lending/ratio_limits.hpp>
+
+namespace quoin {
+
+enum class AffordLimit {
+    front_ratio, ///< housing over income
+    back_ratio,  ///< housing and debts over income
+    cash,        ///< cash needed and reserves over the cash there is
+    program,     ///< the program refuses: loan limit, LTV, score, cash too short for its least
+};
+
+/// How far a price is from a limit.
+struct LimitRoom {
+    AffordLimit limit = AffordLimit::program;
+    Money room;   ///< a month, or in cash; negative: over it
+    Money needed; ///< what the price takes: a month, or in cash
+    Money most;   ///< what the limit lets it take
+};
+
+/// What a higher price would take.
+struct AffordStep {
+    Money price;
+    Money more_cash;
+    Money more_income; ///< a month, before tax
+    Money less_debts;  ///< a month, instead of more income; nothing to win where they are too small
+    bool debts_suffice = false;
+    std::vector<Refusal> refusals; ///< of the program: money alone does not help
+};
+
+/// A plan that has homes within the price.
+struct AffordPlan {
+    std::string plan;
+    std::string elevation; ///< of the home with the lowest price
+    std::string lot;
+    Money price;
+    int homes = 0; ///< pairs of elevation and free lot that fit
+};
+
+struct AffordScenario {
+    ScenarioTerms terms; ///< at the highest price; without figures where none fits
+    const RatioLimits* ratios = nullptr; ///< in force; nullptr: none are known
+    std::optional<Percent> back;         ///< that was used
+    std::optional<Money> price;          ///< nothing: no price fits
+    ScenarioAnswer scenario;             ///< at that price
+    std::vector<LimitRoom> rooms;        ///< at that price
+    std::vector<AffordLimit> binds;      ///< a dollar more breaks these
+    std::vector<Refusal> refusals;       ///< of the program there
+    std::optional<Money> next_price;     ///< the highest price if what binds did not
+    std::vector<AffordLimit> next_binds;
+    std::optional<AffordStep> step;
+    std::vector<AffordPlan> plans;
+    std::vector<LimitRoom> nearest; ///< where no price fits: the limits at the least price tried
+    Money least_price;              ///< that was tried
+};
+
+/// What the question is asked with besides the inquiry.
+struct AffordFacts {
+    int reserve_months = 0;      ///< months of the payment to be left over in cash
+    bool automated = false;      ///< the ratio of automated underwriting where the program has one
+    Money step = Money::dollars(5000);
+};
+
+struct AffordAnswer {
+    Heading heading;
+    AffordFacts facts;
+    std::vector<AffordScenario> scenarios;
+};
+
+/// Income, debts and cash are the inquiry's; a limit without its figure is not tested.
+[[nodiscard]] AffordAnswer afford(const Sitting& sitting, const AffordFacts& facts);
+
+/// The highest price of a scenario in [from, to], or nothing where none fits: for tests and bounds.
+[[nodiscard]] std::optional<Money> highest_price(const Sitting& sitting, std::size_t scenario,
+                                                 const AffordFacts& facts);
+/// Whether a price fits every limit.
+[[nodiscard]] bool fits_at(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts,
+                           Money price);
+
+} // namespace quoin

@@ -1,0 +1,107 @@
+// Answering how much home each scenario allows.
+#include <quoin/answers/afford.hpp>
+
+#include <algorithm>
+
+#include "afford_search.hpp"
+
+namespace quoin {
+namespace {
+
+/// Homes of the price book on free lots that fit, by plan, without options.
+std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, const AffordSearch& search) {
+    const PriceBook& book = sitting.book();
+    std::vector<AffordPlan> plans;
+    for (std::size_t p = 0; p < book.plans.size(); ++p) {
+        const Plan& plan = book.plans[p];
+        AffordPlan found;
+        found.plan = plan.id;
+        for (const Elevation& elevation : plan.elevations) {
+            for (const Lot& lot : book.lots) {
+                const bool offered = lot.status == LotStatus::free &&
+                                     allows(lot.plans, static_cast<int>(p));
+                if (!offered) continue;
+                const Money price = plan.base_price + elevation.price + lot.premium;
+                if (!search.trial(price, lot.flood_zone).fits()) continue;
+                ++found.homes;
+                if (found.homes > 1 && found.price <= price) continue;
+                found.elevation = elevation.id;
+                found.lot = lot.id;
+                found.price = price;
+            }
+        }
+        if (found.homes > 0) plans.push_back(std::move(found));
+    }
+    return plans;
+}
+
+/// The least price of the book, or of nothing: where a search that finds nothing says how it misses.
+Money least_price_of(const PriceBook& book) {
+    std::optional<Money> least;
+    for (const Plan& plan : book.plans) least = std::min(least.value_or(plan.base_price), plan.base_price);
+    return least.value_or(Money::dollars(1000));
+}
+
+void add_what_binds(const AffordSearch& search, AffordScenario& out) {
+    const PriceTrial above = search.trial(*out.price + Money::dollars(1));
+    out.binds = above.broken;
+    out.refusals = above.figures.refusals;
+    if (out.binds.empty()) return; // the highest price that is looked at
+    const auto next = search.highest(out.binds);
+    if (!next || *next <= *out.price) return;
+    out.next_price = next;
+    for (const AffordLimit limit : search.trial(*next + Money::dollars(1)).broken) {
+        const bool known = std::find(out.binds.begin(), out.binds.end(), limit) != out.binds.end();
+        if (!known) out.next_binds.push_back(limit);
+    }
+}
+
+AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
+                               const AffordFacts& facts) {
+    const AffordSearch search(sitting, scenario, facts);
+    const ScenarioRules& rules = sitting.rules()[scenario];
+    AffordScenario out;
+    out.ratios = search.ratios();
+    out.back = search.back();
+    out.price = search.highest({});
+    if (!out.price) {
+        out.least_price = least_price_of(sitting.book());
+        const PriceTrial least = search.trial(out.least_price);
+        out.nearest = least.rooms;
+        out.refusals = least.figures.refusals;
+        out.scenario = scenario_answer(sitting, rules, least.figures);
+        out.terms = out.scenario.terms;
+        return out;
+    }
+    const PriceTrial at = search.trial(*out.price);
+    out.scenario = scenario_answer(sitting, rules, at.figures);
+    out.terms = out.scenario.terms;
+    out.rooms = at.rooms;
+    add_what_binds(search, out);
+    if (facts.step > Money{}) out.step = search.step_to(*out.price + facts.step);
+    out.plans = plans_that_fit(sitting, search);
+    return out;
+}
+
+} // namespace
+
+AffordAnswer afford(const Sitting& sitting, const AffordFacts& facts) {
+    AffordAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.facts = facts;
+    for (std::size_t i = 0; i < sitting.rules().size(); ++i) {
+        answer.scenarios.push_back(afford_scenario(sitting, i, facts));
+    }
+    return answer;
+}
+
+std::optional<Money> highest_price(const Sitting& sitting, std::size_t scenario,
+                                   const AffordFacts& facts) {
+    return AffordSearch(sitting, scenario, facts).highest({});
+}
+
+bool fits_at(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts, Money price) {
+    return AffordSearch(sitting, scenario, facts).trial(price).fits();
+}
+
+} // namespace quoin

@@ -1,0 +1,60 @@
+// The search for the highest price that fits.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include <quoin/answers/afford.hpp>
+
+namespace quoin {
+
+/// A price under a scenario: what it takes and which limits it breaks.
+struct PriceTrial {
+    LoanFigures figures;
+    std::vector<LimitRoom> rooms; ///< of the limits that are tested; empty where it is refused
+    std::vector<AffordLimit> broken;
+
+    [[nodiscard]] bool fits() const { return broken.empty(); }
+};
+
+class AffordSearch {
+  public:
+    AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts);
+
+    [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
+    [[nodiscard]] std::optional<Percent> back() const { return back_; }
+    [[nodiscard]] PriceTrial trial(Money price) const { return trial(price, home_.flood_zone); }
+    [[nodiscard]] PriceTrial trial(Money price, bool flood_zone) const;
+    /// The highest price that breaks no limit but those ignored.
+    [[nodiscard]] std::optional<Money> highest(const std::vector<AffordLimit>& ignored) const;
+    /// What a price above takes.
+    [[nodiscard]] AffordStep step_to(Money price) const;
+
+  private:
+    /// A price with what is needed to tell whether limits between two prices can jump.
+    struct Point {
+        std::int64_t dollars = 0;
+        bool fits = false;
+        std::array<int, lookup_count + 2> rows{}; ///< of every table that is read
+    };
+
+    void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
+    [[nodiscard]] Point point(std::int64_t dollars) const;
+    [[nodiscard]] std::int64_t upper_bound() const;
+    [[nodiscard]] std::optional<std::int64_t> best(const Point& low, const Point& high) const;
+    [[nodiscard]] std::optional<std::int64_t> best_on_stretch(const Point& low,
+                                                              const Point& high) const;
+    [[nodiscard]] std::optional<std::int64_t> scan(std::int64_t low, std::int64_t high) const;
+
+    const Sitting& sitting_;
+    const ScenarioRules& rules_;
+    const Inquiry& inquiry_;
+    AffordFacts facts_;
+    PricedHome home_;
+    PurchaseFacts purchase_;
+    const RatioLimits* ratios_ = nullptr;
+    std::optional<Percent> back_;
+    mutable std::vector<AffordLimit> ignored_;
+};
+
+} // namespace quoin

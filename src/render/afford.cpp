@@ -1,0 +1,222 @@
+// Rendering what can be afforded.
+#include <quoin/render/afford.hpp>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+
+std::string_view name_of(AffordLimit limit) {
+    switch (limit) {
+    case AffordLimit::front_ratio:
+        return "front_ratio";
+    case AffordLimit::back_ratio:
+        return "back_ratio";
+    case AffordLimit::cash:
+        return "cash";
+    case AffordLimit::program:
+        return "program";
+    }
+    return {};
+}
+
+std::string words(AffordLimit limit, const AffordScenario& s) {
+    switch (limit) {
+    case AffordLimit::front_ratio:
+        return fmt::format("housing over {} of income",
+                           percent_text(s.ratios->front->value(), 0));
+    case AffordLimit::back_ratio:
+        return fmt::format("housing and debts over {} of income",
+                           percent_text(s.back->value(), 0));
+    case AffordLimit::cash:
+        return "the cash there is";
+    case AffordLimit::program:
+        return "the program's own limit";
+    }
+    return {};
+}
+
+std::string listed(const std::vector<AffordLimit>& limits, const AffordScenario& s) {
+    std::string text;
+    for (const AffordLimit limit : limits) {
+        if (!text.empty()) text += ", ";
+        text += words(limit, s);
+    }
+    return text;
+}
+
+std::string rooms_text(const std::vector<LimitRoom>& rooms, const AffordScenario& s) {
+    if (rooms.empty()) return {};
+    Table table({{"", Align::left, 40},
+                 {"takes", Align::right},
+                 {"most", Align::right},
+                 {"left", Align::right}},
+                "    ");
+    for (const LimitRoom& room : rooms) {
+        table.row({words(room.limit, s), dollars(room.needed), dollars(room.most),
+                   dollars(room.room)});
+    }
+    return table.text();
+}
+
+std::string refusals_words(const std::vector<Refusal>& refusals) {
+    std::string text;
+    for (const Refusal& refusal : refusals) text += (text.empty() ? "" : "; ") + words(refusal);
+    return text;
+}
+
+std::string step_words(const AffordStep& step) {
+    std::string text = fmt::format("A home of {} would take", dollars(step.price));
+    std::vector<std::string> parts;
+    if (step.more_cash > Money{}) parts.push_back(dollars(step.more_cash) + " more cash");
+    if (step.more_income > Money{}) {
+        std::string income = dollars(step.more_income) + " more income a month";
+        if (step.debts_suffice) income += ", or " + dollars(step.less_debts) + " less in debts";
+        parts.push_back(std::move(income));
+    }
+    for (std::size_t i = 0; i < parts.size(); ++i) text += (i > 0 ? ", and " : " ") + parts[i];
+    if (!step.refusals.empty()) {
+        return fmt::format("A home of {} is not to be had so: {}.", dollars(step.price),
+                           refusals_words(step.refusals));
+    }
+    return parts.empty() ? std::string{} : text + ".";
+}
+
+std::string plans_text(const AffordScenario& s) {
+    if (s.plans.empty()) return "    No home of the price book is within it.\n";
+    std::string out;
+    for (const AffordPlan& plan : s.plans) {
+        out += fmt::format("    {}: {} {} of elevation and free lot, from {} ({}, lot {})\n",
+                           plan.plan, plan.homes, plan.homes == 1 ? "pair" : "pairs",
+                           dollars(plan.price), plan.elevation, plan.lot);
+    }
+    return out;
+}
+
+std::string none_text(const AffordScenario& s) {
+    std::string out = "  No price fits.";
+    if (!s.refusals.empty()) out += " " + refusals_words(s.refusals) + ".";
+    out += fmt::format(" At {} it would be:\n", dollars(s.least_price));
+    return out + rooms_text(s.nearest, s);
+}
+
+std::string scenario_text(const AffordScenario& s) {
+    std::string out = fmt::format("\n{}\n", s.terms.name);
+    if (!s.price) return out + none_text(s);
+    out += fmt::format("  up to {}: {} a month, {} of cash needed\n", dollars(*s.price),
+                       dollars(s.scenario.monthly.total()), dollars(s.scenario.cash.needed()));
+    out += paragraph(terms_line(s.terms), page_width, "    ", "    ");
+    out += rooms_text(s.rooms, s);
+    if (!s.binds.empty()) {
+        std::string line = "What binds: " + listed(s.binds, s);
+        if (!s.refusals.empty()) line += " (" + refusals_words(s.refusals) + ")";
+        if (s.next_price) {
+            line += fmt::format(". Without it, up to {}", dollars(*s.next_price));
+            if (!s.next_binds.empty()) line += ", where " + listed(s.next_binds, s) + " binds";
+        }
+        out += paragraph(line + ".", page_width, "    ", "    ");
+    }
+    if (s.step) out += paragraph(step_words(*s.step), page_width, "    ", "    ");
+    return out + plans_text(s);
+}
+
+std::vector<std::string> cautions_of(const AffordAnswer& answer) {
+    std::vector<ScenarioTerms> terms;
+    for (const AffordScenario& s : answer.scenarios) terms.push_back(s.terms);
+    std::vector<std::string> notes = loan_cautions(answer.heading, terms);
+    notes.insert(notes.begin(),
+                 "Ratios are guides of the published rules, not an approval: a lender looks at "
+                 "credit, income and assets, and may go above them or stay below. What a buyer "
+                 "can borrow and what suits them are two questions.");
+    return notes;
+}
+
+Json rooms_json(const std::vector<LimitRoom>& rooms) {
+    Json json = Json::array();
+    for (const LimitRoom& room : rooms) {
+        json.push_back({{"limit", std::string(name_of(room.limit))},
+                        {"needed", room.needed.text()},
+                        {"most", room.most.text()},
+                        {"room", room.room.text()}});
+    }
+    return json;
+}
+
+Json limits_json(const std::vector<AffordLimit>& limits) {
+    Json json = Json::array();
+    for (const AffordLimit limit : limits) json.push_back(std::string(name_of(limit)));
+    return json;
+}
+
+Json ratios_json(const AffordScenario& s) {
+    if (s.ratios == nullptr) return nullptr;
+    return {{"front", s.ratios->front ? Json(s.ratios->front->value().text()) : Json(nullptr)},
+            {"back", s.back->value().text()},
+            {"status", std::string(name_of(s.ratios->status))},
+            {"source", s.ratios->source}};
+}
+
+Json step_json(const AffordScenario& s) {
+    if (!s.step) return nullptr;
+    return {{"price", s.step->price.text()},
+            {"more_cash", s.step->more_cash.text()},
+            {"more_income", s.step->more_income.text()},
+            {"less_debts", s.step->less_debts.text()},
+            {"debts_suffice", s.step->debts_suffice},
+            {"refusals", json_of(s.step->refusals)}};
+}
+
+Json scenario_json(const AffordScenario& s) {
+    Json json = {{"terms", json_of(s.terms)},
+                 {"ratios", ratios_json(s)},
+                 {"price", s.price ? Json(s.price->text()) : Json(nullptr)},
+                 {"rooms", rooms_json(s.price ? s.rooms : s.nearest)},
+                 {"binds", limits_json(s.binds)},
+                 {"refusals", json_of(s.refusals)},
+                 {"next_price", s.next_price ? Json(s.next_price->text()) : Json(nullptr)},
+                 {"next_binds", limits_json(s.next_binds)},
+                 {"step", step_json(s)}};
+    if (!s.price) json["least_price"] = s.least_price.text();
+    json["plans"] = Json::array();
+    for (const AffordPlan& plan : s.plans) {
+        json["plans"].push_back({{"plan", plan.plan},
+                                 {"elevation", plan.elevation},
+                                 {"lot", plan.lot},
+                                 {"price", plan.price.text()},
+                                 {"homes", plan.homes}});
+    }
+    if (s.price) json["scenario"] = json_of(s.scenario);
+    return json;
+}
+
+} // namespace
+
+std::string text_of(const AffordAnswer& answer) {
+    std::string out = heading_text(answer.heading, "How much home");
+    if (answer.facts.reserve_months > 0) {
+        out += fmt::format("{} months of the payment kept in reserve\n",
+                           answer.facts.reserve_months);
+    }
+    for (const AffordScenario& s : answer.scenarios) out += scenario_text(s);
+    return out + footing_text(cautions_of(answer));
+}
+
+std::string json_text_of(const AffordAnswer& answer) {
+    Json json = {{"question", "afford"},
+                 {"heading", json_of(answer.heading)},
+                 {"reserve_months", answer.facts.reserve_months},
+                 {"automated", answer.facts.automated}};
+    json["scenarios"] = Json::array();
+    for (const AffordScenario& s : answer.scenarios) json["scenarios"].push_back(scenario_json(s));
+    json["cautions"] = cautions_json(cautions_of(answer));
+    return written(json);
+}
+
+} // namespace quoin
