@@ -26,6 +26,7 @@
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
 #include <quoin/lending/place.hpp>
+#include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
 

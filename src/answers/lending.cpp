@@ -49,6 +49,8 @@ void take_over_rules(Lending& lending, const std::vector<const Document*>& docum
             auto& tables = lending.programs[i].rules[rule];
             if (tables.empty()) tables = other.rules[rule];
         }
+        auto& ratios = lending.programs[i].ratios;
+        if (ratios.empty()) ratios = other.ratios;
     }
 }
 

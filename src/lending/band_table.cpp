@@ -238,6 +238,7 @@ void check_gaps(Reader& reader, const BandTable& table,
 } // namespace
 
 std::string_view name_of(Status status) { return name_in(status_words, status); }
+Status read_status(Reader& reader) { return reader.word("status", status_words); }
 
 std::optional<int> BandTable::row(const Case& where) const {
     const std::size_t width = dimensions.size();
@@ -258,7 +259,7 @@ BandTable read_band_table(Reader& reader) {
     BandTable table;
     table.name = reader.text_or("name", "");
     table.source = reader.text("source");
-    table.status = reader.word("status", status_words);
+    table.status = read_status(reader);
     table.unit = reader.word("value", Words<std::string>{{"percent", "percent"},
                                                          {"points", "points"},
                                                          {"money", "money"},

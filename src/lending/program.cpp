@@ -70,6 +70,13 @@ const BandTable* LoanProgram::in_force(Rule rule, Date as_of, Date closing) cons
     return nullptr;
 }
 
+const RatioLimits* LoanProgram::ratios_in_force(Date as_of) const {
+    for (const RatioLimits& limits : ratios) {
+        if (limits.in_force(as_of)) return &limits;
+    }
+    return nullptr;
+}
+
 LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;
     Reader root(document.root, Path{}, findings);
@@ -93,6 +100,7 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     });
     root.object("adjustable",
                 [&](Reader& item) { program.adjustable = read_adjustable_plan(item); });
+    program.ratios = read_ratio_limits(root);
     if (root.has("rules_of")) program.rules_of = root.id("rules_of");
     root.object(
         "rules",

@@ -82,6 +82,8 @@ struct Band {
 /// What stands behind a table.
 enum class Status { published, from_memory, common_practice, sample };
 [[nodiscard]] std::string_view name_of(Status status);
+/// Reads the member "status".
+[[nodiscard]] Status read_status(Reader& reader);
 
 struct BandTable {
     std::string name;   ///< shown to people; may be empty

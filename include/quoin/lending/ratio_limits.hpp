@@ -1,0 +1,32 @@
+// RatioLimits: how much of the gross income a program lets housing and debts take.
+//
+// A guide of the published underwriting rules, not an approval: lenders and automated underwriting
+// look at more, and go above or stay below it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/lending/band_table.hpp>
+
+namespace quoin {
+
+struct RatioLimits {
+    std::optional<Percent> front; ///< housing over gross monthly income; nothing: no such limit
+    Percent back;                 ///< housing and debts over gross monthly income
+    std::optional<Percent> back_automated; ///< where the program's automated underwriting approves
+    Status status = Status::sample;
+    std::string source;
+    std::optional<Date> effective; ///< first day
+    std::optional<Date> until;     ///< first day after
+
+    [[nodiscard]] bool in_force(Date day) const {
+        return (!effective || *effective <= day) && (!until || day < *until);
+    }
+};
+
+/// Reads the list `ratios` of a program; it may be missing.
+[[nodiscard]] std::vector<RatioLimits> read_ratio_limits(Reader& program);
+
+} // namespace quoin
