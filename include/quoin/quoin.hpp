@@ -59,6 +59,7 @@
 #include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/afford.hpp>
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
@@ -74,6 +75,7 @@
 #include <quoin/answers/tour.hpp>
 
 #include <quoin/render/adds.hpp>
+#include <quoin/render/afford.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>

@@ -9,7 +9,7 @@ namespace quoin {
 namespace {
 
 /// Homes of the price book on free lots that fit, by plan, without options.
-std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, const AffordSearch& search) {
+std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, AffordSearch& search) {
     const PriceBook& book = sitting.book();
     std::vector<AffordPlan> plans;
     for (std::size_t p = 0; p < book.plans.size(); ++p) {
@@ -18,8 +18,8 @@ std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, const AffordSearc
         found.plan = plan.id;
         for (const Elevation& elevation : plan.elevations) {
             for (const Lot& lot : book.lots) {
-                const bool offered = lot.status == LotStatus::free &&
-                                     allows(lot.plans, static_cast<int>(p));
+                const bool offered =
+                    lot.status == LotStatus::free && allows(lot.plans, static_cast<int>(p));
                 if (!offered) continue;
                 const Money price = plan.base_price + elevation.price + lot.premium;
                 if (!search.trial(price, lot.flood_zone).fits()) continue;
@@ -35,14 +35,16 @@ std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, const AffordSearc
     return plans;
 }
 
-/// The least price of the book, or of nothing: where a search that finds nothing says how it misses.
+/// The least price of the book, or of nothing: where a search that finds nothing says how it
+/// misses.
 Money least_price_of(const PriceBook& book) {
     std::optional<Money> least;
-    for (const Plan& plan : book.plans) least = std::min(least.value_or(plan.base_price), plan.base_price);
+    for (const Plan& plan : book.plans)
+        least = std::min(least.value_or(plan.base_price), plan.base_price);
     return least.value_or(Money::dollars(1000));
 }
 
-void add_what_binds(const AffordSearch& search, AffordScenario& out) {
+void add_what_binds(AffordSearch& search, AffordScenario& out) {
     const PriceTrial above = search.trial(*out.price + Money::dollars(1));
     out.binds = above.broken;
     out.refusals = above.figures.refusals;
@@ -58,10 +60,10 @@ void add_what_binds(const AffordSearch& search, AffordScenario& out) {
 
 AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
                                const AffordFacts& facts) {
-    const AffordSearch search(sitting, scenario, facts);
+    AffordSearch search(sitting, scenario, facts);
     const ScenarioRules& rules = sitting.rules()[scenario];
     AffordScenario out;
-    out.ratios = search.ratios();
+    if (search.ratios() != nullptr) out.ratios = *search.ratios();
     out.back = search.back();
     out.price = search.highest({});
     if (!out.price) {

@@ -2,8 +2,9 @@
 //
 // Between two prices at which every table is read in the same rows, all that a price takes rises
 // with it, but for cents of rounding: whole-dollar loans and the cents of a financed fee move the
-// cash by less than two dollars, a few dozen dollars of price. So a stretch without a jump is halved
-// and its end looked at dollar by dollar; a stretch with one is cut in two, the upper half first.
+// cash by less than two dollars, a few dozen dollars of price. So a stretch without a jump is
+// halved and its end looked at dollar by dollar; a stretch with one is cut in two, the upper half
+// first.
 #include "afford_search.hpp"
 
 #include <algorithm>
@@ -13,7 +14,7 @@
 namespace quoin {
 namespace {
 
-constexpr std::int64_t wiggle = 64;              ///< dollars looked at one by one
+constexpr std::int64_t wiggle = 64; ///< dollars looked at one by one
 constexpr std::int64_t highest_looked_at = 20'000'000;
 constexpr std::int64_t lowest_looked_at = 1'000;
 
@@ -35,9 +36,11 @@ bool has(const std::vector<AffordLimit>& limits, AffordLimit limit) {
 } // namespace
 
 AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts)
-    : sitting_(sitting), rules_(sitting.rules()[scenario]), inquiry_(sitting.inquiry()),
-      facts_(facts), home_(price_home(sitting.book(), sitting.inquiry().selection)),
+    : scenario_(*sitting.rules()[scenario].scenario), rules_(sitting.rules()[scenario]),
+      inquiry_(sitting.inquiry()), facts_(facts),
+      home_(price_home(sitting.book(), sitting.inquiry().selection)),
       purchase_(sitting.inquiry().facts) {
+    rules_.scenario = &scenario_;
     purchase_.appraised_value.reset(); // of one home, not of any price
     home_.lines.clear();
     ratios_ = rules_.program->ratios_in_force(inquiry_.as_of);
@@ -51,13 +54,30 @@ void AffordSearch::add_room(PriceTrial& trial, AffordLimit limit, Money needed, 
     if (needed > most) trial.broken.push_back(limit);
 }
 
-PriceTrial AffordSearch::trial(Money price, bool flood_zone) const {
+/// Where the down payment is whatever the cash allows, it leaves the reserves, whose size follows
+/// from the loan: so the cash is lowered until both fit.
+LoanFigures AffordSearch::figures_of(const PricedHome& home) {
+    constexpr int most_rounds = 8;
+    LoanFigures figures = loan_figures(rules_, home, purchase_);
+    if (scenario_.down.by != DownPayment::By::cash || !inquiry_.cash) return figures;
+    const Money asked = scenario_.down.amount;
+    for (int round = 0; round < most_rounds && figures.available(); ++round) {
+        const Money takes = figures.cash.needed() + figures.monthly.total() * facts_.reserve_months;
+        if (takes <= *inquiry_.cash) break;
+        scenario_.down.amount = scenario_.down.amount - (takes - *inquiry_.cash);
+        figures = loan_figures(rules_, home, purchase_);
+    }
+    scenario_.down.amount = asked;
+    return figures;
+}
+
+PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
     PricedHome home = home_;
     home.base_price = price;
     home.contract_price = price;
     home.flood_zone = flood_zone;
     PriceTrial trial;
-    trial.figures = loan_figures(rules_, home, purchase_);
+    trial.figures = figures_of(home);
     if (!trial.figures.available()) {
         trial.broken.push_back(AffordLimit::program);
         return trial;
@@ -68,8 +88,8 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) const {
         if (ratios_->front) {
             add_room(trial, AffordLimit::front_ratio, month, share_of(income, *ratios_->front));
         }
-        add_room(trial, AffordLimit::back_ratio,
-                 month + inquiry_.monthly_debts.value_or(Money{}), share_of(income, *back_));
+        add_room(trial, AffordLimit::back_ratio, month + inquiry_.monthly_debts.value_or(Money{}),
+                 share_of(income, *back_));
     }
     if (inquiry_.cash) {
         add_room(trial, AffordLimit::cash,
@@ -78,7 +98,7 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) const {
     return trial;
 }
 
-AffordSearch::Point AffordSearch::point(std::int64_t dollars) const {
+AffordSearch::Point AffordSearch::point(std::int64_t dollars) {
     const PriceTrial at = trial(Money::dollars(dollars));
     Point point;
     point.dollars = dollars;
@@ -86,7 +106,8 @@ AffordSearch::Point AffordSearch::point(std::int64_t dollars) const {
                              [&](AffordLimit limit) { return has(ignored_, limit); });
     std::copy(at.figures.rows.begin(), at.figures.rows.end(), point.rows.begin());
     int refused = 0; // which refusals there are, as bits
-    for (const Refusal& refusal : at.figures.refusals) refused |= 1 << static_cast<int>(refusal.why);
+    for (const Refusal& refusal : at.figures.refusals)
+        refused |= 1 << static_cast<int>(refusal.why);
     point.rows[lookup_count] = refused;
     const BandTable* limit = rules_.rule(Rule::maximum_ltv);
     const auto row = limit != nullptr ? limit->row(loan_case(rules_, at.figures)) : std::nullopt;
@@ -105,8 +126,7 @@ std::int64_t AffordSearch::upper_bound() const {
     std::int64_t high = highest_looked_at;
     while (high - low > 1) {
         const std::int64_t loan = low + (high - low) / 2;
-        const bool over =
-            level_payment(Money::dollars(loan), lowest, rules_.scenario->term) > most;
+        const bool over = level_payment(Money::dollars(loan), lowest, rules_.scenario->term) > most;
         (over ? high : low) = loan;
     }
     const DownPayment& down = rules_.scenario->down;
@@ -122,15 +142,14 @@ std::int64_t AffordSearch::upper_bound() const {
                     highest_looked_at);
 }
 
-std::optional<std::int64_t> AffordSearch::scan(std::int64_t low, std::int64_t high) const {
+std::optional<std::int64_t> AffordSearch::scan(std::int64_t low, std::int64_t high) {
     for (std::int64_t dollars = high; dollars >= low; --dollars) {
         if (point(dollars).fits) return dollars;
     }
     return std::nullopt;
 }
 
-std::optional<std::int64_t> AffordSearch::best_on_stretch(const Point& low,
-                                                          const Point& high) const {
+std::optional<std::int64_t> AffordSearch::best_on_stretch(const Point& low, const Point& high) {
     if (!low.fits) return scan(low.dollars, std::min(low.dollars + wiggle, high.dollars));
     std::int64_t good = low.dollars;
     std::int64_t bad = high.dollars;
@@ -141,7 +160,7 @@ std::optional<std::int64_t> AffordSearch::best_on_stretch(const Point& low,
     return scan(good, std::min(good + wiggle, high.dollars));
 }
 
-std::optional<std::int64_t> AffordSearch::best(const Point& low, const Point& high) const {
+std::optional<std::int64_t> AffordSearch::best(const Point& low, const Point& high) {
     if (high.fits) return high.dollars;
     if (low.rows == high.rows) return best_on_stretch(low, high);
     if (high.dollars - low.dollars <= wiggle) return scan(low.dollars, high.dollars);
@@ -150,16 +169,17 @@ std::optional<std::int64_t> AffordSearch::best(const Point& low, const Point& hi
     return best(low, middle);
 }
 
-std::optional<Money> AffordSearch::highest(const std::vector<AffordLimit>& ignored) const {
-    ignored_ = ignored;
-    const std::int64_t end = has(ignored, AffordLimit::back_ratio) ? highest_looked_at : upper_bound();
+std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored) {
+    ignored_ = std::move(ignored);
+    const bool bounded = !has(ignored_, AffordLimit::back_ratio);
+    const std::int64_t end = bounded ? upper_bound() : highest_looked_at;
     const auto found = best(point(lowest_looked_at), point(std::max(end, lowest_looked_at)));
     ignored_.clear();
     if (!found) return std::nullopt;
     return Money::dollars(*found);
 }
 
-AffordStep AffordSearch::step_to(Money price) const {
+AffordStep AffordSearch::step_to(Money price) {
     const PriceTrial at = trial(price);
     AffordStep step;
     step.price = price;

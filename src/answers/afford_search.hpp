@@ -23,12 +23,12 @@ class AffordSearch {
 
     [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
     [[nodiscard]] std::optional<Percent> back() const { return back_; }
-    [[nodiscard]] PriceTrial trial(Money price) const { return trial(price, home_.flood_zone); }
-    [[nodiscard]] PriceTrial trial(Money price, bool flood_zone) const;
+    [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
+    [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
     /// The highest price that breaks no limit but those ignored.
-    [[nodiscard]] std::optional<Money> highest(const std::vector<AffordLimit>& ignored) const;
+    [[nodiscard]] std::optional<Money> highest(std::vector<AffordLimit> ignored);
     /// What a price above takes.
-    [[nodiscard]] AffordStep step_to(Money price) const;
+    [[nodiscard]] AffordStep step_to(Money price);
 
   private:
     /// A price with what is needed to tell whether limits between two prices can jump.
@@ -39,22 +39,22 @@ class AffordSearch {
     };
 
     void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
-    [[nodiscard]] Point point(std::int64_t dollars) const;
+    [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
+    [[nodiscard]] Point point(std::int64_t dollars);
     [[nodiscard]] std::int64_t upper_bound() const;
-    [[nodiscard]] std::optional<std::int64_t> best(const Point& low, const Point& high) const;
-    [[nodiscard]] std::optional<std::int64_t> best_on_stretch(const Point& low,
-                                                              const Point& high) const;
-    [[nodiscard]] std::optional<std::int64_t> scan(std::int64_t low, std::int64_t high) const;
+    [[nodiscard]] std::optional<std::int64_t> best(const Point& low, const Point& high);
+    [[nodiscard]] std::optional<std::int64_t> best_on_stretch(const Point& low, const Point& high);
+    [[nodiscard]] std::optional<std::int64_t> scan(std::int64_t low, std::int64_t high);
 
-    const Sitting& sitting_;
-    const ScenarioRules& rules_;
+    Scenario scenario_; ///< its cash is lowered by the reserves
+    ScenarioRules rules_;
     const Inquiry& inquiry_;
     AffordFacts facts_;
     PricedHome home_;
     PurchaseFacts purchase_;
     const RatioLimits* ratios_ = nullptr;
     std::optional<Percent> back_;
-    mutable std::vector<AffordLimit> ignored_;
+    std::vector<AffordLimit> ignored_; ///< while highest() runs
 };
 
 } // namespace quoin

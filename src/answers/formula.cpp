@@ -49,6 +49,11 @@ Formula figure(std::string id) {
 }
 
 Formula sum_of(std::vector<Formula> parts) {
+    const auto adds_nothing = [](const Formula& part) {
+        return part.kind == Kind::number && part.value == Decimal{};
+    };
+    if (parts.size() > 1) std::erase_if(parts, adds_nothing);
+    if (parts.empty()) return number(0);
     return parts.size() == 1 ? std::move(parts.front()) : of(Kind::sum, std::move(parts));
 }
 

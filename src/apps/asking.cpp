@@ -77,4 +77,29 @@ RunAs run_as(const Sitting& sitting, std::size_t scenario, const RunText& text) 
     return run;
 }
 
+AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text) {
+    constexpr int most_months = 24;
+    AffordFacts facts;
+    facts.automated = text.automated;
+    if (!text.reserves.empty()) {
+        const auto months = Decimal::parse(text.reserves);
+        if (!months || !months->is_whole() || *months < Decimal{} ||
+            *months > Decimal::whole(most_months)) {
+            refuse(problems::payment_input("--reserves", text.reserves,
+                                           "a whole number of months from 0 to 24"));
+        }
+        facts.reserve_months = static_cast<int>(months->rounded(Rounding::down));
+    }
+    if (!text.step.empty()) {
+        const auto step = Money::parse(text.step);
+        if (!step || *step <= Money{}) {
+            refuse(
+                problems::payment_input("--step", text.step, "an amount above zero, such as 5000"));
+        }
+        facts.step = *step;
+    }
+    if (!inquiry.monthly_income && !inquiry.cash) refuse(problems::no_means());
+    return facts;
+}
+
 } // namespace quoin::apps

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include <quoin/answers/afford.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/sitting.hpp>
@@ -34,5 +35,14 @@ struct RunText {
     bool worst_case = false;
 };
 [[nodiscard]] RunAs run_as(const Sitting& sitting, std::size_t scenario, const RunText& text);
+
+/// What can be afforded, as text; empty where nothing was said.
+struct AffordText {
+    std::string reserves; ///< months
+    std::string step;     ///< dollars
+    bool automated = false;
+};
+/// Throws Refused too where the inquiry has neither income nor cash to hold a price against.
+[[nodiscard]] AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text);
 
 } // namespace quoin::apps

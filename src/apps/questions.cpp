@@ -5,6 +5,7 @@
 #include <optional>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -16,6 +17,7 @@
 #include <quoin/answers/sitting.hpp>
 #include <quoin/answers/tour.hpp>
 #include <quoin/render/adds.hpp>
+#include <quoin/render/afford.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -76,6 +78,13 @@ std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
 std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     const std::size_t scenario = scenario_of(inquiry, given);
     return json_text_of(recheck(Sitting(desk, inquiry), scenario));
+}
+
+std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const AffordText text{one(given, "reserves").value_or(""), one(given, "step").value_or(""),
+                          given.count("automated") > 0};
+    const AffordFacts facts = afford_facts(inquiry, text);
+    return json_text_of(afford(Sitting(desk, inquiry), facts));
 }
 
 std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
@@ -142,6 +151,14 @@ const std::vector<Question>& questions() {
          {scenario},
          json_type,
          recheck_json},
+        {"afford",
+         "The highest price that income, debts, cash and the programs allow",
+         {{"reserves", "months of the payment to be left over in cash, 0 to 24", Need::optional},
+          {"step", "the higher price to ask about, in dollars more", Need::optional},
+          {"automated", "the ratio of automated underwriting, where the program has one",
+           Need::flag}},
+         json_type,
+         afford_json},
         {"shown",
          "What the furnished model shows, against what is included and chosen",
          {},

@@ -30,11 +30,9 @@ std::string_view name_of(AffordLimit limit) {
 std::string words(AffordLimit limit, const AffordScenario& s) {
     switch (limit) {
     case AffordLimit::front_ratio:
-        return fmt::format("housing over {} of income",
-                           percent_text(s.ratios->front->value(), 0));
+        return fmt::format("housing over {} of income", percent_text(s.ratios->front->value(), 0));
     case AffordLimit::back_ratio:
-        return fmt::format("housing and debts over {} of income",
-                           percent_text(s.back->value(), 0));
+        return fmt::format("housing and debts over {} of income", percent_text(s.back->value(), 0));
     case AffordLimit::cash:
         return "the cash there is";
     case AffordLimit::program:
@@ -60,8 +58,8 @@ std::string rooms_text(const std::vector<LimitRoom>& rooms, const AffordScenario
                  {"left", Align::right}},
                 "    ");
     for (const LimitRoom& room : rooms) {
-        table.row({words(room.limit, s), dollars(room.needed), dollars(room.most),
-                   dollars(room.room)});
+        table.row(
+            {words(room.limit, s), dollars(room.needed), dollars(room.most), dollars(room.room)});
     }
     return table.text();
 }
@@ -156,7 +154,7 @@ Json limits_json(const std::vector<AffordLimit>& limits) {
 }
 
 Json ratios_json(const AffordScenario& s) {
-    if (s.ratios == nullptr) return nullptr;
+    if (!s.ratios) return nullptr;
     return {{"front", s.ratios->front ? Json(s.ratios->front->value().text()) : Json(nullptr)},
             {"back", s.back->value().text()},
             {"status", std::string(name_of(s.ratios->status))},
@@ -201,8 +199,8 @@ Json scenario_json(const AffordScenario& s) {
 std::string text_of(const AffordAnswer& answer) {
     std::string out = heading_text(answer.heading, "How much home");
     if (answer.facts.reserve_months > 0) {
-        out += fmt::format("{} months of the payment kept in reserve\n",
-                           answer.facts.reserve_months);
+        out +=
+            fmt::format("{} months of the payment kept in reserve\n", answer.facts.reserve_months);
     }
     for (const AffordScenario& s : answer.scenarios) out += scenario_text(s);
     return out + footing_text(cautions_of(answer));

@@ -163,6 +163,7 @@ const std::vector<std::string_view>& all_ids() {
         "no-model",
         "scenario-unknown",
         "scenario-barred",
+        "no-means",
         "option-unknown",
         "option-number",
         "payment-input",
@@ -490,6 +491,12 @@ Problem credit_use_not_allowed(const Spot& spot, std::string_view use) {
 Problem no_model(std::string file) {
     return of_file(std::move(file), "no-model", "no furnished model in the price book",
                    "a price book with \"model\"", "");
+}
+
+Problem no_means() {
+    return at(Span{}, "no-means", "neither \"income\" nor \"cash\" in the inquiry",
+              "what a price is to be held against",
+              "add \"income\": {\"monthly\": \"8000\"}, \"debts\" and \"cash\"");
 }
 
 Problem scenario_barred(std::string_view name) {

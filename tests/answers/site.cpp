@@ -60,7 +60,7 @@ TEST_CASE("What would fall out is all that has to: without it the rules hold the
 TEST_CASE("The programs are those the rate sheet has ladders for") {
     const Sitting sitting = six_programs().sitting();
     const ProgramsAnswer answer = programs(sitting);
-    REQUIRE(answer.programs.size() == 4);
+    REQUIRE(answer.programs.size() == 6);
     std::size_t ladders = 0;
     for (const OfferedProgram& program : answer.programs) {
         CHECK_FALSE(program.fine_print.empty());

@@ -6,7 +6,7 @@ Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
 A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
 year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock
-89 figures, each reckoned a second time from its formula in exact fractions: all agree to the last
+90 figures, each reckoned a second time from its formula in exact fractions: all agree to the last
 digit. Roundings are numbered as in docs/roundings.md.
 
 The home
@@ -195,7 +195,7 @@ Prepaids and escrow
         a year $0.00; months of insurance prepaid 12
       rounding 21
   bills prepaid: $296.99
-      = insurance prepaid + 0
+      = insurance prepaid
         with insurance prepaid $296.99
   property tax and district charges, due 2027-06-30: $618.72
       = (property tax, a year + district charges, a year) × 50 ÷ 100, to the cent
@@ -272,6 +272,8 @@ Credits and the cash to close
   credits used: $1,200.00
       = of it for closing costs + of it for prepaids and escrow
         with of it for closing costs $900.00; of it for prepaids and escrow $300.00
+  points that interested parties pay: $0.00
+      = 0
   cash needed: $36,254.73
       = down payment + points (a credit if negative, up to the closing costs) + closing costs of
         the buyer + prepaid interest + bills prepaid + escrow, first deposit − credits used
@@ -284,10 +286,10 @@ Credits and the cash to close
 
 What the loan costs
   prepaid finance charge: $874.15
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) + prepaid
-        interest + 0
-        with points (a credit if negative, up to the closing costs) $681.20; prepaid interest
-        $192.95
+      = the greatest of (points (a credit if negative, up to the closing costs); 0) − points that
+        interested parties pay + prepaid interest
+        with points (a credit if negative, up to the closing costs) $681.20; points that
+        interested parties pay $0.00; prepaid interest $192.95
       12 CFR 1026; published: 1026.4, 1026.18
   amount financed: $67,245.85
       = loan − prepaid finance charge
@@ -2629,7 +2631,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "figures": [
         {
           "id": "contribution_percent",
-          "name": "interested parties may give, of the value",
+          "name": "interested parties may give, of the price",
           "unit": "percent",
           "value": "6",
           "shown": "6 %",
@@ -2649,9 +2651,9 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "23743.50",
           "shown": "$23,743.50",
-          "formula": "value (the price, until it is appraised) × interested parties may give, of the value ÷ 100, down to the cent",
+          "formula": "contract price × interested parties may give, of the price ÷ 100, down to the cent",
           "inputs": [
-            "value",
+            "contract_price",
             "contribution_percent"
           ],
           "rounding": 11,
@@ -2742,6 +2744,22 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
+          "id": "sellers_points",
+          "name": "points that interested parties pay",
+          "unit": "dollars",
+          "value": "0.00",
+          "shown": "$0.00",
+          "formula": "0",
+          "inputs": [],
+          "rounding": null,
+          "rule": null,
+          "effective": null,
+          "until": null,
+          "status": null,
+          "source": null,
+          "agrees": true
+        },
+        {
           "id": "upfront_in_cash",
           "name": "upfront fee paid in cash",
           "unit": "dollars",
@@ -2815,9 +2833,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "8676.92",
           "shown": "$8,676.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
           "inputs": [
             "points",
+            "sellers_points",
             "prepaid_interest",
             "cost_1",
             "cost_4",
@@ -3074,7 +3093,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
   ],
-  "figures": 141,
+  "figures": 142,
   "differences": 0,
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -51,15 +51,15 @@ struct AffordPlan {
 };
 
 struct AffordScenario {
-    ScenarioTerms terms; ///< at the highest price; without figures where none fits
-    const RatioLimits* ratios = nullptr; ///< in force; nullptr: none are known
-    std::optional<Percent> back;         ///< that was used
-    std::optional<Money> price;          ///< nothing: no price fits
-    ScenarioAnswer scenario;             ///< at that price
-    std::vector<LimitRoom> rooms;        ///< at that price
-    std::vector<AffordLimit> binds;      ///< a dollar more breaks these
-    std::vector<Refusal> refusals;       ///< of the program there
-    std::optional<Money> next_price;     ///< the highest price if what binds did not
+    ScenarioTerms terms;               ///< at the highest price; without figures where none fits
+    std::optional<RatioLimits> ratios; ///< in force; nothing: none are known
+    std::optional<Percent> back;       ///< that was used
+    std::optional<Money> price;        ///< nothing: no price fits
+    ScenarioAnswer scenario;           ///< at that price
+    std::vector<LimitRoom> rooms;      ///< at that price
+    std::vector<AffordLimit> binds;    ///< a dollar more breaks these
+    std::vector<Refusal> refusals;     ///< of the program there
+    std::optional<Money> next_price;   ///< the highest price if what binds did not
     std::vector<AffordLimit> next_binds;
     std::optional<AffordStep> step;
     std::vector<AffordPlan> plans;
@@ -69,8 +69,8 @@ struct AffordScenario {
 
 /// What the question is asked with besides the inquiry.
 struct AffordFacts {
-    int reserve_months = 0;      ///< months of the payment to be left over in cash
-    bool automated = false;      ///< the ratio of automated underwriting where the program has one
+    int reserve_months = 0; ///< months of the payment to be left over in cash
+    bool automated = false; ///< the ratio of automated underwriting where the program has one
     Money step = Money::dollars(5000);
 };
 

@@ -94,6 +94,7 @@ Problem credit_use_not_allowed(const Spot& spot, std::string_view use);
 
 // Questions.
 Problem no_model(std::string file);
+Problem no_means();
 Problem scenario_barred(std::string_view name);
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names);

@@ -1,0 +1,181 @@
+// How much home: held against every dollar of a window, and against the published ratios.
+#include <shown.hpp>
+
+#include <algorithm>
+
+#include <quoin/answers/afford.hpp>
+#include <quoin/render/afford.hpp>
+
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+std::unique_ptr<apps::Loaded> buyer(const std::string& name) {
+    return apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/" + name + ".json",
+                              QUOIN_SOURCE_DIR "/rates");
+}
+
+/// The highest price is one that fits, and nothing above it does: dollar by dollar at first, then
+/// in steps that share no factor with anything, up to five millions.
+void check_highest(const Sitting& sitting, std::size_t s, const AffordFacts& facts) {
+    const auto price = highest_price(sitting, s, facts);
+    constexpr std::int64_t window = 400;
+    constexpr std::int64_t stride = 1'511;
+    std::int64_t dollars = 1'000;
+    if (price) {
+        REQUIRE(fits_at(sitting, s, facts, *price));
+        dollars = price->count() / 100;
+    }
+    for (std::int64_t above = dollars + 1; above <= dollars + window; ++above) {
+        if (fits_at(sitting, s, facts, Money::dollars(above))) FAIL(above);
+    }
+    for (std::int64_t above = dollars + window; above < 1'500'000; above += stride) {
+        if (fits_at(sitting, s, facts, Money::dollars(above))) FAIL(above);
+    }
+}
+
+const AffordScenario& scenario_named(const AffordAnswer& answer, const std::string& name) {
+    for (const AffordScenario& s : answer.scenarios) {
+        if (s.terms.name == name) return s;
+    }
+    throw std::runtime_error("no scenario " + name);
+}
+
+const LimitRoom& room_of(const AffordScenario& s, AffordLimit limit) {
+    for (const LimitRoom& room : s.rooms) {
+        if (room.limit == limit) return room;
+    }
+    throw std::runtime_error("no such limit");
+}
+
+} // namespace
+
+TEST_CASE("The highest price fits and nothing above it does, over incomes, debts and cash") {
+    for (const char* name : {"six-programs", "short-of-cash", "moves-again"}) {
+        const auto loaded = buyer(name);
+        int turn = 0;
+        for (const char* income : {"4100", "9950", "21000"}) {
+            Inquiry inquiry = loaded->inquiry;
+            inquiry.monthly_income = money(income);
+            inquiry.monthly_debts = Money::dollars(120 * ++turn);
+            if (turn == 2) inquiry.cash = money("61234.56");
+            const Sitting sitting(loaded->desk, inquiry);
+            for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
+                CAPTURE(name, income, inquiry.scenarios[s].name);
+                check_highest(sitting, s, {turn % 2, false, Money::dollars(5000)});
+            }
+        }
+    }
+}
+
+TEST_CASE("Cash alone, without income, is a limit too") {
+    const auto loaded = buyer("six-programs");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income.reset();
+    inquiry.cash = money("40000");
+    const Sitting sitting(loaded->desk, inquiry);
+    for (std::size_t s = 0; s < 4; ++s) {
+        CAPTURE(inquiry.scenarios[s].name);
+        const auto price = highest_price(sitting, s, {});
+        REQUIRE(price);
+        CHECK_FALSE(fits_at(sitting, s, {}, *price + Money::dollars(1)));
+    }
+}
+
+TEST_CASE("FHA's 31/43 and USDA's 34/41 are shares of gross income, HUD 4000.1, HB-1-3555") {
+    const auto loaded = buyer("six-programs");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("6000");
+    inquiry.monthly_debts = money("500");
+    inquiry.cash = money("500000");
+    const AffordAnswer answer = afford(Sitting(loaded->desk, inquiry), {});
+    const AffordScenario& fha = scenario_named(answer, "FHA, 3.5 % down, 30 years");
+    CHECK(room_of(fha, AffordLimit::front_ratio).most == money("1860"));
+    CHECK(room_of(fha, AffordLimit::back_ratio).most == money("2580"));
+    const AffordScenario& usda = scenario_named(answer, "USDA, nothing down, 30 years");
+    CHECK(room_of(usda, AffordLimit::front_ratio).most == money("2040"));
+    CHECK(room_of(usda, AffordLimit::back_ratio).most == money("2460"));
+    const AffordScenario& va = scenario_named(answer, "VA, nothing down, first use");
+    CHECK(room_of(va, AffordLimit::back_ratio).most == money("2460")); // 38 CFR 36.4340: 41 %
+    CHECK(va.rooms.size() == 2);                                       // no front ratio; cash
+}
+
+TEST_CASE("What binds is broken a dollar higher, and without it the next limit is reached") {
+    const auto loaded = buyer("short-of-cash");
+    const AffordAnswer answer = afford(loaded->sitting(), {});
+    for (const AffordScenario& s : answer.scenarios) {
+        CAPTURE(s.terms.name);
+        REQUIRE(s.price);
+        REQUIRE_FALSE(s.binds.empty());
+        for (const LimitRoom& room : s.rooms) CHECK(room.room >= Money{});
+        if (!s.next_price) continue;
+        CHECK(*s.next_price > *s.price);
+        for (const AffordLimit next : s.next_binds) {
+            CHECK(std::find(s.binds.begin(), s.binds.end(), next) == s.binds.end());
+        }
+    }
+}
+
+TEST_CASE("What a step takes is enough, and a cent less is not") {
+    const auto loaded = buyer("short-of-cash");
+    const Money cent = Money::cents(1);
+    const AffordAnswer answer = afford(loaded->sitting(), {});
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        const AffordScenario& s = answer.scenarios[i];
+        CAPTURE(s.terms.name);
+        REQUIRE(s.step);
+        if (s.terms.down_from_cash || !s.step->refusals.empty()) continue;
+        const auto with = [&](Money income, Money cash) {
+            Inquiry inquiry = loaded->inquiry;
+            inquiry.monthly_income = *inquiry.monthly_income + income;
+            inquiry.cash = *inquiry.cash + cash;
+            return fits_at(Sitting(loaded->desk, inquiry), i, {}, s.step->price);
+        };
+        CHECK(with(s.step->more_income, s.step->more_cash));
+        if (s.step->more_cash > Money{}) {
+            CHECK_FALSE(with(s.step->more_income, s.step->more_cash - cent));
+        }
+        // Down to the cent of the share: a few cents of income can share one.
+        if (s.step->more_income > Money{}) {
+            CHECK_FALSE(with(s.step->more_income - cent * 4, s.step->more_cash));
+        }
+        if (!s.step->debts_suffice || s.step->less_debts.is_zero()) continue;
+        Inquiry inquiry = loaded->inquiry;
+        inquiry.monthly_debts = *inquiry.monthly_debts - s.step->less_debts;
+        inquiry.cash = *inquiry.cash + s.step->more_cash;
+        CHECK(fits_at(Sitting(loaded->desk, inquiry), i, {}, s.step->price));
+    }
+}
+
+TEST_CASE("Debts over the income leave nothing, and the miss is said") {
+    const auto loaded = buyer("six-programs");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("2000");
+    inquiry.monthly_debts = money("2500");
+    const AffordAnswer answer = afford(Sitting(loaded->desk, inquiry), {});
+    for (const AffordScenario& s : answer.scenarios) {
+        CHECK_FALSE(s.price);
+        CHECK(std::any_of(s.nearest.begin(), s.nearest.end(),
+                          [](const LimitRoom& room) { return room.room < Money{}; }));
+    }
+    CHECK(text_of(answer).find("No price fits.") != std::string::npos);
+}
+
+TEST_CASE("A raise never lowers what fits, and neither does more cash") {
+    const auto loaded = buyer("six-programs");
+    const auto at = [&](std::int64_t income, std::int64_t cash, std::size_t s) {
+        Inquiry inquiry = loaded->inquiry;
+        inquiry.monthly_income = Money::dollars(income);
+        inquiry.cash = Money::dollars(cash);
+        return highest_price(Sitting(loaded->desk, inquiry), s, {}).value_or(Money{});
+    };
+    for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
+        for (const std::int64_t income : {3'000, 6'000, 12'000}) {
+            CHECK(at(income, 60'000, s) <= at(income + 500, 60'000, s));
+            CHECK(at(income, 60'000, s) <= at(income, 75'000, s));
+        }
+    }
+}

@@ -1,0 +1,916 @@
+# How much home: what binds, what comes next, what a step takes.
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/six-programs.json --reserves 2 --step 10000
+How much home
+Oxbarrow Meadow, Tarnwick Builders
+Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
+as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 14 May 2027
+prepared by Sales desk, Oxbarrow Meadow
+2 months of the payment kept in reserve
+
+Conventional, 5 % down, 30 years
+  up to $513,765.00: $4,087.50 a month, $29,092.51 of cash needed
+    Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.846 %, 30 years, $25,689.00 down
+    (5.00 %), LTV 95.00 %, 180-day lock
+                                                takes         most        left
+    housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
+    the cash there is                      $37,267.51  $121,000.00  $83,732.49
+    What binds: housing and debts over 45 % of income. Without it, up to $876,579.00, where the
+    program's own limit binds.
+    A home of $523,765.00 would take $175.07 more income a month, or $78.78 less in debts.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 11 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+
+Conventional, 20 % down, 20 years
+  up to $547,920.00: $4,029.62 a month, $112,940.50 of cash needed
+    Conventional fixed: 6.125 % note rate, -0.125 points, APR 6.160 %, 20 years, $109,584.00 down
+    (20.00 %), LTV 80.00 %, 180-day lock
+                                                 takes         most    left
+    housing and debts over 45 % of income    $4,419.62    $4,477.50  $57.88
+    the cash there is                      $120,999.74  $121,000.00   $0.26
+    What binds: the cash there is. Without it, up to $555,871.00, where housing and debts over
+    45 % of income binds.
+    A home of $557,920.00 would take $2,279.45 more cash, and $33.16 more income a month, or
+    $14.92 less in debts.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 16 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+
+Conventional, 10 % down, 15 years
+  up to $444,323.00: $4,087.50 a month, $45,511.98 of cash needed
+    Conventional fixed: 5.625 % note rate, -0.375 points, APR 5.773 %, 15 years, $44,433.00 down
+    (10.00 %), LTV 90.00 %, 180-day lock
+                                                takes         most        left
+    housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
+    the cash there is                      $53,686.98  $121,000.00  $67,313.02
+    What binds: housing and debts over 45 % of income. Without it, up to $925,278.00, where the
+    program's own limit binds.
+    A home of $454,323.00 would take $202.40 more income a month, or $91.08 less in debts.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 10 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 1 pair of elevation and free lot, from $439,900.00 (field, lot 3)
+
+FHA, 3.5 % down, 30 years
+  up to $393,648.00: $3,084.50 a month, $15,874.48 of cash needed
+    FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.613 %, 30 years, $13,778.00 down
+    (3.50 %), LTV 96.50 %, 180-day lock
+                                                takes         most        left
+    housing over 31 % of income             $3,084.50    $3,084.50       $0.00
+    housing and debts over 43 % of income   $3,474.50    $4,278.50     $804.00
+    the cash there is                      $22,043.48  $121,000.00  $98,956.52
+    What binds: housing over 31 % of income. Without it, up to $497,635.00, where housing and
+    debts over 43 % of income binds.
+    A home of $403,648.00 would take $249.42 more income a month.
+    No home of the price book is within it.
+
+VA, nothing down, first use
+  up to $484,778.00: $3,689.50 a month, $3,018.71 of cash needed
+    VA-guaranteed fixed: 5.875 % note rate, -0.125 points, APR 6.096 %, 30 years, $0.00 down
+    (0.00 %), LTV 100.00 %, 180-day lock
+                                                takes         most         left
+    housing and debts over 41 % of income   $4,079.50    $4,079.50        $0.00
+    the cash there is                      $10,397.71  $121,000.00  $110,602.29
+    What binds: housing and debts over 41 % of income. Without it, up to $4,192,258.00, where the
+    cash there is binds.
+    A home of $494,778.00 would take $183.57 more income a month, or $75.26 less in debts.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 23 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+
+USDA, nothing down, 30 years
+  up to $426,679.00: $3,383.00 a month, $2,717.10 of cash needed
+    USDA-guaranteed fixed: 6.000 % note rate, 0.000 points, APR 6.473 %, 30 years, $0.00 down
+    (0.00 %), LTV 100.00 %, 180-day lock
+                                               takes         most         left
+    housing over 34 % of income            $3,383.00    $3,383.00        $0.00
+    housing and debts over 41 % of income  $3,773.00    $4,079.50      $306.50
+    the cash there is                      $9,483.10  $121,000.00  $111,516.90
+    What binds: housing over 34 % of income. Without it, up to $465,808.00, where housing and
+    debts over 41 % of income binds.
+    A home of $436,679.00 would take $230.42 more income a month.
+    sorrel: 13 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 1 pair of elevation and free lot, from $424,400.00 (field, lot 4)
+
+Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
+assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
+questions.
+
+An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
+licensed loan originator gives those (none is named here yet); the published programs and local law
+decide. You may choose any lender.
+
+Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026;
+they hold only when locked. They are samples, not anybody's offer.
+
+Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
+= 0
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --automated
+How much home
+Oxbarrow Meadow, Tarnwick Builders
+Sorrel (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
+as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 20 May 2027
+prepared by Sales desk, Oxbarrow Meadow
+
+FHA, 3.5 % down
+  up to $308,449.00: $2,449.00 a month, $12,548.72 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.749 %, 30 years, $10,796.00 down
+    (3.50 %), LTV 96.50 %, 180-day lock
+                                                takes        most       left
+    housing over 31 % of income             $2,449.00   $2,449.00      $0.00
+    housing and debts over 43 % of income   $2,759.00   $3,397.00    $638.00
+    the cash there is                      $12,548.72  $22,500.00  $9,951.28
+    What binds: housing over 31 % of income. Without it, up to $390,002.00, where housing and
+    debts over 43 % of income binds.
+    A home of $313,449.00 would take $125.94 more income a month.
+    No home of the price book is within it.
+
+FHA, all the cash there is
+  up to $318,032.00: $2,449.00 a month, $22,499.32 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.699 %, 30 years, $20,665.00 down
+    (6.50 %), LTV 93.50 %, 180-day lock
+                                                takes        most     left
+    housing over 31 % of income             $2,449.00   $2,449.00    $0.00
+    housing and debts over 43 % of income   $2,759.00   $3,397.00  $638.00
+    the cash there is                      $22,499.32  $22,500.00    $0.68
+    What binds: housing over 31 % of income. Without it, up to $394,859.00, where housing and
+    debts over 43 % of income binds.
+    A home of $323,032.00 would take $130.33 more income a month.
+    No home of the price book is within it.
+
+USDA, nothing down
+  up to $334,359.00: $2,685.99 a month, $2,154.23 of cash needed
+    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.607 %, 30 years, $0.00 down
+    (0.00 %), LTV 100.00 %, 180-day lock
+                                               takes        most        left
+    housing over 34 % of income            $2,685.99   $2,686.00       $0.01
+    housing and debts over 41 % of income  $2,995.99   $3,239.00     $243.01
+    the cash there is                      $2,154.23  $22,500.00  $20,345.77
+    What binds: housing over 34 % of income. Without it, up to $365,077.00, where housing and
+    debts over 41 % of income binds.
+    A home of $339,359.00 would take $116.30 more income a month.
+    No home of the price book is within it.
+
+Conventional, 3 % down
+  up to $405,863.00: $3,639.99 a month, $15,775.34 of cash needed
+    Conventional fixed: 6.500 % note rate, 0.000 points, APR 7.814 %, 30 years, $12,176.00 down
+    (3.00 %), LTV 97.00 %, 180-day lock
+                                                takes        most       left
+    housing and debts over 50 % of income   $3,949.99   $3,950.00      $0.01
+    the cash there is                      $15,775.34  $22,500.00  $6,724.66
+    What binds: housing and debts over 50 % of income. Without it, up to $555,266.00, where the
+    cash there is binds.
+    A home of $410,863.00 would take $88.66 more income a month, or $44.33 less in debts.
+    sorrel: 9 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+
+Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
+assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
+questions.
+
+An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
+licensed loan originator gives those (none is named here yet); the published programs and local law
+decide. You may choose any lender.
+
+Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026;
+they hold only when locked. They are samples, not anybody's offer.
+
+Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs
+from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
+taxes, insurance and dues as they are today.
+= 0
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
+{
+  "question": "afford",
+  "heading": {
+    "community": "Oxbarrow Meadow",
+    "builder": "Tarnwick Builders",
+    "buyer": "Buyer 2",
+    "prepared_by": "Sales desk, Oxbarrow Meadow",
+    "originator": "",
+    "plan": "Sorrel",
+    "elevation": "Field",
+    "lot": "4",
+    "price_book_version": "2026-11",
+    "price_book_expires": "2027-01-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-12-05",
+    "closing": "2027-05-20",
+    "place": "Venning County",
+    "sample_place": true,
+    "rate_sheet": "2026-11-20",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-18",
+    "lender": "Sample lender",
+    "license": "none: sample data",
+    "sample_rates": true
+  },
+  "reserve_months": 0,
+  "automated": false,
+  "scenarios": [
+    {
+      "terms": {
+        "name": "FHA, 3.5 % down",
+        "program": "fha",
+        "program_name": "FHA-insured fixed",
+        "months": 360,
+        "lock_days": 180,
+        "score": 664,
+        "rate": "6",
+        "points": "-0.125",
+        "apr": "6.749",
+        "down_payment": "10796.00",
+        "down_percent": "3.50",
+        "ltv": "96.50",
+        "down_from_cash": false,
+        "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+        "adjustable": null
+      },
+      "ratios": {
+        "front": "31",
+        "back": "43",
+        "status": "published",
+        "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
+      },
+      "price": "308449.00",
+      "rooms": [
+        {
+          "limit": "front_ratio",
+          "needed": "2449.00",
+          "most": "2449.00",
+          "room": "0.00"
+        },
+        {
+          "limit": "back_ratio",
+          "needed": "2759.00",
+          "most": "3397.00",
+          "room": "638.00"
+        },
+        {
+          "limit": "cash",
+          "needed": "12548.72",
+          "most": "22500.00",
+          "room": "9951.28"
+        }
+      ],
+      "binds": [
+        "front_ratio"
+      ],
+      "refusals": [],
+      "next_price": "390002.00",
+      "next_binds": [
+        "back_ratio"
+      ],
+      "step": {
+        "price": "313449.00",
+        "more_cash": "0.00",
+        "more_income": "125.94",
+        "less_debts": "0.00",
+        "debts_suffice": false,
+        "refusals": []
+      },
+      "plans": [],
+      "scenario": {
+        "terms": {
+          "name": "FHA, 3.5 % down",
+          "program": "fha",
+          "program_name": "FHA-insured fixed",
+          "months": 360,
+          "lock_days": 180,
+          "score": 664,
+          "rate": "6",
+          "points": "-0.125",
+          "apr": "6.749",
+          "down_payment": "10796.00",
+          "down_percent": "3.50",
+          "ltv": "96.50",
+          "down_from_cash": false,
+          "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+          "adjustable": null
+        },
+        "available": true,
+        "refusals": [],
+        "price": "308449.00",
+        "value": "308449.00",
+        "base_loan": "297653.00",
+        "upfront_fee": {
+          "name": "Upfront mortgage insurance premium",
+          "percent": "1.75",
+          "amount": "5208.93",
+          "financed": "5208.00"
+        },
+        "loan": "302861.00",
+        "monthly": {
+          "principal_and_interest": "1815.80",
+          "mortgage_insurance": "135.66",
+          "property_tax": "338.50",
+          "homeowners_insurance": "69.92",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "64.50",
+          "district_charges": "24.62",
+          "total": "2449.00"
+        },
+        "first_year": {
+          "months": 12,
+          "monthly": {
+            "principal_and_interest": "1815.80",
+            "mortgage_insurance": "135.66",
+            "property_tax": "73.79",
+            "homeowners_insurance": "69.92",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "64.50",
+            "district_charges": "14.75",
+            "total": "2174.42"
+          }
+        },
+        "temporary_buydown": null,
+        "mortgage_insurance": {
+          "name": "Annual mortgage insurance premium",
+          "annual_percent": "0.55",
+          "first_monthly": "135.66",
+          "payments": 360,
+          "last_date": "2057-06-01",
+          "whole_term": true,
+          "on_request_payment": 0,
+          "on_request_date": null
+        },
+        "cash": {
+          "down_payment": "10796.00",
+          "upfront_fee_in_cash": "0.93",
+          "points": "-378.58",
+          "closing_costs": "4703.80",
+          "prepaid_interest": "605.76",
+          "prepaid_bills": "1370.24",
+          "initial_escrow_deposit": "1299.07",
+          "temporary_buydown": "0.00",
+          "credits": "5848.50",
+          "needed": "12548.72",
+          "deposits": "5331.25",
+          "to_close": "7217.47"
+        },
+        "credits_without_use": "0.00",
+        "credits_over_cap": "0.00",
+        "cost_of_credit": {
+          "prepaid_finance_charge": "7031.69",
+          "amount_financed": "295829.31",
+          "finance_charge": "389470.21",
+          "total_of_payments": "694754.86",
+          "total_interest_percentage": "116.039",
+          "paid_in_five_years": "126323.22",
+          "principal_in_five_years": "21035.30",
+          "first_period": {
+            "months": 1,
+            "odd_days": 12
+          },
+          "apr": "6.749"
+        },
+        "first_payment": "2027-07-01",
+        "payments": 360,
+        "last_payment": "1820.76",
+        "total_interest": "350831.96",
+        "paid_in_five_years": "159269.00",
+        "paid_over_loan": "876962.64",
+        "balance_after_five_years": "281825.70",
+        "balance_after_ten_years": "253452.25"
+      }
+    },
+    {
+      "terms": {
+        "name": "FHA, all the cash there is",
+        "program": "fha",
+        "program_name": "FHA-insured fixed",
+        "months": 360,
+        "lock_days": 180,
+        "score": 664,
+        "rate": "6",
+        "points": "-0.125",
+        "apr": "6.699",
+        "down_payment": "20665.00",
+        "down_percent": "6.50",
+        "ltv": "93.50",
+        "down_from_cash": true,
+        "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+        "adjustable": null
+      },
+      "ratios": {
+        "front": "31",
+        "back": "43",
+        "status": "published",
+        "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
+      },
+      "price": "318032.00",
+      "rooms": [
+        {
+          "limit": "front_ratio",
+          "needed": "2449.00",
+          "most": "2449.00",
+          "room": "0.00"
+        },
+        {
+          "limit": "back_ratio",
+          "needed": "2759.00",
+          "most": "3397.00",
+          "room": "638.00"
+        },
+        {
+          "limit": "cash",
+          "needed": "22499.32",
+          "most": "22500.00",
+          "room": "0.68"
+        }
+      ],
+      "binds": [
+        "front_ratio"
+      ],
+      "refusals": [],
+      "next_price": "394859.00",
+      "next_binds": [
+        "back_ratio"
+      ],
+      "step": {
+        "price": "323032.00",
+        "more_cash": "0.00",
+        "more_income": "130.33",
+        "less_debts": "0.00",
+        "debts_suffice": false,
+        "refusals": []
+      },
+      "plans": [],
+      "scenario": {
+        "terms": {
+          "name": "FHA, all the cash there is",
+          "program": "fha",
+          "program_name": "FHA-insured fixed",
+          "months": 360,
+          "lock_days": 180,
+          "score": 664,
+          "rate": "6",
+          "points": "-0.125",
+          "apr": "6.699",
+          "down_payment": "20665.00",
+          "down_percent": "6.50",
+          "ltv": "93.50",
+          "down_from_cash": true,
+          "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+          "adjustable": null
+        },
+        "available": true,
+        "refusals": [],
+        "price": "318032.00",
+        "value": "318032.00",
+        "base_loan": "297367.00",
+        "upfront_fee": {
+          "name": "Upfront mortgage insurance premium",
+          "percent": "1.75",
+          "amount": "5203.92",
+          "financed": "5203.00"
+        },
+        "loan": "302570.00",
+        "monthly": {
+          "principal_and_interest": "1814.06",
+          "mortgage_insurance": "123.21",
+          "property_tax": "350.09",
+          "homeowners_insurance": "72.09",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "64.50",
+          "district_charges": "25.05",
+          "total": "2449.00"
+        },
+        "first_year": {
+          "months": 12,
+          "monthly": {
+            "principal_and_interest": "1814.06",
+            "mortgage_insurance": "123.21",
+            "property_tax": "76.09",
+            "homeowners_insurance": "72.09",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "64.50",
+            "district_charges": "14.84",
+            "total": "2164.79"
+          }
+        },
+        "temporary_buydown": null,
+        "mortgage_insurance": {
+          "name": "Annual mortgage insurance premium",
+          "annual_percent": "0.5",
+          "first_monthly": "123.21",
+          "payments": 360,
+          "last_date": "2057-06-01",
+          "whole_term": true,
+          "on_request_payment": 0,
+          "on_request_date": null
+        },
+        "cash": {
+          "down_payment": "20665.00",
+          "upfront_fee_in_cash": "0.92",
+          "points": "-378.21",
+          "closing_costs": "4702.66",
+          "prepaid_interest": "605.16",
+          "prepaid_bills": "1410.58",
+          "initial_escrow_deposit": "1341.71",
+          "temporary_buydown": "0.00",
+          "credits": "5848.50",
+          "needed": "22499.32",
+          "deposits": "5331.25",
+          "to_close": "17168.07"
+        },
+        "credits_without_use": "0.00",
+        "credits_over_cap": "0.00",
+        "cost_of_credit": {
+          "prepaid_finance_charge": "7026.08",
+          "amount_financed": "295543.92",
+          "finance_charge": "386223.47",
+          "total_of_payments": "691216.50",
+          "total_interest_percentage": "116.038",
+          "paid_in_five_years": "125485.87",
+          "principal_in_five_years": "21015.43",
+          "first_period": {
+            "months": 1,
+            "odd_days": 12
+          },
+          "apr": "6.699"
+        },
+        "first_payment": "2027-07-01",
+        "payments": 360,
+        "last_payment": "1814.17",
+        "total_interest": "350491.71",
+        "paid_in_five_years": "169239.88",
+        "paid_over_loan": "888489.51",
+        "balance_after_five_years": "281554.57",
+        "balance_after_ten_years": "253207.91"
+      }
+    },
+    {
+      "terms": {
+        "name": "USDA, nothing down",
+        "program": "usda",
+        "program_name": "USDA-guaranteed fixed",
+        "months": 360,
+        "lock_days": 180,
+        "score": 664,
+        "rate": "6.125",
+        "points": "-0.125",
+        "apr": "6.607",
+        "down_payment": "0.00",
+        "down_percent": "0.00",
+        "ltv": "100.00",
+        "down_from_cash": false,
+        "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
+        "adjustable": null
+      },
+      "ratios": {
+        "front": "34",
+        "back": "41",
+        "status": "published",
+        "source": "HB-1-3555, chapter 11, revised 5 August 2024 (PN 621)"
+      },
+      "price": "334359.00",
+      "rooms": [
+        {
+          "limit": "front_ratio",
+          "needed": "2685.99",
+          "most": "2686.00",
+          "room": "0.01"
+        },
+        {
+          "limit": "back_ratio",
+          "needed": "2995.99",
+          "most": "3239.00",
+          "room": "243.01"
+        },
+        {
+          "limit": "cash",
+          "needed": "2154.23",
+          "most": "22500.00",
+          "room": "20345.77"
+        }
+      ],
+      "binds": [
+        "front_ratio"
+      ],
+      "refusals": [],
+      "next_price": "365077.00",
+      "next_binds": [
+        "back_ratio"
+      ],
+      "step": {
+        "price": "339359.00",
+        "more_cash": "0.00",
+        "more_income": "116.30",
+        "less_debts": "0.00",
+        "debts_suffice": false,
+        "refusals": []
+      },
+      "plans": [],
+      "scenario": {
+        "terms": {
+          "name": "USDA, nothing down",
+          "program": "usda",
+          "program_name": "USDA-guaranteed fixed",
+          "months": 360,
+          "lock_days": 180,
+          "score": 664,
+          "rate": "6.125",
+          "points": "-0.125",
+          "apr": "6.607",
+          "down_payment": "0.00",
+          "down_percent": "0.00",
+          "ltv": "100.00",
+          "down_from_cash": false,
+          "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
+          "adjustable": null
+        },
+        "available": true,
+        "refusals": [],
+        "price": "334359.00",
+        "value": "334359.00",
+        "base_loan": "334359.00",
+        "upfront_fee": {
+          "name": "Upfront guarantee fee",
+          "percent": "1",
+          "amount": "3377.36",
+          "financed": "3377.00"
+        },
+        "loan": "337736.00",
+        "monthly": {
+          "principal_and_interest": "2052.12",
+          "mortgage_insurance": "97.97",
+          "property_tax": "369.82",
+          "homeowners_insurance": "75.79",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "64.50",
+          "district_charges": "25.79",
+          "total": "2685.99"
+        },
+        "first_year": {
+          "months": 12,
+          "monthly": {
+            "principal_and_interest": "2052.12",
+            "mortgage_insurance": "97.97",
+            "property_tax": "79.99",
+            "homeowners_insurance": "75.79",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "64.50",
+            "district_charges": "14.98",
+            "total": "2385.35"
+          }
+        },
+        "temporary_buydown": null,
+        "mortgage_insurance": {
+          "name": "Annual fee",
+          "annual_percent": "0.35",
+          "first_monthly": "97.97",
+          "payments": 360,
+          "last_date": "2057-06-01",
+          "whole_term": true,
+          "on_request_payment": 0,
+          "on_request_date": null
+        },
+        "cash": {
+          "down_payment": "0.00",
+          "upfront_fee_in_cash": "0.36",
+          "points": "-422.17",
+          "closing_costs": "4841.55",
+          "prepaid_interest": "689.52",
+          "prepaid_bills": "1479.30",
+          "initial_escrow_deposit": "1414.17",
+          "temporary_buydown": "0.00",
+          "credits": "5848.50",
+          "needed": "2154.23",
+          "deposits": "5331.25",
+          "to_close": "-3177.02"
+        },
+        "credits_without_use": "0.00",
+        "credits_over_cap": "0.00",
+        "cost_of_credit": {
+          "prepaid_finance_charge": "5283.88",
+          "amount_financed": "332452.12",
+          "finance_charge": "429226.37",
+          "total_of_payments": "769461.00",
+          "total_interest_percentage": "118.944",
+          "paid_in_five_years": "136632.63",
+          "principal_in_five_years": "22976.37",
+          "first_period": {
+            "months": 1,
+            "odd_days": 12
+          },
+          "apr": "6.607"
+        },
+        "first_payment": "2027-07-01",
+        "payments": 360,
+        "last_payment": "2051.61",
+        "total_interest": "401026.69",
+        "paid_in_five_years": "163158.35",
+        "paid_over_loan": "956756.72",
+        "balance_after_five_years": "314759.63",
+        "balance_after_ten_years": "283574.62"
+      }
+    },
+    {
+      "terms": {
+        "name": "Conventional, 3 % down",
+        "program": "conventional",
+        "program_name": "Conventional fixed",
+        "months": 360,
+        "lock_days": 180,
+        "score": 664,
+        "rate": "6.5",
+        "points": "0",
+        "apr": "7.818",
+        "down_payment": "10844.00",
+        "down_percent": "3.00",
+        "ltv": "97.00",
+        "down_from_cash": false,
+        "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
+        "adjustable": null
+      },
+      "ratios": {
+        "front": null,
+        "back": "45",
+        "status": "published",
+        "source": "Fannie Mae Selling Guide B3-6-02, 4 May 2022"
+      },
+      "price": "361456.00",
+      "rooms": [
+        {
+          "limit": "back_ratio",
+          "needed": "3555.00",
+          "most": "3555.00",
+          "room": "0.00"
+        },
+        {
+          "limit": "cash",
+          "needed": "13775.41",
+          "most": "22500.00",
+          "room": "8724.59"
+        }
+      ],
+      "binds": [
+        "back_ratio"
+      ],
+      "refusals": [],
+      "next_price": "555266.00",
+      "next_binds": [
+        "cash"
+      ],
+      "step": {
+        "price": "366456.00",
+        "more_cash": "0.00",
+        "more_income": "98.47",
+        "less_debts": "44.31",
+        "debts_suffice": true,
+        "refusals": []
+      },
+      "plans": [],
+      "scenario": {
+        "terms": {
+          "name": "Conventional, 3 % down",
+          "program": "conventional",
+          "program_name": "Conventional fixed",
+          "months": 360,
+          "lock_days": 180,
+          "score": 664,
+          "rate": "6.5",
+          "points": "0",
+          "apr": "7.818",
+          "down_payment": "10844.00",
+          "down_percent": "3.00",
+          "ltv": "97.00",
+          "down_from_cash": false,
+          "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
+          "adjustable": null
+        },
+        "available": true,
+        "refusals": [],
+        "price": "361456.00",
+        "value": "361456.00",
+        "base_loan": "350612.00",
+        "upfront_fee": {
+          "name": "",
+          "percent": "0",
+          "amount": "0.00",
+          "financed": "0.00"
+        },
+        "loan": "350612.00",
+        "monthly": {
+          "principal_and_interest": "2216.11",
+          "mortgage_insurance": "452.87",
+          "property_tax": "402.58",
+          "homeowners_insurance": "81.93",
+          "flood_insurance": "0.00",
+          "wind_insurance": "0.00",
+          "association_dues": "64.50",
+          "district_charges": "27.01",
+          "total": "3245.00"
+        },
+        "first_year": {
+          "months": 12,
+          "monthly": {
+            "principal_and_interest": "2216.11",
+            "mortgage_insurance": "452.87",
+            "property_tax": "86.47",
+            "homeowners_insurance": "81.93",
+            "flood_insurance": "0.00",
+            "wind_insurance": "0.00",
+            "association_dues": "64.50",
+            "district_charges": "15.22",
+            "total": "2917.10"
+          }
+        },
+        "temporary_buydown": null,
+        "mortgage_insurance": {
+          "name": "Mortgage insurance",
+          "annual_percent": "1.55",
+          "first_monthly": "452.87",
+          "payments": 144,
+          "last_date": "2039-06-01",
+          "whole_term": false,
+          "on_request_payment": 133,
+          "on_request_date": "2038-07-01"
+        },
+        "cash": {
+          "down_payment": "10844.00",
+          "upfront_fee_in_cash": "0.00",
+          "points": "0.00",
+          "closing_costs": "4892.42",
+          "prepaid_interest": "759.60",
+          "prepaid_bills": "1593.34",
+          "initial_escrow_deposit": "1534.55",
+          "temporary_buydown": "0.00",
+          "credits": "5848.50",
+          "needed": "13775.41",
+          "deposits": "5331.25",
+          "to_close": "8444.16"
+        },
+        "credits_without_use": "0.00",
+        "credits_over_cap": "0.00",
+        "cost_of_credit": {
+          "prepaid_finance_charge": "1976.60",
+          "amount_financed": "348635.40",
+          "finance_charge": "514373.57",
+          "total_of_payments": "867511.89",
+          "total_interest_percentage": "127.76",
+          "paid_in_five_years": "164641.72",
+          "principal_in_five_years": "22400.91",
+          "first_period": {
+            "months": 1,
+            "odd_days": 12
+          },
+          "apr": "7.818"
+        },
+        "first_payment": "2027-07-01",
+        "payments": 360,
+        "last_payment": "2212.20",
+        "total_interest": "447183.69",
+        "paid_in_five_years": "208475.41",
+        "paid_over_loan": "1084151.58",
+        "balance_after_five_years": "328211.09",
+        "balance_after_ten_years": "297234.70"
+      }
+    }
+  ],
+  "cautions": [
+    "Ratios are guides of the published rules, not an approval: a lender looks at credit, income and assets, and may go above them or stay below. What a buyer can borrow and what suits them are two questions.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today."
+  ]
+}
+= 0
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
+2> quoin: found --reserves two
+2>   expected a whole number of months from 0 to 24
+2>   [payment-input]
+= 1
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --step 0
+2> quoin: found --step 0
+2>   expected an amount above zero, such as 5000
+2>   [payment-input]
+= 1
+$ quoin afford --help
+The highest price that income, debts, cash and the programs allow
+Usage: quoin afford [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --reserves TEXT             months of the payment to be left over in cash, 0 to 24
+  --step TEXT                 the higher price to ask about, in dollars more
+  --automated                 the ratio of automated underwriting, where the program has one
+
+Example:
+  quoin afford buyer.json --reserves 2
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
