@@ -2,6 +2,7 @@
 #include "server_requests.hpp"
 
 #include <algorithm>
+#include <thread>
 
 #include <nlohmann/json.hpp>
 
@@ -109,6 +110,18 @@ void reply_asset(const Asset& asset, const httplib::Request& request, httplib::R
     response.set_content(bytes.data(), bytes.size(), std::string(asset.type));
 }
 
+/// Holds a turn as long as it lives.
+class Turn {
+  public:
+    explicit Turn(std::counting_semaphore<>& turns) : turns_(turns) { turns_.acquire(); }
+    ~Turn() { turns_.release(); }
+    Turn(const Turn&) = delete;
+    Turn& operator=(const Turn&) = delete;
+
+  private:
+    std::counting_semaphore<>& turns_;
+};
+
 std::vector<std::string> question_names() {
     std::vector<std::string> names;
     for (const Question& question : questions()) names.emplace_back(question.name);
@@ -163,7 +176,8 @@ void refuse_method(const std::string& path, const char* allowed, httplib::Respon
 } // namespace
 
 Requests::Requests(Cases cases, std::string openapi)
-    : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)) {}
+    : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)),
+      turns_(std::max(2U, std::thread::hardware_concurrency())) {}
 
 bool Requests::reply_at_once(const httplib::Request& request, const Access& access,
                              httplib::Response& response) const {
@@ -199,6 +213,7 @@ void Requests::get(const httplib::Request& request, httplib::Response& response)
 }
 
 void Requests::ask(const httplib::Request& request, httplib::Response& response) const {
+    const Turn turn(turns_);
     try {
         const Question& question = *question_of(request.path);
         const Given given = given_in(request.target);

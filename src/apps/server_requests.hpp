@@ -1,9 +1,10 @@
 // Requests and their replies: the page and its files, the cases, the questions.
 //
-// Immutable once made, so that every thread may answer through it. Nothing of a request is kept or
+// Unchanging once made, so that every thread may answer through it. Nothing of a request is kept or
 // logged.
 #pragma once
 
+#include <semaphore>
 #include <string>
 
 #include <httplib.h>
@@ -37,6 +38,8 @@ class Requests {
     Cases cases_;
     std::string cases_json_;
     std::string openapi_;
+    /// As many answers are worked out at once as there are processors: more would only take memory.
+    mutable std::counting_semaphore<> turns_;
 };
 
 /// What a request may carry, in bytes: far above any inquiry.

@@ -46,6 +46,7 @@ li { margin-bottom: 0.6mm; }
 .who dd { border-bottom: 0.4pt solid #8a8a84; min-height: 5.2mm; }
 .beside { columns: 2; column-gap: 10mm; }
 .beside section { break-inside: avoid; }
+.pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 10mm; }
 .keep { break-inside: avoid; }
 @media print { body { margin: 0; padding: 0; max-width: none; } }
 )css";

@@ -178,7 +178,8 @@ class Answers(Shared):
                 (f"schedule?scenario={quoted(moving)}&worst-case",
                  [adjustable, "--scenario", moving, "--worst-case"]),
                 ("adds?option=fireplace", [path, "fireplace"]),
-                ("adds?option=fireplace&option=recessed-lights=6", [path, "fireplace", "recessed-lights=6"]),
+                ("adds?option=fireplace&option=recessed-lights=6",
+                 [path, "fireplace", "recessed-lights=6"]),
                 (f"cash?scenario={quoted(scenario)}&appraised=390000",
                  [path, "--scenario", scenario, "--appraised", "390000"]),
                 (f"schedule?extra=150&scenario={quoted(scenario)}",
@@ -232,7 +233,8 @@ class Answers(Shared):
             plain = self.server.ask("GET", name.decode())
             self.assertEqual(plain[0], 200, name)
             self.assertIn("immutable", plain[1]["Cache-Control"])
-            again = self.server.ask("GET", name.decode(), headers={"If-None-Match": plain[1]["ETag"]})
+            known = {"If-None-Match": plain[1]["ETag"]}
+            again = self.server.ask("GET", name.decode(), headers=known)
             self.assertEqual((again[0], again[2]), (304, b""))
             packed = self.server.ask("GET", name.decode(), headers={"Accept-Encoding": "gzip"})
             if packed[1]["Content-Encoding"] == "gzip":
@@ -297,7 +299,8 @@ class Inputs(Shared):
                      "http-options-exclude")
 
     def test_methods(self):
-        for method, path, allowed in (("GET", "/api/quote", "POST"), ("DELETE", "/api/cases", "GET"),
+        for method, path, allowed in (("GET", "/api/quote", "POST"),
+                                      ("DELETE", "/api/cases", "GET"),
                                       ("POST", "/", "GET"), ("PUT", "/api/adds", "POST"),
                                       ("OPTIONS", "/api/quote", "POST"),
                                       ("PATCH", "/api/openapi.json", "GET")):
@@ -310,7 +313,8 @@ class Inputs(Shared):
             self.assertEqual(answer[1]["Allow"], allowed)
 
     def test_path_traversal(self):
-        for path in ("/../etc/passwd", "/assets/../../etc/passwd", "/assets/%2e%2e/%2e%2e/etc/passwd",
+        for path in ("/../etc/passwd", "/assets/../../etc/passwd",
+                     "/assets/%2e%2e/%2e%2e/etc/passwd",
                      "/assets/..%2f..%2fetc%2fpasswd", "//etc/passwd", "/assets/%00", "/assets/",
                      "/assets/....//....//etc/passwd", "/api/../api/cases", "/api/%63ases/..",
                      "/assets/..\\..\\etc", "/" + "a" * 3000, "http://127.0.0.1/api/cases"):
@@ -327,7 +331,8 @@ class Guards(Shared):
 
     def test_host_must_be_the_address(self):
         port = self.server.port
-        for host in (f"127.0.0.1:{port}", f"localhost:{port}", f"LocalHost:{port}", f"[::1]:{port}"):
+        for host in (f"127.0.0.1:{port}", f"localhost:{port}", f"LocalHost:{port}",
+                     f"[::1]:{port}"):
             self.assertEqual(status_of(self.get_with(f"Host: {host}")), 200, host)
         for host in ("rebound.example", f"rebound.example:{port}", "127.0.0.1", "127.0.0.1:1",
                      f"127.0.0.1.rebound.example:{port}", f"127.0.0.1:{port}.rebound.example",
@@ -393,7 +398,8 @@ class Guards(Shared):
         self.assertEqual(got.count(b"HTTP/1.1 "), 1)
 
     def test_broken_requests(self):
-        for data in (b"\r\n\r\n", b"nonsense\r\n\r\n", b"GET / HTTP/9.9\r\n\r\n", b"\x16\x03\x01\x02",
+        for data in (b"\r\n\r\n", b"nonsense\r\n\r\n", b"GET / HTTP/9.9\r\n\r\n",
+                     b"\x16\x03\x01\x02",
                      b"GET / HTTP/1.1\r\nHost\r\n\r\n", bytes(range(256)) * 40,
                      b"POST /api/quote HTTP/1.1\r\nX: " + b"y" * 100_000 + b"\r\n\r\n"):
             got = self.server.raw(data, end=True)
