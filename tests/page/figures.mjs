@@ -37,10 +37,12 @@ const figures_of = (page, where) =>
             Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
                 '',
             );
-        return [...text.matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g)].map(
-            (match) => match[0],
-        );
+        return [
+            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g),
+        ].map((match) => match[0]);
     });
+
+const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
 
 async function all_known(page, where, known, name) {
     const found = await figures_of(page, where);
@@ -65,7 +67,7 @@ async function bar_is(page, cases, name) {
         (await shown('cash.to_close')).replace('−', '-'),
         bare(tour.scenario.cash.to_close),
     );
-    const terms = await page.textContent('.bar .terms');
+    const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
         ['rate', `${tour.scenario.terms.rate} % note rate`],
         ['APR', `APR ${tour.scenario.terms.apr} %`],
@@ -186,7 +188,7 @@ export async function a_rate_that_changes_says_how_far({cases, server, context})
     await view(page, 'Loans');
     await page.locator('.loan').first().getByLabel('Program').selectOption('conventional-5-6');
     const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
-    const terms = await page.textContent('.bar .terms');
+    const terms = plain_spaces(await page.textContent('.bar .terms'));
     const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
     check('its ceiling stands beside the month', terms.includes(`up to ${highest} %`), terms);
     const step = worst.find((one) => one.rate === highest);

@@ -13,7 +13,8 @@ interface Step {
 
 /// Whatever the answer holds, as lists and tables: its members are named by the engine.
 function Value({value}: {value: unknown}) {
-    if (value === null || value === undefined || value === '') return <span class="faint">–</span>;
+    const nothing = value === null || value === undefined || value === '';
+    if (nothing) return <span class="faint">–</span>;
     if (Array.isArray(value)) {
         return (
             <ul class="values">
