@@ -183,6 +183,23 @@ export async function figures_under_other_loans({cases, server, context}) {
     await bar_is(page, cases, 'after editing loans');
 }
 
+export async function figures_on_other_days({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const month = await page.textContent('.bar [data-figure="monthly.total"]');
+    await page.click('button:text-is("Buyer…")');
+    await page.getByLabel('Closing').fill('2027-06-02');
+    await page.getByLabel('Credit score').fill('661');
+    await page.click('.dialog button:text-is("Use these")');
+    await page.waitForSelector('dialog[open]', {state: 'detached'});
+    const {inquiry} = await bar_is(page, cases, 'another closing and score');
+    equal('the closing is in the inquiry', inquiry.closing, '2027-06-02');
+    equal('the score is in the inquiry', inquiry.score, 661);
+    check(
+        'a lower score moves the month',
+        month !== (await page.textContent('.bar [data-figure="monthly.total"]')),
+    );
+}
+
 export async function a_rate_that_changes_says_how_far({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');

@@ -75,6 +75,20 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
     );
 }
 
+export async function an_inquiry_that_cannot_be_answered({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('button:text-is("Buyer…")');
+    await page.getByLabel('As of: ').fill('2031-01-01');
+    await page.click('.dialog button:text-is("Use these")');
+    await page.waitForSelector('.message.bad:has-text("before this change")');
+    await page.reload();
+    await page.waitForSelector('.message.bad:has-text("cannot be answered")');
+    equal('no figures where there is no answer', await page.locator('.bar').count(), 0);
+    await page.click('.message.bad button:text-is("One step back")');
+    await page.waitForSelector('.bar');
+    equal('back as it was', (await kept(page)).inquiry.as_of, '2026-11-24');
+}
+
 export async function two_tabs({server, context}) {
     const one = await open_page(context, server.url);
     const two = await open_page(context, server.url);
@@ -117,9 +131,9 @@ export async function a_book_with_nothing_in_it({server, context}) {
 
 export async function markup_in_names_is_text({server, context}) {
     const page = await open_page(context, server.url);
-    await page.click('button:text-is("Save, share…")');
-    await page.fill('.dialog input', '<img src=x onerror=alert(1)>');
-    await page.click('.dialog button:text-is("Rename")');
+    await page.click('button:text-is("Buyer…")');
+    await page.fill('.dialog input >> nth=0', '<img src=x onerror=alert(1)>');
+    await page.click('.dialog button:text-is("Use these")');
     await settled(page);
     equal(
         'a name is shown as it is',
