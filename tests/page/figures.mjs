@@ -23,6 +23,7 @@ function known_numbers(cases, inquiry, hand, extra) {
         ['cash', one],
         ['site', []],
         ['programs', []],
+        ['recheck', one],
         ['schedule', extra ? [...one, '--extra', extra] : one],
     ]) {
         numbers_in(ask(cases, question, inquiry, options), known);
@@ -92,7 +93,7 @@ export async function figures_of_every_view({cases, server, context}) {
         await page.click(`.area-link:has(span:text-is("${area.name}"))`);
         seen += await all_known(page, '.area', known, `tour, ${area.name}`);
     }
-    for (const name of ['Loans', 'Site', 'Schedule', 'Sheet']) {
+    for (const name of ['Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
         await view(page, name);
         for (const details of await page.$$('details:not([open]) > summary')) await details.click();
         if (name === 'Schedule')
@@ -181,6 +182,23 @@ export async function figures_under_other_loans({cases, server, context}) {
         inquiry.scenarios.length + 1,
     );
     await bar_is(page, cases, 'after editing loans');
+}
+
+export async function every_figure_with_its_ground({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Check');
+    const {inquiry, hand} = await kept(page);
+    const recheck = ask(cases, 'recheck', inquiry, ['--scenario', hand]);
+    equal('every figure is there', await page.locator('.checked').count(), recheck.figures);
+    equal('and agrees', await page.locator('.checked .refused').count(), 0);
+    await page.fill('.find input', 'level payment');
+    check('found by its formula', (await page.locator('.checked').count()) > 0);
+    await page.fill('.find input', '');
+    await page.locator('.checked:has-text("contract price") .input-link').first().click();
+    check(
+        'an input leads to its figure',
+        await page.evaluate(() => document.activeElement.matches('.checked')),
+    );
 }
 
 export async function figures_on_other_days({cases, server, context}) {
