@@ -204,7 +204,7 @@ export async function every_figure_with_its_ground({cases, server, context}) {
 export async function figures_on_other_days({cases, server, context}) {
     const page = await open_page(context, server.url);
     const month = await page.textContent('.bar [data-figure="monthly.total"]');
-    await page.click('button:text-is("Buyer…")');
+    await page.click('button:text-is("This buyer…")');
     await page.getByLabel('Closing').fill('2027-06-02');
     await page.getByLabel('Credit score').fill('661');
     await page.click('.dialog button:text-is("Use these")');

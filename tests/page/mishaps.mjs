@@ -77,7 +77,7 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
 
 export async function an_inquiry_that_cannot_be_answered({server, context}) {
     const page = await open_page(context, server.url);
-    await page.click('button:text-is("Buyer…")');
+    await page.click('button:text-is("This buyer…")');
     await page.getByLabel('As of: ').fill('2031-01-01');
     await page.click('.dialog button:text-is("Use these")');
     await page.waitForSelector('.message.bad:has-text("before this change")');
@@ -131,7 +131,7 @@ export async function a_book_with_nothing_in_it({server, context}) {
 
 export async function markup_in_names_is_text({server, context}) {
     const page = await open_page(context, server.url);
-    await page.click('button:text-is("Buyer…")');
+    await page.click('button:text-is("This buyer…")');
     await page.fill('.dialog input >> nth=0', '<img src=x onerror=alert(1)>');
     await page.click('.dialog button:text-is("Use these")');
     await settled(page);

@@ -133,7 +133,7 @@ export async function files({cases, server, context}) {
     await row(page, 'Triple pane, low-E').click();
     await settled(page);
     const inquiry = (await kept(page)).inquiry;
-    await page.click('button:text-is("Buyer…")');
+    await page.click('button:text-is("This buyer…")');
     const coming = page.waitForEvent('download');
     await page.click('.row-button:has-text("Save as a file")');
     const saved = await (await coming).path();
@@ -169,7 +169,7 @@ export async function a_link_holds_nothing_private({server, context, chrome}) {
     await row(page, 'Triple pane, low-E').click();
     await settled(page);
     const {inquiry} = await kept(page);
-    await page.click('button:text-is("Buyer…")');
+    await page.click('button:text-is("This buyer…")');
     await page.click('.row-button:has-text("Copy a link")');
     await page.waitForSelector('.message:has-text("clipboard")');
     const link = await page.evaluate(() => navigator.clipboard.readText());
