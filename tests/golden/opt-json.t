@@ -1830,7 +1830,8 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "down_percent": "10.00",
       "ltv": "90.00",
       "down_from_cash": false,
-      "fine_print": "It is invented, for transcripts only."
+      "fine_print": "It is invented, for transcripts only.",
+      "adjustable": null
     },
     "available": true,
     "refusals": [],
@@ -1869,6 +1870,7 @@ $ quoin tour data/buyer.json --rates data/rates --json
         "total": "8197.59"
       }
     },
+    "temporary_buydown": null,
     "mortgage_insurance": {
       "name": "Mortgage insurance",
       "annual_percent": "0.6",
