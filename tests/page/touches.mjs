@@ -73,6 +73,23 @@ export async function what_excludes_bites({server, context}) {
     );
 }
 
+export async function choices_at_no_cost({server, context}) {
+    const page = await open_page(context, server.url);
+    const colors = page.locator('article[aria-label="Exterior colors"]');
+    const chosen = () => colors.locator('input:checked').count();
+    equal('one is chosen', await chosen(), 1);
+    await colors.locator('.row:has-text("Oat") input').click();
+    await settled(page);
+    const picks = (await kept(page)).inquiry.selections;
+    equal(
+        'the default can be taken',
+        picks.find((one) => one.option === 'exterior-colors').choice,
+        'oat',
+    );
+    equal('and it alone', await chosen(), 1);
+    equal('at no cost', (await page.textContent('.last-figures')).includes('$0.00'), true);
+}
+
 export async function another_lot_and_plan({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Site');

@@ -89,7 +89,7 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
                     {held && <span class="row-note">comes in {form.why}</span>}
                     {beside && <span class="row-note bites">{beside}</span>}
                     {form.touch?.jumps.map((jump) => (
-                        <span key={jump} class="row-note jump">
+                        <span key={jump} class="row-note jump" title={jump}>
                             {jump}
                         </span>
                     ))}
