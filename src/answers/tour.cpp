@@ -103,9 +103,10 @@ void judge_absent(const Walk& walk, const Pick& pick, TourForm& form) {
         form.why = held.better ? "a better one comes in " + held.package : held.package;
         return;
     }
-    if (comes_with_plan(walk, pick)) {
+    const bool another = picked && option.kind == OptionKind::choice;
+    if (comes_with_plan(walk, pick) && !another) {
         form.state = TourState::included;
-        if (!picked || option.kind == OptionKind::choice) return;
+        if (!picked) return;
         form.state = TourState::offered;
         form.touch = touch_of(walk, pick, true); // back to what comes with the plan
         return;

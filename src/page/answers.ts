@@ -341,3 +341,25 @@ export const month_parts: [string, string][] = [
     ['association_dues', 'Association dues'],
     ['district_charges', 'District charges'],
 ];
+
+export interface Figure {
+    id: string;
+    name: string;
+    shown: string;
+    formula: string | null;
+    inputs: string[];
+    rounding: number | null;
+    rule: string | null;
+    effective: string | null;
+    until: string | null;
+    status: string | null;
+    source: string | null;
+    agrees: boolean;
+}
+export interface Recheck {
+    scenario: Scenario;
+    sections: {title: string; figures: Figure[]}[];
+    figures: number;
+    differences: number;
+    cautions: string[];
+}

@@ -30,9 +30,9 @@ export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }
 
-/// "6.375" as "6.375 %".
+/// "6.375" as "6.375 %", never broken before its sign.
 export function percent(amount: string | null | undefined): string {
-    return amount ? `${amount} %` : '';
+    return amount ? `${amount}\u00a0%` : '';
 }
 
 export function plain(number: string): string {

@@ -115,6 +115,10 @@ function add(inquiry: Inquiry): Buyer {
 
 export function show(key: string): void {
     batch(() => {
+        if (key !== current.value) {
+            tour.value = null; // never one buyer's figures under another's name
+            answered.value = null;
+        }
         current.value = key;
         change.value = null;
         problems.value = [];
@@ -390,14 +394,4 @@ export function take_in_hand(scenario: string): void {
 export function walk_to(area: string): void {
     const one = buyer.value;
     if (one) replace({...one, area});
-}
-
-export function rename(name: string): void {
-    const one = buyer.value;
-    if (one && name.trim()) {
-        void act(
-            {...copy(one.inquiry), buyer: name.trim()},
-            {what: 'Renamed', touch: null, remarks: []},
-        );
-    }
 }

@@ -191,6 +191,22 @@ TEST_CASE("The included level takes the chosen one out, and is nothing to touch 
     CHECK_FALSE(option_named(bare, "floor").forms.front().touch);
 }
 
+TEST_CASE("The choice that is the default can be taken again after another") {
+    const auto loaded = small(); // sand is chosen
+    const TourAnswer answer = tour(loaded->sitting(), 0);
+    CHECK(form_named(answer, "paint", "sand").state == TourState::chosen);
+    const TourForm& white = form_named(answer, "paint", "white");
+    CHECK(white.state == TourState::offered);
+    REQUIRE(white.touch);
+    CHECK_FALSE(white.touch->takes_out);
+    CHECK(white.touch->price == Money{});
+
+    std::erase_if(loaded->inquiry.selection.picks, [&](const Pick& pick) {
+        return at(loaded->desk.book.options, pick.option).id == "paint";
+    });
+    CHECK(form_named(tour(loaded->sitting(), 0), "paint", "white").state == TourState::included);
+}
+
 TEST_CASE("Reasons in a tour call options by their names") {
     const auto& loaded = six_programs();
     bool seen = false;

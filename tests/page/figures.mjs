@@ -23,6 +23,7 @@ function known_numbers(cases, inquiry, hand, extra) {
         ['cash', one],
         ['site', []],
         ['programs', []],
+        ['recheck', one],
         ['schedule', extra ? [...one, '--extra', extra] : one],
     ]) {
         numbers_in(ask(cases, question, inquiry, options), known);
@@ -37,10 +38,12 @@ const figures_of = (page, where) =>
             Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
                 '',
             );
-        return [...text.matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g)].map(
-            (match) => match[0],
-        );
+        return [
+            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g),
+        ].map((match) => match[0]);
     });
+
+const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
 
 async function all_known(page, where, known, name) {
     const found = await figures_of(page, where);
@@ -65,7 +68,7 @@ async function bar_is(page, cases, name) {
         (await shown('cash.to_close')).replace('−', '-'),
         bare(tour.scenario.cash.to_close),
     );
-    const terms = await page.textContent('.bar .terms');
+    const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
         ['rate', `${tour.scenario.terms.rate} % note rate`],
         ['APR', `APR ${tour.scenario.terms.apr} %`],
@@ -90,7 +93,7 @@ export async function figures_of_every_view({cases, server, context}) {
         await page.click(`.area-link:has(span:text-is("${area.name}"))`);
         seen += await all_known(page, '.area', known, `tour, ${area.name}`);
     }
-    for (const name of ['Loans', 'Site', 'Schedule', 'Sheet']) {
+    for (const name of ['Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
         await view(page, name);
         for (const details of await page.$$('details:not([open]) > summary')) await details.click();
         if (name === 'Schedule')
@@ -181,12 +184,46 @@ export async function figures_under_other_loans({cases, server, context}) {
     await bar_is(page, cases, 'after editing loans');
 }
 
+export async function every_figure_with_its_ground({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Check');
+    const {inquiry, hand} = await kept(page);
+    const recheck = ask(cases, 'recheck', inquiry, ['--scenario', hand]);
+    equal('every figure is there', await page.locator('.checked').count(), recheck.figures);
+    equal('and agrees', await page.locator('.checked .refused').count(), 0);
+    await page.fill('.find input', 'level payment');
+    check('found by its formula', (await page.locator('.checked').count()) > 0);
+    await page.fill('.find input', '');
+    await page.locator('.checked:has-text("contract price") .input-link').first().click();
+    check(
+        'an input leads to its figure',
+        await page.evaluate(() => document.activeElement.matches('.checked')),
+    );
+}
+
+export async function figures_on_other_days({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const month = await page.textContent('.bar [data-figure="monthly.total"]');
+    await page.click('button:text-is("This buyer…")');
+    await page.getByLabel('Closing').fill('2027-06-02');
+    await page.getByLabel('Credit score').fill('661');
+    await page.click('.dialog button:text-is("Use these")');
+    await page.waitForSelector('dialog[open]', {state: 'detached'});
+    const {inquiry} = await bar_is(page, cases, 'another closing and score');
+    equal('the closing is in the inquiry', inquiry.closing, '2027-06-02');
+    equal('the score is in the inquiry', inquiry.score, 661);
+    check(
+        'a lower score moves the month',
+        month !== (await page.textContent('.bar [data-figure="monthly.total"]')),
+    );
+}
+
 export async function a_rate_that_changes_says_how_far({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
     await page.locator('.loan').first().getByLabel('Program').selectOption('conventional-5-6');
     const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
-    const terms = await page.textContent('.bar .terms');
+    const terms = plain_spaces(await page.textContent('.bar .terms'));
     const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
     check('its ceiling stands beside the month', terms.includes(`up to ${highest} %`), terms);
     const step = worst.find((one) => one.rate === highest);

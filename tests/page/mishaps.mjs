@@ -75,6 +75,20 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
     );
 }
 
+export async function an_inquiry_that_cannot_be_answered({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('button:text-is("This buyer…")');
+    await page.getByLabel('As of: ').fill('2031-01-01');
+    await page.click('.dialog button:text-is("Use these")');
+    await page.waitForSelector('.message.bad:has-text("before this change")');
+    await page.reload();
+    await page.waitForSelector('.message.bad:has-text("cannot be answered")');
+    equal('no figures where there is no answer', await page.locator('.bar').count(), 0);
+    await page.click('.message.bad button:text-is("One step back")');
+    await page.waitForSelector('.bar');
+    equal('back as it was', (await kept(page)).inquiry.as_of, '2026-11-24');
+}
+
 export async function two_tabs({server, context}) {
     const one = await open_page(context, server.url);
     const two = await open_page(context, server.url);
@@ -117,9 +131,9 @@ export async function a_book_with_nothing_in_it({server, context}) {
 
 export async function markup_in_names_is_text({server, context}) {
     const page = await open_page(context, server.url);
-    await page.click('button:text-is("Save, share…")');
-    await page.fill('.dialog input', '<img src=x onerror=alert(1)>');
-    await page.click('.dialog button:text-is("Rename")');
+    await page.click('button:text-is("This buyer…")');
+    await page.fill('.dialog input >> nth=0', '<img src=x onerror=alert(1)>');
+    await page.click('.dialog button:text-is("Use these")');
     await settled(page);
     equal(
         'a name is shown as it is',
@@ -159,34 +173,13 @@ export async function an_access_code_is_asked_for({server, context}) {
     );
 }
 
-export async function the_check_shows_what_the_engine_says({server, context}) {
+export async function a_program_without_recheck({server, context}) {
     await context.route('**/api/cases', async (route) => {
         const answer = await (await route.fetch()).json();
         answer.questions = answer.questions.filter((one) => one.name !== 'recheck');
         await route.fulfill({json: answer});
     });
     const page = await open_page(context, server.url);
-    await view(page, 'Check');
+    await page.click('.view:has(.view-name:text-is("Check"))');
     await page.waitForSelector('.main .message:has-text("does not answer")');
-    await context.unroute('**/api/cases');
-    await context.route('**/api/cases', async (route) => {
-        const answer = await (await route.fetch()).json();
-        answer.questions = [
-            ...answer.questions.filter((one) => one.name !== 'recheck'),
-            {name: 'recheck', options: []},
-        ];
-        await route.fulfill({json: answer});
-    });
-    await context.route('**/api/recheck*', (route) =>
-        route.fulfill({
-            json: {
-                question: 'recheck',
-                steps: [{name: 'level payment', formula: 'P r', result: '1.23'}],
-            },
-        }),
-    );
-    await page.reload();
-    await page.waitForSelector('.bar');
-    await view(page, 'Check');
-    await page.waitForSelector('.values:has-text("level payment")');
 }

@@ -218,7 +218,7 @@ export async function view(page, name) {
         Site: '.street',
         Schedule: '.years',
         Sheet: '.paper',
-        Check: '.check-page',
+        Check: '.checked',
     }[name];
     await page.waitForSelector(sign);
     await settled(page);

@@ -108,7 +108,11 @@ function Messages() {
             )}
             {problems.value.length > 0 && (
                 <div class="message bad" role="alert">
-                    <p>The figures below are of before this change. What is in the way:</p>
+                    <p>
+                        {tour.value
+                            ? 'The figures below are of before this change. What is in the way:'
+                            : 'This inquiry cannot be answered as it is. What is in the way:'}
+                    </p>
                     <ul>
                         {problems.value.slice(0, 6).map((problem, i) => (
                             <li key={i}>
@@ -118,9 +122,11 @@ function Messages() {
                             </li>
                         ))}
                     </ul>
-                    <button class="quiet" onClick={undo}>
-                        One step back
-                    </button>
+                    {(buyer.value?.past.length ?? 0) > 0 && (
+                        <button class="quiet" onClick={undo}>
+                            One step back
+                        </button>
+                    )}
                 </div>
             )}
         </div>
@@ -214,7 +220,8 @@ export function App() {
                 {tour.value ? (
                     <Shown />
                 ) : (
-                    !gone.value && <p class="waiting">Working out the home…</p>
+                    !gone.value &&
+                    problems.value.length === 0 && <p class="waiting">Working out the home…</p>
                 )}
             </main>
             <Bar />

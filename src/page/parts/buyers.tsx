@@ -2,8 +2,9 @@
 import {useEffect, useRef, useState} from 'preact/hooks';
 
 import {copy, to_link} from '../inquiry';
-import {book_of, buyer, buyers, close, current, known, notice, open, rename, show} from '../store';
+import {book_of, buyer, buyers, close, current, known, notice, open, show} from '../store';
 import {Dialog} from './dialog';
+import {Facts} from './facts';
 
 function file_name(name: string): string {
     return `${
@@ -107,27 +108,13 @@ function FileButton({text, done}: {text: string; done: () => void}) {
 
 function Menu({done}: {done: () => void}) {
     const one = buyer.value!;
-    const [name, write] = useState<string>(one.inquiry.buyer ?? '');
     const then = (what: () => void) => () => {
         what();
         done();
     };
     return (
         <Dialog title="This buyer" done={done}>
-            <form
-                class="line"
-                onSubmit={(event) => {
-                    event.preventDefault();
-                    rename(name);
-                    done();
-                }}
-            >
-                <label>
-                    Name{' '}
-                    <input value={name} onInput={(event) => write(event.currentTarget.value)} />
-                </label>
-                <button>Rename</button>
-            </form>
+            <Facts done={done} />
             <ul class="choices">
                 <li>
                     <button class="row-button" onClick={then(() => open(copy(one.inquiry)))}>
@@ -182,7 +169,7 @@ export function Buyers() {
                 ))}
             </nav>
             <button class="step" onClick={() => say('menu')} aria-haspopup="dialog">
-                Save, share…
+                This buyer…
             </button>
             <button class="step" onClick={() => say('new')} aria-haspopup="dialog">
                 Open…

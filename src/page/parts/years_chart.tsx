@@ -28,6 +28,7 @@ export function YearsChart({
     const most = Math.max(size(top), 1);
     const x = (year: number) => left + (year / years) * (width - left - 30);
     const y = (amount: number) => 12 + (1 - amount / most) * (height - bottom - 12);
+    const color_of = (one: Scenario) => `c${scenarios.indexOf(one) % 6}`;
     // The one amount beside the lines is the highest of the answer; the rest is in the table.
     const ticks: [number, string][] = [
         [0, '$0'],
@@ -61,11 +62,12 @@ export function YearsChart({
                     <polyline
                         key={one.terms.name}
                         fill="none"
-                        class={`curve c${scenarios.indexOf(one) % 6} ${one.terms.name === hand ? 'in-hand' : ''}`}
+                        class={`curve ${color_of(one)} ${one.terms.name === hand ? 'in-hand' : ''}`}
                         points={one
-                            .curve!.map(
-                                (point) =>
-                                    `${x(point.year).toFixed(1)},${y(size(point[curve])).toFixed(1)}`,
+                            .curve!.map((point) =>
+                                [x(point.year), y(size(point[curve]))]
+                                    .map((at) => at.toFixed(1))
+                                    .join(','),
                             )
                             .join(' ')}
                     />
@@ -75,13 +77,7 @@ export function YearsChart({
                 {drawn.map((one) => (
                     <li key={one.terms.name}>
                         <svg class="line-swatch" viewBox="0 0 24 6" aria-hidden="true">
-                            <line
-                                class={`curve c${scenarios.indexOf(one) % 6}`}
-                                x1="0"
-                                x2="24"
-                                y1="3"
-                                y2="3"
-                            />
+                            <line class={`curve ${color_of(one)}`} x1="0" x2="24" y1="3" y2="3" />
                         </svg>
                         {one.terms.name}, {term(one.terms.months)}
                     </li>

@@ -1,86 +1,149 @@
-// The lender's view: every figure with its formula, inputs, rule and source.
+// The lender's view: every figure with its formula, inputs, rounding, rule, dates and source.
+import {useState} from 'preact/hooks';
+
+import type {Figure, Recheck} from '../answers';
+import {date} from '../figures';
 import {use_answer} from '../parts/asked';
+import {Cautions} from '../parts/cautions';
+import {terms_words} from '../parts/terms';
 import {answered, known, tour} from '../store';
 
-interface Step {
-    name?: string;
-    formula?: string;
-    inputs?: unknown;
-    rule?: string;
-    source?: string;
-    result?: unknown;
+/// What a figure rests on, in one line.
+function ground_words(figure: Figure): string {
+    const words = [];
+    if (figure.rounding) words.push(`rounding ${figure.rounding}`);
+    if (figure.rule) words.push(figure.rule);
+    if (figure.effective) words.push(`from ${date(figure.effective)}`);
+    if (figure.until) words.push(`before ${date(figure.until)}`);
+    if (figure.status) words.push(figure.status);
+    if (figure.source) words.push(figure.source);
+    return words.join('; ');
 }
 
-/// Whatever the answer holds, as lists and tables: its members are named by the engine.
-function Value({value}: {value: unknown}) {
-    if (value === null || value === undefined || value === '') return <span class="faint">–</span>;
-    if (Array.isArray(value)) {
-        return (
-            <ul class="values">
-                {value.map((one, i) => (
-                    <li key={i}>
-                        <Value value={one} />
-                    </li>
-                ))}
-            </ul>
-        );
-    }
-    if (typeof value === 'object') {
-        return (
-            <dl class="values">
-                {Object.entries(value as Step).map(([key, one]) => (
-                    <div key={key}>
-                        <dt>{key.replace(/_/g, ' ')}</dt>
-                        <dd>
-                            <Value value={one} />
-                        </dd>
-                    </div>
-                ))}
-            </dl>
-        );
-    }
-    return <span>{String(value)}</span>;
+function to_figure(id: string): void {
+    const row = document.getElementById(`figure-${id}`);
+    row?.scrollIntoView({block: 'center'});
+    row?.focus({preventScroll: true});
 }
 
-function Recheck() {
-    const scenario = tour.value!.scenario.terms.name;
-    const question = known.value?.questions.find((one) => one.name === 'recheck') as
-        {options?: {name: string}[]} | undefined;
-    const takes = (question?.options ?? []).some(
-        (one) => one.name.replace(/^-+/, '') === 'scenario',
+function Inputs({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
+    if (figure.inputs.length === 0) return null;
+    return (
+        <ul class="inputs" aria-label={`What ${figure.name} is reckoned from`}>
+            {figure.inputs.map((id) => (
+                <li key={id}>
+                    <button class="input-link" onClick={() => to_figure(id)}>
+                        {all.get(id)?.name ?? id} <span>{all.get(id)?.shown}</span>
+                    </button>
+                </li>
+            ))}
+        </ul>
     );
-    const {answer, problems} = use_answer<Record<string, unknown>>(
-        'recheck',
-        answered.value,
-        takes ? {scenario} : {},
+}
+
+function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
+    const ground = ground_words(figure);
+    return (
+        <li class="checked" id={`figure-${figure.id}`} tabIndex={-1}>
+            <p class="checked-head">
+                <span class="checked-name">{figure.name}</span>
+                <span class="checked-value">{figure.shown}</span>
+                <span class={figure.agrees ? 'agrees' : 'refused'}>
+                    {figure.agrees ? (figure.formula ? 'agrees' : '') : 'does not agree'}
+                </span>
+            </p>
+            {figure.formula && <p class="formula">= {figure.formula}</p>}
+            <Inputs figure={figure} all={all} />
+            {ground && <p class="facts">{ground}</p>}
+        </li>
     );
-    if (problems.length > 0)
-        return <p class="refused">{problems.map((one) => one.found).join('; ')}</p>;
-    if (!answer) return <p class="waiting">Recomputing…</p>;
-    const parts = Object.entries(answer).filter(([key]) => !['question', 'heading'].includes(key));
+}
+
+function matches(figure: Figure, wanted: string): boolean {
+    const text = `${figure.name} ${figure.shown} ${figure.formula ?? ''} ${ground_words(figure)}`;
+    return text.toLowerCase().includes(wanted.trim().toLowerCase());
+}
+
+function Figures({answer}: {answer: Recheck}) {
+    const [wanted, want] = useState('');
+    const all = new Map(
+        answer.sections.flatMap((section) =>
+            section.figures.map((figure): [string, Figure] => [figure.id, figure]),
+        ),
+    );
+    const sections = answer.sections
+        .map(({title, figures}) => ({
+            title,
+            figures: figures.filter((one) => matches(one, wanted)),
+        }))
+        .filter(({figures}) => figures.length > 0);
     return (
         <>
-            {parts.map(([key, value]) => (
-                <section class="group wide" key={key}>
-                    <h3>{key.replace(/_/g, ' ')}</h3>
-                    <Value value={value} />
+            <p class="saves">
+                {answer.figures} figures, each reckoned a second time from its formula in exact
+                fractions:{' '}
+                {answer.differences === 0
+                    ? 'all agree to the last digit.'
+                    : `${answer.differences} do not agree.`}
+            </p>
+            <label class="field find">
+                <span>Find a figure, a rule or a source</span>
+                <input
+                    type="search"
+                    value={wanted}
+                    onInput={(event) => want(event.currentTarget.value)}
+                />
+            </label>
+            {sections.length === 0 && <p class="home-line">Nothing here has that in it.</p>}
+            {sections.map(({title, figures}) => (
+                <section class="group wide" key={title}>
+                    <h3>{title}</h3>
+                    <ul class="checked-list">
+                        {figures.map((figure) => (
+                            <FigureRow key={figure.id} figure={figure} all={all} />
+                        ))}
+                    </ul>
                 </section>
             ))}
         </>
     );
 }
 
+function Answer() {
+    const terms = tour.value!.scenario.terms;
+    const {answer, problems} = use_answer<Recheck>('recheck', answered.value, {
+        scenario: terms.name,
+    });
+    if (problems.length > 0) {
+        return <p class="refused">{problems.map((one) => one.found).join('; ')}</p>;
+    }
+    if (!answer) return <p class="waiting">Reckoning a second time…</p>;
+    if (!answer.scenario.available) {
+        return (
+            <p class="refused">
+                Not to be had: {answer.scenario.refusals.map((one) => one.words).join('; ')}
+            </p>
+        );
+    }
+    return (
+        <>
+            <Figures answer={answer} />
+            <Cautions texts={answer.cautions} />
+        </>
+    );
+}
+
 export function CheckView() {
     const has = known.value?.questions.some((one) => one.name === 'recheck') ?? false;
+    const terms = tour.value!.scenario.terms;
     return (
         <div class="check-page">
             <h2>Where each figure comes from</h2>
             <p class="home-line">
-                For the lender: formula, inputs, rule and source of the figures of this home under{' '}
-                {tour.value!.scenario.terms.name}.
+                For the lender, under {terms.name}: {terms_words(terms)}.
             </p>
             {has ? (
-                <Recheck />
+                <Answer />
             ) : (
                 <p class="message">
                     This program does not answer the question "recheck" yet. Until it does, the

@@ -8,6 +8,10 @@ function measure(lot: {measures: {name: string; value: string}[]}, name: string)
     return size(lot.measures.find((one) => one.name === name)?.value);
 }
 
+function names_of(lots: Lot[]): string {
+    return lots.map((lot) => lot.id).join(', ');
+}
+
 function take_lot(lot: Lot): void {
     void move({lot: lot.id}, `Lot ${lot.id}`);
 }
@@ -48,7 +52,7 @@ function Street({answer}: {answer: Site}) {
                         key={r}
                         viewBox={`0 0 ${total} ${deepest + 64}`}
                         role="img"
-                        aria-label={`Lots ${row.map((lot) => lot.id).join(', ')}; each is listed below`}
+                        aria-label={`Lots ${names_of(row)}; each is listed below`}
                     >
                         {row.map((lot) => {
                             const x = at;
@@ -58,7 +62,7 @@ function Street({answer}: {answer: Site}) {
                             return (
                                 <g
                                     key={lot.id}
-                                    class={`parcel ${state} ${lot.can_be_had && !lot.chosen ? 'tap' : ''}`}
+                                    class={`parcel ${state} ${state === 'free' ? 'tap' : ''}`}
                                     onClick={() => {
                                         if (lot.can_be_had && !lot.chosen) take_lot(lot);
                                     }}

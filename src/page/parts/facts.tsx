@@ -1,0 +1,91 @@
+// What an inquiry says of the buyer and the days: names, dates, score, cash; changed all at once.
+import {useState} from 'preact/hooks';
+
+import type {Inquiry} from '../engine';
+import {copy} from '../inquiry';
+import {act, buyer} from '../store';
+
+interface Fact {
+    member: string;
+    name: string;
+    type: 'text' | 'date' | 'number' | 'money';
+    says?: string;
+}
+
+const facts: Fact[] = [
+    {member: 'buyer', name: 'Name', type: 'text', says: 'a label; any will do'},
+    {member: 'as_of', name: 'As of', type: 'date', says: 'the day of prices and rates'},
+    {member: 'contract', name: 'Contract', type: 'date'},
+    {member: 'closing', name: 'Closing', type: 'date'},
+    {member: 'score', name: 'Credit score', type: 'number', says: 'moves rate and insurance'},
+    {member: 'cash', name: 'Cash there is', type: 'money', says: 'in no link and no log'},
+    {member: 'prepared_by', name: 'Prepared by', type: 'text'},
+    {member: 'originator', name: 'Licensed loan originator', type: 'text'},
+];
+
+/// The inquiry with what was typed; an emptied fact is left out of it.
+function changed(inquiry: Inquiry, typed: Record<string, string>): Inquiry {
+    const next = copy(inquiry);
+    for (const {member, type} of facts) {
+        const text = typed[member].trim();
+        if (text === String(inquiry[member] ?? '')) continue;
+        const number = type === 'number' && /^\d+$/.test(text);
+        if (text === '' && type !== 'text') delete next[member];
+        else next[member] = number ? Number(text) : text.replace(/^\$/, '');
+    }
+    return next;
+}
+
+function typed_of(inquiry: Inquiry): Record<string, string> {
+    return Object.fromEntries(facts.map(({member}) => [member, String(inquiry[member] ?? '')]));
+}
+
+function Input({
+    type,
+    value,
+    write,
+}: {
+    type: Fact['type'];
+    value: string;
+    write: (text: string) => void;
+}) {
+    const typed = (event: Event) => write((event.currentTarget as HTMLInputElement).value);
+    if (type === 'date') return <input type="date" value={value} onInput={typed} />;
+    return (
+        <input
+            type="text"
+            inputMode={type === 'text' ? 'text' : 'decimal'}
+            autocomplete="off"
+            value={value}
+            onInput={typed}
+        />
+    );
+}
+
+export function Facts({done}: {done: () => void}) {
+    const inquiry = buyer.value!.inquiry;
+    const [typed, write] = useState(typed_of(inquiry));
+    const submit = (event: Event) => {
+        event.preventDefault();
+        const next = changed(inquiry, typed);
+        if (JSON.stringify(next) !== JSON.stringify(inquiry)) {
+            void act(next, {what: 'Buyer and dates', touch: null, remarks: []}, true);
+        }
+        done();
+    };
+    return (
+        <form class="facts-form" onSubmit={submit}>
+            {facts.map(({member, name, type, says}) => (
+                <label key={member} class="field">
+                    <span>{says ? `${name}: ${says}` : name}</span>
+                    <Input
+                        type={type}
+                        value={typed[member]}
+                        write={(text) => write({...typed, [member]: text})}
+                    />
+                </label>
+            ))}
+            <button class="main-button">Use these</button>
+        </form>
+    );
+}

@@ -1,0 +1,174 @@
+// One way to pay: its month, its terms to change, what it comes to.
+import type {Program, Scenario} from '../answers';
+import type {Problem} from '../engine';
+import {dollars, month, term} from '../figures';
+import {copy} from '../inquiry';
+import {act, buyer, problems, take_in_hand, tour} from '../store';
+import {
+    DownPayment,
+    More,
+    RateField,
+    Select,
+    edit,
+    months_of,
+    to_program,
+    unique,
+} from './loan_fields';
+import type {Written} from './loan_fields';
+import {MonthBar, MonthParts} from './month_bar';
+import {terms_words} from './terms';
+
+function remove(index: number): void {
+    const one = buyer.value!;
+    const next = copy(one.inquiry);
+    const [gone] = next.scenarios.splice(index, 1);
+    void act(next, {what: `${gone.name} taken away`, touch: null, remarks: []}, true);
+}
+
+function insurance_words(scenario: Scenario): string {
+    const insurance = scenario.mortgage_insurance;
+    if (insurance.payments === 0) return 'none';
+    if (insurance.whole_term) return 'for the whole loan';
+    const asked = insurance.on_request_date
+        ? `; on request from ${month(insurance.on_request_date)}`
+        : '';
+    return `to ${month(insurance.last_date)}${asked}`;
+}
+
+/// What a way to pay comes to a month, with the terms that stand beside it.
+function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
+    if (!scenario.available) {
+        return (
+            <p class="refused">
+                Not to be had: {scenario.refusals.map((one) => one.words).join('; ')}
+            </p>
+        );
+    }
+    return (
+        <div class="loan-month">
+            <p class="big-month">
+                <span class="big">{dollars(scenario.monthly.total)}</span> a month
+            </p>
+            <p class="terms">{terms_words(scenario.terms)}</p>
+            <MonthBar monthly={scenario.monthly} widest={widest} />
+        </div>
+    );
+}
+
+function Answer({scenario}: {scenario: Scenario}) {
+    if (!scenario.available) return null;
+    const rows: [string, string][] = [
+        ['Cash to close', dollars(scenario.cash.to_close)],
+        ['All cash, deposits too', dollars(scenario.cash.needed)],
+        ['Loan', dollars(scenario.loan)],
+        ['Mortgage insurance', insurance_words(scenario)],
+        ['Paid in five years', dollars(scenario.paid_in_five_years)],
+        ['Owed after five years', dollars(scenario.balance_after_five_years)],
+        ['Paid over the loan', dollars(scenario.paid_over_loan)],
+    ];
+    const first = scenario.first_year;
+    return (
+        <>
+            <MonthParts monthly={scenario.monthly} />
+            {first.months > 0 && first.monthly.total !== scenario.monthly.total && (
+                <p class="facts">
+                    First {first.months} months: {dollars(first.monthly.total)} a month, while taxes
+                    are on less than the finished home or a buydown pays a part.
+                </p>
+            )}
+            <dl class="facts-list">
+                {rows.map(([name, value]) => (
+                    <div key={name}>
+                        <dt>{name}</dt>
+                        <dd>{value}</dd>
+                    </div>
+                ))}
+            </dl>
+        </>
+    );
+}
+
+function wrong_at(index: number, member: string): Problem | undefined {
+    return problems.value.find((one) => one.path?.startsWith(`/scenarios/${index}/${member}`));
+}
+
+export function Card({
+    index,
+    written,
+    scenario,
+    programs,
+    widest,
+    only,
+}: {
+    index: number;
+    written: Written;
+    scenario?: Scenario;
+    programs: Program[];
+    widest: number;
+    only: boolean;
+}) {
+    const program = programs.find((one) => one.id === written.program);
+    const terms = unique((program?.ladders ?? []).map((one) => one.months));
+    const months = months_of(written);
+    const hand = tour.value?.scenario.terms.name === written.name;
+    return (
+        <article class={`loan ${hand ? 'in-hand' : ''}`} aria-label={written.name}>
+            <label class="loan-head">
+                <input
+                    type="radio"
+                    name="in-hand"
+                    checked={hand}
+                    onChange={() => take_in_hand(written.name)}
+                />
+                <span class="loan-name">{written.name}</span>
+            </label>
+            {scenario && <Month scenario={scenario} widest={widest} />}
+            <div class="loan-terms">
+                <Select
+                    label="Program"
+                    value={written.program}
+                    choices={programs.map((one) => [one.id, one.name])}
+                    change={(value) =>
+                        to_program(
+                            index,
+                            written,
+                            programs.find((one) => one.id === value)!,
+                        )
+                    }
+                />
+                <Select
+                    label="Term"
+                    value={String(months)}
+                    choices={unique([...terms, months]).map((count) => [
+                        String(count),
+                        term(count),
+                    ])}
+                    change={(value) =>
+                        edit(
+                            index,
+                            Number(value) % 12 === 0
+                                ? {years: Number(value) / 12, months: undefined}
+                                : {months: Number(value), years: undefined},
+                            'term',
+                        )
+                    }
+                />
+                <DownPayment index={index} written={written} wrong={wrong_at(index, 'down')} />
+                <RateField
+                    index={index}
+                    written={written}
+                    program={program}
+                    wrong={wrong_at(index, 'rate')}
+                />
+                <More index={index} written={written} program={program} />
+            </div>
+            <div class="loan-answer">{scenario && <Answer scenario={scenario} />}</div>
+            {scenario && <p class="note">{scenario.terms.fine_print}</p>}
+            {!only && (
+                <button class="quiet" onClick={() => remove(index)}>
+                    Take away
+                </button>
+            )}
+        </article>
+    );
+}

@@ -1,0 +1,349 @@
+// The fields of one way to pay, each changing the inquiry where it stands.
+import {useEffect, useState} from 'preact/hooks';
+
+import type {Program} from '../answers';
+import type {Problem} from '../engine';
+import {copy} from '../inquiry';
+import {act, buyer, tour} from '../store';
+import {minus} from './terms';
+
+export type Written = Record<string, any>;
+
+/// One scenario of the inquiry changed; its name follows its terms where nobody named it.
+export function edit(index: number, members: Written, what: string): void {
+    const one = buyer.value;
+    if (!one) return;
+    const next = copy(one.inquiry);
+    const scenario = {...next.scenarios[index], ...members};
+    for (const key of Object.keys(scenario)) if (scenario[key] === undefined) delete scenario[key];
+    next.scenarios[index] = scenario;
+    void act(next, {what: `${scenario.name}: ${what}`, touch: null, remarks: []}, true);
+}
+
+/// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.
+function Typed({
+    value,
+    label,
+    wrong,
+    change,
+    mode = 'decimal',
+    before,
+    after,
+}: {
+    value: string;
+    label: string;
+    wrong?: Problem;
+    change: (value: string) => void;
+    mode?: 'decimal' | 'text';
+    before?: string;
+    after?: string;
+}) {
+    const [text, write] = useState(value);
+    useEffect(() => write(value), [value]);
+    const clean = () => (mode === 'decimal' ? text.trim().replace(/[$,%\s]/g, '') : text.trim());
+    return (
+        <span class="typed">
+            {before && (
+                <span class="unit" aria-hidden="true">
+                    {before}
+                </span>
+            )}
+            <input
+                inputMode={mode}
+                value={text}
+                aria-label={label}
+                aria-invalid={wrong ? 'true' : undefined}
+                onInput={(event) => write(event.currentTarget.value)}
+                onChange={() => {
+                    if (clean() !== value) change(clean());
+                }}
+            />
+            {after && (
+                <span class="unit" aria-hidden="true">
+                    {after}
+                </span>
+            )}
+            {wrong && (
+                <span class="wrong">
+                    {wrong.found}; expected: {wrong.expected}
+                </span>
+            )}
+        </span>
+    );
+}
+
+export function DownPayment({
+    index,
+    written,
+    wrong,
+}: {
+    index: number;
+    written: Written;
+    wrong?: Problem;
+}) {
+    const down = written.down ?? {percent: '20'};
+    const kind = 'percent' in down ? 'percent' : 'amount' in down ? 'amount' : 'cash';
+    const terms = tour.value?.scenario.terms;
+    const known: Written = {
+        percent: terms?.down_percent ?? '5',
+        amount: terms?.down_payment ?? '0',
+        cash: buyer.value?.inquiry.cash ?? '0',
+    };
+    return (
+        <fieldset class="field">
+            <legend>Down payment</legend>
+            <div class="pair">
+                <Typed
+                    label="Down payment"
+                    value={String(down[kind])}
+                    wrong={wrong}
+                    before={kind === 'percent' ? undefined : '$'}
+                    after={kind === 'percent' ? '%' : undefined}
+                    change={(value) => edit(index, {down: {[kind]: value}}, 'down payment')}
+                />
+                <select
+                    aria-label="Down payment given as"
+                    value={kind}
+                    onChange={(event) =>
+                        edit(
+                            index,
+                            {down: {[event.currentTarget.value]: known[event.currentTarget.value]}},
+                            'down payment',
+                        )
+                    }
+                >
+                    <option value="percent">of the price</option>
+                    <option value="amount">in dollars</option>
+                    <option value="cash">from this cash</option>
+                </select>
+            </div>
+        </fieldset>
+    );
+}
+
+export function months_of(written: Written): number {
+    return written.months ?? (written.years ?? 30) * 12;
+}
+
+/// The ladder of the program, term and lock that is written, or the nearest longer lock.
+function ladder_of(program: Program | undefined, written: Written) {
+    const lock = written.lock_days ?? 60;
+    const same = program?.ladders.filter((one) => one.months === months_of(written)) ?? [];
+    return same.find((one) => one.lock_days >= lock) ?? same[same.length - 1];
+}
+
+function rate_words(rate: Written): string {
+    if ('quoted' in rate) return 'quoted';
+    if ('note' in rate) return `note ${rate.note}`;
+    return `points ${rate.points ?? '0'}`;
+}
+
+export function RateField({
+    index,
+    written,
+    program,
+    wrong,
+}: {
+    index: number;
+    written: Written;
+    program?: Program;
+    wrong?: Problem;
+}) {
+    const rate: Written = written.rate ?? {points: '0'};
+    const ladder = ladder_of(program, written);
+    const now = rate_words(rate);
+    const choices = new Map<string, [string, Written]>([
+        ['points 0', ['lowest without points', {points: '0'}]],
+        ['points 1', ['lowest with up to 1 point', {points: '1'}]],
+        ['points 2', ['lowest with up to 2 points', {points: '2'}]],
+    ]);
+    if (now.startsWith('points') && !choices.has(now)) {
+        choices.set(now, [`lowest with up to ${rate.points} points`, rate]);
+    }
+    for (const rung of ladder?.rungs ?? []) {
+        choices.set(`note ${rung.rate}`, [
+            `${rung.rate} %, listed at ${minus(rung.points)} points`,
+            {note: rung.rate},
+        ]);
+    }
+    if (now.startsWith('note') && !choices.has(now)) choices.set(now, [`${rate.note} %`, rate]);
+    choices.set('quoted', [
+        'quoted by a lender…',
+        {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'},
+    ]);
+    return (
+        <fieldset class="field">
+            <legend>Rate</legend>
+            <select
+                aria-label="Rate"
+                value={now}
+                onChange={(event) =>
+                    edit(index, {rate: choices.get(event.currentTarget.value)![1]}, 'rate')
+                }
+            >
+                {[...choices].map(([key, [words]]) => (
+                    <option key={key} value={key}>
+                        {words}
+                    </option>
+                ))}
+            </select>
+            {now === 'quoted' && (
+                <div class="pair">
+                    <Typed
+                        label="Rate quoted"
+                        value={String(rate.quoted)}
+                        after="%"
+                        wrong={wrong}
+                        change={(value) => edit(index, {rate: {...rate, quoted: value}}, 'rate')}
+                    />
+                    <Typed
+                        label="Points quoted"
+                        value={String(rate.points ?? '0')}
+                        after="points"
+                        change={(value) => edit(index, {rate: {...rate, points: value}}, 'points')}
+                    />
+                </div>
+            )}
+            {wrong && now !== 'quoted' && (
+                <span class="wrong">
+                    {wrong.found}; expected: {wrong.expected}
+                </span>
+            )}
+        </fieldset>
+    );
+}
+
+export function Select({
+    label,
+    value,
+    choices,
+    change,
+}: {
+    label: string;
+    value: string;
+    choices: [string, string][];
+    change: (value: string) => void;
+}) {
+    return (
+        <label class="field">
+            <span>{label}</span>
+            <select value={value} onChange={(event) => change(event.currentTarget.value)}>
+                {choices.map(([key, words]) => (
+                    <option key={key} value={key}>
+                        {words}
+                    </option>
+                ))}
+            </select>
+        </label>
+    );
+}
+
+export function unique(values: number[]): number[] {
+    return [...new Set(values)].sort((a, b) => a - b);
+}
+
+/// Another program: a term and a lock that it has, the rest as it was.
+export function to_program(index: number, written: Written, program: Program): void {
+    const terms = unique(program.ladders.map((one) => one.months));
+    const months = terms.includes(months_of(written))
+        ? months_of(written)
+        : terms[terms.length - 1];
+    const members: Written = {
+        program: program.id,
+        months: undefined,
+        years: months / 12,
+        rate: {points: '0'},
+    };
+    if (program.kind !== 'conventional') members.mi_ends = undefined;
+    if (program.kind !== 'va') members.use = undefined;
+    if (!program.upfront_fee) members.fee = undefined;
+    edit(index, members, program.name);
+}
+
+export function More({
+    index,
+    written,
+    program,
+}: {
+    index: number;
+    written: Written;
+    program?: Program;
+}) {
+    const locks = unique((program?.ladders ?? []).map((one) => one.lock_days));
+    const lock = written.lock_days ?? 60;
+    return (
+        <details class="more">
+            <summary>Lock, buydown and more</summary>
+            <label class="field">
+                <span>Name</span>
+                <Typed
+                    label="Name"
+                    mode="text"
+                    value={written.name}
+                    change={(value) => {
+                        if (value) rename(index, value);
+                    }}
+                />
+            </label>
+            <Select
+                label="Rate lock"
+                value={String(lock)}
+                choices={unique([...locks, lock]).map((days) => [String(days), `${days} days`])}
+                change={(value) => edit(index, {lock_days: Number(value)}, 'rate lock')}
+            />
+            <Select
+                label="Temporary buydown"
+                value={written.buydown ?? 'none'}
+                choices={[
+                    ['none', 'none'],
+                    ['1-0', '1-0: one point off the first year'],
+                    ['2-1', '2-1: two points off, then one'],
+                    ['3-2-1', '3-2-1: three points off, two, one'],
+                ]}
+                change={(value) =>
+                    edit(index, {buydown: value === 'none' ? undefined : value}, 'buydown')
+                }
+            />
+            {program?.upfront_fee && (
+                <Select
+                    label={program.upfront_fee}
+                    value={written.fee ?? 'financed'}
+                    choices={[
+                        ['financed', 'added to the loan'],
+                        ['cash', 'paid in cash'],
+                    ]}
+                    change={(value) => edit(index, {fee: value}, program.upfront_fee)}
+                />
+            )}
+            {program?.kind === 'conventional' && (
+                <Select
+                    label="Mortgage insurance ends"
+                    value={written.mi_ends ?? 'automatic'}
+                    choices={[
+                        ['automatic', 'by itself, at 78 %'],
+                        ['request', 'when asked for, at 80 %'],
+                    ]}
+                    change={(value) => edit(index, {mi_ends: value}, 'end of mortgage insurance')}
+                />
+            )}
+            {program?.kind === 'va' && (
+                <Select
+                    label="VA loan benefit"
+                    value={written.use ?? 'first'}
+                    choices={[
+                        ['first', 'first use'],
+                        ['subsequent', 'used before'],
+                        ['exempt', 'exempt from the fee'],
+                    ]}
+                    change={(value) => edit(index, {use: value}, 'use of the benefit')}
+                />
+            )}
+        </details>
+    );
+}
+
+function rename(index: number, name: string): void {
+    const old = buyer.value?.inquiry.scenarios[index].name;
+    if (buyer.value?.hand === old && buyer.value) buyer.value.hand = name;
+    edit(index, {name}, 'renamed');
+}

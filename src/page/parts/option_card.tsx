@@ -1,0 +1,315 @@
+// One option of the tour: its forms to touch, its number or its budget, what has to be known of it.
+import {useEffect, useState} from 'preact/hooks';
+
+import type {AddsItem, Form, Option, Touch} from '../answers';
+import {ask} from '../engine';
+import {is_zero, plain, short, signed} from '../figures';
+import {with_quantity, with_spend, without} from '../inquiry';
+import {act, buyer, change, notice, touch, tour} from '../store';
+
+/// What a touch would change, beside what it is a touch on.
+function Effect({how, taken}: {how: Touch; taken: boolean}) {
+    if (how.refusals) {
+        return (
+            <span class="effect refused">{how.refusals.map((one) => one.words).join('; ')}</span>
+        );
+    }
+    const month = how.per_month ?? '';
+    const cash = how.cash_to_close ?? '';
+    const nothing = is_zero(how.price) && is_zero(month) && is_zero(cash);
+    if (nothing) return null;
+    return (
+        <span class="effect">
+            {taken && <span class="effect-cash">taking it out:</span>}
+            <span class="effect-month">
+                {signed(month)}
+                <small> a month</small>
+            </span>
+            <span class="effect-cash">
+                {signed(cash)} cash<span class="roomy"> to close</span>
+            </span>
+        </span>
+    );
+}
+
+function words_beside(how: Touch | null): string {
+    if (!how) return '';
+    const words = [];
+    if (how.along.length > 0) {
+        words.push(
+            `${how.takes_out ? 'takes out with it' : 'brings along'}: ${how.along.join(', ')}`,
+        );
+    }
+    if (how.instead_of.length > 0) words.push(`takes the place of: ${how.instead_of.join(', ')}`);
+    return words.join('; ');
+}
+
+function price_of(option: Option, form: Form): string {
+    if (form.state === 'in a package') return 'in a package';
+    if (form.state === 'included') return option.kind === 'choice' ? 'no cost' : 'included';
+    if (option.kind === 'choice') return 'no cost';
+    if (!form.price) return '';
+    return is_zero(form.price) ? 'no extra cost' : short(form.price);
+}
+
+/// One thing to touch: a row as wide as the page, its control at the left, its money at the right.
+function Row({option, form, single}: {option: Option; form: Form; single: boolean}) {
+    const on =
+        form.state === 'chosen' ||
+        form.state === 'in a package' ||
+        (form.state === 'included' && !single);
+    const held = form.state === 'in a package';
+    const fixed = held || form.touch === null;
+    const name = form.name || option.name;
+    const beside = words_beside(form.touch);
+    const tap = () => {
+        if (form.touch) touch(option, form, form.touch);
+    };
+    return (
+        <div class={`row ${on ? 'on' : ''} ${fixed ? 'fixed' : ''}`}>
+            <label class="row-label">
+                <input
+                    type={single ? 'checkbox' : 'radio'}
+                    name={option.id}
+                    checked={on}
+                    disabled={held}
+                    onChange={(event) => {
+                        if (form.state === 'chosen' && !single) return;
+                        if (!form.touch) {
+                            event.currentTarget.checked = on;
+                            return;
+                        }
+                        tap();
+                    }}
+                />
+                <span class="row-name">
+                    <span class="row-title">{name}</span>
+                    {single && option.text && <span class="row-note">{option.text}</span>}
+                    {form.note && <span class="row-note">{form.note}</span>}
+                    {held && <span class="row-note">comes in {form.why}</span>}
+                    {beside && <span class="row-note bites">{beside}</span>}
+                    {form.touch?.jumps.map((jump) => (
+                        <span key={jump} class="row-note jump" title={jump}>
+                            {jump}
+                        </span>
+                    ))}
+                </span>
+                <span class="row-money">
+                    <span class="row-price">{price_of(option, form)}</span>
+                    {form.touch && option.kind !== 'choice' && (
+                        <Effect how={form.touch} taken={form.state === 'chosen'} />
+                    )}
+                </span>
+            </label>
+        </div>
+    );
+}
+
+/// A number that the buyer says: committed with Enter, by leaving, or a step at a time.
+function Stepper({option}: {option: Option}) {
+    const quantity = option.quantity!;
+    const [text, write] = useState(quantity.now);
+    useEffect(() => write(quantity.now), [quantity.now, notice.value]); // refused: as it was
+    const set = (value: string) => {
+        if (value === quantity.now) return;
+        void change_number(option, value, (inquiry) => with_quantity(inquiry, option, value));
+    };
+    const next = (sign: number) => {
+        const places = Math.max(
+            ...[quantity.step!, quantity.now].map((one) => (one.split('.')[1] ?? '').length),
+        );
+        const value = Number(text) + sign * Number(quantity.step);
+        const within = Math.min(Math.max(value, Number(quantity.lowest)), Number(quantity.highest));
+        write(within.toFixed(places));
+        set(within.toFixed(places));
+    };
+    return (
+        <div class="stepper">
+            <button
+                aria-label={`Fewer: ${option.name}`}
+                onClick={() => next(-1)}
+                disabled={Number(text) <= Number(quantity.lowest)}
+            >
+                −
+            </button>
+            <label>
+                <span class="sr">{option.name}, how many</span>
+                <input
+                    inputMode="decimal"
+                    value={text}
+                    onInput={(event) => write(event.currentTarget.value)}
+                    onChange={() => set(text.trim())}
+                />
+            </label>
+            <button
+                aria-label={`More: ${option.name}`}
+                onClick={() => next(1)}
+                disabled={Number(text) >= Number(quantity.highest)}
+            >
+                +
+            </button>
+            <span class="faint">
+                {quantity.unit === 'each' ? '' : quantity.unit} {quantity.limits}
+            </span>
+        </div>
+    );
+}
+
+/// A changed number: what it changes is asked of the home as it was.
+async function change_number(
+    option: Option,
+    value: string,
+    next: (inquiry: any) => any,
+): Promise<void> {
+    const one = buyer.value;
+    const answer = tour.value;
+    if (!one || !answer) return;
+    const before = one.inquiry;
+    const hand = before.scenarios?.find((each: any) => each.name === answer.scenario.terms.name);
+    const chosen = option.forms.find((form) => form.state === 'chosen');
+    const name = `${option.id}${chosen?.id ? `:${chosen.id}` : ''}=${value}`;
+    const what = {what: `${option.name}: ${plain(value)}`, touch: null, remarks: []};
+    const done = act(next(before), what);
+    try {
+        const adds = await ask<{items: AddsItem[]}>(
+            'adds',
+            {...before, scenarios: [hand]},
+            {option: name},
+        );
+        await done;
+        const item = adds.items[0];
+        const added = item?.by_scenario?.[0];
+        if (item && added?.available && change.value === what) {
+            change.value = {
+                ...what,
+                touch: {
+                    takes_out: false,
+                    price: item.price,
+                    per_month: added.per_month,
+                    cash_to_close: added.cash_to_close,
+                    jumps: [],
+                    along: [],
+                    instead_of: [],
+                    brings: [],
+                    drops: [],
+                },
+                remarks: added.jumps.map((jump) => jump.words),
+            };
+        }
+    } catch {
+        // The engine has said in act() what is wrong.
+    }
+}
+
+function Allowance({option}: {option: Option}) {
+    const [text, write] = useState(option.spend ?? '');
+    useEffect(() => write(option.spend ?? ''), [option.spend, notice.value]);
+    const set = () => {
+        const value = text.trim().replace(/[$,]/g, '');
+        if (value === (option.spend ?? '')) return;
+        if (value === '') {
+            void act(without(buyer.value!.inquiry, [option.id]), {
+                what: `${option.name}: within the allowance`,
+                touch: null,
+                remarks: [],
+            });
+        } else {
+            void change_number(option, value, (inquiry) => with_spend(inquiry, option, value));
+        }
+    };
+    return (
+        <div class="allowance">
+            <p>{short(option.budget)} is in the price. What is spent above it is charged.</p>
+            <label class="money-field">
+                To spend <span aria-hidden="true">$</span>
+                <input
+                    inputMode="decimal"
+                    value={text}
+                    placeholder={option.budget ?? ''}
+                    onInput={(event) => write(event.currentTarget.value)}
+                    onChange={set}
+                />
+            </label>
+        </div>
+    );
+}
+
+function facts_of(option: Option): string[] {
+    const facts = [];
+    if (option.quantity && !option.quantity.asked) {
+        facts.push(
+            `${plain(option.quantity.now)} ` +
+                (option.quantity.unit === 'each' ? 'of them' : option.quantity.unit),
+        );
+    }
+    if (option.wish) facts.push(`wish ${option.wish}`);
+    if (option.agreed) facts.push('in the contract already');
+    if (option.cutoff) facts.push(`choose before: ${option.cutoff.toLowerCase()}`);
+    if (option.work.length > 0)
+        facts.push(`${option.work.join(', ')} work: permit and licensed trade`);
+    return facts;
+}
+
+/// A level that no plan includes can also be left out.
+function Without({option}: {option: Option}) {
+    const chosen = option.forms.find((form) => form.state === 'chosen');
+    const out = chosen?.touch ?? null;
+    return (
+        <div class={`row ${chosen ? '' : 'on'}`}>
+            <label class="row-label">
+                <input
+                    type="radio"
+                    name={option.id}
+                    checked={!chosen}
+                    onChange={() => {
+                        if (chosen && out) touch(option, chosen, out);
+                    }}
+                />
+                <span class="row-name">
+                    <span class="row-title">Without</span>
+                </span>
+                <span class="row-money">{out && <Effect how={out} taken={false} />}</span>
+            </label>
+        </div>
+    );
+}
+
+export function OptionCard({option}: {option: Option}) {
+    const can = option.forms.filter((form) => form.state !== 'not to be had');
+    const single = option.kind === 'upgrade' || option.kind === 'package';
+    const included = option.forms.some(
+        (form) => form.state === 'included' || (form.touch?.takes_out && form.state === 'offered'),
+    );
+    const held = option.forms.some((form) => form.state === 'in a package');
+    const named = !single;
+    const facts = facts_of(option);
+    return (
+        <article class={`option ${option.kind}`} aria-label={option.name}>
+            {named && <h4 class="option-name">{option.name}</h4>}
+            {!single && option.text && <p class="option-text">{option.text}</p>}
+            {option.kind === 'allowance' ? (
+                <Allowance option={option} />
+            ) : (
+                <div
+                    class="rows"
+                    role={single ? undefined : 'radiogroup'}
+                    aria-label={single ? undefined : option.name}
+                >
+                    {option.kind === 'levels' && !included && !held && <Without option={option} />}
+                    {can.map((form) => (
+                        <Row key={form.id} option={option} form={form} single={single} />
+                    ))}
+                </div>
+            )}
+            {option.quantity?.asked && option.picked && <Stepper option={option} />}
+            {option.parts.length > 0 && <p class="facts">Brings {option.parts.join('; ')}</p>}
+            {facts.length > 0 && <p class="facts">{facts.join(' · ')}</p>}
+            {option.note && <p class="note">{option.note}</p>}
+            {option.later && (
+                <p class="note">
+                    After closing instead: about {short(option.later.estimate)}. {option.later.note}
+                </p>
+            )}
+        </article>
+    );
+}
