@@ -85,7 +85,9 @@ quietly() {
 
 # configure PRESET: makes build/PRESET ready; ninja itself notices every later change but this one.
 configure() {
-    if [ ! -e "build/$1/build.ninja" ] || [ CMakePresets.json -nt "build/$1/build.ninja" ]; then
-        quietly "configure-$1" "configure" cmake --preset "$1"
+    # The page is asked for: a tree configured before npm was there would go on without it.
+    if [ ! -e "build/$1/build.ninja" ] || [ CMakePresets.json -nt "build/$1/build.ninja" ] ||
+        ! grep -q "QUOIN_PAGE:BOOL=ON" "build/$1/CMakeCache.txt"; then
+        quietly "configure-$1" "configure" cmake --preset "$1" -D QUOIN_PAGE=ON
     fi
 }

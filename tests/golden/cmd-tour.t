@@ -33,7 +33,7 @@ lines with + come with your plan; a month and cash are what taking it, or taking
     Shelves                                             chosen             $180.00    -$14.26     -$1.73
         3 of them; a quantity from 1 to 8 in steps of 1
     Wall color
-    White                                               included           no cost
+    White                                               offered            no cost
     Sand                                                chosen             no cost
     Lamps                                               included           no cost
         $300.00 is included
@@ -93,7 +93,7 @@ lines with + come with your plan; a month and cash are what taking it, or taking
     Shelves                                             chosen             $180.00    -$15.72    +$14.47
         3 of them; a quantity from 1 to 8 in steps of 1
     Wall color
-    White                                               included           no cost
+    White                                               offered            no cost
     Sand                                                chosen             no cost
     Lamps                                               included           no cost
         $300.00 is included

@@ -2313,10 +2313,20 @@ $ quoin tour data/buyer.json --rates data/rates --json
               "id": "white",
               "name": "White",
               "note": "",
-              "state": "included",
+              "state": "offered",
               "why": "",
               "price": "0.00",
-              "touch": null
+              "touch": {
+                "takes_out": false,
+                "price": "0.00",
+                "per_month": "0.00",
+                "cash_to_close": "0.00",
+                "jumps": [],
+                "along": [],
+                "instead_of": [],
+                "brings": [],
+                "drops": []
+              }
             },
             {
               "id": "sand",

@@ -54,7 +54,7 @@ TEST_CASE("Ratios: USDA 29/41, and 34/41 from 5 August 2024, HB-1-3555 chapter 1
     CHECK(shipped("usda", "2024-08-05")->back == percent("41"));
 }
 
-TEST_CASE("Ratios: conventional 45, 50 automated, Fannie Mae B3-6-02; adjustable takes them over") {
+TEST_CASE("Ratios: conventional 45, 50 automated, Fannie Mae B3-6-02, taken over by adjustable") {
     for (const char* id : {"conventional", "conventional-5-6", "conventional-7-6"}) {
         const RatioLimits* limits = shipped(id, "2026-11-24");
         REQUIRE(limits != nullptr);

@@ -155,7 +155,8 @@ class Answers(Shared):
                     query = "?scenario=" + quoted(scenario) if scenario else ""
                     status, headers, body = self.post(f"/api/{question['name']}{query}",
                                                       json.dumps(served[path]))
-                    if status == 422 and json.loads(body)["problems"][0]["id"] == "no-model":
+                    refused = {"no-model", "no-means"}  # of an inquiry or a book that lacks them
+                    if status == 422 and json.loads(body)["problems"][0]["id"] in refused:
                         continue
                     self.assertEqual(status, 200, (question, path, body[:400]))
                     self.assertEqual(headers["Content-Type"], question["type"])
