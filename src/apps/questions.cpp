@@ -26,12 +26,14 @@
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
+#include <quoin/render/workbook.hpp>
 #include <quoin/render/site.hpp>
 #include <quoin/render/tour.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
 #include "server_problems.hpp"
+#include "workbook_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -78,6 +80,15 @@ std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
 std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     const std::size_t scenario = scenario_of(inquiry, given);
     return json_text_of(recheck(Sitting(desk, inquiry), scenario));
+}
+
+std::string workbook_bytes(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = scenario_of(inquiry, given);
+    const RecheckAnswer answer = recheck(Sitting(desk, inquiry), scenario);
+    if (!answer.scenario.available()) {
+        refuse(problems::scenario_barred(inquiry.scenarios[scenario].name));
+    }
+    return xlsx_bytes(workbook_of(answer));
 }
 
 std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given) {
@@ -151,6 +162,11 @@ const std::vector<Question>& questions() {
          {scenario},
          json_type,
          recheck_json},
+        {"workbook",
+         "The same as live formulas in a spreadsheet",
+         {scenario},
+         xlsx_type,
+         workbook_bytes},
         {"afford",
          "The highest price that income, debts, cash and the programs allow",
          {{"reserves", "months of the payment to be left over in cash, 0 to 24", Need::optional},

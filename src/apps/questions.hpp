@@ -31,13 +31,15 @@ struct Question {
     std::vector<QuestionOption> options;
     std::string_view type; ///< media type of its answer
     /// What `quoin NAME --json` prints for the same inquiry, or what `quoin sheet` writes, to the
-    /// byte. Throws Refused.
+    /// byte; "workbook" is what `quoin recheck --workbook` writes. Throws Refused.
     /// Precondition: the inquiry was read against this desk, the options were checked.
     std::string (*answer)(const Desk& desk, Inquiry inquiry, const Given& given);
 };
 
 inline constexpr std::string_view json_type = "application/json";
 inline constexpr std::string_view html_type = "text/html; charset=utf-8";
+inline constexpr std::string_view xlsx_type =
+    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /// In the order they are listed in.
 [[nodiscard]] const std::vector<Question>& questions();

@@ -79,6 +79,33 @@ export async function cases(): Promise<Cases> {
     return answer_of<Cases>(await reach('/api/cases', {headers: headers()}));
 }
 
+function address_of(question: string, options: Options): string {
+    const query = new URLSearchParams();
+    for (const [name, value] of Object.entries(options)) {
+        for (const one of Array.isArray(value) ? value : [value]) query.append(name, one);
+    }
+    const text = query.toString();
+    return `/api/${question}${text ? `?${text}` : ''}`;
+}
+
+function post(address: string, body: string): Promise<Response> {
+    return reach(address, {
+        method: 'POST',
+        headers: {...headers(), 'Content-Type': 'application/json'},
+        body,
+    });
+}
+
+/// A question whose answer is a file, such as the workbook.
+export async function ask_file(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<Blob> {
+    const response = await post(address_of(question, options), JSON.stringify(inquiry));
+    return response.ok ? response.blob() : answer_of<Blob>(response);
+}
+
 const kept = new Map<string, Promise<any>>();
 
 /// An answer of the engine, as it stands on the command line under --json. The same question twice
@@ -88,21 +115,12 @@ export function ask<T = any>(
     inquiry: Inquiry,
     options: Options = {},
 ): Promise<T> {
-    const query = new URLSearchParams();
-    for (const [name, value] of Object.entries(options)) {
-        for (const one of Array.isArray(value) ? value : [value]) query.append(name, one);
-    }
     const body = JSON.stringify(inquiry);
-    const text = query.toString();
-    const address = `/api/${question}${text ? `?${text}` : ''}`;
+    const address = address_of(question, options);
     const key = `${address}\n${body}`;
     const before = kept.get(key);
     if (before) return before;
-    const answer = reach(address, {
-        method: 'POST',
-        headers: {...headers(), 'Content-Type': 'application/json'},
-        body,
-    }).then((response) => answer_of<T>(response));
+    const answer = post(address, body).then((response) => answer_of<T>(response));
     kept.set(key, answer);
     answer.catch(() => kept.delete(key));
     if (kept.size > 60) kept.delete(kept.keys().next().value as string);

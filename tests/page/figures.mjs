@@ -1,4 +1,6 @@
 // Every figure on the page is one that the command line gives for the same inquiry.
+import {readFileSync} from 'node:fs';
+
 import {
     ask,
     bare,
@@ -191,6 +193,13 @@ export async function every_figure_with_its_ground({cases, server, context}) {
     const recheck = ask(cases, 'recheck', inquiry, ['--scenario', hand]);
     equal('every figure is there', await page.locator('.checked').count(), recheck.figures);
     equal('and agrees', await page.locator('.checked .refused').count(), 0);
+    const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.click('text=Workbook for a spreadsheet'),
+    ]);
+    const bytes = readFileSync(await download.path());
+    check('the workbook is a zip', bytes.subarray(0, 2).toString() === 'PK', bytes.length);
+    check('its name', download.suggestedFilename().endsWith('.xlsx'));
     await page.fill('.find input', 'level payment');
     check('found by its formula', (await page.locator('.checked').count()) > 0);
     await page.fill('.find input', '');

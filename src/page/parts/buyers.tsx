@@ -1,32 +1,20 @@
 // The buyers that are open, and what can be done with one: name, copy, file, link.
 import {useEffect, useRef, useState} from 'preact/hooks';
 
+import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
 import {book_of, buyer, buyers, close, current, known, notice, open, show} from '../store';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
 
-function file_name(name: string): string {
-    return `${
-        name
-            .toLowerCase()
-            .replace(/[^a-z0-9]+/g, '-')
-            .replace(/^-|-$/g, '') || 'buyer'
-    }.json`;
-}
-
 function save(): void {
     const inquiry = buyer.value?.inquiry;
     if (!inquiry) return;
     const text = `${JSON.stringify(inquiry, null, 2)}\n`;
-    const address = URL.createObjectURL(new Blob([text], {type: 'application/json'}));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = file_name(inquiry.buyer ?? '');
-    link.click();
-    URL.revokeObjectURL(address);
+    const name = file_name(inquiry.buyer ?? '', 'json');
+    hand_over(new Blob([text], {type: 'application/json'}), name);
     notice.value =
-        `Saved as ${link.download}. The file holds income, debts and cash where the inquiry does: ` +
+        `Saved as ${name}. The file holds income, debts and cash where the inquiry does: ` +
         'keep it private.';
 }
 

@@ -2,11 +2,13 @@
 import {useState} from 'preact/hooks';
 
 import type {Figure, Recheck} from '../answers';
+import {ask_file, Refused} from '../engine';
 import {date} from '../figures';
+import {file_name, hand_over} from '../files';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {terms_words} from '../parts/terms';
-import {answered, known, tour} from '../store';
+import {answered, gone, known, notice, tour} from '../store';
 
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
@@ -59,6 +61,21 @@ function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
     );
 }
 
+/// The same figures as live formulas, in a file for a spreadsheet.
+async function save_workbook(scenario: string): Promise<void> {
+    const inquiry = answered.value;
+    if (!inquiry) return;
+    try {
+        const book = await ask_file('workbook', inquiry, {scenario});
+        const name = file_name(`${inquiry.buyer ?? 'buyer'} ${scenario}`, 'xlsx');
+        hand_over(book, name);
+        notice.value = `Saved as ${name}. It recomputes every figure from its formula.`;
+    } catch (error) {
+        if (error instanceof Refused) notice.value = error.problems[0]?.found ?? 'refused';
+        else gone.value = true;
+    }
+}
+
 function matches(figure: Figure, wanted: string): boolean {
     const text = `${figure.name} ${figure.shown} ${figure.formula ?? ''} ${ground_words(figure)}`;
     return text.toLowerCase().includes(wanted.trim().toLowerCase());
@@ -86,6 +103,9 @@ function Figures({answer}: {answer: Recheck}) {
                     ? 'all agree to the last digit.'
                     : `${answer.differences} do not agree.`}
             </p>
+            <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
+                Workbook for a spreadsheet
+            </button>
             <label class="field find">
                 <span>Find a figure, a rule or a source</span>
                 <input
