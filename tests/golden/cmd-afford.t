@@ -8,12 +8,12 @@ prepared by Sales desk, Oxbarrow Meadow
 2 months of the payment kept in reserve
 
 Conventional, 5 % down, 30 years
-  up to $513,765.00: $4,087.50 a month, $29,092.51 of cash needed
-    Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.846 %, 30 years, $25,689.00 down
+  up to $513,765.00: $4,087.50 a month, $28,312.15 of cash needed
+    Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.847 %, 30 years, $25,689.00 down
     (5.00 %), LTV 95.00 %, 180-day lock
                                                 takes         most        left
     housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
-    the cash there is                      $37,267.51  $121,000.00  $83,732.49
+    the cash there is                      $36,487.15  $121,000.00  $84,512.85
     What binds: housing and debts over 45 % of income. Without it, up to $876,579.00, where the
     program's own limit binds.
     A home of $523,765.00 would take $175.07 more income a month, or $78.78 less in debts.
@@ -23,28 +23,28 @@ Conventional, 5 % down, 30 years
     comfrey: 11 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
 
 Conventional, 20 % down, 20 years
-  up to $547,920.00: $4,029.62 a month, $112,940.50 of cash needed
-    Conventional fixed: 6.125 % note rate, -0.125 points, APR 6.160 %, 20 years, $109,584.00 down
+  up to $550,895.00: $4,051.27 a month, $112,896.79 of cash needed
+    Conventional fixed: 6.125 % note rate, -0.125 points, APR 6.162 %, 20 years, $110,179.00 down
     (20.00 %), LTV 80.00 %, 180-day lock
                                                  takes         most    left
-    housing and debts over 45 % of income    $4,419.62    $4,477.50  $57.88
-    the cash there is                      $120,999.74  $121,000.00   $0.26
+    housing and debts over 45 % of income    $4,441.27    $4,477.50  $36.23
+    the cash there is                      $120,999.33  $121,000.00   $0.67
     What binds: the cash there is. Without it, up to $555,871.00, where housing and debts over
     45 % of income binds.
-    A home of $557,920.00 would take $2,279.45 more cash, and $33.16 more income a month, or
-    $14.92 less in debts.
+    A home of $560,895.00 would take $2,261.80 more cash, and $81.27 more income a month, or
+    $36.57 less in debts.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
     burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
     comfrey: 16 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
 
 Conventional, 10 % down, 15 years
-  up to $444,323.00: $4,087.50 a month, $45,511.98 of cash needed
-    Conventional fixed: 5.625 % note rate, -0.375 points, APR 5.773 %, 15 years, $44,433.00 down
+  up to $444,323.00: $4,087.50 a month, $44,921.22 of cash needed
+    Conventional fixed: 5.625 % note rate, -0.375 points, APR 5.776 %, 15 years, $44,433.00 down
     (10.00 %), LTV 90.00 %, 180-day lock
                                                 takes         most        left
     housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
-    the cash there is                      $53,686.98  $121,000.00  $67,313.02
+    the cash there is                      $53,096.22  $121,000.00  $67,903.78
     What binds: housing and debts over 45 % of income. Without it, up to $925,278.00, where the
     program's own limit binds.
     A home of $454,323.00 would take $202.40 more income a month, or $91.08 less in debts.
@@ -53,26 +53,26 @@ Conventional, 10 % down, 15 years
     burdock: 1 pair of elevation and free lot, from $439,900.00 (field, lot 3)
 
 FHA, 3.5 % down, 30 years
-  up to $393,648.00: $3,084.50 a month, $15,874.48 of cash needed
-    FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.613 %, 30 years, $13,778.00 down
+  up to $393,648.00: $3,084.50 a month, $15,312.47 of cash needed
+    FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.615 %, 30 years, $13,778.00 down
     (3.50 %), LTV 96.50 %, 180-day lock
                                                 takes         most        left
     housing over 31 % of income             $3,084.50    $3,084.50       $0.00
     housing and debts over 43 % of income   $3,474.50    $4,278.50     $804.00
-    the cash there is                      $22,043.48  $121,000.00  $98,956.52
+    the cash there is                      $21,481.47  $121,000.00  $99,518.53
     What binds: housing over 31 % of income. Without it, up to $497,635.00, where housing and
     debts over 43 % of income binds.
     A home of $403,648.00 would take $249.42 more income a month.
     No home of the price book is within it.
 
 VA, nothing down, first use
-  up to $484,778.00: $3,689.50 a month, $3,018.71 of cash needed
-    VA-guaranteed fixed: 5.875 % note rate, -0.125 points, APR 6.096 %, 30 years, $0.00 down
+  up to $484,778.00: $3,689.50 a month, $2,250.13 of cash needed
+    VA-guaranteed fixed: 5.875 % note rate, -0.125 points, APR 6.098 %, 30 years, $0.00 down
     (0.00 %), LTV 100.00 %, 180-day lock
-                                                takes         most         left
-    housing and debts over 41 % of income   $4,079.50    $4,079.50        $0.00
-    the cash there is                      $10,397.71  $121,000.00  $110,602.29
-    What binds: housing and debts over 41 % of income. Without it, up to $4,192,258.00, where the
+                                               takes         most         left
+    housing and debts over 41 % of income  $4,079.50    $4,079.50        $0.00
+    the cash there is                      $9,629.13  $121,000.00  $111,370.87
+    What binds: housing and debts over 41 % of income. Without it, up to $4,509,450.00, where the
     cash there is binds.
     A home of $494,778.00 would take $183.57 more income a month, or $75.26 less in debts.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
@@ -80,13 +80,13 @@ VA, nothing down, first use
     burdock: 23 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
 
 USDA, nothing down, 30 years
-  up to $426,679.00: $3,383.00 a month, $2,717.10 of cash needed
-    USDA-guaranteed fixed: 6.000 % note rate, 0.000 points, APR 6.473 %, 30 years, $0.00 down
+  up to $426,679.00: $3,383.00 a month, $2,070.68 of cash needed
+    USDA-guaranteed fixed: 6.000 % note rate, 0.000 points, APR 6.474 %, 30 years, $0.00 down
     (0.00 %), LTV 100.00 %, 180-day lock
                                                takes         most         left
     housing over 34 % of income            $3,383.00    $3,383.00        $0.00
     housing and debts over 41 % of income  $3,773.00    $4,079.50      $306.50
-    the cash there is                      $9,483.10  $121,000.00  $111,516.90
+    the cash there is                      $8,836.68  $121,000.00  $112,163.32
     What binds: housing over 34 % of income. Without it, up to $465,808.00, where housing and
     debts over 41 % of income binds.
     A home of $436,679.00 would take $230.42 more income a month.
@@ -116,52 +116,52 @@ as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing
 prepared by Sales desk, Oxbarrow Meadow
 
 FHA, 3.5 % down
-  up to $308,449.00: $2,449.00 a month, $12,548.72 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.749 %, 30 years, $10,796.00 down
+  up to $308,449.00: $2,449.00 a month, $12,166.57 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.752 %, 30 years, $10,796.00 down
     (3.50 %), LTV 96.50 %, 180-day lock
-                                                takes        most       left
-    housing over 31 % of income             $2,449.00   $2,449.00      $0.00
-    housing and debts over 43 % of income   $2,759.00   $3,397.00    $638.00
-    the cash there is                      $12,548.72  $22,500.00  $9,951.28
+                                                takes        most        left
+    housing over 31 % of income             $2,449.00   $2,449.00       $0.00
+    housing and debts over 43 % of income   $2,759.00   $3,397.00     $638.00
+    the cash there is                      $12,166.57  $22,500.00  $10,333.43
     What binds: housing over 31 % of income. Without it, up to $390,002.00, where housing and
     debts over 43 % of income binds.
     A home of $313,449.00 would take $125.94 more income a month.
     No home of the price book is within it.
 
 FHA, all the cash there is
-  up to $318,032.00: $2,449.00 a month, $22,499.32 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.699 %, 30 years, $20,665.00 down
-    (6.50 %), LTV 93.50 %, 180-day lock
+  up to $318,342.00: $2,449.00 a month, $22,499.06 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.702 %, 30 years, $21,044.00 down
+    (6.61 %), LTV 93.39 %, 180-day lock
                                                 takes        most     left
     housing over 31 % of income             $2,449.00   $2,449.00    $0.00
     housing and debts over 43 % of income   $2,759.00   $3,397.00  $638.00
-    the cash there is                      $22,499.32  $22,500.00    $0.68
-    What binds: housing over 31 % of income. Without it, up to $394,859.00, where housing and
+    the cash there is                      $22,499.06  $22,500.00    $0.94
+    What binds: housing over 31 % of income. Without it, up to $397,233.00, where housing and
     debts over 43 % of income binds.
-    A home of $323,032.00 would take $130.33 more income a month.
+    A home of $323,342.00 would take $130.17 more income a month.
     No home of the price book is within it.
 
 USDA, nothing down
-  up to $334,359.00: $2,685.99 a month, $2,154.23 of cash needed
-    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.607 %, 30 years, $0.00 down
+  up to $334,359.00: $2,685.99 a month, $1,705.88 of cash needed
+    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.609 %, 30 years, $0.00 down
     (0.00 %), LTV 100.00 %, 180-day lock
                                                takes        most        left
     housing over 34 % of income            $2,685.99   $2,686.00       $0.01
     housing and debts over 41 % of income  $2,995.99   $3,239.00     $243.01
-    the cash there is                      $2,154.23  $22,500.00  $20,345.77
+    the cash there is                      $1,705.88  $22,500.00  $20,794.12
     What binds: housing over 34 % of income. Without it, up to $365,077.00, where housing and
     debts over 41 % of income binds.
     A home of $339,359.00 would take $116.30 more income a month.
     No home of the price book is within it.
 
 Conventional, 3 % down
-  up to $405,863.00: $3,639.99 a month, $15,775.34 of cash needed
-    Conventional fixed: 6.500 % note rate, 0.000 points, APR 7.814 %, 30 years, $12,176.00 down
+  up to $405,863.00: $3,639.99 a month, $15,197.91 of cash needed
+    Conventional fixed: 6.500 % note rate, 0.000 points, APR 7.816 %, 30 years, $12,176.00 down
     (3.00 %), LTV 97.00 %, 180-day lock
                                                 takes        most       left
     housing and debts over 50 % of income   $3,949.99   $3,950.00      $0.01
-    the cash there is                      $15,775.34  $22,500.00  $6,724.66
-    What binds: housing and debts over 50 % of income. Without it, up to $555,266.00, where the
+    the cash there is                      $15,197.91  $22,500.00  $7,302.09
+    What binds: housing and debts over 50 % of income. Without it, up to $576,128.00, where the
     cash there is binds.
     A home of $410,863.00 would take $88.66 more income a month, or $44.33 less in debts.
     sorrel: 9 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
@@ -220,7 +220,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "score": 664,
         "rate": "6",
         "points": "-0.125",
-        "apr": "6.749",
+        "apr": "6.752",
         "down_payment": "10796.00",
         "down_percent": "3.50",
         "ltv": "96.50",
@@ -250,9 +250,9 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         {
           "limit": "cash",
-          "needed": "12548.72",
+          "needed": "12166.57",
           "most": "22500.00",
-          "room": "9951.28"
+          "room": "10333.43"
         }
       ],
       "binds": [
@@ -282,7 +282,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "score": 664,
           "rate": "6",
           "points": "-0.125",
-          "apr": "6.749",
+          "apr": "6.752",
           "down_payment": "10796.00",
           "down_percent": "3.50",
           "ltv": "96.50",
@@ -342,38 +342,38 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "10796.00",
           "upfront_fee_in_cash": "0.93",
           "points": "-378.58",
-          "closing_costs": "4703.80",
+          "closing_costs": "4321.65",
           "prepaid_interest": "605.76",
           "prepaid_bills": "1370.24",
           "initial_escrow_deposit": "1299.07",
           "temporary_buydown": "0.00",
           "credits": "5848.50",
-          "needed": "12548.72",
+          "needed": "12166.57",
           "deposits": "5331.25",
-          "to_close": "7217.47"
+          "to_close": "6835.32"
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
         "cost_of_credit": {
-          "prepaid_finance_charge": "7031.69",
-          "amount_financed": "295829.31",
-          "finance_charge": "389470.21",
-          "total_of_payments": "694754.86",
+          "prepaid_finance_charge": "7115.69",
+          "amount_financed": "295745.31",
+          "finance_charge": "389554.21",
+          "total_of_payments": "694372.71",
           "total_interest_percentage": "116.039",
-          "paid_in_five_years": "126323.22",
+          "paid_in_five_years": "125941.07",
           "principal_in_five_years": "21035.30",
           "first_period": {
             "months": 1,
             "odd_days": 12
           },
-          "apr": "6.749"
+          "apr": "6.752"
         },
         "first_payment": "2027-07-01",
         "payments": 360,
         "last_payment": "1820.76",
         "total_interest": "350831.96",
-        "paid_in_five_years": "159269.00",
-        "paid_over_loan": "876962.64",
+        "paid_in_five_years": "158886.85",
+        "paid_over_loan": "876580.49",
         "balance_after_five_years": "281825.70",
         "balance_after_ten_years": "253452.25"
       }
@@ -388,10 +388,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "score": 664,
         "rate": "6",
         "points": "-0.125",
-        "apr": "6.699",
-        "down_payment": "20665.00",
-        "down_percent": "6.50",
-        "ltv": "93.50",
+        "apr": "6.702",
+        "down_payment": "21044.00",
+        "down_percent": "6.61",
+        "ltv": "93.39",
         "down_from_cash": true,
         "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
         "adjustable": null
@@ -402,7 +402,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "status": "published",
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
-      "price": "318032.00",
+      "price": "318342.00",
       "rooms": [
         {
           "limit": "front_ratio",
@@ -418,23 +418,23 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         {
           "limit": "cash",
-          "needed": "22499.32",
+          "needed": "22499.06",
           "most": "22500.00",
-          "room": "0.68"
+          "room": "0.94"
         }
       ],
       "binds": [
         "front_ratio"
       ],
       "refusals": [],
-      "next_price": "394859.00",
+      "next_price": "397233.00",
       "next_binds": [
         "back_ratio"
       ],
       "step": {
-        "price": "323032.00",
+        "price": "323342.00",
         "more_cash": "0.00",
-        "more_income": "130.33",
+        "more_income": "130.17",
         "less_debts": "0.00",
         "debts_suffice": false,
         "refusals": []
@@ -450,56 +450,56 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "score": 664,
           "rate": "6",
           "points": "-0.125",
-          "apr": "6.699",
-          "down_payment": "20665.00",
-          "down_percent": "6.50",
-          "ltv": "93.50",
+          "apr": "6.702",
+          "down_payment": "21044.00",
+          "down_percent": "6.61",
+          "ltv": "93.39",
           "down_from_cash": true,
           "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
           "adjustable": null
         },
         "available": true,
         "refusals": [],
-        "price": "318032.00",
-        "value": "318032.00",
-        "base_loan": "297367.00",
+        "price": "318342.00",
+        "value": "318342.00",
+        "base_loan": "297298.00",
         "upfront_fee": {
           "name": "Upfront mortgage insurance premium",
           "percent": "1.75",
-          "amount": "5203.92",
-          "financed": "5203.00"
+          "amount": "5202.72",
+          "financed": "5202.00"
         },
-        "loan": "302570.00",
+        "loan": "302500.00",
         "monthly": {
-          "principal_and_interest": "1814.06",
-          "mortgage_insurance": "123.21",
-          "property_tax": "350.09",
-          "homeowners_insurance": "72.09",
+          "principal_and_interest": "1813.64",
+          "mortgage_insurance": "123.18",
+          "property_tax": "350.46",
+          "homeowners_insurance": "72.16",
           "flood_insurance": "0.00",
           "wind_insurance": "0.00",
           "association_dues": "64.50",
-          "district_charges": "25.05",
+          "district_charges": "25.06",
           "total": "2449.00"
         },
         "first_year": {
           "months": 12,
           "monthly": {
-            "principal_and_interest": "1814.06",
-            "mortgage_insurance": "123.21",
-            "property_tax": "76.09",
-            "homeowners_insurance": "72.09",
+            "principal_and_interest": "1813.64",
+            "mortgage_insurance": "123.18",
+            "property_tax": "76.16",
+            "homeowners_insurance": "72.16",
             "flood_insurance": "0.00",
             "wind_insurance": "0.00",
             "association_dues": "64.50",
             "district_charges": "14.84",
-            "total": "2164.79"
+            "total": "2164.48"
           }
         },
         "temporary_buydown": null,
         "mortgage_insurance": {
           "name": "Annual mortgage insurance premium",
           "annual_percent": "0.5",
-          "first_monthly": "123.21",
+          "first_monthly": "123.18",
           "payments": 360,
           "last_date": "2057-06-01",
           "whole_term": true,
@@ -507,43 +507,43 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "on_request_date": null
         },
         "cash": {
-          "down_payment": "20665.00",
-          "upfront_fee_in_cash": "0.92",
-          "points": "-378.21",
-          "closing_costs": "4702.66",
-          "prepaid_interest": "605.16",
-          "prepaid_bills": "1410.58",
-          "initial_escrow_deposit": "1341.71",
+          "down_payment": "21044.00",
+          "upfront_fee_in_cash": "0.72",
+          "points": "-378.13",
+          "closing_costs": "4321.00",
+          "prepaid_interest": "605.04",
+          "prepaid_bills": "1411.88",
+          "initial_escrow_deposit": "1343.05",
           "temporary_buydown": "0.00",
           "credits": "5848.50",
-          "needed": "22499.32",
+          "needed": "22499.06",
           "deposits": "5331.25",
-          "to_close": "17168.07"
+          "to_close": "17167.81"
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
         "cost_of_credit": {
-          "prepaid_finance_charge": "7026.08",
-          "amount_financed": "295543.92",
-          "finance_charge": "386223.47",
-          "total_of_payments": "691216.50",
+          "prepaid_finance_charge": "7108.76",
+          "amount_financed": "295391.24",
+          "finance_charge": "386218.44",
+          "total_of_payments": "690675.94",
           "total_interest_percentage": "116.038",
-          "paid_in_five_years": "125485.87",
-          "principal_in_five_years": "21015.43",
+          "paid_in_five_years": "125076.14",
+          "principal_in_five_years": "21010.55",
           "first_period": {
             "months": 1,
             "odd_days": 12
           },
-          "apr": "6.699"
+          "apr": "6.702"
         },
         "first_payment": "2027-07-01",
         "payments": 360,
-        "last_payment": "1814.17",
-        "total_interest": "350491.71",
-        "paid_in_five_years": "169239.88",
-        "paid_over_loan": "888489.51",
-        "balance_after_five_years": "281554.57",
-        "balance_after_ten_years": "253207.91"
+        "last_payment": "1814.08",
+        "total_interest": "350410.84",
+        "paid_in_five_years": "169239.74",
+        "paid_over_loan": "888493.54",
+        "balance_after_five_years": "281489.45",
+        "balance_after_ten_years": "253149.38"
       }
     },
     {
@@ -556,7 +556,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "score": 664,
         "rate": "6.125",
         "points": "-0.125",
-        "apr": "6.607",
+        "apr": "6.609",
         "down_payment": "0.00",
         "down_percent": "0.00",
         "ltv": "100.00",
@@ -586,9 +586,9 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         {
           "limit": "cash",
-          "needed": "2154.23",
+          "needed": "1705.88",
           "most": "22500.00",
-          "room": "20345.77"
+          "room": "20794.12"
         }
       ],
       "binds": [
@@ -618,7 +618,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "score": 664,
           "rate": "6.125",
           "points": "-0.125",
-          "apr": "6.607",
+          "apr": "6.609",
           "down_payment": "0.00",
           "down_percent": "0.00",
           "ltv": "100.00",
@@ -678,38 +678,38 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "0.00",
           "upfront_fee_in_cash": "0.36",
           "points": "-422.17",
-          "closing_costs": "4841.55",
+          "closing_costs": "4393.20",
           "prepaid_interest": "689.52",
           "prepaid_bills": "1479.30",
           "initial_escrow_deposit": "1414.17",
           "temporary_buydown": "0.00",
           "credits": "5848.50",
-          "needed": "2154.23",
+          "needed": "1705.88",
           "deposits": "5331.25",
-          "to_close": "-3177.02"
+          "to_close": "-3625.37"
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
         "cost_of_credit": {
-          "prepaid_finance_charge": "5283.88",
-          "amount_financed": "332452.12",
-          "finance_charge": "429226.37",
-          "total_of_payments": "769461.00",
+          "prepaid_finance_charge": "5367.88",
+          "amount_financed": "332368.12",
+          "finance_charge": "429310.37",
+          "total_of_payments": "769012.65",
           "total_interest_percentage": "118.944",
-          "paid_in_five_years": "136632.63",
+          "paid_in_five_years": "136184.28",
           "principal_in_five_years": "22976.37",
           "first_period": {
             "months": 1,
             "odd_days": 12
           },
-          "apr": "6.607"
+          "apr": "6.609"
         },
         "first_payment": "2027-07-01",
         "payments": 360,
         "last_payment": "2051.61",
         "total_interest": "401026.69",
-        "paid_in_five_years": "163158.35",
-        "paid_over_loan": "956756.72",
+        "paid_in_five_years": "162710.00",
+        "paid_over_loan": "956308.37",
         "balance_after_five_years": "314759.63",
         "balance_after_ten_years": "283574.62"
       }
@@ -724,7 +724,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "score": 664,
         "rate": "6.5",
         "points": "0",
-        "apr": "7.818",
+        "apr": "7.821",
         "down_payment": "10844.00",
         "down_percent": "3.00",
         "ltv": "97.00",
@@ -748,16 +748,16 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         {
           "limit": "cash",
-          "needed": "13775.41",
+          "needed": "13290.59",
           "most": "22500.00",
-          "room": "8724.59"
+          "room": "9209.41"
         }
       ],
       "binds": [
         "back_ratio"
       ],
       "refusals": [],
-      "next_price": "555266.00",
+      "next_price": "576128.00",
       "next_binds": [
         "cash"
       ],
@@ -780,7 +780,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "score": 664,
           "rate": "6.5",
           "points": "0",
-          "apr": "7.818",
+          "apr": "7.821",
           "down_payment": "10844.00",
           "down_percent": "3.00",
           "ltv": "97.00",
@@ -840,38 +840,38 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "10844.00",
           "upfront_fee_in_cash": "0.00",
           "points": "0.00",
-          "closing_costs": "4892.42",
+          "closing_costs": "4407.60",
           "prepaid_interest": "759.60",
           "prepaid_bills": "1593.34",
           "initial_escrow_deposit": "1534.55",
           "temporary_buydown": "0.00",
           "credits": "5848.50",
-          "needed": "13775.41",
+          "needed": "13290.59",
           "deposits": "5331.25",
-          "to_close": "8444.16"
+          "to_close": "7959.34"
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
         "cost_of_credit": {
-          "prepaid_finance_charge": "1976.60",
-          "amount_financed": "348635.40",
-          "finance_charge": "514373.57",
-          "total_of_payments": "867511.89",
+          "prepaid_finance_charge": "2060.60",
+          "amount_financed": "348551.40",
+          "finance_charge": "514457.57",
+          "total_of_payments": "867027.07",
           "total_interest_percentage": "127.76",
-          "paid_in_five_years": "164641.72",
+          "paid_in_five_years": "164156.90",
           "principal_in_five_years": "22400.91",
           "first_period": {
             "months": 1,
             "odd_days": 12
           },
-          "apr": "7.818"
+          "apr": "7.821"
         },
         "first_payment": "2027-07-01",
         "payments": 360,
         "last_payment": "2212.20",
         "total_interest": "447183.69",
-        "paid_in_five_years": "208475.41",
-        "paid_over_loan": "1084151.58",
+        "paid_in_five_years": "207990.59",
+        "paid_over_loan": "1083666.76",
         "balance_after_five_years": "328211.09",
         "balance_after_ten_years": "297234.70"
       }

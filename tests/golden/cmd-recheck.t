@@ -395,7 +395,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "score": 664,
       "rate": "6",
       "points": "-0.125",
-      "apr": "6.740",
+      "apr": "6.742",
       "down_payment": "13851.00",
       "down_percent": "3.50",
       "ltv": "96.50",
@@ -455,38 +455,38 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "down_payment": "13851.00",
       "upfront_fee_in_cash": "0.80",
       "points": "-485.70",
-      "closing_costs": "5042.30",
+      "closing_costs": "4475.90",
       "prepaid_interest": "777.12",
       "prepaid_bills": "1753.41",
       "initial_escrow_deposit": "1690.66",
       "temporary_buydown": "0.00",
       "credits": "5848.50",
-      "needed": "16781.09",
+      "needed": "16214.69",
       "deposits": "5331.25",
-      "to_close": "11449.84"
+      "to_close": "10883.44"
     },
     "credits_without_use": "0.00",
     "credits_over_cap": "0.00",
     "cost_of_credit": {
-      "prepaid_finance_charge": "8676.92",
-      "amount_financed": "379879.08",
-      "finance_charge": "499321.97",
-      "total_of_payments": "890485.87",
+      "prepaid_finance_charge": "8760.92",
+      "amount_financed": "379795.08",
+      "finance_charge": "499405.97",
+      "total_of_payments": "889919.47",
       "total_interest_percentage": "116.038",
-      "paid_in_five_years": "161221.34",
+      "paid_in_five_years": "160654.94",
       "principal_in_five_years": "26987.74",
       "first_period": {
         "months": 1,
         "odd_days": 12
       },
-      "apr": "6.740"
+      "apr": "6.742"
     },
     "first_payment": "2027-07-01",
     "payments": 360,
     "last_payment": "2329.16",
     "total_interest": "450095.97",
-    "paid_in_five_years": "204401.81",
-    "paid_over_loan": "1122087.34",
+    "paid_in_five_years": "203835.41",
+    "paid_over_loan": "1121520.94",
     "balance_after_five_years": "361568.26",
     "balance_after_ten_years": "325165.84"
   },
@@ -2034,15 +2034,31 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "formula": null,
           "inputs": [],
           "rounding": 10,
-          "rule": "venning-county closing costs",
+          "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
           "status": "sample",
-          "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
+          "source": "Sample lender",
           "agrees": true
         },
         {
           "id": "cost_2",
+          "name": "Tax service, life of loan (services not shopped for, a finance charge)",
+          "unit": "dollars",
+          "value": "84.00",
+          "shown": "$84.00",
+          "formula": null,
+          "inputs": [],
+          "rounding": 10,
+          "rule": "rate sheet 2026-11-20",
+          "effective": null,
+          "until": null,
+          "status": "sample",
+          "source": "Sample lender",
+          "agrees": true
+        },
+        {
+          "id": "cost_3",
           "name": "Appraisal (services not shopped for)",
           "unit": "dollars",
           "value": "675.00",
@@ -2058,7 +2074,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_3",
+          "id": "cost_4",
           "name": "Credit report (services not shopped for)",
           "unit": "dollars",
           "value": "92.50",
@@ -2074,7 +2090,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_4",
+          "id": "cost_5",
           "name": "Flood determination, life of loan (services not shopped for, a finance charge)",
           "unit": "dollars",
           "value": "22.00",
@@ -2090,7 +2106,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_5",
+          "id": "cost_6",
           "name": "Settlement agent (services shopped for)",
           "unit": "dollars",
           "value": "595.00",
@@ -2106,14 +2122,15 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_6",
+          "id": "cost_7",
           "name": "Lender's title insurance (services shopped for)",
           "unit": "dollars",
-          "value": "835.40",
-          "shown": "$835.40",
-          "formula": "loan × 2.15 ÷ 1000, to the cent",
+          "value": "185.00",
+          "shown": "$185.00",
+          "formula": "185 + (the greatest of (the least of (loan; 100000) − 0; 0) × 4.1 ÷ 1000 to the cent) + (the greatest of (the least of (loan; 500000) − the least of (loan; 100000); 0) × 2.6 ÷ 1000 to the cent) + (the greatest of (loan − the least of (loan; 500000); 0) × 1.9 ÷ 1000 to the cent) − ((the greatest of (the least of (the least of (loan; contract price); 100000) − 0; 0) × 4.1 ÷ 1000 to the cent) + (the greatest of (the least of (the least of (loan; contract price); 500000) − the least of (the least of (loan; contract price); 100000); 0) × 2.6 ÷ 1000 to the cent) + (the greatest of (the least of (loan; contract price) − the least of (the least of (loan; contract price); 500000); 0) × 1.9 ÷ 1000 to the cent))",
           "inputs": [
-            "loan"
+            "loan",
+            "contract_price"
           ],
           "rounding": 10,
           "rule": "venning-county closing costs",
@@ -2124,7 +2141,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_7",
+          "id": "cost_8",
           "name": "Title search and binder (services shopped for)",
           "unit": "dollars",
           "value": "410.00",
@@ -2140,7 +2157,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_8",
+          "id": "cost_9",
           "name": "Lot survey (services shopped for, paid by seller)",
           "unit": "dollars",
           "value": "460.00",
@@ -2156,7 +2173,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_9",
+          "id": "cost_10",
           "name": "Recording, deed and mortgage (taxes and government fees)",
           "unit": "dollars",
           "value": "168.00",
@@ -2172,7 +2189,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_10",
+          "id": "cost_11",
           "name": "Mortgage registration tax (taxes and government fees)",
           "unit": "dollars",
           "value": "699.40",
@@ -2190,7 +2207,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_11",
+          "id": "cost_12",
           "name": "Deed transfer tax (taxes and government fees, paid by seller)",
           "unit": "dollars",
           "value": "870.60",
@@ -2208,12 +2225,12 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_12",
+          "id": "cost_13",
           "name": "Owner's title insurance (other, paid by seller)",
           "unit": "dollars",
-          "value": "1108.03",
-          "shown": "$1,108.03",
-          "formula": "contract price × 2.8 ÷ 1000, to the cent",
+          "value": "1178.89",
+          "shown": "$1,178.89",
+          "formula": "(the greatest of (the least of (contract price; 100000) − 0; 0) × 4.1 ÷ 1000 to the cent) + (the greatest of (the least of (contract price; 500000) − the least of (contract price; 100000); 0) × 2.6 ÷ 1000 to the cent) + (the greatest of (contract price − the least of (contract price; 500000); 0) × 1.9 ÷ 1000 to the cent)",
           "inputs": [
             "contract_price"
           ],
@@ -2226,7 +2243,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_13",
+          "id": "cost_14",
           "name": "Association's reserve, once (other)",
           "unit": "dollars",
           "value": "350.00",
@@ -2242,7 +2259,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "cost_14",
+          "id": "cost_15",
           "name": "Ten-year structural warranty (other, paid by seller)",
           "unit": "dollars",
           "value": "640.00",
@@ -2261,9 +2278,9 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "closing_costs",
           "name": "closing costs of the buyer",
           "unit": "dollars",
-          "value": "5042.30",
-          "shown": "$5,042.30",
-          "formula": "Lender's underwriting fee (origination, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Recording, deed and mortgage (taxes and government fees) + Mortgage registration tax (taxes and government fees) + Association's reserve, once (other)",
+          "value": "4475.90",
+          "shown": "$4,475.90",
+          "formula": "Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Recording, deed and mortgage (taxes and government fees) + Mortgage registration tax (taxes and government fees) + Association's reserve, once (other)",
           "inputs": [
             "cost_1",
             "cost_2",
@@ -2272,9 +2289,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "cost_5",
             "cost_6",
             "cost_7",
-            "cost_9",
+            "cost_8",
             "cost_10",
-            "cost_13"
+            "cost_11",
+            "cost_14"
           ],
           "rounding": null,
           "rule": null,
@@ -2684,8 +2702,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "credit_1_use_1",
           "name": "of it for closing costs",
           "unit": "dollars",
-          "value": "4556.60",
-          "shown": "$4,556.60",
+          "value": "3990.20",
+          "shown": "$3,990.20",
           "formula": "the least of (credit: incentive − 0; closing costs of the buyer + the least of (points (a credit if negative, up to the closing costs); 0) − 0; the most that they may give − 0)",
           "inputs": [
             "credit_1",
@@ -2705,8 +2723,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "credit_1_use_2",
           "name": "of it for prepaids and escrow",
           "unit": "dollars",
-          "value": "1291.90",
-          "shown": "$1,291.90",
+          "value": "1858.30",
+          "shown": "$1,858.30",
           "formula": "the least of (credit: incentive − of it for closing costs; prepaid interest + bills prepaid + escrow, first deposit − 0; the most that they may give − of it for closing costs)",
           "inputs": [
             "credit_1",
@@ -2782,8 +2800,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "cash_needed",
           "name": "cash needed",
           "unit": "dollars",
-          "value": "16781.09",
-          "shown": "$16,781.09",
+          "value": "16214.69",
+          "shown": "$16,214.69",
           "formula": "down payment + points (a credit if negative, up to the closing costs) + closing costs of the buyer + prepaid interest + bills prepaid + escrow, first deposit + upfront fee paid in cash − credits used",
           "inputs": [
             "down_payment",
@@ -2807,8 +2825,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "cash_to_close",
           "name": "left to bring at closing",
           "unit": "dollars",
-          "value": "11449.84",
-          "shown": "$11,449.84",
+          "value": "10883.44",
+          "shown": "$10,883.44",
           "formula": "cash needed − deposits",
           "inputs": [
             "cash_needed",
@@ -2831,15 +2849,16 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "prepaid_finance_charge",
           "name": "prepaid finance charge",
           "unit": "dollars",
-          "value": "8676.92",
-          "shown": "$8,676.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
+          "value": "8760.92",
+          "shown": "$8,760.92",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
           "inputs": [
             "points",
             "sellers_points",
             "prepaid_interest",
             "cost_1",
-            "cost_4",
+            "cost_2",
+            "cost_5",
             "upfront_fee"
           ],
           "rounding": null,
@@ -2854,8 +2873,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "amount_financed",
           "name": "amount financed",
           "unit": "dollars",
-          "value": "379879.08",
-          "shown": "$379,879.08",
+          "value": "379795.08",
+          "shown": "$379,795.08",
           "formula": "loan − prepaid finance charge",
           "inputs": [
             "loan",
@@ -2905,8 +2924,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "finance_charge",
           "name": "finance charge",
           "unit": "dollars",
-          "value": "499321.97",
-          "shown": "$499,321.97",
+          "value": "499405.97",
+          "shown": "$499,405.97",
           "formula": "interest of all payments + mortgage insurance of all payments + prepaid finance charge",
           "inputs": [
             "all_interest",
@@ -2925,9 +2944,9 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "loan_costs",
           "name": "loan costs of the buyer",
           "unit": "dollars",
-          "value": "10507.70",
-          "shown": "$10,507.70",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Lender's underwriting fee (origination, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Upfront mortgage insurance premium",
+          "value": "9941.30",
+          "shown": "$9,941.30",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Upfront mortgage insurance premium",
           "inputs": [
             "points",
             "cost_1",
@@ -2937,6 +2956,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "cost_5",
             "cost_6",
             "cost_7",
+            "cost_8",
             "upfront_fee"
           ],
           "rounding": null,
@@ -2951,8 +2971,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "total_of_payments",
           "name": "total of payments",
           "unit": "dollars",
-          "value": "890485.87",
-          "shown": "$890,485.87",
+          "value": "889919.47",
+          "shown": "$889,919.47",
           "formula": "(principal and interest of months 1 to 360) + mortgage insurance of all payments + loan costs of the buyer + prepaid interest",
           "inputs": [
             "all_insurance",
@@ -2991,8 +3011,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "paid_in_five_years",
           "name": "paid in five years",
           "unit": "dollars",
-          "value": "161221.34",
-          "shown": "$161,221.34",
+          "value": "160654.94",
+          "shown": "$160,654.94",
           "formula": "(principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan costs of the buyer + prepaid interest",
           "inputs": [
             "loan_costs",
@@ -3058,8 +3078,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "apr",
           "name": "APR, to eight decimals",
           "unit": "percent",
-          "value": "6.73997823",
-          "shown": "6.73997823 %",
+          "value": "6.74215374",
+          "shown": "6.74215374 %",
           "formula": null,
           "inputs": [],
           "rounding": 30,
@@ -3074,8 +3094,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "id": "worth_at_apr",
           "name": "worth of all payments at the APR: the amount financed",
           "unit": "dollars",
-          "value": "379879.08",
-          "shown": "$379,879.08",
+          "value": "379795.08",
+          "shown": "$379,795.08",
           "formula": "all payments and insurance, each ÷ (1 + APR, to eight decimals ÷ 1200) to the power of its months, and ÷ (1 + odd days before them ÷ 30 × APR, to eight decimals ÷ 1200), to the cent",
           "inputs": [
             "apr",
@@ -3093,7 +3113,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
   ],
-  "figures": 142,
+  "figures": 143,
   "differences": 0,
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -63,7 +63,7 @@ The month
   at the highest rate                  -    $4,572.56    $4,547.79            -
 
   note rate                      6.375 %      6.250 %      6.000 %      6.375 %
-  APR                            6.506 %      6.618 %      6.576 %      6.506 %
+  APR                            6.508 %      6.620 %      6.578 %      6.508 %
   points                          -0.250        0.000        0.000       -0.250
   term                          30 years     30 years     30 years     30 years
   rate lock                     180 days     180 days     180 days     180 days
@@ -79,16 +79,16 @@ Cash
                                30 years        years        years  bought down
   down payment               $72,328.00   $72,328.00   $72,328.00   $72,328.00
   points (credit if minus)   -$1,024.64        $0.00        $0.00   -$1,024.64
-  closing costs               $5,126.43    $5,126.43    $5,126.43    $5,126.43
+  closing costs               $4,514.24    $4,514.24    $4,514.24    $4,514.24
   prepaid interest            $1,306.44    $1,280.88    $1,229.58    $1,306.44
   prepaid bills               $2,120.77    $2,120.77    $2,120.77    $2,120.77
   escrow, first deposit       $2,075.52    $2,075.52    $2,075.52    $2,075.52
   temporary buydown               $0.00        $0.00        $0.00    $9,270.12
   credits                    -$7,500.00   -$7,500.00   -$7,500.00   -$7,500.00
                             -----------  -----------  -----------  -----------
-  cash needed                $74,432.52   $75,431.60   $75,380.30   $83,702.64
+  cash needed                $73,820.33   $74,819.41   $74,768.11   $83,090.45
   less deposits             -$18,896.00  -$18,896.00  -$18,896.00  -$18,896.00
-  left to bring              $55,536.52   $56,535.60   $56,484.30   $64,806.64
+  left to bring              $54,924.33   $55,923.41   $55,872.11   $64,194.45
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law

@@ -6,38 +6,40 @@ Sorrel (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
 as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 20 May 2027
 prepared by Sales desk, Oxbarrow Meadow
 FHA, 3.5 % down: $3,131.71 a month. FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
-6.740 %, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
+6.742 %, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
 
 Cash
   down payment                                                                        $13,851.00
   upfront fee, in cash                                                                     $0.80
   points (credit if minus)                                                              -$485.70
-  closing costs                                                                        $5,042.30
+  closing costs                                                                        $4,475.90
   prepaid interest                                                                       $777.12
   prepaid bills                                                                        $1,753.41
   escrow, first deposit                                                                $1,690.66
   credits                                                                             -$5,848.50
                                                                   --------------  --------------
-  cash needed                                                                         $16,781.09
+  cash needed                                                                         $16,214.69
   less deposits                                                                       -$5,331.25
-  left to bring to the closing                                                        $11,449.84
+  left to bring to the closing                                                        $10,883.44
 
 When
   earnest money                                                   2026-12-05           $5,000.00
   share of options, at their selection                            2026-12-05             $331.25
-  at closing                                                      2027-05-20          $11,449.84
+  costs paid when ordered                                         2026-12-05             $767.50
+  at closing                                                      2027-05-20          $10,115.94
 
 Closing costs
                                                                                         buyer's sums
   origination                                                                              $1,195.00
     Lender's underwriting fee (finance charge)                                             $1,195.00
-  services not shopped for                                                                   $789.50
-    Appraisal                                                                                $675.00
-    Credit report                                                                             $92.50
+  services not shopped for                                                                   $873.50
+    Tax service, life of loan (finance charge)                                                $84.00
+    Appraisal                                                     when ordered               $675.00
+    Credit report                                                 when ordered                $92.50
     Flood determination, life of loan (finance charge)                                        $22.00
-  services shopped for                                                                     $1,840.40
+  services shopped for                                                                     $1,190.00
     Settlement agent                                                                         $595.00
-    Lender's title insurance                                                                 $835.40
+    Lender's title insurance                                                                 $185.00
     Title search and binder                                                                  $410.00
     Lot survey                                                    paid by the seller         $460.00
   taxes and government fees                                                                  $867.40
@@ -45,7 +47,7 @@ Closing costs
     Mortgage registration tax                                                                $699.40
     Deed transfer tax                                             paid by the seller         $870.60
   other                                                                                      $350.00
-    Owner's title insurance                                       paid by the seller       $1,108.03
+    Owner's title insurance                                       paid by the seller       $1,178.89
     Association's reserve, once                                                              $350.00
     Ten-year structural warranty                                  paid by the seller         $640.00
 
@@ -77,18 +79,18 @@ Escrow account: $1,690.66 at closing, $563.57 a month, never under its cushion o
   Set from the settled tax, the account is $2,174.13 over after a year, which is paid back.
 
 Credits
-  used for closing costs                                                               $4,556.60
-  used for prepaids and escrow                                                         $1,291.90
+  used for closing costs                                                               $3,990.20
+  used for prepaids and escrow                                                         $1,858.30
   interested parties may give 6 % of the price; $5,848.50 of it counts here
 
 What the loan costs
-  prepaid finance charge                                                               $8,676.92
-  amount financed                                                                    $379,879.08
-  finance charge                                                                     $499,321.97
-  total of payments                                                                  $890,485.87
-  in five years: paid on the loan                                                    $161,221.34
+  prepaid finance charge                                                               $8,760.92
+  amount financed                                                                    $379,795.08
+  finance charge                                                                     $499,405.97
+  total of payments                                                                  $889,919.47
+  in five years: paid on the loan                                                    $160,654.94
   in five years: principal paid off                                                   $26,987.74
-  APR                                                                                    6.740 %
+  APR                                                                                    6.742 %
   total interest percentage                                                            116.038 %
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A

@@ -58,41 +58,41 @@ The month
                                              FHA, all        USDA,
                               FHA, 3.5 %     the cash      nothing  Conventional,
                                     down     there is         down       3 % down
-  principal and interest       $2,329.59    $2,294.53    $2,428.75      $2,426.21
-  mortgage insurance             $174.05      $171.43      $115.95        $495.81
+  principal and interest       $2,329.59    $2,291.15    $2,428.75      $2,426.21
+  mortgage insurance             $174.05      $155.62      $115.95        $495.81
   property tax                   $444.00      $444.00      $444.00        $444.00
   homeowner's insurance           $91.02       $91.02       $91.02         $91.02
   association dues                $64.50       $64.50       $64.50         $64.50
   district charges                $28.55       $28.55       $28.55         $28.55
                              -----------  -----------  -----------  -------------
-  a month, settled             $3,131.71    $3,094.03    $3,172.77      $3,550.09
-  a month, tax on land only    $2,769.36    $2,731.68    $2,810.42      $3,187.74
+  a month, settled             $3,131.71    $3,074.84    $3,172.77      $3,550.09
+  a month, tax on land only    $2,769.36    $2,712.49    $2,810.42      $3,187.74
 
   note rate                      6.000 %      6.000 %      6.125 %        6.500 %
-  APR                            6.740 %      6.740 %      6.601 %        7.815 %
+  APR                            6.742 %      6.693 %      6.603 %        7.817 %
   points                          -0.125       -0.125       -0.125          0.000
   term                          30 years     30 years     30 years       30 years
   rate lock                     180 days     180 days     180 days       180 days
-  down payment                $13,851.00   $19,598.00        $0.00     $11,872.00
-  down, of the price              3.50 %       4.95 %       0.00 %         3.00 %
-  LTV                            96.50 %      95.05 %     100.00 %        97.00 %
+  down payment                $13,851.00   $20,152.00        $0.00     $11,872.00
+  down, of the price              3.50 %       5.09 %       0.00 %         3.00 %
+  LTV                            96.50 %      94.91 %     100.00 %        97.00 %
 
 Cash
                                             FHA, all        USDA,
                              FHA, 3.5 %     the cash      nothing  Conventional,
                                    down     there is         down       3 % down
-  down payment               $13,851.00   $19,598.00        $0.00     $11,872.00
-  upfront fee, in cash            $0.80        $0.22        $0.22          $0.00
-  points (credit if minus)     -$485.70     -$478.39     -$499.65          $0.00
-  closing costs               $5,042.30    $5,019.20    $5,086.40      $5,023.72
-  prepaid interest              $777.12      $765.36      $816.12        $831.72
+  down payment               $13,851.00   $20,152.00        $0.00     $11,872.00
+  upfront fee, in cash            $0.80        $0.53        $0.22          $0.00
+  points (credit if minus)     -$485.70     -$477.68     -$499.65          $0.00
+  closing costs               $4,475.90    $4,464.36    $4,506.39      $4,467.44
+  prepaid interest              $777.12      $764.28      $816.12        $831.72
   prepaid bills               $1,753.41    $1,753.41    $1,753.41      $1,753.41
   escrow, first deposit       $1,690.66    $1,690.66    $1,690.66      $1,690.66
   credits                    -$5,848.50   -$5,848.50   -$5,848.50     -$5,848.50
                             -----------  -----------  -----------  -------------
-  cash needed                $16,781.09   $22,499.96    $2,998.66     $15,323.01
+  cash needed                $16,214.69   $22,499.06    $2,418.65     $14,766.73
   less deposits              -$5,331.25   -$5,331.25   -$5,331.25     -$5,331.25
-  left to bring              $11,449.84   $17,168.71   -$2,332.59      $9,991.76
+  left to bring              $10,883.44   $17,167.81   -$2,912.60      $9,435.48
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
