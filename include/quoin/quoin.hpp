@@ -64,6 +64,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/formula.hpp>
+#include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/programs.hpp>
@@ -80,6 +81,7 @@
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>
+#include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>

@@ -77,18 +77,27 @@ RunAs run_as(const Sitting& sitting, std::size_t scenario, const RunText& text) 
     return run;
 }
 
+namespace {
+
+int whole_months(const char* option, const std::string& text, int least, int most) {
+    const auto months = Decimal::parse(text);
+    const bool fits = months && months->is_whole() && *months >= Decimal::whole(least) &&
+                      *months <= Decimal::whole(most);
+    if (!fits) {
+        refuse(problems::payment_input(option, text,
+                                       "a whole number of months from " + std::to_string(least) +
+                                           " to " + std::to_string(most)));
+    }
+    return static_cast<int>(months->rounded(Rounding::down));
+}
+
+} // namespace
+
 AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text) {
-    constexpr int most_months = 24;
     AffordFacts facts;
     facts.automated = text.automated;
     if (!text.reserves.empty()) {
-        const auto months = Decimal::parse(text.reserves);
-        if (!months || !months->is_whole() || *months < Decimal{} ||
-            *months > Decimal::whole(most_months)) {
-            refuse(problems::payment_input("--reserves", text.reserves,
-                                           "a whole number of months from 0 to 24"));
-        }
-        facts.reserve_months = static_cast<int>(months->rounded(Rounding::down));
+        facts.reserve_months = whole_months("--reserves", text.reserves, 0, 24);
     }
     if (!text.step.empty()) {
         const auto step = Money::parse(text.step);
@@ -99,6 +108,26 @@ AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text) {
         facts.step = *step;
     }
     if (!inquiry.monthly_income && !inquiry.cash) refuse(problems::no_means());
+    return facts;
+}
+
+LaterFacts later_facts(const LaterText& text) {
+    LaterFacts facts;
+    if (!text.month.empty()) facts.month = whole_months("--month", text.month, 1, 120);
+    if (text.loan_rate.empty() != text.loan_months.empty()) {
+        refuse(problems::payment_input(text.loan_rate.empty() ? "--loan-months" : "--loan-rate",
+                                       text.loan_rate + text.loan_months,
+                                       "--loan-rate and --loan-months together"));
+    }
+    if (text.loan_rate.empty()) return facts;
+    const auto percent = Decimal::parse(text.loan_rate);
+    const auto rate = percent ? Rate::percent(*percent) : std::nullopt;
+    if (!rate) {
+        refuse(problems::payment_input("--loan-rate", text.loan_rate,
+                                       "a yearly percent from 0 to 100, such as 11.5"));
+    }
+    facts.loan =
+        PersonalLoan{*rate, Months(whole_months("--loan-months", text.loan_months, 1, 240))};
     return facts;
 }
 

@@ -9,6 +9,7 @@
 
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/inquiry.hpp>
+#include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/sitting.hpp>
 #include <quoin/text/findings.hpp>
@@ -44,5 +45,13 @@ struct AffordText {
 };
 /// Throws Refused too where the inquiry has neither income nor cash to hold a price against.
 [[nodiscard]] AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text);
+
+/// When and how an option is done after the closing, as text; empty where nothing was said.
+struct LaterText {
+    std::string month;
+    std::string loan_rate;   ///< a year, in percent
+    std::string loan_months; ///< both or neither
+};
+[[nodiscard]] LaterFacts later_facts(const LaterText& text);
 
 } // namespace quoin::apps

@@ -12,6 +12,7 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/programs.hpp>
@@ -25,6 +26,7 @@
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/payment.hpp>
@@ -183,6 +185,30 @@ void add_afford(CLI::App& program, Shared& shared) {
         const auto loaded = load_inquiry(options->file, shared.rates);
         const AffordAnswer answer =
             afford(loaded->sitting(), afford_facts(loaded->inquiry, options->text));
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_later(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::vector<std::string> asked;
+        LaterText text;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "later", "An option from the builder, financed or in cash, or after closing",
+        "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60", options->file);
+    sub->add_option("OPTION", options->asked, "options, as ID, ID:LEVEL or ID=NUMBER")->required();
+    sub->add_option("--month", options->text.month,
+                    "the payment of the loan with which it is done, 1 to 120; 1 if not said");
+    sub->add_option("--loan-rate", options->text.loan_rate,
+                    "on a personal loan or card: its yearly rate, in percent");
+    sub->add_option("--loan-months", options->text.loan_months, "and its months, 1 to 240");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        const std::vector<Pick> picks = picks_named(loaded->desk.book, options->asked);
+        const LaterAnswer answer = later(loaded->sitting(), picks, later_facts(options->text));
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
 }
@@ -389,6 +415,7 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_cash(program, shared);
     add_recheck(program, shared);
     add_afford(program, shared);
+    add_later(program, shared);
     add_shown(program, shared);
     add_schedule(program, shared);
     add_tour(program, shared);

@@ -8,6 +8,7 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
@@ -20,15 +21,16 @@
 #include <quoin/render/afford.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/later.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shown.hpp>
-#include <quoin/render/workbook.hpp>
 #include <quoin/render/site.hpp>
 #include <quoin/render/tour.hpp>
+#include <quoin/render/workbook.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
@@ -96,6 +98,14 @@ std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given) {
                           given.count("automated") > 0};
     const AffordFacts facts = afford_facts(inquiry, text);
     return json_text_of(afford(Sitting(desk, inquiry), facts));
+}
+
+std::string later_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::vector<Pick> picks = picks_named(desk.book, all(given, "option"));
+    const LaterFacts facts =
+        later_facts({one(given, "month").value_or(""), one(given, "loan-rate").value_or(""),
+                     one(given, "loan-months").value_or("")});
+    return json_text_of(later(Sitting(desk, inquiry), picks, facts));
 }
 
 std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
@@ -175,6 +185,14 @@ const std::vector<Question>& questions() {
            Need::flag}},
          json_type,
          afford_json},
+        {"later",
+         "An option from the builder, financed or in cash, or after closing",
+         {{"option", "an option as ID, ID:LEVEL or ID=NUMBER", Need::repeated},
+          {"month", "the payment of the loan with which it is done; 1 if not said", Need::optional},
+          {"loan-rate", "on a personal loan or card: its yearly rate, in percent", Need::optional},
+          {"loan-months", "and its months", Need::optional}},
+         json_type,
+         later_json},
         {"shown",
          "What the furnished model shows, against what is included and chosen",
          {},

@@ -17,6 +17,7 @@ Subcommands:
   cash                        What cash a loan takes: costs, prepaids, escrow, credits, and when
   recheck                     Each figure with its formula, inputs, rounding, rule, date and source
   afford                      The highest price that income, debts, cash and the programs allow
+  later                       An option from the builder, financed or in cash, or after closing
   shown                       What the furnished model shows, against what is included and chosen
   schedule                    A loan month by month, with mortgage insurance and extra principal
   tour                        The home area by area: what comes with it, what a touch adds a month

@@ -1,0 +1,188 @@
+// Rendering now or later.
+#include <quoin/render/later.hpp>
+
+#include <fmt/format.h>
+
+#include "json_parts.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
+
+std::string_view key_of(LaterWay way) {
+    switch (way) {
+    case LaterWay::financed:
+        return "financed";
+    case LaterWay::cash:
+        return "cash";
+    case LaterWay::after:
+        return "after";
+    case LaterWay::after_lent:
+        return "after_lent";
+    }
+    return {};
+}
+
+std::string_view words(LaterWay way) {
+    switch (way) {
+    case LaterWay::financed:
+        return "from the builder, financed";
+    case LaterWay::cash:
+        return "from the builder, in cash";
+    case LaterWay::after:
+        return "after closing, in cash";
+    case LaterWay::after_lent:
+        return "after closing, on a personal loan";
+    }
+    return {};
+}
+
+std::string cost_at(const LaterPath& path, int years) {
+    const auto month = static_cast<std::size_t>(12 * years);
+    return path.available() && month < path.cost.size() ? dollars(path.cost[month])
+                                                        : std::string("-");
+}
+
+std::string paths_text(const LaterScenario& s) {
+    std::vector<Column> columns{{"", Align::left, 36, 36}};
+    columns.push_back({"at closing", Align::right});
+    columns.push_back({"a month", Align::right});
+    for (const int years : shown_years) {
+        columns.push_back({fmt::format("{} y", years), Align::right});
+    }
+    Table table(columns, "    ");
+    for (const LaterPath& path : s.paths) {
+        std::vector<std::string> row{std::string(words(path.way))};
+        row.push_back(path.available() ? dollars(path.at_closing) : "-");
+        row.push_back(path.available() ? dollars(path.a_month) : "-");
+        for (const int years : shown_years) row.push_back(cost_at(path, years));
+        table.row(std::move(row));
+    }
+    return table.text();
+}
+
+std::string scenario_text(const LaterScenario& s) {
+    std::string out = fmt::format("\n  {}\n", s.terms.name);
+    if (!s.refusals.empty()) {
+        return out +
+               paragraph("cannot be had: " + words(s.refusals.front()), page_width, "    ", "    ");
+    }
+    out +=
+        paragraph(fmt::format("{} a month without it; {}", dollars(s.monthly), terms_line(s.terms)),
+                  page_width, "    ", "    ");
+    out += paths_text(s);
+    for (const LaterPath& path : s.paths) {
+        for (const Refusal& refusal : path.refusals) {
+            out += fmt::format("    {}: {}\n", words(path.way), words(refusal));
+        }
+    }
+    for (const LaterBreakEven& even : s.break_even) {
+        out += fmt::format("    {} costs more than {} from month {} on\n", words(even.dearer),
+                           words(even.than), even.month);
+    }
+    return out;
+}
+
+std::string item_text(const LaterItem& item) {
+    std::string out = fmt::format("\n{}{} ({}), {} from the builder\n", item.name,
+                                  item.level.empty() ? "" : ": " + item.level, item.id,
+                                  signed_dollars(item.price));
+    if (!item.why_not.empty()) {
+        out += paragraph("not to be had from the builder here: " + item.why_not, page_width, "  ",
+                         "  ");
+    }
+    if (item.later) {
+        out += paragraph(fmt::format("after closing: about {}. {}", dollars(item.later->estimate),
+                                     item.later->note),
+                         page_width, "  ", "  ");
+    } else {
+        out += "  after closing: the price book has no estimate\n";
+    }
+    for (const LaterScenario& s : item.scenarios) out += scenario_text(s);
+    return out;
+}
+
+bool needs_trades(const LaterItem& item) { return item.structural || !trades(item.work).empty(); }
+
+std::vector<std::string> cautions_of(const LaterAnswer& answer) {
+    std::vector<ScenarioTerms> terms;
+    if (!answer.items.empty()) {
+        for (const LaterScenario& s : answer.items.front().scenarios) terms.push_back(s.terms);
+    }
+    std::vector<std::string> notes = loan_cautions(answer.heading, terms);
+    std::vector<std::string> first{
+        "Costs through a year are what the home with it has taken over the home without it, and "
+        "what is owed more. What is done after the closing is an estimate of the price book, not "
+        "an offer; prices rise, and money kept earns something: neither is counted."};
+    for (const LaterItem& item : answer.items) {
+        if (!needs_trades(item)) continue;
+        first.push_back("Work on gas, wiring, plumbing or structure follows local code, needs a "
+                        "permit and a licensed trade, whoever does it and whenever.");
+        break;
+    }
+    notes.insert(notes.begin(), first.begin(), first.end());
+    return notes;
+}
+
+Json path_json(const LaterPath& path) {
+    Json json = {{"way", std::string(key_of(path.way))},
+                 {"refusals", json_of(path.refusals)},
+                 {"at_closing", path.at_closing.text()},
+                 {"a_month", path.a_month.text()},
+                 {"months", path.months}};
+    json["cost"] = Json::array();
+    for (const Money cost : path.cost) json["cost"].push_back(cost.text());
+    return json;
+}
+
+Json scenario_json(const LaterScenario& s) {
+    Json json = {{"terms", json_of(s.terms)},
+                 {"monthly_without", s.monthly.text()},
+                 {"refusals", json_of(s.refusals)}};
+    json["ways"] = Json::array();
+    for (const LaterPath& path : s.paths) json["ways"].push_back(path_json(path));
+    json["break_even"] = Json::array();
+    for (const LaterBreakEven& even : s.break_even) {
+        json["break_even"].push_back({{"dearer", std::string(key_of(even.dearer))},
+                                      {"than", std::string(key_of(even.than))},
+                                      {"month", even.month}});
+    }
+    return json;
+}
+
+} // namespace
+
+std::string text_of(const LaterAnswer& answer) {
+    std::string out = heading_text(answer.heading, "Now or later");
+    for (const LaterItem& item : answer.items) out += item_text(item);
+    return out + footing_text(cautions_of(answer));
+}
+
+std::string json_text_of(const LaterAnswer& answer) {
+    Json json = {{"question", "later"}, {"heading", json_of(answer.heading)}};
+    json["month"] = answer.facts.month;
+    json["items"] = Json::array();
+    for (const LaterItem& item : answer.items) {
+        Json scenarios = Json::array();
+        for (const LaterScenario& s : item.scenarios) scenarios.push_back(scenario_json(s));
+        json["items"].push_back(
+            {{"id", item.id},
+             {"name", item.name},
+             {"level", item.level},
+             {"price", item.price.text()},
+             {"estimate", item.later ? Json(item.later->estimate.text()) : Json(nullptr)},
+             {"note", item.later ? item.later->note : std::string{}},
+             {"why_not", item.why_not},
+             {"work", json_of(item.work)},
+             {"scenarios", std::move(scenarios)}});
+    }
+    json["cautions"] = cautions_json(cautions_of(answer));
+    return written(json);
+}
+
+} // namespace quoin

@@ -1,0 +1,109 @@
+// Now or later: each way held against whole quotes of the same home.
+#include <shown.hpp>
+
+#include <algorithm>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/later.hpp>
+#include <quoin/answers/quote.hpp>
+
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+Pick pick(const char* text) {
+    Findings findings;
+    return asked_option(six_programs().desk.book, text, findings).value();
+}
+
+const LaterPath& way(const LaterScenario& s, LaterWay wanted) {
+    for (const LaterPath& path : s.paths) {
+        if (path.way == wanted) return path;
+    }
+    throw std::runtime_error("no such way");
+}
+
+LaterAnswer answer_for(const char* option, const LaterFacts& facts = {}) {
+    return later(six_programs().sitting(), {pick(option)}, facts);
+}
+
+} // namespace
+
+TEST_CASE("Financed from the builder is what adds says of the option") {
+    const Sitting sitting = six_programs().sitting();
+    const AddsAnswer added = adds(sitting, {pick("garage-insulation")});
+    const LaterAnswer answer = answer_for("garage-insulation");
+    REQUIRE(answer.items.size() == 1);
+    REQUIRE(added.items.front().standing == Standing::offered);
+    for (std::size_t i = 0; i < answer.items[0].scenarios.size(); ++i) {
+        const Added& one = added.items.front().by_scenario[i];
+        const LaterPath& path = way(answer.items[0].scenarios[i], LaterWay::financed);
+        CHECK(path.at_closing == one.cash);
+        CHECK(path.a_month == one.per_month);
+        CHECK(path.cost.back() == one.over_loan); // nothing is owed at the end
+    }
+}
+
+TEST_CASE("Paid in cash the loan stays, and so do its payment and its insurance") {
+    const LaterAnswer answer = answer_for("garage-insulation");
+    const LaterItem& item = answer.items.front();
+    for (const LaterScenario& s : item.scenarios) {
+        const LaterPath& cash = way(s, LaterWay::cash);
+        if (!cash.available()) continue;
+        CAPTURE(s.terms.name);
+        CHECK(cash.at_closing >= item.price);
+        // A month more is tax, districts and insurance on the price, less any mortgage insurance.
+        CHECK(cash.a_month < way(s, LaterWay::financed).a_month);
+        CHECK(cash.cost.front() == cash.at_closing);
+    }
+}
+
+TEST_CASE("After closing costs the estimate from its month on, and a personal loan its interest") {
+    const LaterFacts facts{7, PersonalLoan{rate("12"), Months(24)}};
+    const LaterAnswer answer = answer_for("garage-opener", facts);
+    const LaterItem& item = answer.items.front();
+    REQUIRE(item.later);
+    const LaterScenario& s = item.scenarios.front();
+    const LaterPath& after = way(s, LaterWay::after);
+    CHECK(after.at_closing == Money{});
+    CHECK(after.cost.at(6) == Money{});
+    CHECK(after.cost.at(7) == item.later->estimate);
+    CHECK(after.cost.back() == item.later->estimate);
+    const LaterPath& lent = way(s, LaterWay::after_lent);
+    const Schedule loan = amortize({item.later->estimate, rate("12"), Months(24)});
+    CHECK(lent.a_month == loan.payment());
+    CHECK(lent.months == 24);
+    CHECK(lent.cost.at(7) == item.later->estimate); // all of it is owed
+    CHECK(lent.cost.at(31) == item.later->estimate + loan.total_interest());
+    CHECK(lent.cost.back() == lent.cost.at(31));
+}
+
+TEST_CASE("A break-even is the first month from which a way stays dearer at the end") {
+    const LaterAnswer answer = answer_for("garage-insulation");
+    for (const LaterScenario& s : answer.items.front().scenarios) {
+        for (const LaterBreakEven& even : s.break_even) {
+            const LaterPath& dearer = way(s, even.dearer);
+            const LaterPath& than = way(s, even.than);
+            const auto month = static_cast<std::size_t>(even.month);
+            CHECK(dearer.cost.at(month) > than.cost.at(month));
+            if (month > 1) CHECK(dearer.cost.at(month - 1) <= than.cost.at(month - 1));
+            const std::size_t end = std::min(dearer.cost.size(), than.cost.size()) - 1;
+            CHECK(dearer.cost.at(end) > than.cost.at(end));
+        }
+    }
+}
+
+TEST_CASE("An option in the home is asked about as if it were not there yet") {
+    const auto& picks = six_programs().inquiry.selection.picks;
+    const PriceBook& book = six_programs().desk.book;
+    const auto priced = std::find_if(picks.begin(), picks.end(), [&](const Pick& each) {
+        return at(book.options, each.option).later.has_value();
+    });
+    REQUIRE(priced != picks.end());
+    const LaterAnswer answer = later(six_programs().sitting(), {*priced}, {});
+    CHECK(answer.items.front().price > Money{});
+    CHECK(answer.items.front().why_not.empty());
+}
