@@ -102,6 +102,7 @@ std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given) {
 
 std::string later_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     const std::vector<Pick> picks = picks_named(desk.book, all(given, "option"));
+    if (picks.empty()) refuse(http_problems::option_missing("option", "an option to ask about"));
     const LaterFacts facts =
         later_facts({one(given, "month").value_or(""), one(given, "loan-rate").value_or(""),
                      one(given, "loan-months").value_or("")});

@@ -157,7 +157,7 @@ class Answers(Shared):
                     query = "?scenario=" + quoted(scenario) if scenario else ""
                     status, headers, body = self.post(f"/api/{question['name']}{query}",
                                                       json.dumps(served[path]))
-                    refused = {"no-model", "no-means"}  # of an inquiry or a book that lacks them
+                    refused = {"no-model", "no-means", "http-option-missing"}  # something is lacking
                     if status == 422 and json.loads(body)["problems"][0]["id"] in refused:
                         continue
                     self.assertEqual(status, 200, (question, path, body[:400]))
