@@ -63,6 +63,7 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/credit.hpp>
 #include <quoin/answers/formula.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -71,6 +72,7 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/sheet.hpp>
+#include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/answers/site.hpp>
 #include <quoin/answers/tour.hpp>
@@ -80,6 +82,7 @@
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/credit.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
@@ -90,6 +93,7 @@
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
+#include <quoin/render/shift.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/site.hpp>
 #include <quoin/render/table.hpp>

@@ -2,6 +2,7 @@
 #include "asking.hpp"
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/home/priced_home.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin::apps {
@@ -36,6 +37,58 @@ Money appraised_value(const std::string& text) {
     const auto value = Money::parse(text);
     if (value && *value > Money{}) return *value;
     refuse(problems::payment_input("--appraised", text, "an amount above zero, such as 455000"));
+}
+
+namespace {
+
+std::optional<int> whole_from(const std::string& text, int lowest, int highest) {
+    const auto number = Decimal::parse(text);
+    if (!number || !number->is_whole() || *number < Decimal::whole(lowest) ||
+        *number > Decimal::whole(highest)) {
+        return std::nullopt;
+    }
+    return static_cast<int>(number->rounded(Rounding::down));
+}
+
+} // namespace
+
+CreditAsk credit_ask(const Sitting& sitting, const std::string& amount, const std::string& years) {
+    CreditAsk ask;
+    const Money price = price_home(sitting.book(), sitting.inquiry().selection).contract_price;
+    const auto money = Money::parse(amount);
+    if (!money || *money <= Money{} || *money >= price) {
+        refuse(problems::payment_input("--amount", amount,
+                                       "an amount above zero and under the price, such as 10000"));
+    }
+    ask.amount = *money;
+    if (years.empty()) return ask;
+    const auto number = whole_from(years, 1, 40);
+    if (!number) {
+        refuse(problems::payment_input("--years", years, "whole years from 1 to 40, such as 7"));
+    }
+    ask.years = *number;
+    return ask;
+}
+
+ShiftAsk shift_ask(const std::string& steps, const std::string& step) {
+    ShiftAsk ask;
+    if (!steps.empty()) {
+        const auto number = whole_from(steps, 0, 24);
+        if (!number) {
+            refuse(problems::payment_input("--steps", steps, "a whole number from 0 to 24"));
+        }
+        ask.steps = *number;
+    }
+    if (step.empty()) return ask;
+    const auto size = Decimal::parse(step);
+    const bool fits = size && *size >= Decimal::billionths(Decimal::one / 1000) &&
+                      *size <= Decimal::whole(1) && Rate::percent(*size).has_value();
+    if (!fits) {
+        refuse(problems::payment_input("--step", step,
+                                       "percentage points from 0.001 to 1, such as 0.125"));
+    }
+    ask.step = Percent(*size);
+    return ask;
 }
 
 namespace {

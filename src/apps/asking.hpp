@@ -8,9 +8,11 @@
 #include <vector>
 
 #include <quoin/answers/afford.hpp>
+#include <quoin/answers/credit.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/shift.hpp>
 #include <quoin/answers/sitting.hpp>
 #include <quoin/text/findings.hpp>
 
@@ -28,6 +30,14 @@ namespace quoin::apps {
 
 /// An appraised value in dollars, above zero.
 [[nodiscard]] Money appraised_value(const std::string& text);
+
+/// A builder's money and the years to weigh it over, as text; years may be empty. It must be under
+/// the price of the home that it is for.
+[[nodiscard]] CreditAsk credit_ask(const Sitting& sitting, const std::string& amount,
+                                   const std::string& years);
+
+/// How far and how finely a rate moves, as text; either may be empty.
+[[nodiscard]] ShiftAsk shift_ask(const std::string& steps, const std::string& step);
 
 /// How a schedule is to be run, as text; empty where nothing was said.
 struct RunText {

@@ -12,12 +12,14 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/credit.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/answers/site.hpp>
 #include <quoin/answers/tour.hpp>
@@ -26,6 +28,7 @@
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/credit.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -33,6 +36,7 @@
 #include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
+#include <quoin/render/shift.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/site.hpp>
 #include <quoin/render/tour.hpp>
@@ -125,6 +129,61 @@ void add_cash(CLI::App& program, Shared& shared) {
             loaded->inquiry.facts.appraised_value = appraised_value(options->appraised);
         }
         const CashAnswer answer = cash(loaded->sitting(), scenario);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_credit(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string amount;
+        std::string scenario;
+        std::string years;
+        bool instead = false;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "credit", "What a builder's money does: off the price, costs, points, a buydown",
+        "quoin credit buyer.json --amount 10000 --years 5", options->file);
+    sub->add_option("--amount", options->amount, "the builder's money, in dollars")->required();
+    sub->add_option("--scenario", options->scenario, "one scenario alone; all of them if none");
+    sub->add_option("--years", options->years, "years to look for the least cost over; 7 if none");
+    sub->add_flag("--instead", options->instead,
+                  "in place of the incentives that the inquiry uses, not on top of them");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        if (options->instead) loaded->inquiry.selection.incentives.clear();
+        Sitting sitting = loaded->sitting();
+        if (!options->scenario.empty()) {
+            sitting = sitting.only(scenario_named(loaded->inquiry, options->scenario));
+        }
+        const CreditAsk ask = credit_ask(sitting, options->amount, options->years);
+        const CreditAnswer answer = credit(sitting, ask);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
+void add_shift(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string scenario;
+        std::string steps;
+        std::string step;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "shift", "What can move before the closing: the rate, the price, the appraisal",
+        "quoin shift buyer.json --scenario \"FHA, 3.5 % down\" --steps 6", options->file);
+    sub->add_option("--scenario", options->scenario, "one scenario alone; all of them if none");
+    sub->add_option("--steps", options->steps, "steps of the rate each way; 4 if none");
+    sub->add_option("--step", options->step, "percentage points of a step; 0.125 if none");
+    sub->callback([options, &shared] {
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        Sitting sitting = loaded->sitting();
+        if (!options->scenario.empty()) {
+            sitting = sitting.only(scenario_named(loaded->inquiry, options->scenario));
+        }
+        const ShiftAnswer answer = shift(sitting, shift_ask(options->steps, options->step));
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
 }
@@ -413,6 +472,8 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_adds(program, shared);
     add_compare(program, shared);
     add_cash(program, shared);
+    add_credit(program, shared);
+    add_shift(program, shared);
     add_recheck(program, shared);
     add_afford(program, shared);
     add_later(program, shared);

@@ -8,11 +8,13 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/credit.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/answers/site.hpp>
 #include <quoin/answers/sitting.hpp>
@@ -21,12 +23,14 @@
 #include <quoin/render/afford.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/credit.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/sheet.hpp>
+#include <quoin/render/shift.hpp>
 #include <quoin/render/shown.hpp>
 #include <quoin/render/site.hpp>
 #include <quoin/render/tour.hpp>
@@ -77,6 +81,22 @@ std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
         inquiry.facts.appraised_value = appraised_value(*appraised);
     }
     return json_text_of(cash(Sitting(desk, inquiry), scenario));
+}
+
+std::string credit_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    if (given.contains("instead")) inquiry.selection.incentives.clear();
+    Sitting sitting(desk, inquiry);
+    if (given.contains("scenario")) sitting = sitting.only(scenario_of(inquiry, given));
+    const CreditAsk ask =
+        credit_ask(sitting, one(given, "amount").value_or(""), one(given, "years").value_or(""));
+    return json_text_of(credit(sitting, ask));
+}
+
+std::string shift_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    Sitting sitting(desk, inquiry);
+    if (given.contains("scenario")) sitting = sitting.only(scenario_of(inquiry, given));
+    return json_text_of(shift(
+        sitting, shift_ask(one(given, "steps").value_or(""), one(given, "step").value_or(""))));
 }
 
 std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given) {
@@ -168,6 +188,21 @@ const std::vector<Question>& questions() {
          {scenario, {"appraised", "if it appraises at this, in dollars", Need::optional}},
          json_type,
          cash_json},
+        {"credit",
+         "What a builder's money does: off the price, costs, points, a buydown",
+         {{"amount", "the builder's money, in dollars", Need::required},
+          {"scenario", "one scenario alone; all of them if not given", Need::optional},
+          {"years", "years to look for the least cost over; 7 if not given", Need::optional},
+          {"instead", "in place of the incentives that the inquiry uses", Need::flag}},
+         json_type,
+         credit_json},
+        {"shift",
+         "What can move before the closing: the rate, the price, the appraisal",
+         {{"scenario", "one scenario alone; all of them if not given", Need::optional},
+          {"steps", "steps of the rate each way; 4 if not given", Need::optional},
+          {"step", "percentage points of a step; 0.125 if not given", Need::optional}},
+         json_type,
+         shift_json},
         {"recheck",
          "Each figure with its formula, inputs, rounding, rule, date and source",
          {scenario},

@@ -19,6 +19,7 @@ class Pot {
     void use(const Credit& credit) {
         Money left = credit.amount;
         Money held_back; // by the cap
+        used_.last = {};
         for (const CreditUse use : order_of_use) {
             if (!credit.may_pay(use)) continue;
             const Money wanted = std::min(left, room_[use]);
@@ -30,6 +31,8 @@ class Pot {
         const Money over = std::min(left, held_back);
         used_.over_cap += over;
         used_.without_use += left - over;
+        used_.last.over_cap = over;
+        used_.last.without_use = left - over;
     }
     [[nodiscard]] const CreditsUsed& used() const { return used_; }
 
@@ -43,6 +46,7 @@ class Pot {
     void pay(const Credit& credit, CreditUse use, Money amount) {
         room_[use] -= amount;
         used_.by_use[use] += amount;
+        used_.last.by_use[use] += amount;
         if (use == CreditUse::points && is_interested_party(credit.from)) {
             used_.sellers_points += amount;
         }

@@ -2,8 +2,10 @@
 #include <benchmark/benchmark.h>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/credit.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/answers/shift.hpp>
 
 #include "apps/loading.hpp"
 
@@ -12,9 +14,9 @@ namespace {
 using namespace quoin;
 
 const apps::Loaded& six_programs() {
-    static const auto loaded = apps::load_inquiry(
-        QUOIN_SOURCE_DATA "/examples/oxbarrow-meadow/buyers/six-programs.json",
-        QUOIN_SOURCE_DATA "/rates");
+    static const auto loaded =
+        apps::load_inquiry(QUOIN_SOURCE_DATA "/examples/oxbarrow-meadow/buyers/six-programs.json",
+                           QUOIN_SOURCE_DATA "/rates");
     return *loaded;
 }
 
@@ -59,6 +61,21 @@ void adds_whole_example(benchmark::State& state) {
     state.counters["items"] = static_cast<double>(items);
 }
 BENCHMARK(adds_whole_example)->Unit(benchmark::kMillisecond);
+
+/// Every mix of a builder's money under six scenarios.
+void credit_of_the_example(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(credit(sitting, {Money::dollars(state.range(0)), 7}));
+    }
+}
+BENCHMARK(credit_of_the_example)->Arg(10'000)->Arg(25'000)->Unit(benchmark::kMillisecond);
+
+void shift_of_the_example(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    for (auto _ : state) benchmark::DoNotOptimize(shift(sitting, {}));
+}
+BENCHMARK(shift_of_the_example)->Unit(benchmark::kMillisecond);
 
 /// Grows with the options asked about: the offered forms, over and over.
 void adds_by_options(benchmark::State& state) {

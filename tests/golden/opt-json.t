@@ -2611,3 +2611,7 @@ $ quoin programs data/buyer.json --rates data/rates --json
   ]
 }
 = 0
+
+$ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates data/rates --json
+
+$ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/rates --json

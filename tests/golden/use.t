@@ -286,3 +286,7 @@ Example:
 --json and --rates DIR go with every command; 'quoin --help' explains them.
 
 = 0
+
+$ quoin credit --help
+
+$ quoin shift --help

@@ -154,9 +154,12 @@ class Answers(Shared):
                 scenarios = names if "scenario" in options else [None]
                 for scenario in scenarios:
                     words = ["--scenario", scenario] if scenario else []
-                    query = "?scenario=" + quoted(scenario) if scenario else ""
-                    status, headers, body = self.post(f"/api/{question['name']}{query}",
-                                                      json.dumps(served[path]))
+                    query = "?scenario=" + quoted(scenario) if scenario else "?"
+                    if "amount" in options:
+                        words += ["--amount", "10000"]
+                        query += "&amount=10000" if scenario else "amount=10000"
+                    status, headers, body = self.post(
+                        f"/api/{question['name']}{query.rstrip('?')}", json.dumps(served[path]))
                     refused = {"no-model", "no-means", "http-option-missing"}  # something is lacking
                     if status == 422 and json.loads(body)["problems"][0]["id"] in refused:
                         continue
@@ -188,6 +191,11 @@ class Answers(Shared):
                  [path, "fireplace", "recessed-lights=6"]),
                 (f"cash?scenario={quoted(scenario)}&appraised=390000",
                  [path, "--scenario", scenario, "--appraised", "390000"]),
+                (f"credit?amount=10000&years=5&instead&scenario={quoted(scenario)}",
+                 [path, "--amount", "10000", "--years", "5", "--instead",
+                  "--scenario", scenario]),
+                (f"shift?steps=2&step=0.25&scenario={quoted(scenario)}",
+                 [path, "--steps", "2", "--step", "0.25", "--scenario", scenario]),
                 (f"schedule?extra=150&scenario={quoted(scenario)}",
                  [path, "--scenario", scenario, "--extra", "150"])):
             question = query.split("?")[0]

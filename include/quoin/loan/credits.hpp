@@ -51,6 +51,13 @@ struct Credit {
     friend bool operator==(const Credit&, const Credit&) = default;
 };
 
+/// How one credit was used: paid, without use and over the cap make its amount.
+struct CreditUsed {
+    CreditAmounts by_use;
+    Money without_use;
+    Money over_cap;
+};
+
 /// How credits were used.
 struct CreditsUsed {
     CreditAmounts by_use;
@@ -58,6 +65,7 @@ struct CreditsUsed {
     Money sellers_points;     ///< points that interested parties pay
     Money without_use;        ///< there was nothing it may pay
     Money over_cap;           ///< there was, but the cap is reached
+    CreditUsed last;          ///< the last credit alone: what is left to it by those before
 };
 
 /// Uses credits in their order. `room` is what there is to pay; `cap` the most that interested

@@ -1,0 +1,95 @@
+// "The builder gives us $10,000: where does it do the most?" Every use that the program allows, and
+// mixes of them: off the price, into costs, into points, into a temporary buydown.
+//
+// The money comes on top of the incentives and credits that the inquiry uses already, and is held
+// with them to the program's cap. It never pays more than there is to pay. No mix asks the buyer to
+// put more of their own into costs and points than without it.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+struct CreditAsk {
+    Money amount;  ///< above zero, under the contract price
+    int years = 7; ///< over which the least cost is looked for
+};
+
+/// The years that costs are told for; a shorter loan ends first.
+inline constexpr std::array<int, 5> credit_years{3, 5, 7, 10, 30};
+
+/// One way to split the money, and what comes of it.
+struct CreditMix {
+    Money off_price;
+    Rate rate; ///< the rung of the ladder
+    Points points;
+    std::optional<Rate> apr;
+    std::vector<Percent> buydown;
+    CreditAmounts pays; ///< the rest, by what it pays
+    Money without_use;  ///< there was nothing left for it to pay
+    Money over_cap;     ///< the program's cap kept it from paying
+    Money loan;
+    Money monthly_now;   ///< the first month, with the settled tax
+    Money monthly_later; ///< the month after three years
+    Money cash_needed;
+    Money to_close;
+    Money own_costs; ///< of the cash, all but the down payment
+    /// Spent and owed: cash, payments less what a buydown pays of them, insurance, local costs, and
+    /// the balance still owed.
+    std::array<Money, credit_years.size()> cost;
+    Money cost_asked; ///< the same, over the years asked for
+
+    [[nodiscard]] Money unused() const { return without_use + over_cap; }
+    /// With unused() and nothing else it makes the amount.
+    [[nodiscard]] Money used() const { return off_price + pays.total(); }
+};
+
+/// The uses that a builder's money has, each by itself.
+enum class CreditWay { off_price, costs, points, buydown_1_0, buydown_2_1, buydown_3_2_1 };
+
+struct CreditPure {
+    CreditWay way = CreditWay::off_price;
+    std::optional<CreditMix> mix; ///< nothing: it cannot be had with this amount
+    Money needed;                 ///< then: what it takes; zero: the loan does not have it
+};
+
+struct CreditScenario {
+    ScenarioTerms terms;
+    std::vector<Refusal> refusals; ///< where not empty, the rest is not for use
+    std::optional<Percent> cap;    ///< nothing: the program has none
+    bool cap_by_price = false;
+    Money cap_amount;
+    Money cap_taken;                     ///< by what the inquiry uses already
+    bool cap_on_concessions = false;     ///< VA: closing costs and points do not count
+    bool cash_is_given = false;          ///< the down payment takes all the cash: it is never less
+    bool rate_is_given = false;          ///< quoted elsewhere: there is no ladder to go down
+    bool has_mortgage_insurance = false; ///< by a lender's factor: could be paid up elsewhere
+    CreditMix today;                     ///< without the money
+    std::vector<CreditPure> pure;
+    std::vector<CreditMix> frontier; ///< none is better in month, cash and cost at once
+    CreditMix lowest_payment;        ///< now
+    CreditMix least_cash;
+    CreditMix least_cost;
+    std::size_t considered = 0;
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+};
+
+struct CreditAnswer {
+    Heading heading;
+    CreditAsk ask;
+    Money contract_price;
+    std::vector<CreditScenario> scenarios;
+};
+
+/// Whether a mix is no worse than another in month, cash and cost, and better in one.
+[[nodiscard]] bool dominates(const CreditMix& a, const CreditMix& b);
+
+[[nodiscard]] CreditAnswer credit(const Sitting& sitting, const CreditAsk& ask);
+
+} // namespace quoin

@@ -1,0 +1,101 @@
+// "What can move while the house is being built?" The month and the cash with the rate, the price
+// and the appraisal moved; what longer locks cost; and, where the inquiry gives an income, up to
+// which rate the payment stays within the program's ratios.
+//
+// A rate moves as the whole ladder does: each rung keeps its points. So the step of nothing is the
+// quote itself.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+
+namespace quoin {
+
+struct ShiftAsk {
+    int steps = 4;                                       ///< each way
+    Percent step{Decimal::billionths(Decimal::one / 8)}; ///< above zero
+};
+
+enum class ShiftChange { none, price, options, appraisal };
+
+/// What moves besides the rate: one column.
+struct ShiftCase {
+    ShiftChange change = ShiftChange::none;
+    Percent percent; ///< of the price or, negative, of the appraisal under it
+    Money amount;    ///< added to the price; of the appraisal: what it comes to
+};
+
+struct ShiftCell {
+    std::vector<Refusal> refusals; ///< where not empty, the figures are not for use
+    Money loan;
+    Money monthly;
+    Money cash_needed;
+    Money to_close;
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+};
+
+/// One rate at closing.
+struct ShiftRow {
+    int steps = 0;
+    Percent by; ///< against today's rate
+    Rate rate;
+    std::optional<Rate> apr;      ///< with nothing else moved
+    std::vector<ShiftCell> cells; ///< one for each case
+};
+
+/// Today's rate under another lock of the sheet.
+struct ShiftLock {
+    int days = 0;
+    Date ends; ///< of a lock taken on the inquiry's day
+    bool covers_closing = false;
+    bool is_chosen = false;
+    std::optional<Points> points; ///< nothing: that ladder does not have the rate
+    Money extra_cash;             ///< against the lock that is chosen
+};
+
+/// The highest rate at which the payment stays within a limit.
+struct ShiftRoom {
+    std::optional<Rate> to_a_thousandth; ///< nothing: at no rate
+    std::optional<Rate> in_steps;        ///< today's rate and whole steps
+};
+
+struct ShiftRatios {
+    Percent front; ///< housing over income, two decimals
+    Percent back;  ///< housing and debts over income
+    std::optional<Percent> front_limit;
+    Percent back_limit;
+    std::optional<Percent> back_automated;
+    std::string source;
+    ShiftRoom room;                          ///< under both limits
+    std::optional<ShiftRoom> room_automated; ///< under the limit of automated underwriting
+};
+
+struct ShiftScenario {
+    ScenarioTerms terms;
+    std::vector<Refusal> refusals; ///< where not empty, the rest is not for use
+    Money monthly;                 ///< of the quote
+    Money cash_needed;
+    std::vector<ShiftCase> cases; ///< the first moves nothing
+    std::vector<ShiftRow> rows;   ///< from the lowest rate up
+    std::vector<ShiftLock> locks; ///< empty where the rate is quoted elsewhere
+    std::optional<ShiftRatios> ratios;
+
+    [[nodiscard]] bool available() const { return refusals.empty(); }
+};
+
+struct ShiftAnswer {
+    Heading heading;
+    ShiftAsk ask;
+    Money contract_price;
+    bool has_income = false;
+    std::vector<ShiftScenario> scenarios;
+};
+
+[[nodiscard]] ShiftAnswer shift(const Sitting& sitting, const ShiftAsk& ask);
+
+} // namespace quoin

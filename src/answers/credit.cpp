@@ -1,0 +1,221 @@
+// Answering what a builder's money does in each of its uses, and in the best mix of them.
+#include <quoin/answers/credit.hpp>
+
+#include <algorithm>
+#include <tuple>
+
+#include "credit_mixes.hpp"
+#include <quoin/exact/broken.hpp>
+
+namespace quoin {
+namespace {
+
+const std::vector<CreditUse> every_cost = {CreditUse::points, CreditUse::buydown,
+                                           CreditUse::closing_costs, CreditUse::prepaids};
+const std::vector<CreditUse> only_costs = {CreditUse::closing_costs, CreditUse::prepaids};
+
+std::vector<Percent> steps_down(int years) {
+    std::vector<Percent> steps;
+    for (int left = years; left > 0; --left) steps.emplace_back(Decimal::whole(left));
+    return steps;
+}
+
+/// Rates of the ladder under a rate, from the next lower down.
+std::vector<Rate> rates_under(const ScenarioRules& rules, Rate rate) {
+    std::vector<Rate> rates;
+    if (rules.scenario->rate.by == RateChoice::By::quoted || rules.ladder == nullptr) return rates;
+    for (const Rung& rung : rules.ladder->rungs) {
+        if (rung.rate < rate) rates.push_back(rung.rate);
+    }
+    std::sort(rates.begin(), rates.end(), std::greater<>());
+    return rates;
+}
+
+/// One scenario's answer in the making.
+class Question {
+  public:
+    Question(const Sitting& sitting, const ScenarioRules& rules, const PricedHome& home,
+             const CreditAsk& ask)
+        : rules_(rules), ask_(ask), mixer_(rules, home, sitting.inquiry().facts, ask) {
+        const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
+        const ScenarioAnswer answer = scenario_answer(sitting, rules, f);
+        out_.terms = answer.terms;
+        out_.refusals = answer.refusals;
+        if (!f.available()) return;
+        describe(f);
+        out_.today = mixer_.today();
+        for (int way = 0; way <= static_cast<int>(CreditWay::buydown_3_2_1); ++way) {
+            out_.pure.push_back(pure(static_cast<CreditWay>(way), f));
+        }
+        weigh(every_mix());
+    }
+    [[nodiscard]] CreditScenario take() { return std::move(out_); }
+
+  private:
+    void describe(const LoanFigures& f);
+    [[nodiscard]] std::optional<Rate> as_today() const {
+        if (out_.rate_is_given) return std::nullopt;
+        return out_.today.rate;
+    }
+    CreditPure pure(CreditWay way, const LoanFigures& today);
+    CreditPure into_points(const LoanFigures& today);
+    CreditPure into_buydown(CreditWay way, int years, const LoanFigures& today);
+    std::vector<CreditMix> every_mix();
+    void weigh(std::vector<CreditMix> mixes);
+    void find_frontier(std::vector<CreditMix> mixes);
+    [[nodiscard]] CreditMix told(const CreditMix& mix);
+
+    const ScenarioRules& rules_;
+    CreditAsk ask_;
+    CreditMixer mixer_;
+    CreditScenario out_;
+};
+
+void Question::describe(const LoanFigures& f) {
+    const LoanProgram& program = *rules_.program;
+    out_.cap = f.contribution_cap;
+    out_.cap_by_price = caps_contributions_by_price(program.kind);
+    if (out_.cap) {
+        out_.cap_amount =
+            percent_of(out_.cap_by_price ? f.price : f.value, *out_.cap, Rounding::down);
+    }
+    out_.cap_taken = f.credits.interested_parties;
+    out_.cap_on_concessions = program.kind == ProgramKind::va;
+    out_.cash_is_given = rules_.scenario->down.by == DownPayment::By::cash;
+    out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
+    out_.has_mortgage_insurance =
+        program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
+}
+
+CreditPure Question::pure(CreditWay way, const LoanFigures& today) {
+    const auto& buydown = rules_.scenario->buydown;
+    switch (way) {
+    case CreditWay::off_price:
+        return {way, mixer_.told({ask_.amount, as_today(), buydown, every_cost}), {}};
+    case CreditWay::costs:
+        return {way, mixer_.told({{}, as_today(), buydown, only_costs}), {}};
+    case CreditWay::points:
+        return into_points(today);
+    case CreditWay::buydown_1_0:
+        return into_buydown(way, 1, today);
+    case CreditWay::buydown_2_1:
+        return into_buydown(way, 2, today);
+    case CreditWay::buydown_3_2_1:
+        return into_buydown(way, 3, today);
+    }
+    return {};
+}
+
+/// The lowest rate whose points the money pays, and no more of them falls to the buyer than today.
+CreditPure Question::into_points(const LoanFigures& today) {
+    CreditPure best{CreditWay::points, {}, {}};
+    const auto own_points = [](const LoanFigures& f) {
+        return std::max(f.cash.points, Money{}) - f.credits.by_use[CreditUse::points];
+    };
+    for (const Rate rate : rates_under(rules_, today.rate)) {
+        const CreditSplit split{{}, rate, rules_.scenario->buydown, {CreditUse::points}};
+        const LoanFigures f = mixer_.figures(split, ask_.amount);
+        if (!f.available()) continue;
+        if (own_points(f) > own_points(today)) {
+            if (!best.mix) best.needed = f.cash.points - std::max(today.cash.points, Money{});
+            break;
+        }
+        best.mix = mixer_.told(split);
+    }
+    return best;
+}
+
+CreditPure Question::into_buydown(CreditWay way, int years, const LoanFigures& today) {
+    const auto own_part = [](const LoanFigures& f) {
+        return f.cash.buydown - f.credits.by_use[CreditUse::buydown];
+    };
+    const CreditSplit split{{}, as_today(), steps_down(years), {CreditUse::buydown}};
+    const LoanFigures f = mixer_.figures(split, ask_.amount);
+    if (!f.available()) return {way, {}, {}};
+    if (own_part(f) > own_part(today)) return {way, {}, f.cash.buydown};
+    return {way, mixer_.told(split), {}};
+}
+
+/// Every rate from today's down with every buydown, as far as the money goes.
+std::vector<CreditMix> Question::every_mix() {
+    std::vector<std::optional<Rate>> rates{as_today()};
+    for (const Rate rate : rates_under(rules_, out_.today.rate)) rates.emplace_back(rate);
+    std::vector<std::vector<Percent>> buydowns{rules_.scenario->buydown};
+    for (const int years : {1, 2, 3}) {
+        if (steps_down(years) != buydowns.front()) buydowns.push_back(steps_down(years));
+    }
+    std::vector<CreditMix> mixes;
+    for (const auto& rate : rates) {
+        for (const auto& buydown : buydowns) {
+            for (CreditMix& mix : mixes_of(mixer_, {{}, rate, buydown, every_cost}, out_.today)) {
+                mixes.push_back(std::move(mix));
+            }
+        }
+    }
+    return mixes;
+}
+
+/// A mix with its APR.
+CreditMix Question::told(const CreditMix& mix) {
+    const auto rate = out_.rate_is_given ? std::nullopt : std::optional(mix.rate);
+    return mixer_.told({mix.off_price, rate, mix.buydown, every_cost}).value_or(mix);
+}
+
+/// The best of each kind, ties decided by the others.
+void Question::weigh(std::vector<CreditMix> mixes) {
+    if (mixes.empty()) mixes.push_back(out_.today); // the money finds no use at all
+    const auto least = [&](const auto& measures) {
+        return told(*std::min_element(
+            mixes.begin(), mixes.end(),
+            [&](const CreditMix& a, const CreditMix& b) { return measures(a) < measures(b); }));
+    };
+    out_.considered = mixes.size();
+    out_.lowest_payment = least(
+        [](const CreditMix& m) { return std::tuple(m.monthly_now, m.cost_asked, m.cash_needed); });
+    out_.least_cash = least(
+        [](const CreditMix& m) { return std::tuple(m.cash_needed, m.cost_asked, m.monthly_now); });
+    out_.least_cost = least(
+        [](const CreditMix& m) { return std::tuple(m.cost_asked, m.monthly_now, m.cash_needed); });
+    find_frontier(std::move(mixes));
+}
+
+/// The mixes that none beats in month, cash and cost at once, from the lowest month up.
+void Question::find_frontier(std::vector<CreditMix> mixes) {
+    std::sort(mixes.begin(), mixes.end(), [](const CreditMix& a, const CreditMix& b) {
+        return std::tuple(a.monthly_now, a.cash_needed, a.cost_asked) <
+               std::tuple(b.monthly_now, b.cash_needed, b.cost_asked);
+    });
+    auto& kept = out_.frontier; // all with no higher a month
+    for (const CreditMix& mix : mixes) {
+        const bool beaten = std::any_of(kept.begin(), kept.end(), [&](const CreditMix& other) {
+            return other.cash_needed <= mix.cash_needed && other.cost_asked <= mix.cost_asked;
+        });
+        if (!beaten) kept.push_back(mix);
+    }
+    for (CreditMix& mix : kept) mix = told(mix);
+}
+
+} // namespace
+
+bool dominates(const CreditMix& a, const CreditMix& b) {
+    const bool no_worse = a.monthly_now <= b.monthly_now && a.cash_needed <= b.cash_needed &&
+                          a.cost_asked <= b.cost_asked;
+    return no_worse && (a.monthly_now < b.monthly_now || a.cash_needed < b.cash_needed ||
+                        a.cost_asked < b.cost_asked);
+}
+
+CreditAnswer credit(const Sitting& sitting, const CreditAsk& ask) {
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    ensure(ask.amount > Money{} && ask.amount < home.contract_price && ask.years > 0,
+           "an amount above zero and under the price, and some years");
+    CreditAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.ask = ask;
+    answer.contract_price = home.contract_price;
+    for (const ScenarioRules& rules : sitting.rules()) {
+        answer.scenarios.push_back(Question(sitting, rules, home, ask).take());
+    }
+    return answer;
+}
+
+} // namespace quoin

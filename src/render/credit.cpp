@@ -1,0 +1,185 @@
+// Rendering what a builder's money can do as text.
+#include <quoin/render/credit.hpp>
+
+#include <fmt/format.h>
+
+#include "credit_words.hpp"
+#include <quoin/render/format.hpp>
+#include <quoin/render/table.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+namespace {
+
+constexpr std::size_t page_width = 98;
+
+std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
+std::string apr_text(const CreditMix& mix) {
+    return mix.apr ? percent_text(mix.apr->percent(), 3) : std::string("none");
+}
+
+std::string cap_text(const CreditScenario& s) {
+    if (!s.cap) return {};
+    std::string out =
+        fmt::format("Interested parties may give {} of the {}, {}", percent_text(s.cap->value(), 0),
+                    s.cap_by_price ? "price" : "value", dollars(s.cap_amount));
+    if (s.cap_on_concessions) out += ", prepaids and buydowns alone counted";
+    if (!s.cap_taken.is_zero()) {
+        out += fmt::format("; {} of it is taken already", dollars(s.cap_taken));
+    }
+    return paragraph(out + ".", page_width, "  ", "  ");
+}
+
+std::string pure_name(const CreditPure& pure) {
+    std::string name(name_of(pure.way));
+    if (pure.way == CreditWay::points && pure.mix) {
+        name += fmt::format(": {} points", fixed(pure.mix->points.value(), 3));
+    }
+    return name;
+}
+
+std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
+    Table table({{"each use by itself", Align::left, 34, 30},
+                 {"note rate", Align::right, 9, 8},
+                 {"APR", Align::right, 9, 8},
+                 {"a month now", Align::right, 11, 10},
+                 {"after three years", Align::right, 11, 10},
+                 {"cash needed", Align::right, 11, 10},
+                 {"no use for", Align::right, 11, 8}});
+    const auto row = [&](const std::string& name, const CreditMix& mix) {
+        table.row({name, rate_text(mix.rate), apr_text(mix), dollars(mix.monthly_now),
+                   dollars(mix.monthly_later), dollars(mix.cash_needed), dollars(mix.unused())});
+    };
+    row("without it", s.today);
+    for (const CreditPure& pure : s.pure) {
+        if (pure.mix) row(pure_name(pure), *pure.mix);
+    }
+    std::string out = table.text();
+    for (const CreditPure& pure : s.pure) {
+        if (!pure.mix) out += fmt::format("  {}: {}\n", name_of(pure.way), why_not(pure, ask));
+    }
+    return out;
+}
+
+std::string years_table(const CreditScenario& s) {
+    std::vector<Column> columns{{"what it costs, with what is owed, after", Align::left, 44, 30}};
+    for (const int years : credit_years) {
+        const bool ends = Months(years * 12) > s.terms.term;
+        columns.push_back({ends ? "the loan" : fmt::format("{} years", years), Align::right, 12});
+    }
+    Table table(std::move(columns));
+    const auto row = [&](std::string name, const CreditMix& mix) {
+        std::vector<std::string> cells{std::move(name)};
+        for (const Money cost : mix.cost) cells.push_back(dollars(cost));
+        table.row(std::move(cells));
+    };
+    row("without it", s.today);
+    for (const CreditPure& pure : s.pure) {
+        if (pure.mix) row(pure_name(pure), *pure.mix);
+    }
+    return "\n" + table.text();
+}
+
+/// Why some of it is lost, where it is.
+std::string unused_words(const CreditMix& mix) {
+    std::string out;
+    if (!mix.without_use.is_zero()) {
+        out += fmt::format("; {} finds nothing left to pay", dollars(mix.without_use));
+    }
+    if (!mix.over_cap.is_zero()) {
+        out += fmt::format("; {} is over the cap", dollars(mix.over_cap));
+    }
+    return out;
+}
+
+std::string best_text(const char* what, const CreditMix& mix, const CreditScenario& s,
+                      const CreditAnswer& answer) {
+    std::string uses;
+    const auto add = [&](Money amount, const std::string& to) {
+        if (!amount.is_zero()) {
+            uses += fmt::format("{}{} {}", uses.empty() ? "" : ", ", dollars(amount), to);
+        }
+    };
+    add(mix.off_price, "off the price");
+    add(mix.pays[CreditUse::points], fmt::format("to points ({} at {} points)", rate_text(mix.rate),
+                                                 fixed(mix.points.value(), 3)));
+    add(mix.pays[CreditUse::buydown], fmt::format("to a {} buydown", buydown_name(mix.buydown)));
+    add(mix.pays[CreditUse::closing_costs], "to closing costs");
+    add(mix.pays[CreditUse::prepaids], "to prepaids");
+    static_cast<void>(s);
+    return paragraph(
+        fmt::format(
+            "{}: {}{}. Note rate {}, APR {}: {} a month now, {} after three years, {} cash, "
+            "{} over {}.",
+            what, uses.empty() ? "no use at all" : uses, unused_words(mix), rate_text(mix.rate),
+            apr_text(mix), dollars(mix.monthly_now), dollars(mix.monthly_later),
+            dollars(mix.cash_needed), dollars(mix.cost_asked),
+            term_text(Months(answer.ask.years * 12))),
+        page_width, "  ", "    ");
+}
+
+std::string bests_text(const CreditScenario& s, const CreditAnswer& answer) {
+    std::string out = "\n  The best of every mix\n";
+    out += best_text("lowest payment now", s.lowest_payment, s, answer);
+    if (s.cash_is_given) {
+        out += "  least cash: the down payment takes all the cash there is, whatever the mix\n";
+    } else {
+        out += best_text("least cash", s.least_cash, s, answer);
+    }
+    const std::string years =
+        fmt::format("least cost over {}", term_text(Months(answer.ask.years * 12)));
+    return out + best_text(years.c_str(), s.least_cost, s, answer);
+}
+
+/// The mixes between which there is something to choose, thinned where they are many.
+std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
+    constexpr std::size_t most = 16;
+    Table table(
+        {{"off the price", Align::right, 11, 10},
+         {"note rate", Align::right, 9, 8},
+         {"APR", Align::right, 9, 8},
+         {"buydown", Align::right, 8, 7},
+         {"pays of points and costs", Align::right, 12, 10},
+         {"a month now", Align::right, 10, 9},
+         {"cash needed", Align::right, 11, 10},
+         {fmt::format("cost over {}", term_text(Months(ask.years * 12))), Align::right, 11, 10}});
+    const std::size_t count = s.frontier.size();
+    const std::size_t told = std::min(count, most);
+    for (std::size_t i = 0; i < told; ++i) {
+        const CreditMix& m = s.frontier[told == 1 ? 0 : i * (count - 1) / (told - 1)];
+        table.row({dollars(m.off_price), rate_text(m.rate), apr_text(m), buydown_name(m.buydown),
+                   dollars(m.pays.total()), dollars(m.monthly_now), dollars(m.cash_needed),
+                   dollars(m.cost_asked)});
+    }
+    std::string title = "\n  Mixes that no other beats in month, cash and cost at once";
+    if (told < count) title += fmt::format(" ({} of {}, evenly)", told, count);
+    return title + "\n" + table.text();
+}
+
+std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer) {
+    if (!s.available()) {
+        std::string out = "\n";
+        for (const Refusal& refusal : s.refusals) {
+            out += s.terms.name + " cannot be had: " + words(refusal) + "\n";
+        }
+        return out;
+    }
+    std::string out =
+        "\n" + paragraph(fmt::format("{}: {} a month without it. {}", s.terms.name,
+                                     dollars(s.today.monthly_now), terms_line(s.terms)),
+                         page_width, "", "  ");
+    out += cap_text(s) + "\n" + month_table(s, answer.ask) + years_table(s);
+    return out + bests_text(s, answer) + frontier_table(s, answer.ask);
+}
+
+} // namespace
+
+std::string text_of(const CreditAnswer& answer) {
+    std::string out = heading_text(
+        answer.heading, fmt::format("What {} from the builder can do", dollars(answer.ask.amount)));
+    out += fmt::format("contract price without it {}\n", dollars(answer.contract_price));
+    for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer);
+    return out + footing_text(credit_cautions(answer));
+}
+
+} // namespace quoin

@@ -1,0 +1,90 @@
+// The words of a builder's money.
+#include "credit_words.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+
+std::string_view name_of(CreditWay way) {
+    switch (way) {
+    case CreditWay::off_price:
+        return "off the price";
+    case CreditWay::costs:
+        return "closing costs and prepaids";
+    case CreditWay::points:
+        return "points";
+    case CreditWay::buydown_1_0:
+        return "temporary buydown 1-0";
+    case CreditWay::buydown_2_1:
+        return "temporary buydown 2-1";
+    case CreditWay::buydown_3_2_1:
+        return "temporary buydown 3-2-1";
+    }
+    return {};
+}
+
+std::string_view key_of(CreditWay way) {
+    switch (way) {
+    case CreditWay::off_price:
+        return "off_price";
+    case CreditWay::costs:
+        return "costs";
+    case CreditWay::points:
+        return "points";
+    case CreditWay::buydown_1_0:
+        return "buydown_1_0";
+    case CreditWay::buydown_2_1:
+        return "buydown_2_1";
+    case CreditWay::buydown_3_2_1:
+        return "buydown_3_2_1";
+    }
+    return {};
+}
+
+std::string buydown_name(const std::vector<Percent>& steps) {
+    if (steps.empty()) return "none";
+    std::string name;
+    for (const Percent step : steps) name += (name.empty() ? "" : "-") + step.value().text();
+    return steps.size() == 1 ? name + "-0" : name;
+}
+
+std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
+    if (pure.needed > ask.amount) return "takes " + dollars(pure.needed);
+    if (!pure.needed.is_zero()) {
+        return fmt::format("takes {}, more than the cap leaves", dollars(pure.needed));
+    }
+    return pure.way == CreditWay::points ? "no lower rate to be had" : "not with this loan";
+}
+
+std::vector<std::string> credit_cautions(const CreditAnswer& answer) {
+    std::vector<std::string> notes{
+        "The money comes on top of the incentives and credits that the inquiry uses already, and "
+        "the cap is on all of them together. It pays points first, then the buydown, closing "
+        "costs, prepaids; never a down payment. In no mix does the buyer put more of their own "
+        "into costs and points than without it. Money that options are credited with makes the "
+        "price less and is reckoned as off the price.",
+        fmt::format(
+            "Cost is what has been spent and is still owed: cash, payments less what a buydown "
+            "pays of them, insurance, taxes, dues, and the balance. The month is the settled one, "
+            "now and after three years. Money off the price comes in whole dollars; between the "
+            "amounts told the figures run evenly."),
+        "Where such money depends on a lender, a title company or a date, its conditions say so. "
+        "You may choose any lender, and then may have to go without it: compare the whole cost."};
+    if (std::any_of(answer.scenarios.begin(), answer.scenarios.end(),
+                    [](const CreditScenario& s) { return s.has_mortgage_insurance; })) {
+        notes.emplace_back("Mortgage insurance paid up at once in place of the month's could be "
+                           "another use: the lending data has no factors for it.");
+    }
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
+        notes.push_back(std::move(note));
+    }
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+} // namespace quoin

@@ -1,0 +1,20 @@
+// The words of a builder's money, shared by text and JSON.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <quoin/answers/credit.hpp>
+
+namespace quoin {
+
+[[nodiscard]] std::string_view name_of(CreditWay way); ///< for people
+[[nodiscard]] std::string_view key_of(CreditWay way);  ///< in JSON
+/// "2-1"; "none".
+[[nodiscard]] std::string buydown_name(const std::vector<Percent>& steps);
+/// Why a use cannot be had.
+[[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask);
+[[nodiscard]] std::vector<std::string> credit_cautions(const CreditAnswer& answer);
+
+} // namespace quoin

@@ -1,0 +1,63 @@
+// The words of what moves until the closing.
+#include "shift_words.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <quoin/render/format.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+
+std::string_view name_of(ShiftChange change) {
+    switch (change) {
+    case ShiftChange::none:
+        return "none";
+    case ShiftChange::price:
+        return "price";
+    case ShiftChange::options:
+        return "options";
+    case ShiftChange::appraisal:
+        return "appraisal";
+    }
+    return {};
+}
+
+std::string words(const ShiftCase& moved) {
+    const std::string percent = moved.percent.value().text();
+    switch (moved.change) {
+    case ShiftChange::none:
+        return "as it stands";
+    case ShiftChange::price:
+        return fmt::format("price {}{} %", moved.amount > Money{} ? "+" : "", percent);
+    case ShiftChange::options:
+        return "options " + signed_dollars(moved.amount);
+    case ShiftChange::appraisal:
+        return fmt::format("appraised {} %", percent);
+    }
+    return {};
+}
+
+std::vector<std::string> shift_cautions(const ShiftAnswer& answer) {
+    std::vector<std::string> notes{
+        "Nobody knows where rates will be at the closing: these are steps, not a forecast. A rate "
+        "moves as the whole ladder does, each rung with its points. Until a rate is locked it can "
+        "be any of these, or past them."};
+    const bool ratios = std::any_of(answer.scenarios.begin(), answer.scenarios.end(),
+                                    [](const ShiftScenario& s) { return s.ratios.has_value(); });
+    if (ratios) {
+        notes.emplace_back(
+            "Ratios are of gross monthly income, at the note rate. They are guides of the "
+            "published "
+            "rules, not an approval: lenders look at more, and go above or stay below. Income and "
+            "debts are private: they are shown because the inquiry has them.");
+    }
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
+        notes.push_back(std::move(note));
+    }
+    notes.push_back(agent_caution());
+    return notes;
+}
+
+} // namespace quoin
