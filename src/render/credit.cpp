@@ -39,11 +39,11 @@ std::string pure_name(const CreditPure& pure) {
 }
 
 std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
-    Table table({{"each use by itself", Align::left, 34, 30},
+    Table table({{"each use by itself", Align::left, 30, 25},
                  {"note rate", Align::right, 9, 8},
                  {"APR", Align::right, 9, 8},
-                 {"a month now", Align::right, 11, 10},
-                 {"after three years", Align::right, 11, 10},
+                 {"a month now", Align::right, 10, 9},
+                 {"after three years", Align::right, 11, 9},
                  {"cash needed", Align::right, 11, 10},
                  {"no use for", Align::right, 11, 8}});
     const auto row = [&](const std::string& name, const CreditMix& mix) {
@@ -61,16 +61,24 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
     return out;
 }
 
+/// "7 years", or "the loan" where it ends no later.
+std::string over(int years, const CreditScenario& s) {
+    const Months asked(years * 12);
+    return asked >= s.terms.term ? std::string("the whole loan") : term_text(asked);
+}
+
 std::string years_table(const CreditScenario& s) {
-    std::vector<Column> columns{{"what it costs, with what is owed, after", Align::left, 44, 30}};
-    for (const int years : credit_years) {
-        const bool ends = Months(years * 12) > s.terms.term;
-        columns.push_back({ends ? "the loan" : fmt::format("{} years", years), Align::right, 12});
+    std::vector<Column> columns{{"what it costs, with what is owed, after", Align::left, 44, 26}};
+    std::size_t told = 0; // a shorter loan ends before the last of the years
+    while (told < credit_years.size()) {
+        const int years = credit_years[told++];
+        columns.push_back({over(years, s), Align::right, 14, 12});
+        if (Months(years * 12) >= s.terms.term) break;
     }
     Table table(std::move(columns));
     const auto row = [&](std::string name, const CreditMix& mix) {
         std::vector<std::string> cells{std::move(name)};
-        for (const Money cost : mix.cost) cells.push_back(dollars(cost));
+        for (std::size_t i = 0; i < told; ++i) cells.push_back(dollars(mix.cost[i]));
         table.row(std::move(cells));
     };
     row("without it", s.today);
@@ -106,15 +114,13 @@ std::string best_text(const char* what, const CreditMix& mix, const CreditScenar
     add(mix.pays[CreditUse::buydown], fmt::format("to a {} buydown", buydown_name(mix.buydown)));
     add(mix.pays[CreditUse::closing_costs], "to closing costs");
     add(mix.pays[CreditUse::prepaids], "to prepaids");
-    static_cast<void>(s);
     return paragraph(
         fmt::format(
             "{}: {}{}. Note rate {}, APR {}: {} a month now, {} after three years, {} cash, "
             "{} over {}.",
             what, uses.empty() ? "no use at all" : uses, unused_words(mix), rate_text(mix.rate),
             apr_text(mix), dollars(mix.monthly_now), dollars(mix.monthly_later),
-            dollars(mix.cash_needed), dollars(mix.cost_asked),
-            term_text(Months(answer.ask.years * 12))),
+            dollars(mix.cash_needed), dollars(mix.cost_asked), over(answer.ask.years, s)),
         page_width, "  ", "    ");
 }
 
@@ -126,23 +132,21 @@ std::string bests_text(const CreditScenario& s, const CreditAnswer& answer) {
     } else {
         out += best_text("least cash", s.least_cash, s, answer);
     }
-    const std::string years =
-        fmt::format("least cost over {}", term_text(Months(answer.ask.years * 12)));
+    const std::string years = fmt::format("least cost over {}", over(answer.ask.years, s));
     return out + best_text(years.c_str(), s.least_cost, s, answer);
 }
 
 /// The mixes between which there is something to choose, thinned where they are many.
 std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
     constexpr std::size_t most = 16;
-    Table table(
-        {{"off the price", Align::right, 11, 10},
-         {"note rate", Align::right, 9, 8},
-         {"APR", Align::right, 9, 8},
-         {"buydown", Align::right, 8, 7},
-         {"pays of points and costs", Align::right, 12, 10},
-         {"a month now", Align::right, 10, 9},
-         {"cash needed", Align::right, 11, 10},
-         {fmt::format("cost over {}", term_text(Months(ask.years * 12))), Align::right, 11, 10}});
+    Table table({{"off the price", Align::right, 11, 10},
+                 {"note rate", Align::right, 9, 8},
+                 {"APR", Align::right, 9, 8},
+                 {"buydown", Align::right, 8, 7},
+                 {"pays of points and costs", Align::right, 12, 10},
+                 {"a month now", Align::right, 10, 9},
+                 {"cash needed", Align::right, 11, 10},
+                 {fmt::format("cost over {}", over(ask.years, s)), Align::right, 11, 10}});
     const std::size_t count = s.frontier.size();
     const std::size_t told = std::min(count, most);
     for (std::size_t i = 0; i < told; ++i) {

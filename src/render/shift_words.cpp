@@ -41,7 +41,8 @@ std::string words(const ShiftCase& moved) {
 
 std::vector<std::string> shift_cautions(const ShiftAnswer& answer) {
     std::vector<std::string> notes{
-        "Nobody knows where rates will be at the closing: these are steps, not a forecast. A rate "
+        "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
+        "rates will be at the closing: these are steps, not a forecast. A rate "
         "moves as the whole ladder does, each rung with its points. Until a rate is locked it can "
         "be any of these, or past them."};
     const bool ratios = std::any_of(answer.scenarios.begin(), answer.scenarios.end(),

@@ -2613,5 +2613,707 @@ $ quoin programs data/buyer.json --rates data/rates --json
 = 0
 
 $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates data/rates --json
-
+{
+  "question": "credit",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "amount": "2500.00",
+  "years": 7,
+  "contract_price": "103120.00",
+  "scenarios": [
+    {
+      "terms": {
+        "name": "A third down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6",
+        "points": "1",
+        "apr": "7.739",
+        "down_payment": "35000.00",
+        "down_percent": "33.94",
+        "ltv": "66.06",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
+      },
+      "refusals": [],
+      "contribution_cap": {
+        "percent": "3",
+        "of": "value",
+        "amount": "3093.60",
+        "taken": "1200.00",
+        "concessions_alone": false
+      },
+      "without": {
+        "off_price": "0.00",
+        "rate": "6",
+        "points": "1",
+        "apr": "7.739",
+        "buydown": "none",
+        "pays": {
+          "points": "0.00",
+          "buydown": "0.00",
+          "closing_costs": "0.00",
+          "prepaids": "0.00"
+        },
+        "without_use": "0.00",
+        "over_cap": "0.00",
+        "loan": "68120.00",
+        "monthly_now": "6015.72",
+        "monthly_after_three_years": "152.87",
+        "cash_needed": "36254.73",
+        "cash_to_close": "34942.73",
+        "cost_over_years": {
+          "3": "108443.32",
+          "5": "108443.32",
+          "7": "108443.32",
+          "10": "108443.32",
+          "30": "108443.32"
+        },
+        "cost_over_asked_years": "108443.32"
+      },
+      "each_use": [
+        {
+          "use": "off_price",
+          "name": "off the price",
+          "mix": {
+            "off_price": "2500.00",
+            "rate": "6",
+            "points": "1",
+            "apr": "7.739",
+            "buydown": "none",
+            "pays": {
+              "points": "0.00",
+              "buydown": "0.00",
+              "closing_costs": "0.00",
+              "prepaids": "0.00"
+            },
+            "without_use": "0.00",
+            "over_cap": "0.00",
+            "loan": "65620.00",
+            "monthly_now": "5797.45",
+            "monthly_after_three_years": "149.77",
+            "cash_needed": "36206.26",
+            "cash_to_close": "34894.26",
+            "cost_over_years": {
+              "3": "105775.66",
+              "5": "105775.66",
+              "7": "105775.66",
+              "10": "105775.66",
+              "30": "105775.66"
+            },
+            "cost_over_asked_years": "105775.66"
+          },
+          "why_not": null
+        },
+        {
+          "use": "costs",
+          "name": "closing costs and prepaids",
+          "mix": {
+            "off_price": "0.00",
+            "rate": "6",
+            "points": "1",
+            "apr": "7.739",
+            "buydown": "none",
+            "pays": {
+              "points": "0.00",
+              "buydown": "0.00",
+              "closing_costs": "0.00",
+              "prepaids": "573.53"
+            },
+            "without_use": "1926.47",
+            "over_cap": "0.00",
+            "loan": "68120.00",
+            "monthly_now": "6015.72",
+            "monthly_after_three_years": "152.87",
+            "cash_needed": "35681.20",
+            "cash_to_close": "34369.20",
+            "cost_over_years": {
+              "3": "107869.79",
+              "5": "107869.79",
+              "7": "107869.79",
+              "10": "107869.79",
+              "30": "107869.79"
+            },
+            "cost_over_asked_years": "107869.79"
+          },
+          "why_not": null
+        },
+        {
+          "use": "points",
+          "name": "points",
+          "mix": null,
+          "why_not": "no lower rate to be had"
+        },
+        {
+          "use": "buydown_1_0",
+          "name": "temporary buydown 1-0",
+          "mix": null,
+          "why_not": "not with this loan"
+        },
+        {
+          "use": "buydown_2_1",
+          "name": "temporary buydown 2-1",
+          "mix": null,
+          "why_not": "not with this loan"
+        },
+        {
+          "use": "buydown_3_2_1",
+          "name": "temporary buydown 3-2-1",
+          "mix": null,
+          "why_not": "not with this loan"
+        }
+      ],
+      "lowest_payment": {
+        "off_price": "2500.00",
+        "rate": "6",
+        "points": "1",
+        "apr": "7.739",
+        "buydown": "none",
+        "pays": {
+          "points": "0.00",
+          "buydown": "0.00",
+          "closing_costs": "0.00",
+          "prepaids": "0.00"
+        },
+        "without_use": "0.00",
+        "over_cap": "0.00",
+        "loan": "65620.00",
+        "monthly_now": "5797.45",
+        "monthly_after_three_years": "149.77",
+        "cash_needed": "36206.26",
+        "cash_to_close": "34894.26",
+        "cost_over_years": {
+          "3": "105775.66",
+          "5": "105775.66",
+          "7": "105775.66",
+          "10": "105775.66",
+          "30": "105775.66"
+        },
+        "cost_over_asked_years": "105775.66"
+      },
+      "least_cash": {
+        "off_price": "1269.00",
+        "rate": "6",
+        "points": "1",
+        "apr": "6.001",
+        "buydown": "none",
+        "pays": {
+          "points": "668.51",
+          "buydown": "0.00",
+          "closing_costs": "0.00",
+          "prepaids": "561.55"
+        },
+        "without_use": "0.94",
+        "over_cap": "0.00",
+        "loan": "66851.00",
+        "monthly_now": "5904.92",
+        "monthly_after_three_years": "151.29",
+        "cash_needed": "35000.00",
+        "cash_to_close": "33688.00",
+        "cost_over_years": {
+          "3": "105859.02",
+          "5": "105859.02",
+          "7": "105859.02",
+          "10": "105859.02",
+          "30": "105859.02"
+        },
+        "cost_over_asked_years": "105859.02"
+      },
+      "least_cost": {
+        "off_price": "2500.00",
+        "rate": "6",
+        "points": "1",
+        "apr": "7.739",
+        "buydown": "none",
+        "pays": {
+          "points": "0.00",
+          "buydown": "0.00",
+          "closing_costs": "0.00",
+          "prepaids": "0.00"
+        },
+        "without_use": "0.00",
+        "over_cap": "0.00",
+        "loan": "65620.00",
+        "monthly_now": "5797.45",
+        "monthly_after_three_years": "149.77",
+        "cash_needed": "36206.26",
+        "cash_to_close": "34894.26",
+        "cost_over_years": {
+          "3": "105775.66",
+          "5": "105775.66",
+          "7": "105775.66",
+          "10": "105775.66",
+          "30": "105775.66"
+        },
+        "cost_over_asked_years": "105775.66"
+      },
+      "frontier": [
+        {
+          "off_price": "2500.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "7.739",
+          "buydown": "none",
+          "pays": {
+            "points": "0.00",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "0.00"
+          },
+          "without_use": "0.00",
+          "over_cap": "0.00",
+          "loan": "65620.00",
+          "monthly_now": "5797.45",
+          "monthly_after_three_years": "149.77",
+          "cash_needed": "36206.26",
+          "cash_to_close": "34894.26",
+          "cost_over_years": {
+            "3": "105775.66",
+            "5": "105775.66",
+            "7": "105775.66",
+            "10": "105775.66",
+            "30": "105775.66"
+          },
+          "cost_over_asked_years": "105775.66"
+        },
+        {
+          "off_price": "2187.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "6.911",
+          "buydown": "none",
+          "pays": {
+            "points": "313.00",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "0.00"
+          },
+          "without_use": "0.00",
+          "over_cap": "0.00",
+          "loan": "65933.00",
+          "monthly_now": "5824.77",
+          "monthly_after_three_years": "150.15",
+          "cash_needed": "35899.29",
+          "cash_to_close": "34587.29",
+          "cost_over_years": {
+            "3": "105796.51",
+            "5": "105796.51",
+            "7": "105796.51",
+            "10": "105796.51",
+            "30": "105796.51"
+          },
+          "cost_over_asked_years": "105796.51"
+        },
+        {
+          "off_price": "1875.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "6.099",
+          "buydown": "none",
+          "pays": {
+            "points": "625.00",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "0.00"
+          },
+          "without_use": "0.00",
+          "over_cap": "0.00",
+          "loan": "66245.00",
+          "monthly_now": "5852.02",
+          "monthly_after_three_years": "150.55",
+          "cash_needed": "35593.39",
+          "cash_to_close": "34281.39",
+          "cost_over_years": {
+            "3": "105817.64",
+            "5": "105817.64",
+            "7": "105817.64",
+            "10": "105817.64",
+            "30": "105817.64"
+          },
+          "cost_over_asked_years": "105817.64"
+        },
+        {
+          "off_price": "1562.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "6.001",
+          "buydown": "none",
+          "pays": {
+            "points": "665.58",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "272.42"
+          },
+          "without_use": "0.00",
+          "over_cap": "0.00",
+          "loan": "66558.00",
+          "monthly_now": "5879.34",
+          "monthly_after_three_years": "150.93",
+          "cash_needed": "35286.42",
+          "cash_to_close": "33974.42",
+          "cost_over_years": {
+            "3": "105838.49",
+            "5": "105838.49",
+            "7": "105838.49",
+            "10": "105838.49",
+            "30": "105838.49"
+          },
+          "cost_over_asked_years": "105838.49"
+        },
+        {
+          "off_price": "1270.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "6.001",
+          "buydown": "none",
+          "pays": {
+            "points": "668.50",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "561.50"
+          },
+          "without_use": "0.00",
+          "over_cap": "0.00",
+          "loan": "66850.00",
+          "monthly_now": "5904.83",
+          "monthly_after_three_years": "151.29",
+          "cash_needed": "35000.13",
+          "cash_to_close": "33688.13",
+          "cost_over_years": {
+            "3": "105858.11",
+            "5": "105858.11",
+            "7": "105858.11",
+            "10": "105858.11",
+            "30": "105858.11"
+          },
+          "cost_over_asked_years": "105858.11"
+        },
+        {
+          "off_price": "1269.00",
+          "rate": "6",
+          "points": "1",
+          "apr": "6.001",
+          "buydown": "none",
+          "pays": {
+            "points": "668.51",
+            "buydown": "0.00",
+            "closing_costs": "0.00",
+            "prepaids": "561.55"
+          },
+          "without_use": "0.94",
+          "over_cap": "0.00",
+          "loan": "66851.00",
+          "monthly_now": "5904.92",
+          "monthly_after_three_years": "151.29",
+          "cash_needed": "35000.00",
+          "cash_to_close": "33688.00",
+          "cost_over_years": {
+            "3": "105859.02",
+            "5": "105859.02",
+            "7": "105859.02",
+            "10": "105859.02",
+            "30": "105859.02"
+          },
+          "cost_over_asked_years": "105859.02"
+        }
+      ]
+    }
+  ],
+  "cautions": [
+    "The money comes on top of the incentives and credits that the inquiry uses already, and the cap is on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and points than without it. Money that options are credited with makes the price less and is reckoned as off the price.",
+    "Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them, insurance, taxes, dues, and the balance. The month is the settled one, now and after three years. Money off the price comes in whole dollars; between the amounts told the figures run evenly.",
+    "Where such money depends on a lender, a title company or a date, its conditions say so. You may choose any lender, and then may have to go without it: compare the whole cost.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0
 $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/rates --json
+{
+  "question": "shift",
+  "heading": {
+    "community": "Two Lots",
+    "builder": "Nobody",
+    "buyer": "Somebody",
+    "prepared_by": "",
+    "originator": "",
+    "plan": "Cabin",
+    "elevation": "Plain",
+    "lot": "1",
+    "price_book_version": "1",
+    "price_book_expires": "2026-12-31",
+    "as_of": "2026-11-24",
+    "contract": "2026-11-24",
+    "closing": "2027-01-15",
+    "place": "Nowhere County",
+    "sample_place": true,
+    "rate_sheet": "day",
+    "rates_date": "2026-11-20",
+    "rates_good_through": "2026-12-04",
+    "lender": "Nobody's lender",
+    "license": "none: invented",
+    "sample_rates": true
+  },
+  "step": "0.125",
+  "contract_price": "103120.00",
+  "scenarios": [
+    {
+      "terms": {
+        "name": "A third down",
+        "program": "short",
+        "program_name": "A short loan",
+        "months": 12,
+        "lock_days": 60,
+        "score": 700,
+        "rate": "6",
+        "points": "1",
+        "apr": "7.739",
+        "down_payment": "35000.00",
+        "down_percent": "33.94",
+        "ltv": "66.06",
+        "down_from_cash": false,
+        "fine_print": "It is invented, for transcripts only.",
+        "adjustable": null
+      },
+      "refusals": [],
+      "monthly": "6015.72",
+      "cash_needed": "36254.73",
+      "cases": [
+        {
+          "name": "as it stands",
+          "change": "none",
+          "percent": "0",
+          "amount": "0.00"
+        },
+        {
+          "name": "price -1 %",
+          "change": "price",
+          "percent": "-1",
+          "amount": "-1031.20"
+        },
+        {
+          "name": "price +1 %",
+          "change": "price",
+          "percent": "1",
+          "amount": "1031.20"
+        },
+        {
+          "name": "options +$5,000.00",
+          "change": "options",
+          "percent": "0",
+          "amount": "5000.00"
+        },
+        {
+          "name": "appraised -2 %",
+          "change": "appraisal",
+          "percent": "-2",
+          "amount": "101057.60"
+        },
+        {
+          "name": "appraised -5 %",
+          "change": "appraisal",
+          "percent": "-5",
+          "amount": "97964.00"
+        }
+      ],
+      "rates": [
+        {
+          "steps": -1,
+          "by": "-0.125",
+          "rate": "5.875",
+          "apr": "7.614",
+          "cells": [
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6011.80",
+              "cash_needed": "36250.82",
+              "cash_to_close": "34938.82"
+            },
+            {
+              "refusals": [],
+              "loan": "67088.00",
+              "monthly": "5921.76",
+              "cash_needed": "36231.64",
+              "cash_to_close": "34919.64"
+            },
+            {
+              "refusals": [],
+              "loan": "69151.00",
+              "monthly": "6101.76",
+              "cash_needed": "36271.02",
+              "cash_to_close": "34959.02"
+            },
+            {
+              "refusals": [],
+              "loan": "73120.00",
+              "monthly": "6448.05",
+              "cash_needed": "36347.59",
+              "cash_to_close": "35035.59"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6011.80",
+              "cash_needed": "36250.82",
+              "cash_to_close": "34938.82"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6011.80",
+              "cash_needed": "36250.82",
+              "cash_to_close": "34938.82"
+            }
+          ]
+        },
+        {
+          "steps": 0,
+          "by": "0",
+          "rate": "6",
+          "apr": "7.739",
+          "cells": [
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6015.72",
+              "cash_needed": "36254.73",
+              "cash_to_close": "34942.73"
+            },
+            {
+              "refusals": [],
+              "loan": "67088.00",
+              "monthly": "5925.61",
+              "cash_needed": "36235.55",
+              "cash_to_close": "34923.55"
+            },
+            {
+              "refusals": [],
+              "loan": "69151.00",
+              "monthly": "6105.73",
+              "cash_needed": "36275.10",
+              "cash_to_close": "34963.10"
+            },
+            {
+              "refusals": [],
+              "loan": "73120.00",
+              "monthly": "6452.25",
+              "cash_needed": "36352.01",
+              "cash_to_close": "35040.01"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6015.72",
+              "cash_needed": "36254.73",
+              "cash_to_close": "34942.73"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6015.72",
+              "cash_needed": "36254.73",
+              "cash_to_close": "34942.73"
+            }
+          ]
+        },
+        {
+          "steps": 1,
+          "by": "0.125",
+          "rate": "6.125",
+          "apr": "7.865",
+          "cells": [
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6019.63",
+              "cash_needed": "36258.81",
+              "cash_to_close": "34946.81"
+            },
+            {
+              "refusals": [],
+              "loan": "67088.00",
+              "monthly": "5929.47",
+              "cash_needed": "36239.46",
+              "cash_to_close": "34927.46"
+            },
+            {
+              "refusals": [],
+              "loan": "69151.00",
+              "monthly": "6109.70",
+              "cash_needed": "36279.18",
+              "cash_to_close": "34967.18"
+            },
+            {
+              "refusals": [],
+              "loan": "73120.00",
+              "monthly": "6456.45",
+              "cash_needed": "36356.26",
+              "cash_to_close": "35044.26"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6019.63",
+              "cash_needed": "36258.81",
+              "cash_to_close": "34946.81"
+            },
+            {
+              "refusals": [],
+              "loan": "68120.00",
+              "monthly": "6019.63",
+              "cash_needed": "36258.81",
+              "cash_to_close": "34946.81"
+            }
+          ]
+        }
+      ],
+      "locks": [
+        {
+          "days": 60,
+          "ends": "2027-01-23",
+          "covers_closing": true,
+          "chosen": true,
+          "points": "1",
+          "extra_cash": "0.00"
+        }
+      ],
+      "ratios": null
+    }
+  ],
+  "cautions": [
+    "A figure with a sign is the difference to the quote as it stands. Nobody knows where rates will be at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung with its points. Until a rate is locked it can be any of these, or past them.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
+  ]
+}
+= 0

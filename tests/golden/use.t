@@ -15,6 +15,8 @@ Subcommands:
   adds                        What each option adds: price, month, cash, years; alone and stacked
   compare                     The scenarios side by side on the same home
   cash                        What cash a loan takes: costs, prepaids, escrow, credits, and when
+  credit                      What a builder's money does: off the price, costs, points, a buydown
+  shift                       What can move before the closing: the rate, the price, the appraisal
   recheck                     Each figure with its formula, inputs, rounding, rule, date and source
   afford                      The highest price that income, debts, cash and the programs allow
   later                       An option from the builder, financed or in cash, or after closing
@@ -288,5 +290,41 @@ Example:
 = 0
 
 $ quoin credit --help
+What a builder's money does: off the price, costs, points, a buydown
+Usage: quoin credit [OPTIONS] INQUIRY
 
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --amount TEXT REQUIRED      the builder's money, in dollars
+  --scenario TEXT             one scenario alone; all of them if none
+  --years TEXT                years to look for the least cost over; 7 if none
+  --instead                   in place of the incentives that the inquiry uses, not on top of them
+
+Example:
+  quoin credit buyer.json --amount 10000 --years 5
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
 $ quoin shift --help
+What can move before the closing: the rate, the price, the appraisal
+Usage: quoin shift [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --scenario TEXT             one scenario alone; all of them if none
+  --steps TEXT                steps of the rate each way; 4 if none
+  --step TEXT                 percentage points of a step; 0.125 if none
+
+Example:
+  quoin shift buyer.json --scenario "FHA, 3.5 % down" --steps 6
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0
