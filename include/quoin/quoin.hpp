@@ -50,6 +50,7 @@
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
+#include <quoin/loan/least_figures.hpp>
 
 #include <quoin/answers/lending.hpp>
 #include <quoin/answers/desk.hpp>
@@ -63,6 +64,7 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/formula.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -80,6 +82,7 @@
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
+#include <quoin/render/fit.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>

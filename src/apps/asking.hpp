@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <quoin/answers/afford.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -28,6 +29,12 @@ namespace quoin::apps {
 
 /// An appraised value in dollars, above zero.
 [[nodiscard]] Money appraised_value(const std::string& text);
+
+/// A limit in dollars, not below zero; `name` is the option's.
+[[nodiscard]] Money limit_given(const std::string& name, const std::string& text);
+
+/// How many nodes a search may look into.
+[[nodiscard]] std::int64_t nodes_given(const std::string& text);
 
 /// How a schedule is to be run, as text; empty where nothing was said.
 struct RunText {

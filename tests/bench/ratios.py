@@ -13,6 +13,8 @@ TARGETS = [
     ("APR, 360 payments with falling MI", "apr_monthly", 15),
     ("one whole scenario, the slowest of six", "one_whole_scenario/", 60),
     ("adds on the example", "adds_whole_example", 10_000),
+    ("fit on the example, 25 wishes, the slowest of six loans", "fit_example/", 50_000),
+    ("fit of 60 wishes among 200 options, the slowest", "fit_generated/", 5_000_000),
 ]
 
 
