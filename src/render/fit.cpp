@@ -157,12 +157,12 @@ std::string misses(const FitHome& home) {
 std::string figures_text(const FitHome& home) {
     const ScenarioAnswer& scenario = *home.scenario;
     if (!scenario.available()) return {};
-    return paragraph(fmt::format("{}: price {}, {} a month, {} in cash of which {} at the closing",
-                                 scenario.terms.name, dollars(home.price),
+    return paragraph(fmt::format("price {}, {} a month, {} in cash of which {} at the closing",
+                                 dollars(home.price),
                                  dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
                                  dollars(scenario.cash.to_close())),
                      widest, "", "  ") +
-           paragraph(scenario.terms.program + ": " + terms_line(scenario.terms), widest, "  ", "  ");
+           paragraph(terms_line(scenario.terms), widest, "  ", "  ");
 }
 
 std::string home_text(const FitHome& home) {
@@ -174,6 +174,7 @@ std::string home_text(const FitHome& home) {
     if (!home.incentives_lost.empty()) {
         out += "not given on this lot: " + joined(home.incentives_lost) + "\n";
     }
+    if (!home.fits && home.chosen.empty() && home.along.empty()) return out;
     Table table = wishes_table();
     table.gap();
     table.title(home.fits ? "chosen" : "with");

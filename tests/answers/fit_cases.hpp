@@ -171,6 +171,8 @@ class FitCases {
         const auto& incentives = one.desk.book.incentives;
         if (below(2) == 0 && !incentives.empty()) {
             const int index = below(static_cast<int>(incentives.size()));
+            if (!allows(at(incentives, index).lots, inquiry.selection.lot)) return;
+            if (!allows(at(incentives, index).plans, inquiry.selection.plan)) return;
             const auto& uses = at(incentives, index).uses;
             inquiry.selection.incentives = {
                 {index, at(uses, below(static_cast<int>(uses.size()))), {}}};
@@ -202,7 +204,7 @@ class TryAll {
         for (const Wish& wish : one.inquiry.wishes) {
             picks_.push_back(wish.pick);
             worths_.push_back(one.inquiry.worth_of(wish).billionths());
-            musts_.push_back(wish.must);
+            musts_.push_back(wish.must && !is_held(wish.pick));
         }
         for (std::size_t i = 0; i < picks_.size(); ++i) {
             for (const auto& need : at(one.desk.book.options, picks_[i].option).needs) {
@@ -265,16 +267,22 @@ class TryAll {
         return within(selection);
     }
 
+    [[nodiscard]] bool is_more(const Pick& pick, const Pick& selected) const {
+        const Option& option = at(one_.desk.book.options, pick.option);
+        return pick.level > selected.level ||
+               pick.quantity.value_or(option.quantity.usual) >
+                   selected.quantity.value_or(option.quantity.usual);
+    }
+    [[nodiscard]] bool is_held(const Pick& pick) const {
+        const Pick* selected = one_.inquiry.selection.find(pick.option);
+        return selected != nullptr && !is_more(pick, *selected);
+    }
     /// More of a selected option, once.
     [[nodiscard]] bool replace(Selection& selection, const Pick& pick) const {
-        const Option& option = at(one_.desk.book.options, pick.option);
         for (std::size_t i = 0; i < one_.inquiry.selection.picks.size(); ++i) {
             const Pick& selected = one_.inquiry.selection.picks[i];
             if (selected.option != pick.option) continue;
-            const bool more = pick.level > selected.level ||
-                              pick.quantity.value_or(option.quantity.usual) >
-                                  selected.quantity.value_or(option.quantity.usual);
-            if (!more || !(selection.picks[i] == selected)) return false;
+            if (!is_more(pick, selected) || !(selection.picks[i] == selected)) return false;
             selection.picks[i] = pick;
         }
         return true;
