@@ -47,10 +47,10 @@
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
-#include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>
+#include <quoin/loan/level_payment.hpp>
 
 #include <quoin/answers/lending.hpp>
 #include <quoin/answers/desk.hpp>

@@ -54,8 +54,8 @@ class Fitting {
     bool falls_out() {
         const auto found = conflicts(book_, selection_);
         if (found.empty()) return false;
-        home_.barred = at(book_.options, found.front().option).name + " would fall out: " +
-                       described(book_, found.front(), Naming::names);
+        home_.barred = at(book_.options, found.front().option).name +
+                       " would fall out: " + described(book_, found.front(), Naming::names);
         return true;
     }
 
@@ -87,8 +87,7 @@ class Fitting {
         }
         FitLeftOut left;
         left.reason = FitReason::rule;
-        left.rule =
-            aside.conflict ? described(book_, *aside.conflict, Naming::names) : aside.why;
+        left.rule = aside.conflict ? described(book_, *aside.conflict, Naming::names) : aside.why;
         if (wish.must) home_.barred = wish.name + ", a must-have: " + left.rule;
         left.wish = std::move(wish);
         home_.left_out.push_back(std::move(left));
@@ -160,9 +159,7 @@ class Fitting {
         home_.over_cash = over(figures_.cash.needed(), question_.limits.cash);
     }
 
-    [[nodiscard]] bool is_selected(int option) const {
-        return selection_.find(option) != nullptr;
-    }
+    [[nodiscard]] bool is_selected(int option) const { return selection_.find(option) != nullptr; }
 
     void tell_left_out() {
         for (std::size_t i = 0; i < items_.items.size(); ++i) {
@@ -174,10 +171,9 @@ class Fitting {
             }
             home_.left_out.push_back(left_out(item));
         }
-        std::stable_sort(home_.left_out.begin(), home_.left_out.end(),
-                         [](const FitLeftOut& a, const FitLeftOut& b) {
-                             return a.wish.worth > b.wish.worth;
-                         });
+        std::stable_sort(
+            home_.left_out.begin(), home_.left_out.end(),
+            [](const FitLeftOut& a, const FitLeftOut& b) { return a.wish.worth > b.wish.worth; });
     }
 
     [[nodiscard]] FitLeftOut left_out(const FitItem& item) const {
@@ -185,8 +181,8 @@ class Fitting {
         left.wish = described_wish(item.wish);
         const Change change = with_pick(book_, chosen_, item.pick);
         const auto goes = [&](int option) { return is_selected(option); };
-        if (!change.blocked.empty() || std::any_of(change.also_removed.begin(),
-                                                   change.also_removed.end(), goes)) {
+        if (!change.blocked.empty() ||
+            std::any_of(change.also_removed.begin(), change.also_removed.end(), goes)) {
             left.reason = FitReason::rule;
             left.rule = change.blocked.empty()
                             ? "a selection would have to go: " +
@@ -219,12 +215,12 @@ class Fitting {
     /// The dearest wish that the limits keep out: how far they would have to go, and what the best
     /// choice that holds it would give up.
     void tell_next(FitSearch& search) {
-        const auto left = std::find_if(
-            home_.left_out.begin(), home_.left_out.end(),
-            [](const FitLeftOut& one) { return one.reason == FitReason::limits; });
+        const auto left =
+            std::find_if(home_.left_out.begin(), home_.left_out.end(),
+                         [](const FitLeftOut& one) { return one.reason == FitReason::limits; });
         if (left == home_.left_out.end()) return;
-        const auto item = std::find_if(
-            items_.items.begin(), items_.items.end(), [&](const FitItem& one) {
+        const auto item =
+            std::find_if(items_.items.begin(), items_.items.end(), [&](const FitItem& one) {
                 return one.wish >= 0 && described_wish(one.wish).id == left->wish.id &&
                        wish_at(one.wish).rank == left->wish.rank;
             });
@@ -242,16 +238,15 @@ class Fitting {
     }
 
     /// Names of the wishes in `these` that are not in `those`.
-    [[nodiscard]] std::vector<std::string> wishes_lacking(const std::vector<int>& these,
-                                                          const std::vector<int>& those,
-                                                          int but) const {
+    [[nodiscard]] std::vector<std::string>
+    wishes_lacking(const std::vector<int>& these, const std::vector<int>& those, int but) const {
         std::vector<std::string> names;
         for (const int index : these) {
             const FitItem& item = at(items_.items, index);
             if (item.wish < 0 || index == but) continue;
             if (std::find(those.begin(), those.end(), index) != those.end()) continue;
-            const std::string level = level_name(at(book_.options, item.pick.option),
-                                                 item.pick.level);
+            const std::string level =
+                level_name(at(book_.options, item.pick.option), item.pick.level);
             names.push_back(at(book_.options, item.pick.option).name +
                             (level.empty() ? "" : ": " + level));
         }

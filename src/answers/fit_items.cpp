@@ -125,15 +125,13 @@ class Gathering {
         }
     }
     [[nodiscard]] bool is_item(const Pick& pick) const {
-        return std::any_of(
-            found_.items.begin(), found_.items.end(), [&](const FitItem& item) {
-                return item.pick.option == pick.option && item.pick.level == pick.level;
-            });
+        return std::any_of(found_.items.begin(), found_.items.end(), [&](const FitItem& item) {
+            return item.pick.option == pick.option && item.pick.level == pick.level;
+        });
     }
     [[nodiscard]] bool held(const std::vector<OptionRef>& need) const {
-        return std::any_of(need.begin(), need.end(), [&](const OptionRef& ref) {
-            return holds(book_, selection_, ref);
-        });
+        return std::any_of(need.begin(), need.end(),
+                           [&](const OptionRef& ref) { return holds(book_, selection_, ref); });
     }
     [[nodiscard]] bool fulfils(const Pick& pick, OptionRef ref) const {
         return holds(book_, only_with(selection_, {pick}), ref);
@@ -173,9 +171,8 @@ class Gathering {
         const auto brings = [&](const Pick& package) {
             const auto& parts = at(book_.options, package.option).parts;
             return package.option != pick.option &&
-                   std::any_of(parts.begin(), parts.end(), [&](const OptionRef& part) {
-                       return part.option == pick.option;
-                   });
+                   std::any_of(parts.begin(), parts.end(),
+                               [&](const OptionRef& part) { return part.option == pick.option; });
         };
         std::vector<Pick> packages;
         for (const Pick& other : selection_.picks) {

@@ -31,13 +31,13 @@ struct FitPrice {
 
 struct FitItem {
     Pick pick;
-    int wish = -1;         ///< index into the wishes; -1: only there for what needs it
+    int wish = -1;          ///< index into the wishes; -1: only there for what needs it
     std::int64_t worth = 0; ///< billionths
     bool must = false;
     int replaces = -1; ///< index of a selected pick that it takes the place of
     FitPrice price;
-    std::vector<int> clashes;             ///< items that it cannot stand with
-    std::vector<std::vector<int>> needs;  ///< of each entry, one of these items
+    std::vector<int> clashes;            ///< items that it cannot stand with
+    std::vector<std::vector<int>> needs; ///< of each entry, one of these items
 };
 
 /// A wish that no choice can hold, or that the home holds already.

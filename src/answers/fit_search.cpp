@@ -207,6 +207,7 @@ void FitSearch::gather_group(const std::vector<int>& group) {
     std::int64_t base = 0; // the best that costs nothing
     for (Step& point : points_) {
         point.cost = std::max<std::int64_t>(point.cost, 0);
+        at(costs_, point.item) = point.cost;
         if (point.cost == 0 && point.worth > base) {
             base = point.worth;
             densest_ = point.item;
@@ -268,15 +269,74 @@ std::int64_t FitSearch::fill() {
     if (densest_ < 0 && !steps_.empty()) densest_ = steps_.front().item;
     std::int64_t worth = sure_worth_;
     std::int64_t room = room_;
+    edge_.item = -1;
     for (const Step& step : steps_) {
         if (step.cost > room) {
             worth += multiply_divide(step.worth, room, step.cost, Rounding::down);
+            edge_ = step;
             break;
         }
         room -= step.cost;
         worth += step.worth;
     }
     return worth / unit_ * unit_;
+}
+
+/// What an item brings beyond its cost at the edge's worth for each cent, times the edge's cost.
+Int128 FitSearch::gain(int index) const {
+    return Int128{item(index).worth} * edge_.cost - Int128{edge_.worth} * at(costs_, index);
+}
+
+/// `whole` bounds every choice below the node: room at the edge's worth for each cent, and of each
+/// group the greatest gain. With an item forced in, or out, it falls by what the group then lacks;
+/// where that is no better than the best so far, the item is settled.
+FitSearch::Settled FitSearch::settle_group(const std::vector<int>& group, Int128 whole) {
+    Int128 first = 0;
+    Int128 second = 0;
+    int leader = -1;
+    for (const int index : group) {
+        if (state(index) != State::free) continue;
+        const Int128 one = gain(index);
+        if (one > first) {
+            second = first;
+            first = one;
+            leader = index;
+        } else {
+            second = std::max(second, one);
+        }
+    }
+    const auto no_better = [&](Int128 bound) {
+        return static_cast<std::int64_t>(bound / edge_.cost) / unit_ * unit_ <= found_.worth;
+    };
+    if (leader >= 0 && no_better(whole - first + second)) {
+        return take(leader) ? Settled::something : Settled::dead;
+    }
+    for (const int index : group) {
+        if (state(index) != State::free || item(index).wish < 0) continue;
+        if (!no_better(whole - first + gain(index))) continue;
+        return drop(index) ? Settled::something : Settled::dead;
+    }
+    return Settled::nothing;
+}
+
+/// Takes and drops what no better choice can lack or hold.
+FitSearch::Settled FitSearch::settle_by_bound() {
+    if (!found_.any || edge_.item < 0 || sparing_) return Settled::nothing;
+    Int128 whole = Int128{worth_in_} * edge_.cost + Int128{edge_.worth} * room_;
+    for (const auto& group : groups_) {
+        Int128 first = 0;
+        for (const int index : group) {
+            if (state(index) == State::free) first = std::max(first, gain(index));
+        }
+        whole += first;
+    }
+    Settled settled = Settled::nothing;
+    for (const auto& group : groups_) { // `whole` still bounds what is left after each
+        const Settled one = settle_group(group, whole);
+        if (one == Settled::dead) return one;
+        if (one == Settled::something) settled = one;
+    }
+    return settled;
 }
 
 /// An item that is in and whose need is still open: one that may meet it; else -1.
@@ -327,10 +387,15 @@ void FitSearch::explore(std::int64_t ceiling) {
         open_ = std::max(open_, ceiling);
         return;
     }
-    consider();
-    if (sparing_ && found_.any) return;
-    const std::int64_t here = std::min(bound(), ceiling);
-    if (here < 0 || (found_.any && here <= found_.worth)) return;
+    std::int64_t here = ceiling;
+    for (Settled settled = Settled::something; settled == Settled::something;) {
+        consider();
+        if (sparing_ && found_.any) return;
+        here = std::min(bound(), here);
+        if (here < 0 || (found_.any && here <= found_.worth)) return;
+        settled = settle_by_bound();
+        if (settled == Settled::dead) return;
+    }
     const int next = branch_on();
     if (next < 0) return;
     const bool eager = open_need() >= 0 || (item(next).wish >= 0 && !sparing_);
@@ -391,12 +456,13 @@ void FitSearch::tidy() {
 /// Must-haves in, and `also`. False where they cannot stand together.
 bool FitSearch::begin(int also) {
     states_.assign(static_cast<std::size_t>(count_), State::free);
+    costs_.assign(static_cast<std::size_t>(count_), 0);
     trail_.clear();
     worth_in_ = 0;
     for (int i = 0; i < count_; ++i) {
         const auto& needs = item(i).needs;
-        const bool lost = std::any_of(needs.begin(), needs.end(),
-                                      [](const auto& by) { return by.empty(); });
+        const bool lost =
+            std::any_of(needs.begin(), needs.end(), [](const auto& by) { return by.empty(); });
         if (lost && !drop(i)) return false;
     }
     for (int i = 0; i < count_; ++i) {

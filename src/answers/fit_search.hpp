@@ -21,9 +21,9 @@ struct FitPlace {
 
 struct FitFound {
     bool any = false;
-    std::vector<int> taken;  ///< items, wishes first
-    std::int64_t worth = 0;  ///< billionths
-    std::int64_t most = -1;  ///< that any choice could be worth; -1: proven that there is none
+    std::vector<int> taken; ///< items, wishes first
+    std::int64_t worth = 0; ///< billionths
+    std::int64_t most = -1; ///< that any choice could be worth; -1: proven that there is none
     std::int64_t nodes = 0;
     [[nodiscard]] bool proven() const { return any ? most == worth : most < 0; }
 };
@@ -59,6 +59,10 @@ class FitSearch {
     void undo(std::size_t mark);
 
     void explore(std::int64_t ceiling);
+    enum class Settled { nothing, something, dead };
+    [[nodiscard]] Settled settle_by_bound();
+    [[nodiscard]] Settled settle_group(const std::vector<int>& group, Int128 whole);
+    [[nodiscard]] Int128 gain(int index) const;
     bool stop_here();
     void consider();
     [[nodiscard]] bool stands(const std::vector<int>& taken);
@@ -78,8 +82,9 @@ class FitSearch {
     [[nodiscard]] int branch_on() const;
     [[nodiscard]] int open_need() const;
 
-    [[nodiscard]] const FitItem& item(int index) const { return place_.items->items[
-        static_cast<std::size_t>(index)]; }
+    [[nodiscard]] const FitItem& item(int index) const {
+        return place_.items->items[static_cast<std::size_t>(index)];
+    }
     [[nodiscard]] State& state(int index) { return states_[static_cast<std::size_t>(index)]; }
     [[nodiscard]] State state(int index) const { return states_[static_cast<std::size_t>(index)]; }
 
@@ -91,9 +96,9 @@ class FitSearch {
         int item;
         std::size_t need;
     };
-    std::vector<std::vector<Use>> used_by_;  ///< who needs an item
+    std::vector<std::vector<Use>> used_by_;     ///< who needs an item
     std::vector<std::vector<int>> only_met_by_; ///< helpers that an item cannot do without
-    std::vector<std::int64_t> sharers_;      ///< how many cannot do without a helper
+    std::vector<std::int64_t> sharers_;         ///< how many cannot do without a helper
     std::vector<int> packages_;
     std::int64_t unit_ = 1; ///< every worth is a multiple of it
 
@@ -107,6 +112,8 @@ class FitSearch {
     std::int64_t sure_worth_ = 0;
     std::int64_t room_ = 0;
     int densest_ = -1;
+    Step edge_{0, 0, -1};             ///< that no longer fits whole; item -1: all fit
+    std::vector<std::int64_t> costs_; ///< of the free items, by item
 
     FitFound found_;
     std::int64_t open_ = -1; ///< the most of what was not looked into

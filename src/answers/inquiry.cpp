@@ -129,9 +129,8 @@ void check_tied_incentives(Reader& root, const Desk& desk, const Inquiry& inquir
 
 Decimal Inquiry::worth_of(const Wish& wish) const {
     if (wish.weight) return *wish.weight;
-    const auto dearer = std::count_if(wishes.begin(), wishes.end(), [&](const Wish& other) {
-        return other.rank < wish.rank;
-    });
+    const auto dearer = std::count_if(wishes.begin(), wishes.end(),
+                                      [&](const Wish& other) { return other.rank < wish.rank; });
     return Decimal::whole(static_cast<std::int64_t>(wishes.size()) - dearer);
 }
 

@@ -147,8 +147,8 @@ std::string site_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/)
 
 std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     FitQuestion question;
-    question.limits = {limit_given("monthly", one(given, "monthly").value_or("")),
-                       limit_given("cash", one(given, "cash").value_or(""))};
+    question.limits = {limit_given("--monthly", one(given, "monthly").value_or("")),
+                       limit_given("--cash", one(given, "cash").value_or(""))};
     question.lots = given.count("lots") > 0;
     question.nodes = served_nodes;
     if (given.contains("scenario")) question.scenario = scenario_of(inquiry, given);

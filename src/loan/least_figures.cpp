@@ -27,7 +27,7 @@ using Box = std::array<Band, dimension_count>;
 
 /// What a table may say anywhere in a box.
 struct Readings {
-    bool any = false;      ///< some row may be read
+    bool any = false;       ///< some row may be read
     bool maybe_none = true; ///< and maybe none
     Decimal least;
     Decimal most;
@@ -124,14 +124,14 @@ class Bounding {
     Range<Money> loan_;
     Range<Decimal> fee_percent_;
     Range<Rate> rate_;
-    Decimal points_;      // least
-    Money credits_;       // most
-    LocalCosts local_;    // least
-    Money costs_;         // least: closing costs and points
-    Money prepaid_;       // least: interest and bills
-    Money escrow_;        // least
-    Money insurance_;     // least, a month
-    Money down_;          // least
+    Decimal points_;   // least
+    Money credits_;    // most
+    LocalCosts local_; // least
+    Money costs_;      // least: closing costs and points
+    Money prepaid_;    // least: interest and bills
+    Money escrow_;     // least
+    Money insurance_;  // least, a month
+    Money down_;       // least
     Box box_{};
 };
 
@@ -145,8 +145,7 @@ bool Bounding::bound_local_costs() {
     set(where, Dimension::price, price_);
     const Readings premium = read(&place.homeowner, where);
     if (!premium.any) return false;
-    local_.homeowner =
-        per_thousand_of(local_.dwelling_value, premium.least, Rounding::half_away);
+    local_.homeowner = per_thousand_of(local_.dwelling_value, premium.least, Rounding::half_away);
     return true;
 }
 
@@ -159,8 +158,8 @@ void Bounding::bound_escrow() {
     for (Band& band : where) band = {Case::unset, Case::unset};
     set(where, Dimension::dwelling_value, Range<Money>{local_.dwelling_value, top.dwelling_value});
     set(where, Dimension::price, price_);
-    const Money premium = per_thousand_of(top.dwelling_value, read(&place.homeowner, where).most,
-                                          Rounding::up);
+    const Money premium =
+        per_thousand_of(top.dwelling_value, read(&place.homeowner, where).most, Rounding::up);
     const Money rise = top.settled.levies + top.settled.districts - local_.settled.levies -
                        local_.settled.districts + premium - local_.homeowner;
     escrow_ = not_negative(initial_escrow_deposit(rules_, local_) - rise * 2);
@@ -180,9 +179,9 @@ void Bounding::bound_loan(Money least_costs) {
         down_ = std::min(price_.least, down.amount);
     } else {
         // The cash covers down payment and costs, less credits; and no loan is above the value.
-        base_ = {not_negative(price_.least - down.amount - credits_ + least_costs -
-                              roundings_of_cash),
-                 value_.most};
+        base_ = {
+            not_negative(price_.least - down.amount - credits_ + least_costs - roundings_of_cash),
+            value_.most};
         base_.least = std::min(base_.least, base_.most);
         down_ = not_negative(price_.least - value_.least);
     }
@@ -206,13 +205,13 @@ void Bounding::describe_box() {
     most = std::min(share(down.most, price_.least), hundred);
     if (by(DownPayment::By::percent)) { // of the price at least as much as of the value
         least = std::max(least, scenario.down.percent.value());
-        most = std::min(hundred, share(price_.most - percent_of(value_.most,
-                                                                Percent(hundred) -
-                                                                    scenario.down.percent,
-                                                                Rounding::down) +
-                                           cut_off,
-                                       price_.most) +
-                                     share(cut_off, price_.least));
+        most = std::min(hundred,
+                        share(price_.most -
+                                  percent_of(value_.most, Percent(hundred) - scenario.down.percent,
+                                             Rounding::down) +
+                                  cut_off,
+                              price_.most) +
+                            share(cut_off, price_.least));
     }
     set(box_, Dimension::down, cut_to(least, millionth), cut_to(most, millionth));
     set(box_, Dimension::base_loan, base_);
@@ -237,8 +236,7 @@ bool Bounding::may_be_lent() const {
         if (base_.least > percent_of(value_.most, Percent(most.most), Rounding::down)) return false;
     }
     const Readings limit = read(rules_.rule(Rule::loan_limit), box_);
-    return limit.maybe_none ||
-           base_.least <= times(Money::dollars(1), limit.most, Rounding::down);
+    return limit.maybe_none || base_.least <= times(Money::dollars(1), limit.most, Rounding::down);
 }
 
 void Bounding::bound_fee() {
@@ -255,9 +253,9 @@ void Bounding::bound_fee() {
         }
         return base + percent_of(base, Percent(percent), rounding);
     };
-    loan_ = {std::max(base_.least,
-                      total(base_.least, fee_percent_.least, Rounding::down) - cut_off),
-             total(base_.most, fee_percent_.most, Rounding::up)};
+    loan_ = {
+        std::max(base_.least, total(base_.least, fee_percent_.least, Rounding::down) - cut_off),
+        total(base_.most, fee_percent_.most, Rounding::up)};
 }
 
 /// The rungs that may be chosen: as adjustments rise, the choice only moves up the ladder.
@@ -275,9 +273,8 @@ bool Bounding::bound_rate() {
     const auto& rungs = rules_.ladder->rungs;
     const auto first = [&](Decimal added) {
         return std::find_if(rungs.begin(), rungs.end(), [&](const Rung& rung) {
-            return choice.by == RateChoice::By::note
-                       ? rung.rate == choice.note
-                       : rung.points + Points(added) <= choice.points;
+            return choice.by == RateChoice::By::note ? rung.rate == choice.note
+                                                     : rung.points + Points(added) <= choice.points;
         });
     };
     const auto begin = first(adjustment.least);
@@ -305,8 +302,7 @@ void Bounding::bound_insurance() {
     const BandTable* months = rules_.rule(Rule::annual_fee_months);
     const Readings duration = read(months, box_);
     if (duration.any && duration.least < Decimal::whole(1)) return;
-    const Readings yearly =
-        read(factor ? rules_.mi_factors : rules_.rule(Rule::annual_fee), box_);
+    const Readings yearly = read(factor ? rules_.mi_factors : rules_.rule(Rule::annual_fee), box_);
     if (!yearly.any || yearly.least <= Decimal{}) return;
     const Percent percent(yearly.least);
     const LoanTerms note{loan_.least, rate_.least, rules_.scenario->term};
@@ -336,9 +332,9 @@ void Bounding::bound_costs() {
     const Money of_loan = points_ < Decimal{} ? percent_of(loan_.most, points, Rounding::up)
                                               : percent_of(loan_.least, points, Rounding::down);
     costs_ = points_ < Decimal{} ? not_negative(closing + of_loan) : closing + of_loan;
-    prepaid_ = prepaid_interest(loan_.least, rate_.least, rules_.closing, rules_.per_diem_year)
-                   .total() +
-               prepaids(*rules_.place, local_, rules_.closing).total();
+    prepaid_ =
+        prepaid_interest(loan_.least, rate_.least, rules_.closing, rules_.per_diem_year).total() +
+        prepaids(*rules_.place, local_, rules_.closing).total();
 }
 
 /// Everything that follows from the base loan.

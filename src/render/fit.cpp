@@ -103,7 +103,8 @@ void add_left_out(const FitLeftOut& left, Table& table) {
 
 std::string raises_text(const FitNext& next) {
     std::string text;
-    if (!next.raise_monthly.is_zero()) text += "a month of " + dollars(next.raise_monthly) + " more";
+    if (!next.raise_monthly.is_zero())
+        text += "a month of " + dollars(next.raise_monthly) + " more";
     if (!next.raise_cash.is_zero()) {
         text += (text.empty() ? "" : " and ") + (dollars(next.raise_cash) + " more cash");
     }
@@ -111,8 +112,8 @@ std::string raises_text(const FitNext& next) {
 }
 
 std::string next_text(const FitNext& next) {
-    std::string text = fmt::format("To have {} as well: {}", name_text(next.wish),
-                                   raises_text(next));
+    std::string text =
+        fmt::format("To have {} as well: {}", name_text(next.wish), raises_text(next));
     if (!next.can_be_chosen) {
         return text + (next.proven ? "; no choice within the limits holds it."
                                    : "; the search found no choice within the limits with it.");
@@ -158,8 +159,8 @@ std::string figures_text(const FitHome& home) {
     const ScenarioAnswer& scenario = *home.scenario;
     if (!scenario.available()) return {};
     return paragraph(fmt::format("price {}, {} a month, {} in cash of which {} at the closing",
-                                 dollars(home.price),
-                                 dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
+                                 dollars(home.price), dollars(scenario.monthly.total()),
+                                 dollars(scenario.cash.needed()),
                                  dollars(scenario.cash.to_close())),
                      widest, "", "  ") +
            paragraph(terms_line(scenario.terms), widest, "  ", "  ");
@@ -198,12 +199,11 @@ std::string lots_text(const FitScenario& scenario) {
                  {"", Align::left, 40, 10}});
     for (const FitHome& home : scenario.homes) {
         const bool figures = home.scenario && home.scenario->available();
-        const std::string note = !home.barred.empty()  ? "nothing can be chosen"
-                                 : !home.fits          ? "nothing fits"
-                                 : home.proven         ? ""
-                                                       : "up to " + home.most.text();
-        table.row({home.lot, home.fits ? home.worth.text() : "",
-                   figures ? dollars(home.price) : "",
+        const std::string note = !home.barred.empty() ? "nothing can be chosen"
+                                 : !home.fits         ? "nothing fits"
+                                 : home.proven        ? ""
+                                                      : "up to " + home.most.text();
+        table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",
                    figures ? dollars(home.scenario->monthly.total()) : "",
                    figures ? dollars(home.scenario->cash.needed()) : "", note});
         if (!home.barred.empty()) remark(home.barred, table);

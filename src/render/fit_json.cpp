@@ -113,8 +113,7 @@ std::string json_text_of(const FitAnswer& answer) {
                                      {"best_lot", scenario.homes[scenario.best].lot},
                                      {"homes", std::move(homes)}});
     }
-    json["cautions"] =
-        cautions_json(loan_cautions(answer.heading, terms_of(answer.scenarios)));
+    json["cautions"] = cautions_json(loan_cautions(answer.heading, terms_of(answer.scenarios)));
     return written(json);
 }
 

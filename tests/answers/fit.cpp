@@ -103,10 +103,10 @@ TEST_CASE("No price in a range has a smaller month or cash than the least that i
         const LeastFigures least = least_figures(rules, one.inquiry.facts, range);
         possible += least.possible;
         for (int i = 0; i < 12; ++i) {
-            const Money options = i == 0   ? first
-                                  : i == 1 ? first + width
-                                           : first + Money::cents(cases.below(static_cast<int>(
-                                                         width.count())));
+            const Money options =
+                i == 0   ? first
+                : i == 1 ? first + width
+                         : first + Money::cents(cases.below(static_cast<int>(width.count())));
             const LoanFigures figures = loan_figures(rules, home(options), one.inquiry.facts);
             if (!figures.available()) continue;
             CHECK(least.possible);
@@ -124,9 +124,9 @@ TEST_CASE("A narrow range is bounded within a few dollars of its own figures") {
         const LoanFigures figures = loan_figures(rules, home, sitting.inquiry().facts);
         if (!figures.available()) continue;
         const Money credit = home.closing_credit + home.points_credit + home.buydown_credit;
-        const LeastFigures least = least_figures(
-            rules, sitting.inquiry().facts,
-            {home.contract_price, home.contract_price, credit, home.flood_zone});
+        const LeastFigures least =
+            least_figures(rules, sitting.inquiry().facts,
+                          {home.contract_price, home.contract_price, credit, home.flood_zone});
         CHECK(least.monthly >= figures.monthly.total() - Money::dollars(2));
         CHECK(least.cash >= figures.cash.needed() - Money::dollars(20));
     }
@@ -226,8 +226,8 @@ TEST_CASE("A must-have that is not for this lot bars it, and another lot is bett
     int other = -1;
     for (std::size_t i = 0; i < one.desk.book.lots.size(); ++i) {
         const Lot& lot = one.desk.book.lots[i];
-        const bool can = lot.status == LotStatus::free && static_cast<int>(i) !=
-                                                              one.inquiry.selection.lot;
+        const bool can =
+            lot.status == LotStatus::free && static_cast<int>(i) != one.inquiry.selection.lot;
         if (can && allows(lot.plans, one.inquiry.selection.plan)) other = static_cast<int>(i);
     }
     REQUIRE(other >= 0);

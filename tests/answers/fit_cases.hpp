@@ -158,14 +158,16 @@ class FitCases {
         const Percent share(Decimal::whole(percents[below(5)]));
         const int how = below(4);
         if (how == 1) {
-            const Money near = percent_of(price + Money::dollars(below(20'000)), share,
-                                          Rounding::down);
+            const Money near =
+                percent_of(price + Money::dollars(below(20'000)), share, Rounding::down);
             down = {DownPayment::By::amount, {}, near};
         } else if (how == 2) {
             down = {DownPayment::By::percent, share, {}};
         } else if (how == 3) {
-            down = {DownPayment::By::cash, {}, percent_of(price, share, Rounding::down) +
-                                                   Money::dollars(20'000 + below(9000))};
+            down = {DownPayment::By::cash,
+                    {},
+                    percent_of(price, share, Rounding::down) +
+                        Money::dollars(20'000 + below(9000))};
         }
         if (below(4) == 0) inquiry.facts.appraised_value = price + Money::dollars(below(20'000));
         const auto& incentives = one.desk.book.incentives;
@@ -184,8 +186,7 @@ class FitCases {
         const Money options = Money::cents(below(3'000'000));
         const LoanFigures figures =
             loan_figures(sitting.rules()[*one.question.scenario],
-                         home_at(one.desk.book, one.inquiry.selection, options),
-                         one.inquiry.facts);
+                         home_at(one.desk.book, one.inquiry.selection, options), one.inquiry.facts);
         if (!figures.available()) return;
         const int which = below(3);
         if (which != 0) one.question.limits.monthly = figures.monthly.total();
@@ -269,9 +270,8 @@ class TryAll {
 
     [[nodiscard]] bool is_more(const Pick& pick, const Pick& selected) const {
         const Option& option = at(one_.desk.book.options, pick.option);
-        return pick.level > selected.level ||
-               pick.quantity.value_or(option.quantity.usual) >
-                   selected.quantity.value_or(option.quantity.usual);
+        return pick.level > selected.level || pick.quantity.value_or(option.quantity.usual) >
+                                                  selected.quantity.value_or(option.quantity.usual);
     }
     [[nodiscard]] bool is_held(const Pick& pick) const {
         const Pick* selected = one_.inquiry.selection.find(pick.option);

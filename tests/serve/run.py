@@ -155,6 +155,9 @@ class Answers(Shared):
                 for scenario in scenarios:
                     words = ["--scenario", scenario] if scenario else []
                     query = "?scenario=" + quoted(scenario) if scenario else ""
+                    if question["name"] == "fit":  # cannot be asked without limits
+                        words += ["--monthly", "4200", "--cash", "60000"]
+                        query += "&monthly=4200&cash=60000"
                     status, headers, body = self.post(f"/api/{question['name']}{query}",
                                                       json.dumps(served[path]))
                     refused = {"no-model", "no-means"}  # of an inquiry or a book that lacks them
@@ -186,6 +189,8 @@ class Answers(Shared):
                 ("adds?option=fireplace", [path, "fireplace"]),
                 ("adds?option=fireplace&option=recessed-lights=6",
                  [path, "fireplace", "recessed-lights=6"]),
+                ("fit?monthly=3100&cash=30000&lots",
+                 [path, "--monthly", "3100", "--cash", "30000", "--lots"]),
                 (f"cash?scenario={quoted(scenario)}&appraised=390000",
                  [path, "--scenario", scenario, "--appraised", "390000"]),
                 (f"schedule?extra=150&scenario={quoted(scenario)}",
@@ -300,6 +305,7 @@ class Inputs(Shared):
         name = quoted(self.inquiry["scenarios"][0]["name"])
         self.refused(self.post(f"/api/schedule?scenario={name}&extra=much"), 422, "payment-input")
         self.refused(self.post(f"/api/cash?scenario={name}&appraised=-1"), 422, "payment-input")
+        self.refused(self.post("/api/fit?monthly=-1&cash=5"), 422, "payment-input")
         self.refused(self.post(f"/api/schedule?scenario={name}&worst-case"), 422, "payment-input")
         self.refused(self.post(f"/api/schedule?scenario={name}&worst-case&index=3"), 422,
                      "http-options-exclude")

@@ -58,7 +58,7 @@ struct FitAlong {
 };
 
 enum class FitReason {
-    rule,   ///< the price book does not let it stand beside the selections, or beside what is chosen
+    rule, ///< the price book does not let it stand beside the selections, or beside what is chosen
     limits, ///< the month or the cash would be over
     loan,   ///< the scenario could not be had
 };
