@@ -47,9 +47,10 @@
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
-#include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
+#include <quoin/loan/least_figures.hpp>
+#include <quoin/loan/level_payment.hpp>
 
 #include <quoin/answers/lending.hpp>
 #include <quoin/answers/desk.hpp>
@@ -64,6 +65,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/formula.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -83,6 +85,7 @@
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/credit.hpp>
+#include <quoin/render/fit.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>

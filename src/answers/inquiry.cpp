@@ -127,6 +127,13 @@ void check_tied_incentives(Reader& root, const Desk& desk, const Inquiry& inquir
 
 } // namespace
 
+Decimal Inquiry::worth_of(const Wish& wish) const {
+    if (wish.weight) return *wish.weight;
+    const auto dearer = std::count_if(wishes.begin(), wishes.end(),
+                                      [&](const Wish& other) { return other.rank < wish.rank; });
+    return Decimal::whole(static_cast<std::int64_t>(wishes.size()) - dearer);
+}
+
 const RateSheet* Inquiry::sheet(const Lending& lending) const {
     if (rates.empty()) return lending.newest_sheet(as_of);
     const int index = index_of(lending.sheets, rates);

@@ -81,15 +81,51 @@ std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection
     return marks;
 }
 
-void read_wishes(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+/// What a wish is worth: above zero, and small enough that many of them can be summed.
+std::optional<Decimal> read_weight(Reader& item) {
+    constexpr int most = 1'000'000;
+    const auto weight = item.maybe_decimal("weight");
+    if (weight && (*weight <= Decimal{} || *weight > Decimal::whole(most))) {
+        item.findings().add(
+            problems::out_of_range(item.spot("weight"), "a number above 0, up to 1000000"));
+        return std::nullopt;
+    }
+    return weight;
+}
+
+std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+    std::vector<Mark> marks;
     root.items("wishes", [&](const Spot& spot) {
         Wish wish;
         wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
         wish.pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
             wish.rank = item.maybe_whole("rank", 1, 1000).value_or(wish.rank);
+            wish.weight = read_weight(item);
+            wish.must = item.flag_or("must", false);
         });
-        if (wish.pick.option >= 0) inquiry.wishes.push_back(wish);
+        if (wish.pick.option < 0) return;
+        inquiry.wishes.push_back(wish);
+        marks.emplace_back(spot);
     });
+    return marks;
+}
+
+/// Two wishes that must be had must be able to stand together: not two forms of one option, and
+/// neither excluding the other.
+void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vector<Mark>& marks,
+                 Findings& findings) {
+    for (std::size_t i = 0; i < inquiry.wishes.size(); ++i) {
+        const Wish& wish = inquiry.wishes[i];
+        for (std::size_t k = 0; wish.must && k < i; ++k) {
+            const Wish& other = inquiry.wishes[k];
+            if (!other.must) continue;
+            const bool twice = other.pick.option == wish.pick.option;
+            if (!twice && !exclude_each_other(book, wish.pick.option, other.pick.option)) continue;
+            findings.add(problems::wishes_exclude(
+                marks[i].spot(), name_of(book, {wish.pick.option, wish.pick.level}),
+                name_of(book, {other.pick.option, other.pick.level})));
+        }
+    }
 }
 
 std::string why_not(const Incentive& incentive, const Inquiry& inquiry, IncentiveUse use) {
@@ -204,7 +240,7 @@ void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry) {
     selection.lot = index_member(root, "lot", book.lots, "lot");
     if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
     const auto marks = read_selections(root, book, selection);
-    read_wishes(root, book, inquiry);
+    check_musts(book, inquiry, read_wishes(root, book, inquiry), root.findings());
     read_requests(root, book, selection);
     read_incentives(root, book, inquiry);
     if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;

@@ -39,6 +39,22 @@ Money appraised_value(const std::string& text) {
     refuse(problems::payment_input("--appraised", text, "an amount above zero, such as 455000"));
 }
 
+Money limit_given(const std::string& name, const std::string& text) {
+    const auto limit = Money::parse(text);
+    if (limit && *limit >= Money{}) return *limit;
+    refuse(problems::payment_input(name, text, "an amount not below zero, such as 2150"));
+}
+
+std::int64_t nodes_given(const std::string& text) {
+    constexpr std::int64_t most = 1'000'000'000;
+    const auto number = Decimal::parse(text);
+    if (number && number->is_whole() && *number >= Decimal::whole(1) &&
+        *number <= Decimal::whole(most)) {
+        return number->rounded(Rounding::down);
+    }
+    refuse(problems::payment_input("--nodes", text, "a whole number from 1 to 1000000000"));
+}
+
 namespace {
 
 std::optional<int> whole_from(const std::string& text, int lowest, int highest) {

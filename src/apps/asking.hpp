@@ -9,6 +9,7 @@
 
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -38,6 +39,11 @@ namespace quoin::apps {
 
 /// How far and how finely a rate moves, as text; either may be empty.
 [[nodiscard]] ShiftAsk shift_ask(const std::string& steps, const std::string& step);
+/// A limit in dollars, not below zero; `name` is the option's.
+[[nodiscard]] Money limit_given(const std::string& name, const std::string& text);
+
+/// How many nodes a search may look into.
+[[nodiscard]] std::int64_t nodes_given(const std::string& text);
 
 /// How a schedule is to be run, as text; empty where nothing was said.
 struct RunText {

@@ -13,6 +13,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>
@@ -29,6 +30,7 @@
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/credit.hpp>
+#include <quoin/render/fit.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -305,6 +307,44 @@ void add_tour(CLI::App& program, Shared& shared) {
     });
 }
 
+void add_fit(CLI::App& program, Shared& shared) {
+    struct Options {
+        std::string file;
+        std::string monthly;
+        std::string cash;
+        std::string scenario;
+        std::string nodes;
+        bool lots = false;
+    };
+    const auto options = options_of<Options>();
+    CLI::App* sub = inquiry_command(
+        program, "fit", "Which wishes fit within a month and the cash: the most worth, proven",
+        "quoin fit buyer.json --monthly 2150 --cash 24000 --lots", options->file);
+    sub->add_option("--monthly", options->monthly, "what a month may come to, in dollars")
+        ->required();
+    sub->add_option("--cash", options->cash, "all the cash there is, deposits among it, in dollars")
+        ->required();
+    sub->add_option("--scenario", options->scenario,
+                    "the scenario's name in the inquiry; each of them if not given");
+    sub->add_flag("--lots", options->lots, "on every free lot that the plan fits");
+    sub->add_option("--nodes", options->nodes,
+                    "how many choices each search may look into before it stops; 2000000 if not "
+                    "given");
+    sub->callback([options, &shared] {
+        FitQuestion question;
+        question.limits = {limit_given("--monthly", options->monthly),
+                           limit_given("--cash", options->cash)};
+        question.lots = options->lots;
+        if (!options->nodes.empty()) question.nodes = nodes_given(options->nodes);
+        const auto loaded = load_inquiry(options->file, shared.rates);
+        if (!options->scenario.empty()) {
+            question.scenario = scenario_named(loaded->inquiry, options->scenario);
+        }
+        const FitAnswer answer = fit(loaded->sitting(), question);
+        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+    });
+}
+
 void add_site(CLI::App& program, Shared& shared) {
     const auto file = options_of<std::string>();
     inquiry_command(program, "site", "The lots and plans, and what another one would change",
@@ -480,6 +520,7 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_shown(program, shared);
     add_schedule(program, shared);
     add_tour(program, shared);
+    add_fit(program, shared);
     add_site(program, shared);
     add_programs(program, shared);
     add_payment(program, shared);

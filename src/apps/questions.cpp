@@ -9,6 +9,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/programs.hpp>
@@ -24,6 +25,7 @@
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/credit.hpp>
+#include <quoin/render/fit.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/month_by_month.hpp>
 #include <quoin/render/programs.hpp>
@@ -45,6 +47,9 @@ namespace quoin::apps {
 namespace {
 
 using Need = QuestionOption::Need;
+
+/// A request waits for no longer search than this; what is not proven by then says so.
+constexpr std::int64_t served_nodes = 200'000;
 
 std::optional<std::string> one(const Given& given, std::string_view name) {
     const auto found = given.find(name);
@@ -161,6 +166,16 @@ std::string site_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/)
     return json_text_of(site(Sitting(desk, inquiry)));
 }
 
+std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    FitQuestion question;
+    question.limits = {limit_given("--monthly", one(given, "monthly").value_or("")),
+                       limit_given("--cash", one(given, "cash").value_or(""))};
+    question.lots = given.count("lots") > 0;
+    question.nodes = served_nodes;
+    if (given.contains("scenario")) question.scenario = scenario_of(inquiry, given);
+    return json_text_of(fit(Sitting(desk, inquiry), question));
+}
+
 std::string programs_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
     return json_text_of(programs(Sitting(desk, inquiry)));
 }
@@ -256,6 +271,15 @@ const std::vector<Question>& questions() {
            Need::optional}},
          json_type,
          tour_json},
+        {"fit",
+         "Which wishes fit within a month and the cash: the most worth, proven",
+         {{"monthly", "what a month may come to, in dollars", Need::required},
+          {"cash", "all the cash there is, deposits among it, in dollars", Need::required},
+          {"scenario", "the scenario's name in the inquiry; each of them if not given",
+           Need::optional},
+          {"lots", "on every free lot that the plan fits", Need::flag}},
+         json_type,
+         fit_json},
         {"site", "The lots and plans, and what another one would change", {}, json_type, site_json},
         {"programs",
          "The loan programs and rates that the inquiry can use",

@@ -144,7 +144,10 @@ std::optional<Money> unit_price(const Option& option, int level, int plan) {
     return std::max(*price - base, Money{});
 }
 
-PricedHome price_home(const PriceBook& book, const Selection& selection) {
+namespace {
+
+/// Base, elevation and lot.
+PricedHome bare_home(const PriceBook& book, const Selection& selection) {
     const Plan& plan = at(book.plans, selection.plan);
     const Lot& lot = at(book.lots, selection.lot);
     PricedHome home;
@@ -159,13 +162,33 @@ PricedHome price_home(const PriceBook& book, const Selection& selection) {
     add(LineKind::base, home.base_price);
     add(LineKind::elevation, home.elevation);
     add(LineKind::lot, home.lot_premium);
-    add_options(book, selection, home);
+    return home;
+}
+
+/// Incentives, the price and the earnest money, once the options are known.
+void finish(const PriceBook& book, const Selection& selection, PricedHome& home) {
     add_incentives(book, selection, home);
     home.contract_price =
         home.base_price + home.elevation + home.lot_premium + home.options - home.incentives;
     home.earnest_deposit = book.deposits.earnest.value_or(
         percent_of(home.contract_price, book.deposits.earnest_percent, Rounding::half_away));
     check(home);
+}
+
+} // namespace
+
+PricedHome price_home(const PriceBook& book, const Selection& selection) {
+    PricedHome home = bare_home(book, selection);
+    add_options(book, selection, home);
+    finish(book, selection, home);
+    return home;
+}
+
+PricedHome home_at(const PriceBook& book, const Selection& selection, Money options) {
+    PricedHome home = bare_home(book, selection);
+    home.options = options;
+    home.lines.push_back({LineKind::option, -1, -1, -1, Decimal::whole(1), options, options});
+    finish(book, selection, home);
     return home;
 }
 

@@ -138,6 +138,10 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
 
 } // namespace
 
+bool exclude_each_other(const PriceBook& book, int a, int b) {
+    return clash(book, a, b, excludes) || clash(book, a, b, same_group);
+}
+
 bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
     const Option& wanted = at(book.options, ref.option);
     // An included level counts as held: nothing has to be bought for it.
@@ -195,8 +199,7 @@ Change with_pick(const PriceBook& book, const Selection& selection, const Pick& 
     if (!change.blocked.empty()) return change;
     for (const Pick& other : selection.picks) {
         if (other.option == pick.option) continue;
-        if (clash(book, pick.option, other.option, excludes) ||
-            clash(book, pick.option, other.option, same_group)) {
+        if (exclude_each_other(book, pick.option, other.option)) {
             erase_option(change.selection, other.option);
             change.also_removed.push_back(other.option);
         }

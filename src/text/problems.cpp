@@ -115,6 +115,7 @@ const std::vector<std::string_view>& all_ids() {
         "csv-cells",
         "csv-quote",
         "csv-column-repeated",
+        "wishes-exclude",
         "wrong-kind",
         "member-missing",
         "member-unknown",
@@ -423,6 +424,11 @@ Problem option_needs(const Spot& spot, std::string_view option, std::string_view
 Problem options_exclude(const Spot& spot, std::string_view option, std::string_view other) {
     return at(spot, "options-exclude", fmt::format("{} together with {}", option, other),
               "one of the two", "take one of them out");
+}
+
+Problem wishes_exclude(const Spot& spot, std::string_view wish, std::string_view other) {
+    return at(spot, "wishes-exclude", fmt::format("{} and {} as must-haves", wish, other),
+              "must-haves that can stand together", "leave \"must\" out of one of the two");
 }
 
 Problem past_cutoff(const Spot& spot, std::string_view option, std::string_view cutoff,

@@ -15,6 +15,8 @@ TARGETS = [
     ("adds on the example", "adds_whole_example", 10_000),
     ("a builder's money on the example", "credit_of_the_example/", 100_000),
     ("what moves, on the example", "shift_of_the_example", 20_000),
+    ("fit on the example, 25 wishes, the slowest of six loans", "fit_example/", 50_000),
+    ("fit of 60 wishes among 200 options, the slowest", "fit_generated/", 5_000_000),
 ]
 
 

@@ -154,12 +154,15 @@ class Answers(Shared):
                 scenarios = names if "scenario" in options else [None]
                 for scenario in scenarios:
                     words = ["--scenario", scenario] if scenario else []
-                    query = "?scenario=" + quoted(scenario) if scenario else "?"
-                    if "amount" in options:
-                        words += ["--amount", "10000"]
-                        query += "&amount=10000" if scenario else "amount=10000"
-                    status, headers, body = self.post(
-                        f"/api/{question['name']}{query.rstrip('?')}", json.dumps(served[path]))
+                    query = [("scenario", scenario)] if scenario else []
+                    needed = {"credit": [("amount", "10000")],
+                              "fit": [("monthly", "4200"), ("cash", "60000")]}
+                    for name, value in needed.get(question["name"], []):
+                        words += ["--" + name, value]
+                        query.append((name, value))
+                    asked = "&".join(f"{name}={quoted(value)}" for name, value in query)
+                    status, headers, body = self.post(f"/api/{question['name']}?{asked}",
+                                                      json.dumps(served[path]))
                     refused = {"no-model", "no-means", "http-option-missing"}  # something is lacking
                     if status == 422 and json.loads(body)["problems"][0]["id"] in refused:
                         continue
@@ -189,6 +192,8 @@ class Answers(Shared):
                 ("adds?option=fireplace", [path, "fireplace"]),
                 ("adds?option=fireplace&option=recessed-lights=6",
                  [path, "fireplace", "recessed-lights=6"]),
+                ("fit?monthly=3100&cash=30000&lots",
+                 [path, "--monthly", "3100", "--cash", "30000", "--lots"]),
                 (f"cash?scenario={quoted(scenario)}&appraised=390000",
                  [path, "--scenario", scenario, "--appraised", "390000"]),
                 (f"credit?amount=10000&years=5&instead&scenario={quoted(scenario)}",
@@ -308,6 +313,7 @@ class Inputs(Shared):
         name = quoted(self.inquiry["scenarios"][0]["name"])
         self.refused(self.post(f"/api/schedule?scenario={name}&extra=much"), 422, "payment-input")
         self.refused(self.post(f"/api/cash?scenario={name}&appraised=-1"), 422, "payment-input")
+        self.refused(self.post("/api/fit?monthly=-1&cash=5"), 422, "payment-input")
         self.refused(self.post(f"/api/schedule?scenario={name}&worst-case"), 422, "payment-input")
         self.refused(self.post(f"/api/schedule?scenario={name}&worst-case&index=3"), 422,
                      "http-options-exclude")

@@ -19,6 +19,8 @@ namespace quoin {
 struct Wish {
     Pick pick;
     int rank = 1;
+    std::optional<Decimal> weight; ///< what it is worth to the buyer, above zero; else by its rank
+    bool must = false;             ///< nothing is worth having without it
 
     friend bool operator==(const Wish&, const Wish&) = default;
 };
@@ -43,6 +45,9 @@ struct Inquiry {
     std::optional<int> household;
     std::vector<Scenario> scenarios;
 
+    /// What a wish is worth: its weight, or n + 1 - its place among the n wishes by rank (equal
+    /// ranks share the better place), so that the first is worth n and the last 1.
+    [[nodiscard]] Decimal worth_of(const Wish& wish) const;
     /// The rate sheet it uses, or nullptr where there is none.
     [[nodiscard]] const RateSheet* sheet(const Lending& lending) const;
     [[nodiscard]] const Scenario* find_scenario(std::string_view name) const;

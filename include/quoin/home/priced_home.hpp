@@ -57,6 +57,10 @@ struct PricedHome {
 /// A package brings its parts in their usual quantity: what is better or more is charged on top.
 [[nodiscard]] PricedHome price_home(const PriceBook& book, const Selection& selection);
 
+/// The home without its picks, at this total of options: what incentives and price come to then. A
+/// loan reads nothing else of the picks; the option deposit is left out.
+[[nodiscard]] PricedHome home_at(const PriceBook& book, const Selection& selection, Money options);
+
 /// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
 void check(const PricedHome& home);
 

@@ -35,6 +35,10 @@ struct Conflict {
 /// Everything that is wrong with a selection's picks, in their order.
 [[nodiscard]] std::vector<Conflict> conflicts(const PriceBook& book, const Selection& selection);
 
+/// Whether two options cannot stand together by "excludes" or "one_of", or what they bring as
+/// packages cannot.
+[[nodiscard]] bool exclude_each_other(const PriceBook& book, int a, int b);
+
 /// True where the selection holds the option at the level or better, by itself or in a package.
 [[nodiscard]] bool holds(const PriceBook& book, const Selection& selection, OptionRef ref);
 

@@ -1,0 +1,128 @@
+// "Which of our wishes fit?" Of the wishes, those whose worth sums highest while the month and the
+// cash stay within the buyer's limits and every rule of the price book holds.
+//
+// The selections stay; a wish for more of a selected option takes its place. What a wish needs is
+// taken along. The choice is proven, not greedy: branch and bound over whole quotes, because a
+// month and the cash jump, and may fall, where a table changes rows. Where the search is stopped,
+// the best so far is given with the most that any other choice could be worth.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/adds.hpp>
+
+namespace quoin {
+
+struct FitLimits {
+    Money monthly; ///< the settled month may come to this
+    Money cash;    ///< all the cash the purchase takes may come to this
+};
+
+struct FitQuestion {
+    FitLimits limits;
+    std::optional<std::size_t> scenario; ///< nothing: each of them
+    bool lots = false;                   ///< on every free lot that the plan fits
+    std::int64_t nodes = 2'000'000;      ///< of each search; then it stops with what it has
+};
+
+struct FitProgress {
+    std::string scenario;
+    std::string lot;
+    std::int64_t nodes = 0;
+    Decimal worth; ///< of the best so far
+    bool found = false;
+};
+/// Told now and then; false stops the search.
+using FitWatch = std::function<bool(const FitProgress&)>;
+
+struct FitWish {
+    std::string id;
+    std::string name;
+    std::string level;
+    int rank = 0;
+    bool must = false;
+    Decimal worth;
+    Decimal quantity = Decimal::whole(1);
+    Unit unit = Unit::each;
+    Money price; ///< its line in the home
+};
+
+/// An option that is there because a wish needs it.
+struct FitAlong {
+    std::string id;
+    std::string name;
+    Money price;
+};
+
+enum class FitReason {
+    rule, ///< the price book does not let it stand beside the selections, or beside what is chosen
+    limits, ///< the month or the cash would be over
+    loan,   ///< the scenario could not be had
+};
+
+struct FitLeftOut {
+    FitWish wish;
+    FitReason reason = FitReason::limits;
+    std::string rule;                 ///< in words, where a rule is the reason
+    std::vector<std::string> along;   ///< names of options that would come with it
+    std::vector<std::string> instead; ///< names of options that would have to go
+    std::optional<Added> added;       ///< to the home as chosen; nothing where it cannot be had
+    Money price;
+    Money over_monthly; ///< not negative
+    Money over_cash;    ///< not negative
+};
+
+/// What would let the left-out wish of the greatest worth in.
+struct FitNext {
+    FitWish wish;
+    Money raise_monthly; ///< with all that is chosen
+    Money raise_cash;
+    bool can_be_chosen = false;       ///< within the limits, if others are given up
+    std::vector<std::string> give_up; ///< names, in the best choice that holds it
+    std::vector<std::string> gained;  ///< names of others that then fit
+    Decimal worth;                    ///< of that choice
+    bool proven = false;
+};
+
+/// The best choice on one lot under one scenario.
+struct FitHome {
+    std::string lot;
+    std::string barred; ///< in words: why nothing can be chosen here at all; else empty
+    bool fits = false;  ///< false: price and figures are of the home with its must-haves alone
+    std::vector<FitWish> chosen;
+    std::vector<FitAlong> along;
+    std::vector<FitWish> held; ///< the home has them already
+    std::vector<FitLeftOut> left_out;
+    std::optional<FitNext> next;
+    std::vector<std::string> incentives_lost; ///< names of those not given on this lot
+    Decimal worth;
+    Decimal most; ///< that any choice could be worth; equal to worth where it is proven
+    bool proven = false;
+    std::int64_t nodes = 0;
+    Money price;
+    Money over_monthly; ///< where nothing fits; not negative
+    Money over_cash;
+    std::optional<ScenarioAnswer> scenario; ///< nothing where it is barred
+};
+
+struct FitScenario {
+    ScenarioTerms terms; ///< of the inquiry's own home
+    std::size_t best = 0;
+    std::vector<FitHome> homes; ///< one for each lot; the inquiry's first
+};
+
+struct FitAnswer {
+    Heading heading;
+    FitLimits limits;
+    bool lots = false;
+    std::vector<FitScenario> scenarios;
+};
+
+/// Precondition: limits not negative.
+[[nodiscard]] FitAnswer fit(const Sitting& sitting, const FitQuestion& question,
+                            const FitWatch& watch = {});
+
+} // namespace quoin

@@ -1,0 +1,316 @@
+// Answering which wishes fit: each scenario and lot searched, and what was left out explained.
+#include <quoin/answers/fit.hpp>
+
+#include <algorithm>
+
+#include <quoin/exact/broken.hpp>
+
+#include "add_item.hpp"
+#include "difference.hpp"
+#include "fit_search.hpp"
+
+namespace quoin {
+namespace {
+
+Money over(Money amount, Money limit) { return std::max(amount - limit, Money{}); }
+
+std::vector<std::string> names_of(const PriceBook& book, const std::vector<int>& options) {
+    std::vector<std::string> names;
+    for (const int option : options) names.push_back(at(book.options, option).name);
+    return names;
+}
+
+/// One lot under one scenario.
+class Fitting {
+  public:
+    Fitting(const Sitting& sitting, std::size_t scenario, int lot, const FitQuestion& question,
+            const FitWatch& watch)
+        : sitting_(sitting), book_(sitting.book()), rules_(sitting.rules()[scenario]),
+          question_(question), watch_(watch), selection_(sitting.inquiry().selection) {
+        selection_.lot = lot;
+        home_.lot = at(book_.lots, lot).id;
+    }
+
+    FitHome home() {
+        lose_incentives();
+        if (falls_out()) return std::move(home_);
+        items_ = fit_items(book_, sitting_.inquiry(), selection_);
+        for (const FitAside& aside : items_.aside) set_aside(aside);
+        if (home_.barred.empty()) search();
+        return std::move(home_);
+    }
+
+  private:
+    void lose_incentives() {
+        std::erase_if(selection_.incentives, [&](const IncentivePick& pick) {
+            const Incentive& incentive = at(book_.incentives, pick.incentive);
+            if (allows(incentive.lots, selection_.lot)) return false;
+            home_.incentives_lost.push_back(incentive.name);
+            return true;
+        });
+    }
+
+    /// The selections stay, so that a lot on which one cannot stand is none to choose on.
+    bool falls_out() {
+        const auto found = conflicts(book_, selection_);
+        if (found.empty()) return false;
+        home_.barred = at(book_.options, found.front().option).name +
+                       " would fall out: " + described(book_, found.front(), Naming::names);
+        return true;
+    }
+
+    [[nodiscard]] const Wish& wish_at(int index) const {
+        return at(sitting_.inquiry().wishes, index);
+    }
+
+    [[nodiscard]] FitWish described_wish(int index) const {
+        const Wish& wish = wish_at(index);
+        const Option& option = at(book_.options, wish.pick.option);
+        FitWish answer;
+        answer.id = name_of(book_, {wish.pick.option, wish.pick.level});
+        answer.name = option.name;
+        answer.level = wish.pick.choice >= 0 ? at(option.choices, wish.pick.choice).name
+                                             : level_name(option, wish.pick.level);
+        answer.rank = wish.rank;
+        answer.must = wish.must;
+        answer.worth = sitting_.inquiry().worth_of(wish);
+        answer.quantity = quantity_of(option, wish.pick, selection_.plan);
+        answer.unit = option.unit;
+        return answer;
+    }
+
+    void set_aside(const FitAside& aside) {
+        FitWish wish = described_wish(aside.wish);
+        if (aside.held) {
+            home_.held.push_back(std::move(wish));
+            return;
+        }
+        FitLeftOut left;
+        left.reason = FitReason::rule;
+        left.rule = aside.conflict ? described(book_, *aside.conflict, Naming::names) : aside.why;
+        if (wish.must) home_.barred = wish.name + ", a must-have: " + left.rule;
+        left.wish = std::move(wish);
+        home_.left_out.push_back(std::move(left));
+    }
+
+    [[nodiscard]] FitPlace place(std::optional<FitLimits> limits) const {
+        return {&sitting_, &rules_, &selection_, &items_, limits};
+    }
+
+    [[nodiscard]] FitSearchWatch watch() const {
+        if (!watch_) return {};
+        return [this](std::int64_t nodes, std::int64_t worth) {
+            return watch_({rules_.scenario->name, home_.lot, nodes,
+                           Decimal::billionths(std::max<std::int64_t>(worth, 0)), worth >= 0});
+        };
+    }
+
+    void search() {
+        FitSearch search(place(question_.limits));
+        found_ = search.best(question_.nodes, watch());
+        home_.fits = found_.any;
+        home_.proven = found_.proven();
+        home_.nodes = found_.nodes;
+        home_.worth = Decimal::billionths(found_.worth);
+        home_.most = Decimal::billionths(std::max<std::int64_t>(found_.most, 0));
+        if (found_.any) {
+            tell_home(found_.taken);
+            tell_left_out();
+            tell_next(search);
+        } else {
+            tell_miss();
+        }
+    }
+
+    /// The figures of the home with these items, and what each costs in it.
+    void tell_home(const std::vector<int>& taken) {
+        chosen_ = with_items(items_, selection_, taken);
+        const PricedHome priced = price_home(book_, chosen_);
+        figures_ = loan_figures(rules_, priced, sitting_.inquiry().facts);
+        home_.price = priced.contract_price;
+        home_.scenario = scenario_answer(sitting_, rules_, figures_);
+        for (const int index : taken) {
+            const FitItem& item = at(items_.items, index);
+            Money amount;
+            for (const Line& line : priced.lines) {
+                if (line.pick >= 0 && line.item == item.pick.option) amount = line.amount;
+            }
+            if (item.wish < 0) {
+                home_.along.push_back({name_of(book_, {item.pick.option, item.pick.level}),
+                                       at(book_.options, item.pick.option).name, amount});
+                continue;
+            }
+            FitWish wish = described_wish(item.wish);
+            wish.price = amount;
+            home_.chosen.push_back(std::move(wish));
+        }
+    }
+
+    /// The home with its must-haves alone, and by how much it misses.
+    void tell_miss() {
+        const FitFound musts = FitSearch(place(std::nullopt)).musts();
+        if (!musts.any) {
+            home_.barred = "the must-haves, with what they need, cannot stand together";
+            return;
+        }
+        tell_home(musts.taken);
+        if (!figures_.available()) return;
+        home_.over_monthly = over(figures_.monthly.total(), question_.limits.monthly);
+        home_.over_cash = over(figures_.cash.needed(), question_.limits.cash);
+    }
+
+    [[nodiscard]] bool is_selected(int option) const { return selection_.find(option) != nullptr; }
+
+    void tell_left_out() {
+        for (std::size_t i = 0; i < items_.items.size(); ++i) {
+            const FitItem& item = items_.items[i];
+            const int index = static_cast<int>(i);
+            const auto& taken = found_.taken;
+            if (item.wish < 0 || std::find(taken.begin(), taken.end(), index) != taken.end()) {
+                continue;
+            }
+            home_.left_out.push_back(left_out(item));
+        }
+        std::stable_sort(
+            home_.left_out.begin(), home_.left_out.end(),
+            [](const FitLeftOut& a, const FitLeftOut& b) { return a.wish.worth > b.wish.worth; });
+    }
+
+    [[nodiscard]] FitLeftOut left_out(const FitItem& item) const {
+        FitLeftOut left;
+        left.wish = described_wish(item.wish);
+        const Change change = with_pick(book_, chosen_, item.pick);
+        const auto goes = [&](int option) { return is_selected(option); };
+        if (!change.blocked.empty() ||
+            std::any_of(change.also_removed.begin(), change.also_removed.end(), goes)) {
+            left.reason = FitReason::rule;
+            left.rule = change.blocked.empty()
+                            ? "a selection would have to go: " +
+                                  names_of(book_, change.also_removed).front()
+                            : described(book_, change.blocked.front(), Naming::names);
+            return left;
+        }
+        left.along = names_of(book_, change.also_added);
+        left.instead = names_of(book_, change.also_removed);
+        const Pick* other = chosen_.find(item.pick.option);
+        if (other != nullptr && !is_selected(item.pick.option)) {
+            left.instead.push_back(at(book_.options, item.pick.option).name + " as chosen");
+        }
+        const PricedHome priced = price_home(book_, change.selection);
+        const LoanFigures then = loan_figures(rules_, priced, sitting_.inquiry().facts);
+        left.price = priced.contract_price - home_.price;
+        left.added = difference(rules_, figures_, then);
+        if (!then.available()) {
+            left.reason = FitReason::loan;
+            return left;
+        }
+        left.over_monthly = over(then.monthly.total(), question_.limits.monthly);
+        left.over_cash = over(then.cash.needed(), question_.limits.cash);
+        const bool within = left.over_monthly.is_zero() && left.over_cash.is_zero();
+        left.reason = within ? FitReason::rule : FitReason::limits;
+        if (within) left.rule = "in the place of what is worth more";
+        return left;
+    }
+
+    /// The dearest wish that the limits keep out: how far they would have to go, and what the best
+    /// choice that holds it would give up.
+    void tell_next(FitSearch& search) {
+        const auto left =
+            std::find_if(home_.left_out.begin(), home_.left_out.end(),
+                         [](const FitLeftOut& one) { return one.reason == FitReason::limits; });
+        if (left == home_.left_out.end()) return;
+        const auto item =
+            std::find_if(items_.items.begin(), items_.items.end(), [&](const FitItem& one) {
+                return one.wish >= 0 && described_wish(one.wish).id == left->wish.id &&
+                       wish_at(one.wish).rank == left->wish.rank;
+            });
+        ensure(item != items_.items.end(), "a wish left out by the limits is an item");
+        const int index = static_cast<int>(item - items_.items.begin());
+        const FitFound with = search.best(question_.nodes, watch(), index);
+        FitNext next{left->wish, left->over_monthly, left->over_cash, with.any, {}, {}, {}, {}};
+        if (with.any) {
+            next.give_up = wishes_lacking(found_.taken, with.taken, index);
+            next.gained = wishes_lacking(with.taken, found_.taken, index);
+        }
+        next.worth = Decimal::billionths(with.worth);
+        next.proven = with.proven();
+        home_.next = std::move(next);
+    }
+
+    /// Names of the wishes in `these` that are not in `those`.
+    [[nodiscard]] std::vector<std::string>
+    wishes_lacking(const std::vector<int>& these, const std::vector<int>& those, int but) const {
+        std::vector<std::string> names;
+        for (const int index : these) {
+            const FitItem& item = at(items_.items, index);
+            if (item.wish < 0 || index == but) continue;
+            if (std::find(those.begin(), those.end(), index) != those.end()) continue;
+            const std::string level =
+                level_name(at(book_.options, item.pick.option), item.pick.level);
+            names.push_back(at(book_.options, item.pick.option).name +
+                            (level.empty() ? "" : ": " + level));
+        }
+        return names;
+    }
+
+    const Sitting& sitting_;
+    const PriceBook& book_;
+    const ScenarioRules& rules_;
+    const FitQuestion& question_;
+    const FitWatch& watch_;
+    Selection selection_;
+    FitItems items_;
+    FitFound found_;
+    Selection chosen_;
+    LoanFigures figures_;
+    FitHome home_;
+};
+
+/// The inquiry's lot, and with `lots` every other that is free and that the plan fits.
+std::vector<int> lots_to_try(const Sitting& sitting, bool lots) {
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    std::vector<int> tried{selection.lot};
+    for (std::size_t i = 0; lots && i < book.lots.size(); ++i) {
+        const Lot& lot = book.lots[i];
+        const int index = static_cast<int>(i);
+        if (index == selection.lot || lot.status != LotStatus::free) continue;
+        if (allows(lot.plans, selection.plan)) tried.push_back(index);
+    }
+    return tried;
+}
+
+/// Of two homes the better: one that fits, of more worth, of the lower price.
+bool better(const FitHome& a, const FitHome& b) {
+    if (a.fits != b.fits) return a.fits;
+    if (!a.fits) return a.barred.empty() && !b.barred.empty();
+    return a.worth != b.worth ? a.worth > b.worth : a.price < b.price;
+}
+
+} // namespace
+
+FitAnswer fit(const Sitting& sitting, const FitQuestion& question, const FitWatch& watch) {
+    FitAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.limits = question.limits;
+    answer.lots = question.lots;
+    const PricedHome now = price_home(sitting.book(), sitting.inquiry().selection);
+    for (std::size_t i = 0; i < sitting.rules().size(); ++i) {
+        if (question.scenario && *question.scenario != i) continue;
+        const ScenarioRules& rules = sitting.rules()[i];
+        FitScenario scenario;
+        scenario.terms =
+            scenario_answer(sitting, rules, loan_figures(rules, now, sitting.inquiry().facts))
+                .terms;
+        for (const int lot : lots_to_try(sitting, question.lots)) {
+            scenario.homes.push_back(Fitting(sitting, i, lot, question, watch).home());
+            if (better(scenario.homes.back(), scenario.homes[scenario.best])) {
+                scenario.best = scenario.homes.size() - 1;
+            }
+        }
+        answer.scenarios.push_back(std::move(scenario));
+    }
+    return answer;
+}
+
+} // namespace quoin

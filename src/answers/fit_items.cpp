@@ -1,0 +1,243 @@
+// Turning wishes, and what they need, into items of the search.
+#include "fit_items.hpp"
+
+#include <algorithm>
+
+#include <quoin/home/priced_home.hpp>
+
+namespace quoin {
+namespace {
+
+Selection only_with(const Selection& selection, std::vector<Pick> picks) {
+    Selection other = selection;
+    other.picks = std::move(picks);
+    other.requests.clear();
+    other.incentives.clear();
+    return other;
+}
+
+/// Whether a selected form of an option is at least what is wished for.
+bool at_least(const PriceBook& book, const Pick& selected, const Pick& wished) {
+    const Option& option = at(book.options, wished.option);
+    const auto quantity = [&](const Pick& pick) {
+        return pick.quantity.value_or(option.quantity.usual);
+    };
+    switch (option.kind) {
+    case OptionKind::choice:
+        return selected.choice == wished.choice;
+    case OptionKind::allowance:
+        return selected.spend.value_or(Money{}) >= wished.spend.value_or(Money{});
+    case OptionKind::levels:
+        if (selected.level != wished.level) return selected.level > wished.level;
+        [[fallthrough]];
+    default:
+        return quantity(selected) >= quantity(wished);
+    }
+}
+
+class Gathering {
+  public:
+    Gathering(const PriceBook& book, const Inquiry& inquiry, const Selection& selection)
+        : book_(book), inquiry_(inquiry), selection_(selection) {}
+
+    FitItems gather() {
+        for (std::size_t i = 0; i < inquiry_.wishes.size(); ++i) add_wish(static_cast<int>(i));
+        for (std::size_t i = 0; i < found_.items.size(); ++i) add_needed(i); // grows as it goes
+        for (std::size_t i = 0; i < found_.items.size(); ++i) link(i);
+        for (const Pick& pick : selection_.picks) found_.selected.push_back(price_of(pick));
+        for (FitItem& item : found_.items) item.price = price_of(item.pick);
+        return std::move(found_);
+    }
+
+  private:
+    [[nodiscard]] int selected_index(int option) const {
+        for (std::size_t i = 0; i < selection_.picks.size(); ++i) {
+            if (selection_.picks[i].option == option) return static_cast<int>(i);
+        }
+        return -1;
+    }
+
+    /// Why a pick can be in no choice on this selection, as it is and stays.
+    [[nodiscard]] std::optional<Conflict> barrier(const Pick& pick) const {
+        auto barred = barriers(book_, selection_, pick.option);
+        std::erase_if(barred, [&](const Conflict& one) {
+            return one.barrier == Barrier::past_cutoff && pick.agreed;
+        });
+        if (!barred.empty()) return barred.front();
+        for (const Pick& other : selection_.picks) {
+            if (other.option == pick.option) continue;
+            if (exclude_each_other(book_, pick.option, other.option)) {
+                return Conflict{Barrier::excludes, pick.option, {{other.option, -1}}, {}};
+            }
+        }
+        return std::nullopt;
+    }
+
+    void add_wish(int index) {
+        const Wish& wish = inquiry_.wishes[static_cast<std::size_t>(index)];
+        FitAside aside{index, false, std::nullopt, {}};
+        const int selected = selected_index(wish.pick.option);
+        const bool choice = at(book_.options, wish.pick.option).kind == OptionKind::choice;
+        if (selected >= 0 && at_least(book_, at(selection_.picks, selected), wish.pick)) {
+            aside.held = true;
+        } else if (selected >= 0 && choice) {
+            aside.why = "another choice of it is selected";
+        } else if (!level_offered(book_, wish.pick, selection_.plan)) {
+            aside.why = "not offered on this plan";
+        } else if (auto conflict = barrier(wish.pick)) {
+            aside.conflict = std::move(conflict);
+        } else {
+            FitItem item;
+            item.pick = wish.pick;
+            item.wish = index;
+            item.worth = inquiry_.worth_of(wish).billionths();
+            item.must = wish.must;
+            item.replaces = selected;
+            found_.items.push_back(std::move(item));
+            return;
+        }
+        found_.aside.push_back(std::move(aside));
+    }
+
+    /// The least pick that fulfils a reference, if it can be had here.
+    [[nodiscard]] std::optional<Pick> helper_for(OptionRef ref) const {
+        const Option& option = at(book_.options, ref.option);
+        Pick pick;
+        pick.option = ref.option;
+        if (option.kind == OptionKind::choice) pick.choice = 0;
+        if (option.kind == OptionKind::levels) pick.level = std::max(ref.level, 0);
+        if (!level_offered(book_, pick, selection_.plan) || barrier(pick)) return std::nullopt;
+        return pick;
+    }
+
+    void add_needed(std::size_t index) {
+        const int option = found_.items[index].pick.option;
+        for (const auto& need : at(book_.options, option).needs) {
+            if (held(need)) continue;
+            for (const OptionRef& ref : need) {
+                const auto pick = helper_for(ref);
+                if (!pick || is_item(*pick)) continue;
+                FitItem item;
+                item.pick = *pick;
+                item.replaces = selected_index(pick->option);
+                found_.items.push_back(std::move(item));
+            }
+        }
+    }
+    [[nodiscard]] bool is_item(const Pick& pick) const {
+        return std::any_of(found_.items.begin(), found_.items.end(), [&](const FitItem& item) {
+            return item.pick.option == pick.option && item.pick.level == pick.level;
+        });
+    }
+    [[nodiscard]] bool held(const std::vector<OptionRef>& need) const {
+        return std::any_of(need.begin(), need.end(),
+                           [&](const OptionRef& ref) { return holds(book_, selection_, ref); });
+    }
+    [[nodiscard]] bool fulfils(const Pick& pick, OptionRef ref) const {
+        return holds(book_, only_with(selection_, {pick}), ref);
+    }
+
+    void link(std::size_t index) {
+        FitItem& item = found_.items[index];
+        for (std::size_t k = 0; k < found_.items.size(); ++k) {
+            if (k == index) continue;
+            const Pick& other = found_.items[k].pick;
+            if (other.option == item.pick.option ||
+                exclude_each_other(book_, item.pick.option, other.option)) {
+                item.clashes.push_back(static_cast<int>(k));
+            }
+        }
+        for (const auto& need : at(book_.options, item.pick.option).needs) {
+            if (held(need)) continue;
+            std::vector<int> by;
+            for (std::size_t k = 0; k < found_.items.size(); ++k) {
+                const Pick& pick = found_.items[k].pick;
+                const bool any = std::any_of(need.begin(), need.end(), [&](const OptionRef& ref) {
+                    return fulfils(pick, ref);
+                });
+                if (any) by.push_back(static_cast<int>(k));
+            }
+            item.needs.push_back(std::move(by));
+        }
+    }
+
+    [[nodiscard]] Money options_of(std::vector<Pick> picks) const {
+        return price_home(book_, only_with(selection_, std::move(picks))).options;
+    }
+
+    /// Alone, or beside what the selections bring; and beside each package among the items.
+    [[nodiscard]] FitPrice price_of(const Pick& pick) const {
+        FitPrice price;
+        const auto brings = [&](const Pick& package) {
+            const auto& parts = at(book_.options, package.option).parts;
+            return package.option != pick.option &&
+                   std::any_of(parts.begin(), parts.end(),
+                               [&](const OptionRef& part) { return part.option == pick.option; });
+        };
+        std::vector<Pick> packages;
+        for (const Pick& other : selection_.picks) {
+            if (brings(other)) packages.push_back(other);
+        }
+        const auto beside = [&](std::vector<Pick> all) {
+            const Money without = options_of(all);
+            all.push_back(pick);
+            return options_of(all) - without;
+        };
+        price.alone = beside(packages);
+        for (std::size_t k = 0; k < found_.items.size(); ++k) {
+            if (!brings(found_.items[k].pick)) continue;
+            std::vector<Pick> all = packages;
+            std::erase_if(all, [&](const Pick& other) {
+                return other.option == found_.items[k].pick.option;
+            });
+            all.push_back(found_.items[k].pick);
+            price.beside.push_back({static_cast<int>(k), beside(all)});
+        }
+        return price;
+    }
+
+    const PriceBook& book_;
+    const Inquiry& inquiry_;
+    const Selection& selection_;
+    FitItems found_;
+};
+
+} // namespace
+
+Money FitPrice::least() const {
+    Money least = alone;
+    for (const FitGrant& grant : beside) least = std::min(least, grant.amount);
+    return least;
+}
+
+Money FitPrice::most() const {
+    Money most = alone;
+    for (const FitGrant& grant : beside) most = std::max(most, grant.amount);
+    return most;
+}
+
+FitItems fit_items(const PriceBook& book, const Inquiry& inquiry, const Selection& selection) {
+    return Gathering(book, inquiry, selection).gather();
+}
+
+Selection with_items(const FitItems& items, const Selection& selection,
+                     const std::vector<int>& taken) {
+    Selection home = selection;
+    for (const int index : taken) {
+        const FitItem& item = at(items.items, index);
+        if (item.replaces >= 0) {
+            at(home.picks, item.replaces) = item.pick;
+        } else {
+            home.picks.push_back(item.pick);
+        }
+    }
+    return home;
+}
+
+bool level_offered(const PriceBook& book, const Pick& pick, int plan) {
+    const Option& option = at(book.options, pick.option);
+    if (option.kind != OptionKind::levels) return true;
+    return pick.level >= 0 && at(option.levels, pick.level).price.on(plan).has_value();
+}
+
+} // namespace quoin

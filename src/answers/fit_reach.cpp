@@ -1,0 +1,108 @@
+// Halving the totals of options until what cannot be within the limits has fallen away.
+#include "fit_reach.hpp"
+
+#include <algorithm>
+
+#include <quoin/home/priced_home.hpp>
+#include <quoin/loan/least_figures.hpp>
+
+namespace quoin {
+
+class FitReach::Making {
+  public:
+    Making(const Sitting& sitting, const ScenarioRules& rules, const Selection& selection,
+           const FitLimits& limits)
+        : sitting_(sitting), rules_(rules), selection_(selection), limits_(limits) {
+        for (std::size_t i = 0; i < selection.incentives.size(); ++i) {
+            for (std::size_t k = 0; k < i; ++k) {
+                shared_ = shared_ ||
+                          selection.incentives[i].incentive == selection.incentives[k].incentive;
+            }
+        }
+    }
+
+    std::vector<Stretch> stretches(Stretch all) {
+        constexpr std::int64_t cells = 256;
+        const Money width = all.last - all.first;
+        widest_ = std::max(Money::dollars(1), part_of(width, cells, Rounding::up));
+        split(all);
+        for (Stretch& one : found_) trim(one, all.last);
+        return std::move(found_);
+    }
+
+  private:
+    [[nodiscard]] bool may_fit(Stretch totals) const {
+        const LeastFigures least = least_figures(rules_, sitting_.inquiry().facts, range(totals));
+        return least.possible && least.monthly <= limits_.monthly && least.cash <= limits_.cash;
+    }
+
+    /// Incentives taken off the price do not fall as the options grow, so the price of a total in
+    /// between lies between these. One that is put to several uses may move a dollar from one to
+    /// another for each dollar of options.
+    [[nodiscard]] PriceRange range(Stretch totals) const {
+        const PricedHome low = home_at(sitting_.book(), selection_, totals.first);
+        const PricedHome high = home_at(sitting_.book(), selection_, totals.last);
+        const auto credits = [](const PricedHome& home) {
+            return home.closing_credit + home.points_credit + home.buydown_credit;
+        };
+        PriceRange range;
+        range.least = low.contract_price + low.incentives - high.incentives;
+        range.most = high.contract_price + high.incentives - low.incentives;
+        range.credits = std::max(credits(low), credits(high));
+        if (shared_) {
+            range.credits += (totals.last - totals.first) *
+                             static_cast<std::int64_t>(selection_.incentives.size());
+        }
+        range.flood_zone = low.flood_zone;
+        return range;
+    }
+
+    void split(Stretch totals) {
+        if (!may_fit(totals)) return;
+        const Money width = totals.last - totals.first;
+        if (width > widest_) {
+            const Money middle = totals.first + part_of(width, 2, Rounding::down);
+            split({totals.first, middle});
+            split({middle + Money::cents(1), totals.last});
+        } else if (!found_.empty() && found_.back().last + Money::cents(1) == totals.first) {
+            found_.back().last = totals.last;
+        } else {
+            found_.push_back(totals);
+        }
+    }
+
+    /// Takes off the end of a stretch what its last part can still lose.
+    void trim(Stretch& one, Money last) const {
+        if (one.last == last && may_fit({one.last, one.last})) return;
+        Money first = std::max(one.first, one.last - widest_);
+        while (one.last - first > Money::dollars(1)) {
+            const Money middle = first + part_of(one.last - first, 2, Rounding::down);
+            if (may_fit({middle + Money::cents(1), one.last})) {
+                first = middle + Money::cents(1);
+            } else {
+                one.last = middle;
+            }
+        }
+    }
+
+    const Sitting& sitting_;
+    const ScenarioRules& rules_;
+    const Selection& selection_;
+    const FitLimits& limits_;
+    bool shared_ = false;
+    Money widest_;
+    std::vector<Stretch> found_;
+};
+
+FitReach::FitReach(const Sitting& sitting, const ScenarioRules& rules, const Selection& selection,
+                   const FitLimits& limits, Stretch all)
+    : stretches_(Making(sitting, rules, selection, limits).stretches(all)) {}
+
+std::optional<Money> FitReach::last_at_most(Money top) const {
+    for (auto one = stretches_.rbegin(); one != stretches_.rend(); ++one) {
+        if (one->first <= top) return std::min(one->last, top);
+    }
+    return std::nullopt;
+}
+
+} // namespace quoin

@@ -1,0 +1,284 @@
+// Which wishes fit: the best by trying all, the bound it rests on, and each kind of rule by itself.
+#include <catch.hpp>
+
+#include <algorithm>
+
+#include <quoin/loan/least_figures.hpp>
+#include <quoin/render/fit.hpp>
+
+#include "fit_cases.hpp"
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+std::vector<std::string> ids(const std::vector<FitWish>& wishes) {
+    std::vector<std::string> list;
+    for (const FitWish& wish : wishes) list.push_back(wish.id);
+    std::sort(list.begin(), list.end());
+    return list;
+}
+
+Decimal sum_of(const std::vector<FitWish>& wishes) {
+    Decimal sum;
+    for (const FitWish& wish : wishes) sum = sum + wish.worth;
+    return sum;
+}
+
+/// The answer against every choice there is.
+void check_against_all(const FitCase& one) {
+    TryAll all(one);
+    const FitHome home = one.answer();
+    const std::int64_t best = all.best();
+    INFO(text_of(fit(Sitting(one.desk, one.inquiry), one.question)));
+    CHECK(home.fits == (best >= 0));
+    CHECK((home.proven || !home.barred.empty()));
+    if (best < 0 || !home.fits) return;
+    CHECK(home.worth.billionths() == best);
+    CHECK(home.most == home.worth);
+    CHECK(sum_of(home.chosen) == home.worth);
+    CHECK(home.scenario->monthly.total() <= one.question.limits.monthly);
+    CHECK(home.scenario->cash.needed() <= one.question.limits.cash);
+}
+
+/// Limits that the bare home with options of this total just meets.
+void limit_to(FitCase& one, Money options) {
+    const Sitting sitting(one.desk, one.inquiry);
+    const LoanFigures figures =
+        loan_figures(sitting.rules()[*one.question.scenario],
+                     home_at(one.desk.book, one.inquiry.selection, options), one.inquiry.facts);
+    REQUIRE(figures.available());
+    one.question.limits = {figures.monthly.total(), figures.cash.needed()};
+}
+
+} // namespace
+
+TEST_CASE("No choice of wishes is worth more than the one that is given") {
+    FitCases cases(20261125);
+    int fitting = 0;
+    int left_out = 0;
+    for (int round = 0; round < 240; ++round) {
+        const FitCase one = cases.next(3 + round % 6);
+        INFO("round " << round);
+        check_against_all(one);
+        const FitHome home = one.answer();
+        fitting += home.fits;
+        left_out += !home.left_out.empty();
+    }
+    CHECK(fitting > 120); // and not because nothing ever fits, or everything does
+    CHECK(left_out > 60);
+}
+
+TEST_CASE("Sixteen wishes are chosen as well as by trying all") {
+    FitCases cases(1625);
+    for (int round = 0; round < 3;) {
+        const FitCase one = cases.next(14 + round);
+        if (TryAll(one).size() > 17) continue;
+        check_against_all(one);
+        ++round;
+    }
+}
+
+TEST_CASE("No price in a range has a smaller month or cash than the least that is said") {
+    FitCases cases(77);
+    int possible = 0;
+    for (int round = 0; round < 300; ++round) {
+        const FitCase one = cases.next(2);
+        const Sitting sitting(one.desk, one.inquiry);
+        const ScenarioRules& rules = sitting.rules()[*one.question.scenario];
+        const Money first = Money::cents(cases.below(20'000'000) - 5'000'000);
+        const Money width = Money::cents(1 + cases.below(round % 2 == 0 ? 50'000 : 9'000'000));
+        const auto home = [&](Money options) {
+            return home_at(one.desk.book, one.inquiry.selection, options);
+        };
+        const auto credits = [&](Money options) {
+            const PricedHome at = home(options);
+            return at.closing_credit + at.points_credit + at.buydown_credit;
+        };
+        PriceRange range{home(first).contract_price, home(first + width).contract_price, {}, false};
+        range.credits = std::max(credits(first), credits(first + width));
+        range.flood_zone = home(first).flood_zone;
+        const LeastFigures least = least_figures(rules, one.inquiry.facts, range);
+        possible += least.possible;
+        for (int i = 0; i < 12; ++i) {
+            const Money options =
+                i == 0   ? first
+                : i == 1 ? first + width
+                         : first + Money::cents(cases.below(static_cast<int>(width.count())));
+            const LoanFigures figures = loan_figures(rules, home(options), one.inquiry.facts);
+            if (!figures.available()) continue;
+            CHECK(least.possible);
+            CHECK(least.monthly <= figures.monthly.total());
+            CHECK(least.cash <= figures.cash.needed());
+        }
+    }
+    CHECK(possible > 200);
+}
+
+TEST_CASE("A narrow range is bounded within a few dollars of its own figures") {
+    const Sitting sitting = six_programs().sitting();
+    const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
+    for (const ScenarioRules& rules : sitting.rules()) {
+        const LoanFigures figures = loan_figures(rules, home, sitting.inquiry().facts);
+        if (!figures.available()) continue;
+        const Money credit = home.closing_credit + home.points_credit + home.buydown_credit;
+        const LeastFigures least =
+            least_figures(rules, sitting.inquiry().facts,
+                          {home.contract_price, home.contract_price, credit, home.flood_zone});
+        CHECK(least.monthly >= figures.monthly.total() - Money::dollars(2));
+        CHECK(least.cash >= figures.cash.needed() - Money::dollars(20));
+    }
+}
+
+TEST_CASE("A wish brings what it needs along, and what that needs") {
+    FitCase one = bare_case();
+    const int pipe = one.add_option("pipe", money("700"));
+    const int stove = one.add_option("stove", money("2500"));
+    const int hood = one.add_option("hood", money("900"));
+    at(one.desk.book.options, stove).needs = {{{pipe, -1}}};
+    at(one.desk.book.options, hood).needs = {{{stove, -1}}};
+    one.wish(hood);
+    limit_to(one, money("4100"));
+    const FitHome home = one.answer();
+    CHECK(ids(home.chosen) == std::vector<std::string>{"hood"});
+    CHECK(home.along.size() == 2);
+    limit_to(one, money("4000"));
+    CHECK(one.answer().chosen.empty());
+    CHECK(one.answer().left_out.front().along == std::vector<std::string>{"pipe", "stove"});
+}
+
+TEST_CASE("The cheaper of two ways to meet a need leaves room for another wish") {
+    FitCase one = bare_case();
+    const int dear = one.add_option("dear", money("5000"));
+    const int cheap = one.add_option("cheap", money("1000"));
+    const int stove = one.add_option("stove", money("2000"));
+    const int lamp = one.add_option("lamp", money("3000"));
+    at(one.desk.book.options, stove).needs = {{{dear, -1}, {cheap, -1}}};
+    one.wish(stove);
+    one.wish(lamp);
+    limit_to(one, money("6000"));
+    const FitHome home = one.answer();
+    CHECK(ids(home.chosen) == std::vector<std::string>{"lamp", "stove"});
+    REQUIRE(home.along.size() == 1);
+    CHECK(home.along.front().id == "cheap");
+}
+
+TEST_CASE("Of two wishes that exclude each other the one of more worth is chosen, weight first") {
+    FitCase one = bare_case();
+    const int deck = one.add_option("deck", money("5000"));
+    const int porch = one.add_option("porch", money("5000"));
+    at(one.desk.book.options, deck).excludes = {porch};
+    one.wish(deck);
+    one.wish(porch);
+    CHECK(ids(one.answer().chosen) == std::vector<std::string>{"deck"});
+    CHECK(one.answer().left_out.front().reason == FitReason::rule);
+    one.inquiry.wishes[1].weight = decimal("2.5"); // against two by rank
+    CHECK(ids(one.answer().chosen) == std::vector<std::string>{"porch"});
+    one.inquiry.wishes[0].must = true;
+    CHECK(ids(one.answer().chosen) == std::vector<std::string>{"deck"});
+}
+
+TEST_CASE("A quantity is charged and weighed as it is wished for") {
+    FitCase one = bare_case();
+    const int lights = one.add_option("lights", money("200"));
+    Option& option = at(one.desk.book.options, lights);
+    option.quantity.from = Quantity::From::buyer;
+    option.quantity.highest = decimal("20");
+    one.wish(lights).pick.quantity = decimal("8");
+    limit_to(one, money("1600"));
+    CHECK(one.answer().chosen.size() == 1);
+    CHECK(one.answer().chosen.front().price == money("1600"));
+    limit_to(one, money("1500"));
+    const FitHome home = one.answer();
+    CHECK(home.chosen.empty());
+    REQUIRE(home.next);
+    CHECK(home.next->raise_monthly + home.next->raise_cash > Money{});
+}
+
+TEST_CASE("A limit below the home itself is missed by as much as is said") {
+    FitCase one = bare_case();
+    one.wish(one.add_option("deck", money("5000")));
+    limit_to(one, Money{});
+    one.question.limits.monthly = one.question.limits.monthly - money("12.34");
+    const FitHome home = one.answer();
+    CHECK_FALSE(home.fits);
+    CHECK(home.proven);
+    CHECK(home.over_monthly == money("12.34"));
+    CHECK(home.over_cash == Money{});
+}
+
+TEST_CASE("A must-have that the limits do not hold leaves nothing to choose, and is priced") {
+    FitCase one = bare_case();
+    one.wish(one.add_option("deck", money("5000"))).must = true;
+    one.wish(one.add_option("lamp", money("100")));
+    limit_to(one, money("4000"));
+    const FitHome home = one.answer();
+    CHECK_FALSE(home.fits);
+    CHECK(ids(home.chosen) == std::vector<std::string>{"deck"});
+    CHECK(home.over_monthly + home.over_cash > Money{});
+}
+
+TEST_CASE("A must-have that is not for this lot bars it, and another lot is better") {
+    FitCase one = bare_case();
+    const int deck = one.add_option("deck", money("500"));
+    int other = -1;
+    for (std::size_t i = 0; i < one.desk.book.lots.size(); ++i) {
+        const Lot& lot = one.desk.book.lots[i];
+        const bool can =
+            lot.status == LotStatus::free && static_cast<int>(i) != one.inquiry.selection.lot;
+        if (can && allows(lot.plans, one.inquiry.selection.plan)) other = static_cast<int>(i);
+    }
+    REQUIRE(other >= 0);
+    at(one.desk.book.options, deck).only.lots = {other};
+    one.wish(deck).must = true;
+    one.question.lots = true;
+    const FitAnswer answer = fit(Sitting(one.desk, one.inquiry), one.question);
+    const FitScenario& scenario = answer.scenarios.front();
+    CHECK_FALSE(scenario.homes.front().barred.empty());
+    CHECK(scenario.homes[scenario.best].lot == at(one.desk.book.lots, other).id);
+    CHECK(ids(scenario.homes[scenario.best].chosen) == std::vector<std::string>{"deck"});
+}
+
+TEST_CASE("A stopped search says how much better a choice could be, and never too little") {
+    FitCases cases(5);
+    for (int round = 0; round < 40; ++round) {
+        FitCase one = cases.next(8);
+        const FitHome whole = one.answer();
+        one.question.nodes = 1 + round % 7;
+        const FitHome stopped = one.answer();
+        if (!whole.barred.empty() || !stopped.barred.empty()) continue;
+        CHECK(stopped.nodes <= one.question.nodes);
+        if (whole.fits) CHECK(stopped.most >= whole.worth);
+        if (stopped.fits) CHECK(stopped.worth <= whole.worth);
+        if (stopped.proven && stopped.fits) CHECK(stopped.worth == whole.worth);
+    }
+}
+
+TEST_CASE("What is left out would add what adding it to the chosen home adds") {
+    const Sitting sitting = six_programs().sitting();
+    FitQuestion question;
+    question.limits = {Money::dollars(3900), Money::dollars(60'000)};
+    for (const FitScenario& scenario : fit(sitting, question).scenarios) {
+        const FitHome& home = scenario.homes.front();
+        for (const FitLeftOut& left : home.left_out) {
+            if (left.reason != FitReason::limits) continue;
+            const Money month = home.scenario->monthly.total() + left.added->per_month;
+            CHECK(left.over_monthly == std::max(month - question.limits.monthly, Money{}));
+            CHECK((left.over_monthly > Money{} || left.over_cash > Money{}));
+        }
+    }
+}
+
+TEST_CASE("A wish without a weight is worth n + 1 less its place by rank") {
+    Inquiry inquiry;
+    for (const int rank : {10, 10, 3, 40}) {
+        Wish wish;
+        wish.rank = rank;
+        inquiry.wishes.push_back(wish);
+    }
+    std::vector<std::string> worths;
+    for (const Wish& wish : inquiry.wishes) worths.push_back(inquiry.worth_of(wish).text());
+    CHECK(worths == std::vector<std::string>{"3", "3", "4", "1"});
+}

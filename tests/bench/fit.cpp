@@ -1,0 +1,69 @@
+// Choosing wishes: the example with 25 of them, and generated price books of 200 options.
+#include <benchmark/benchmark.h>
+
+#include <quoin/answers/fit.hpp>
+
+#include "answers/fit_cases.hpp"
+
+namespace {
+
+using namespace quoin;
+using namespace quoin::test;
+
+/// The example's home without selections, and a wish for each of its first 25 options that cost.
+FitCase example_with_wishes(std::size_t scenario) {
+    FitCase one;
+    Inquiry& inquiry = one.inquiry;
+    inquiry.selection.picks.clear();
+    inquiry.wishes.clear();
+    for (std::size_t i = 0; i < one.desk.book.options.size() && inquiry.wishes.size() < 25; ++i) {
+        const Option& option = one.desk.book.options[i];
+        if (option.kind == OptionKind::choice || option.kind == OptionKind::allowance) continue;
+        Wish& wish = one.wish(static_cast<int>(i));
+        if (option.kind == OptionKind::levels) {
+            wish.pick.level = static_cast<int>(option.levels.size()) - 1;
+        }
+    }
+    one.question.scenario = scenario;
+    return one;
+}
+
+/// Limits that a home with this total of options just meets.
+void limit_to(FitCase& one, Money options) {
+    const Sitting sitting(one.desk, one.inquiry);
+    const LoanFigures figures =
+        loan_figures(sitting.rules()[*one.question.scenario],
+                     home_at(one.desk.book, one.inquiry.selection, options), one.inquiry.facts);
+    if (figures.available()) {
+        one.question.limits = {figures.monthly.total(), figures.cash.needed()};
+    }
+}
+
+void report(benchmark::State& state, const FitHome& home) {
+    state.counters["nodes"] = static_cast<double>(home.nodes);
+    state.counters["proven"] = home.proven;
+    state.counters["gap_billionths"] = static_cast<double>((home.most - home.worth).billionths());
+    state.counters["worth_billionths"] = static_cast<double>(home.worth.billionths());
+}
+
+void fit_example(benchmark::State& state) {
+    FitCase one = example_with_wishes(static_cast<std::size_t>(state.range(0)));
+    limit_to(one, Money::dollars(42'000));
+    FitHome home;
+    for (auto _ : state) home = one.answer();
+    report(state, home);
+}
+BENCHMARK(fit_example)->DenseRange(0, 5)->Unit(benchmark::kMillisecond);
+
+void fit_generated(benchmark::State& state) {
+    FitCases cases(static_cast<std::uint64_t>(state.range(0)));
+    FitCase one = cases.next(60, 200);
+    one.inquiry.wishes[0].must = false;
+    limit_to(one, Money::dollars(120'000));
+    FitHome home;
+    for (auto _ : state) home = one.answer();
+    report(state, home);
+}
+BENCHMARK(fit_generated)->DenseRange(1, 6)->Iterations(1)->Unit(benchmark::kMillisecond);
+
+} // namespace
