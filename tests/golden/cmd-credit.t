@@ -125,56 +125,56 @@ prepared by Sales desk, Oxbarrow Meadow
 contract price without it $497,660.00
 
 Conventional, 5 % down, 30 years: $3,957.34 a month without it. Conventional fixed: 6.375 % note
-  rate, -0.125 points, APR 6.846 %, 30 years, $24,883.00 down (5.00 %), LTV 95.00 %, 180-day lock
+  rate, -0.125 points, APR 6.848 %, 30 years, $24,883.00 down (5.00 %), LTV 95.00 %, 180-day lock
   Interested parties may give 3 % of the value, $14,929.80; $7,500.00 of it is taken already.
 
                                                      a month  after three
   each use by itself          note rate       APR        now        years  cash needed  no use for
-  without it                    6.375 %   6.846 %  $3,957.34    $3,957.34   $28,004.92       $0.00
-  off the price                 6.375 %   6.847 %  $3,878.65    $3,878.65   $27,362.05       $0.00
-  closing costs and prepaids    6.375 %   6.846 %  $3,957.34    $3,957.34   $24,883.00   $6,878.08
-  points: 1.375 points          6.000 %   6.457 %  $3,842.37    $3,842.37   $28,507.33   $3,499.32
-  temporary buydown 1-0         6.375 %   6.846 %  $3,655.25    $3,957.34   $28,004.92   $6,374.92
+  without it                    6.375 %   6.848 %  $3,957.34    $3,957.34   $27,257.45       $0.00
+  off the price                 6.375 %   6.849 %  $3,878.65    $3,878.65   $26,635.00       $0.00
+  closing costs and prepaids    6.375 %   6.848 %  $3,957.34    $3,957.34   $24,883.00   $7,625.55
+  points: 1.375 points          6.000 %   6.459 %  $3,842.37    $3,842.37   $27,759.86   $3,499.32
+  temporary buydown 1-0         6.375 %   6.848 %  $3,655.25    $3,957.34   $27,257.45   $6,374.92
   temporary buydown 2-1: takes $10,693.08
   temporary buydown 3-2-1: takes $21,005.64
 
   what it costs, with what is owed, after       3 years       5 years       7 years      10 years  the whole loan
-  without it                                $625,924.61   $707,374.99   $786,991.25   $902,423.49   $1,401,007.48
-  off the price                             $613,296.68   $693,130.06   $771,166.11   $884,308.25   $1,373,065.26
+  without it                                $625,177.14   $706,627.52   $786,243.78   $901,676.02   $1,400,260.01
+  off the price                             $612,569.63   $692,403.01   $770,439.06   $883,581.20   $1,372,338.21
   closing costs and prepaids                $622,802.69   $704,253.07   $783,869.33   $899,301.57   $1,397,885.56
-  points: 1.375 points                      $621,095.96   $698,988.98   $775,060.53   $885,238.14   $1,358,971.79
-  temporary buydown 1-0                     $622,299.53   $703,749.91   $783,366.17   $898,798.41   $1,397,382.40
+  points: 1.375 points                      $620,348.49   $698,241.51   $774,313.06   $884,490.67   $1,358,224.32
+  temporary buydown 1-0                     $621,552.06   $703,002.44   $782,618.70   $898,050.94   $1,396,634.93
 
   The best of every mix
-  lowest payment now: $4,171.00 off the price, $1,758.05 to points (6.250 % at 0.375 points),
-    $3,573.12 to a 1-0 buydown, $497.83 to prepaids. Note rate 6.250 %, APR 6.716 %: $3,588.53 a
-    month now, $3,886.29 after three years, $27,796.20 cash, $694,978.41 over 5 years.
-  least cash: $6,977.00 off the price, $3,022.23 to prepaids; $0.77 finds nothing left to pay.
-    Note rate 6.375 %, APR 6.847 %: $3,902.43 a month now, $3,902.43 after three years, $24,535.00
-    cash, $694,413.57 over 5 years.
-  least cost over 5 years: $10,000.00 off the price. Note rate 6.375 %, APR 6.847 %: $3,878.65 a
-    month now, $3,878.65 after three years, $27,362.05 cash, $693,130.06 over 5 years.
+  lowest payment now: $4,162.00 off the price, $1,758.09 to points (6.250 % at 0.375 points),
+    $3,573.12 to a 1-0 buydown, $506.79 to prepaids. Note rate 6.250 %, APR 6.718 %: $3,588.60 a
+    month now, $3,886.36 after three years, $27,048.41 cash, $694,243.63 over 5 years.
+  least cash: $7,720.00 off the price, $2,279.91 to prepaids; $0.09 finds nothing left to pay.
+    Note rate 6.375 %, APR 6.849 %: $3,896.59 a month now, $3,896.59 after three years, $24,497.00
+    cash, $693,366.32 over 5 years.
+  least cost over 5 years: $10,000.00 off the price. Note rate 6.375 %, APR 6.849 %: $3,878.65 a
+    month now, $3,878.65 after three years, $26,635.00 cash, $692,403.01 over 5 years.
 
-  Mixes that no other beats in month, cash and cost at once (16 of 33, evenly)
+  Mixes that no other beats in month, cash and cost at once (16 of 29, evenly)
                                                pays of
      off the                                points and    a month               cost over 5
        price  note rate       APR  buydown       costs        now  cash needed        years
-   $4,171.00    6.250 %   6.716 %      1-0   $5,829.00  $3,588.53   $27,796.20  $694,978.41
-   $3,128.00    6.250 %   6.716 %      1-0   $6,872.00  $3,596.02   $26,832.51  $695,419.48
-   $2,650.00    6.250 %   6.716 %      1-0   $7,350.00  $3,599.46   $26,391.09  $695,621.83
-   $5,700.00    6.375 %   6.847 %      1-0   $4,300.00  $3,613.85   $26,922.14  $694,955.63
-   $4,071.00    6.375 %   6.847 %      1-0   $5,929.00  $3,625.68   $25,410.24  $695,646.75
-   $3,325.00    6.375 %   6.847 %      1-0   $6,675.00  $3,631.10   $24,717.32  $695,963.42
-   $2,698.00    6.000 %   6.458 %     none   $7,302.00  $3,821.74   $27,495.41  $694,353.81
-   $2,649.00    6.000 %   6.458 %     none   $7,350.33  $3,822.12   $27,450.56  $694,374.95
-   $4,095.00    6.125 %   6.588 %     none   $5,905.00  $3,848.88   $26,467.68  $694,388.04
-   $7,814.00    6.250 %   6.716 %     none   $2,186.00  $3,857.91   $27,614.88  $693,436.96
-   $2,650.00    6.125 %   6.588 %     none   $7,350.00  $3,860.01   $25,128.89  $694,996.78
-   $6,837.00    6.250 %   6.716 %     none   $3,163.00  $3,865.51   $26,705.48  $693,850.06
-  $10,000.00    6.375 %   6.847 %     none       $0.00  $3,878.65   $27,362.05  $693,130.06
-   $4,632.00    6.250 %   6.716 %     none   $5,368.00  $3,882.70   $24,652.41  $694,783.77
-   $8,750.00    6.375 %   6.847 %     none   $1,250.00  $3,888.48   $26,192.88  $693,660.66
-   $6,977.00    6.375 %   6.847 %     none   $3,022.23  $3,902.43   $24,535.00  $694,413.57
+   $4,162.00    6.250 %   6.718 %      1-0   $5,838.00  $3,588.60   $27,048.41  $694,243.63
+   $3,641.00    6.250 %   6.718 %      1-0   $6,359.00  $3,592.35   $26,566.07  $694,463.50
+   $2,649.00    6.250 %   6.718 %      1-0   $7,350.33  $3,599.46   $25,648.74  $694,880.80
+   $6,501.00    6.375 %   6.848 %      1-0   $3,499.00  $3,608.03   $26,931.72  $693,881.39
+   $4,875.00    6.375 %   6.848 %      1-0   $5,125.00  $3,619.83   $25,419.41  $694,567.29
+   $4,081.00    6.375 %   6.848 %      1-0   $5,919.00  $3,625.61   $24,679.79  $694,903.29
+   $2,692.00    6.000 %   6.459 %     none   $7,308.00  $3,821.79   $26,747.59  $693,614.28
+   $2,649.00    6.000 %   6.459 %     none   $7,350.33  $3,822.12   $26,708.50  $693,632.89
+   $5,449.00    6.125 %   6.590 %     none   $4,551.00  $3,838.44   $26,985.28  $693,080.41
+   $4,086.00    6.125 %   6.590 %     none   $5,914.00  $3,848.95   $25,719.77  $693,652.26
+   $3,023.00    6.125 %   6.590 %     none   $6,977.00  $3,857.15   $24,732.72  $694,099.01
+   $7,797.00    6.250 %   6.718 %     none   $2,203.00  $3,858.04   $26,867.65  $692,712.44
+   $5,847.00    6.250 %   6.718 %     none   $4,153.00  $3,873.24   $25,047.69  $693,533.97
+   $5,382.00    6.250 %   6.718 %     none   $4,617.65  $3,876.86   $24,614.00  $693,730.11
+   $8,750.00    6.375 %   6.849 %     none   $1,250.00  $3,888.48   $25,463.28  $692,931.06
+   $7,720.00    6.375 %   6.849 %     none   $2,279.91  $3,896.59   $24,497.00  $693,366.32
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
 on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a
@@ -215,58 +215,58 @@ prepared by Sales desk, Oxbarrow Meadow
 contract price without it $395,725.00
 
 Conventional, 3 % down: $3,550.09 a month without it. Conventional fixed: 6.500 % note rate,
-  0.000 points, APR 7.815 %, 30 years, $11,872.00 down (3.00 %), LTV 97.00 %, 180-day lock
+  0.000 points, APR 7.817 %, 30 years, $11,872.00 down (3.00 %), LTV 97.00 %, 180-day lock
   Interested parties may give 3 % of the value, $11,871.75.
 
                                                      a month  after three
   each use by itself          note rate       APR        now        years  cash needed  no use for
-  without it                    6.500 %   7.815 %  $3,550.09    $3,550.09   $21,171.51       $0.00
-  off the price                 6.500 %   7.816 %  $3,461.41    $3,461.41   $20,725.20       $0.00
-  closing costs and prepaids    6.500 %   7.815 %  $3,550.09    $3,550.09   $11,872.00     $700.49
-  points: 2.500 points          5.875 %   7.136 %  $3,394.52    $3,394.52   $21,091.47     $403.67
-  temporary buydown 1-0         6.500 %   7.815 %  $3,303.36    $3,550.09   $21,171.51   $7,039.24
-  temporary buydown 2-1         6.500 %   7.815 %  $3,068.81    $3,550.09   $21,171.51   $1,263.88
+  without it                    6.500 %   7.817 %  $3,550.09    $3,550.09   $20,615.23       $0.00
+  off the price                 6.500 %   7.818 %  $3,461.41    $3,461.41   $20,189.77       $0.00
+  closing costs and prepaids    6.500 %   7.817 %  $3,550.09    $3,550.09   $11,872.00   $1,256.77
+  points: 2.500 points          5.875 %   7.139 %  $3,394.52    $3,394.52   $20,535.19     $403.67
+  temporary buydown 1-0         6.500 %   7.817 %  $3,303.36    $3,550.09   $20,615.23   $7,039.24
+  temporary buydown 2-1         6.500 %   7.817 %  $3,068.81    $3,550.09   $20,615.23   $1,263.88
   temporary buydown 3-2-1: takes $17,166.60
 
   what it costs, with what is owed, after       3 years       5 years       7 years      10 years  the whole loan
-  without it                                $519,075.28   $593,505.58   $666,444.73   $772,598.29   $1,192,111.15
-  off the price                             $506,084.01   $578,658.18   $649,778.85   $753,287.00   $1,162,445.68
+  without it                                $518,519.00   $592,949.30   $665,888.45   $772,042.01   $1,191,554.87
+  off the price                             $505,548.58   $578,122.75   $649,243.42   $752,751.57   $1,161,910.25
   closing costs and prepaids                $509,775.77   $584,206.07   $657,145.22   $763,298.78   $1,182,811.64
-  points: 2.500 points                      $511,781.38   $581,398.06   $649,540.83   $748,584.34   $1,132,052.76
-  temporary buydown 1-0                     $516,114.52   $590,544.82   $663,483.97   $769,637.53   $1,189,150.39
-  temporary buydown 2-1                     $510,339.16   $584,769.46   $657,708.61   $763,862.17   $1,183,375.03
+  points: 2.500 points                      $511,225.10   $580,841.78   $648,984.55   $748,028.06   $1,131,496.48
+  temporary buydown 1-0                     $515,558.24   $589,988.54   $662,927.69   $769,081.25   $1,188,594.11
+  temporary buydown 2-1                     $509,782.88   $584,213.18   $657,152.33   $763,305.89   $1,182,818.75
 
   The best of every mix
-  lowest payment now: $1,311.00 off the price, $8,689.00 to a 2-1 buydown. Note rate 6.500 %,
-    APR 7.815 %: $3,058.78 a month now, $3,538.47 after three years, $21,131.69 cash, $655,571.40
+  lowest payment now: $1,309.00 off the price, $8,691.00 to a 2-1 buydown. Note rate 6.500 %,
+    APR 7.817 %: $3,058.79 a month now, $3,538.48 after three years, $20,576.10 cash, $655,018.76
     over 7 years.
-  least cash: $710.00 off the price, $5,021.00 to closing costs, $4,268.10 to prepaids; $0.90
-    finds nothing left to pay. Note rate 6.500 %, APR 7.815 %: $3,543.79 a month now, $3,543.79
-    after three years, $11,851.00 cash, $655,971.54 over 7 years.
-  least cost over 7 years: $2,963.00 off the price, $7,037.00 to points (6.000 % at 1.875
-    points). Note rate 6.000 %, APR 7.278 %: $3,399.94 a month now, $3,399.94 after three years,
-    $21,082.06 cash, $648,184.46 over 7 years.
+  least cash: $1,272.00 off the price, $4,465.21 to closing costs, $4,261.97 to prepaids; $0.82
+    finds nothing left to pay. Note rate 6.500 %, APR 7.817 %: $3,538.80 a month now, $3,538.80
+    after three years, $11,834.00 cash, $655,043.20 over 7 years.
+  least cost over 7 years: $2,957.00 off the price, $7,043.00 to points (6.000 % at 1.875
+    points). Note rate 6.000 %, APR 7.280 %: $3,399.98 a month now, $3,399.98 after three years,
+    $20,527.12 cash, $647,637.30 over 7 years.
 
-  Mixes that no other beats in month, cash and cost at once (16 of 63, evenly)
+  Mixes that no other beats in month, cash and cost at once (16 of 62, evenly)
                                                pays of
      off the                                points and    a month               cost over 7
        price  note rate       APR  buydown       costs        now  cash needed        years
-   $1,311.00    6.500 %   7.815 %      2-1   $8,689.00  $3,058.78   $21,131.69  $655,571.40
-     $655.00    6.500 %   7.815 %      2-1   $9,345.00  $3,063.79   $20,519.69  $656,008.07
-       $0.00    6.500 %   7.815 %      2-1  $10,000.00  $3,068.81   $19,907.63  $656,444.73
-   $1,206.00    6.125 %   7.407 %      1-0   $8,794.00  $3,204.24   $20,436.61  $650,779.83
-     $241.00    6.125 %   7.407 %      1-0   $9,759.00  $3,211.98   $19,534.60  $651,411.11
-     $966.00    6.250 %   7.545 %      1-0   $9,034.00  $3,235.71   $18,331.42  $652,394.45
-   $1,445.00    6.375 %   7.683 %      1-0   $8,555.00  $3,261.54   $16,903.22  $653,539.15
-       $0.00    6.500 %   7.815 %      1-0  $10,000.00  $3,303.36   $14,132.27  $656,444.73
-     $251.00    5.875 %   7.136 %     none   $9,749.00  $3,392.38   $20,922.13  $648,974.17
-       $0.00    5.875 %   7.136 %     none  $10,000.00  $3,394.52   $20,687.80  $649,137.16
-   $1,851.00    6.000 %   7.275 %     none   $8,149.00  $3,409.43   $20,040.36  $648,906.47
-     $740.00    6.000 %   7.275 %     none   $9,260.00  $3,418.95   $18,998.66  $649,630.08
-   $1,839.00    6.125 %   7.407 %     none   $8,161.00  $3,440.34   $18,134.19  $650,365.80
-   $2,561.00    6.250 %   7.545 %     none   $7,439.00  $3,465.01   $16,923.17  $651,344.64
-   $3,275.00    6.375 %   7.683 %     none   $6,725.00  $3,489.83   $15,712.22  $652,328.35
-     $710.00    6.500 %   7.815 %     none   $9,289.10  $3,543.79   $11,851.00  $655,971.54
+   $1,309.00    6.500 %   7.817 %      2-1   $8,691.00  $3,058.79   $20,576.10  $655,018.76
+     $654.00    6.500 %   7.817 %      2-1   $9,346.00  $3,063.80   $19,963.79  $655,453.42
+       $0.00    6.500 %   7.817 %      2-1  $10,000.00  $3,068.81   $19,351.35  $655,888.45
+   $1,203.00    6.125 %   7.410 %      1-0   $8,797.00  $3,204.27   $19,879.95  $650,228.21
+     $240.00    6.125 %   7.410 %      1-0   $9,760.00  $3,211.98   $18,977.99  $650,855.65
+     $964.00    6.250 %   7.548 %      1-0   $9,036.00  $3,235.74   $17,775.12  $651,842.71
+   $1,442.00    6.375 %   7.685 %      1-0   $8,558.00  $3,261.57   $16,347.07  $652,988.89
+       $0.00    6.500 %   7.817 %      1-0  $10,000.00  $3,303.36   $13,575.99  $655,888.45
+     $313.00    5.875 %   7.139 %     none   $9,687.00  $3,391.87   $20,424.10  $648,379.14
+      $62.00    5.875 %   7.139 %     none   $9,938.00  $3,393.99   $20,189.33  $648,541.03
+   $2,217.00    6.000 %   7.277 %     none   $7,783.00  $3,406.31   $19,831.71  $648,116.70
+   $1,108.00    6.000 %   7.277 %     none   $8,892.00  $3,415.79   $18,789.66  $648,835.61
+   $3,060.00    6.125 %   7.410 %     none   $6,940.00  $3,429.80   $18,734.30  $649,016.43
+       $0.00    6.125 %   7.410 %     none  $10,000.00  $3,456.21   $15,845.21  $651,012.60
+       $0.00    6.250 %   7.548 %     none  $10,000.00  $3,487.33   $13,941.90  $652,474.13
+   $1,272.00    6.500 %   7.817 %     none   $8,727.18  $3,538.80   $11,834.00  $655,043.20
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
 on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a

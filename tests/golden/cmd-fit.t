@@ -7,10 +7,9 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 within $8,400.00 a month and $12,000.00 of cash in all
 
 Ten percent down
-Ten percent down: price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at
-  the closing
-  A short loan: A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00
-  down (10.00 %), LTV 90.00 %, 60-day lock
+price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at the closing
+  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
+  LTV 90.00 %, 60-day lock
 worth 0: proven, no choice within the limits is worth more (1 looked into)
 
                                                 rank      worth        price     a month         cash
@@ -27,15 +26,9 @@ To have Wood stove as well: a month of $3.65 more; no choice within the limits h
 A third down
 Nothing fits: the home with what is selected is over the cash by $24,254.73.
 
-A third down: price $103,120.00, $6,015.72 a month, $36,254.73 in cash of which $34,942.73 at
-  the closing
-  A short loan: A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00
-  down (33.94 %), LTV 66.06 %, 60-day lock
-
-                                                rank      worth        price     a month         cash
-
-  with
-  no wish
+price $103,120.00, $6,015.72 a month, $36,254.73 in cash of which $34,942.73 at the closing
+  A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
+  LTV 66.06 %, 60-day lock
 
 A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
 figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
@@ -67,15 +60,9 @@ Ten percent down
 Nothing fits: the home with what is selected is over the month by $197.59 and the cash by
   $1,966.45.
 
-Ten percent down: price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at
-  the closing
-  A short loan: A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00
-  down (10.00 %), LTV 90.00 %, 60-day lock
-
-                                                rank      worth        price     a month         cash
-
-  with
-  no wish
+price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at the closing
+  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
+  LTV 90.00 %, 60-day lock
 
 A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
 figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
@@ -109,10 +96,9 @@ Ten percent down
   2                $108,120.00   $8,593.86   $11,512.71  nothing fits
 
 On lot 1:
-Ten percent down: price $105,720.00, $8,403.65 a month, $11,250.61 in cash of which $9,678.61 at
-  the closing
-  A short loan: A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00
-  down (10.00 %), LTV 90.00 %, 60-day lock
+price $105,720.00, $8,403.65 a month, $11,250.61 in cash of which $9,678.61 at the closing
+  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00 down (10.00 %),
+  LTV 90.00 %, 60-day lock
 worth 1: proven, no choice within the limits is worth more (2 looked into)
 
                                                 rank      worth        price     a month         cash
@@ -149,3 +135,24 @@ $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 9000 --node
 2>   expected a whole number from 1 to 1000000000
 2>   [payment-input]
 = 1
+$ quoin fit --help
+Which wishes fit within a month and the cash: the most worth, proven
+Usage: quoin fit [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+  --monthly TEXT REQUIRED     what a month may come to, in dollars
+  --cash TEXT REQUIRED        all the cash there is, deposits among it, in dollars
+  --scenario TEXT             the scenario's name in the inquiry; each of them if not given
+  --lots                      on every free lot that the plan fits
+  --nodes TEXT                how many choices each search may look into before it stops; 2000000 if not given
+
+Example:
+  quoin fit buyer.json --monthly 2150 --cash 24000 --lots
+
+--json and --rates DIR go with every command; 'quoin --help' explains them.
+
+= 0

@@ -23,6 +23,7 @@ Subcommands:
   shown                       What the furnished model shows, against what is included and chosen
   schedule                    A loan month by month, with mortgage insurance and extra principal
   tour                        The home area by area: what comes with it, what a touch adds a month
+  fit                         Which wishes fit within a month and the cash: the most worth, proven
   site                        The lots and plans, and what another one would change
   programs                    The loan programs and rates that the inquiry can use
   payment                     The quick answer with no files
