@@ -24,7 +24,7 @@ export async function the_program_ends({cases, context}) {
         JSON.stringify((await kept(page)).inquiry.selections).includes('windows'),
     );
     const again = await new Server(cases, server.port).start();
-    await page.waitForSelector('.message.bad', {state: 'detached', timeout: 8000});
+    await page.waitForSelector('.message.bad', {state: 'detached', timeout: 40000});
     await settled(page);
     check(
         'the touch is in the figures once it is back',

@@ -194,7 +194,7 @@ export async function browser() {
 /// A page that reports its own errors and anything its policy refused.
 export async function open_page(context, url, wait = '.bar') {
     const page = await context.newPage();
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(40000); // a busy machine is no mistake of the page
     page.wrong = [];
     page.on('pageerror', (error) => page.wrong.push(error.message));
     page.on('console', (message) => {
@@ -226,7 +226,7 @@ export async function view(page, name) {
 
 /// Until something holds in the page. (The page's policy forbids Playwright's own way to wait.)
 export async function until(page, holds, argument) {
-    for (let i = 0; i < 200; i += 1) {
+    for (let i = 0; i < 1200; i += 1) {
         if (await page.evaluate(holds, argument)) return;
         await page.waitForTimeout(30);
     }
