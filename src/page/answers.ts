@@ -356,6 +356,31 @@ export interface Figure {
     source: string | null;
     agrees: boolean;
 }
+export interface ShiftRate {
+    steps: number;
+    rate: string;
+    apr: string | null;
+    cells: {refusals: Refusal[]; monthly: string; cash_to_close: string}[]; ///< [0]: as it stands
+}
+
+export interface ShiftLock {
+    days: number;
+    ends: string;
+    covers_closing: boolean;
+    chosen: boolean;
+    points: string | null;
+    extra_cash: string | null;
+}
+
+export interface Shift {
+    scenarios: {
+        terms: Terms;
+        refusals: Refusal[];
+        rates: ShiftRate[];
+        locks: ShiftLock[];
+    }[];
+}
+
 export interface Recheck {
     scenario: Scenario;
     sections: {title: string; figures: Figure[]}[];

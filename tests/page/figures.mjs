@@ -26,6 +26,7 @@ function known_numbers(cases, inquiry, hand, extra) {
         ['site', []],
         ['programs', []],
         ['recheck', one],
+        ['shift', one],
         ['schedule', extra ? [...one, '--extra', extra] : one],
     ]) {
         numbers_in(ask(cases, question, inquiry, options), known);

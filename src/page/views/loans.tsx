@@ -10,6 +10,7 @@ import {Card} from '../parts/loan_card';
 import type {Written} from '../parts/loan_fields';
 import {Crossings, Points, Years} from '../parts/loan_years';
 import {MonthBar} from '../parts/month_bar';
+import {RateMoves} from '../parts/rate_moves';
 import {terms_words} from '../parts/terms';
 import {act, answered, buyer, take_in_hand, tour} from '../store';
 
@@ -128,6 +129,7 @@ export function LoansView() {
             {answer && <Years answer={answer} hand={hand} />}
             {answer && <Crossings answer={answer} />}
             {answer && <Points answer={answer} />}
+            <RateMoves scenario={hand} />
             {answer && <Cautions texts={answer.cautions} />}
         </div>
     );
