@@ -12,10 +12,6 @@ Json apr_json(const std::optional<Rate>& apr) {
     return apr ? Json(fixed(apr->percent(), 3)) : Json(nullptr);
 }
 
-Json date_json(const std::optional<Date>& date) {
-    return date ? Json(date->text()) : Json(nullptr);
-}
-
 Json steps_json(const std::vector<PaymentStep>& steps) {
     Json json = Json::array();
     for (const PaymentStep& step : steps) {
@@ -102,6 +98,10 @@ Json cash_json(const CashToClose& cash) {
 }
 
 } // namespace
+
+Json date_json(const std::optional<Date>& date) {
+    return date ? Json(date->text()) : Json(nullptr);
+}
 
 Json json_of(const Heading& h) {
     return {{"community", h.community},

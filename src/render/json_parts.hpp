@@ -20,6 +20,7 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] Json json_of(const ScenarioAnswer& answer);
 [[nodiscard]] Json json_of(const std::vector<Refusal>& refusals);
 [[nodiscard]] Json json_of(const Work& work);
+[[nodiscard]] Json date_json(const std::optional<Date>& date); ///< null where there is none
 [[nodiscard]] Json cautions_json(const std::vector<std::string>& cautions);
 
 /// Two-space indent and a line end: how every answer is written.

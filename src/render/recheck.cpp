@@ -59,10 +59,6 @@ std::string figure_text(const RecheckedFigure& figure, const Figures& figures) {
 
 Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
 
-Json date_or_null(const std::optional<Date>& date) {
-    return date ? Json(date->text()) : Json(nullptr);
-}
-
 std::string_view name_of(FigureUnit unit) {
     switch (unit) {
     case FigureUnit::money:
@@ -97,8 +93,8 @@ Json figure_json(const RecheckedFigure& figure, const Figures& figures) {
         {"inputs", std::move(inputs)},
         {"rounding", ground.rounding == 0 ? Json(nullptr) : Json(ground.rounding)},
         {"rule", text_or_null(ground.rule)},
-        {"effective", date_or_null(ground.effective)},
-        {"until", date_or_null(ground.until)},
+        {"effective", date_json(ground.effective)},
+        {"until", date_json(ground.until)},
         {"status", text_or_null(ground.status)},
         {"source", text_or_null(ground.source)},
         {"agrees", figure.agrees()}};

@@ -20,10 +20,6 @@ constexpr Date day_zero = Date::of(1899, 12, 30).value();
 
 Decimal serial(Date date) { return Decimal::whole(days_between(day_zero, date)); }
 
-Decimal dollars_of(Money amount) {
-    return Decimal::billionths(amount.count() * (Decimal::one / 100));
-}
-
 CellLook look_of(FigureUnit unit) {
     if (unit == FigureUnit::money) return CellLook::money;
     return unit == FigureUnit::percent ? CellLook::percent : CellLook::number;
@@ -153,9 +149,9 @@ class Layout {
         sheet.headings(headings);
         const int top = schedule_first - 1;
         sheet.value(top, 0, CellLook::number, Decimal{});
-        sheet.value(top, 7, CellLook::money, dollars_of(answer_.months[0].balance), "loan");
+        sheet.value(top, 7, CellLook::money, in_dollars(answer_.months[0].balance), "loan");
         if (hud) {
-            sheet.value(top, 8, CellLook::money, dollars_of(answer_.months[0].hud_balance), "loan");
+            sheet.value(top, 8, CellLook::money, in_dollars(answer_.months[0].hud_balance), "loan");
         }
         for (std::size_t month = 1; month < answer_.months.size(); ++month) {
             month_row(sheet, static_cast<int>(month));
@@ -163,40 +159,38 @@ class Layout {
         book_.sheets.push_back(sheet.take());
     }
 
-    /// The names of the rate and the payment in force at a month.
-    [[nodiscard]] std::pair<std::string, std::string> in_force(int month) const {
-        std::pair<std::string, std::string> names{"note_rate", "principal_and_interest"};
-        for (int from = 2; from <= month; ++from) {
-            const std::string suffix = "_from_" + std::to_string(from);
-            if (names_.contains("rate" + suffix)) names = {"rate" + suffix, "payment" + suffix};
-        }
-        return names;
+    /// A later step of the rate brings names of its own.
+    void take_step(int month) {
+        const std::string suffix = "_from_" + std::to_string(month);
+        if (!names_.contains("rate" + suffix)) return;
+        rate_ = "rate" + suffix;
+        payment_ = "payment" + suffix;
     }
 
     void month_row(SheetWriter& sheet, int month) {
         const RecheckedMonth& values = answer_.months[static_cast<std::size_t>(month)];
         const int here = rows_.of(month);
         const int row = here - 1;
-        const auto [rate, payment] = in_force(month);
+        take_step(month);
         const int term = answer_.scenario.terms.term.count();
         const std::string due = fmt::format("H{}+E{}", here - 1, here);
         sheet.value(row, 0, CellLook::number, Decimal::whole(month));
         sheet.value(row, 1, CellLook::date,
                     serial(plus_months(answer_.scenario.first_payment, Months(month - 1))));
-        sheet.value(row, 2, CellLook::percent, values.rate.percent(), rate);
-        sheet.value(row, 3, CellLook::money, dollars_of(values.payment),
+        sheet.value(row, 2, CellLook::percent, values.rate.percent(), rate_);
+        sheet.value(row, 3, CellLook::money, in_dollars(values.payment),
                     month == term ? fmt::format("ROUND({},2)", due)
-                                  : fmt::format("ROUND(MIN({},{}),2)", payment, due));
+                                  : fmt::format("ROUND(MIN({},{}),2)", payment_, due));
         // In whole cents, so that the tie of half a cent is one.
-        sheet.value(row, 4, CellLook::money, dollars_of(values.interest),
+        sheet.value(row, 4, CellLook::money, in_dollars(values.interest),
                     fmt::format("ROUND(ROUND(H{}*100,0)*C{}/1200,0)/100", here - 1, here));
-        sheet.value(row, 5, CellLook::money, dollars_of(values.principal),
+        sheet.value(row, 5, CellLook::money, in_dollars(values.principal),
                     fmt::format("ROUND(D{}-E{},2)", here, here));
         insurance_cell(sheet, month, values.insurance);
-        sheet.value(row, 7, CellLook::money, dollars_of(values.balance),
+        sheet.value(row, 7, CellLook::money, in_dollars(values.balance),
                     fmt::format("ROUND(H{}-F{},2)", here - 1, here));
         if (answer_.insurance != InsuranceForm::hud) return;
-        sheet.value(row, 8, CellLook::money, dollars_of(values.hud_balance),
+        sheet.value(row, 8, CellLook::money, in_dollars(values.hud_balance),
                     fmt::format("MAX(ROUND(I{0}+ROUND(ROUND(I{0}*note_rate,2)/1200,2)-"
                                 "principal_and_interest,2),0)",
                                 here - 1));
@@ -213,7 +207,7 @@ class Layout {
         } else if (averaged && !value.is_zero()) {
             formula = month % 12 == 1 ? year_formula(month) : fmt::format("G{}", here - 1);
         }
-        sheet.value(row, 6, CellLook::money, dollars_of(value), formula);
+        sheet.value(row, 6, CellLook::money, in_dollars(value), formula);
     }
 
     /// The premium of a loan year: the average of the balances before its payments.
@@ -231,6 +225,8 @@ class Layout {
     const RecheckAnswer& answer_;
     std::map<std::string, std::string> names_;
     ScheduleRows rows_;
+    std::string rate_ = "note_rate"; ///< in force at the month being written
+    std::string payment_ = "principal_and_interest";
     Workbook book_;
 };
 

@@ -70,6 +70,8 @@ struct RecheckAnswer {
     [[nodiscard]] std::size_t differences() const; ///< 0, or the engine is at fault
 };
 
+[[nodiscard]] Decimal in_dollars(Money amount);
+
 /// Sections and months are empty where the scenario cannot be had.
 [[nodiscard]] RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario);
 

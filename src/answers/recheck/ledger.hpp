@@ -52,8 +52,6 @@ class Ledger {
     Known known_;
 };
 
-[[nodiscard]] Decimal in_dollars(Money amount);
-
 /// Grounds. `rounded_by` is the number in docs/roundings.md.
 [[nodiscard]] Ground rounded_by(int number);
 [[nodiscard]] Ground of_table(const BandTable& table, int row, const std::string& what);
