@@ -2,8 +2,10 @@
 # Writes docs/errors.md from the cases in tests/errors, or checks that it is up to date.
 #
 # Every id in src/text/problems.cpp has a folder here with the smallest input that causes it and a
-# transcript, case.t, which tests/golden/run.py holds to what the program says. --check compares.
+# transcript, case.t, which tests/golden/run.py holds to what the program says. What the server says
+# of a request is in tests/serve/refusals.json, held by tests/serve/run-refusals. --check compares.
 import glob
+import json
 import os
 import re
 import sys
@@ -17,6 +19,13 @@ HEAD = """# What quoin says about your files
 
 Written by `tests/errors/regenerate.py` from the cases in `tests/errors/`; each message here is what the program
 says, word for word. Every message ends in its id in brackets.
+"""
+
+SERVED = """
+# What `quoin serve` says of a request
+
+An inquiry's own mistakes are answered in the words above, as JSON. These are about the request: each with its status and
+what the answer's one problem says.
 """
 
 
@@ -42,9 +51,22 @@ def section(name):
     return f"\n## {name}\n\n{prose}\n\n```\n" + "\n".join(session) + "\n```\n"
 
 
+def served(case):
+    lines = [*case["request"], "", str(case["answer"]["status"]), case["answer"]["found"],
+             f"  expected {case['answer']['expected']}"]
+    if "advice" in case["answer"]:
+        lines.append(f"  {case['answer']['advice']}")
+    session = "\n".join([*lines, f"  [{case['id']}]"])
+    session = session.replace("{host}", "127.0.0.1:PORT").replace("{scenario}", "NAME")
+    return f"\n## {case['id']}\n\n{case['says']}\n\n```\n{session}\n```\n"
+
+
 def page():
     names = ids_in_source() + sorted(SHOWS_SEVERAL)
-    return HEAD + "".join(section(name) for name in names)
+    with open(os.path.join(ROOT, "tests/serve/refusals.json"), encoding="utf-8") as file:
+        refusals = json.load(file)
+    return (HEAD + "".join(section(name) for name in names) + SERVED +
+            "".join(served(case) for case in refusals))
 
 
 def mismatches():

@@ -62,9 +62,9 @@ class Server:
         finally:
             connection.close()
 
-    def raw(self, data, end=False):
+    def raw(self, data, end=False, address="127.0.0.1"):
         """What comes back for these bytes, until the server closes or is silent."""
-        with socket.create_connection(("127.0.0.1", self.port), timeout=20) as link:
+        with socket.create_connection((address, self.port), timeout=20) as link:
             link.sendall(data)
             if end:
                 link.shutdown(socket.SHUT_WR)
