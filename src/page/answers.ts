@@ -96,7 +96,8 @@ export interface Touch {
     takes_out: boolean;
     price: string;
     per_month?: string;
-    cash_to_close?: string;
+    cash_needed?: string;
+    cash_to_close?: string; ///< less the deposits that fall due before
     refusals?: Refusal[];
     jumps: string[];
     along: string[];

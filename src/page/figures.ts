@@ -26,6 +26,16 @@ export function signed(amount: string, write = dollars): string {
           : `+${write(amount)}`;
 }
 
+/// Without its sign, where words say which way it goes.
+export function unsigned(amount: string | null | undefined): string {
+    return dollars((amount ?? '').replace('-', ''));
+}
+
+/// What is left after the deposits may be more than the closing takes.
+export function closing_name(to_close: string | null | undefined): string {
+    return to_close?.startsWith('-') ? 'Back at closing' : 'Cash to close';
+}
+
 export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }

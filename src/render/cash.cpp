@@ -173,7 +173,9 @@ std::string needed_text(const CashAnswer& answer) {
     table.rule();
     row("cash needed", cash.needed());
     row("less deposits", -cash.deposits);
-    table.row({"left to bring to the closing", "", dollars(cash.to_close())});
+    const bool back = cash.to_close() < Money{};
+    table.row({back ? "paid back at the closing" : "left to bring to the closing", "",
+               dollars(back ? -cash.to_close() : cash.to_close())});
     return "\nCash\n" + table.text();
 }
 

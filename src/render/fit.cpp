@@ -158,10 +158,9 @@ std::string misses(const FitHome& home) {
 std::string figures_text(const FitHome& home) {
     const ScenarioAnswer& scenario = *home.scenario;
     if (!scenario.available()) return {};
-    return paragraph(fmt::format("price {}, {} a month, {} in cash of which {} at the closing",
-                                 dollars(home.price), dollars(scenario.monthly.total()),
-                                 dollars(scenario.cash.needed()),
-                                 dollars(scenario.cash.to_close())),
+    return paragraph(fmt::format("price {}, {} a month, {} in cash: {}", dollars(home.price),
+                                 dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
+                                 closing_words(scenario.cash)),
                      widest, "", "  ") +
            paragraph(terms_line(scenario.terms), widest, "  ", "  ");
 }

@@ -203,7 +203,9 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
     table.rule();
     table.money("cash needed", [](auto& s) { return s.cash.needed(); });
     table.money("less deposits", [](auto& s) { return -s.cash.deposits; });
-    table.money("left to bring", [](auto& s) { return s.cash.to_close(); });
+    const bool back = any(scenarios, [](auto& s) { return s.cash.to_close() < Money{}; });
+    table.money(back ? "left to bring (minus: back)" : "left to bring",
+                [](auto& s) { return s.cash.to_close(); });
     if (any(scenarios, [](auto& s) { return !s.credits.without_use.is_zero(); })) {
         table.money("credits without use", [](auto& s) { return s.credits.without_use; });
     }

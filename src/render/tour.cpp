@@ -143,9 +143,9 @@ std::string text_of(const TourAnswer& answer) {
     std::string out = heading_text(answer.heading, "The home, area by area");
     out += "contract price " + dollars(answer.contract_price) + "\n";
     if (answer.scenario.available()) {
-        out += paragraph(fmt::format("{}: {} a month, {} to bring to the closing. {}", terms.name,
+        out += paragraph(fmt::format("{}: {} a month, {}. {}", terms.name,
                                      dollars(answer.scenario.monthly.total()),
-                                     dollars(answer.scenario.cash.to_close()), terms_line(terms)),
+                                     closing_words(answer.scenario.cash), terms_line(terms)),
                          98, "", "  ");
     } else {
         out += paragraph(terms.name + " cannot be had: " + words(answer.scenario.refusals.front()),

@@ -44,6 +44,7 @@ Json touch_json(const PriceBook& book, const TourTouch& touch) {
     Json json = {{"takes_out", touch.takes_out}, {"price", touch.price.text()}};
     if (touch.added.available()) {
         json["per_month"] = touch.added.per_month.text();
+        json["cash_needed"] = touch.added.cash.text();
         json["cash_to_close"] = touch.added.to_close.text();
     } else {
         json["refusals"] = json_of(touch.added.refusals);

@@ -269,6 +269,12 @@ void add_lock_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms
 
 } // namespace
 
+std::string closing_words(const CashToClose& cash) {
+    const Money left = cash.to_close();
+    return left < Money{} ? dollars(-left) + " back at the closing"
+                          : dollars(left) + " to bring to the closing";
+}
+
 std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
     std::vector<std::string> notes;
     notes.push_back(fmt::format(

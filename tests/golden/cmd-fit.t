@@ -7,7 +7,7 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 within $8,400.00 a month and $12,000.00 of cash in all
 
 Ten percent down
-price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at the closing
+price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
 worth 0: proven, no choice within the limits is worth more (1 looked into)
@@ -26,7 +26,7 @@ To have Wood stove as well: a month of $3.65 more; no choice within the limits h
 A third down
 Nothing fits: the home with what is selected is over the cash by $24,254.73.
 
-price $103,120.00, $6,015.72 a month, $36,254.73 in cash of which $34,942.73 at the closing
+price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
   A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
   LTV 66.06 %, 60-day lock
 
@@ -60,7 +60,7 @@ Ten percent down
 Nothing fits: the home with what is selected is over the month by $197.59 and the cash by
   $1,966.45.
 
-price $103,120.00, $8,197.59 a month, $10,966.45 in cash of which $9,654.45 at the closing
+price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
 
@@ -96,7 +96,7 @@ Ten percent down
   2                $108,120.00   $8,593.86   $11,512.71  nothing fits
 
 On lot 1:
-price $105,720.00, $8,403.65 a month, $11,250.61 in cash of which $9,678.61 at the closing
+price $105,720.00, $8,403.65 a month, $11,250.61 in cash: $9,678.61 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
 worth 1: proven, no choice within the limits is worth more (2 looked into)

@@ -8,7 +8,7 @@ prepared by Sales desk, Oxbarrow Meadow
 within $4,060.00 a month and $45,000.00 of cash in all
 
 Conventional, 5 % down, 30 years
-price $508,567.60, $4,046.57 a month, $27,987.68 in cash of which -$266.72 at the closing
+price $508,567.60, $4,046.57 a month, $27,987.68 in cash: $266.72 back at the closing
   Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.848 %, 30 years, $25,428.60 down
   (5.00 %), LTV 95.00 %, 180-day lock
 worth 12: proven, no choice within the limits is worth more (4 looked into)
@@ -71,7 +71,7 @@ FHA, 3.5 % down, 30 years
         Walk-out basement would fall out: only on lots graded walk-out
 
 On lot 7:
-price $508,567.60, $3,976.41 a month, $20,919.95 in cash of which -$7,334.45 at the closing
+price $508,567.60, $3,976.41 a month, $20,919.95 in cash: $7,334.45 back at the closing
   FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.607 %, 30 years, $17,800.60 down
   (3.50 %), LTV 96.50 %, 180-day lock
 worth 12: proven, no choice within the limits is worth more (11 looked into)

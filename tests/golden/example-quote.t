@@ -78,21 +78,21 @@ The month
   LTV                            96.50 %      94.91 %     100.00 %        97.00 %
 
 Cash
-                                            FHA, all        USDA,
-                             FHA, 3.5 %     the cash      nothing  Conventional,
-                                   down     there is         down       3 % down
-  down payment               $13,851.00   $20,152.00        $0.00     $11,872.00
-  upfront fee, in cash            $0.80        $0.53        $0.22          $0.00
-  points (credit if minus)     -$485.70     -$477.68     -$499.65          $0.00
-  closing costs               $4,475.90    $4,464.36    $4,506.39      $4,467.44
-  prepaid interest              $777.12      $764.28      $816.12        $831.72
-  prepaid bills               $1,753.41    $1,753.41    $1,753.41      $1,753.41
-  escrow, first deposit       $1,690.66    $1,690.66    $1,690.66      $1,690.66
-  credits                    -$5,848.50   -$5,848.50   -$5,848.50     -$5,848.50
-                            -----------  -----------  -----------  -------------
-  cash needed                $16,214.69   $22,499.06    $2,418.65     $14,766.73
-  less deposits              -$5,331.25   -$5,331.25   -$5,331.25     -$5,331.25
-  left to bring              $10,883.44   $17,167.81   -$2,912.60      $9,435.48
+                                               FHA, all        USDA,
+                                FHA, 3.5 %     the cash      nothing  Conventional,
+                                      down     there is         down       3 % down
+  down payment                  $13,851.00   $20,152.00        $0.00     $11,872.00
+  upfront fee, in cash               $0.80        $0.53        $0.22          $0.00
+  points (credit if minus)        -$485.70     -$477.68     -$499.65          $0.00
+  closing costs                  $4,475.90    $4,464.36    $4,506.39      $4,467.44
+  prepaid interest                 $777.12      $764.28      $816.12        $831.72
+  prepaid bills                  $1,753.41    $1,753.41    $1,753.41      $1,753.41
+  escrow, first deposit          $1,690.66    $1,690.66    $1,690.66      $1,690.66
+  credits                       -$5,848.50   -$5,848.50   -$5,848.50     -$5,848.50
+                               -----------  -----------  -----------  -------------
+  cash needed                   $16,214.69   $22,499.06    $2,418.65     $14,766.73
+  less deposits                 -$5,331.25   -$5,331.25   -$5,331.25     -$5,331.25
+  left to bring (minus: back)   $10,883.44   $17,167.81   -$2,912.60      $9,435.48
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law

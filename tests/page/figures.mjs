@@ -66,10 +66,11 @@ async function bar_is(page, cases, name) {
     const shown = async (figure) => bare(await page.textContent(`.bar [data-figure="${figure}"]`));
     equal(`${name}: contract price`, await shown('contract_price'), bare(tour.contract_price));
     equal(`${name}: month`, await shown('monthly.total'), bare(tour.scenario.monthly.total));
+    const back = tour.scenario.cash.to_close.startsWith('-');
     equal(
         `${name}: cash to close`,
-        (await shown('cash.to_close')).replace('−', '-'),
-        bare(tour.scenario.cash.to_close),
+        `${await page.textContent('.bar .cash dt')} ${await shown('cash.to_close')}`,
+        `${back ? 'Back at closing' : 'Cash to close'} ${bare(tour.scenario.cash.to_close).replace('-', '')}`,
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [

@@ -40,6 +40,9 @@ struct MonthlyPart {
 /// "6.125 % note rate, APR 6.4 %, 30 years, ..." : what must stand beside a payment.
 [[nodiscard]] std::string terms_line(const ScenarioTerms& terms);
 
+/// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
+[[nodiscard]] std::string closing_words(const CashToClose& cash);
+
 /// What must stand beside every payment and rate, in short sentences.
 [[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
                                                      const std::vector<ScenarioTerms>& terms);

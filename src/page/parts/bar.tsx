@@ -1,5 +1,5 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
-import {dollars, signed} from '../figures';
+import {closing_name, dollars, signed, unsigned} from '../figures';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
 import {terms_words} from './terms';
 
@@ -33,9 +33,15 @@ function Last() {
                     {signed(touch.price)}
                     <span class="roomy"> in price</span>
                     {touch.per_month !== undefined && `, ${signed(touch.per_month)} a month`}
-                    {touch.cash_to_close !== undefined && (
+                    {touch.cash_needed !== undefined && (
                         <>
-                            , {signed(touch.cash_to_close)} cash<span class="roomy"> to close</span>
+                            , {signed(touch.cash_needed)} cash
+                            {touch.cash_to_close !== touch.cash_needed && (
+                                <span class="roomy">
+                                    {' '}
+                                    ({signed(touch.cash_to_close ?? '')} at the closing)
+                                </span>
+                            )}
                         </>
                     )}
                 </span>
@@ -67,9 +73,9 @@ export function Bar() {
                     </dd>
                 </div>
                 <div class="figure cash">
-                    <dt>Cash to close</dt>
+                    <dt>{closing_name(scenario.cash.to_close)}</dt>
                     <dd data-figure="cash.to_close">
-                        {scenario.available ? dollars(scenario.cash.to_close) : '–'}
+                        {scenario.available ? unsigned(scenario.cash.to_close) : '–'}
                     </dd>
                 </div>
             </dl>

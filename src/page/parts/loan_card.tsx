@@ -1,7 +1,7 @@
 // One way to pay: its month, its terms to change, what it comes to.
 import type {Program, Scenario} from '../answers';
 import type {Problem} from '../engine';
-import {dollars, month, term} from '../figures';
+import {closing_name, dollars, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {
@@ -58,7 +58,7 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
 function Answer({scenario}: {scenario: Scenario}) {
     if (!scenario.available) return null;
     const rows: [string, string][] = [
-        ['Cash to close', dollars(scenario.cash.to_close)],
+        [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close)],
         ['All cash, deposits too', dollars(scenario.cash.needed)],
         ['Loan', dollars(scenario.loan)],
         ['Mortgage insurance', insurance_words(scenario)],

@@ -15,7 +15,7 @@ function Effect({how, taken}: {how: Touch; taken: boolean}) {
         );
     }
     const month = how.per_month ?? '';
-    const cash = how.cash_to_close ?? '';
+    const cash = how.cash_needed ?? '';
     const nothing = is_zero(how.price) && is_zero(month) && is_zero(cash);
     if (nothing) return null;
     return (
@@ -26,7 +26,7 @@ function Effect({how, taken}: {how: Touch; taken: boolean}) {
                 <small> a month</small>
             </span>
             <span class="effect-cash">
-                {signed(cash)} cash<span class="roomy"> to close</span>
+                {signed(cash)} cash<span class="roomy"> in all</span>
             </span>
         </span>
     );
@@ -186,6 +186,7 @@ async function change_number(
                     takes_out: false,
                     price: item.price,
                     per_month: added.per_month,
+                    cash_needed: added.cash_needed,
                     cash_to_close: added.cash_to_close,
                     jumps: [],
                     along: [],

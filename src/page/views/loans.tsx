@@ -2,7 +2,7 @@
 import {month_parts} from '../answers';
 import type {Compare, Programs} from '../answers';
 import type {Inquiry} from '../engine';
-import {dollars, is_zero, size} from '../figures';
+import {closing_name, dollars, is_zero, size, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -63,7 +63,8 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                                 <small> a month</small>
                             </span>
                             <span class="effect-cash">
-                                {dollars(one.cash.to_close)} cash to close
+                                {unsigned(one.cash.to_close)}{' '}
+                                {closing_name(one.cash.to_close).toLowerCase()}
                             </span>
                         </span>
                     )}
