@@ -37,7 +37,7 @@ function Last() {
                         <>
                             , {signed(touch.cash_needed)} cash
                             {touch.cash_to_close !== touch.cash_needed && (
-                                <span class="roomy">
+                                <span class="roomiest">
                                     {' '}
                                     ({signed(touch.cash_to_close ?? '')} at the closing)
                                 </span>
@@ -73,7 +73,7 @@ export function Bar() {
                     </dd>
                 </div>
                 <div class="figure cash">
-                    <dt>{closing_name(scenario.cash.to_close)}</dt>
+                    <dt>{closing_name(scenario.available ? scenario.cash.to_close : null)}</dt>
                     <dd data-figure="cash.to_close">
                         {scenario.available ? unsigned(scenario.cash.to_close) : '–'}
                     </dd>
