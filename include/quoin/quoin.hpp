@@ -67,6 +67,7 @@
 #include <quoin/answers/credit.hpp>
 #include <quoin/answers/fit.hpp>
 #include <quoin/answers/formula.hpp>
+#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/payment.hpp>

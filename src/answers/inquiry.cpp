@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "inquiry_parts.hpp"
+#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
@@ -117,11 +118,10 @@ void check_tied_incentives(Reader& root, const Desk& desk, const Inquiry& inquir
     const RateSheet* sheet = inquiry.sheet(desk.lending);
     for (const IncentivePick& pick : inquiry.selection.incentives) {
         const Incentive& incentive = at(desk.book.incentives, pick.incentive);
-        if (incentive.lender.empty() || sheet == nullptr || incentive.lender == sheet->lender) {
-            continue;
-        }
-        root.findings().add(problems::incentive_not_here(
-            root.spot("incentives"), incentive.id, "only with a loan from " + incentive.lender));
+        const std::string why = why_not_given(incentive, sheet);
+        if (why.empty()) continue;
+        root.findings().add(
+            problems::incentive_not_here(root.spot("incentives"), incentive.id, why));
     }
 }
 

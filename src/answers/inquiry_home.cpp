@@ -1,6 +1,7 @@
 // Reading the home an inquiry asks about, and holding it to the price book's rules.
 #include <algorithm>
 
+#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -131,15 +132,7 @@ void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vecto
 std::string why_not(const Incentive& incentive, const Inquiry& inquiry, IncentiveUse use) {
     const auto& uses = incentive.uses;
     if (std::find(uses.begin(), uses.end(), use) == uses.end()) return "not for this use";
-    if (!allows(incentive.plans, inquiry.selection.plan)) return "not on this plan";
-    if (!allows(incentive.lots, inquiry.selection.lot)) return "not on this lot";
-    if (incentive.expires && inquiry.contract > *incentive.expires) {
-        return "for contracts until " + incentive.expires->text();
-    }
-    if (incentive.close_by && inquiry.closing > *incentive.close_by) {
-        return "for closings until " + incentive.close_by->text();
-    }
-    return {};
+    return why_not_given(incentive, inquiry);
 }
 
 void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {

@@ -241,6 +241,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
         TourArea area = area_of(walk, static_cast<int>(i), model);
         if (!is_empty(area)) answer.areas.push_back(std::move(area));
     }
+    answer.incentives = incentive_offers(alone, walk.now.home);
     return answer;
 }
 

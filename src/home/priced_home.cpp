@@ -91,6 +91,28 @@ void add_options(const PriceBook& book, const Selection& selection, PricedHome& 
                    Rounding::half_away);
 }
 
+/// Puts each incentive where the buyer uses it.
+void add_incentives(const PriceBook& book, const Selection& selection, PricedHome& home) {
+    const std::vector<Money> given = incentives_given(book, selection.incentives, home);
+    for (std::size_t i = 0; i < given.size(); ++i) {
+        const IncentivePick& pick = selection.incentives[i];
+        const Money amount = given[i];
+        if (pick.use == IncentiveUse::closing_costs) {
+            home.closing_credit += amount;
+        } else if (pick.use == IncentiveUse::points) {
+            home.points_credit += amount;
+        } else if (pick.use == IncentiveUse::buydown) {
+            home.buydown_credit += amount;
+        } else {
+            home.incentives += amount;
+            home.lines.push_back(
+                {LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1), -amount, -amount});
+        }
+    }
+}
+
+} // namespace
+
 Money incentive_amount(const Incentive& incentive, const PricedHome& home) {
     if (incentive.amount) return *incentive.amount;
     const Money before = home.base_price + home.elevation + home.lot_premium + home.options;
@@ -100,33 +122,26 @@ Money incentive_amount(const Incentive& incentive, const PricedHome& home) {
     return percent_of(std::max(base, Money{}), incentive.percent, Rounding::half_away);
 }
 
-/// Puts each incentive where the buyer uses it; towards options it covers no more than they cost.
-void add_incentives(const PriceBook& book, const Selection& selection, PricedHome& home) {
+std::vector<Money> incentives_given(const PriceBook& book, const std::vector<IncentivePick>& picks,
+                                    const PricedHome& home) {
     Money uncovered = std::max(home.options, Money{});
     std::vector<Money> used(book.incentives.size());
-    for (const IncentivePick& pick : selection.incentives) {
+    std::vector<Money> given;
+    given.reserve(picks.size());
+    for (const IncentivePick& pick : picks) {
         const auto index = static_cast<std::size_t>(pick.incentive);
         const Money whole = incentive_amount(book.incentives[index], home);
         const Money rest = std::max(whole - used[index], Money{});
         Money amount = std::min(pick.amount.value_or(rest), rest);
-        if (pick.use == IncentiveUse::options) amount = std::min(amount, uncovered);
-        used[index] += amount;
-        if (pick.use == IncentiveUse::closing_costs) {
-            home.closing_credit += amount;
-        } else if (pick.use == IncentiveUse::points) {
-            home.points_credit += amount;
-        } else if (pick.use == IncentiveUse::buydown) {
-            home.buydown_credit += amount;
-        } else {
-            if (pick.use == IncentiveUse::options) uncovered -= amount;
-            home.incentives += amount;
-            home.lines.push_back(
-                {LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1), -amount, -amount});
+        if (pick.use == IncentiveUse::options) {
+            amount = std::min(amount, uncovered);
+            uncovered -= amount;
         }
+        used[index] += amount;
+        given.push_back(amount);
     }
+    return given;
 }
-
-} // namespace
 
 Decimal quantity_of(const Option& option, const Pick& pick, int plan) {
     if (option.quantity.from == Quantity::From::buyer && pick.quantity) return *pick.quantity;

@@ -165,6 +165,21 @@ export interface Area {
     requests: {text: string; estimate: string | null}[];
 }
 
+/// What the builder gives, and what the buyer uses it for.
+export interface Incentive {
+    id: string;
+    name: string;
+    amount: string;
+    left: string;
+    conditions: string;
+    lender: string;
+    expires: string | null;
+    close_by: string | null;
+    why_not: string;
+    uses: string[];
+    used: {use: string; amount: string | null; given: string}[];
+}
+
 export interface Tour {
     heading: Heading;
     contract_price: string;
@@ -173,6 +188,7 @@ export interface Tour {
     model: string;
     scenario: Scenario;
     areas: Area[];
+    incentives: Incentive[];
     cautions: string[];
 }
 

@@ -59,6 +59,22 @@ export function with_spend(inquiry: Inquiry, option: Option, spend: string): Inq
     return with_pick(inquiry, {...present(inquiry, option.id), spend});
 }
 
+/// An incentive used so and no other way; no uses: not at all. It keeps its place in the order.
+export function with_incentive(
+    inquiry: Inquiry,
+    id: string,
+    uses: {use: string; amount?: string}[],
+): Inquiry {
+    const next = copy(inquiry);
+    const before: any[] = next.incentives ?? [];
+    const at = before.findIndex((one) => one.id === id);
+    const others = before.filter((one) => one.id !== id);
+    const place = at < 0 ? others.length : at;
+    others.splice(place, 0, ...uses.map((one) => ({id, ...one})));
+    next.incentives = others;
+    return next;
+}
+
 const lists: Record<string, (item: any) => string> = {
     selections: (item) => option_of(item),
     wishes: (item) => option_of(item),

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "shown_json.hpp"
 #include "tour_json.hpp"
@@ -47,7 +48,7 @@ void add_form(const Option& option, const TourOption& item, const TourForm& form
     std::string cash;
     if (form.touch && form.touch->added.available() && option.kind != OptionKind::choice) {
         month = signed_dollars(form.touch->added.per_month);
-        cash = signed_dollars(form.touch->added.to_close);
+        cash = signed_dollars(form.touch->added.cash);
     }
     const auto lines = wrapped(name, name_width - 2);
     table.row({"  " + lines.front(), state_text(item, form), price_text(form), month, cash});
@@ -107,6 +108,33 @@ void add_area(const TourAnswer& answer, const TourArea& area, Table& table) {
     }
 }
 
+/// Where an incentive goes, or what it could go to, or why it is not given.
+std::string uses_text(const Incentive& incentive, const IncentiveOffer& offer) {
+    if (!offer.why_not.empty()) return offer.why_not;
+    std::vector<std::string> uses;
+    for (const IncentiveUsed& used : offer.used) {
+        uses.push_back(fmt::format("{} towards {}", dollars(used.given), name_of(used.use)));
+    }
+    if (!uses.empty()) return fmt::format("used: {}", fmt::join(uses, ", "));
+    for (const IncentiveUse use : incentive.uses) uses.emplace_back(name_of(use));
+    return fmt::format("not used; may go towards {}", fmt::join(uses, ", "));
+}
+
+std::string incentives_text(const TourAnswer& answer) {
+    if (answer.incentives.empty()) return {};
+    std::string out = "\nWhat the builder gives\n";
+    for (const IncentiveOffer& offer : answer.incentives) {
+        const Incentive& incentive = at(answer.book->incentives, offer.incentive);
+        out += paragraph(fmt::format("{}, {}: {}", incentive.name, dollars(offer.whole),
+                                     uses_text(incentive, offer)),
+                         98, "  ", "    ");
+        if (!incentive.conditions.empty()) {
+            out += paragraph(incentive.conditions, 98, "    ", "    ");
+        }
+    }
+    return out;
+}
+
 } // namespace
 
 std::string_view name_of(TourState state) {
@@ -157,9 +185,9 @@ std::string text_of(const TourAnswer& answer) {
                  {"", Align::left, 14, 13},
                  {"price", Align::right, 12, 11},
                  {"a month", Align::right, 11, 9},
-                 {"cash at closing", Align::right, 11, 9}});
+                 {"cash in all", Align::right, 11, 9}});
     for (const TourArea& area : answer.areas) add_area(answer, area, table);
-    out += "\n" + table.text();
+    out += "\n" + table.text() + incentives_text(answer);
     return out + footing_text(cautions_of(answer));
 }
 

@@ -122,6 +122,30 @@ Json area_json(const PriceBook& book, const TourArea& area) {
     return json;
 }
 
+Json incentive_json(const PriceBook& book, const IncentiveOffer& offer) {
+    const Incentive& incentive = at(book.incentives, offer.incentive);
+    Json json = {{"id", incentive.id},
+                 {"name", incentive.name},
+                 {"amount", offer.whole.text()},
+                 {"left", offer.left.text()},
+                 {"conditions", incentive.conditions},
+                 {"lender", incentive.lender},
+                 {"expires", date_json(incentive.expires)},
+                 {"close_by", date_json(incentive.close_by)},
+                 {"why_not", offer.why_not}};
+    json["uses"] = Json::array();
+    for (const IncentiveUse use : incentive.uses) {
+        json["uses"].push_back(std::string(name_of(use)));
+    }
+    json["used"] = Json::array();
+    for (const IncentiveUsed& used : offer.used) {
+        json["used"].push_back({{"use", std::string(name_of(used.use))},
+                                {"amount", money(used.asked)},
+                                {"given", used.given.text()}});
+    }
+    return json;
+}
+
 } // namespace
 
 std::string json_text_of(const TourAnswer& answer) {
@@ -135,6 +159,9 @@ std::string json_text_of(const TourAnswer& answer) {
     json["areas"] = Json::array();
     for (const TourArea& area : answer.areas)
         json["areas"].push_back(area_json(*answer.book, area));
+    json["incentives"] = Json::array();
+    for (const IncentiveOffer& offer : answer.incentives)
+        json["incentives"].push_back(incentive_json(*answer.book, offer));
     json["cautions"] = cautions_json(cautions_of(answer));
     return written(json);
 }

@@ -10,8 +10,7 @@ Ten percent down: $8,197.59 a month, $9,654.45 to bring to the closing. A short 
   lock
 lines with + come with your plan; a month and cash are what taking it, or taking it out, changes
 
-                                                                                                 cash at
-                                                                             price    a month    closing
+                                                                             price    a month  cash in all
 
   Outside
     Walk-out door                                       not to be had    $3,200.00
@@ -22,23 +21,26 @@ lines with + come with your plan; a month and cash are what taking it, or taking
   Inside
     + Pine floor
     Floor
-    Pine                                                offered            no cost   -$161.67    -$18.91
-    Oak                                                 chosen           $2,040.00   -$161.67    -$18.91
+    Pine                                                offered            no cost   -$161.67     -$222.91
+    Oak                                                 chosen           $2,040.00   -$161.67     -$222.91
         480 sq ft
-    Wood stove                                          offered          $2,600.00   +$206.06    +$24.16
+    Wood stove                                          offered          $2,600.00   +$206.06     +$284.16
         wish 1
-    Insulated flue *                                    chosen             $900.00    -$71.33     -$8.29
+    Insulated flue *                                    chosen             $900.00    -$71.33      -$98.29
         choose before: Framing
-    Gas heater *                                        offered          $1,800.00   +$142.66    +$16.66
-    Shelves                                             chosen             $180.00    -$14.26     -$1.73
+    Gas heater *                                        offered          $1,800.00   +$142.66     +$196.66
+    Shelves                                             chosen             $180.00    -$14.26      -$19.73
         3 of them; a quantity from 1 to 8 in steps of 1
     Wall color
     White                                               offered            no cost
     Sand                                                chosen             no cost
     Lamps                                               included           no cost
         $300.00 is included
-    Warm package                                        offered          $3,100.00   +$174.36    +$20.44
+    Warm package                                        offered          $3,100.00   +$174.36     +$240.44
         brings Wood stove, Insulated flue
+
+What the builder gives
+  Opening weeks, $1,200.00: used: $1,200.00 towards closing costs
 
 What a touch adds a month is the difference of two whole quotes, rounded as they are.
 
@@ -70,8 +72,7 @@ A third down: $6,015.72 a month, $34,942.73 to bring to the closing. A short loa
   rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock
 lines with + come with your plan; a month and cash are what taking it, or taking it out, changes
 
-                                                                                                 cash at
-                                                                             price    a month    closing
+                                                                             price    a month  cash in all
 
   Outside
     Walk-out door                                       not to be had    $3,200.00
@@ -82,23 +83,26 @@ lines with + come with your plan; a month and cash are what taking it, or taking
   Inside
     + Pine floor
     Floor
-    Pine                                                offered            no cost   -$178.11   +$164.35
-    Oak                                                 chosen           $2,040.00   -$178.11   +$164.35
+    Pine                                                offered            no cost   -$178.11      -$39.65
+    Oak                                                 chosen           $2,040.00   -$178.11      -$39.65
         480 sq ft
-    Wood stove                                          offered          $2,600.00   +$226.99   -$209.33
+    Wood stove                                          offered          $2,600.00   +$226.99      +$50.67
         wish 1
-    Insulated flue *                                    chosen             $900.00    -$78.58    +$72.54
+    Insulated flue *                                    chosen             $900.00    -$78.58      -$17.46
         choose before: Framing
-    Gas heater *                                        offered          $1,800.00   +$157.14   -$145.00
-    Shelves                                             chosen             $180.00    -$15.72    +$14.47
+    Gas heater *                                        offered          $1,800.00   +$157.14      +$35.00
+    Shelves                                             chosen             $180.00    -$15.72       -$3.53
         3 of them; a quantity from 1 to 8 in steps of 1
     Wall color
     White                                               offered            no cost
     Sand                                                chosen             no cost
     Lamps                                               included           no cost
         $300.00 is included
-    Warm package                                        offered          $3,100.00   +$192.07   -$177.22
+    Warm package                                        offered          $3,100.00   +$192.07      +$42.78
         brings Wood stove, Insulated flue
+
+What the builder gives
+  Opening weeks, $1,200.00: used: $1,200.00 towards closing costs
 
 What a touch adds a month is the difference of two whole quotes, rounded as they are.
 

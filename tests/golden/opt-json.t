@@ -2437,6 +2437,30 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "requests": []
     }
   ],
+  "incentives": [
+    {
+      "id": "opening",
+      "name": "Opening weeks",
+      "amount": "1200.00",
+      "left": "0.00",
+      "conditions": "",
+      "lender": "",
+      "expires": "2026-12-15",
+      "close_by": null,
+      "why_not": "",
+      "uses": [
+        "closing costs",
+        "price"
+      ],
+      "used": [
+        {
+          "use": "closing costs",
+          "amount": null,
+          "given": "1200.00"
+        }
+      ]
+    }
+  ],
   "cautions": [
     "What a touch adds a month is the difference of two whole quotes, rounded as they are.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -11,6 +11,7 @@ import {
     open_buyer,
     open_page,
     settled,
+    until,
     view,
 } from './support.mjs';
 
@@ -278,4 +279,47 @@ export async function figures_of_a_large_book({cases, server, context}) {
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         check(`long names stay within the page, ${area.name}`, wide <= 0, `${wide} px too wide`);
     }
+}
+
+export async function incentives_used_another_way({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    const use = async (words) => {
+        await page.click(`.incentive:has-text("Winter start") label:text-is("${words}")`);
+        await settled(page);
+        return (await bar_is(page, cases, `Winter start ${words}`)).inquiry.incentives;
+    };
+    const first = (await kept(page)).inquiry.incentives;
+    equal(
+        'all towards options',
+        JSON.stringify(await use('all towards options')),
+        JSON.stringify([{id: 'winter-start', use: 'options'}]),
+    );
+    equal('not used', JSON.stringify(await use('not used')), '[]');
+    await page.click('.incentive:has-text("Winter start") label:text-is("in parts")');
+    await page.fill('.incentive-parts label:has-text("options") input', '5,000');
+    await page.fill('.incentive-parts label:has-text("closing costs") input', '2500');
+    await page.keyboard.press('Tab');
+    await until(page, () => document.querySelectorAll('.incentive-parts').length === 1);
+    await settled(page);
+    const {inquiry} = await bar_is(page, cases, 'Winter start in parts');
+    equal(
+        'in parts',
+        JSON.stringify(inquiry.incentives),
+        JSON.stringify([
+            {id: 'winter-start', use: 'options', amount: '5000'},
+            {id: 'winter-start', use: 'closing costs', amount: '2500'},
+        ]),
+    );
+    check(
+        'what is not given here says why',
+        (await page.textContent('.incentive:has-text("Price cut on lots")')).includes(
+            'not on this lot',
+        ),
+    );
+    while (await page.locator('.steps button:text-is("Undo")').isEnabled()) {
+        await page.click('.steps button:text-is("Undo")');
+        await settled(page);
+    }
+    equal('undone', JSON.stringify((await kept(page)).inquiry.incentives), JSON.stringify(first));
 }

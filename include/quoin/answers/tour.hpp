@@ -9,6 +9,7 @@
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/shown.hpp>
 
 namespace quoin {
@@ -76,6 +77,7 @@ struct TourAnswer {
     std::string model; ///< plan of the furnished model; empty: none
     ScenarioAnswer scenario;
     std::vector<TourArea> areas; ///< those with anything in them
+    std::vector<IncentiveOffer> incentives;
 };
 
 [[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario);

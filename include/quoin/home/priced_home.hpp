@@ -61,6 +61,15 @@ struct PricedHome {
 /// loan reads nothing else of the picks; the option deposit is left out.
 [[nodiscard]] PricedHome home_at(const PriceBook& book, const Selection& selection, Money options);
 
+/// What an incentive comes to on a home, all of it.
+[[nodiscard]] Money incentive_amount(const Incentive& incentive, const PricedHome& home);
+
+/// What each pick is given, in their order: a later pick of the same incentive has what the earlier
+/// ones left, and towards options none covers more than they cost.
+[[nodiscard]] std::vector<Money> incentives_given(const PriceBook& book,
+                                                  const std::vector<IncentivePick>& picks,
+                                                  const PricedHome& home);
+
 /// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
 void check(const PricedHome& home);
 

@@ -6,6 +6,7 @@ import {closing_name, dollars, is_zero, size, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
+import {Incentives} from '../parts/incentives';
 import {Card} from '../parts/loan_card';
 import type {Written} from '../parts/loan_fields';
 import {Crossings, Points, Years} from '../parts/loan_years';
@@ -111,6 +112,7 @@ export function LoansView() {
                 change any of them further down.
             </p>
             {answer && <Overview answer={answer} hand={hand} widest={widest} />}
+            <Incentives />
             <div class="loans">
                 {scenarios.map((written, index) => (
                     <Card

@@ -1,0 +1,38 @@
+// What the builder gives on a home: each incentive of the price book, what it may be used for, what
+// the buyer uses it for, and why it is not given here where it is not.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <quoin/answers/sitting.hpp>
+
+namespace quoin {
+
+struct IncentiveUsed {
+    IncentiveUse use = IncentiveUse::price;
+    std::optional<Money> asked; ///< a part of it; else all that is left
+    Money given;
+};
+
+struct IncentiveOffer {
+    int incentive = -1;  ///< index into the price book
+    Money whole;         ///< what it comes to on this home
+    Money left;          ///< of that, not used
+    std::string why_not; ///< in words: why it is not given on this home; empty: it is
+    std::vector<IncentiveUsed> used;
+};
+
+/// Every incentive of the price book, in its order.
+[[nodiscard]] std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting,
+                                                           const PricedHome& home);
+
+/// Why the plan, the lot or the dates of an inquiry rule an incentive out, in words; empty: they
+/// do not. The lender it may be tied to is not looked at.
+[[nodiscard]] std::string why_not_given(const Incentive& incentive, const Inquiry& inquiry);
+
+/// Why an incentive is not given with the loans of a rate sheet, in words; empty: it is.
+[[nodiscard]] std::string why_not_given(const Incentive& incentive, const RateSheet* sheet);
+
+} // namespace quoin

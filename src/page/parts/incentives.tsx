@@ -1,0 +1,123 @@
+// What the builder gives on this home, and what each of it is used for; changed in place.
+import {useEffect, useState} from 'preact/hooks';
+
+import type {Incentive} from '../answers';
+import {date, dollars, is_zero, short} from '../figures';
+import {with_incentive} from '../inquiry';
+import {act, buyer, notice, tour} from '../store';
+
+type Uses = {use: string; amount?: string}[];
+
+function use_so(incentive: Incentive, uses: Uses, words: string): void {
+    void act(with_incentive(buyer.value!.inquiry, incentive.id, uses), {
+        what: `${incentive.name}: ${words}`,
+        touch: null,
+        remarks: [],
+    });
+}
+
+/// An amount for each use: what is left empty gets nothing.
+function Parts({incentive}: {incentive: Incentive}) {
+    const now = (use: string) => incentive.used.find((one) => one.use === use)?.given ?? '';
+    const [texts, write] = useState<Record<string, string>>({});
+    useEffect(() => write({}), [JSON.stringify(incentive.used), notice.value]);
+    const set = () => {
+        const amounts: Uses = incentive.uses
+            .map((use) => ({use, amount: (texts[use] ?? now(use)).trim().replace(/[$,]/g, '')}))
+            .filter((one) => !is_zero(one.amount));
+        use_so(incentive, amounts, 'in parts');
+    };
+    return (
+        <div class="incentive-parts">
+            {incentive.uses.map((use) => (
+                <label key={use} class="field">
+                    <span>towards {use}</span>
+                    <span class="money-field">
+                        <span aria-hidden="true">$</span>
+                        <input
+                            inputMode="decimal"
+                            value={texts[use] ?? now(use)}
+                            onInput={(event) => write({...texts, [use]: event.currentTarget.value})}
+                            onChange={set}
+                        />
+                    </span>
+                </label>
+            ))}
+        </div>
+    );
+}
+
+function One({incentive}: {incentive: Incentive}) {
+    const in_parts = incentive.used.length > 1 || incentive.used.some((one) => one.amount);
+    const [open, unfold] = useState(false);
+    const parts = open || in_parts;
+    const now = parts ? 'parts' : (incentive.used[0]?.use ?? '');
+    const choices: [string, string][] = [
+        ['', 'not used'],
+        ...incentive.uses.map((use): [string, string] => [use, `all towards ${use}`]),
+    ];
+    if (incentive.uses.length > 1) choices.push(['parts', 'in parts']);
+    const choose = (how: string) => {
+        unfold(how === 'parts');
+        if (how === 'parts') return; // the amounts say the rest
+        use_so(
+            incentive,
+            how === '' ? [] : [{use: how}],
+            how === '' ? 'not used' : `towards ${how}`,
+        );
+    };
+    const until = [
+        incentive.expires && `contract by ${date(incentive.expires)}`,
+        incentive.close_by && `closing by ${date(incentive.close_by)}`,
+    ].filter(Boolean);
+    return (
+        <fieldset class="incentive">
+            <legend>
+                {incentive.name} <span class="incentive-amount">{short(incentive.amount)}</span>
+            </legend>
+            {incentive.why_not ? (
+                <p class="refused">{incentive.why_not}</p>
+            ) : (
+                <div class="incentive-uses">
+                    {choices.map(([how, words]) => (
+                        <label key={how}>
+                            <input
+                                type="radio"
+                                name={`incentive-${incentive.id}`}
+                                checked={how === now}
+                                onChange={() => choose(how)}
+                            />
+                            {words}
+                        </label>
+                    ))}
+                </div>
+            )}
+            {parts && !incentive.why_not && <Parts incentive={incentive} />}
+            {incentive.used.length > 0 && !is_zero(incentive.left) && (
+                <p class="terms">{dollars(incentive.left)} of it is not used.</p>
+            )}
+            <p class="terms">
+                {[incentive.conditions, until.join(', ')].filter(Boolean).join(' ')}
+            </p>
+        </fieldset>
+    );
+}
+
+export function Incentives() {
+    const incentives = tour.value?.incentives ?? [];
+    if (incentives.length === 0) return null;
+    return (
+        <section class="incentives" aria-labelledby="incentives-name">
+            <h3 id="incentives-name">What the builder gives</h3>
+            <p class="home-line">
+                What it is used for changes every way to pay at once. Where one is tied to a lender,
+                its terms say so; you may choose any lender.
+            </p>
+            <div class="incentive-list">
+                {incentives.map((one) => (
+                    <One key={one.id} incentive={one} />
+                ))}
+            </div>
+        </section>
+    );
+}
