@@ -46,7 +46,7 @@ export function percent(amount: string | null | undefined): string {
 }
 
 export function plain(number: string): string {
-    const [whole, rest] = number.split('.');
+    const [whole, rest] = number.replace('-', '−').split('.');
     return rest ? `${grouped(whole)}.${rest}` : grouped(whole);
 }
 

@@ -56,6 +56,14 @@ export async function every_view_at_every_size({server, chrome}) {
                     small.length === 0,
                     small.slice(0, 4).join('; '),
                 );
+                if (name === 'Schedule' || name === 'Loans') {
+                    const tables = '.scroll:has(.years), .rate-moves .scroll';
+                    const wider = await page.$$eval(
+                        tables,
+                        (all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1).length,
+                    );
+                    equal(`${where}: no table to push sideways`, wider, 0);
+                }
                 check(
                     `${where}: the bar is in sight and leaves room`,
                     sight && bar < height * 0.34,

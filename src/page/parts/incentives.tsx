@@ -67,8 +67,8 @@ function One({incentive}: {incentive: Incentive}) {
         );
     };
     const until = [
-        incentive.expires && `contract by ${date(incentive.expires)}`,
-        incentive.close_by && `closing by ${date(incentive.close_by)}`,
+        incentive.expires && `signed by ${date(incentive.expires)}`,
+        incentive.close_by && `closed by ${date(incentive.close_by)}`,
     ].filter(Boolean);
     return (
         <fieldset class="incentive">
@@ -97,7 +97,9 @@ function One({incentive}: {incentive: Incentive}) {
                 <p class="terms">{dollars(incentive.left)} of it is not used.</p>
             )}
             <p class="terms">
-                {[incentive.conditions, until.join(', ')].filter(Boolean).join(' ')}
+                {[incentive.conditions, until.length > 0 && `To be ${until.join(', ')}.`]
+                    .filter(Boolean)
+                    .join(' ')}
             </p>
         </fieldset>
     );

@@ -22,18 +22,17 @@ function RateRow({one}: {one: ShiftRate}) {
 
 function LockRow({one}: {one: ShiftLock}) {
     return (
-        <li>
-            <span>
-                {one.days}-day lock, to {date(one.ends)}
-                {one.chosen && ' (the one in hand)'}
-                {!one.covers_closing && ': it ends before the closing'}
-            </span>
-            <span>
-                {one.points === null
-                    ? 'not offered at this rate'
-                    : `${plain(one.points)} points, ${signed(one.extra_cash ?? '0')} in cash`}
-            </span>
-        </li>
+        <tr class={one.chosen ? 'today' : ''}>
+            <th scope="row">
+                {one.days} days{one.chosen && ' (in hand)'}
+                <span class="lock-end">
+                    to {date(one.ends)}
+                    {!one.covers_closing && ', before the closing'}
+                </span>
+            </th>
+            <td>{one.points === null ? 'not offered at this rate' : plain(one.points)}</td>
+            <td>{one.extra_cash === null ? '' : signed(one.extra_cash)}</td>
+        </tr>
     );
 }
 
@@ -42,7 +41,7 @@ export function RateMoves({scenario}: {scenario: string}) {
     const one = answer?.scenarios[0];
     if (!one || one.refusals.length > 0) return null;
     return (
-        <section class="group wide">
+        <section class="group wide rate-moves">
             <h3>If the rate moves before the closing</h3>
             <p class="home-line">
                 {one.terms.name}: every rate of the sheet moved by the same step. Only a lock keeps
@@ -66,11 +65,20 @@ export function RateMoves({scenario}: {scenario: string}) {
                 </table>
             </div>
             {one.locks.length > 0 && (
-                <ul class="crossings">
-                    {one.locks.map((lock) => (
-                        <LockRow key={lock.days} one={lock} />
-                    ))}
-                </ul>
+                <table class="locks">
+                    <thead>
+                        <tr>
+                            <th scope="col">Lock</th>
+                            <th scope="col">Points at this rate</th>
+                            <th scope="col">Change in cash</th>
+                        </tr>
+                    </thead>
+                    <tbody>
+                        {one.locks.map((lock) => (
+                            <LockRow key={lock.days} one={lock} />
+                        ))}
+                    </tbody>
+                </table>
             )}
         </section>
     );

@@ -15,10 +15,10 @@ function Months({rows}: {rows: Row[]}) {
             {rows.map((row) => (
                 <tr key={row.month} class="month-row">
                     <th scope="row">{month(row.due)}</th>
-                    <td>{dollars(row.payment)}</td>
+                    <td class="roomy-cell">{dollars(row.payment)}</td>
                     <td>{dollars(row.interest)}</td>
                     <td>{dollars(row.principal)}</td>
-                    <td>{dollars(row.mortgage_insurance)}</td>
+                    <td class="roomy-cell">{dollars(row.mortgage_insurance)}</td>
                     <td>{dollars(row.balance)}</td>
                     <td class="share" />
                 </tr>
@@ -60,10 +60,14 @@ function Table({answer}: {answer: Schedule}) {
                 <thead>
                     <tr>
                         <th scope="col">Year</th>
-                        <th scope="col">Principal and interest</th>
+                        <th scope="col" class="roomy-cell">
+                            Principal and interest
+                        </th>
                         <th scope="col">Interest</th>
                         <th scope="col">Principal</th>
-                        <th scope="col">Mortgage insurance</th>
+                        <th scope="col" class="roomy-cell">
+                            Mortgage insurance
+                        </th>
                         <th scope="col">Balance</th>
                         <th class="share">
                             <span class="sr">Shares</span>
@@ -81,12 +85,17 @@ function Table({answer}: {answer: Schedule}) {
                                 >
                                     Year {row.year}
                                     <span class="faint">to {month(row.last_due)}</span>
+                                    {!is_zero(row.mortgage_insurance) && (
+                                        <span class="narrow">
+                                            MI {dollars(row.mortgage_insurance)}
+                                        </span>
+                                    )}
                                 </button>
                             </th>
-                            <td>{dollars(row.payment)}</td>
+                            <td class="roomy-cell">{dollars(row.payment)}</td>
                             <td>{dollars(row.interest)}</td>
                             <td>{dollars(row.principal)}</td>
-                            <td>{dollars(row.mortgage_insurance)}</td>
+                            <td class="roomy-cell">{dollars(row.mortgage_insurance)}</td>
                             <td>{dollars(row.balance)}</td>
                             <td class="share">
                                 <Share row={row} />
@@ -103,10 +112,10 @@ function Table({answer}: {answer: Schedule}) {
                 <tfoot>
                     <tr>
                         <th scope="row">Together</th>
-                        <td />
+                        <td class="roomy-cell" />
                         <td>{dollars(answer.total_interest)}</td>
                         <td>{dollars(answer.scenario.loan)}</td>
-                        <td>{dollars(answer.total_insurance)}</td>
+                        <td class="roomy-cell">{dollars(answer.total_insurance)}</td>
                         <td />
                         <td class="share" />
                     </tr>
