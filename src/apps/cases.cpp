@@ -7,6 +7,7 @@
 
 #include "asking.hpp"
 #include "files.hpp"
+#include "first_inquiry.hpp"
 #include "loading.hpp"
 
 namespace quoin::apps {
@@ -69,7 +70,7 @@ std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path
         if (findings.none()) {
             const std::string id = id_of(each.file, folder);
             book.file = id; // what a request is told about it names no folder of this machine
-            books.push_back({id, {std::move(book), lending}, {}});
+            books.push_back({id, {std::move(book), lending}, {}, {}});
         }
         left_out.take(std::move(findings));
     }
@@ -111,7 +112,7 @@ void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBoo
 
 } // namespace
 
-Cases::Cases(const fs::path& asked, const std::string& rates, Findings& left_out) {
+Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out) {
     const fs::path folder = asked.lexically_normal();
     std::error_code error;
     if (!fs::is_directory(folder, error)) {
@@ -129,6 +130,7 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Findings& left_out
     for (const Found& each : of_kind(found, FileKind::inquiry)) {
         add_inquiry(each, folder, books_, left_out);
     }
+    for (CaseBook& book : books_) book.first = first_inquiry(book.id, book.desk, today);
     std::stable_sort(books_.begin(), books_.end(), [](const CaseBook& a, const CaseBook& b) {
         return a.inquiries.size() > b.inquiries.size();
     });

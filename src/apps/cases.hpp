@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -28,14 +29,16 @@ struct CaseBook {
     std::string id; ///< path relative to the folder
     Desk desk;
     std::vector<CaseInquiry> inquiries;
+    std::optional<std::string> first; ///< JSON of an inquiry to begin a new buyer with
 };
 
 class Cases {
   public:
     /// Looks for price books and inquiries, two folders deep. What is not sound is left out, and
     /// `left_out` says why. Throws Refused where there is no such folder, no sound lending data or
-    /// no sound price book.
-    Cases(const std::filesystem::path& folder, const std::string& rates, Findings& left_out);
+    /// no sound price book. A new buyer's inquiry is as of `today`.
+    Cases(const std::filesystem::path& folder, const std::string& rates, Date today,
+          Findings& left_out);
 
     /// Those with the most inquiries first, then by id.
     [[nodiscard]] const std::vector<CaseBook>& books() const { return books_; }

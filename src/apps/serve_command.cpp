@@ -1,6 +1,7 @@
 // Running the server until it is told to stop.
 #include "serve_command.hpp"
 
+#include <chrono>
 #include <csignal>
 #include <cstdio>
 #include <memory>
@@ -56,11 +57,16 @@ class EndSignals {
     sigset_t set_{};
 };
 
+Date today() {
+    const auto days = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
+    return plus_days(Date(), static_cast<int>(days.time_since_epoch().count()));
+}
+
 Cases found_cases(const Options& options, const std::string& rates) {
     Findings left_out;
     const auto folder =
         options.folder.empty() ? data_folder("examples") : std::filesystem::path(options.folder);
-    Cases cases(folder, rates, left_out);
+    Cases cases(folder, rates, today(), left_out);
     if (!left_out.none()) {
         fmt::print(stderr, "{}quoin: left out what is not sound; the rest is served\n",
                    text_of(left_out));

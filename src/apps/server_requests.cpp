@@ -64,7 +64,7 @@ std::string json_of(const CaseBook& book) {
            ", \"community\": " + json_text(book.desk.book.community.name) +
            ", \"builder\": " + json_text(book.desk.book.community.builder) +
            ", \"version\": " + json_text(book.desk.book.version) + ", \"inquiries\": [" +
-           inquiries + "]}";
+           inquiries + "], \"first\": " + book.first.value_or("null") + "}";
 }
 
 Json json_of(const Question& question) {

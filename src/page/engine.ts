@@ -71,6 +71,7 @@ export interface Cases {
         builder: string;
         version: string;
         inquiries: {id: string; buyer: string; inquiry: Inquiry}[];
+        first: Inquiry | null; ///< a bare home, to begin a new buyer with
     }[];
     questions: {name: string}[];
 }

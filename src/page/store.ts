@@ -161,7 +161,11 @@ export function book_of(path: string): string | null {
 /// A first visitor sees the example with the most ways to pay: it shows the most.
 function open_first(): void {
     const first = known.value?.price_books.find((book) => book.inquiries.length > 0);
-    if (!first) return;
+    if (!first) {
+        const bare = known.value?.price_books.find((book) => book.first)?.first;
+        if (bare) open(bare);
+        return;
+    }
     const ways = (one: {inquiry: Inquiry}) => scenario_names(one.inquiry).length;
     open(first.inquiries.reduce((best, one) => (ways(one) > ways(best) ? one : best)).inquiry);
 }
@@ -171,7 +175,7 @@ function open_link(): boolean {
     if (!home) return false;
     history.replaceState(null, '', location.pathname);
     const book = known.value?.price_books.find((one) => one.id === home.price_book);
-    const base = book?.inquiries[0]?.inquiry;
+    const base = book?.inquiries[0]?.inquiry ?? book?.first;
     if (!base) {
         notice.value = 'The link is about a price book that is not here.';
         return false;

@@ -145,6 +145,20 @@ export async function buyers_side_by_side({server, context}) {
     check('with what was touched', option_ids((await kept(page)).inquiry).includes('windows'));
 }
 
+export async function a_new_buyer_on_a_price_book({server, context}) {
+    const page = await open_page(context, server.url);
+    await page.click('button:text-is("Open…")');
+    await page.click('.dialog .row-button:has-text("A new buyer")');
+    await page.waitForSelector('.tab[aria-current]:text-is("New buyer")');
+    await settled(page);
+    check('what is assumed is said', (await page.textContent('.message')).includes('assumed'));
+    const {inquiry} = await kept(page);
+    equal('nothing is chosen', inquiry.selections, undefined);
+    await row(page, 'Triple pane, low-E').click();
+    await settled(page);
+    equal('the first touch', option_ids((await kept(page)).inquiry).join(), 'windows');
+}
+
 export async function files({cases, server, context}) {
     const page = await open_page(context, server.url);
     await row(page, 'Triple pane, low-E').click();

@@ -297,6 +297,18 @@ class Inputs(Shared):
             problems = self.refused(answer, 422, "name-unknown")
             self.assertEqual(problems[0]["path"], "/price_book")
 
+    def test_a_new_buyer_begins_with_a_bare_home(self):
+        for book in self.cases["price_books"]:
+            first = book["first"]
+            self.assertEqual(first["price_book"], book["id"])
+            self.assertNotIn("selections", first)
+            status, _, body = self.post("/api/quote", json.dumps(first))
+            quote = json.loads(body)
+            self.assertEqual((status, quote["options"]), (200, "0.00"))
+            self.assertGreaterEqual(len(quote["scenarios"]), 5)
+            self.assertTrue(all(one["available"] for one in quote["scenarios"]), body[:300])
+            self.assertIn("assumed", first["comment"])
+
     def test_unknown_questions_and_options(self):
         self.refused(self.post("/api/nothing"), 404, "http-question-unknown")
         near = self.refused(self.post("/api/qoute"), 404, "http-question-unknown")

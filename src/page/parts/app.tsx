@@ -180,9 +180,9 @@ function Nothing() {
         <main class="alone">
             <h1>No home to show yet</h1>
             <p>
-                The folder that quoin serves has no price book with a buyer's inquiry beside it. Put
-                an inquiry file next to a price book, or start quoin serve without a folder to see
-                the examples.
+                The folder that quoin serves has no price book that a home can be priced from: no
+                free lot that a plan fits, or no rates in force on its days. Start quoin serve
+                without a folder to see the examples.
             </p>
             <Messages />
         </main>

@@ -55,6 +55,21 @@ function NewBuyer({done}: {done: () => void}) {
                 <section key={book.id}>
                     <h3>{book.community}</h3>
                     <ul class="choices">
+                        {book.first && (
+                            <li>
+                                <button
+                                    class="row-button"
+                                    onClick={() => {
+                                        open(book.first!);
+                                        notice.value = book.first!.comment;
+                                        done();
+                                    }}
+                                >
+                                    <span>A new buyer</span>
+                                    <span class="faint">{book.first.comment}</span>
+                                </button>
+                            </li>
+                        )}
                         {book.inquiries.map((one) => (
                             <li key={one.id}>
                                 <button

@@ -1,0 +1,108 @@
+// Making the inquiry that a new buyer begins with.
+#include "first_inquiry.hpp"
+
+#include <algorithm>
+#include <memory>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+#include <quoin/answers/inquiry.hpp>
+
+namespace quoin::apps {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Common practice, no source: a home to be built closes about half a year after the contract, and
+// a score is assumed until the buyer gives one.
+constexpr int days_to_closing = 180;
+constexpr int assumed_score = 740;
+constexpr int usual_years = 30;
+
+struct Home {
+    const Plan* plan = nullptr;
+    const Lot* lot = nullptr;
+};
+
+Home first_home(const PriceBook& book) {
+    for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
+        if (book.plans[plan].elevations.empty()) continue;
+        for (const Lot& lot : book.lots) {
+            if (lot.status == LotStatus::free && allows(lot.plans, static_cast<int>(plan))) {
+                return {&book.plans[plan], &lot};
+            }
+        }
+    }
+    return {};
+}
+
+/// Down payments in percent to begin with; the least that the program takes, and for conventional
+/// loans also the one from which on there is no mortgage insurance.
+std::vector<const char*> usual_down_payments(ProgramKind kind) {
+    switch (kind) {
+    case ProgramKind::conventional:
+        return {"5", "20"};
+    case ProgramKind::fha:
+        return {"3.5"};
+    case ProgramKind::va:
+    case ProgramKind::usda:
+        return {"0"};
+    }
+    return {};
+}
+
+Json scenarios_of(const Lending& lending, const RateSheet& sheet) {
+    Json scenarios = Json::array();
+    for (const LoanProgram& program : lending.programs) {
+        const Ladder* ladder = sheet.ladder(program.id, usual_years * 12, days_to_closing);
+        if (program.adjustable || ladder == nullptr) continue;
+        for (const std::string percent : usual_down_payments(program.kind)) {
+            const std::string down = percent == "0" ? "nothing" : percent + " %";
+            scenarios.push_back({{"name", program.name + ", " + down + " down"},
+                                 {"program", program.id},
+                                 {"years", usual_years},
+                                 {"lock_days", ladder->lock_days},
+                                 {"down", {{"percent", percent}}},
+                                 {"rate", {{"points", "0"}}}});
+        }
+    }
+    return scenarios;
+}
+
+bool is_sound(const std::string& json, const Desk& desk) {
+    Findings findings;
+    const Document document = parse_json(std::make_shared<const Source>("inquiry", json), findings);
+    if (findings.none()) (void)read_inquiry(document, desk, findings);
+    return findings.none();
+}
+
+} // namespace
+
+std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk, Date today) {
+    const PriceBook& prices = desk.book;
+    const Date as_of = std::clamp(today, prices.effective, prices.expires);
+    const RateSheet* sheet = desk.lending.newest_sheet(as_of);
+    const Home home = first_home(prices);
+    if (home.lot == nullptr || sheet == nullptr) return std::nullopt;
+    const Json inquiry = {{"format", "quoin/inquiry/1"},
+                          {"comment", "A bare home: nothing chosen yet. A credit score of " +
+                                          std::to_string(assumed_score) +
+                                          " is assumed, and a closing in " +
+                                          std::to_string(days_to_closing) + " days."},
+                          {"price_book", book},
+                          {"buyer", "New buyer"},
+                          {"as_of", as_of.text()},
+                          {"contract", as_of.text()},
+                          {"closing", plus_days(as_of, days_to_closing).text()},
+                          {"plan", home.plan->id},
+                          {"elevation", home.plan->elevations.front().id},
+                          {"lot", home.lot->id},
+                          {"score", assumed_score},
+                          {"scenarios", scenarios_of(desk.lending, *sheet)}};
+    std::string json = inquiry.dump(2);
+    if (!is_sound(json, desk)) return std::nullopt;
+    return json;
+}
+
+} // namespace quoin::apps

@@ -1,0 +1,20 @@
+// An inquiry to begin a new buyer with: a bare home of a price book and a way to pay by each
+// program of the day's rate sheet.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <quoin/answers/desk.hpp>
+
+namespace quoin::apps {
+
+/// Its JSON, sound against the desk: the first plan with its first elevation on the first free lot
+/// that it fits, nothing chosen, and each program of a fixed rate at its usual least down payment.
+/// What is assumed is said in its comment. Nothing where no such home can be had, or no rates were
+/// in force within the price book's days.
+/// `book` is what the inquiry calls its price book; `today` decides the day it is as of.
+[[nodiscard]] std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk,
+                                                       Date today);
+
+} // namespace quoin::apps
