@@ -1,20 +1,19 @@
 // Searching prices, though what fits comes and goes.
 //
-// Between two prices at which every table is read in the same rows, all that a price takes rises
-// with it, but for cents of rounding: whole-dollar loans and the cents of a financed fee move the
-// cash by less than two dollars, a few dozen dollars of price. So a stretch without a jump is
-// halved and its end looked at dollar by dollar; a stretch with one is cut in two, the upper half
-// first.
+// A range of prices in which even the least that a month and the cash can come to breaks a limit
+// (loan/least_figures.hpp) falls away as a whole; what is left is halved, the upper half first, and
+// a short range is looked at dollar by dollar.
 #include "afford_search.hpp"
 
 #include <algorithm>
 
+#include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
 
 namespace quoin {
 namespace {
 
-constexpr std::int64_t wiggle = 64; ///< dollars looked at one by one
+constexpr std::int64_t looked_at_singly = 8; ///< dollars
 constexpr std::int64_t highest_looked_at = 20'000'000;
 constexpr std::int64_t lowest_looked_at = 1'000;
 
@@ -98,21 +97,39 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
     return trial;
 }
 
-AffordSearch::Point AffordSearch::point(std::int64_t dollars) {
+/// False where every price of the range breaks a limit, or is refused.
+bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
+    const PriceRange range{Money::dollars(low), Money::dollars(high),
+                           home_.closing_credit + home_.points_credit + home_.buydown_credit,
+                           home_.flood_zone};
+    const LeastFigures least = least_figures(rules_, purchase_, range);
+    if (!least.possible) return has(ignored_, AffordLimit::program);
+    const auto over = [&](AffordLimit limit, Money needed, Money most) {
+        return needed > most && !has(ignored_, limit);
+    };
+    if (inquiry_.monthly_income && ratios_ != nullptr) {
+        const Money income = *inquiry_.monthly_income;
+        const Money debts = inquiry_.monthly_debts.value_or(Money{});
+        if (ratios_->front &&
+            over(AffordLimit::front_ratio, least.monthly, share_of(income, *ratios_->front))) {
+            return false;
+        }
+        if (over(AffordLimit::back_ratio, least.monthly + debts, share_of(income, *back_))) {
+            return false;
+        }
+    }
+    // What leaves the reserves may put less down than the scenario says, and so take less cash.
+    const bool as_written =
+        scenario_.down.by != DownPayment::By::cash || facts_.reserve_months == 0;
+    return !inquiry_.cash || !as_written ||
+           !over(AffordLimit::cash, least.cash + least.monthly * facts_.reserve_months,
+                 *inquiry_.cash);
+}
+
+bool AffordSearch::fits(std::int64_t dollars) {
     const PriceTrial at = trial(Money::dollars(dollars));
-    Point point;
-    point.dollars = dollars;
-    point.fits = std::all_of(at.broken.begin(), at.broken.end(),
-                             [&](AffordLimit limit) { return has(ignored_, limit); });
-    std::copy(at.figures.rows.begin(), at.figures.rows.end(), point.rows.begin());
-    int refused = 0; // which refusals there are, as bits
-    for (const Refusal& refusal : at.figures.refusals)
-        refused |= 1 << static_cast<int>(refusal.why);
-    point.rows[lookup_count] = refused;
-    const BandTable* limit = rules_.rule(Rule::maximum_ltv);
-    const auto row = limit != nullptr ? limit->row(loan_case(rules_, at.figures)) : std::nullopt;
-    point.rows[lookup_count + 1] = row.value_or(no_row);
-    return point;
+    return std::all_of(at.broken.begin(), at.broken.end(),
+                       [&](AffordLimit limit) { return has(ignored_, limit); });
 }
 
 /// A price over which the payment alone, at the lowest rate there is, breaks the largest ratio.
@@ -134,46 +151,35 @@ std::int64_t AffordSearch::upper_bound() const {
         const Percent rest = Percent(Decimal::whole(100)) - down.percent;
         if (rest <= Percent{}) return highest_looked_at;
         const Money price = income_for(Money::dollars(high), rest);
-        return std::min(divide_rounded<std::int64_t>(price.count(), 100, Rounding::up) + wiggle,
+        return std::min(divide_rounded<std::int64_t>(price.count(), 100, Rounding::up) +
+                            looked_at_singly,
                         highest_looked_at);
     }
     return std::min(high + divide_rounded<std::int64_t>(down.amount.count(), 100, Rounding::up) +
-                        wiggle,
+                        looked_at_singly,
                     highest_looked_at);
 }
 
-std::optional<std::int64_t> AffordSearch::scan(std::int64_t low, std::int64_t high) {
-    for (std::int64_t dollars = high; dollars >= low; --dollars) {
-        if (point(dollars).fits) return dollars;
+/// Upper half first; `high` itself is known not to fit.
+std::optional<std::int64_t> AffordSearch::best_below(std::int64_t low, std::int64_t high) {
+    if (low >= high || !may_fit(low, high - 1)) return std::nullopt;
+    if (high - low <= looked_at_singly) {
+        for (std::int64_t dollars = high - 1; dollars >= low; --dollars) {
+            if (fits(dollars)) return dollars;
+        }
+        return std::nullopt;
     }
-    return std::nullopt;
-}
-
-std::optional<std::int64_t> AffordSearch::best_on_stretch(const Point& low, const Point& high) {
-    if (!low.fits) return scan(low.dollars, std::min(low.dollars + wiggle, high.dollars));
-    std::int64_t good = low.dollars;
-    std::int64_t bad = high.dollars;
-    while (bad - good > 1) {
-        const std::int64_t middle = good + (bad - good) / 2;
-        (point(middle).fits ? good : bad) = middle;
-    }
-    return scan(good, std::min(good + wiggle, high.dollars));
-}
-
-std::optional<std::int64_t> AffordSearch::best(const Point& low, const Point& high) {
-    if (high.fits) return high.dollars;
-    if (low.rows == high.rows) return best_on_stretch(low, high);
-    if (high.dollars - low.dollars <= wiggle) return scan(low.dollars, high.dollars);
-    const Point middle = point(low.dollars + (high.dollars - low.dollars) / 2);
-    if (const auto found = best(middle, high)) return found;
-    return best(low, middle);
+    const std::int64_t middle = low + (high - low) / 2;
+    if (const auto found = best_below(middle + 1, high)) return found;
+    if (fits(middle)) return middle;
+    return best_below(low, middle);
 }
 
 std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored) {
     ignored_ = std::move(ignored);
     const bool bounded = !has(ignored_, AffordLimit::back_ratio);
     const std::int64_t end = bounded ? upper_bound() : highest_looked_at;
-    const auto found = best(point(lowest_looked_at), point(std::max(end, lowest_looked_at)));
+    const auto found = best_below(lowest_looked_at, std::max(end, lowest_looked_at) + 1);
     ignored_.clear();
     if (!found) return std::nullopt;
     return Money::dollars(*found);

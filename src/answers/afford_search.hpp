@@ -1,7 +1,6 @@
 // The search for the highest price that fits.
 #pragma once
 
-#include <array>
 #include <vector>
 
 #include <quoin/answers/afford.hpp>
@@ -31,20 +30,12 @@ class AffordSearch {
     [[nodiscard]] AffordStep step_to(Money price);
 
   private:
-    /// A price with what is needed to tell whether limits between two prices can jump.
-    struct Point {
-        std::int64_t dollars = 0;
-        bool fits = false;
-        std::array<int, lookup_count + 2> rows{}; ///< of every table that is read
-    };
-
     void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
-    [[nodiscard]] Point point(std::int64_t dollars);
+    [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
+    [[nodiscard]] bool fits(std::int64_t dollars);
     [[nodiscard]] std::int64_t upper_bound() const;
-    [[nodiscard]] std::optional<std::int64_t> best(const Point& low, const Point& high);
-    [[nodiscard]] std::optional<std::int64_t> best_on_stretch(const Point& low, const Point& high);
-    [[nodiscard]] std::optional<std::int64_t> scan(std::int64_t low, std::int64_t high);
+    [[nodiscard]] std::optional<std::int64_t> best_below(std::int64_t low, std::int64_t high);
 
     Scenario scenario_; ///< its cash is lowered by the reserves
     ScenarioRules rules_;

@@ -2,6 +2,7 @@
 #include <benchmark/benchmark.h>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/afford.hpp>
 #include <quoin/answers/credit.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/scenario_answer.hpp>
@@ -49,6 +50,22 @@ void one_whole_scenario(benchmark::State& state) {
     state.SetLabel(rules.scenario->name);
 }
 BENCHMARK(one_whole_scenario)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
+
+/// Highest price, what binds, the next one, the step and the homes of the price book within it.
+void afford_one_program(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting().only(static_cast<std::size_t>(state.range(0)));
+    for (auto _ : state) benchmark::DoNotOptimize(afford(sitting, {}));
+    state.SetLabel(sitting.rules().front().scenario->name);
+}
+BENCHMARK(afford_one_program)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
+
+void highest_price_one_program(benchmark::State& state) {
+    const Sitting sitting = six_programs().sitting();
+    const auto scenario = static_cast<std::size_t>(state.range(0));
+    for (auto _ : state) benchmark::DoNotOptimize(highest_price(sitting, scenario, {}));
+    state.SetLabel(sitting.rules()[scenario].scenario->name);
+}
+BENCHMARK(highest_price_one_program)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 
 void adds_whole_example(benchmark::State& state) {
     const Sitting sitting = six_programs().sitting();

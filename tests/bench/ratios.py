@@ -13,6 +13,7 @@ TARGETS = [
     ("APR, 360 payments with falling MI", "apr_monthly", 15),
     ("one whole scenario, the slowest of six", "one_whole_scenario/", 60),
     ("adds on the example", "adds_whole_example", 10_000),
+    ("how much home, one program, the slowest of six", "afford_one_program/", 1_000),
     ("a builder's money on the example", "credit_of_the_example/", 100_000),
     ("what moves, on the example", "shift_of_the_example", 20_000),
     ("fit on the example, 25 wishes, the slowest of six loans", "fit_example/", 50_000),
