@@ -25,6 +25,7 @@
 #include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
+#include <quoin/lending/residual_income.hpp>
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/program.hpp>

@@ -65,6 +65,7 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     AffordScenario out;
     if (search.ratios() != nullptr) out.ratios = *search.ratios();
     out.back = search.back();
+    out.residual = search.residual();
     out.price = search.highest({});
     if (!out.price) {
         out.least_price = least_price_of(sitting.book());
@@ -79,6 +80,9 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     out.scenario = scenario_answer(sitting, rules, at.figures);
     out.terms = out.scenario.terms;
     out.rooms = at.rooms;
+    if (out.residual && out.residual->tested()) {
+        out.residual_guide = search.residual_guide(at.figures.loan);
+    }
     add_what_binds(search, out);
     if (facts.step > Money{}) out.step = search.step_to(*out.price + facts.step);
     out.plans = plans_that_fit(sitting, search);

@@ -17,17 +17,6 @@ constexpr std::int64_t looked_at_singly = 8; ///< dollars
 constexpr std::int64_t highest_looked_at = 20'000'000;
 constexpr std::int64_t lowest_looked_at = 1'000;
 
-/// The most a ratio lets a month take, down to the cent.
-Money share_of(Money income, Percent percent) {
-    return percent_of(income, percent, Rounding::down);
-}
-
-/// What income would make a share of it come to an amount: up to the cent.
-Money income_for(Money amount, Percent percent) {
-    return Money::cents(multiply_divide(amount.count(), 100 * Decimal::one,
-                                        percent.value().billionths(), Rounding::up));
-}
-
 bool has(const std::vector<AffordLimit>& limits, AffordLimit limit) {
     return std::find(limits.begin(), limits.end(), limit) != limits.end();
 }
@@ -42,10 +31,35 @@ AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const A
     rules_.scenario = &scenario_;
     purchase_.appraised_value.reset(); // of one home, not of any price
     home_.lines.clear();
+    find_residual_test(sitting);
     ratios_ = rules_.program->ratios_in_force(inquiry_.as_of);
     if (ratios_ == nullptr) return;
     back_ = ratios_->back;
     if (facts.automated && ratios_->back_automated) back_ = ratios_->back_automated;
+}
+
+void AffordSearch::find_residual_test(const Sitting& sitting) {
+    const ResidualIncome* guide = rules_.program->residual_in_force(inquiry_.as_of);
+    if (guide == nullptr) return;
+    region_ = sitting.place().region;
+    ResidualTest test;
+    test.guide = *guide;
+    test.has_income = inquiry_.monthly_income.has_value();
+    test.has_household = inquiry_.household.has_value();
+    test.has_taxes = inquiry_.monthly_taxes.has_value();
+    test.has_region = region_.has_value();
+    test.square_feet = at(sitting.book().plans, inquiry_.selection.plan).square_feet;
+    test.upkeep = times(guide->upkeep_per_square_foot, test.square_feet, Rounding::half_away);
+    residual_ = std::move(test);
+}
+
+Money AffordSearch::residual_guide(Money loan) const {
+    return residual_->guide.needed(*region_, *inquiry_.household, loan);
+}
+
+Money AffordSearch::left_for_home(Money guide) const {
+    return *inquiry_.monthly_income - *inquiry_.monthly_taxes -
+           inquiry_.monthly_debts.value_or(Money{}) - guide;
 }
 
 void AffordSearch::add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const {
@@ -85,10 +99,15 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
     const Money income = inquiry_.monthly_income.value_or(Money{});
     if (inquiry_.monthly_income && ratios_ != nullptr) {
         if (ratios_->front) {
-            add_room(trial, AffordLimit::front_ratio, month, share_of(income, *ratios_->front));
+            add_room(trial, AffordLimit::front_ratio, month,
+                     ratios_->most(income, *ratios_->front));
         }
         add_room(trial, AffordLimit::back_ratio, month + inquiry_.monthly_debts.value_or(Money{}),
-                 share_of(income, *back_));
+                 ratios_->most(income, *back_));
+    }
+    if (residual_ && residual_->tested()) {
+        add_room(trial, AffordLimit::residual_income, month + residual_->upkeep,
+                 left_for_home(residual_guide(trial.figures.loan)));
     }
     if (inquiry_.cash) {
         add_room(trial, AffordLimit::cash,
@@ -111,10 +130,17 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
         const Money income = *inquiry_.monthly_income;
         const Money debts = inquiry_.monthly_debts.value_or(Money{});
         if (ratios_->front &&
-            over(AffordLimit::front_ratio, least.monthly, share_of(income, *ratios_->front))) {
+            over(AffordLimit::front_ratio, least.monthly, ratios_->most(income, *ratios_->front))) {
             return false;
         }
-        if (over(AffordLimit::back_ratio, least.monthly + debts, share_of(income, *back_))) {
+        if (over(AffordLimit::back_ratio, least.monthly + debts, ratios_->most(income, *back_))) {
+            return false;
+        }
+    }
+    if (residual_ && residual_->tested()) {
+        const Money guide = residual_->guide.least_needed(*region_, *inquiry_.household);
+        if (over(AffordLimit::residual_income, least.monthly + residual_->upkeep,
+                 left_for_home(guide))) {
             return false;
         }
     }
@@ -135,7 +161,7 @@ bool AffordSearch::fits(std::int64_t dollars) {
 /// A price over which the payment alone, at the lowest rate there is, breaks the largest ratio.
 std::int64_t AffordSearch::upper_bound() const {
     if (!inquiry_.monthly_income || ratios_ == nullptr) return highest_looked_at;
-    const Money most = share_of(*inquiry_.monthly_income, *back_);
+    const Money most = ratios_->most(*inquiry_.monthly_income, *back_);
     Rate lowest = rules_.scenario->rate.note;
     const bool quoted = rules_.scenario->rate.by == RateChoice::By::quoted;
     if (!quoted && rules_.ladder != nullptr) lowest = rules_.ladder->rungs.front().rate;
@@ -150,7 +176,9 @@ std::int64_t AffordSearch::upper_bound() const {
     if (down.by == DownPayment::By::percent) {
         const Percent rest = Percent(Decimal::whole(100)) - down.percent;
         if (rest <= Percent{}) return highest_looked_at;
-        const Money price = income_for(Money::dollars(high), rest);
+        const Money price =
+            Money::cents(multiply_divide(Money::dollars(high).count(), 100 * Decimal::one,
+                                         rest.value().billionths(), Rounding::up));
         return std::min(divide_rounded<std::int64_t>(price.count(), 100, Rounding::up) +
                             looked_at_singly,
                         highest_looked_at);
@@ -199,12 +227,18 @@ AffordStep AffordSearch::step_to(Money price) {
             step.more_cash = over;
             continue;
         }
+        if (room.limit == AffordLimit::residual_income) {
+            step.more_after_tax = over;
+            continue;
+        }
         const bool front = room.limit == AffordLimit::front_ratio;
         const Percent percent = front ? *ratios_->front : *back_;
         if (over.is_zero()) continue;
-        step.more_income = std::max(step.more_income, income_for(room.needed, percent) - income);
+        step.more_income =
+            std::max(step.more_income, ratios_->least_income(room.needed, percent) - income);
         (front ? for_front : step.less_debts) = over;
     }
+    step.less_debts = std::max(step.less_debts, step.more_after_tax);
     step.debts_suffice = for_front.is_zero() && step.less_debts <= debts;
     return step;
 }

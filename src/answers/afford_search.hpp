@@ -22,6 +22,9 @@ class AffordSearch {
 
     [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
     [[nodiscard]] std::optional<Percent> back() const { return back_; }
+    [[nodiscard]] const std::optional<ResidualTest>& residual() const { return residual_; }
+    /// What the residual income must be with a loan. Precondition: it is tested.
+    [[nodiscard]] Money residual_guide(Money loan) const;
     [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
     [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
     /// The highest price that breaks no limit but those ignored.
@@ -30,6 +33,9 @@ class AffordSearch {
     [[nodiscard]] AffordStep step_to(Money price);
 
   private:
+    void find_residual_test(const Sitting& sitting);
+    /// What is left of the income for the home, once taxes, debts and a residual income are kept.
+    [[nodiscard]] Money left_for_home(Money guide) const;
     void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
@@ -45,6 +51,8 @@ class AffordSearch {
     PurchaseFacts purchase_;
     const RatioLimits* ratios_ = nullptr;
     std::optional<Percent> back_;
+    std::optional<ResidualTest> residual_;
+    std::optional<Region> region_;
     std::vector<AffordLimit> ignored_; ///< while highest() runs
 };
 

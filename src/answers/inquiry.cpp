@@ -89,6 +89,7 @@ void read_facts(Reader& root, Inquiry& inquiry) {
     inquiry.score = root.maybe_whole("score", 300, 850);
     inquiry.monthly_income = monthly_of(root, "income");
     inquiry.monthly_debts = monthly_of(root, "debts");
+    inquiry.monthly_taxes = monthly_of(root, "income_taxes");
     inquiry.cash = root.maybe_money("cash");
     inquiry.household = root.maybe_whole("household", 1, 20);
     if (inquiry.facts.appraised_value && *inquiry.facts.appraised_value <= Money{}) {

@@ -180,10 +180,8 @@ std::optional<ShiftRatios> ratios_of(const Inquiry& inquiry, const ScenarioRules
     const Money income = *inquiry.monthly_income;
     const Money debts = inquiry.monthly_debts.value_or(Money{});
     const auto under = [&](Percent back) {
-        Money most = percent_of(income, back, Rounding::down) - debts;
-        if (limits->front) {
-            most = std::min(most, percent_of(income, *limits->front, Rounding::down));
-        }
+        Money most = limits->most(income, back) - debts;
+        if (limits->front) most = std::min(most, limits->most(income, *limits->front));
         return room_under(mover, most, today.rate, step);
     };
     ShiftRatios ratios;

@@ -94,6 +94,7 @@ Place read_place(const Document& document, Findings& findings) {
     place.status = root.word("status", status_words);
     place.source = root.text("source");
     place.loan_limit_area = root.word("loan_limit_area", area_words);
+    if (root.has("region")) place.region = root.word("region", region_words());
     place.rural_eligible = root.flag_or("rural_eligible", false);
     read_tax(root, place);
     root.each("districts", [&](Reader& item) {

@@ -1,9 +1,7 @@
 // Reading a loan program.
 #include <quoin/lending/program.hpp>
 
-#include <algorithm>
-
-#include <quoin/text/problems.hpp>
+#include "dated.hpp"
 
 namespace quoin {
 namespace {
@@ -23,25 +21,6 @@ const Words<AnnualMethod> annual_words = {
     {"hud average balance", AnnualMethod::hud_average_balance},
     {"usda average balance", AnnualMethod::usda_average_balance},
     {"lender factor", AnnualMethod::lender_factor}};
-
-bool overlap(const BandTable& a, const BandTable& b) {
-    const bool a_ends_first = a.until && b.effective && *a.until <= *b.effective;
-    const bool b_ends_first = b.until && a.effective && *b.until <= *a.effective;
-    return !a_ends_first && !b_ends_first;
-}
-
-std::vector<BandTable> read_rule(Reader& rules, std::string_view name) {
-    std::vector<BandTable> tables;
-    rules.each(name, [&](Reader& item) {
-        BandTable table = read_band_table(item);
-        const bool clash = std::any_of(tables.begin(), tables.end(), [&](const BandTable& other) {
-            return overlap(table, other);
-        });
-        if (clash) item.findings().add(problems::dates_overlap(item.here(), name));
-        tables.push_back(std::move(table));
-    });
-    return tables;
-}
 
 std::vector<int> read_terms(Reader& root) {
     std::vector<int> terms;
@@ -77,6 +56,13 @@ const RatioLimits* LoanProgram::ratios_in_force(Date as_of) const {
     return nullptr;
 }
 
+const ResidualIncome* LoanProgram::residual_in_force(Date as_of) const {
+    for (const ResidualIncome& residual : residual_income) {
+        if (residual.in_force(as_of)) return &residual;
+    }
+    return nullptr;
+}
+
 LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;
     Reader root(document.root, Path{}, findings);
@@ -101,12 +87,13 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     root.object("adjustable",
                 [&](Reader& item) { program.adjustable = read_adjustable_plan(item); });
     program.ratios = read_ratio_limits(root);
+    program.residual_income = read_residual_income(root);
     if (root.has("rules_of")) program.rules_of = root.id("rules_of");
     root.object(
         "rules",
         [&](Reader& rules) {
             for (std::size_t i = 0; i < rule_count; ++i) {
-                program.rules[i] = read_rule(rules, rule_names[i]);
+                program.rules[i] = read_dated(rules, rule_names[i], read_band_table);
             }
         },
         true);

@@ -1,9 +1,7 @@
 // Reading the limits on what housing and debts may take of the income.
 #include <quoin/lending/ratio_limits.hpp>
 
-#include <algorithm>
-
-#include <quoin/text/problems.hpp>
+#include "dated.hpp"
 
 namespace quoin {
 namespace {
@@ -19,12 +17,6 @@ std::optional<Percent> read_share(Reader& item, std::string_view key) {
     return Percent(*share);
 }
 
-bool overlap(const RatioLimits& a, const RatioLimits& b) {
-    const bool a_ends_first = a.until && b.effective && *a.until <= *b.effective;
-    const bool b_ends_first = b.until && a.effective && *b.until <= *a.effective;
-    return !a_ends_first && !b_ends_first;
-}
-
 RatioLimits read_limits(Reader& item) {
     RatioLimits limits;
     limits.front = read_share(item, "front");
@@ -33,27 +25,33 @@ RatioLimits read_limits(Reader& item) {
     limits.back_automated = read_share(item, "back_automated");
     limits.status = read_status(item);
     limits.source = item.text("source");
-    limits.effective = item.maybe_date("effective");
-    limits.until = item.maybe_date("until");
-    if (limits.effective && limits.until && *limits.until <= *limits.effective) {
-        item.findings().add(problems::dates_reversed(item.spot("until"), "effective", "until"));
-    }
+    read_days(item, limits);
+    limits.whole_percents =
+        item.word_or("rounding", Words<bool>{{"whole percent", true}, {"none", false}}, false);
     return limits;
+}
+
+Percent just_over(Percent share) {
+    return Percent(share.value() + Decimal::billionths(Decimal::one / 2));
 }
 
 } // namespace
 
+Money RatioLimits::most(Money income, Percent share) const {
+    if (!whole_percents) return percent_of(income, share, Rounding::down);
+    // Half a percent more is rounded up to the next whole one.
+    return percent_of(income, just_over(share), Rounding::up) - Money::cents(1);
+}
+
+Money RatioLimits::least_income(Money amount, Percent share) const {
+    const Percent of = whole_percents ? just_over(share) : share;
+    const Money income = Money::cents(multiply_divide(amount.count(), 100 * Decimal::one,
+                                                      of.value().billionths(), Rounding::down));
+    return most(income, share) >= amount ? income : income + Money::cents(1);
+}
+
 std::vector<RatioLimits> read_ratio_limits(Reader& program) {
-    std::vector<RatioLimits> list;
-    program.each("ratios", [&](Reader& item) {
-        RatioLimits limits = read_limits(item);
-        const bool clash = std::any_of(list.begin(), list.end(), [&](const RatioLimits& other) {
-            return overlap(limits, other);
-        });
-        if (clash) item.findings().add(problems::dates_overlap(item.here(), "ratios"));
-        list.push_back(std::move(limits));
-    });
-    return list;
+    return read_dated(program, "ratios", read_limits);
 }
 
 } // namespace quoin

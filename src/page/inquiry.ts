@@ -114,6 +114,7 @@ export function selection_of(inquiry: Inquiry): Inquiry {
 const private_members = [
     'income',
     'debts',
+    'income_taxes',
     'cash',
     'score',
     'household',

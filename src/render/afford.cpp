@@ -2,6 +2,7 @@
 #include <quoin/render/afford.hpp>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "json_parts.hpp"
 #include <quoin/render/format.hpp>
@@ -19,6 +20,8 @@ std::string_view name_of(AffordLimit limit) {
         return "front_ratio";
     case AffordLimit::back_ratio:
         return "back_ratio";
+    case AffordLimit::residual_income:
+        return "residual_income";
     case AffordLimit::cash:
         return "cash";
     case AffordLimit::program:
@@ -33,6 +36,8 @@ std::string words(AffordLimit limit, const AffordScenario& s) {
         return fmt::format("housing over {} of income", percent_text(s.ratios->front->value(), 0));
     case AffordLimit::back_ratio:
         return fmt::format("housing and debts over {} of income", percent_text(s.back->value(), 0));
+    case AffordLimit::residual_income:
+        return "residual income for living";
     case AffordLimit::cash:
         return "the cash there is";
     case AffordLimit::program:
@@ -76,8 +81,14 @@ std::string step_words(const AffordStep& step) {
     if (step.more_cash > Money{}) parts.push_back(dollars(step.more_cash) + " more cash");
     if (step.more_income > Money{}) {
         std::string income = dollars(step.more_income) + " more income a month";
-        if (step.debts_suffice) income += ", or " + dollars(step.less_debts) + " less in debts";
+        if (step.debts_suffice && step.more_after_tax.is_zero())
+            income += ", or " + dollars(step.less_debts) + " less in debts";
         parts.push_back(std::move(income));
+    }
+    if (step.more_after_tax > Money{}) {
+        std::string more = dollars(step.more_after_tax) + " more a month after taxes";
+        if (step.debts_suffice) more += ", or " + dollars(step.less_debts) + " less in debts";
+        parts.push_back(std::move(more));
     }
     for (std::size_t i = 0; i < parts.size(); ++i) text += (i > 0 ? ", and " : " ") + parts[i];
     if (!step.refusals.empty()) {
@@ -85,6 +96,26 @@ std::string step_words(const AffordStep& step) {
                            refusals_words(step.refusals));
     }
     return parts.empty() ? std::string{} : text + ".";
+}
+
+/// What residual income is tested with, or which facts it lacks.
+std::string residual_words(const AffordScenario& s) {
+    const ResidualTest& test = *s.residual;
+    if (test.tested()) {
+        return fmt::format("Residual income: {} must be left for living after taxes, debts, the "
+                           "month and {} for maintenance and utilities ({} sq ft).",
+                           dollars(s.residual_guide), dollars(test.upkeep),
+                           grouped(test.square_feet));
+    }
+    std::vector<std::string> lacking;
+    if (!test.has_income) lacking.emplace_back("the income");
+    if (!test.has_taxes) lacking.emplace_back("the taxes on it (\"income_taxes\")");
+    if (!test.has_household) lacking.emplace_back("the persons in the household");
+    if (!test.has_region) lacking.emplace_back("the place's region");
+    if (test.square_feet <= Decimal{}) lacking.emplace_back("the plan's square feet");
+    return fmt::format("Residual income, which this program asks for, is not tested: {} {} not "
+                       "given.",
+                       fmt::join(lacking, ", "), lacking.size() == 1 ? "is" : "are");
 }
 
 std::string plans_text(const AffordScenario& s) {
@@ -121,6 +152,10 @@ std::string scenario_text(const AffordScenario& s) {
         }
         out += paragraph(line + ".", page_width, "    ", "    ");
     }
+    if (s.ratios && s.ratios->whole_percents) {
+        out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
+    }
+    if (s.residual) out += paragraph(residual_words(s), page_width, "    ", "    ");
     if (s.step) out += paragraph(step_words(*s.step), page_width, "    ", "    ");
     return out + plans_text(s);
 }
@@ -157,8 +192,20 @@ Json ratios_json(const AffordScenario& s) {
     if (!s.ratios) return nullptr;
     return {{"front", s.ratios->front ? Json(s.ratios->front->value().text()) : Json(nullptr)},
             {"back", s.back->value().text()},
+            {"whole_percents", s.ratios->whole_percents},
             {"status", std::string(name_of(s.ratios->status))},
             {"source", s.ratios->source}};
+}
+
+Json residual_json(const AffordScenario& s) {
+    if (!s.residual) return nullptr;
+    const ResidualTest& test = *s.residual;
+    return {{"tested", test.tested()},
+            {"words", residual_words(s)},
+            {"guide", test.tested() && s.price ? Json(s.residual_guide.text()) : Json(nullptr)},
+            {"upkeep", test.upkeep.text()},
+            {"status", std::string(name_of(test.guide.status))},
+            {"source", test.guide.source}};
 }
 
 Json step_json(const AffordScenario& s) {
@@ -166,6 +213,7 @@ Json step_json(const AffordScenario& s) {
     return {{"price", s.step->price.text()},
             {"more_cash", s.step->more_cash.text()},
             {"more_income", s.step->more_income.text()},
+            {"more_after_tax", s.step->more_after_tax.text()},
             {"less_debts", s.step->less_debts.text()},
             {"debts_suffice", s.step->debts_suffice},
             {"refusals", json_of(s.step->refusals)}};
@@ -174,6 +222,7 @@ Json step_json(const AffordScenario& s) {
 Json scenario_json(const AffordScenario& s) {
     Json json = {{"terms", json_of(s.terms)},
                  {"ratios", ratios_json(s)},
+                 {"residual_income", residual_json(s)},
                  {"price", s.price ? Json(s.price->text()) : Json(nullptr)},
                  {"rooms", rooms_json(s.price ? s.rooms : s.nearest)},
                  {"binds", limits_json(s.binds)},

@@ -99,8 +99,10 @@ TEST_CASE("FHA's 31/43 and USDA's 34/41 are shares of gross income, HUD 4000.1, 
     CHECK(room_of(usda, AffordLimit::front_ratio).most == money("2040"));
     CHECK(room_of(usda, AffordLimit::back_ratio).most == money("2460"));
     const AffordScenario& va = scenario_named(answer, "VA, nothing down, first use");
-    CHECK(room_of(va, AffordLimit::back_ratio).most == money("2460")); // 38 CFR 36.4340: 41 %
-    CHECK(va.rooms.size() == 2);                                       // no front ratio; cash
+    // 38 CFR 36.4340(d): 41 %, the ratio rounded to two digits: 2,489.99 is 41.4998 %, 2,490 is 42
+    // %.
+    CHECK(room_of(va, AffordLimit::back_ratio).most == money("2489.99"));
+    CHECK(va.rooms.size() == 2); // no front ratio; cash
 }
 
 TEST_CASE("What binds is broken a dollar higher, and without it the next limit is reached") {
@@ -148,6 +150,53 @@ TEST_CASE("What a step takes is enough, and a cent less is not") {
         inquiry.cash = *inquiry.cash + s.step->more_cash;
         CHECK(fits_at(Sitting(loaded->desk, inquiry), i, {}, s.step->price));
     }
+}
+
+TEST_CASE("Residual income binds where taxes and debts leave little, exactly") {
+    const auto loaded = buyer("va-used-before");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("7900");
+    inquiry.monthly_debts = money("100");
+    for (const char* taxes : {"2100", "3500.07"}) {
+        inquiry.monthly_taxes = money(taxes);
+        for (const int persons : {1, 4, 7}) {
+            inquiry.household = persons;
+            const Sitting sitting(loaded->desk, inquiry);
+            for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
+                CAPTURE(taxes, persons, s);
+                check_highest(sitting, s, {0, false, Money::dollars(5000)});
+            }
+        }
+    }
+    const AffordScenario s = afford(Sitting(loaded->desk, inquiry), {}).scenarios.front();
+    CHECK(s.binds == std::vector{AffordLimit::residual_income});
+    CHECK(s.residual_guide == money("1199")); // seven persons, Midwest: 1,039 and twice 80
+    const LimitRoom& room = room_of(s, AffordLimit::residual_income);
+    // 7,900 less taxes, debts and the guide; 2,242 sq ft at 14 cents.
+    CHECK(room.most == money("3100.93"));
+    CHECK(room.needed == s.scenario.monthly.total() + money("313.88"));
+    REQUIRE(s.step);
+    CHECK(s.step->more_after_tax > Money{});
+    inquiry.monthly_taxes = *inquiry.monthly_taxes - s.step->more_after_tax;
+    inquiry.cash = *inquiry.cash + s.step->more_cash;
+    CHECK(fits_at(Sitting(loaded->desk, inquiry), 0, {}, s.step->price));
+    inquiry.monthly_taxes = *inquiry.monthly_taxes + Money::cents(1);
+    CHECK_FALSE(fits_at(Sitting(loaded->desk, inquiry), 0, {}, s.step->price));
+}
+
+TEST_CASE("Without its facts residual income is not tested, and which are lacking is said") {
+    const auto loaded = buyer("va-used-before");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.household.reset();
+    const AffordAnswer answer = afford(Sitting(loaded->desk, inquiry), {});
+    const AffordScenario& s = answer.scenarios.front();
+    REQUIRE(s.residual);
+    CHECK_FALSE(s.residual->tested());
+    CHECK(std::none_of(s.rooms.begin(), s.rooms.end(), [](const LimitRoom& room) {
+        return room.limit == AffordLimit::residual_income;
+    }));
+    CHECK(text_of(answer).find("is not tested: the persons in the household") != std::string::npos);
+    CHECK_FALSE(afford(buyer("short-of-cash")->sitting(), {}).scenarios.front().residual);
 }
 
 TEST_CASE("Debts over the income leave nothing, and the miss is said") {

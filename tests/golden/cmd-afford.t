@@ -66,18 +66,22 @@ FHA, 3.5 % down, 30 years
     No home of the price book is within it.
 
 VA, nothing down, first use
-  up to $484,778.00: $3,689.50 a month, $2,250.13 of cash needed
+  up to $491,387.00: $3,739.24 a month, $2,330.48 of cash needed
     VA-guaranteed fixed: 5.875 % note rate, -0.125 points, APR 6.098 %, 30 years, $0.00 down
     (0.00 %), LTV 100.00 %, 180-day lock
                                                takes         most         left
-    housing and debts over 41 % of income  $4,079.50    $4,079.50        $0.00
-    the cash there is                      $9,629.13  $121,000.00  $111,370.87
+    housing and debts over 41 % of income  $4,129.24    $4,129.24        $0.00
+    the cash there is                      $9,808.96  $121,000.00  $111,191.04
     What binds: housing and debts over 41 % of income. Without it, up to $4,509,450.00, where the
     cash there is binds.
-    A home of $494,778.00 would take $183.57 more income a month, or $75.26 less in debts.
+    A ratio is rounded to a whole percent before it is held to the limit.
+    Residual income, which this program asks for, is not tested: the taxes on it ("income_taxes"),
+    the persons in the household are not given.
+    A home of $501,387.00 would take $189.40 more income a month, or $78.61 less in debts.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 23 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 1 pair of elevation and free lot, from $489,900.00 (field, lot 3)
 
 USDA, nothing down, 30 years
   up to $426,679.00: $3,383.00 a month, $2,070.68 of cash needed
@@ -231,9 +235,11 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "31",
         "back": "43",
+        "whole_percents": false,
         "status": "published",
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
+      "residual_income": null,
       "price": "308449.00",
       "rooms": [
         {
@@ -267,6 +273,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "price": "313449.00",
         "more_cash": "0.00",
         "more_income": "125.94",
+        "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
         "refusals": []
@@ -399,9 +406,11 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "31",
         "back": "43",
+        "whole_percents": false,
         "status": "published",
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
+      "residual_income": null,
       "price": "318342.00",
       "rooms": [
         {
@@ -435,6 +444,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "price": "323342.00",
         "more_cash": "0.00",
         "more_income": "130.17",
+        "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
         "refusals": []
@@ -567,9 +577,11 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "34",
         "back": "41",
+        "whole_percents": false,
         "status": "published",
         "source": "HB-1-3555, chapter 11, revised 5 August 2024 (PN 621)"
       },
+      "residual_income": null,
       "price": "334359.00",
       "rooms": [
         {
@@ -603,6 +615,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "price": "339359.00",
         "more_cash": "0.00",
         "more_income": "116.30",
+        "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
         "refusals": []
@@ -735,9 +748,11 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": null,
         "back": "45",
+        "whole_percents": false,
         "status": "published",
         "source": "Fannie Mae Selling Guide B3-6-02, 4 May 2022"
       },
+      "residual_income": null,
       "price": "361456.00",
       "rooms": [
         {
@@ -765,6 +780,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "price": "366456.00",
         "more_cash": "0.00",
         "more_income": "98.47",
+        "more_after_tax": "0.00",
         "less_debts": "44.31",
         "debts_suffice": true,
         "refusals": []

@@ -17,10 +17,11 @@
 namespace quoin {
 
 enum class AffordLimit {
-    front_ratio, ///< housing over income
-    back_ratio,  ///< housing and debts over income
-    cash,        ///< cash needed and reserves over the cash there is
-    program,     ///< the program refuses: loan limit, LTV, score, cash too short for its least
+    front_ratio,     ///< housing over income
+    back_ratio,      ///< housing and debts over income
+    residual_income, ///< what is left of the income for living
+    cash,            ///< cash needed and reserves over the cash there is
+    program,         ///< the program refuses: loan limit, LTV, score, cash too short for its least
 };
 
 /// How far a price is from a limit.
@@ -31,12 +32,28 @@ struct LimitRoom {
     Money most;   ///< what the limit lets it take
 };
 
+/// What residual income is reckoned from, where the program has a guide to it.
+struct ResidualTest {
+    ResidualIncome guide;
+    bool has_income = false;    ///< each of these must be known
+    bool has_household = false; ///< persons
+    bool has_taxes = false;     ///< on the income
+    bool has_region = false;    ///< of the place
+    Decimal square_feet;        ///< of the plan; zero: not known
+    Money upkeep;               ///< maintenance and utilities a month
+
+    [[nodiscard]] bool tested() const {
+        return has_income && has_household && has_taxes && has_region && square_feet > Decimal{};
+    }
+};
+
 /// What a higher price would take.
 struct AffordStep {
     Money price;
     Money more_cash;
-    Money more_income; ///< a month, before tax
-    Money less_debts;  ///< a month, instead of more income; nothing to win where they are too small
+    Money more_income;    ///< a month, before tax
+    Money more_after_tax; ///< a month, for the residual income; instead of less debts too
+    Money less_debts; ///< a month, instead of more income; nothing to win where they are too small
     bool debts_suffice = false;
     std::vector<Refusal> refusals; ///< of the program: money alone does not help
 };
@@ -51,15 +68,17 @@ struct AffordPlan {
 };
 
 struct AffordScenario {
-    ScenarioTerms terms;               ///< at the highest price; without figures where none fits
-    std::optional<RatioLimits> ratios; ///< in force; nothing: none are known
-    std::optional<Percent> back;       ///< that was used
-    std::optional<Money> price;        ///< nothing: no price fits
-    ScenarioAnswer scenario;           ///< at that price
-    std::vector<LimitRoom> rooms;      ///< at that price
-    std::vector<AffordLimit> binds;    ///< a dollar more breaks these
-    std::vector<Refusal> refusals;     ///< of the program there
-    std::optional<Money> next_price;   ///< the highest price if what binds did not
+    ScenarioTerms terms;                  ///< at the highest price; without figures where none fits
+    std::optional<RatioLimits> ratios;    ///< in force; nothing: none are known
+    std::optional<Percent> back;          ///< that was used
+    std::optional<ResidualTest> residual; ///< where the program has a guide
+    std::optional<Money> price;           ///< nothing: no price fits
+    ScenarioAnswer scenario;              ///< at that price
+    std::vector<LimitRoom> rooms;         ///< at that price
+    Money residual_guide;                 ///< what must be left at that price, where it is tested
+    std::vector<AffordLimit> binds;       ///< a dollar more breaks these
+    std::vector<Refusal> refusals;        ///< of the program there
+    std::optional<Money> next_price;      ///< the highest price if what binds did not
     std::vector<AffordLimit> next_binds;
     std::optional<AffordStep> step;
     std::vector<AffordPlan> plans;

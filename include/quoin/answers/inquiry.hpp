@@ -42,7 +42,8 @@ struct Inquiry {
     std::optional<Money> monthly_income;
     std::optional<Money> monthly_debts;
     std::optional<Money> cash;
-    std::optional<int> household;
+    std::optional<int> household;       ///< persons
+    std::optional<Money> monthly_taxes; ///< on the income: federal, state, social security
     std::vector<Scenario> scenarios;
 
     /// What a wish is worth: its weight, or n + 1 - its place among the n wishes by rank (equal

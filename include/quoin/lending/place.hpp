@@ -9,6 +9,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
+#include <quoin/lending/residual_income.hpp>
 
 namespace quoin {
 
@@ -60,7 +61,8 @@ struct Place {
     Status status = Status::sample;
     std::string source;
     LimitArea loan_limit_area = LimitArea::baseline;
-    bool rural_eligible = false; ///< inside USDA's eligible area
+    std::optional<Region> region; ///< for the residual income of a household
+    bool rural_eligible = false;  ///< inside USDA's eligible area
     Percent assessed_percent;
     std::vector<Levy> levies;
     std::vector<Exemption> exemptions;

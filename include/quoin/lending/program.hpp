@@ -13,6 +13,7 @@
 #include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/ratio_limits.hpp>
+#include <quoin/lending/residual_income.hpp>
 
 namespace quoin {
 
@@ -65,12 +66,15 @@ struct LoanProgram {
     std::optional<AdjustablePlan> adjustable; ///< nothing where the rate is fixed
     std::string rules_of; ///< id of the program whose rules stand where this one gives none
     std::array<std::vector<BandTable>, rule_count> rules;
-    std::vector<RatioLimits> ratios; ///< dated; empty: none are known
+    std::vector<RatioLimits> ratios;             ///< dated; empty: none are known
+    std::vector<ResidualIncome> residual_income; ///< dated; empty: no such guide
 
     /// The table of a rule in force, or nullptr where the program has none on that day.
     [[nodiscard]] const BandTable* in_force(Rule rule, Date as_of, Date closing) const;
     /// The limits on ratios in force, or nullptr where the program has none on that day.
     [[nodiscard]] const RatioLimits* ratios_in_force(Date as_of) const;
+    /// The residual income in force, or nullptr where the program has none on that day.
+    [[nodiscard]] const ResidualIncome* residual_in_force(Date as_of) const;
 };
 
 [[nodiscard]] LoanProgram read_program(const Document& document, Findings& findings);

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include <quoin/exact/money.hpp>
 #include <quoin/lending/band_table.hpp>
 
 namespace quoin {
@@ -16,6 +17,8 @@ struct RatioLimits {
     std::optional<Percent> front; ///< housing over gross monthly income; nothing: no such limit
     Percent back;                 ///< housing and debts over gross monthly income
     std::optional<Percent> back_automated; ///< where the program's automated underwriting approves
+    bool whole_percents =
+        false; ///< a ratio is rounded to whole percents before it is held to these
     Status status = Status::sample;
     std::string source;
     std::optional<Date> effective; ///< first day
@@ -24,6 +27,10 @@ struct RatioLimits {
     [[nodiscard]] bool in_force(Date day) const {
         return (!effective || *effective <= day) && (!until || day < *until);
     }
+    /// The most a month that a share of the income lets an amount be, to the cent.
+    [[nodiscard]] Money most(Money income, Percent share) const;
+    /// The least income a month that lets an amount be, to the cent.
+    [[nodiscard]] Money least_income(Money amount, Percent share) const;
 };
 
 /// Reads the list `ratios` of a program; it may be missing.

@@ -1,0 +1,95 @@
+// Reading what a household must have left, and looking it up.
+#include <quoin/lending/residual_income.hpp>
+
+#include <algorithm>
+
+#include "dated.hpp"
+
+namespace quoin {
+namespace {
+
+constexpr int most_listed = 20; ///< persons
+
+ResidualIncome::Guide read_guide(Reader& item) {
+    ResidualIncome::Guide guide;
+    guide.loan_up_to = item.maybe_money("loan_up_to");
+    guide.each_further = item.money("each_further");
+    for (const auto& [name, region] : region_words()) {
+        auto& list = guide.by_persons[static_cast<std::size_t>(region)];
+        item.must_have(name);
+        item.items(name, [&](const Spot& spot) {
+            const auto amount = as_money(spot, item.findings());
+            list.push_back(amount.value_or(Money{}));
+        });
+        if (item.has(name) && list.empty()) {
+            item.findings().add(problems::out_of_range(
+                item.spot(name), "a list of amounts, for one person, for two and so on"));
+        }
+    }
+    return guide;
+}
+
+/// Each guide but the last ends at a larger loan than the one before it.
+bool rises(const std::vector<ResidualIncome::Guide>& guides) {
+    for (std::size_t i = 0; i < guides.size(); ++i) {
+        const bool last = i + 1 == guides.size();
+        if (guides[i].loan_up_to.has_value() == last) return false;
+        if (i > 0 && !last && *guides[i].loan_up_to <= *guides[i - 1].loan_up_to) return false;
+    }
+    return !guides.empty();
+}
+
+ResidualIncome read_one(Reader& item) {
+    ResidualIncome residual;
+    residual.status = read_status(item);
+    residual.source = item.text("source");
+    read_days(item, residual);
+    residual.upkeep_per_square_foot = item.money("upkeep_per_square_foot");
+    item.must_have("most_persons");
+    residual.most_persons = item.maybe_whole("most_persons", 1, most_listed).value_or(1);
+    item.each(
+        "guides", [&](Reader& guide) { residual.guides.push_back(read_guide(guide)); }, true);
+    if (item.has("guides") && !rises(residual.guides)) {
+        item.findings().add(problems::out_of_range(
+            item.spot("guides"),
+            "guides by rising \"loan_up_to\", the last without one for any larger loan"));
+    }
+    return residual;
+}
+
+} // namespace
+
+const Words<Region>& region_words() {
+    static const Words<Region> words = {{"northeast", Region::northeast},
+                                        {"midwest", Region::midwest},
+                                        {"south", Region::south},
+                                        {"west", Region::west}};
+    return words;
+}
+
+Money ResidualIncome::needed(Region region, int persons, Money loan) const {
+    const auto guide = std::find_if(guides.begin(), guides.end(), [&](const Guide& one) {
+        return !one.loan_up_to || loan <= *one.loan_up_to;
+    });
+    return guide->needed(region, std::min(persons, most_persons));
+}
+
+Money ResidualIncome::least_needed(Region region, int persons) const {
+    const int counted = std::min(persons, most_persons);
+    Money least = guides.front().needed(region, counted);
+    for (const Guide& guide : guides) least = std::min(least, guide.needed(region, counted));
+    return least;
+}
+
+Money ResidualIncome::Guide::needed(Region region, int persons) const {
+    const auto& list = by_persons[static_cast<std::size_t>(region)];
+    const int listed = std::min(persons, static_cast<int>(list.size()));
+    return list[static_cast<std::size_t>(listed) - 1] +
+           each_further * static_cast<std::int64_t>(persons - listed);
+}
+
+std::vector<ResidualIncome> read_residual_income(Reader& program) {
+    return read_dated(program, "residual_income", read_one);
+}
+
+} // namespace quoin
