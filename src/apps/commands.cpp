@@ -9,7 +9,6 @@
 #include "asking.hpp"
 #include "loading.hpp"
 #include <quoin/answers/adds.hpp>
-#include <quoin/answers/afford.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
@@ -25,7 +24,6 @@
 #include <quoin/answers/site.hpp>
 #include <quoin/answers/tour.hpp>
 #include <quoin/render/adds.hpp>
-#include <quoin/render/afford.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
 #include <quoin/render/compare.hpp>
@@ -45,6 +43,7 @@
 #include <quoin/render/workbook.hpp>
 #include <quoin/text/problems.hpp>
 
+#include "afford_command.hpp"
 #include "checking.hpp"
 #include "files.hpp"
 #include "serve_command.hpp"
@@ -226,28 +225,6 @@ void add_compare(CLI::App& program, Shared& shared) {
             const CompareAnswer answer = compare(loaded->sitting());
             shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
         });
-}
-
-void add_afford(CLI::App& program, Shared& shared) {
-    struct Options {
-        std::string file;
-        AffordText text;
-    };
-    const auto options = options_of<Options>();
-    CLI::App* sub = inquiry_command(
-        program, "afford", "The highest price that income, debts, cash and the programs allow",
-        "quoin afford buyer.json --reserves 2", options->file);
-    sub->add_option("--reserves", options->text.reserves,
-                    "months of the payment to be left over in cash, 0 to 24");
-    sub->add_option("--step", options->text.step, "the higher price to ask about, in dollars more");
-    sub->add_flag("--automated", options->text.automated,
-                  "the ratio of automated underwriting, where the program has one");
-    sub->callback([options, &shared] {
-        const auto loaded = load_inquiry(options->file, shared.rates);
-        const AffordAnswer answer =
-            afford(loaded->sitting(), afford_facts(loaded->inquiry, options->text));
-        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
-    });
 }
 
 void add_later(CLI::App& program, Shared& shared) {
@@ -515,7 +492,11 @@ void add_commands(CLI::App& program, Shared& shared) {
     add_credit(program, shared);
     add_shift(program, shared);
     add_recheck(program, shared);
-    add_afford(program, shared);
+    add_afford(*command(program, "afford",
+                        "The highest price that income, debts, cash and the programs allow",
+                        "quoin afford buyer.json --reserves 2\n"
+                        "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25"),
+               shared);
     add_later(program, shared);
     add_shown(program, shared);
     add_schedule(program, shared);

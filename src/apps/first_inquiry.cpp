@@ -37,27 +37,12 @@ Home first_home(const PriceBook& book) {
     return {};
 }
 
-/// Down payments in percent to begin with; the least that the program takes, and for conventional
-/// loans also the one from which on there is no mortgage insurance.
-std::vector<const char*> usual_down_payments(ProgramKind kind) {
-    switch (kind) {
-    case ProgramKind::conventional:
-        return {"5", "20"};
-    case ProgramKind::fha:
-        return {"3.5"};
-    case ProgramKind::va:
-    case ProgramKind::usda:
-        return {"0"};
-    }
-    return {};
-}
-
 Json scenarios_of(const Lending& lending, const RateSheet& sheet) {
     Json scenarios = Json::array();
     for (const LoanProgram& program : lending.programs) {
         const Ladder* ladder = sheet.ladder(program.id, usual_years * 12, days_to_closing);
         if (program.adjustable || ladder == nullptr) continue;
-        for (const std::string percent : usual_down_payments(program.kind)) {
+        for (const std::string& percent : usual_down_payments(program.kind)) {
             const std::string down = percent == "0" ? "nothing" : percent + " %";
             scenarios.push_back({{"name", program.name + ", " + down + " down"},
                                  {"program", program.id},
@@ -78,6 +63,19 @@ bool is_sound(const std::string& json, const Desk& desk) {
 }
 
 } // namespace
+
+std::vector<std::string> usual_down_payments(ProgramKind kind) {
+    switch (kind) {
+    case ProgramKind::conventional:
+        return {"5", "20"};
+    case ProgramKind::fha:
+        return {"3.5"};
+    case ProgramKind::va:
+    case ProgramKind::usda:
+        return {"0"};
+    }
+    return {};
+}
 
 std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk, Date today) {
     const PriceBook& prices = desk.book;

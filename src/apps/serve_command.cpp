@@ -1,7 +1,6 @@
 // Running the server until it is told to stop.
 #include "serve_command.hpp"
 
-#include <chrono>
 #include <csignal>
 #include <cstdio>
 #include <memory>
@@ -17,6 +16,7 @@
 
 #include "asking.hpp"
 #include "cases.hpp"
+#include "clock.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "openapi.hpp"
@@ -56,11 +56,6 @@ class EndSignals {
   private:
     sigset_t set_{};
 };
-
-Date today() {
-    const auto days = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
-    return plus_days(Date(), static_cast<int>(days.time_since_epoch().count()));
-}
 
 Cases found_cases(const Options& options, const std::string& rates) {
     Findings left_out;

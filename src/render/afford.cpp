@@ -130,10 +130,15 @@ std::string plans_text(const AffordScenario& s) {
 }
 
 std::string none_text(const AffordScenario& s) {
-    std::string out = "  No price fits.";
-    if (!s.refusals.empty()) out += " " + refusals_words(s.refusals) + ".";
-    out += fmt::format(" At {} it would be:\n", dollars(s.least_price));
-    return out + rooms_text(s.nearest, s);
+    if (!s.refusals.empty()) {
+        return paragraph(fmt::format("No price fits: at {} {}.", dollars(s.least_price),
+                                     refusals_words(s.refusals)),
+                         page_width, "  ", "  ") +
+               rooms_text(s.nearest, s);
+    }
+    return fmt::format("  No price fits. The nearest, at {}, misses by what is below zero:\n",
+                       dollars(s.least_price)) +
+           rooms_text(s.nearest, s);
 }
 
 std::string scenario_text(const AffordScenario& s) {
@@ -157,13 +162,23 @@ std::string scenario_text(const AffordScenario& s) {
     }
     if (s.residual) out += paragraph(residual_words(s), page_width, "    ", "    ");
     if (s.step) out += paragraph(step_words(*s.step), page_width, "    ", "    ");
-    return out + plans_text(s);
+    return out;
+}
+
+/// On figures alone: what was assumed stands where the home would.
+std::string plain_heading(const AffordAnswer& answer) {
+    return fmt::format("How much home\nas of {}; closing {}\n", long_date(answer.heading.as_of),
+                       long_date(answer.heading.closing)) +
+           paragraph(fmt::format("Assumed: {}.", fmt::join(answer.assumptions, "; ")), page_width,
+                     "", "  ");
 }
 
 std::vector<std::string> cautions_of(const AffordAnswer& answer) {
     std::vector<ScenarioTerms> terms;
     for (const AffordScenario& s : answer.scenarios) terms.push_back(s.terms);
-    std::vector<std::string> notes = loan_cautions(answer.heading, terms);
+    std::vector<std::string> notes = answer.assumptions.empty()
+                                         ? loan_cautions(answer.heading, terms)
+                                         : std::vector{estimate_caution(answer.heading)};
     notes.insert(notes.begin(),
                  "Ratios are guides of the published rules, not an approval: a lender looks at "
                  "credit, income and assets, and may go above them or stay below. What a buyer "
@@ -246,12 +261,16 @@ Json scenario_json(const AffordScenario& s) {
 } // namespace
 
 std::string text_of(const AffordAnswer& answer) {
-    std::string out = heading_text(answer.heading, "How much home");
+    const bool plain = !answer.assumptions.empty();
+    std::string out = plain ? plain_heading(answer) : heading_text(answer.heading, "How much home");
     if (answer.facts.reserve_months > 0) {
         out +=
             fmt::format("{} months of the payment kept in reserve\n", answer.facts.reserve_months);
     }
-    for (const AffordScenario& s : answer.scenarios) out += scenario_text(s);
+    for (const AffordScenario& s : answer.scenarios) {
+        out += scenario_text(s);
+        if (!plain && s.price) out += plans_text(s);
+    }
     return out + footing_text(cautions_of(answer));
 }
 
@@ -259,7 +278,8 @@ std::string json_text_of(const AffordAnswer& answer) {
     Json json = {{"question", "afford"},
                  {"heading", json_of(answer.heading)},
                  {"reserve_months", answer.facts.reserve_months},
-                 {"automated", answer.facts.automated}};
+                 {"automated", answer.facts.automated},
+                 {"assumptions", answer.assumptions}};
     json["scenarios"] = Json::array();
     for (const AffordScenario& s : answer.scenarios) json["scenarios"].push_back(scenario_json(s));
     json["cautions"] = cautions_json(cautions_of(answer));

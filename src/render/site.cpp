@@ -66,9 +66,8 @@ void add_lot(const SiteLot& lot, Table& table) {
 }
 
 void add_plan(const SitePlan& plan, Table& table) {
-    const std::string size =
-        fmt::format("{} sq ft, {} bed, {} bath", grouped(plan.square_feet),
-                    plan.bedrooms.text(), plan.bathrooms.text());
+    const std::string size = fmt::format("{} sq ft, {} bed, {} bath", grouped(plan.square_feet),
+                                         plan.bedrooms.text(), plan.bathrooms.text());
     table.row({plan.name, plan.style, size,
                plan.chosen ? "yours"
                : plan.fits ? "fits your lot"

@@ -275,15 +275,18 @@ std::string closing_words(const CashToClose& cash) {
                           : dollars(left) + " to bring to the closing";
 }
 
-std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
-    std::vector<std::string> notes;
-    notes.push_back(fmt::format(
+std::string estimate_caution(const Heading& h) {
+    return fmt::format(
         "An estimate as of {}: not a Loan Estimate, not an approval, not an offer to lend. A "
         "licensed loan originator gives those{}; the published programs and local law decide. "
         "You may choose any lender.",
         long_date(h.as_of),
         h.originator.empty() ? std::string(" (none is named here yet)")
-                             : fmt::format(" ({})", h.originator)));
+                             : fmt::format(" ({})", h.originator));
+}
+
+std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
+    std::vector<std::string> notes{estimate_caution(h)};
     notes.push_back(fmt::format(
         "Rates of {} from {} ({}), good through {}{}; they hold only when locked.{}",
         long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),

@@ -213,6 +213,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
   },
   "reserve_months": 0,
   "automated": false,
+  "assumptions": [],
   "scenarios": [
     {
       "terms": {
@@ -913,19 +914,40 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --step 0
 = 1
 $ quoin afford --help
 The highest price that income, debts, cash and the programs allow
-Usage: quoin afford [OPTIONS] INQUIRY
+Usage: quoin afford [OPTIONS] [INQUIRY]
 
 Positionals:
-  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+  INQUIRY TEXT                the buyer's inquiry, a JSON file
 
 Options:
   -h,--help                   Print this help message and exit
   --reserves TEXT             months of the payment to be left over in cash, 0 to 24
   --step TEXT                 the higher price to ask about, in dollars more
   --automated                 the ratio of automated underwriting, where the program has one
+[Option Group: without a price book]
+  figures in place of an inquiry; what is not given is assumed, and told
+  Options:
+    --income TEXT               gross income a month, in dollars
+    --rate TEXT                 the yearly note rate, in percent
+    --debts TEXT                payments on debts a month
+    --cash TEXT                 all the cash there is
+    --years TEXT                the term, 30 if not given
+    --down TEXT                 the down payment in percent; the program's usual ones if not given
+    --program TEXT ...          a program by its id; may be repeated
+    --property-tax TEXT         percent of the price a year
+    --insurance TEXT            homeowner's insurance, percent of the price a year
+    --dues TEXT                 association dues a month
+    --closing-costs TEXT        percent of the loan
+    --score TEXT                credit score
+    --taxes TEXT                taxes on the income a month, for residual income
+    --persons TEXT              persons in the household, for residual income
+    --region TEXT               northeast, midwest, south or west, for residual income
+    --square-feet TEXT          living area, for residual income
+    --as-of TEXT                the day it is as of; today if not given
 
 Example:
   quoin afford buyer.json --reserves 2
+  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25
 
 --json and --rates DIR go with every command; 'quoin --help' explains them.
 

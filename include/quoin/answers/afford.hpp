@@ -96,6 +96,8 @@ struct AffordFacts {
 struct AffordAnswer {
     Heading heading;
     AffordFacts facts;
+    /// What was assumed of a home that no price book has, in words; empty: the inquiry says all.
+    std::vector<std::string> assumptions;
     std::vector<AffordScenario> scenarios;
 };
 

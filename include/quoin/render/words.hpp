@@ -43,6 +43,8 @@ struct MonthlyPart {
 /// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
 [[nodiscard]] std::string closing_words(const CashToClose& cash);
 
+/// That it is an estimate, and who decides.
+[[nodiscard]] std::string estimate_caution(const Heading& heading);
 /// What must stand beside every payment and rate, in short sentences.
 [[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
                                                      const std::vector<ScenarioTerms>& terms);

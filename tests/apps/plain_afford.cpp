@@ -1,0 +1,86 @@
+// How much home on figures alone: the same engine, held to the parts of a month by hand.
+#include <shown.hpp>
+
+#include <algorithm>
+
+#include <quoin/answers/afford.hpp>
+#include <quoin/loan/level_payment.hpp>
+
+#include "apps/plain_afford.hpp"
+#include "support/files.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+apps::PlainText figures() {
+    apps::PlainText text;
+    text.income = "8400";
+    text.debts = "450";
+    text.rate = "6.25";
+    text.property_tax = "1.2";
+    text.insurance = "0.4";
+    return text;
+}
+
+apps::PlainCase plain(const apps::PlainText& text) {
+    return apps::plain_case(text, QUOIN_SOURCE_DIR "/rates", date("2026-11-24"));
+}
+
+} // namespace
+
+TEST_CASE("Without mortgage insurance the month is the payment, a twelfth of tax and insurance") {
+    apps::PlainText text = figures();
+    text.down = "20";
+    text.programs = {"conventional"};
+    const apps::PlainCase made = plain(text);
+    const Sitting sitting(made.desk, made.inquiry);
+    const AffordScenario s = afford(sitting, {}).scenarios.front();
+    REQUIRE(s.price);
+    const Money price = *s.price;
+    const Money loan = s.scenario.loan;
+    CHECK(loan == Money::dollars(price.count() * 80 / 10'000)); // down to whole dollars
+    const Money payment = level_payment(loan, rate("6.25"), Months(360));
+    const Money tax = percent_of(price, Percent(decimal("0.1")), Rounding::half_away);
+    CHECK(s.scenario.monthly.principal_and_interest == payment);
+    CHECK(s.scenario.monthly.property_tax - tax <= Money::cents(5));
+    CHECK(tax - s.scenario.monthly.property_tax <= Money::cents(5));
+    // 45 % of 8,400 less debts.
+    CHECK(s.scenario.monthly.total() <= money("3330"));
+    CHECK(fits_at(sitting, 0, {}, price));
+    for (int more = 1; more < 300; ++more) {
+        CHECK_FALSE(fits_at(sitting, 0, {}, price + Money::dollars(more)));
+    }
+}
+
+TEST_CASE("What is not given is assumed, and each assumption is told") {
+    const apps::PlainCase made = plain(figures());
+    CHECK(made.inquiry.scenarios.size() == 3); // conventional at 5 and 20 %, FHA at 3.5 %
+    CHECK(made.inquiry.as_of == date("2026-11-24"));
+    const auto told = [&](const std::string& words) {
+        return std::any_of(
+            made.assumptions.begin(), made.assumptions.end(),
+            [&](const std::string& one) { return one.find(words) != std::string::npos; });
+    };
+    CHECK(told("closing costs of 2 %"));
+    CHECK(told("credit score of 740"));
+    CHECK(told("--cash not given"));
+    CHECK(told("sample data"));
+    CHECK_FALSE(told("property tax of")); // that was given
+}
+
+TEST_CASE("A household's figures make the residual income test of a VA loan") {
+    apps::PlainText text = figures();
+    text.programs = {"va"};
+    text.taxes = "3000";
+    text.persons = "4";
+    text.region = "south";
+    text.square_feet = "2000";
+    const apps::PlainCase made = plain(text);
+    const AffordScenario s = afford(Sitting(made.desk, made.inquiry), {}).scenarios.front();
+    REQUIRE(s.residual);
+    CHECK(s.residual->tested());
+    CHECK(s.residual->upkeep == money("280"));
+    CHECK(s.residual_guide == money("1003"));
+}
