@@ -388,3 +388,41 @@ export interface Recheck {
     differences: number;
     cautions: string[];
 }
+
+/// A limit and how far from it a price is; `room` below zero is over it.
+export interface Room {
+    limit: string;
+    needed: string;
+    most: string;
+    room: string;
+}
+
+export interface AffordScenario {
+    terms: Terms;
+    ratios: {front: string | null; back: string; status: string; source: string} | null;
+    price: string | null;
+    least_price?: string; ///< that was tried, where no price fits: the rooms are of it
+    rooms: Room[];
+    binds: string[];
+    refusals: Refusal[];
+    next_price: string | null;
+    next_binds: string[];
+    step: {
+        price: string;
+        more_cash: string;
+        more_income: string;
+        less_debts: string;
+        debts_suffice: boolean;
+        refusals: Refusal[];
+    } | null;
+    plans: {plan: string; elevation: string; lot: string; price: string; homes: number}[];
+    scenario?: Scenario;
+}
+
+export interface Afford {
+    heading: Heading;
+    reserve_months: number;
+    automated: boolean;
+    scenarios: AffordScenario[];
+    cautions: string[];
+}

@@ -215,6 +215,7 @@ export async function view(page, name) {
     const sign = {
         Tour: '.area-page',
         Loans: '.loan .big',
+        Budget: '.reach',
         Site: '.street',
         Schedule: '.years',
         Sheet: '.paper',
