@@ -328,6 +328,7 @@ export interface Cash {
     prepaids: {name: string; due: string | null; amount: string}[];
     calendar: {date: string; what: string; amount: string}[];
     credits: {used: {use: string; amount: string}[]};
+    cautions: string[];
 }
 
 /// The parts of a month, in the order in which they are stacked.
@@ -424,5 +425,85 @@ export interface Afford {
     reserve_months: number;
     automated: boolean;
     scenarios: AffordScenario[];
+    cautions: string[];
+}
+
+/// One way to split a builder's money, and what comes of it.
+export interface Mix {
+    off_price: string;
+    rate: string;
+    points: string;
+    apr: string | null;
+    buydown: string;
+    pays: {points: string; buydown: string; closing_costs: string; prepaids: string};
+    without_use: string;
+    over_cap: string;
+    loan: string;
+    monthly_now: string;
+    monthly_after_three_years: string;
+    cash_needed: string;
+    cash_to_close: string;
+    cost_over_years: Record<string, string>;
+    cost_over_asked_years: string;
+}
+
+/// Where there are refusals, the rest is not there.
+export interface CreditScenario {
+    terms: Terms;
+    refusals: Refusal[];
+    contribution_cap: {
+        percent: string;
+        of: string;
+        amount: string;
+        taken: string;
+        concessions_alone: boolean;
+    } | null;
+    without: Mix;
+    each_use: {use: string; name: string; mix: Mix | null; why_not: string | null}[];
+    lowest_payment: Mix;
+    least_cash: Mix | null; ///< nothing: the down payment takes all the cash there is
+    least_cost: Mix;
+    frontier: Mix[];
+}
+
+export interface Credit {
+    amount: string;
+    years: number;
+    contract_price: string;
+    scenarios: CreditScenario[];
+    cautions: string[];
+}
+
+/// One way to come by an option; `cost[n]` is what it has taken through month n of the loan.
+export interface LaterPath {
+    way: string;
+    refusals: Refusal[];
+    at_closing: string;
+    a_month: string;
+    months: number;
+    cost: string[];
+}
+
+export interface LaterScenario {
+    terms: Terms;
+    monthly_without: string;
+    refusals: Refusal[];
+    ways: LaterPath[];
+    break_even: {dearer: string; than: string; month: number}[];
+}
+
+export interface Later {
+    month: number;
+    items: {
+        id: string;
+        name: string;
+        level: string;
+        price: string;
+        estimate: string | null;
+        note: string;
+        why_not: string;
+        work: string[];
+        scenarios: LaterScenario[];
+    }[];
     cautions: string[];
 }

@@ -26,6 +26,11 @@ export function signed(amount: string, write = dollars): string {
           : `+${write(amount)}`;
 }
 
+/// Without its sign: how much too much.
+export function unsigned(amount: string): string {
+    return amount.replace(/^-/, '');
+}
+
 export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }

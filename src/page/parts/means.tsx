@@ -1,7 +1,7 @@
 // The buyer's means: income, debts, cash, and how strictly they are held against a loan.
-import type {Inquiry, Problem} from '../engine';
+import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
-import {act, buyer, set_ask} from '../store';
+import {act, buyer, problems, set_ask} from '../store';
 import {Typed} from './loan_fields';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
@@ -24,9 +24,9 @@ function write(member: string, monthly: boolean, value: string, name: string): v
     void act(next, {what: name, touch: null, remarks: []}, true);
 }
 
-export function Means({problems}: {problems: Problem[]}) {
+export function Means() {
     const {inquiry, asks} = buyer.value!;
-    const wrong = (start: string) => problems.find((one) => one.path?.startsWith(start));
+    const wrong = (start: string) => problems.value.find((one) => one.path?.startsWith(start));
     return (
         <div class="means">
             {facts.map(([member, monthly, name]) => (
