@@ -96,6 +96,14 @@ export function selection_of(inquiry: Inquiry): Inquiry {
     return {price_book, plan, elevation, lot, selections: selections ?? []};
 }
 
+/// For questions that nobody's income and debts have a part in: they stay here, and what was asked
+/// before a change of them is not asked again.
+export function without_means(inquiry: Inquiry | null): Inquiry | null {
+    if (!inquiry) return null;
+    const {income: _income, debts: _debts, ...rest} = inquiry;
+    return rest;
+}
+
 const private_members = [
     'income',
     'debts',

@@ -3,8 +3,7 @@ import {get} from 'node:http';
 
 import {check, open_page} from './support.mjs';
 
-const middle = (times, share) =>
-    times[Math.ceil(times.length * share) - 1];
+const middle = (times, share) => times[Math.ceil(times.length * share) - 1];
 
 /// Clicks a row and waits, in the page itself, for the frame after the new figures were painted.
 const touch = (page) =>
@@ -21,7 +20,11 @@ const touch = (page) =>
                     requestAnimationFrame(() =>
                         setTimeout(() => resolve(performance.now() - began)),
                     );
-                }).observe(price, {characterData: true, childList: true, subtree: true});
+                }).observe(price, {
+                    characterData: true,
+                    childList: true,
+                    subtree: true,
+                });
                 rows[0].click();
             }),
     );

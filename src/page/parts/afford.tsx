@@ -2,8 +2,9 @@
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
 import type {Options} from '../engine';
 import {dollars, is_zero} from '../figures';
+import {without_means} from '../inquiry';
 import {answered, buyer, move, set_ask, tour} from '../store';
-import {use_answer} from './asked';
+import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {Rooms, limits_words} from './limits';
 import {Typed} from './loan_fields';
@@ -73,7 +74,7 @@ function Step({one}: {one: AffordScenario}) {
 
 /// Homes of the price book that are within it; a touch takes one over.
 function Homes({one}: {one: AffordScenario}) {
-    const {answer: site} = use_answer<Site>('site', answered.value);
+    const {answer: site} = use_answer<Site>('site', without_means(answered.value));
     const name_of = (id: string, elevation: string): [string, string] => {
         const plan = site?.plans.find((each) => each.id === id);
         const found = plan?.elevations.find((each) => each.id === elevation);
@@ -179,6 +180,7 @@ export function Afford() {
         'afford',
         inquiry,
         options_set(asks, ['reserves', 'step', 'automated']),
+        ask_by_scenario,
     );
     const {contract_price: home, scenario, cautions} = tour.value!;
     const hand = scenario.terms.name;

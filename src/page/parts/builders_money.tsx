@@ -4,6 +4,7 @@ import {useState} from 'preact/hooks';
 import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, term} from '../figures';
+import {without_means} from '../inquiry';
 import {answered, buyer, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
@@ -308,7 +309,7 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
 }
 
 export function BuildersMoney() {
-    const inquiry = answered.value;
+    const inquiry = without_means(answered.value);
     const asks = buyer.value!.asks;
     const {answer: quote} = use_answer<Quote>('quote', inquiry);
     const uses = (inquiry?.incentives ?? []).length > 0;

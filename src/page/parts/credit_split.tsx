@@ -5,7 +5,7 @@ import type {Cash, Mix} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, size} from '../figures';
-import {splits_written} from '../inquiry';
+import {splits_written, without_means} from '../inquiry';
 import {act, gone} from '../store';
 import {minus} from './terms';
 
@@ -58,7 +58,7 @@ async function held(
         'so.';
     for (const next of splits_written(inquiry, scenario, mix, instead)) {
         try {
-            const found = (await ask<Cash>('cash', next, {scenario})).scenario;
+            const found = (await ask<Cash>('cash', without_means(next)!, {scenario})).scenario;
             const same = found.cash.to_close === mix.cash_to_close && found.loan === mix.loan;
             if (found.available && same) return {next, why: ''};
         } catch (error) {
@@ -97,6 +97,8 @@ function UseItSo({
             wanted = false;
         };
     }, [JSON.stringify([inquiry, scenario, mix, instead])]);
+    if (can?.next && JSON.stringify(can.next) === JSON.stringify(inquiry))
+        return <p class="facts">This is as it is used now.</p>;
     if (can && !can.next) return <p class="facts">{can.why}</p>;
     return (
         <button

@@ -4,6 +4,7 @@ import {useState} from 'preact/hooks';
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
 import type {Options} from '../engine';
 import {dollars, signed} from '../figures';
+import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
 import {LaterCosts} from './later_costs';
@@ -220,7 +221,7 @@ export function Later() {
         options.find((one) => one.picked) ??
         options[0];
     const hand = scenario.terms.name;
-    const inquiry = answered.value;
+    const inquiry = without_means(answered.value);
     const chosen = option?.forms.find((form) => form.state === 'chosen')?.id;
     const asked: Asked = {
         ...typed,

@@ -1,6 +1,7 @@
 // What the buyer's means allow, what the builder's money does, what can wait until after closing.
 import type {Cash} from '../answers';
 import {dollars} from '../figures';
+import {without_means} from '../inquiry';
 import {Afford} from '../parts/afford';
 import {use_answer} from '../parts/asked';
 import {BuildersMoney} from '../parts/builders_money';
@@ -24,7 +25,9 @@ function go_to(id: string): void {
 /// One part below another, each a question of its own, all of them for the way to pay in hand.
 export function BudgetView() {
     const {heading, contract_price: price, scenario} = tour.value!;
-    const {answer} = use_answer<Cash>('cash', answered.value, {scenario: scenario.terms.name});
+    const {answer} = use_answer<Cash>('cash', without_means(answered.value), {
+        scenario: scenario.terms.name,
+    });
     return (
         <div class="budget-page">
             <h2>What it takes, and what it allows</h2>
