@@ -8,6 +8,12 @@
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
+
+void not_negative(Reader& item, std::string_view key, Money amount) {
+    if (amount >= Money{}) return;
+    item.findings().add(problems::out_of_range(item.spot(key), "an amount not below zero"));
+}
+
 namespace {
 
 void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
@@ -33,7 +39,10 @@ void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
 /// A monthly amount in an object of its own, such as "income": {"monthly": "9800"}.
 std::optional<Money> monthly_of(Reader& root, std::string_view key) {
     std::optional<Money> amount;
-    root.object(key, [&](Reader& item) { amount = item.money("monthly"); });
+    root.object(key, [&](Reader& item) {
+        amount = item.money("monthly");
+        not_negative(item, "monthly", *amount);
+    });
     return amount;
 }
 
@@ -71,10 +80,7 @@ void read_credits(Reader& root, Inquiry& inquiry) {
         credit.from = item.word("from", credit_from_words);
         credit.amount = item.money("amount");
         credit.uses = read_credit_uses(item, credit.from);
-        if (credit.amount < Money{}) {
-            item.findings().add(
-                problems::out_of_range(item.spot("amount"), "an amount not below zero"));
-        }
+        not_negative(item, "amount", credit.amount);
         inquiry.facts.credits.push_back(std::move(credit));
     });
 }
@@ -91,6 +97,8 @@ void read_facts(Reader& root, Inquiry& inquiry) {
     inquiry.monthly_debts = monthly_of(root, "debts");
     inquiry.monthly_taxes = monthly_of(root, "income_taxes");
     inquiry.cash = root.maybe_money("cash");
+    not_negative(root, "cash", inquiry.cash.value_or(Money{}));
+    not_negative(root, "deposits_paid", inquiry.facts.deposits_paid.value_or(Money{}));
     inquiry.household = root.maybe_whole("household", 1, 20);
     if (inquiry.facts.appraised_value && *inquiry.facts.appraised_value <= Money{}) {
         root.findings().add(

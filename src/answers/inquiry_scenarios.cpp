@@ -13,11 +13,6 @@ Months read_term(Reader& item) {
     return Months::years(item.whole("years", 1, longest_term.count() / 12));
 }
 
-void not_negative(Reader& item, std::string_view key, Money amount) {
-    if (amount >= Money{}) return;
-    item.findings().add(problems::out_of_range(item.spot(key), "an amount not below zero"));
-}
-
 DownPayment read_down(Reader& scenario) {
     DownPayment down;
     scenario.object(

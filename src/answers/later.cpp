@@ -113,6 +113,16 @@ LaterScenario later_scenario(const Sitting& sitting, std::size_t i, const Priced
     return out;
 }
 
+/// The estimate for as many as are asked about.
+std::optional<Later> later_of(const Option& option, const Pick& pick, int plan) {
+    std::optional<Later> later = option.later;
+    if (later && later->each) {
+        later->estimate =
+            times(later->estimate, quantity_of(option, pick, plan), Rounding::half_away);
+    }
+    return later;
+}
+
 LaterItem later_item(const Sitting& sitting, const Pick& pick, const LaterFacts& facts) {
     const PriceBook& book = sitting.book();
     const Selection& chosen = sitting.inquiry().selection;
@@ -121,7 +131,7 @@ LaterItem later_item(const Sitting& sitting, const Pick& pick, const LaterFacts&
     item.id = name_of(book, {pick.option, pick.level});
     item.name = option.name;
     item.level = level_name(option, pick.level);
-    item.later = option.later;
+    item.later = later_of(option, pick, chosen.plan);
     item.work = option.work;
     item.structural = option.structural;
     const bool present = chosen.find(pick.option) != nullptr;

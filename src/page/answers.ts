@@ -345,6 +345,7 @@ export interface Cash {
     prepaids: {name: string; due: string | null; amount: string}[];
     calendar: {date: string; what: string; amount: string}[];
     credits: {used: {use: string; amount: string}[]};
+    cautions: string[];
 }
 
 /// The parts of a month, in the order in which they are stacked.
@@ -403,5 +404,125 @@ export interface Recheck {
     sections: {title: string; figures: Figure[]}[];
     figures: number;
     differences: number;
+    cautions: string[];
+}
+
+/// A limit and how far from it a price is; `room` below zero is over it.
+export interface Room {
+    limit: string;
+    needed: string;
+    most: string;
+    room: string;
+}
+
+export interface AffordScenario {
+    terms: Terms;
+    ratios: {front: string | null; back: string; status: string; source: string} | null;
+    residual_income: {tested: boolean; words: string; status: string; source: string} | null;
+    price: string | null;
+    least_price?: string; ///< that was tried, where no price fits: the rooms are of it
+    rooms: Room[];
+    binds: string[];
+    refusals: Refusal[];
+    next_price: string | null;
+    next_binds: string[];
+    step: {
+        price: string;
+        more_cash: string;
+        more_income: string;
+        more_after_tax: string;
+        less_debts: string;
+        debts_suffice: boolean;
+        refusals: Refusal[];
+    } | null;
+    plans: {plan: string; elevation: string; lot: string; price: string; homes: number}[];
+    scenario?: Scenario;
+}
+
+export interface Afford {
+    heading: Heading;
+    reserve_months: number;
+    automated: boolean;
+    scenarios: AffordScenario[];
+    cautions: string[];
+}
+
+/// One way to split a builder's money, and what comes of it.
+export interface Mix {
+    off_price: string;
+    rate: string;
+    points: string;
+    apr: string | null;
+    buydown: string;
+    pays: {points: string; buydown: string; closing_costs: string; prepaids: string};
+    without_use: string;
+    over_cap: string;
+    loan: string;
+    monthly_now: string;
+    monthly_after_three_years: string;
+    cash_needed: string;
+    cash_to_close: string;
+    cost_over_years: Record<string, string>;
+    cost_over_asked_years: string;
+}
+
+/// Where there are refusals, the rest is not there.
+export interface CreditScenario {
+    terms: Terms;
+    refusals: Refusal[];
+    contribution_cap: {
+        percent: string;
+        of: string;
+        amount: string;
+        taken: string;
+        concessions_alone: boolean;
+    } | null;
+    without: Mix;
+    each_use: {use: string; name: string; mix: Mix | null; why_not: string | null}[];
+    lowest_payment: Mix;
+    least_cash: Mix | null; ///< nothing: the down payment takes all the cash there is
+    least_cost: Mix;
+    frontier: Mix[];
+}
+
+export interface Credit {
+    amount: string;
+    years: number;
+    contract_price: string;
+    scenarios: CreditScenario[];
+    cautions: string[];
+}
+
+/// One way to come by an option; `cost[n]` is what it has taken through month n of the loan.
+export interface LaterPath {
+    way: string;
+    refusals: Refusal[];
+    at_closing: string;
+    a_month: string;
+    months: number;
+    cost: string[];
+}
+
+export interface LaterScenario {
+    terms: Terms;
+    monthly_without: string;
+    refusals: Refusal[];
+    ways: LaterPath[];
+    break_even: {dearer: string; than: string; month: number}[];
+}
+
+export interface Later {
+    month: number;
+    items: {
+        id: string;
+        name: string;
+        level: string;
+        price: string;
+        estimate: string | null;
+        note: string;
+        why_not: string;
+        work: string[];
+        scenarios: LaterScenario[];
+    }[];
     cautions: string[];
 }

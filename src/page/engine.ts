@@ -124,6 +124,6 @@ export function ask<T = any>(
     const answer = post(address, body).then((response) => answer_of<T>(response));
     kept.set(key, answer);
     answer.catch(() => kept.delete(key));
-    if (kept.size > 60) kept.delete(kept.keys().next().value as string);
+    if (kept.size > 120) kept.delete(kept.keys().next().value as string);
     return answer;
 }

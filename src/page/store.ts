@@ -6,13 +6,14 @@ import {ask, cases, Gone, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
 
-export type View = 'tour' | 'loans' | 'site' | 'schedule' | 'sheet' | 'check';
+export type View = 'tour' | 'loans' | 'budget' | 'site' | 'schedule' | 'sheet' | 'check';
 
 export interface Buyer {
     key: string;
     inquiry: Inquiry;
     hand: string; ///< name of the scenario in hand
     area: string; ///< of the tour
+    asks: Record<string, string>; ///< what is asked besides the inquiry, as options of a question
     past: Inquiry[];
     future: Inquiry[];
 }
@@ -66,7 +67,9 @@ function keep(one: Buyer): void {
 function kept(key: string): Buyer | null {
     try {
         const one = JSON.parse(localStorage.getItem(stored + key) ?? 'null');
-        return one && one.inquiry ? {past: [], future: [], hand: '', area: '', ...one} : null;
+        return one && one.inquiry
+            ? {past: [], future: [], hand: '', area: '', asks: {}, ...one}
+            : null;
     } catch {
         return null;
     }
@@ -106,6 +109,7 @@ function add(inquiry: Inquiry): Buyer {
         inquiry: copy(inquiry),
         hand: scenario_names(inquiry)[0] ?? '',
         area: '',
+        asks: {},
         past: [],
         future: [],
     };
@@ -393,6 +397,12 @@ export function take_in_hand(scenario: string): void {
     replace({...one, hand: scenario});
     change.value = {what: `Figures under ${scenario}`, touch: null, remarks: []};
     void refresh();
+}
+
+/// A question's option changed: the inquiry stays as it is.
+export function set_ask(name: string, value: string): void {
+    const one = buyer.value;
+    if (one) replace({...one, asks: {...one.asks, [name]: value}});
 }
 
 export function walk_to(area: string): void {

@@ -184,7 +184,8 @@ Only read_only(Reader& option, const PriceBook& book) {
 std::optional<Later> read_later(Reader& option) {
     std::optional<Later> later;
     option.object("later", [&](Reader& item) {
-        later = Later{item.money("estimate"), item.text_or("note", "")};
+        later =
+            Later{item.money("estimate"), item.text_or("note", ""), item.flag_or("each", false)};
     });
     return later;
 }

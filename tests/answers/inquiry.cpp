@@ -256,6 +256,13 @@ TEST_CASE("Who asks: private figures are read and kept, out of range is said") {
         {"\"score\": 700", "\"score\": 700, \"household\": 21", "not-a-whole-number", "/household"},
         {"\"score\": 700", "\"score\": 700, \"appraised_value\": \"0\"", "out-of-range",
          "/appraised_value"},
+        {"\"score\": 700", R"("score": 700, "income": {"monthly": "-5000"})", "out-of-range",
+         "/income/monthly"},
+        {"\"score\": 700", R"("score": 700, "debts": {"monthly": "-0.01"})", "out-of-range",
+         "/debts/monthly"},
+        {"\"score\": 700", R"("score": 700, "cash": "-1")", "out-of-range", "/cash"},
+        {"\"score\": 700", R"("score": 700, "deposits_paid": "-1")", "out-of-range",
+         "/deposits_paid"},
         {"\"buyer\": \"Somebody\"", "\"buyer\": \"\"", "text-empty", "/buyer"},
     });
 }

@@ -81,6 +81,19 @@ TEST_CASE("After closing costs the estimate from its month on, and a personal lo
     CHECK(lent.cost.back() == lent.cost.at(31));
 }
 
+TEST_CASE("An estimate for one is taken as often as the option is counted") {
+    for (const auto& [asked, count] :
+         {std::pair{"recessed-lights=2", 2}, {"recessed-lights=10", 10}}) {
+        const LaterAnswer answer = answer_for(asked);
+        const LaterItem& item = answer.items.front();
+        REQUIRE(item.later);
+        CHECK(item.later->estimate == money("260") * count);
+        CHECK(way(item.scenarios.front(), LaterWay::after).cost.back() == item.later->estimate);
+    }
+    // Laid by the buyer, all of it: the estimate is for the whole.
+    CHECK(answer_for("rear-sod=1000").items.front().later->estimate == money("1800"));
+}
+
 TEST_CASE("A break-even is the first month from which a way stays dearer at the end") {
     const LaterAnswer answer = answer_for("garage-insulation");
     for (const LaterScenario& s : answer.items.front().scenarios) {

@@ -2,6 +2,7 @@
 import {readFileSync} from 'node:fs';
 
 import {
+    all_known,
     ask,
     bare,
     check,
@@ -35,30 +36,7 @@ function known_numbers(cases, inquiry, hand, extra) {
     return known;
 }
 
-const figures_of = (page, where) =>
-    page.$eval(where, (element) => {
-        const text =
-            element.innerText +
-            Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
-                '',
-            );
-        return [
-            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g),
-        ].map((match) => match[0]);
-    });
-
 const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
-
-async function all_known(page, where, known, name) {
-    const found = await figures_of(page, where);
-    const strange = found.filter((one) => !known.has(bare(one.replace(' %', ''))));
-    check(
-        `${name}: ${found.length} figures are the engine's`,
-        found.length > 0 && strange.length === 0,
-        `not in any answer: ${strange.slice(0, 8).join(', ')} (of ${found.length})`,
-    );
-    return found.length;
-}
 
 async function bar_is(page, cases, name) {
     await settled(page);

@@ -1,36 +1,15 @@
 // The whole way without a mouse, and with a screen reader in mind.
-import {readFileSync} from 'node:fs';
-import {createRequire} from 'node:module';
-
-import {check, equal, kept, open_buyer, open_page, settled, view} from './support.mjs';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/// Presses Tab until the focused element matches; says whether its focus can be seen.
-async function tab_to(page, selector, most = 120) {
-    for (let i = 0; i < most; i += 1) {
-        await page.keyboard.press('Tab');
-        const found = await page.evaluate((wanted) => {
-            const focused = document.activeElement;
-            if (!focused?.matches(wanted)) return null;
-            const style = getComputedStyle(focused);
-            const beside = focused.nextElementSibling
-                ? getComputedStyle(focused.nextElementSibling)
-                : null;
-            return [style, beside].some(
-                (one) => one && one.outlineStyle !== 'none' && parseFloat(one.outlineWidth) >= 2,
-            );
-        }, selector);
-        if (found !== null) return {reached: true, visible: found};
-    }
-    return {reached: false, visible: false};
-}
-
-async function reach(page, selector, name) {
-    const {reached, visible} = await tab_to(page, selector);
-    check(`Tab reaches ${name}`, reached);
-    check(`its focus can be seen: ${name}`, visible);
-}
+import {
+    check,
+    equal,
+    kept,
+    open_buyer,
+    open_page,
+    reach,
+    serious,
+    settled,
+    view,
+} from './support.mjs';
 
 export async function keyboard_all_the_way({server, context}) {
     const page = await open_page(context, server.url);
@@ -87,9 +66,12 @@ export async function nothing_serious_for_axe({server, chrome}) {
         ['light', 1440],
         ['dark', 390],
     ]) {
-        const context = await chrome.newContext({viewport: {width, height: 900}, colorScheme});
+        const context = await chrome.newContext({
+            viewport: {width, height: 900},
+            colorScheme,
+        });
         const page = await open_page(context, server.url);
-        for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
+        for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check']) {
             await view(page, name);
             await serious(page, `${name}, ${colorScheme}, ${width} px`);
         }
@@ -101,25 +83,4 @@ export async function nothing_serious_for_axe({server, chrome}) {
         await serious(page, `an empty book, ${colorScheme}`);
         await context.close();
     }
-}
-
-async function serious(page, name) {
-    await page.evaluate(axe);
-    const result = await page.evaluate(() =>
-        window.axe.run(document, {resultTypes: ['violations']}),
-    );
-    const bad = result.violations.filter((one) => ['serious', 'critical'].includes(one.impact));
-    check(
-        `axe: ${name}`,
-        bad.length === 0,
-        bad
-            .map(
-                (one) =>
-                    `${one.id}: ${one.nodes
-                        .slice(0, 3)
-                        .map((node) => node.html.slice(0, 140))
-                        .join(' | ')}`,
-            )
-            .join('; '),
-    );
 }

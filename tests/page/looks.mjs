@@ -9,7 +9,7 @@ const sizes = [
     [820, 1180],
     [1440, 900],
 ];
-const views = ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check'];
+const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
 
 /// Things to press that are smaller than a finger, or run out of the page.
 const misfits = (page) =>
@@ -141,7 +141,9 @@ export async function on_paper({server, context}) {
     for (const format of ['Letter', 'A4']) {
         const path = join(shots, `sheet-${format}.pdf`);
         await page.pdf({path, format, preferCSSPageSize: false});
-        const text = execFileSync('pdftotext', ['-layout', path, '-'], {encoding: 'utf8'});
+        const text = execFileSync('pdftotext', ['-layout', path, '-'], {
+            encoding: 'utf8',
+        });
         const pages = Number(
             /Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [path], {encoding: 'utf8'}))[1],
         );

@@ -24,7 +24,10 @@ export async function the_program_ends({cases, context}) {
         JSON.stringify((await kept(page)).inquiry.selections).includes('windows'),
     );
     const again = await new Server(cases, server.port).start();
-    await page.waitForSelector('.message.bad', {state: 'detached', timeout: 40000});
+    await page.waitForSelector('.message.bad', {
+        state: 'detached',
+        timeout: 40000,
+    });
     await settled(page);
     check(
         'the touch is in the figures once it is back',
@@ -122,7 +125,7 @@ export async function two_tabs({server, context}) {
 export async function a_book_with_nothing_in_it({server, context}) {
     const page = await open_page(context, server.url);
     await open_buyer(page, 'Bare');
-    for (const name of ['Tour', 'Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
+    for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check']) {
         await view(page, name);
         check(`${name} says something`, (await page.textContent('.main')).trim().length > 30);
     }

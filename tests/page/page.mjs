@@ -2,6 +2,7 @@
 import {rmSync} from 'node:fs';
 
 import {check, case_folder, Server, browser, summary} from './support.mjs';
+import * as budget from './budget.mjs';
 import * as figures from './figures.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
@@ -11,7 +12,15 @@ import * as touches from './touches.mjs';
 
 const cases = case_folder();
 const chrome = await browser();
-const tests = {...figures, ...touches, ...keys, ...mishaps, ...looks, ...speed};
+const tests = {
+    ...figures,
+    ...budget,
+    ...touches,
+    ...keys,
+    ...mishaps,
+    ...looks,
+    ...speed,
+};
 const wanted = process.argv.slice(2);
 let fine = false;
 try {
@@ -19,7 +28,9 @@ try {
         if (wanted.length > 0 && !wanted.includes(name)) continue;
         const began = Date.now();
         const server = await new Server(cases).start();
-        const context = await chrome.newContext({viewport: {width: 1440, height: 900}});
+        const context = await chrome.newContext({
+            viewport: {width: 1440, height: 900},
+        });
         try {
             await test({cases, server, context, chrome});
         } catch (error) {

@@ -20,7 +20,11 @@ const touch = (page) =>
                     requestAnimationFrame(() =>
                         setTimeout(() => resolve(performance.now() - began)),
                     );
-                }).observe(price, {characterData: true, childList: true, subtree: true});
+                }).observe(price, {
+                    characterData: true,
+                    childList: true,
+                    subtree: true,
+                });
                 rows[0].click();
             }),
     );

@@ -9,6 +9,7 @@ import {
     rmSync,
     writeFileSync,
 } from 'node:fs';
+import {createRequire} from 'node:module';
 import {tmpdir} from 'node:os';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
@@ -100,7 +101,11 @@ export function case_folder() {
         incentives: [],
         selections: [],
     };
-    write(join(folder, 'many'), many(), {...inquiry, buyer: 'Many', selections: ['flue']});
+    write(join(folder, 'many'), many(), {
+        ...inquiry,
+        buyer: 'Many',
+        selections: ['flue'],
+    });
     write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare'});
     return {folder, rates, six: cases};
 }
@@ -215,6 +220,7 @@ export async function view(page, name) {
     const sign = {
         Tour: '.area-page',
         Loans: '.loan .big',
+        Budget: '.reach',
         Site: '.street',
         Schedule: '.years',
         Sheet: '.paper',
@@ -251,4 +257,79 @@ export async function open_buyer(page, name) {
     await page.click('button:text-is("Open…")');
     await page.click(`.dialog .row-button:has(span:text-is("${name}"))`);
     await settled(page);
+}
+
+/// Every amount and percent that can be read in a part of the page, in drawings too.
+const figures_of = (page, where) =>
+    page.$eval(where, (element) => {
+        const text =
+            element.innerText +
+            Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
+                '',
+            );
+        return [
+            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g),
+        ].map((match) => match[0]);
+    });
+
+/// Each of them is one of the known.
+export async function all_known(page, where, known, name) {
+    const found = await figures_of(page, where);
+    const strange = found.filter((one) => !known.has(bare(one.replace(' %', ''))));
+    check(
+        `${name}: ${found.length} figures are the engine's`,
+        found.length > 0 && strange.length === 0,
+        `not in any answer: ${strange.slice(0, 8).join(', ')} (of ${found.length})`,
+    );
+    return found.length;
+}
+
+/// Presses Tab until the focused element matches; says whether its focus can be seen.
+async function tab_to(page, selector, most = 120) {
+    for (let i = 0; i < most; i += 1) {
+        await page.keyboard.press('Tab');
+        const found = await page.evaluate((wanted) => {
+            const focused = document.activeElement;
+            if (!focused?.matches(wanted)) return null;
+            const style = getComputedStyle(focused);
+            const beside = focused.nextElementSibling
+                ? getComputedStyle(focused.nextElementSibling)
+                : null;
+            return [style, beside].some(
+                (one) => one && one.outlineStyle !== 'none' && parseFloat(one.outlineWidth) >= 2,
+            );
+        }, selector);
+        if (found !== null) return {reached: true, visible: found};
+    }
+    return {reached: false, visible: false};
+}
+
+export async function reach(page, selector, name) {
+    const {reached, visible} = await tab_to(page, selector);
+    check(`Tab reaches ${name}`, reached);
+    check(`its focus can be seen: ${name}`, visible);
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/// Nothing that axe calls serious or worse.
+export async function serious(page, name) {
+    await page.evaluate(axe);
+    const result = await page.evaluate(() =>
+        window.axe.run(document, {resultTypes: ['violations']}),
+    );
+    const bad = result.violations.filter((one) => ['serious', 'critical'].includes(one.impact));
+    check(
+        `axe: ${name}`,
+        bad.length === 0,
+        bad
+            .map(
+                (one) =>
+                    `${one.id}: ${one.nodes
+                        .slice(0, 3)
+                        .map((node) => node.html.slice(0, 140))
+                        .join(' | ')}`,
+            )
+            .join('; '),
+    );
 }

@@ -65,9 +65,9 @@ struct LaterItem {
     std::string id;
     std::string name;
     std::string level;
-    Money price; ///< change of the contract price
-    std::optional<Later> later;
-    std::string why_not; ///< why it cannot be had from the builder here
+    Money price;                ///< change of the contract price
+    std::optional<Later> later; ///< its estimate for as many as are asked about
+    std::string why_not;        ///< why it cannot be had from the builder here
     Work work;
     bool structural = false;
     std::vector<LaterScenario> scenarios;

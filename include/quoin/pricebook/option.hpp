@@ -100,6 +100,7 @@ struct Work {
 struct Later {
     Money estimate;
     std::string note;
+    bool each = false; ///< the estimate is for one of the option's quantity
 };
 
 struct Option {

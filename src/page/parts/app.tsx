@@ -16,6 +16,7 @@ import {
     view,
 } from '../store';
 import type {View} from '../store';
+import {BudgetView} from '../views/budget';
 import {CheckView} from '../views/check';
 import {LoansView} from '../views/loans';
 import {ScheduleView} from '../views/schedule';
@@ -28,6 +29,7 @@ import {Buyers} from './buyers';
 const views: {id: View; name: string; says: string}[] = [
     {id: 'tour', name: 'Tour', says: 'room by room'},
     {id: 'loans', name: 'Loans', says: 'ways to pay'},
+    {id: 'budget', name: 'Budget', says: 'what it takes'},
     {id: 'site', name: 'Site', says: 'lots and plans'},
     {id: 'schedule', name: 'Schedule', says: 'year by year'},
     {id: 'sheet', name: 'Sheet', says: 'to print'},
@@ -72,6 +74,8 @@ function Shown() {
             return <TourView />;
         case 'loans':
             return <LoansView />;
+        case 'budget':
+            return <BudgetView />;
         case 'site':
             return <SiteView />;
         case 'schedule':

@@ -1,5 +1,5 @@
 // A question about the buyer on the screen, asked again whenever its inquiry changes.
-import {useEffect, useState} from 'preact/hooks';
+import {useLayoutEffect, useState} from 'preact/hooks';
 
 import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
@@ -14,13 +14,15 @@ export function use_answer<T>(
     question: string,
     inquiry: Inquiry | null,
     options: Options = {},
+    by: typeof ask = ask,
 ): Asked<T> {
     const [state, set] = useState<Asked<T>>({answer: null, problems: []});
     const key = JSON.stringify([inquiry, options]);
-    useEffect(() => {
+    // Asked before the frame is painted, so that the answer comes a frame sooner.
+    useLayoutEffect(() => {
         let wanted = inquiry !== null;
         if (!inquiry) return undefined;
-        ask<T>(question, inquiry, options).then(
+        by<T>(question, inquiry, options).then(
             (answer) => {
                 if (wanted) set({answer, problems: []});
             },
@@ -35,4 +37,23 @@ export function use_answer<T>(
         };
     }, [question, key, gone.value]);
     return state;
+}
+
+/// The same question for each way to pay by itself, all at once, put together as one answer: several
+/// cores share the work, and a way that did not change is not asked about again.
+export async function ask_by_scenario<T>(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<T> {
+    const scenarios: unknown[] = inquiry.scenarios ?? [];
+    if (scenarios.length < 2) return ask<T>(question, inquiry, options);
+    const answers = await Promise.all(
+        scenarios.map((one) => ask(question, {...inquiry, scenarios: [one]}, options)),
+    );
+    return {
+        ...answers[0],
+        scenarios: answers.flatMap((one) => one.scenarios),
+        cautions: [...new Set(answers.flatMap((one) => one.cautions))],
+    };
 }

@@ -21,7 +21,7 @@ export function edit(index: number, members: Written, what: string): void {
 }
 
 /// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.
-function Typed({
+export function Typed({
     value,
     label,
     wrong,

@@ -1,0 +1,357 @@
+// What a builder's money can do: every split that is worth a thought, drawn, told and put to use.
+import {useState} from 'preact/hooks';
+
+import type {Credit, CreditScenario, Mix, Quote} from '../answers';
+import type {Inquiry} from '../engine';
+import {dollars, is_zero, percent, term} from '../figures';
+import {without_means} from '../inquiry';
+import {answered, buyer, set_ask, tour} from '../store';
+import {use_answer} from './asked';
+import {Cautions} from './cautions';
+import {CreditChart} from './credit_chart';
+import type {Named} from './credit_chart';
+import {Split} from './credit_split';
+import {Typed} from './loan_fields';
+import {terms_words} from './terms';
+
+/// The amount to begin with: the one incentive that the inquiry uses, where there is one.
+function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
+    if (!quote || (inquiry.incentives ?? []).length !== 1) return '';
+    if (quote.credits.length === 1) return quote.credits[0].amount;
+    return is_zero(quote.incentives) ? '' : quote.incentives;
+}
+
+/// "7 years", or "the whole loan" where it ends no later.
+function over(years: number, one: CreditScenario): string {
+    return years * 12 >= one.terms.months ? 'the whole loan' : term(years * 12);
+}
+
+/// The years that a loan of this term is told over: a shorter one ends before the last of them.
+function told(one: CreditScenario): number[] {
+    const years = Object.keys(one.without.cost_over_years).map(Number);
+    const end = years.findIndex((count) => count * 12 >= one.terms.months);
+    return end < 0 ? years : years.slice(0, end + 1);
+}
+
+function named_of(one: CreditScenario, years: number): Named[] {
+    const best: [string, string, Mix | null][] = [
+        ['lowest_payment', 'Lowest payment now', one.lowest_payment],
+        ['least_cash', 'Least cash to close', one.least_cash],
+        ['least_cost', `Least cost over ${over(years, one)}`, one.least_cost],
+    ];
+    const uses = one.each_use.map((each): [string, string, Mix | null] => [
+        each.use,
+        `All to ${each.name}`.replace('All to off', 'All off'),
+        each.mix,
+    ]);
+    return [...best, ...uses]
+        .filter(([, , mix]) => mix !== null)
+        .map(([key, name, mix], i) => ({
+            key,
+            name,
+            mix: mix!,
+            best: best.some((b) => b[0] === key),
+        }));
+}
+
+function Fields({amount, instead, uses}: {amount: string; instead: boolean; uses: boolean}) {
+    const asks = buyer.value!.asks;
+    return (
+        <div class="means">
+            <label class="field">
+                <span>The builder gives</span>
+                <Typed
+                    label="The builder gives"
+                    before="$"
+                    value={amount}
+                    change={(value) => set_ask('amount', value)}
+                />
+            </label>
+            <label class="field">
+                <span>Cost looked at over</span>
+                <Typed
+                    label="Years that the cost is looked at over"
+                    after="years"
+                    value={asks.years ?? '7'}
+                    change={(value) => set_ask('years', value)}
+                />
+            </label>
+            {uses && (
+                <label class="tick-box">
+                    <input
+                        type="checkbox"
+                        checked={instead}
+                        onChange={(event) =>
+                            set_ask('instead', event.currentTarget.checked ? 'yes' : 'no')
+                        }
+                    />
+                    <span>In place of the incentives that are used now, not on top of them</span>
+                </label>
+            )}
+        </div>
+    );
+}
+
+function Bests({
+    named,
+    chosen,
+    choose,
+}: {
+    named: Named[];
+    chosen: string;
+    choose: (key: string) => void;
+}) {
+    const headline: Record<string, (mix: Mix) => string> = {
+        lowest_payment: (mix) => `${dollars(mix.monthly_now)} a month`,
+        least_cash: (mix) => `${dollars(mix.cash_to_close)} to close`,
+        least_cost: (mix) => dollars(mix.cost_over_asked_years),
+    };
+    return (
+        <div class="bests" role="radiogroup" aria-label="The best of every split">
+            {named
+                .filter((one) => one.best)
+                .map((one) => (
+                    <label key={one.key} class="segment">
+                        <input
+                            type="radio"
+                            name="best"
+                            checked={one.key === chosen}
+                            onChange={() => choose(one.key)}
+                        />
+                        <span>
+                            <span class="best-name">{one.name}</span>
+                            <span class="best-figure">{headline[one.key](one.mix)}</span>
+                        </span>
+                    </label>
+                ))}
+        </div>
+    );
+}
+
+function MixRow({
+    name,
+    mix,
+    years,
+    pick,
+    on,
+}: {
+    name: string;
+    mix: Mix;
+    years: number[];
+    pick?: () => void;
+    on: boolean;
+}) {
+    return (
+        <tr class={on ? 'today' : ''}>
+            <th scope="row">
+                {pick ? (
+                    <button class="mix-button" aria-pressed={on} onClick={pick}>
+                        {name}
+                    </button>
+                ) : (
+                    name
+                )}
+            </th>
+            <td>{percent(mix.rate)}</td>
+            <td>{mix.apr ? percent(mix.apr) : '–'}</td>
+            <td>{dollars(mix.monthly_now)}</td>
+            <td>{dollars(mix.monthly_after_three_years)}</td>
+            <td>{dollars(mix.cash_to_close)}</td>
+            {years.map((count) => (
+                <td key={count}>{dollars(mix.cost_over_years[count])}</td>
+            ))}
+            <td>{is_zero(mix.over_cap) ? '–' : dollars(mix.over_cap)}</td>
+            <td>{is_zero(mix.without_use) ? '–' : dollars(mix.without_use)}</td>
+        </tr>
+    );
+}
+
+function MixTable({
+    one,
+    rows,
+    label,
+}: {
+    one: CreditScenario;
+    rows: {key: string; name: string; mix: Mix; pick?: () => void; on: boolean}[];
+    label: string;
+}) {
+    const years = told(one);
+    return (
+        <div class="scroll" tabIndex={0} role="region" aria-label={label}>
+            <table class="mixes">
+                <thead>
+                    <tr>
+                        <th scope="col">Split</th>
+                        <th scope="col">Note rate</th>
+                        <th scope="col">APR</th>
+                        <th scope="col">A month now</th>
+                        <th scope="col">After three years</th>
+                        <th scope="col">Cash to close</th>
+                        {years.map((count) => (
+                            <th scope="col" key={count}>
+                                Cost over {over(count, one)}
+                            </th>
+                        ))}
+                        <th scope="col">Lost to the cap</th>
+                        <th scope="col">Nothing to pay</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    {rows.map((row) => (
+                        <MixRow {...row} key={row.key} years={years} />
+                    ))}
+                </tbody>
+            </table>
+        </div>
+    );
+}
+
+/// What others may give at most, and how much of it is taken.
+function cap_words(one: CreditScenario): string {
+    const cap = one.contribution_cap;
+    if (!cap) return 'This loan has no limit on what interested parties may give.';
+    return (
+        `Interested parties may give ${percent(cap.percent)} of the ${cap.of}, ` +
+        dollars(cap.amount) +
+        (cap.concessions_alone ? ', prepaids and buydowns alone counted' : '') +
+        (is_zero(cap.taken) ? '.' : `; ${dollars(cap.taken)} of it is taken already.`)
+    );
+}
+
+/// What the money hangs on, in neutral words.
+function Conditions({quote}: {quote: Quote | null}) {
+    return (
+        <ul class="conditions">
+            {quote?.incentive_conditions.map((text) => (
+                <li key={text}>{text}</li>
+            ))}
+            {quote?.incentive_lenders.map((text) => (
+                <li key={text}>Depends on the lender: {text}.</li>
+            ))}
+            <li>
+                A buyer may choose any lender. Where the money hangs on one, set its whole cost
+                beside another's without the money.
+            </li>
+        </ul>
+    );
+}
+
+function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; instead: boolean}) {
+    const [key, choose] = useState('lowest_payment');
+    const named = named_of(one, answer.years);
+    const dot = /^frontier (\d+)$/.exec(key);
+    const chosen: Named =
+        (dot && one.frontier[Number(dot[1])]
+            ? {key, name: 'A split between', mix: one.frontier[Number(dot[1])], best: false}
+            : named.find((each) => each.key === key)) ?? named[0];
+    const barred = one.each_use.filter((each) => !each.mix);
+    const row = (each: {key: string; name: string; mix: Mix}) => ({
+        ...each,
+        pick: () => choose(each.key),
+        on: each.key === chosen.key,
+    });
+    return (
+        <>
+            <p class="home-line">
+                {one.terms.name}: {dollars(one.without.monthly_now)} a month and{' '}
+                {dollars(one.without.cash_to_close)} to close without it. {terms_words(one.terms)}.{' '}
+                {cap_words(one)}
+            </p>
+            <Bests named={named} chosen={chosen.key} choose={choose} />
+            {!one.least_cash && (
+                <p class="note">
+                    The down payment takes all the cash there is, whatever the split.
+                </p>
+            )}
+            <div class="two drawn">
+                <CreditChart one={one} named={named} chosen={chosen.mix} choose={choose} />
+                <Split
+                    name={chosen.name}
+                    mix={chosen.mix}
+                    amount={answer.amount}
+                    years={over(answer.years, one)}
+                    inquiry={answered.value!}
+                    scenario={one.terms.name}
+                    instead={instead}
+                />
+            </div>
+            <MixTable
+                one={one}
+                label="Each split in figures"
+                rows={[
+                    {key: 'without', name: 'Without it', mix: one.without, on: false},
+                    ...named.map(row),
+                ]}
+            />
+            {barred.length > 0 && (
+                <p class="facts">
+                    {barred.map((each) => `${each.name}: ${each.why_not}`).join('; ')}.
+                </p>
+            )}
+            <details class="more">
+                <summary>Every split that no other beats ({one.frontier.length})</summary>
+                <MixTable
+                    one={one}
+                    label="Every split that no other beats"
+                    rows={one.frontier.map((mix, i) =>
+                        row({
+                            key: `frontier ${i}`,
+                            name:
+                                `${dollars(mix.off_price)} off the price` +
+                                (mix.buydown === 'none' ? '' : `, ${mix.buydown} buydown`),
+                            mix,
+                        }),
+                    )}
+                />
+            </details>
+        </>
+    );
+}
+
+export function BuildersMoney() {
+    const inquiry = without_means(answered.value);
+    const asks = buyer.value!.asks;
+    const {answer: quote} = use_answer<Quote>('quote', inquiry);
+    const uses = (inquiry?.incentives ?? []).length > 0;
+    const instead = uses && asks.instead !== 'no';
+    const amount = asks.amount ?? incentive_of(inquiry ?? {}, instead ? quote : null);
+    const hand = tour.value!.scenario.terms.name;
+    const {answer, problems} = use_answer<Credit>('credit', amount ? inquiry : null, {
+        amount,
+        scenario: hand,
+        years: asks.years || '7',
+        ...(instead ? {instead: 'yes'} : {}),
+    });
+    const one = answer?.scenarios.find((each) => each.terms.name === hand);
+    const general = tour.value!.cautions;
+    return (
+        <section class="group" aria-labelledby="builders-money">
+            <h3 id="builders-money" tabIndex={-1}>
+                What the builder's money can do
+            </h3>
+            <p class="group-says">
+                The same money off the price, into closing costs, into points or into a temporary
+                buydown; by itself and split.
+            </p>
+            <Fields amount={amount} instead={instead} uses={uses} />
+            {uses && <Conditions quote={quote} />}
+            {problems.map((each, i) => (
+                <p key={i} class="wrong">
+                    {each.found}; expected: {each.expected}
+                </p>
+            ))}
+            {!amount && <p class="note">Type what the builder gives.</p>}
+            {one && one.refusals.length > 0 && (
+                <p class="refused">
+                    Not to be had: {one.refusals.map((each) => each.words).join('; ')}
+                </p>
+            )}
+            {amount && one && one.refusals.length === 0 && (
+                <Found answer={answer!} one={one} instead={instead} />
+            )}
+            {amount && answer && (
+                <Cautions texts={answer.cautions.filter((text) => !general.includes(text))} />
+            )}
+        </section>
+    );
+}

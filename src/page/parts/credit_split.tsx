@@ -1,0 +1,174 @@
+// One split of a builder's money: what it goes to, what comes of it, and its way into the inquiry.
+import {useEffect, useState} from 'preact/hooks';
+
+import type {Cash, Mix} from '../answers';
+import {ask, Refused} from '../engine';
+import type {Inquiry} from '../engine';
+import {dollars, is_zero, percent, size} from '../figures';
+import {splits_written, without_means} from '../inquiry';
+import {act, gone} from '../store';
+import {minus} from './terms';
+
+/// What the money goes to, with the member of the price or the pay that says how much.
+function shares_of(mix: Mix): [string, string, string][] {
+    const shares: [string, string, string][] = [
+        ['off_price', 'off the price', mix.off_price],
+        ['points', `points: ${percent(mix.rate)} at ${minus(mix.points)} points`, mix.pays.points],
+        ['buydown', `${mix.buydown} temporary buydown`, mix.pays.buydown],
+        ['closing_costs', 'closing costs', mix.pays.closing_costs],
+        ['prepaids', 'prepaids', mix.pays.prepaids],
+        ['without_use', 'finds nothing left to pay', mix.without_use],
+        ['over_cap', 'lost to the cap', mix.over_cap],
+    ];
+    return shares.filter(([, , amount]) => !is_zero(amount));
+}
+
+function SplitBar({mix, amount}: {mix: Mix; amount: string}) {
+    let at = 0;
+    return (
+        <svg class="month-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+            {shares_of(mix).map(([key, , part]) => {
+                const width = (size(part) / Math.max(size(amount), 1)) * 100;
+                const x = at;
+                at += width;
+                return (
+                    <rect
+                        key={key}
+                        class={`split ${key}`}
+                        x={x}
+                        width={Math.max(width - 0.3, 0.1)}
+                        height="6"
+                    />
+                );
+            })}
+        </svg>
+    );
+}
+
+/// The inquiry in which the engine comes to the same loan and cash as this split; or why there is
+/// none.
+async function held(
+    inquiry: Inquiry,
+    scenario: string,
+    mix: Mix,
+    instead: boolean,
+): Promise<{next: Inquiry | null; why: string}> {
+    let why =
+        'An inquiry holds money off the price only as an incentive of the price book that is used ' +
+        'so.';
+    for (const next of splits_written(inquiry, scenario, mix, instead)) {
+        try {
+            const found = (await ask<Cash>('cash', without_means(next)!, {scenario})).scenario;
+            const same = found.cash.to_close === mix.cash_to_close && found.loan === mix.loan;
+            if (found.available && same) return {next, why: ''};
+        } catch (error) {
+            if (!(error instanceof Refused)) throw error;
+            const {found, expected} = error.problems[0];
+            why = `The price book does not let its incentive be used so: ${found}; ${expected}.`;
+        }
+    }
+    return {next: null, why};
+}
+
+function UseItSo({
+    inquiry,
+    scenario,
+    mix,
+    instead,
+}: {
+    inquiry: Inquiry;
+    scenario: string;
+    mix: Mix;
+    instead: boolean;
+}) {
+    const [can, know] = useState<{next: Inquiry | null; why: string} | null>(null);
+    useEffect(() => {
+        let wanted = true;
+        know(null);
+        held(inquiry, scenario, mix, instead).then(
+            (found) => {
+                if (wanted) know(found);
+            },
+            () => {
+                gone.value = true;
+            },
+        );
+        return () => {
+            wanted = false;
+        };
+    }, [JSON.stringify([inquiry, scenario, mix, instead])]);
+    if (can?.next && JSON.stringify(can.next) === JSON.stringify(inquiry))
+        return <p class="facts">This is as it is used now.</p>;
+    if (can && !can.next) return <p class="facts">{can.why}</p>;
+    return (
+        <button
+            class="main-button"
+            disabled={!can?.next}
+            onClick={() =>
+                void act(can!.next!, {
+                    what: `The builder's money used so under ${scenario}`,
+                    touch: null,
+                    remarks: [],
+                })
+            }
+        >
+            Use it so
+        </button>
+    );
+}
+
+export function Split({
+    name,
+    mix,
+    amount,
+    years,
+    inquiry,
+    scenario,
+    instead,
+}: {
+    name: string;
+    mix: Mix;
+    amount: string;
+    years: string;
+    inquiry: Inquiry;
+    scenario: string;
+    instead: boolean;
+}) {
+    const rows: [string, string][] = [
+        ['A month now', dollars(mix.monthly_now)],
+        ['A month after three years', dollars(mix.monthly_after_three_years)],
+        ['Cash to close', dollars(mix.cash_to_close)],
+        ['All cash, deposits too', dollars(mix.cash_needed)],
+        ['Note rate', percent(mix.rate)],
+        ['APR', mix.apr ? percent(mix.apr) : 'not found'],
+        [`Cost over ${years}`, dollars(mix.cost_over_asked_years)],
+    ];
+    return (
+        <section class="split-card" aria-live="polite">
+            <h4>{name}</h4>
+            <SplitBar mix={mix} amount={amount} />
+            <dl class="parts">
+                {shares_of(mix).map(([key, words, part]) => (
+                    <div key={key}>
+                        <dt>
+                            <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
+                                <rect class={`split ${key}`} width="10" height="10" />
+                            </svg>
+                            {words}
+                        </dt>
+                        <dd>{dollars(part)}</dd>
+                    </div>
+                ))}
+            </dl>
+            <dl class="facts-list">
+                {rows.map(([what, value]) => (
+                    <div key={what}>
+                        <dt>{what}</dt>
+                        <dd>{value}</dd>
+                    </div>
+                ))}
+            </dl>
+            <UseItSo inquiry={inquiry} scenario={scenario} mix={mix} instead={instead} />
+        </section>
+    );
+}

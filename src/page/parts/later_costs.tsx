@@ -1,0 +1,145 @@
+// What each way to come by an option has cost through the months: lines, break-evens, tables.
+import {useState} from 'preact/hooks';
+
+import type {LaterPath, LaterScenario} from '../answers';
+import {dollars, term} from '../figures';
+import {LinesChart} from './lines_chart';
+import {way_words} from './later';
+
+const told_years = [1, 3, 5, 7, 10, 15, 20, 30];
+
+/// How far the lines go: years, or all of the loan.
+const spans: [number, string][] = [
+    [5, '5 years'],
+    [10, '10 years'],
+    [0, 'The whole loan'],
+];
+
+function Table({
+    ways,
+    months,
+    label,
+    name_of,
+}: {
+    ways: LaterPath[];
+    months: number[];
+    label: string;
+    name_of: (month: number) => string;
+}) {
+    return (
+        <div class="scroll months-scroll" tabIndex={0} role="region" aria-label={label}>
+            <table class="mixes">
+                <thead>
+                    <tr>
+                        <th scope="col">Cost through</th>
+                        {ways.map((path) => (
+                            <th scope="col" key={path.way}>
+                                {way_words(path.way)}
+                            </th>
+                        ))}
+                    </tr>
+                </thead>
+                <tbody>
+                    {months.map((month) => (
+                        <tr key={month}>
+                            <th scope="row">{name_of(month)}</th>
+                            {ways.map((path) => (
+                                <td key={path.way}>{dollars(path.cost[month])}</td>
+                            ))}
+                        </tr>
+                    ))}
+                </tbody>
+            </table>
+        </div>
+    );
+}
+
+/// By the dearer way: what it has cost more than, and from which month on.
+function BreakEven({one}: {one: LaterScenario}) {
+    const dearer = [...new Set(one.break_even.map((even) => even.dearer))];
+    return (
+        <section class="break-even">
+            <h4>Where one has cost more</h4>
+            <ul class="crossings">
+                {dearer.map((way) => (
+                    <li key={way}>
+                        <span class="cross-when">{way_words(way)}</span>
+                        <ul>
+                            {one.break_even
+                                .filter((even) => even.dearer === way)
+                                .map((even) => (
+                                    <li key={even.than}>
+                                        than {lower(way_words(even.than))}, from month {even.month}
+                                    </li>
+                                ))}
+                        </ul>
+                    </li>
+                ))}
+            </ul>
+        </section>
+    );
+}
+
+function lower(words: string): string {
+    return words[0].toLowerCase() + words.slice(1);
+}
+
+export function LaterCosts({one}: {one: LaterScenario}) {
+    const [span, show] = useState(10);
+    const [open, set] = useState(false);
+    const ways = one.ways.filter((path) => path.refusals.length === 0 && path.cost.length > 0);
+    if (ways.length === 0) return null;
+    const last = Math.min(...ways.map((path) => path.cost.length)) - 1;
+    const end = span === 0 ? last : Math.min(span * 12, last);
+    const lines = ways.map((path, color) => ({
+        name: way_words(path.way),
+        points: path.cost
+            .slice(0, end + 1)
+            .map((amount, month): [number, string] => [month / 12, amount]),
+        color,
+    }));
+    return (
+        <>
+            <div class="segments" role="radiogroup" aria-label="How far the lines go">
+                {spans.map(([years, name]) => (
+                    <label key={years} class="segment">
+                        <input
+                            type="radio"
+                            name="later-span"
+                            checked={years === span}
+                            onChange={() => show(years)}
+                        />
+                        <span>{name}</span>
+                    </label>
+                ))}
+            </div>
+            <div class="two drawn">
+                <LinesChart
+                    title="What it has taken over the home without it, and what is owed more"
+                    lines={lines}
+                />
+                <BreakEven one={one} />
+            </div>
+            <Table
+                ways={ways}
+                label="Costs through years"
+                months={[0, ...told_years.map((years) => years * 12).filter((at) => at <= last)]}
+                name_of={(month) => (month === 0 ? 'the closing' : term(month))}
+            />
+            <details
+                class="more"
+                onToggle={(event) => set((event.currentTarget as HTMLDetailsElement).open)}
+            >
+                <summary>Month by month</summary>
+                {open && (
+                    <Table
+                        ways={ways}
+                        label="Costs month by month"
+                        months={Array.from({length: end + 1}, (_, month) => month)}
+                        name_of={(month) => (month === 0 ? 'the closing' : `month ${month}`)}
+                    />
+                )}
+            </details>
+        </>
+    );
+}

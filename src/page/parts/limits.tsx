@@ -1,0 +1,81 @@
+// The limits that a price is held against: what each takes and lets be taken, as bars and in words.
+import type {AffordScenario, Room} from '../answers';
+import {dollars, percent, size, unsigned} from '../figures';
+
+type Ratios = AffordScenario['ratios'];
+
+/// The limits known by name; another is told by its own.
+const names: Record<string, (ratios: Ratios) => string> = {
+    front_ratio: (ratios) => `housing${share(ratios?.front)}`,
+    back_ratio: (ratios) => `housing and debts${share(ratios?.back)}`,
+    cash: () => 'the cash there is',
+    program: () => 'the limit of the program itself',
+    residual_income: () => 'what must be left to live on',
+};
+
+function share(ratio: string | null | undefined): string {
+    return ratio ? ` at ${percent(ratio)} of income` : '';
+}
+
+export function limit_words(limit: string, ratios: Ratios): string {
+    return names[limit]?.(ratios) ?? limit.replace(/_/g, ' ');
+}
+
+export function limits_words(limits: string[], ratios: Ratios): string {
+    return limits.map((limit) => limit_words(limit, ratios)).join(' and ');
+}
+
+/// Cash is held against once, the others every month.
+function each(room: Room): string {
+    return room.limit === 'cash' ? '' : ' a month';
+}
+
+function RoomRow({room, ratios, binds}: {room: Room; ratios: Ratios; binds: boolean}) {
+    const over = room.room.startsWith('-');
+    const widest = Math.max(size(room.needed), size(room.most), 1);
+    const at = (amount: string) => (Math.max(size(amount), 0) / widest) * 100;
+    return (
+        <li class={`room ${over ? 'over' : ''} ${binds ? 'binds' : ''}`}>
+            <p class="room-head">
+                <span class="room-name">{limit_words(room.limit, ratios)}</span>
+                <span class="room-left">
+                    {over
+                        ? `${unsigned(room.room)}${each(room)} too much`
+                        : `${dollars(room.room)}${each(room)} left`}
+                </span>
+            </p>
+            <svg viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+                <rect class="room-most" width={at(room.most)} height="6" />
+                <rect class="room-needed" y="1.2" width={at(room.needed)} height="3.6" />
+                {over && (
+                    <rect
+                        class="room-over"
+                        x={at(room.most)}
+                        y="1.2"
+                        width={at(room.needed) - at(room.most)}
+                        height="3.6"
+                    />
+                )}
+            </svg>
+            <p class="facts">
+                takes {dollars(room.needed)} of at most {dollars(room.most)}
+                {each(room)}
+            </p>
+        </li>
+    );
+}
+
+export function Rooms({one}: {one: AffordScenario}) {
+    return (
+        <ul class="rooms">
+            {one.rooms.map((room) => (
+                <RoomRow
+                    key={room.limit}
+                    room={room}
+                    ratios={one.ratios}
+                    binds={one.binds.includes(room.limit)}
+                />
+            ))}
+        </ul>
+    );
+}

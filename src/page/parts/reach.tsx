@@ -1,0 +1,119 @@
+// How far each way to pay reaches: all of them on one scale, the home in hand marked on it.
+import type {Afford, AffordScenario} from '../answers';
+import {dollars, size} from '../figures';
+import {take_in_hand} from '../store';
+import {limits_words} from './limits';
+import {terms_words} from './terms';
+
+/// The bar of one way to pay up to its highest price; the line is the home in hand.
+function ReachBar({price, home, widest}: {price: string | null; home: string; widest: number}) {
+    const at = (amount: string) => (size(amount) / widest) * 100;
+    const within = price !== null && size(price) >= size(home);
+    return (
+        <svg
+            class="reach-bar"
+            viewBox="0 0 100 10"
+            preserveAspectRatio="none"
+            role="img"
+            aria-label={
+                price
+                    ? `up to ${dollars(price)}; the home in hand is ${within ? 'not above' : 'above'} it`
+                    : 'no price fits'
+            }
+        >
+            <rect class="reach-track" y="2" width="100" height="6" />
+            {price && (
+                <rect
+                    class={`reach-part ${within ? 'within' : 'short'}`}
+                    y="2"
+                    width={at(price)}
+                    height="6"
+                />
+            )}
+            <line class="reach-home" x1={at(home)} x2={at(home)} y1="0" y2="10" />
+        </svg>
+    );
+}
+
+function Row({
+    one,
+    home,
+    widest,
+    on,
+}: {
+    one: AffordScenario;
+    home: string;
+    widest: number;
+    on: boolean;
+}) {
+    const within = one.price !== null && size(one.price) >= size(home);
+    return (
+        <label class={`row overview-row ${on ? 'on' : ''}`}>
+            <input
+                type="radio"
+                name="hand-reach"
+                checked={on}
+                onChange={() => take_in_hand(one.terms.name)}
+            />
+            <span class="overview-name">
+                <span class="row-title">{one.terms.name}</span>
+                {one.price ? (
+                    <span class="terms">{terms_words(one.terms)}</span>
+                ) : (
+                    <span class="refused">
+                        {['no price fits', ...one.refusals.map((each) => each.words)].join(': ')}
+                    </span>
+                )}
+            </span>
+            <span class="overview-bar">
+                <ReachBar price={one.price} home={home} widest={widest} />
+                {one.price && one.binds.length > 0 && (
+                    <span class="reach-binds">bound by {limits_words(one.binds, one.ratios)}</span>
+                )}
+            </span>
+            {one.price && one.scenario && (
+                <span class="overview-money">
+                    <span class="row-price">
+                        <small>up to </small>
+                        {dollars(one.price)}
+                    </span>
+                    <span class="effect-cash">{dollars(one.scenario.monthly.total)} a month</span>
+                    <span class={within ? 'reach-within' : 'reach-short'}>
+                        {within ? 'reaches the home in hand' : 'short of the home in hand'}
+                    </span>
+                </span>
+            )}
+        </label>
+    );
+}
+
+export function Reach({answer, home, hand}: {answer: Afford; home: string; hand: string}) {
+    const widest = Math.max(size(home) * 1.08, ...answer.scenarios.map((one) => size(one.price)));
+    return (
+        <div class="overview reach" role="radiogroup" aria-label="The way to pay that is looked at">
+            {answer.scenarios.map((one) => (
+                <Row
+                    key={one.terms.name}
+                    one={one}
+                    home={home}
+                    widest={widest}
+                    on={one.terms.name === hand}
+                />
+            ))}
+            <p class="overview-key">
+                <span>
+                    <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
+                        <rect class="reach-part within" y="2" width="10" height="6" />
+                    </svg>
+                    highest contract price
+                </span>
+                <span>
+                    <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
+                        <line class="reach-home" x1="5" x2="5" y1="0" y2="10" />
+                    </svg>
+                    the home in hand, {dollars(home)}
+                </span>
+            </p>
+        </div>
+    );
+}
