@@ -307,6 +307,7 @@ export interface AddsItem {
     by_scenario?: {
         available: boolean;
         per_month: string;
+        cash_needed: string;
         cash_to_close: string;
         jumps: {words: string}[];
     }[];
@@ -444,6 +445,63 @@ export interface Afford {
     reserve_months: number;
     automated: boolean;
     scenarios: AffordScenario[];
+    cautions: string[];
+}
+
+export interface FitWish {
+    id: string;
+    name: string;
+    level: string;
+    rank: number;
+    must: boolean;
+    worth: string;
+    quantity: string;
+    unit: string;
+    price?: string;
+}
+
+export interface FitLeftOut {
+    wish: FitWish;
+    reason: 'rule' | 'limits' | 'loan';
+    rule: string;
+    along: string[];
+    instead_of: string[];
+    price?: string;
+    per_month?: string;
+    cash?: string;
+    over_monthly: string;
+    over_cash: string;
+}
+
+export interface FitHome {
+    lot: string;
+    barred: string;
+    fits: boolean;
+    proven: boolean;
+    worth: string;
+    most_worth: string;
+    chosen: FitWish[];
+    needed: {id: string; name: string; price: string}[];
+    held: FitWish[];
+    left_out: FitLeftOut[];
+    next: {
+        wish: FitWish;
+        raise_monthly: string;
+        raise_cash: string;
+        can_be_chosen: boolean;
+        give_up: string[];
+        gained: string[];
+        proven: boolean;
+    } | null;
+    incentives_lost: string[];
+    over_monthly: string;
+    over_cash: string;
+    price: string;
+    scenario: Scenario | null;
+}
+
+export interface Fit {
+    scenarios: {terms: Terms; best_lot: string; homes: FitHome[]}[];
     cautions: string[];
 }
 

@@ -388,7 +388,7 @@ export async function budget_a_link_holds_no_means({server, context}) {
     check('nor in the address', !/8765|321|76543/.test(page.url()), page.url());
     check(
         'it says where they stay',
-        (await page.textContent('.means')).includes('stay in this browser'),
+        (await page.textContent('.means')).includes('stays in this browser'),
     );
 }
 

@@ -9,12 +9,14 @@ import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
+import * as wishes from './wishes.mjs';
 
 const cases = case_folder();
 const chrome = await browser();
 const tests = {
     ...figures,
     ...budget,
+    ...wishes,
     ...touches,
     ...keys,
     ...mishaps,

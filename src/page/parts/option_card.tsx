@@ -6,6 +6,8 @@ import {ask} from '../engine';
 import {is_zero, plain, short, signed} from '../figures';
 import {with_quantity, with_spend, without} from '../inquiry';
 import {act, buyer, change, notice, touch, tour} from '../store';
+import {wish_for} from '../wishes';
+import {turn_wish} from './wish_list';
 
 /// What a touch would change, beside what it is a touch on.
 function Effect({how, taken}: {how: Touch; taken: boolean}) {
@@ -275,6 +277,20 @@ function Without({option}: {option: Option}) {
     );
 }
 
+/// On the wish list or off it, for what is not in the home.
+function WishButton({option}: {option: Option}) {
+    if (option.wish === null && (option.picked || !wish_for(option))) return null;
+    return (
+        <button
+            class="wish-button"
+            aria-pressed={option.wish !== null}
+            onClick={() => turn_wish(option)}
+        >
+            {option.wish === null ? 'Add to the wishes' : `Wish no. ${option.wish}: take it off`}
+        </button>
+    );
+}
+
 export function OptionCard({option}: {option: Option}) {
     const can = option.forms.filter((form) => form.state !== 'not to be had');
     const single = option.kind === 'upgrade' || option.kind === 'package';
@@ -302,6 +318,7 @@ export function OptionCard({option}: {option: Option}) {
                     ))}
                 </div>
             )}
+            <WishButton option={option} />
             {option.quantity?.asked && option.picked && <Stepper option={option} />}
             {option.parts.length > 0 && <p class="facts">Brings {option.parts.join('; ')}</p>}
             {facts.length > 0 && <p class="facts">{facts.join(' · ')}</p>}

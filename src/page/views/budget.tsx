@@ -7,11 +7,13 @@ import {use_answer} from '../parts/asked';
 import {BuildersMoney} from '../parts/builders_money';
 import {Cautions} from '../parts/cautions';
 import {Later} from '../parts/later';
+import {Wishes} from '../parts/wishes';
 import {answered, tour} from '../store';
 
 /// The parts by the id of their heading.
 const parts: [string, string][] = [
     ['afford', 'How much home'],
+    ['wishes', 'Wishes'],
     ['builders-money', "The builder's money"],
     ['later', 'Now or later'],
 ];
@@ -42,7 +44,7 @@ export function BudgetView() {
                 ))}
             </nav>
             <Afford />
-            {/* Here stands which wishes fit: parts/wishes.tsx. */}
+            <Wishes />
             <BuildersMoney />
             <Later />
             {answer && <Cautions texts={answer.cautions} />}

@@ -1,0 +1,172 @@
+// The wish list: what the buyer would like, dearest first, changed where it stands.
+import {useState} from 'preact/hooks';
+
+import type {Option} from '../answers';
+import {act, buyer, problems, tour} from '../store';
+import {id_of, wish_for, wishes_of, with_wishes} from '../wishes';
+import type {Wish} from '../wishes';
+import {Typed} from './loan_fields';
+
+function options(): Option[] {
+    return (tour.value?.areas ?? []).flatMap((area) => area.options);
+}
+
+export function wish_name(wish: Wish): string {
+    const option = options().find((one) => one.id === wish.option);
+    const form = option?.forms.find((one) => one.id !== '' && one.id === wish.level);
+    return (option?.name ?? wish.option) + (form ? `: ${form.name}` : '');
+}
+
+function write(wishes: Wish[], what: string): void {
+    void act(with_wishes(buyer.value!.inquiry, wishes), {what, touch: null, remarks: []}, true);
+}
+
+/// Puts an option on the list, last, or takes it off.
+export function turn_wish(option: Option): void {
+    const wishes = wishes_of(buyer.value!.inquiry);
+    const others = wishes.filter((one) => one.option !== option.id);
+    if (others.length < wishes.length) {
+        write(others, `${option.name}: off the wish list`);
+        return;
+    }
+    const wish = wish_for(option);
+    if (wish) write([...wishes, wish], `${option.name}: on the wish list`);
+}
+
+function Row({wishes, at}: {wishes: Wish[]; at: number}) {
+    const wish = wishes[at];
+    const name = wish_name(wish);
+    const move = (by: number) => {
+        const next = [...wishes];
+        next.splice(at, 1);
+        next.splice(at + by, 0, wish);
+        write(next, `${name}: ${by < 0 ? 'dearer' : 'less dear'}`);
+    };
+    const set = (members: Partial<Wish>, what: string) =>
+        write(
+            wishes.map((one, i) => (i === at ? {...one, ...members} : one)),
+            what,
+        );
+    const levels =
+        options()
+            .find((one) => one.id === wish.option)
+            ?.forms.filter((form) => form.id !== '' && form.state !== 'not to be had') ?? [];
+    return (
+        <li class="wish">
+            <span class="wish-rank">{at + 1}</span>
+            <span class="wish-name">
+                {wish.level && levels.length > 1 ? (
+                    <select
+                        aria-label={`Level of ${name}`}
+                        value={wish.level}
+                        onChange={(event) => set({level: event.currentTarget.value}, name)}
+                    >
+                        {levels.map((form) => (
+                            <option key={form.id} value={form.id}>
+                                {wish_name({...wish, level: form.id})}
+                            </option>
+                        ))}
+                    </select>
+                ) : (
+                    name
+                )}
+            </span>
+            <label class="tick-box">
+                <input
+                    type="checkbox"
+                    checked={wish.must === true}
+                    onChange={(event) =>
+                        set({must: event.currentTarget.checked || undefined}, `${name}: must have`)
+                    }
+                />
+                <span>must have</span>
+            </label>
+            <span class="wish-worth">
+                <Typed
+                    label={`Worth of ${name}`}
+                    before="worth"
+                    value={wish.weight ?? ''}
+                    wrong={problems.value.find((one) =>
+                        one.path?.startsWith(`/wishes/${at}/weight`),
+                    )}
+                    change={(value) => set({weight: value || undefined}, `${name}: worth`)}
+                />
+            </span>
+            <span class="wish-moves">
+                <button
+                    class="step"
+                    aria-label={`${name}: dearer`}
+                    disabled={at === 0}
+                    onClick={() => move(-1)}
+                >
+                    ↑
+                </button>
+                <button
+                    class="step"
+                    aria-label={`${name}: less dear`}
+                    disabled={at + 1 === wishes.length}
+                    onClick={() => move(1)}
+                >
+                    ↓
+                </button>
+                <button
+                    class="step"
+                    aria-label={`Take ${name} off`}
+                    onClick={() =>
+                        write(
+                            wishes.filter((_, i) => i !== at),
+                            `${name}: off the wish list`,
+                        )
+                    }
+                >
+                    ✕
+                </button>
+            </span>
+        </li>
+    );
+}
+
+/// Options that are no wish yet and could be one.
+function Add({wishes}: {wishes: Wish[]}) {
+    const [chosen, choose] = useState('');
+    const could = options().filter(
+        (option) => wish_for(option) !== null && !wishes.some((wish) => wish.option === option.id),
+    );
+    if (could.length === 0) return null;
+    const option = could.find((one) => one.id === chosen) ?? could[0];
+    return (
+        <div class="wish-add">
+            <label class="field">
+                <span>Something else</span>
+                <select value={option.id} onChange={(event) => choose(event.currentTarget.value)}>
+                    {could.map((one) => (
+                        <option key={one.id} value={one.id}>
+                            {one.name}
+                        </option>
+                    ))}
+                </select>
+            </label>
+            <button class="step" onClick={() => turn_wish(option)}>
+                Add to the wishes
+            </button>
+        </div>
+    );
+}
+
+export function WishList() {
+    const wishes = wishes_of(buyer.value!.inquiry);
+    return (
+        <>
+            {wishes.length === 0 ? (
+                <p class="note">No wish yet: add one here, or on the tour.</p>
+            ) : (
+                <ol class="wish-list">
+                    {wishes.map((wish, at) => (
+                        <Row key={`${id_of(wish)} ${at}`} wishes={wishes} at={at} />
+                    ))}
+                </ol>
+            )}
+            <Add wishes={wishes} />
+        </>
+    );
+}

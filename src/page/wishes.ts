@@ -1,0 +1,53 @@
+// The wishes of an inquiry: read, changed and put into the home; plain functions, no figures.
+import type {FitHome, Option, Pick} from './answers';
+import type {Inquiry} from './engine';
+import {copy, with_pick} from './inquiry';
+
+/// A wish as an inquiry holds it.
+export interface Wish extends Pick {
+    rank: number | string;
+    weight?: string;
+    must?: boolean;
+}
+
+/// The dearest first.
+export function wishes_of(inquiry: Inquiry): Wish[] {
+    return [...(inquiry.wishes ?? [])].sort((a, b) => Number(a.rank) - Number(b.rank));
+}
+
+/// These wishes in this order and no others.
+export function with_wishes(inquiry: Inquiry, wishes: Wish[]): Inquiry {
+    const next = copy(inquiry);
+    next.wishes = wishes.map((wish, i) => ({...wish, rank: i + 1}));
+    return next;
+}
+
+/// What a wish for an option asks for: of levels, the lowest that is not in the home.
+export function wish_for(option: Option): Wish | null {
+    if (option.kind === 'choice' || option.kind === 'allowance') return null;
+    const form = option.forms.find((one) => one.state === 'offered' && !one.touch?.takes_out);
+    if (!form) return null;
+    return {option: option.id, ...(form.id ? {level: form.id} : {}), rank: 0};
+}
+
+/// "windows:triple" of a wish for a level, "deck" of one without.
+export function id_of(wish: Wish): string {
+    return wish.level ? `${wish.option}:${wish.level}` : wish.option;
+}
+
+/// The home with what a choice holds: the wishes as they were asked for, after what they need.
+export function with_choice(inquiry: Inquiry, home: FitHome): Inquiry {
+    const wishes = wishes_of(inquiry);
+    let next = copy(inquiry);
+    for (const one of home.needed) {
+        const [option, level] = one.id.split(':');
+        next = with_pick(next, level ? {option, level} : {option});
+    }
+    for (const one of home.chosen) {
+        const wish = wishes.find((each) => id_of(each) === one.id);
+        if (!wish) continue;
+        const {rank: _rank, weight: _weight, must: _must, ...pick} = wish;
+        next = with_pick(next, pick);
+    }
+    return next;
+}

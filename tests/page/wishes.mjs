@@ -1,0 +1,164 @@
+// The wishes: on the list from the tour and from the Budget view, the choice that fits held against
+// the command line, put into the home and taken back.
+import {
+    all_known,
+    ask,
+    bare,
+    check,
+    equal,
+    kept,
+    numbers_in,
+    open_page,
+    settled,
+    until,
+    view,
+} from './support.mjs';
+
+const field = (page, name) => page.getByLabel(name, {exact: true});
+
+async function type(page, name, value) {
+    await field(page, name).fill(value);
+    await field(page, name).press('Enter');
+}
+
+const wishes = async (page) => (await kept(page)).inquiry.wishes.map((one) => one.option);
+
+const fit_options = (hand, monthly, cash, lots) => [
+    '--monthly',
+    monthly,
+    '--cash',
+    cash,
+    '--scenario',
+    hand,
+    ...(lots ? ['--lots'] : []),
+];
+
+/// The answer of the command line for what stands on the page, once the page shows it.
+async function fits(page, cases, monthly, cash, lots = false) {
+    const {inquiry, hand} = await kept(page);
+    const answer = ask(cases, 'fit', inquiry, fit_options(hand, monthly, cash, lots));
+    const one = answer.scenarios[0];
+    const home = one.homes.find((each) => each.lot === one.best_lot);
+    await until(
+        page,
+        (price) => document.querySelector('.fit')?.textContent.replace(/[$,]/g, '').includes(price),
+        home.price,
+    );
+    return {answer, home, inquiry};
+}
+
+export async function wishes_that_fit({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    for (const [monthly, cash, lots] of [
+        ['4150', '60000', false],
+        ['4150', '28000', true],
+        ['3600', '60000', false],
+        ['9000', '200000', false],
+    ]) {
+        const where = `${monthly} a month, ${cash}${lots ? ', every lot' : ''}`;
+        await type(page, 'A month may come to', monthly);
+        await type(page, 'All the cash may come to', cash);
+        if (lots !== (await page.getByLabel('On every free lot that the plan fits').isChecked())) {
+            await page.getByLabel('On every free lot that the plan fits').click();
+        }
+        const {answer, home} = await fits(page, cases, monthly, cash, lots);
+        await all_known(page, '.fit', numbers_in(answer), where);
+        const shown = await page.$$eval('.fit section:first-child .fit-list .row-title', (all) =>
+            all.map((one) => one.textContent),
+        );
+        equal(
+            `${where}: what fits`,
+            shown.slice(0, home.chosen.length).join('; '),
+            home.chosen.map((one) => one.name + (one.level ? `: ${one.level}` : '')).join('; '),
+        );
+        const text = await page.textContent('.fit');
+        for (const left of home.left_out) {
+            check(`${where}: ${left.wish.name} is told`, text.includes(left.wish.name));
+        }
+        check(
+            `${where}: how sure`,
+            text.includes(home.fits ? 'Proven' : 'Nothing fits') || !home.proven,
+            text.slice(0, 200),
+        );
+    }
+}
+
+export async function wishes_are_put_in_and_taken_back({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    await type(page, 'A month may come to', '4150');
+    await type(page, 'All the cash may come to', '60000');
+    const before = (await kept(page)).inquiry;
+    const {home} = await fits(page, cases, '4150', '60000');
+    await page.click('button:text-is("Put these into the home")');
+    await until(
+        page,
+        (price) =>
+            document
+                .querySelector('[data-figure="contract_price"]')
+                ?.textContent.replace(/[$,]/g, '') === price,
+        home.price,
+    );
+    const after = (await kept(page)).inquiry;
+    const picked = after.selections.map((one) => (typeof one === 'string' ? one : one.option));
+    for (const one of home.chosen) {
+        check(`${one.name} is in the home`, picked.includes(one.id.split(':')[0]));
+    }
+    equal(
+        'the month is the one that was told',
+        bare(await page.textContent('.bar [data-figure="monthly.total"]')),
+        bare(home.scenario.monthly.total),
+    );
+    await page.click('.steps button:text-is("Undo")');
+    await settled(page);
+    equal('taken back', JSON.stringify((await kept(page)).inquiry), JSON.stringify(before));
+}
+
+export async function wishes_are_changed({server, context}) {
+    const page = await open_page(context, server.url);
+    const first = await wishes(page);
+    const card = page.locator('.option[aria-label="Lawn irrigation"]');
+    await page.click('.area-link:has(span:text-is("Grounds"))');
+    await card.locator('.wish-button').click();
+    await settled(page);
+    equal('from the tour', (await wishes(page)).join(), [...first, 'irrigation'].join());
+    await view(page, 'Budget');
+    await field(page, 'Lawn irrigation: dearer').click();
+    await settled(page);
+    equal('dearer', (await wishes(page)).at(-2), 'irrigation');
+    await page.locator('.wish:has-text("Lawn irrigation") .tick-box input').click();
+    await settled(page);
+    const now = (await kept(page)).inquiry.wishes;
+    equal('must have', now.find((one) => one.option === 'irrigation').must, true);
+    equal('ranks run from one', now.map((one) => one.rank).join(), now.map((_, i) => i + 1).join());
+    await type(page, 'Worth of Lawn irrigation', 'much');
+    await until(page, () => document.querySelector('.wish .wrong') !== null);
+    check('a worth that is none is told', true);
+    await type(page, 'Worth of Lawn irrigation', '7.5');
+    await until(page, () => document.querySelector('.wish .wrong') === null);
+    await field(page, 'Take Lawn irrigation off').click();
+    await settled(page);
+    equal('off the list', (await wishes(page)).join(), first.join());
+    for (let left = (await wishes(page)).length; left > 0; --left) {
+        await page.locator('.wish button[aria-label^="Take "]').first().click();
+        await settled(page);
+    }
+    check(
+        'an empty list says what to do',
+        (await page.textContent('.budget-page')).includes('No wish yet'),
+    );
+    await page.click('button:text-is("Add to the wishes")');
+    await settled(page);
+    equal('added here', (await wishes(page)).length, 1);
+}
+
+export async function wishes_by_key({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    const first = await wishes(page);
+    await page.locator('.wish-moves button[aria-label$="less dear"]').first().focus();
+    await page.keyboard.press('Enter');
+    await settled(page);
+    equal('moved by key', (await wishes(page)).slice(0, 2).join(), [first[1], first[0]].join());
+}
