@@ -397,7 +397,7 @@ export async function budget_by_key({server, context}) {
     await reach(page, '.view:nth-child(3)', 'Budget');
     await page.keyboard.press('Enter');
     await page.waitForSelector('.reach');
-    await reach(page, '.part-links button:nth-child(2)', 'the link to a part');
+    await reach(page, '.part-links button:nth-child(3)', 'the link to a part');
     await page.keyboard.press('Enter');
     equal(
         'the part has the focus',
