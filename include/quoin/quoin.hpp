@@ -52,6 +52,7 @@
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
+#include <quoin/loan/qualifying.hpp>
 
 #include <quoin/answers/lending.hpp>
 #include <quoin/answers/desk.hpp>

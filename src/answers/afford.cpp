@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "afford_search.hpp"
+#include <quoin/loan/qualifying.hpp>
 
 namespace quoin {
 namespace {
@@ -80,6 +81,11 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     out.scenario = scenario_answer(sitting, rules, at.figures);
     out.terms = out.scenario.terms;
     out.rooms = at.rooms;
+    const Rate rate = qualifying_rate(rules, at.figures.rate);
+    if (rate != at.figures.rate) {
+        out.qualifying_rate = rate;
+        out.qualifying_source = rules.program->adjustable->qualifying_source;
+    }
     if (out.residual && out.residual->tested()) {
         out.residual_guide = search.residual_guide(at.figures.loan);
     }

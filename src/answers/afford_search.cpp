@@ -9,6 +9,7 @@
 
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
+#include <quoin/loan/qualifying.hpp>
 
 namespace quoin {
 namespace {
@@ -96,17 +97,18 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
         return trial;
     }
     const Money month = trial.figures.monthly.total();
+    const Money held_to = qualifying_month(rules_, trial.figures);
     const Money income = inquiry_.monthly_income.value_or(Money{});
     if (inquiry_.monthly_income && ratios_ != nullptr) {
         if (ratios_->front) {
-            add_room(trial, AffordLimit::front_ratio, month,
+            add_room(trial, AffordLimit::front_ratio, held_to,
                      ratios_->most(income, *ratios_->front));
         }
-        add_room(trial, AffordLimit::back_ratio, month + inquiry_.monthly_debts.value_or(Money{}),
+        add_room(trial, AffordLimit::back_ratio, held_to + inquiry_.monthly_debts.value_or(Money{}),
                  ratios_->most(income, *back_));
     }
     if (residual_ && residual_->tested()) {
-        add_room(trial, AffordLimit::residual_income, month + residual_->upkeep,
+        add_room(trial, AffordLimit::residual_income, held_to + residual_->upkeep,
                  left_for_home(residual_guide(trial.figures.loan)));
     }
     if (inquiry_.cash) {
@@ -116,6 +118,16 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
     return trial;
 }
 
+/// The least month of a range that a buyer qualifies at: no loan of it is smaller or at a lower
+/// rate.
+Money AffordSearch::least_qualifying(const LeastFigures& least) const {
+    const Rate rate = qualifying_rate(rules_, least.rate);
+    if (rate == least.rate || least.loan <= Money{}) return least.monthly;
+    const Months term = rules_.scenario->term;
+    return least.monthly - level_payment(least.loan, least.rate, term) +
+           level_payment(least.loan, rate, term);
+}
+
 /// False where every price of the range breaks a limit, or is refused.
 bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
     const PriceRange range{Money::dollars(low), Money::dollars(high),
@@ -123,6 +135,7 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
                            home_.flood_zone};
     const LeastFigures least = least_figures(rules_, purchase_, range);
     if (!least.possible) return has(ignored_, AffordLimit::program);
+    const Money month = least_qualifying(least);
     const auto over = [&](AffordLimit limit, Money needed, Money most) {
         return needed > most && !has(ignored_, limit);
     };
@@ -130,17 +143,16 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
         const Money income = *inquiry_.monthly_income;
         const Money debts = inquiry_.monthly_debts.value_or(Money{});
         if (ratios_->front &&
-            over(AffordLimit::front_ratio, least.monthly, ratios_->most(income, *ratios_->front))) {
+            over(AffordLimit::front_ratio, month, ratios_->most(income, *ratios_->front))) {
             return false;
         }
-        if (over(AffordLimit::back_ratio, least.monthly + debts, ratios_->most(income, *back_))) {
+        if (over(AffordLimit::back_ratio, month + debts, ratios_->most(income, *back_))) {
             return false;
         }
     }
     if (residual_ && residual_->tested()) {
         const Money guide = residual_->guide.least_needed(*region_, *inquiry_.household);
-        if (over(AffordLimit::residual_income, least.monthly + residual_->upkeep,
-                 left_for_home(guide))) {
+        if (over(AffordLimit::residual_income, month + residual_->upkeep, left_for_home(guide))) {
             return false;
         }
     }

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include <quoin/answers/afford.hpp>
+#include <quoin/loan/least_figures.hpp>
 
 namespace quoin {
 
@@ -36,6 +37,7 @@ class AffordSearch {
     void find_residual_test(const Sitting& sitting);
     /// What is left of the income for the home, once taxes, debts and a residual income are kept.
     [[nodiscard]] Money left_for_home(Money guide) const;
+    [[nodiscard]] Money least_qualifying(const LeastFigures& least) const;
     void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;

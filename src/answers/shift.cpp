@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/qualifying.hpp>
 
 namespace quoin {
 namespace {
@@ -141,12 +142,13 @@ Percent share_of(Money a, Money b) {
 
 /// The highest rate at which the month is at most this. It only rises with the rate, so by halving;
 /// a rate under today's that the program refuses counts as low enough on the way.
-ShiftRoom room_under(Mover& mover, Money most, Rate today, Decimal step) {
+ShiftRoom room_under(const ScenarioRules& rules, Mover& mover, Money most, Rate today,
+                     Decimal step) {
     const auto moved = [](std::int64_t count) {
         return Decimal::billionths(count * thousandth.billionths());
     };
     const auto within = [&](const LoanFigures& f) {
-        return f.available() && f.monthly.total() <= most;
+        return f.available() && qualifying_month(rules, f) <= most;
     };
     const auto stays = [&](std::int64_t count) {
         const LoanFigures f = mover.at(moved(count));
@@ -182,11 +184,12 @@ std::optional<ShiftRatios> ratios_of(const Inquiry& inquiry, const ScenarioRules
     const auto under = [&](Percent back) {
         Money most = limits->most(income, back) - debts;
         if (limits->front) most = std::min(most, limits->most(income, *limits->front));
-        return room_under(mover, most, today.rate, step);
+        return room_under(rules, mover, most, today.rate, step);
     };
     ShiftRatios ratios;
-    ratios.front = share_of(today.monthly.total(), income);
-    ratios.back = share_of(today.monthly.total() + debts, income);
+    const Money month = qualifying_month(rules, today);
+    ratios.front = share_of(month, income);
+    ratios.back = share_of(month + debts, income);
     ratios.front_limit = limits->front;
     ratios.back_limit = limits->back;
     ratios.back_automated = limits->back_automated;

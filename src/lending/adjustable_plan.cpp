@@ -32,6 +32,10 @@ AdjustablePlan read_adjustable_plan(Reader& item) {
         },
         true);
     plan.source = item.text("source");
+    item.object("qualifying", [&](Reader& qualifying) {
+        plan.qualifying_over_initial = read_cap(qualifying, "over_initial");
+        plan.qualifying_source = qualifying.text("source");
+    });
     return plan;
 }
 

@@ -378,7 +378,7 @@ Money Bounding::least_month() const {
 
 LeastFigures Bounding::figures() {
     LeastFigures least;
-    if (price_.least <= Money{}) return {true, {}, -roundings_of_cash - credits_};
+    if (price_.least <= Money{}) return {true, {}, -roundings_of_cash - credits_, {}, {}};
     if (!bound_local_costs()) return least;
     bound_escrow();
     if (!work_out(Money{})) return least;
@@ -386,6 +386,8 @@ LeastFigures Bounding::figures() {
     bound_insurance();
     least.possible = true;
     least.monthly = least_month();
+    least.loan = loan_.least;
+    least.rate = rate_.least;
     least.cash = least_cash();
     return least;
 }

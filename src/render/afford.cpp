@@ -157,6 +157,12 @@ std::string scenario_text(const AffordScenario& s) {
         }
         out += paragraph(line + ".", page_width, "    ", "    ");
     }
+    if (s.qualifying_rate) {
+        out += paragraph(fmt::format("Ratios are at a payment of {}, since this rate can rise: {}.",
+                                     percent_text(s.qualifying_rate->percent(), 3),
+                                     s.qualifying_source),
+                         page_width, "    ", "    ");
+    }
     if (s.ratios && s.ratios->whole_percents) {
         out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
     }
@@ -238,6 +244,9 @@ Json scenario_json(const AffordScenario& s) {
     Json json = {{"terms", json_of(s.terms)},
                  {"ratios", ratios_json(s)},
                  {"residual_income", residual_json(s)},
+                 {"qualifying_rate",
+                  s.qualifying_rate ? Json(s.qualifying_rate->percent().text()) : Json(nullptr)},
+                 {"qualifying_source", s.qualifying_source},
                  {"price", s.price ? Json(s.price->text()) : Json(nullptr)},
                  {"rooms", rooms_json(s.price ? s.rooms : s.nearest)},
                  {"binds", limits_json(s.binds)},

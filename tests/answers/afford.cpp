@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/answers/afford.hpp>
+#include <quoin/loan/level_payment.hpp>
 #include <quoin/render/afford.hpp>
 
 #include "support/files.hpp"
@@ -197,6 +198,34 @@ TEST_CASE("Without its facts residual income is not tested, and which are lackin
     }));
     CHECK(text_of(answer).find("is not tested: the persons in the household") != std::string::npos);
     CHECK_FALSE(afford(buyer("short-of-cash")->sitting(), {}).scenarios.front().residual);
+}
+
+TEST_CASE("An adjustable loan is qualified at a higher rate than its own, a fixed one is not") {
+    const auto loaded = buyer("moves-again");
+    const Sitting sitting = loaded->sitting();
+    const AffordAnswer answer = afford(sitting, {});
+    int held_higher = 0;
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        const AffordScenario& s = answer.scenarios[i];
+        CAPTURE(s.terms.name);
+        REQUIRE(s.price);
+        const auto& plan = sitting.rules()[i].program->adjustable;
+        if (!plan) CHECK_FALSE(s.qualifying_rate);
+        if (!s.qualifying_rate) continue;
+        ++held_higher;
+        // 12 CFR 1026.43(c)(5)(i): the fully indexed rate or the initial one, the greater; the
+        // program of five years adds its first cap of two points (Fannie Mae B3-6-04).
+        const Rate indexed = s.terms.adjustable->fully_indexed;
+        const Decimal raised =
+            s.terms.rate.percent() + (plan->initial == Months(60) ? decimal("2") : Decimal{});
+        CHECK(s.qualifying_rate->percent() == std::max(raised, indexed.percent()));
+        const Money payment = level_payment(s.scenario.loan, *s.qualifying_rate, s.terms.term);
+        const Money month =
+            s.scenario.monthly.total() - s.scenario.monthly.principal_and_interest + payment;
+        CHECK(room_of(s, AffordLimit::back_ratio).needed ==
+              month + loaded->inquiry.monthly_debts.value_or(Money{}));
+    }
+    CHECK(held_higher > 0);
 }
 
 TEST_CASE("Debts over the income leave nothing, and the miss is said") {

@@ -241,6 +241,8 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
       "residual_income": null,
+      "qualifying_rate": null,
+      "qualifying_source": "",
       "price": "308449.00",
       "rooms": [
         {
@@ -412,6 +414,8 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
       "residual_income": null,
+      "qualifying_rate": null,
+      "qualifying_source": "",
       "price": "318342.00",
       "rooms": [
         {
@@ -583,6 +587,8 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "source": "HB-1-3555, chapter 11, revised 5 August 2024 (PN 621)"
       },
       "residual_income": null,
+      "qualifying_rate": null,
+      "qualifying_source": "",
       "price": "334359.00",
       "rooms": [
         {
@@ -754,6 +760,8 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "source": "Fannie Mae Selling Guide B3-6-02, 4 May 2022"
       },
       "residual_income": null,
+      "qualifying_rate": null,
+      "qualifying_source": "",
       "price": "361456.00",
       "rooms": [
         {

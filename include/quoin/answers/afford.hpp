@@ -75,10 +75,12 @@ struct AffordScenario {
     std::optional<Money> price;           ///< nothing: no price fits
     ScenarioAnswer scenario;              ///< at that price
     std::vector<LimitRoom> rooms;         ///< at that price
-    Money residual_guide;                 ///< what must be left at that price, where it is tested
-    std::vector<AffordLimit> binds;       ///< a dollar more breaks these
-    std::vector<Refusal> refusals;        ///< of the program there
-    std::optional<Money> next_price;      ///< the highest price if what binds did not
+    std::optional<Rate> qualifying_rate;  ///< that the ratios are at, where it is not the note rate
+    std::string qualifying_source;
+    Money residual_guide;            ///< what must be left at that price, where it is tested
+    std::vector<AffordLimit> binds;  ///< a dollar more breaks these
+    std::vector<Refusal> refusals;   ///< of the program there
+    std::optional<Money> next_price; ///< the highest price if what binds did not
     std::vector<AffordLimit> next_binds;
     std::optional<AffordStep> step;
     std::vector<AffordPlan> plans;

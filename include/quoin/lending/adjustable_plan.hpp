@@ -23,6 +23,8 @@ struct AdjustablePlan {
     Months reset;   ///< between later changes
     RateCaps caps;
     std::string source;
+    Percent qualifying_over_initial; ///< points over the initial rate that a buyer qualifies at
+    std::string qualifying_source;   ///< empty: the law's own rule, nothing over it
 };
 
 [[nodiscard]] AdjustablePlan read_adjustable_plan(Reader& item);

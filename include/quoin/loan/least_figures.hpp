@@ -22,6 +22,8 @@ struct LeastFigures {
     bool possible = false;
     Money monthly; ///< Monthly::total(), settled
     Money cash;    ///< CashToClose::needed()
+    Money loan;    ///< with what is financed; no month counted a smaller one
+    Rate rate;     ///< nor a lower note rate
 };
 
 [[nodiscard]] LeastFigures least_figures(const ScenarioRules& rules, const PurchaseFacts& facts,
