@@ -194,6 +194,15 @@ std::optional<ShiftRatios> ratios_of(const Inquiry& inquiry, const ScenarioRules
     ratios.back_limit = limits->back;
     ratios.back_automated = limits->back_automated;
     ratios.source = limits->source;
+    const auto least_income = [&](Percent back) {
+        const Money for_back = limits->least_income(month + debts, back);
+        return limits->front ? std::max(for_back, limits->least_income(month, *limits->front))
+                             : for_back;
+    };
+    ratios.least_income = least_income(limits->back);
+    if (limits->back_automated) {
+        ratios.least_income_automated = least_income(*limits->back_automated);
+    }
     ratios.room = under(limits->back);
     if (limits->back_automated) ratios.room_automated = under(*limits->back_automated);
     return ratios;

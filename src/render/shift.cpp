@@ -93,6 +93,11 @@ std::string ratios_text(const ShiftScenario& s) {
     if (r.room_automated) {
         out += "; " + room_text("under that of automated underwriting", *r.room_automated);
     }
+    out += fmt::format(". The least income a month that stays within at today's rate: {}",
+                       dollars(r.least_income));
+    if (r.least_income_automated) {
+        out += fmt::format("; {} by automated underwriting", dollars(*r.least_income_automated));
+    }
     return "\n" + paragraph(out + fmt::format(". Source: {}.", r.source), page_width, "  ", "  ");
 }
 

@@ -63,6 +63,9 @@ Json ratios_json(const ShiftRatios& r) {
             {"back_limit", r.back_limit.value().text()},
             {"back_limit_automated", percent_json(r.back_automated)},
             {"source", r.source},
+            {"least_income", r.least_income.text()},
+            {"least_income_automated",
+             r.least_income_automated ? Json(r.least_income_automated->text()) : Json(nullptr)},
             {"highest_rate", room_json(r.room)},
             {"highest_rate_automated",
              r.room_automated ? room_json(*r.room_automated) : Json(nullptr)}};

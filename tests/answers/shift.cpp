@@ -130,6 +130,19 @@ TEST_CASE("The highest rate within the ratios is the last thousandth that is") {
             CHECK(*room.in_steps <= *room.to_a_thousandth);
             CHECK(room.to_a_thousandth->percent() - room.in_steps->percent() < decimal("0.125"));
         };
+        // A cent less of income, and the limits are over at today's rate.
+        const auto at_income = [&](Money at) {
+            Inquiry other = inquiry;
+            other.monthly_income = at;
+            const ShiftAnswer then = shift(Sitting(six_programs().desk, other), {});
+            return then.scenarios[s].ratios->least_income == at;
+        };
+        CHECK(at_income(each.ratios->least_income));
+        const RatioLimits& limits = *sitting.rules()[s].program->ratios_in_force(inquiry.as_of);
+        CHECK(limits.most(each.ratios->least_income, limits.back) >= each.monthly + debts);
+        const Money less = each.ratios->least_income - Money::cents(1);
+        CHECK((limits.most(less, limits.back) < each.monthly + debts ||
+               (limits.front && limits.most(less, *limits.front) < each.monthly)));
         check(each.ratios->room, each.ratios->back_limit);
         CHECK(each.ratios->back_automated.has_value() == each.ratios->room_automated.has_value());
         if (each.ratios->room_automated) {

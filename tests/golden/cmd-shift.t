@@ -127,8 +127,8 @@ FHA, 3.5 % down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA-insure
 
   Of the income, housing takes 39.08 % (limit 31.00 %), housing and debts 43.00 % (limit 43.00 %).
   The rate at which the payment stays within, under the limits: up to 3.102 % (2.875 % in whole
-  steps). Source: HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio
-  requirements).
+  steps). The least income a month that stays within at today's rate: $12,544.20. Source: HUD
+  Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements).
 
 A figure with a sign is the difference to the quote as it stands. Nobody knows where rates will be
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung
@@ -188,7 +188,8 @@ Conventional, 5 % down, 30 years: $3,957.34 a month, $27,257.45 cash needed. Con
   Of the income, housing takes 39.77 %, housing and debts 43.69 % (limit 45.00 %, 50.00 % by
   automated underwriting). The rate at which the payment stays within, under the limits: up to
   6.792 % (6.750 % in whole steps); under that of automated underwriting: up to 8.326 % (8.250 %
-  in whole steps). Source: Fannie Mae Selling Guide B3-6-02, 4 May 2022.
+  in whole steps). The least income a month that stays within at today's rate: $9,660.76;
+  $8,694.68 by automated underwriting. Source: Fannie Mae Selling Guide B3-6-02, 4 May 2022.
 
 A figure with a sign is the difference to the quote as it stands. Nobody knows where rates will be
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung

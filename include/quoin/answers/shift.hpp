@@ -71,6 +71,8 @@ struct ShiftRatios {
     Percent back_limit;
     std::optional<Percent> back_automated;
     std::string source;
+    Money least_income; ///< a month, gross: a cent less is over a limit at today's rate
+    std::optional<Money> least_income_automated;
     ShiftRoom room;                          ///< under both limits
     std::optional<ShiftRoom> room_automated; ///< under the limit of automated underwriting
 };
