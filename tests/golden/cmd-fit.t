@@ -99,7 +99,7 @@ On lot 1:
 price $105,720.00, $8,403.65 a month, $11,250.61 in cash of which $9,678.61 at the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
-worth 1: proven, no choice within the limits is worth more (2 looked into)
+worth 1: proven, no choice within the limits is worth more (1 looked into)
 
                                                 rank      worth        price     a month         cash
 
