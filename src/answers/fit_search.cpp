@@ -198,13 +198,14 @@ int FitSearch::branch_on() const {
     return best;
 }
 
-/// Nodes are counted here; the watch is told every thousand.
+/// Nodes are counted here; the watch is told at the first, and now and then.
 bool FitSearch::stop_here() {
     if (stopped_) return true;
-    constexpr std::int64_t told_every = 1024;
+    constexpr std::int64_t told_every = 256;
     stopped_ = found_.nodes >= node_limit_;
-    if (!stopped_ && ++found_.nodes % told_every == 0 && watch_ != nullptr && *watch_) {
-        stopped_ = !(*watch_)(found_.nodes, found_.any ? found_.worth : -1);
+    if (stopped_) return true;
+    if (found_.nodes++ % told_every == 0 && watch_ != nullptr && *watch_) {
+        stopped_ = !(*watch_)(found_);
     }
     return stopped_;
 }
@@ -325,6 +326,7 @@ FitFound FitSearch::run(std::int64_t nodes, const FitSearchWatch& watch) {
     node_limit_ = nodes;
     watch_ = &watch;
     const std::int64_t most = sparing_ ? std::numeric_limits<std::int64_t>::max() : start();
+    found_.most = most;
     if (most >= 0) explore(most);
     watch_ = nullptr;
     if (found_.any) tidy();

@@ -29,8 +29,8 @@ struct FitFound {
     [[nodiscard]] bool proven() const { return any ? most == worth : most < 0; }
 };
 
-/// Told the nodes and the best worth so far, -1 for none; false stops.
-using FitSearchWatch = std::function<bool(std::int64_t nodes, std::int64_t worth)>;
+/// Told the best so far; false stops.
+using FitSearchWatch = std::function<bool(const FitFound& so_far)>;
 
 class FitSearch {
   public:
