@@ -99,9 +99,10 @@ class Fitting {
 
     [[nodiscard]] FitSearchWatch watch() const {
         if (!watch_) return {};
-        return [this](std::int64_t nodes, std::int64_t worth) {
-            return watch_({rules_.scenario->name, home_.lot, nodes,
-                           Decimal::billionths(std::max<std::int64_t>(worth, 0)), worth >= 0});
+        return [this](const FitFound& so_far) {
+            return watch_({rules_.scenario->name, home_.lot, so_far.nodes,
+                           Decimal::billionths(so_far.worth), Decimal::billionths(so_far.most),
+                           so_far.any});
         };
     }
 

@@ -111,9 +111,9 @@ class Gathering {
     }
 
     void add_needed(std::size_t index) {
-        const int option = found_.items[index].pick.option;
-        for (const auto& need : at(book_.options, option).needs) {
-            if (held(need)) continue;
+        const Pick needing = found_.items[index].pick;
+        for (const auto& need : at(book_.options, needing.option).needs) {
+            if (held(need, needing)) continue;
             for (const OptionRef& ref : need) {
                 const auto pick = helper_for(ref);
                 if (!pick || is_item(*pick)) continue;
@@ -129,9 +129,11 @@ class Gathering {
             return item.pick.option == pick.option && item.pick.level == pick.level;
         });
     }
-    [[nodiscard]] bool held(const std::vector<OptionRef>& need) const {
-        return std::any_of(need.begin(), need.end(),
-                           [&](const OptionRef& ref) { return holds(book_, selection_, ref); });
+    /// By the selections, or by what the pick brings itself as a package.
+    [[nodiscard]] bool held(const std::vector<OptionRef>& need, const Pick& pick) const {
+        return std::any_of(need.begin(), need.end(), [&](const OptionRef& ref) {
+            return holds(book_, selection_, ref) || fulfils(pick, ref);
+        });
     }
     [[nodiscard]] bool fulfils(const Pick& pick, OptionRef ref) const {
         return holds(book_, only_with(selection_, {pick}), ref);
@@ -148,7 +150,7 @@ class Gathering {
             }
         }
         for (const auto& need : at(book_.options, item.pick.option).needs) {
-            if (held(need)) continue;
+            if (held(need, item.pick)) continue;
             std::vector<int> by;
             for (std::size_t k = 0; k < found_.items.size(); ++k) {
                 const Pick& pick = found_.items[k].pick;

@@ -1,9 +1,8 @@
 // Branch and bound over the items: taking one, or leaving it, with all that follows by rule.
 //
-// The bound of a node is that of a knapsack with one choice a group, filled by worth for each cent
-// of price up to the greatest total of options that may still be within the limits (fit_reach).
-// Nothing is assumed of month or cash between two prices. A choice counts only once the price
-// book's own rules and a whole quote have let it stand.
+// The bound of a node is that of fit_bound: a knapsack up to the greatest total of options that may
+// still be within the limits (fit_reach). Nothing is assumed of month or cash between two prices.
+// A choice counts only once the price book's own rules and a whole quote have let it stand.
 #include "fit_search.hpp"
 
 #include <algorithm>
@@ -13,10 +12,6 @@
 #include <quoin/home/priced_home.hpp>
 
 namespace quoin {
-
-bool FitSearch::denser(const Step& a, const Step& b) {
-    return Int128{a.worth} * b.cost > Int128{b.worth} * a.cost;
-}
 
 FitSearch::FitSearch(const FitPlace& place)
     : place_(place), count_(static_cast<int>(place.items->items.size())) {
@@ -41,6 +36,7 @@ FitSearch::FitSearch(const FitPlace& place)
     } else {
         reach_.emplace(all);
     }
+    bound_.emplace(*place.items, groups_, *reach_);
 }
 
 /// Each item joins the first group whose every member it cannot stand with.
@@ -63,31 +59,11 @@ void FitSearch::prepare_groups() {
 }
 
 void FitSearch::prepare_needs() {
-    const auto size = static_cast<std::size_t>(count_);
-    used_by_.resize(size);
-    only_met_by_.resize(size);
-    sharers_.assign(size, 0);
-    std::vector<bool> package(size, false);
-    const auto note = [&](const FitPrice& price) {
-        for (const FitGrant& grant : price.beside) {
-            package[static_cast<std::size_t>(grant.package)] = true;
-        }
-    };
-    for (const FitPrice& price : place_.items->selected) note(price);
+    used_by_.resize(static_cast<std::size_t>(count_));
     for (int i = 0; i < count_; ++i) {
-        note(item(i).price);
         for (std::size_t need = 0; need < item(i).needs.size(); ++need) {
-            const auto& by = item(i).needs[need];
-            for (const int one : by) at(used_by_, one).push_back({i, need});
-            if (by.size() != 1 || item(by.front()).wish >= 0) continue;
-            auto& list = at(only_met_by_, i);
-            if (std::find(list.begin(), list.end(), by.front()) != list.end()) continue;
-            list.push_back(by.front());
-            ++at(sharers_, by.front());
+            for (const int one : item(i).needs[need]) at(used_by_, one).push_back({i, need});
         }
-    }
-    for (int i = 0; i < count_; ++i) {
-        if (package[static_cast<std::size_t>(i)]) packages_.push_back(i);
     }
 }
 
@@ -146,237 +122,90 @@ void FitSearch::undo(std::size_t mark) {
     }
 }
 
-/// The least that a pick can come to, whatever becomes of the packages still free.
-std::int64_t FitSearch::least(const FitPrice& price) const {
-    bool granted = false;
-    std::int64_t lowest = std::numeric_limits<std::int64_t>::max();
-    for (const FitGrant& grant : price.beside) {
-        if (state(grant.package) == State::out) continue;
-        granted = granted || state(grant.package) == State::in;
-        lowest = std::min(lowest, grant.amount.count());
-    }
-    return granted ? lowest : std::min(lowest, price.alone.count());
-}
-
-std::int64_t FitSearch::most(const FitPrice& price) const {
-    bool granted = false;
-    std::int64_t highest = std::numeric_limits<std::int64_t>::min();
-    for (const FitGrant& grant : price.beside) {
-        if (state(grant.package) == State::out) continue;
-        granted = granted || state(grant.package) == State::in;
-        highest = std::max(highest, grant.amount.count());
-    }
-    return granted ? highest : std::max(highest, price.alone.count());
-}
-
-/// What an item adds to the least total, the pick it takes the place of taken off.
-std::int64_t FitSearch::least_added(int index) const {
-    const FitItem& one = item(index);
-    std::int64_t cost = least(one.price);
-    if (one.replaces >= 0) cost -= least(at(place_.items->selected, one.replaces));
-    return cost;
-}
-
-std::int64_t FitSearch::most_added(int index) const {
-    const FitItem& one = item(index);
-    std::int64_t cost = most(one.price);
-    if (one.replaces >= 0) cost -= most(at(place_.items->selected, one.replaces));
-    return cost;
-}
-
-/// The same with a share of each helper that it cannot do without, divided among all that cannot.
-std::int64_t FitSearch::cost_in_bound(int index) const {
-    std::int64_t cost = least_added(index);
-    for (const int helper : at(only_met_by_, index)) {
-        if (state(helper) != State::free) continue;
-        cost += std::max<std::int64_t>(least_added(helper), 0) / at(sharers_, helper);
-    }
-    return cost;
-}
-
-/// What a group may bring: the upper hull of its items, as steps of falling worth for each cent.
-void FitSearch::gather_group(const std::vector<int>& group) {
-    points_.clear();
-    std::int64_t lowest = 0;
-    for (const int index : group) {
-        if (state(index) != State::free) continue;
-        points_.push_back({cost_in_bound(index), item(index).worth, index});
-        lowest = std::min(lowest, points_.back().cost);
-    }
-    room_ -= lowest;
-    std::int64_t base = 0; // the best that costs nothing
-    for (Step& point : points_) {
-        point.cost = std::max<std::int64_t>(point.cost, 0);
-        at(costs_, point.item) = point.cost;
-        if (point.cost == 0 && point.worth > base) {
-            base = point.worth;
-            densest_ = point.item;
+/// The most that a choice below this node could be worth, and what that settles; false where none
+/// can be better than the best so far. `here` falls to the bound.
+bool FitSearch::narrow(std::int64_t& here, int steps) {
+    for (bool settled = true; settled;) {
+        consider();
+        if (sparing_ && found_.any) return false;
+        const std::int64_t target = found_.any ? found_.worth : -1;
+        here = std::min(here, whole_units(bound_->tighten(states_, target, steps)));
+        if (here < 0 || (found_.any && here <= found_.worth)) return false;
+        settled = false;
+        if (!found_.any || sparing_) break;
+        bound_->read(states_); // with the best shifts
+        consider_filled();
+        bound_->force_each(states_, forced_);
+        for (const FitBound::Forced& one : forced_) {
+            if (state(one.item) != State::free) continue;
+            if (whole_units(one.most) > found_.worth) continue;
+            if (!(one.in ? drop(one.item) : take(one.item))) return false;
+            settled = true;
         }
     }
-    sure_worth_ += base;
-    if (points_.size() > 1) {
-        std::sort(points_.begin(), points_.end(), [](const Step& a, const Step& b) {
-            return a.cost != b.cost ? a.cost < b.cost : a.worth > b.worth;
-        });
-    }
-    add_hull(base);
+    return true;
 }
 
-void FitSearch::add_hull(std::int64_t base) {
-    const std::size_t begin = steps_.size();
-    std::int64_t cost = 0;
-    std::int64_t worth = base;
-    for (const Step& point : points_) {
-        if (point.worth <= worth) continue; // dearer and no better
-        Step step{point.cost - cost, point.worth - worth, point.item};
-        while (steps_.size() > begin && denser(step, steps_.back())) {
-            step.cost += steps_.back().cost;
-            step.worth += steps_.back().worth;
-            steps_.pop_back();
-        }
-        steps_.push_back(step);
-        cost = point.cost;
-        worth = point.worth;
-    }
+std::int64_t FitSearch::whole_units(std::int64_t worth) const {
+    return worth < 0 ? -1 : worth / unit_ * unit_;
 }
 
-/// The most that any choice below this node could be worth; -1 where none can be within the limits.
-std::int64_t FitSearch::bound() {
-    std::int64_t low = 0;
-    std::int64_t high = 0;
-    for (const FitPrice& price : place_.items->selected) {
-        low += least(price);
-        high += most(price);
-    }
-    for (int i = 0; i < count_; ++i) {
-        if (state(i) == State::out) continue;
-        const bool in = state(i) == State::in;
-        if (in) low += least_added(i);
-        high += in ? most_added(i) : std::max<std::int64_t>(most_added(i), 0);
-    }
-    const auto top = reach_->last_at_most(Money::cents(high));
-    if (!top) return -1;
-    room_ = top->count() - low;
-    sure_worth_ = worth_in_;
-    densest_ = -1;
-    steps_.clear();
-    for (const auto& group : groups_) gather_group(group);
-    return room_ < 0 ? -1 : fill();
-}
-
-std::int64_t FitSearch::fill() {
-    std::sort(steps_.begin(), steps_.end(), denser);
-    if (densest_ < 0 && !steps_.empty()) densest_ = steps_.front().item;
-    std::int64_t worth = sure_worth_;
-    std::int64_t room = room_;
-    edge_.item = -1;
-    for (const Step& step : steps_) {
-        if (step.cost > room) {
-            worth += multiply_divide(step.worth, room, step.cost, Rounding::down);
-            edge_ = step;
-            break;
-        }
-        room -= step.cost;
-        worth += step.worth;
-    }
-    return worth / unit_ * unit_;
-}
-
-/// What an item brings beyond its cost at the edge's worth for each cent, times the edge's cost.
-Int128 FitSearch::gain(int index) const {
-    return Int128{item(index).worth} * edge_.cost - Int128{edge_.worth} * at(costs_, index);
-}
-
-/// `whole` bounds every choice below the node: room at the edge's worth for each cent, and of each
-/// group the greatest gain. With an item forced in, or out, it falls by what the group then lacks;
-/// where that is no better than the best so far, the item is settled.
-FitSearch::Settled FitSearch::settle_group(const std::vector<int>& group, Int128 whole) {
-    Int128 first = 0;
-    Int128 second = 0;
-    int leader = -1;
-    for (const int index : group) {
-        if (state(index) != State::free) continue;
-        const Int128 one = gain(index);
-        if (one > first) {
-            second = first;
-            first = one;
-            leader = index;
-        } else {
-            second = std::max(second, one);
-        }
-    }
-    const auto no_better = [&](Int128 bound) {
-        return static_cast<std::int64_t>(bound / edge_.cost) / unit_ * unit_ <= found_.worth;
-    };
-    if (leader >= 0 && no_better(whole - first + second)) {
-        return take(leader) ? Settled::something : Settled::dead;
-    }
-    for (const int index : group) {
-        if (state(index) != State::free || item(index).wish < 0) continue;
-        if (!no_better(whole - first + gain(index))) continue;
-        return drop(index) ? Settled::something : Settled::dead;
-    }
-    return Settled::nothing;
-}
-
-/// Takes and drops what no better choice can lack or hold.
-FitSearch::Settled FitSearch::settle_by_bound() {
-    if (!found_.any || edge_.item < 0 || sparing_) return Settled::nothing;
-    Int128 whole = Int128{worth_in_} * edge_.cost + Int128{edge_.worth} * room_;
-    for (const auto& group : groups_) {
-        Int128 first = 0;
-        for (const int index : group) {
-            if (state(index) == State::free) first = std::max(first, gain(index));
-        }
-        whole += first;
-    }
-    Settled settled = Settled::nothing;
-    for (const auto& group : groups_) { // `whole` still bounds what is left after each
-        const Settled one = settle_group(group, whole);
-        if (one == Settled::dead) return one;
-        if (one == Settled::something) settled = one;
-    }
-    return settled;
-}
-
-/// An item that is in and whose need is still open: one that may meet it; else -1.
-int FitSearch::open_need() const {
+/// An item that is in, and a need of it that is still open; else item -1.
+FitSearch::Use FitSearch::open_need() const {
     for (int i = 0; i < count_; ++i) {
         if (state(i) != State::in) continue;
-        for (const auto& by : item(i).needs) {
-            int left = -1;
-            bool met = false;
-            for (const int one : by) {
-                met = met || state(one) == State::in;
-                if (state(one) == State::free && left < 0) left = one;
-            }
-            if (!met) return left;
+        const auto& needs = item(i).needs;
+        for (std::size_t need = 0; need < needs.size(); ++need) {
+            const bool met = std::any_of(needs[need].begin(), needs[need].end(),
+                                         [&](int one) { return state(one) == State::in; });
+            if (!met) return {i, need};
         }
     }
-    return -1;
+    return {-1, 0};
 }
 
-/// What meets an open need, then packages, which change other prices, then the densest wish.
+/// The cheapest free item that meets a need.
+int FitSearch::cheapest(const Use& open) const {
+    int best = -1;
+    for (const int one : item(open.item).needs[open.need]) {
+        if (state(one) != State::free) continue;
+        if (best < 0 || item(one).price.least() < item(best).price.least()) best = one;
+    }
+    return best;
+}
+
+/// Where any choice will do: the cheapest that meets an open need, then whatever is free.
+int FitSearch::spare_branch() const {
+    const Use open = open_need();
+    if (open.item >= 0) return cheapest(open);
+    const auto one = std::find(states_.begin(), states_.end(), State::free);
+    return one == states_.end() ? -1 : static_cast<int>(one - states_.begin());
+}
+
+/// The free item that the bound is least sure of: lately held about half of the time.
 int FitSearch::branch_on() const {
-    const int needed = open_need();
-    if (needed >= 0) return needed;
-    for (const int package : packages_) {
-        if (state(package) == State::free && item(package).wish >= 0) return package;
-    }
-    if (densest_ >= 0 && state(densest_) == State::free) return densest_;
+    int best = -1;
+    std::int64_t unsure = -1;
     for (int i = 0; i < count_; ++i) {
-        if (state(i) == State::free) return i;
+        if (state(i) != State::free) continue;
+        const std::int64_t held = bound_->held_lately(i);
+        const std::int64_t here = std::min(held, FitBound::whole_item - held);
+        if (here > unsure) {
+            best = i;
+            unsure = here;
+        }
     }
-    return -1;
+    return best;
 }
 
-/// Nodes are counted here; the watch is told every thousand.
+/// Nodes are counted here; the watch is told at the first, and now and then.
 bool FitSearch::stop_here() {
     if (stopped_) return true;
-    constexpr std::int64_t told_every = 1024;
+    constexpr std::int64_t told_every = 256;
     stopped_ = found_.nodes >= node_limit_;
-    if (!stopped_ && ++found_.nodes % told_every == 0 && watch_ != nullptr && *watch_) {
-        stopped_ = !(*watch_)(found_.nodes, found_.any ? found_.worth : -1);
+    if (stopped_) return true;
+    if (found_.nodes++ % told_every == 0 && watch_ != nullptr && *watch_) {
+        stopped_ = !(*watch_)(found_);
     }
     return stopped_;
 }
@@ -387,31 +216,27 @@ void FitSearch::explore(std::int64_t ceiling) {
         open_ = std::max(open_, ceiling);
         return;
     }
+    constexpr int steps = 4;
     std::int64_t here = ceiling;
-    for (Settled settled = Settled::something; settled == Settled::something;) {
-        consider();
-        if (sparing_ && found_.any) return;
-        here = std::min(bound(), here);
-        if (here < 0 || (found_.any && here <= found_.worth)) return;
-        settled = settle_by_bound();
-        if (settled == Settled::dead) return;
-    }
-    const int next = branch_on();
+    if (!narrow(here, sparing_ ? 0 : steps)) return;
+    const int next = sparing_ ? spare_branch() : branch_on();
     if (next < 0) return;
-    const bool eager = open_need() >= 0 || (item(next).wish >= 0 && !sparing_);
+    const bool eager = sparing_ ? open_need().item >= 0 || item(next).price.most() < Money{}
+                                : 2 * bound_->held_lately(next) >= FitBound::whole_item;
     const std::size_t mark = trail_.size();
+    const FitShifts shifts = bound_->shifts();
     for (const bool in : {eager, !eager}) {
+        bound_->set_shifts(shifts);
         if (in ? take(next) : drop(next)) explore(here);
         undo(mark);
-        if (found_.any && sparing_) return;
-        if (found_.any && here <= found_.worth) return;
+        if (found_.any && (sparing_ || here <= found_.worth)) return;
     }
 }
 
 /// The choice of all that is in, if nothing it needs is open and it would be the best.
 void FitSearch::consider() {
     if (found_.any && worth_in_ <= found_.worth) return;
-    if (open_need() >= 0) return;
+    if (open_need().item >= 0) return;
     std::vector<int> taken;
     for (int i = 0; i < count_; ++i) {
         if (state(i) == State::in) taken.push_back(i);
@@ -419,6 +244,31 @@ void FitSearch::consider() {
     if (!stands(taken)) return;
     found_.any = true;
     found_.worth = worth_in_;
+    found_.taken = std::move(taken);
+}
+
+/// The choice that the knapsack holds whole, if it would be the best and obeys the rules.
+void FitSearch::consider_filled() {
+    std::vector<int> taken;
+    std::int64_t worth = 0;
+    const auto holds = [&](int index) { return bound_->held(index) == FitBound::whole_item; };
+    for (int i = 0; i < count_; ++i) {
+        if (!holds(i)) continue;
+        taken.push_back(i);
+        worth += item(i).worth;
+    }
+    if (worth <= found_.worth) return;
+    for (const int index : taken) {
+        const auto& needs = item(index).needs;
+        const auto& clashes = item(index).clashes;
+        if (std::any_of(clashes.begin(), clashes.end(), holds)) return;
+        const bool met = std::all_of(needs.begin(), needs.end(), [&](const auto& by) {
+            return std::any_of(by.begin(), by.end(), holds);
+        });
+        if (!met) return;
+    }
+    if (!stands(taken)) return;
+    found_.worth = worth;
     found_.taken = std::move(taken);
 }
 
@@ -456,7 +306,6 @@ void FitSearch::tidy() {
 /// Must-haves in, and `also`. False where they cannot stand together.
 bool FitSearch::begin(int also) {
     states_.assign(static_cast<std::size_t>(count_), State::free);
-    costs_.assign(static_cast<std::size_t>(count_), 0);
     trail_.clear();
     worth_in_ = 0;
     for (int i = 0; i < count_; ++i) {
@@ -476,7 +325,9 @@ FitFound FitSearch::run(std::int64_t nodes, const FitSearchWatch& watch) {
     open_ = -1;
     node_limit_ = nodes;
     watch_ = &watch;
-    explore(std::numeric_limits<std::int64_t>::max());
+    const std::int64_t most = sparing_ ? std::numeric_limits<std::int64_t>::max() : start();
+    found_.most = most;
+    if (most >= 0) explore(most);
     watch_ = nullptr;
     if (found_.any) tidy();
     found_.most = found_.any ? std::max(open_, found_.worth) : open_;

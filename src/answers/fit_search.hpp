@@ -5,6 +5,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "fit_bound.hpp"
 #include "fit_items.hpp"
 #include "fit_reach.hpp"
 
@@ -28,8 +29,8 @@ struct FitFound {
     [[nodiscard]] bool proven() const { return any ? most == worth : most < 0; }
 };
 
-/// Told the nodes and the best worth so far, -1 for none; false stops.
-using FitSearchWatch = std::function<bool(std::int64_t nodes, std::int64_t worth)>;
+/// Told the best so far; false stops.
+using FitSearchWatch = std::function<bool(const FitFound& so_far)>;
 
 class FitSearch {
   public:
@@ -41,11 +42,10 @@ class FitSearch {
     FitFound musts();
 
   private:
-    enum class State : std::int8_t { free, in, out };
-    struct Step {
-        std::int64_t cost;
-        std::int64_t worth;
+    using State = FitState;
+    struct Use {
         int item;
+        std::size_t need;
     };
 
     void prepare_groups();
@@ -59,28 +59,27 @@ class FitSearch {
     void undo(std::size_t mark);
 
     void explore(std::int64_t ceiling);
-    enum class Settled { nothing, something, dead };
-    [[nodiscard]] Settled settle_by_bound();
-    [[nodiscard]] Settled settle_group(const std::vector<int>& group, Int128 whole);
-    [[nodiscard]] Int128 gain(int index) const;
+    [[nodiscard]] bool narrow(std::int64_t& here, int steps);
+    [[nodiscard]] std::int64_t whole_units(std::int64_t worth) const;
     bool stop_here();
     void consider();
+    void consider_filled();
     [[nodiscard]] bool stands(const std::vector<int>& taken);
     [[nodiscard]] bool within_limits(const Selection& home);
     void tidy();
 
-    [[nodiscard]] std::int64_t least(const FitPrice& price) const;
-    [[nodiscard]] std::int64_t most(const FitPrice& price) const;
-    [[nodiscard]] std::int64_t bound();
-    void gather_group(const std::vector<int>& group);
-    void add_hull(std::int64_t base);
-    [[nodiscard]] std::int64_t fill();
-    [[nodiscard]] std::int64_t least_added(int index) const;
-    [[nodiscard]] std::int64_t most_added(int index) const;
-    [[nodiscard]] std::int64_t cost_in_bound(int index) const;
-    static bool denser(const Step& a, const Step& b);
     [[nodiscard]] int branch_on() const;
-    [[nodiscard]] int open_need() const;
+    [[nodiscard]] int spare_branch() const;
+    [[nodiscard]] Use open_need() const;
+    [[nodiscard]] int cheapest(const Use& open) const;
+
+    // fit_start.cpp
+    std::int64_t start();
+    void fill_up(const std::vector<int>& order);
+    bool take_with_needs(int item);
+    [[nodiscard]] Money total_in() const;
+    [[nodiscard]] std::vector<int> by_gain() const;
+    void improve();
 
     [[nodiscard]] const FitItem& item(int index) const {
         return place_.items->items[static_cast<std::size_t>(index)];
@@ -90,31 +89,17 @@ class FitSearch {
 
     FitPlace place_;
     std::optional<FitReach> reach_;
+    std::optional<FitBound> bound_;
     int count_ = 0;
-    std::vector<std::vector<int>> groups_; ///< of items of which at most one can be in
-    struct Use {
-        int item;
-        std::size_t need;
-    };
-    std::vector<std::vector<Use>> used_by_;     ///< who needs an item
-    std::vector<std::vector<int>> only_met_by_; ///< helpers that an item cannot do without
-    std::vector<std::int64_t> sharers_;         ///< how many cannot do without a helper
-    std::vector<int> packages_;
-    std::int64_t unit_ = 1; ///< every worth is a multiple of it
+    FitGroups groups_;
+    std::vector<std::vector<Use>> used_by_; ///< who needs an item
+    std::int64_t unit_ = 1;                 ///< every worth is a multiple of it
 
-    std::vector<State> states_;
+    FitStates states_;
     std::vector<int> trail_;
     std::int64_t worth_in_ = 0;
 
-    // Of the bound in hand.
-    std::vector<Step> steps_;
-    std::vector<Step> points_;
-    std::int64_t sure_worth_ = 0;
-    std::int64_t room_ = 0;
-    int densest_ = -1;
-    Step edge_{0, 0, -1};             ///< that no longer fits whole; item -1: all fit
-    std::vector<std::int64_t> costs_; ///< of the free items, by item
-
+    std::vector<FitBound::Forced> forced_;
     FitFound found_;
     std::int64_t open_ = -1; ///< the most of what was not looked into
     std::int64_t node_limit_ = 0;

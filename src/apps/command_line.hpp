@@ -26,7 +26,8 @@ struct Shared;
 /// message and an exit code, with nothing on standard output.
 [[nodiscard]] Result result_of(const std::function<void()>& work, const Shared& shared);
 
-/// Runs one command. `arguments` without the program's name. Writes nothing itself.
+/// Runs one command. `arguments` without the program's name. Writes nothing itself, but the line
+/// that says how far a long search is.
 [[nodiscard]] Result run(const std::vector<std::string>& arguments);
 
 } // namespace quoin::apps

@@ -1,6 +1,8 @@
 // The commands: what each asks for, how it is explained, which answer it gives.
 #include "commands.hpp"
 
+#include <fmt/format.h>
+
 #include <memory>
 #include <optional>
 
@@ -29,6 +31,7 @@
 #include <quoin/render/compare.hpp>
 #include <quoin/render/credit.hpp>
 #include <quoin/render/fit.hpp>
+#include <quoin/render/format.hpp>
 #include <quoin/render/later.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -46,6 +49,8 @@
 #include "afford_command.hpp"
 #include "checking.hpp"
 #include "files.hpp"
+#include "interruption.hpp"
+#include "progress_line.hpp"
 #include "serve_command.hpp"
 #include "sheet_command.hpp"
 #include "workbook_file.hpp"
@@ -284,6 +289,30 @@ void add_tour(CLI::App& program, Shared& shared) {
     });
 }
 
+/// "12,288 looked into, best worth 434.25, at most 440: lot 7, Conventional"
+std::string progress_text(const FitProgress& progress) {
+    return fmt::format("{} looked into, {}, at most {}: lot {}, {}",
+                       grouped(Decimal::whole(progress.nodes)),
+                       progress.found ? "best worth " + progress.worth.text() : "none yet",
+                       progress.most.text(), progress.lot, progress.scenario);
+}
+
+/// Searches, shows how far it is, and stops at the first interrupt with the best so far.
+FitAnswer fit_watched(const Sitting& sitting, const FitQuestion& question, bool progress,
+                      Outcome& outcome) {
+    const Interruption interruption;
+    ProgressLine line(progress);
+    const FitAnswer answer = fit(sitting, question, [&](const FitProgress& now) {
+        if (line.is_due()) line.write(progress_text(now));
+        return !Interruption::asked();
+    });
+    if (Interruption::asked()) {
+        outcome.errors = "quoin: the search was stopped; where it was not done, the best so far is "
+                         "given\n  with the most that any other choice could be worth\n";
+    }
+    return answer;
+}
+
 void add_fit(CLI::App& program, Shared& shared) {
     struct Options {
         std::string file;
@@ -292,6 +321,7 @@ void add_fit(CLI::App& program, Shared& shared) {
         std::string scenario;
         std::string nodes;
         bool lots = false;
+        bool progress = false;
     };
     const auto options = options_of<Options>();
     CLI::App* sub = inquiry_command(
@@ -307,6 +337,10 @@ void add_fit(CLI::App& program, Shared& shared) {
     sub->add_option("--nodes", options->nodes,
                     "how many choices each search may look into before it stops; 2000000 if not "
                     "given");
+    sub->add_flag(
+        "--progress", options->progress,
+        "show on standard error how far a long search is, also where that is no terminal; "
+        "Ctrl-C stops it with the best so far");
     sub->callback([options, &shared] {
         FitQuestion question;
         question.limits = {limit_given("--monthly", options->monthly),
@@ -317,7 +351,8 @@ void add_fit(CLI::App& program, Shared& shared) {
         if (!options->scenario.empty()) {
             question.scenario = scenario_named(loaded->inquiry, options->scenario);
         }
-        const FitAnswer answer = fit(loaded->sitting(), question);
+        const FitAnswer answer =
+            fit_watched(loaded->sitting(), question, options->progress, shared.outcome);
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
 }

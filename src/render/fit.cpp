@@ -133,12 +133,14 @@ std::string worth_text(const FitHome& home) {
                            home.worth.text(), grouped(Decimal::whole(home.nodes)));
     }
     const Decimal gap = home.most - home.worth;
-    const Decimal share = Decimal::billionths(multiply_divide(
-        gap.billionths(), 100 * Decimal::one, home.most.billionths(), Rounding::up));
-    return fmt::format("worth {}: the best of {} looked into before the search stopped; none is "
-                       "worth more than {} ({} more)",
-                       home.worth.text(), grouped(Decimal::whole(home.nodes)), home.most.text(),
-                       percent_text(share, 2));
+    std::string more = "none is worth more than " + home.most.text();
+    if (home.worth > Decimal{}) {
+        const Decimal share = Decimal::billionths(multiply_divide(
+            gap.billionths(), 100 * Decimal::one, home.worth.billionths(), Rounding::up));
+        more += fmt::format(" ({} more at most)", percent_text(share, 2));
+    }
+    return fmt::format("worth {}: the best of {} looked into before the search stopped; {}",
+                       home.worth.text(), grouped(Decimal::whole(home.nodes)), more);
 }
 
 std::string misses(const FitHome& home) {

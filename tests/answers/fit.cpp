@@ -71,6 +71,33 @@ TEST_CASE("No choice of wishes is worth more than the one that is given") {
     CHECK(left_out > 60);
 }
 
+TEST_CASE("Needs met in several ways by shared helpers and packages are chosen as by trying all") {
+    FitCases cases(4711, FitRules::tangled);
+    int fitting = 0;
+    int along = 0;
+    int packages = 0;
+    for (int round = 0; round < 240;) {
+        const FitCase one = cases.next(3 + round % 6, 10 + round % 6);
+        if (TryAll(one).size() > 15) continue;
+        INFO("round " << round);
+        check_against_all(one);
+        const FitHome home = one.answer();
+        fitting += home.fits;
+        along += !home.along.empty();
+        packages += std::any_of(home.chosen.begin(), home.chosen.end(), [&](const FitWish& wish) {
+            return std::any_of(one.desk.book.options.begin(), one.desk.book.options.end(),
+                               [&](const Option& option) {
+                                   return option.id == wish.id &&
+                                          option.kind == OptionKind::package;
+                               });
+        });
+        ++round;
+    }
+    CHECK(fitting > 120);
+    CHECK(along > 40);
+    CHECK(packages > 30);
+}
+
 TEST_CASE("Sixteen wishes are chosen as well as by trying all") {
     FitCases cases(1625);
     for (int round = 0; round < 3;) {
@@ -242,9 +269,10 @@ TEST_CASE("A must-have that is not for this lot bars it, and another lot is bett
 }
 
 TEST_CASE("A stopped search says how much better a choice could be, and never too little") {
-    FitCases cases(5);
-    for (int round = 0; round < 40; ++round) {
-        FitCase one = cases.next(8);
+    const FitRules rules = GENERATE(FitRules::loose, FitRules::tangled);
+    FitCases cases(5, rules);
+    for (int round = 0; round < 80; ++round) {
+        FitCase one = cases.next(12, 20);
         const FitHome whole = one.answer();
         one.question.nodes = 1 + round % 7;
         const FitHome stopped = one.answer();

@@ -57,9 +57,16 @@ inline FitCase bare_case() {
     return one;
 }
 
+/// How the options of a drawn book hang together.
+enum class FitRules {
+    loose,   ///< a few of every rule
+    tangled, ///< most need others, in several ways; few helpers shared by many; packages bring them
+};
+
 class FitCases {
   public:
-    explicit FitCases(std::uint64_t seed) : random_(seed) {}
+    explicit FitCases(std::uint64_t seed, FitRules rules = FitRules::loose)
+        : random_(seed), rules_(rules) {}
 
     FitCase next(int wishes) { return next(wishes, wishes + below(4)); }
     FitCase next(int wishes, int options) {
@@ -84,6 +91,11 @@ class FitCases {
             const int form = below(10);
             if (form == 0) make_levels(one, option);
             if (form == 1) make_counted(one, option);
+            if (rules_ == FitRules::tangled) {
+                if (form >= 2 && form <= 4 && i > 1) make_package(option, helpers(i));
+                tangle(option, i);
+                continue;
+            }
             if (form == 2 && i > 1) make_package(option, i);
             relate(option, i);
         }
@@ -122,6 +134,23 @@ class FitCases {
         if (below(6) == 0) option.excludes.push_back(below(before));
         if (below(5) == 0) option.one_of = below(2) == 0 ? "left" : "right";
         if (below(14) == 0) option.only.lots = {0};
+    }
+    /// The first few options are what the others need.
+    static int helpers(int before) { return std::min(before, 7); }
+    void tangle(Option& option, int before) {
+        if (before == 0) return;
+        for (int needs = below(3); needs > 0; --needs) {
+            std::vector<OptionRef> need;
+            for (int ways = 1 + below(3); ways > 0; --ways)
+                need.push_back({drawn_helper(before), -1});
+            option.needs.push_back(std::move(need));
+        }
+        if (below(4) == 0) option.excludes.push_back(below(before));
+        if (below(6) == 0) option.one_of = below(2) == 0 ? "left" : "right";
+    }
+    /// Now and then one of the latest options, a package maybe, instead of the first few.
+    int drawn_helper(int before) {
+        return below(4) == 0 ? std::max(before - 1 - below(4), 0) : below(helpers(before));
     }
     /// In half of the cases a few options are in the home already.
     void select_some(FitCase& one) {
@@ -194,6 +223,7 @@ class FitCases {
     }
 
     std::mt19937_64 random_;
+    FitRules rules_;
 };
 
 /// The greatest worth by trying every choice of the wishes and of the options that those need.
@@ -209,6 +239,7 @@ class TryAll {
         }
         for (std::size_t i = 0; i < picks_.size(); ++i) {
             for (const auto& need : at(one.desk.book.options, picks_[i].option).needs) {
+                if (met_without(need, picks_[i])) continue;
                 for (const OptionRef& ref : need) add_helper(ref);
             }
         }
@@ -243,6 +274,13 @@ class TryAll {
     }
 
   private:
+    /// By the selections, or by what the pick brings itself.
+    [[nodiscard]] bool met_without(const std::vector<OptionRef>& need, const Pick& pick) const {
+        Selection with = one_.inquiry.selection;
+        with.picks.push_back(pick);
+        return std::any_of(need.begin(), need.end(),
+                           [&](OptionRef ref) { return holds(one_.desk.book, with, ref); });
+    }
     void add_helper(OptionRef ref) {
         Pick pick;
         pick.option = ref.option;

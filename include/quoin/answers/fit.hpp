@@ -33,6 +33,7 @@ struct FitProgress {
     std::string lot;
     std::int64_t nodes = 0;
     Decimal worth; ///< of the best so far
+    Decimal most;  ///< that any choice could be worth
     bool found = false;
 };
 /// Told now and then; false stops the search.

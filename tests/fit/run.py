@@ -1,0 +1,145 @@
+#!/usr/bin/env python3
+# A long search of fit, as a process: it says how far it is, an interrupt stops it with the best so
+# far and a proven gap, and a second one ends it at once.
+import json
+import os
+import pty
+import random
+import re
+import shutil
+import signal
+import subprocess
+import tempfile
+import time
+import unittest
+
+SOURCE = os.environ["QUOIN_SOURCE"]
+QUOIN = os.environ["QUOIN"]
+RATES = os.path.join(SOURCE, "tests/golden/data/rates")
+SLOW = 60.0  # seconds; a busy machine
+
+
+def write_hard_case(folder):
+    """Wishes worth just what they cost: no order among them, so that a proof takes ages."""
+    data = os.path.join(SOURCE, "tests/golden/data")
+    with open(os.path.join(data, "book.json")) as file:
+        book = json.load(file)
+    with open(os.path.join(data, "buyer.json")) as file:
+        buyer = json.load(file)
+    draw = random.Random(60)
+    buyer["wishes"] = []
+    for i in range(60):
+        cents = draw.randrange(40_000, 250_000)
+        price = f"{cents // 100}.{cents % 100:02}"
+        book["options"].append({"id": f"extra-{i}", "name": f"Extra {i}", "area": "inside",
+                                "price": price})
+        buyer["wishes"].append({"option": f"extra-{i}", "rank": i + 1, "weight": price})
+    buyer["scenarios"] = buyer["scenarios"][:1]
+    for name, value in ("book.json", book), ("buyer.json", buyer):
+        with open(os.path.join(folder, name), "w") as file:
+            json.dump(value, file)
+    return os.path.join(folder, "buyer.json")
+
+
+class LongSearch(unittest.TestCase):
+    def setUp(self):
+        self.folder = tempfile.mkdtemp()
+        self.addCleanup(shutil.rmtree, self.folder)
+        self.buyer = write_hard_case(self.folder)
+
+    def start(self, *more, errors=subprocess.PIPE):
+        search = subprocess.Popen(
+            [QUOIN, "fit", self.buyer, "--rates", RATES, "--monthly", "10000", "--cash", "100000",
+             "--nodes", "1000000000", *more],
+            stdout=subprocess.PIPE, stderr=errors)
+        self.addCleanup(search.stdout.close)
+        if search.stderr:
+            self.addCleanup(search.stderr.close)
+        self.addCleanup(lambda: search.poll() is None and search.kill())
+        return search
+
+    def read_until(self, read, words):
+        text = b""
+        end = time.monotonic() + SLOW
+        while words not in text:
+            self.assertLess(time.monotonic(), end, text)
+            text += read()
+        return text
+
+    def test_an_interrupt_gives_the_best_so_far_and_the_gap(self):
+        search = self.start("--progress")
+        line = self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into").decode()
+        self.assertRegex(line, r"^\r[\d,]+ looked into, best worth [\d.]+, at most [\d.]+: lot 1, ")
+        search.send_signal(signal.SIGINT)
+        out, errors = search.communicate(timeout=SLOW)
+        text = " ".join(out.decode().split())
+        self.assertEqual(search.returncode, 0, errors)
+        self.assertIn("the search was stopped", errors.decode())
+        found = re.search(r"worth ([\d.]+): the best of [\d,]+ looked into before the search "
+                          r"stopped; none is worth more than ([\d.]+) \(([\d.]+) % more at most\)",
+                          text)
+        self.assertTrue(found, text)
+        worth, most, share = (float(figure) for figure in found.groups())
+        self.assertLess(worth, most)
+        self.assertAlmostEqual(100 * (most / worth - 1), share, delta=0.0101)
+
+    def test_the_json_of_a_stopped_search_says_that_it_is_not_proven(self):
+        search = self.start("--progress", "--json")
+        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        search.send_signal(signal.SIGINT)
+        out, _ = search.communicate(timeout=SLOW)
+        home = json.loads(out)["scenarios"][0]["homes"][0]
+        self.assertFalse(home["proven"])
+        self.assertTrue(home["fits"])
+        self.assertGreater(float(home["gap"]), 0)
+        self.assertAlmostEqual(float(home["worth"]) + float(home["gap"]),
+                               float(home["most_worth"]), places=6)
+
+    def test_every_scenario_left_is_stopped_too(self):
+        with open(self.buyer) as file:
+            buyer = json.load(file)
+        first = buyer["scenarios"][0]
+        buyer["scenarios"] = [dict(first, name=f"Way {i}") for i in range(4)]
+        with open(self.buyer, "w") as file:
+            json.dump(buyer, file)
+        search = self.start("--progress")
+        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        search.send_signal(signal.SIGINT)
+        out, _ = search.communicate(timeout=SLOW)
+        self.assertEqual(out.decode().count("before the search"), 4)
+
+    def test_a_terminal_is_shown_the_line_without_asking(self):
+        master, terminal = pty.openpty()
+        search = self.start(errors=terminal)
+        os.close(terminal)
+        self.addCleanup(os.close, master)
+        self.read_until(lambda: os.read(master, 200), b"looked into")
+        search.send_signal(signal.SIGINT)
+        search.communicate(timeout=SLOW)
+        self.assertEqual(search.returncode, 0)
+
+    def test_no_line_where_nobody_asked(self):
+        search = self.start()
+        time.sleep(1.5)
+        search.send_signal(signal.SIGINT)
+        _, errors = search.communicate(timeout=SLOW)
+        self.assertNotIn(b"looked into", errors)
+        self.assertNotIn(b"\r", errors)
+        self.assertEqual(search.returncode, 0)
+
+    def test_the_second_interrupt_ends_at_once(self):
+        search = self.start("--progress")
+        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        search.send_signal(signal.SIGSTOP)  # so that the first is not yet acted on
+        search.send_signal(signal.SIGINT)
+        search.send_signal(signal.SIGCONT)
+        for _ in range(2000):  # the handler is gone as soon as it has run
+            if search.poll() is not None:
+                break
+            search.send_signal(signal.SIGINT)
+        search.wait(timeout=SLOW)
+        self.assertEqual(search.returncode, -signal.SIGINT)
+
+
+if __name__ == "__main__":
+    unittest.main()
