@@ -15,11 +15,20 @@ export function wishes_of(inquiry: Inquiry): Wish[] {
     return [...(inquiry.wishes ?? [])].sort((a, b) => Number(a.rank) - Number(b.rank));
 }
 
-/// These wishes in this order and no others.
+/// These wishes and no others, at the ranks that they have.
 export function with_wishes(inquiry: Inquiry, wishes: Wish[]): Inquiry {
-    const next = copy(inquiry);
-    next.wishes = wishes.map((wish, i) => ({...wish, rank: i + 1}));
-    return next;
+    return {...copy(inquiry), wishes};
+}
+
+/// Ranked in the order in which they stand.
+export function in_order(wishes: Wish[]): Wish[] {
+    return wishes.map((wish, i) => ({...wish, rank: i + 1}));
+}
+
+/// Less dear than all the others; ranks that others share stay shared.
+export function with_last(wishes: Wish[], wish: Wish): Wish[] {
+    const last = Math.max(0, ...wishes.map((one) => Number(one.rank)));
+    return [...wishes, {...wish, rank: last + 1}];
 }
 
 /// What a wish for an option asks for: of levels, the lowest that is not in the home.

@@ -49,8 +49,9 @@ std::vector<std::string> shift_cautions(const ShiftAnswer& answer) {
                                     [](const ShiftScenario& s) { return s.ratios.has_value(); });
     if (ratios) {
         notes.emplace_back(
-            "Ratios are of gross monthly income, at the note rate. They are guides of the "
-            "published "
+            "Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, "
+            "at "
+            "the rate that its program qualifies buyers at. They are guides of the published "
             "rules, not an approval: lenders look at more, and go above or stay below. Income and "
             "debts are private: they are shown because the inquiry has them.");
     }

@@ -76,9 +76,10 @@ export async function wishes_that_fit({cases, server, context}) {
         for (const left of home.left_out) {
             check(`${where}: ${left.wish.name} is told`, text.includes(left.wish.name));
         }
+        check(`${where}: proven`, home.proven, JSON.stringify(home.most_worth));
         check(
             `${where}: how sure`,
-            text.includes(home.fits ? 'Proven' : 'Nothing fits') || !home.proven,
+            text.includes(home.fits ? 'Proven: no other choice is worth more' : 'Nothing fits'),
             text.slice(0, 200),
         );
     }
@@ -134,7 +135,11 @@ export async function wishes_are_changed({server, context}) {
     equal('ranks run from one', now.map((one) => one.rank).join(), now.map((_, i) => i + 1).join());
     await type(page, 'Worth of Lawn irrigation', 'much');
     await until(page, () => document.querySelector('.wish .wrong') !== null);
-    check('a worth that is none is told', true);
+    check(
+        'a worth that is none is told',
+        (await page.textContent('.wish .wrong')).includes('much'),
+        await page.textContent('.wish .wrong'),
+    );
     await type(page, 'Worth of Lawn irrigation', '7.5');
     await until(page, () => document.querySelector('.wish .wrong') === null);
     await field(page, 'Take Lawn irrigation off').click();
@@ -161,4 +166,32 @@ export async function wishes_by_key({server, context}) {
     await page.keyboard.press('Enter');
     await settled(page);
     equal('moved by key', (await wishes(page)).slice(0, 2).join(), [first[1], first[0]].join());
+    const focus = await page.evaluate(() => document.activeElement.getAttribute('aria-label'));
+    check('the focus goes with the wish', focus?.endsWith('less dear'), focus);
+    await page.keyboard.press('Enter');
+    await settled(page);
+    equal('and again', (await wishes(page))[2], first[0]);
+}
+
+export async function wishes_keep_shared_ranks_and_quantities({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    const ranks = async () => (await kept(page)).inquiry.wishes.map((one) => one.rank).join();
+    const before = await ranks();
+    await page.locator('.wish .tick-box input').first().click();
+    await settled(page);
+    equal('a must-have changes no rank', await ranks(), before);
+    await page.selectOption('.wish-add select', 'garage-opener');
+    await page.click('button:text-is("Add to the wishes")');
+    await settled(page);
+    await type(page, 'How much of Garage door opener', '2');
+    await settled(page);
+    equal('its quantity', (await kept(page)).inquiry.wishes.at(-1).quantity, '2');
+    await type(page, 'How much of Garage door opener', '99');
+    await until(page, () => document.querySelector('.wish .wrong') !== null);
+    check(
+        'more than there can be is told',
+        (await page.textContent('.wish .wrong')).includes('99'),
+        await page.textContent('.wish .wrong'),
+    );
 }

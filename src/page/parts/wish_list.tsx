@@ -3,7 +3,7 @@ import {useState} from 'preact/hooks';
 
 import type {Option} from '../answers';
 import {act, buyer, problems, tour} from '../store';
-import {id_of, wish_for, wishes_of, with_wishes} from '../wishes';
+import {id_of, in_order, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Wish} from '../wishes';
 import {Typed} from './loan_fields';
 
@@ -30,7 +30,7 @@ export function turn_wish(option: Option): void {
         return;
     }
     const wish = wish_for(option);
-    if (wish) write([...wishes, wish], `${option.name}: on the wish list`);
+    if (wish) write(with_last(wishes, wish), `${option.name}: on the wish list`);
 }
 
 function Row({wishes, at}: {wishes: Wish[]; at: number}) {
@@ -40,17 +40,17 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
         const next = [...wishes];
         next.splice(at, 1);
         next.splice(at + by, 0, wish);
-        write(next, `${name}: ${by < 0 ? 'dearer' : 'less dear'}`);
+        write(in_order(next), `${name}: ${by < 0 ? 'dearer' : 'less dear'}`);
     };
     const set = (members: Partial<Wish>, what: string) =>
         write(
             wishes.map((one, i) => (i === at ? {...one, ...members} : one)),
             what,
         );
+    const option = options().find((one) => one.id === wish.option);
     const levels =
-        options()
-            .find((one) => one.id === wish.option)
-            ?.forms.filter((form) => form.id !== '' && form.state !== 'not to be had') ?? [];
+        option?.forms.filter((form) => form.id !== '' && form.state !== 'not to be had') ?? [];
+    const counted = option?.quantity?.asked ? option.quantity : null;
     return (
         <li class="wish">
             <span class="wish-rank">{at + 1}</span>
@@ -69,6 +69,17 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
                     </select>
                 ) : (
                     name
+                )}
+                {counted && (
+                    <Typed
+                        label={`How much of ${name}`}
+                        after={counted.unit}
+                        value={String(wish.quantity ?? counted.usual ?? '')}
+                        wrong={problems.value.find((one) =>
+                            one.path?.startsWith(`/wishes/${at}/quantity`),
+                        )}
+                        change={(value) => set({quantity: value || undefined}, `${name}: ${value}`)}
+                    />
                 )}
             </span>
             <label class="tick-box">
@@ -162,7 +173,7 @@ export function WishList() {
             ) : (
                 <ol class="wish-list">
                     {wishes.map((wish, at) => (
-                        <Row key={`${id_of(wish)} ${at}`} wishes={wishes} at={at} />
+                        <Row key={id_of(wish)} wishes={wishes} at={at} />
                     ))}
                 </ol>
             )}
