@@ -167,7 +167,7 @@ within $8,400.00 a month and $12,000.00 of cash in all
 A third down
 Nothing fits: the home with what is selected is over the cash by $24,254.73.
 
-price $103,120.00, $6,015.72 a month, $36,254.73 in cash of which $34,942.73 at the closing
+price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
   A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
   LTV 66.06 %, 60-day lock
 

@@ -134,9 +134,10 @@ A figure with a sign is the difference to the quote as it stands. Nobody knows w
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung
 with its points. Until a rate is locked it can be any of these, or past them.
 
-Ratios are of gross monthly income, at the note rate. They are guides of the published rules, not an
-approval: lenders look at more, and go above or stay below. Income and debts are private: they are
-shown because the inquiry has them.
+Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, at the rate
+that its program qualifies buyers at. They are guides of the published rules, not an approval:
+lenders look at more, and go above or stay below. Income and debts are private: they are shown
+because the inquiry has them.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -195,9 +196,10 @@ A figure with a sign is the difference to the quote as it stands. Nobody knows w
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung
 with its points. Until a rate is locked it can be any of these, or past them.
 
-Ratios are of gross monthly income, at the note rate. They are guides of the published rules, not an
-approval: lenders look at more, and go above or stay below. Income and debts are private: they are
-shown because the inquiry has them.
+Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, at the rate
+that its program qualifies buyers at. They are guides of the published rules, not an approval:
+lenders look at more, and go above or stay below. Income and debts are private: they are shown
+because the inquiry has them.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
