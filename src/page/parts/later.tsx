@@ -7,7 +7,7 @@ import {dollars, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
-import {LaterCosts} from './later_costs';
+import {LaterCosts, way_words} from './later_costs';
 import {Select, Typed} from './loan_fields';
 import {terms_words} from './terms';
 
@@ -104,17 +104,6 @@ function Fields({
             </label>
         </div>
     );
-}
-
-const way_names: Record<string, string> = {
-    financed: 'From the builder, in the loan',
-    cash: 'From the builder, in cash',
-    after: 'After closing, in cash',
-    after_lent: 'After closing, on a personal loan',
-};
-
-export function way_words(way: string): string {
-    return way_names[way] ?? way.replace(/_/g, ' ');
 }
 
 /// What a way takes: paid at once after the closing it is the estimate, else a month and at closing.

@@ -4,7 +4,17 @@ import {useState} from 'preact/hooks';
 import type {LaterPath, LaterScenario} from '../answers';
 import {dollars, term} from '../figures';
 import {LinesChart} from './lines_chart';
-import {way_words} from './later';
+
+const way_names: Record<string, string> = {
+    financed: 'From the builder, in the loan',
+    cash: 'From the builder, in cash',
+    after: 'After closing, in cash',
+    after_lent: 'After closing, on a personal loan',
+};
+
+export function way_words(way: string): string {
+    return way_names[way] ?? way.replace(/_/g, ' ');
+}
 
 const told_years = [1, 3, 5, 7, 10, 15, 20, 30];
 
