@@ -50,8 +50,10 @@ void add_what_binds(AffordSearch& search, AffordScenario& out) {
     out.binds = above.broken;
     out.refusals = above.figures.refusals;
     if (out.binds.empty()) return; // the highest price that is looked at
-    const auto next = search.highest(out.binds);
-    if (!next || *next <= *out.price) return;
+    // A limit that stands further off than this is not the next one to meet.
+    const Money furthest = *out.price * 4;
+    const auto next = search.highest(out.binds, furthest);
+    if (!next || *next <= *out.price || *next >= furthest) return;
     out.next_price = next;
     for (const AffordLimit limit : search.trial(*next + Money::dollars(1)).broken) {
         const bool known = std::find(out.binds.begin(), out.binds.end(), limit) != out.binds.end();

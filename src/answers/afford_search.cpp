@@ -215,10 +215,12 @@ std::optional<std::int64_t> AffordSearch::best_below(std::int64_t low, std::int6
     return best_below(low, middle);
 }
 
-std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored) {
+std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored,
+                                           std::optional<Money> most) {
     ignored_ = std::move(ignored);
     const bool bounded = !has(ignored_, AffordLimit::back_ratio);
-    const std::int64_t end = bounded ? upper_bound() : highest_looked_at;
+    std::int64_t end = bounded ? upper_bound() : highest_looked_at;
+    if (most) end = std::min(end, most->count() / 100);
     const auto found = best_below(lowest_looked_at, std::max(end, lowest_looked_at) + 1);
     ignored_.clear();
     if (!found) return std::nullopt;

@@ -28,8 +28,9 @@ class AffordSearch {
     [[nodiscard]] Money residual_guide(Money loan) const;
     [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
     [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
-    /// The highest price that breaks no limit but those ignored.
-    [[nodiscard]] std::optional<Money> highest(std::vector<AffordLimit> ignored);
+    /// The highest price, none above `most` looked at, that breaks no limit but those ignored.
+    [[nodiscard]] std::optional<Money> highest(std::vector<AffordLimit> ignored,
+                                               std::optional<Money> most = {});
     /// What a price above takes.
     [[nodiscard]] AffordStep step_to(Money price);
 

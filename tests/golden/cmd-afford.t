@@ -72,8 +72,7 @@ VA, nothing down, first use
                                                takes         most         left
     housing and debts over 41 % of income  $4,129.24    $4,129.24        $0.00
     the cash there is                      $9,808.96  $121,000.00  $111,191.04
-    What binds: housing and debts over 41 % of income. Without it, up to $4,509,450.00, where the
-    cash there is binds.
+    What binds: housing and debts over 41 % of income.
     A ratio is rounded to a whole percent before it is held to the limit.
     Residual income, which this program asks for, is not tested: the taxes on it ("income_taxes"),
     the persons in the household are not given.

@@ -77,10 +77,11 @@ struct AffordScenario {
     std::vector<LimitRoom> rooms;         ///< at that price
     std::optional<Rate> qualifying_rate;  ///< that the ratios are at, where it is not the note rate
     std::string qualifying_source;
-    Money residual_guide;            ///< what must be left at that price, where it is tested
-    std::vector<AffordLimit> binds;  ///< a dollar more breaks these
-    std::vector<Refusal> refusals;   ///< of the program there
-    std::optional<Money> next_price; ///< the highest price if what binds did not
+    Money residual_guide;           ///< what must be left at that price, where it is tested
+    std::vector<AffordLimit> binds; ///< a dollar more breaks these
+    std::vector<Refusal> refusals;  ///< of the program there
+    /// The highest price if what binds did not; nothing: no other limit under four times the price.
+    std::optional<Money> next_price;
     std::vector<AffordLimit> next_binds;
     std::optional<AffordStep> step;
     std::vector<AffordPlan> plans;
