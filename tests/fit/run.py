@@ -47,12 +47,13 @@ class LongSearch(unittest.TestCase):
         self.addCleanup(shutil.rmtree, self.folder)
         self.buyer = write_hard_case(self.folder)
 
-    def start(self, *more, errors=subprocess.PIPE):
+    def start(self, *more, output=subprocess.PIPE, errors=subprocess.PIPE):
         search = subprocess.Popen(
             [QUOIN, "fit", self.buyer, "--rates", RATES, "--monthly", "10000", "--cash", "100000",
              "--nodes", "1000000000", *more],
-            stdout=subprocess.PIPE, stderr=errors)
-        self.addCleanup(search.stdout.close)
+            stdout=output, stderr=errors)
+        if search.stdout:
+            self.addCleanup(search.stdout.close)
         if search.stderr:
             self.addCleanup(search.stderr.close)
         self.addCleanup(lambda: search.poll() is None and search.kill())
@@ -128,16 +129,23 @@ class LongSearch(unittest.TestCase):
         self.assertEqual(search.returncode, 0)
 
     def test_the_second_interrupt_ends_at_once(self):
-        search = self.start("--progress")
+        reading, writing = os.pipe()  # full, so that the answer cannot be written and it lives on
+        self.addCleanup(os.close, reading)
+        os.set_blocking(writing, False)
+        with self.assertRaises(BlockingIOError):
+            while True:
+                os.write(writing, bytes(65536))
+        os.set_blocking(writing, True)
+        search = self.start("--progress", output=writing)
+        os.close(writing)
         self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
-        search.send_signal(signal.SIGSTOP)  # so that the first is not yet acted on
         search.send_signal(signal.SIGINT)
-        search.send_signal(signal.SIGCONT)
-        for _ in range(2000):  # the handler is gone as soon as it has run
-            if search.poll() is not None:
-                break
+        time.sleep(0.3)
+        self.assertIsNone(search.poll(), "the first one lets it say what it has")
+        end = time.monotonic() + SLOW
+        while search.poll() is None and time.monotonic() < end:
             search.send_signal(signal.SIGINT)
-        search.wait(timeout=SLOW)
+            time.sleep(0.05)
         self.assertEqual(search.returncode, -signal.SIGINT)
 
 
