@@ -7,6 +7,7 @@
 
 #include "add_item.hpp"
 #include "difference.hpp"
+#include "fit_nearest.hpp"
 #include "fit_search.hpp"
 
 namespace quoin {
@@ -109,6 +110,7 @@ class Fitting {
     void search() {
         FitSearch search(place(question_.limits));
         found_ = search.best(question_.nodes, watch());
+        if (!found_.any) near();
         home_.fits = found_.any;
         home_.proven = found_.proven();
         home_.nodes = found_.nodes;
@@ -118,7 +120,7 @@ class Fitting {
             tell_home(found_.taken);
             tell_left_out();
             tell_next(search);
-        } else {
+        } else if (home_.barred.empty()) {
             tell_miss();
         }
     }
@@ -147,14 +149,29 @@ class Fitting {
         }
     }
 
-    /// The home with its must-haves alone, and by how much it misses.
-    void tell_miss() {
-        const FitFound musts = FitSearch(place(std::nullopt)).musts();
-        if (!musts.any) {
-            home_.barred = "the must-haves, with what they need, cannot stand together";
+    /// Where no choice was found: the one that misses by the least. A stopped search may have
+    /// missed one that fits.
+    void near() {
+        nearest_ = nearest_to_limits(place(question_.limits));
+        if (!nearest_.stands) {
+            home_.barred = nearest_.proven
+                               ? contradiction(place(question_.limits))
+                               : "no home was found in which the must-haves stand together";
             return;
         }
-        tell_home(musts.taken);
+        home_.miss = nearest_.miss;
+        const bool fits = home_.miss && home_.miss->in_one_home &&
+                          home_.miss->least_monthly.is_zero() && home_.miss->least_cash.is_zero();
+        if (!fits) return;
+        home_.miss.reset();
+        found_.any = true;
+        found_.taken = nearest_.taken;
+        for (const int index : found_.taken) found_.worth += at(items_.items, index).worth;
+    }
+
+    void tell_miss() {
+        tell_home(nearest_.taken);
+        if (!nearest_.available) home_.proven = nearest_.proven;
         if (!figures_.available()) return;
         home_.over_monthly = over(figures_.monthly.total(), question_.limits.monthly);
         home_.over_cash = over(figures_.cash.needed(), question_.limits.cash);
@@ -262,6 +279,7 @@ class Fitting {
     Selection selection_;
     FitItems items_;
     FitFound found_;
+    FitNearest nearest_; ///< where nothing fits
     Selection chosen_;
     LoanFigures figures_;
     FitHome home_;

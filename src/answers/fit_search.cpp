@@ -341,8 +341,8 @@ FitFound FitSearch::best(std::int64_t nodes, const FitSearchWatch& watch, int al
     return run(nodes, watch);
 }
 
-FitFound FitSearch::musts() {
-    constexpr std::int64_t plenty = 100'000;
+FitFound FitSearch::any() {
+    constexpr std::int64_t plenty = 30'000;
     found_ = {};
     stopped_ = false;
     if (!begin(-1)) return found_;

@@ -38,8 +38,8 @@ class FitSearch {
 
     /// The best choice that holds the must-haves, and `also` if it is an item.
     FitFound best(std::int64_t nodes, const FitSearchWatch& watch, int also = -1);
-    /// A choice of the must-haves and what they need, alone.
-    FitFound musts();
+    /// Any choice that stands: the must-haves and what they need, with little else.
+    FitFound any();
 
   private:
     using State = FitState;

@@ -111,6 +111,20 @@ std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inqu
     return marks;
 }
 
+/// The rule by which two wishes cannot stand together, or empty.
+std::string rule_between(const PriceBook& book, const Selection& home, const Wish& wish,
+                         const Wish& other) {
+    if (other.pick.option == wish.pick.option) return "one option in two forms";
+    if (!exclude_each_other(book, wish.pick.option, other.pick.option)) return {};
+    Selection both = home;
+    both.picks = {other.pick, wish.pick};
+    for (const Conflict& one : conflicts(book, both)) {
+        const bool between = one.barrier == Barrier::excludes || one.barrier == Barrier::one_of;
+        if (between) return described(book, one);
+    }
+    return {};
+}
+
 /// Two wishes that must be had must be able to stand together: not two forms of one option, and
 /// neither excluding the other.
 void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vector<Mark>& marks,
@@ -120,11 +134,11 @@ void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vecto
         for (std::size_t k = 0; wish.must && k < i; ++k) {
             const Wish& other = inquiry.wishes[k];
             if (!other.must) continue;
-            const bool twice = other.pick.option == wish.pick.option;
-            if (!twice && !exclude_each_other(book, wish.pick.option, other.pick.option)) continue;
+            const std::string rule = rule_between(book, inquiry.selection, wish, other);
+            if (rule.empty()) continue;
             findings.add(problems::wishes_exclude(
                 marks[i].spot(), name_of(book, {wish.pick.option, wish.pick.level}),
-                name_of(book, {other.pick.option, other.pick.level})));
+                name_of(book, {other.pick.option, other.pick.level}), rule));
         }
     }
 }

@@ -40,9 +40,10 @@ Money appraised_value(const std::string& text) {
 }
 
 Money limit_given(const std::string& name, const std::string& text) {
+    constexpr Money most = Money::dollars(1'000'000'000);
     const auto limit = Money::parse(text);
-    if (limit && *limit >= Money{}) return *limit;
-    refuse(problems::payment_input(name, text, "an amount not below zero, such as 2150"));
+    if (limit && *limit >= Money{} && *limit <= most) return *limit;
+    refuse(problems::payment_input(name, text, "an amount from 0 to 1000000000, such as 2150"));
 }
 
 std::int64_t nodes_given(const std::string& text) {

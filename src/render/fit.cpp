@@ -1,6 +1,8 @@
 // Rendering the wishes that fit within a month and the cash.
 #include <quoin/render/fit.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include <quoin/render/format.hpp>
@@ -143,18 +145,45 @@ std::string worth_text(const FitHome& home) {
                        home.worth.text(), grouped(Decimal::whole(home.nodes)), more);
 }
 
+std::string what_stays(const FitHome& home) {
+    const bool musts = std::any_of(home.chosen.begin(), home.chosen.end(),
+                                   [](const FitWish& wish) { return wish.must; });
+    return musts ? "what is selected and the must-haves" : "what is selected";
+}
+
+/// By how much the nearest home misses, and how sure that is.
+std::string nearest_text(const FitHome& home) {
+    const FitMiss& miss = *home.miss;
+    std::string text = fmt::format("the nearest home with {} is {}. ", what_stays(home),
+                                   over_text(home.over_monthly, home.over_cash));
+    if (!miss.proven) {
+        return text + "Not proven: the search stopped, and another may be over by less.";
+    }
+    if (miss.in_one_home) {
+        const bool either = !home.over_monthly.is_zero() && !home.over_cash.is_zero();
+        return text + (either ? "Proven: none is over the month, or over the cash, by less."
+                              : "Proven: none is over by less.");
+    }
+    const std::string other = miss.least_cash.is_zero() ? "within the cash"
+                                                        : fmt::format("over the cash by only {}",
+                                                                      dollars(miss.least_cash));
+    return text + fmt::format("Proven: none is over the month by less. Another is {}, but over the "
+                              "month by more.",
+                              other);
+}
+
 std::string misses(const FitHome& home) {
     if (!home.barred.empty()) return "Nothing can be chosen: " + home.barred + ".\n";
-    if (!home.scenario->available()) {
-        return "Nothing fits: this loan cannot be had even for the home without more wishes.\n" +
-               refusal_lines({*home.scenario});
+    if (!home.miss) {
+        return fmt::format("Nothing fits: {} with {}{}.\n{}",
+                           home.proven ? "this loan cannot be had for any home"
+                                       : "no home was found",
+                           what_stays(home), home.proven ? "" : " for which this loan can be had",
+                           refusal_lines({*home.scenario}));
     }
-    const std::string over = over_text(home.over_monthly, home.over_cash);
-    return fmt::format("{}: the home with what is selected{} is {}.\n",
-                       home.proven ? "Nothing fits"
-                                   : "The search stopped before it found a choice that fits",
-                       home.chosen.empty() ? "" : " and the must-haves",
-                       over.empty() ? "within the limits" : over);
+    return fmt::format("{}: {}\n",
+                       home.proven ? "Nothing fits" : "The search stopped before one that fits",
+                       nearest_text(home));
 }
 
 std::string figures_text(const FitHome& home) {

@@ -68,6 +68,13 @@ Json next_json(const FitNext& next) {
             {"proven", next.proven}};
 }
 
+Json miss_json(const FitMiss& miss) {
+    return {{"least_over_monthly", miss.least_monthly.text()},
+            {"least_over_cash", miss.least_cash.text()},
+            {"in_one_home", miss.in_one_home},
+            {"proven", miss.proven}};
+}
+
 Json home_json(const FitHome& home) {
     Json json = {{"lot", home.lot},
                  {"barred", home.barred},
@@ -92,6 +99,7 @@ Json home_json(const FitHome& home) {
     json["incentives_lost"] = home.incentives_lost;
     json["over_monthly"] = home.over_monthly.text();
     json["over_cash"] = home.over_cash.text();
+    json["miss"] = home.miss ? miss_json(*home.miss) : Json(nullptr);
     json["price"] = home.scenario ? Json(home.price.text()) : Json(nullptr);
     json["scenario"] = home.scenario ? json_of(*home.scenario) : Json(nullptr);
     return json;

@@ -426,9 +426,11 @@ Problem options_exclude(const Spot& spot, std::string_view option, std::string_v
               "one of the two", "take one of them out");
 }
 
-Problem wishes_exclude(const Spot& spot, std::string_view wish, std::string_view other) {
+Problem wishes_exclude(const Spot& spot, std::string_view wish, std::string_view other,
+                       std::string_view rule) {
     return at(spot, "wishes-exclude", fmt::format("{} and {} as must-haves", wish, other),
-              "must-haves that can stand together", "leave \"must\" out of one of the two");
+              fmt::format("must-haves that can stand together ({}: {})", wish, rule),
+              "leave \"must\" out of one of the two");
 }
 
 Problem past_cutoff(const Spot& spot, std::string_view option, std::string_view cutoff,

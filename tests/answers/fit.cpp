@@ -234,6 +234,85 @@ TEST_CASE("A limit below the home itself is missed by as much as is said") {
     CHECK(home.proven);
     CHECK(home.over_monthly == money("12.34"));
     CHECK(home.over_cash == Money{});
+    REQUIRE(home.miss);
+    CHECK(home.miss->in_one_home);
+    CHECK(home.miss->proven);
+}
+
+TEST_CASE("No home with the must-haves is nearer to the limits than is said, by trying all") {
+    const FitRules rules = GENERATE(FitRules::loose, FitRules::tangled);
+    FitCases cases(909, rules);
+    int missed = 0;
+    int with_musts = 0;
+    for (int round = 0; round < 160; ++round) {
+        FitCase one = cases.next(3 + round % 5, 8 + round % 6);
+        if (one.inquiry.wishes.size() > 1) one.inquiry.wishes[1].must = round % 2 == 0;
+        TryAll all(one);
+        const std::vector<FitLimits> homes =
+            all.size() > 12 ? std::vector<FitLimits>{} : all.homes();
+        if (homes.empty()) continue;
+        FitLimits least = homes.front();
+        for (const FitLimits& home : homes) {
+            least = {std::min(least.monthly, home.monthly), std::min(least.cash, home.cash)};
+        }
+        one.question.limits = {least.monthly - Money::cents(round % 3 == 0 ? 0 : 12'345),
+                               least.cash - Money::cents(round % 3 == 1 ? 0 : 67'890)};
+        const FitHome home = one.answer();
+        if (home.fits || !home.barred.empty()) continue;
+        INFO("round " << round);
+        REQUIRE(home.miss);
+        CHECK(home.miss->proven);
+        CHECK(one.question.limits.monthly + home.miss->least_monthly == least.monthly);
+        CHECK(one.question.limits.cash + home.miss->least_cash == least.cash);
+        const bool both = std::any_of(homes.begin(), homes.end(), [&](const FitLimits& each) {
+            return each.monthly == least.monthly && each.cash == least.cash;
+        });
+        CHECK(home.miss->in_one_home == both);
+        CHECK(home.over_monthly == home.miss->least_monthly);
+        if (both) CHECK(home.over_cash == home.miss->least_cash);
+        ++missed;
+        with_musts += std::any_of(home.chosen.begin(), home.chosen.end(),
+                                  [](const FitWish& wish) { return wish.must; });
+    }
+    CHECK(missed > 60);
+    CHECK(with_musts > 20);
+}
+
+TEST_CASE("The nearest home meets a must-have's need in the cheapest way") {
+    FitCase one = bare_case();
+    const int dear = one.add_option("dear", money("5000"));
+    const int cheap = one.add_option("cheap", money("1000"));
+    const int stove = one.add_option("stove", money("2000"));
+    at(one.desk.book.options, stove).needs = {{{dear, -1}, {cheap, -1}}};
+    one.wish(stove).must = true;
+    limit_to(one, money("3000"));
+    one.question.limits.monthly = one.question.limits.monthly - money("0.01");
+    const FitHome home = one.answer();
+    CHECK_FALSE(home.fits);
+    CHECK(home.over_monthly == money("0.01"));
+    REQUIRE(home.along.size() == 1);
+    CHECK(home.along.front().id == "cheap");
+}
+
+TEST_CASE("Must-haves whose needs exclude each other are named, with the rules") {
+    FitCase one = bare_case();
+    const int pipe = one.add_option("pipe", money("700"));
+    const int flue = one.add_option("flue", money("900"));
+    const int stove = one.add_option("stove", money("2500"));
+    const int hood = one.add_option("hood", money("900"));
+    const int lamp = one.add_option("lamp", money("90"));
+    at(one.desk.book.options, stove).needs = {{{pipe, -1}}};
+    at(one.desk.book.options, hood).needs = {{{flue, -1}}};
+    at(one.desk.book.options, flue).excludes = {pipe};
+    for (const int each : {lamp, stove, hood}) one.wish(each).must = true;
+    CHECK(one.answer().barred ==
+          "stove and hood, must-haves, cannot stand together: stove needs pipe; hood needs flue; "
+          "pipe and flue exclude each other");
+    const int elsewhere = one.inquiry.selection.lot == 0 ? 1 : 0;
+    at(one.desk.book.options, pipe).only.lots = {elsewhere};
+    CHECK(one.answer().barred ==
+          "stove, a must-have, cannot stand here: stove needs pipe; pipe only on lot " +
+              at(one.desk.book.lots, elsewhere).id);
 }
 
 TEST_CASE("A must-have that the limits do not hold leaves nothing to choose, and is priced") {

@@ -238,6 +238,7 @@ class TryAll {
             musts_.push_back(wish.must && !is_held(wish.pick));
         }
         for (std::size_t i = 0; i < picks_.size(); ++i) {
+            if (is_kept_out(picks_[i])) continue; // so that nothing is needed for it
             for (const auto& need : at(one.desk.book.options, picks_[i].option).needs) {
                 if (met_without(need, picks_[i])) continue;
                 for (const OptionRef& ref : need) add_helper(ref);
@@ -245,6 +246,24 @@ class TryAll {
         }
     }
     [[nodiscard]] std::size_t size() const { return picks_.size(); }
+
+    /// The month and the cash of every home that holds the must-haves, and whose loan can be had.
+    std::vector<FitLimits> homes() {
+        std::vector<FitLimits> found;
+        for (std::uint64_t set = std::uint64_t{1} << picks_.size(); set-- > 0;) {
+            bool musts = true;
+            for (std::size_t i = 0; i < picks_.size(); ++i) {
+                musts = musts && ((set >> i & 1) != 0 || !musts_[i]);
+            }
+            const auto selection = musts ? selection_of(set) : std::nullopt;
+            if (!selection || !conflicts(one_.desk.book, *selection).empty()) continue;
+            const LoanFigures figures =
+                loan_figures(rules_, price_home(one_.desk.book, *selection), one_.inquiry.facts);
+            if (!figures.available()) continue;
+            found.push_back({figures.monthly.total(), figures.cash.needed()});
+        }
+        return found;
+    }
 
     /// Billionths; -1 where nothing fits.
     std::int64_t best() {
@@ -274,6 +293,15 @@ class TryAll {
     }
 
   private:
+    /// By the selections, or by the plan and the lot.
+    [[nodiscard]] bool is_kept_out(const Pick& pick) const {
+        Selection with = one_.inquiry.selection;
+        if (with.find(pick.option) != nullptr) return false;
+        with.picks.push_back(pick);
+        const auto found = conflicts(one_.desk.book, with);
+        return std::any_of(found.begin(), found.end(),
+                           [](const Conflict& one) { return one.barrier != Barrier::needs; });
+    }
     /// By the selections, or by what the pick brings itself.
     [[nodiscard]] bool met_without(const std::vector<OptionRef>& need, const Pick& pick) const {
         Selection with = one_.inquiry.selection;
@@ -293,17 +321,21 @@ class TryAll {
         musts_.push_back(false);
     }
     bool stands(std::uint64_t set) {
+        const auto selection = selection_of(set);
+        return selection && within(*selection);
+    }
+    [[nodiscard]] std::optional<Selection> selection_of(std::uint64_t set) const {
         Selection selection = one_.inquiry.selection;
         for (std::size_t i = 0; i < picks_.size(); ++i) {
             if ((set >> i & 1) == 0) continue;
             if (one_.inquiry.selection.find(picks_[i].option) == nullptr) {
-                if (selection.find(picks_[i].option) != nullptr) return false;
+                if (selection.find(picks_[i].option) != nullptr) return std::nullopt;
                 selection.picks.push_back(picks_[i]);
             } else if (!replace(selection, picks_[i])) {
-                return false;
+                return std::nullopt;
             }
         }
-        return within(selection);
+        return selection;
     }
 
     [[nodiscard]] bool is_more(const Pick& pick, const Pick& selected) const {

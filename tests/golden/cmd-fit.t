@@ -24,7 +24,8 @@ worth 0: proven, no choice within the limits is worth more (1 looked into)
 To have Wood stove as well: a month of $3.65 more; no choice within the limits holds it.
 
 A third down
-Nothing fits: the home with what is selected is over the cash by $24,254.73.
+Nothing fits: the nearest home with what is selected is over the cash by $24,254.73. Proven:
+  none is over by less.
 
 price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
   A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
@@ -57,8 +58,8 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 within $8,000.00 a month and $9,000.00 of cash in all
 
 Ten percent down
-Nothing fits: the home with what is selected is over the month by $197.59 and the cash by
-  $1,966.45.
+Nothing fits: the nearest home with what is selected is over the month by $197.59 and the cash
+  by $1,966.45. Proven: none is over the month, or over the cash, by less.
 
 price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
@@ -127,7 +128,7 @@ brings duties (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly -1 --cash 9000
 2> quoin: found --monthly -1
-2>   expected an amount not below zero, such as 2150
+2>   expected an amount from 0 to 1000000000, such as 2150
 2>   [payment-input]
 = 1
 $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 9000 --nodes 0
@@ -165,7 +166,8 @@ as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 J
 within $8,400.00 a month and $12,000.00 of cash in all
 
 A third down
-Nothing fits: the home with what is selected is over the cash by $24,254.73.
+Nothing fits: the nearest home with what is selected is over the cash by $24,254.73. Proven:
+  none is over by less.
 
 price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
   A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
@@ -190,3 +192,13 @@ For the agent: prices, and how programs work in general, are yours to explain; p
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
 brings duties (12 CFR 1026.24).
 = 0
+$ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 90000000000
+2> quoin: found --cash 90000000000
+2>   expected an amount from 0 to 1000000000, such as 2150
+2>   [payment-input]
+= 1
+$ quoin fit data/buyer.json --rates data/rates --monthly plenty --cash 9000
+2> quoin: found --monthly plenty
+2>   expected an amount from 0 to 1000000000, such as 2150
+2>   [payment-input]
+= 1

@@ -88,11 +88,21 @@ struct FitNext {
     bool proven = false;
 };
 
+/// By how much every home that holds the selections and the must-haves misses the limits: none is
+/// over the month by less, and none over the cash by less. Zero: that limit alone can be met.
+struct FitMiss {
+    Money least_monthly;
+    Money least_cash;
+    bool in_one_home = false; ///< the home given is over by just these; else by the least over the
+                              ///< month and, of such homes, over the cash
+    bool proven = false;      ///< else of what was looked into
+};
+
 /// The best choice on one lot under one scenario.
 struct FitHome {
     std::string lot;
     std::string barred; ///< in words: why nothing can be chosen here at all; else empty
-    bool fits = false;  ///< false: price and figures are of the home with its must-haves alone
+    bool fits = false;  ///< false: price and figures are of the home that misses by the least
     std::vector<FitWish> chosen;
     std::vector<FitAlong> along;
     std::vector<FitWish> held; ///< the home has them already
@@ -106,6 +116,7 @@ struct FitHome {
     Money price;
     Money over_monthly; ///< where nothing fits; not negative
     Money over_cash;
+    std::optional<FitMiss> miss;            ///< where nothing fits and the loan can be had
     std::optional<ScenarioAnswer> scenario; ///< nothing where it is barred
 };
 

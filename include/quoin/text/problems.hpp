@@ -78,7 +78,8 @@ Problem plan_not_on_lot(const Spot& spot, std::string_view plan, std::string_vie
 Problem option_not_here(const Spot& spot, std::string_view option, std::string_view why);
 Problem option_needs(const Spot& spot, std::string_view option, std::string_view needed);
 Problem options_exclude(const Spot& spot, std::string_view option, std::string_view other);
-Problem wishes_exclude(const Spot& spot, std::string_view wish, std::string_view other);
+Problem wishes_exclude(const Spot& spot, std::string_view wish, std::string_view other,
+                       std::string_view rule);
 Problem past_cutoff(const Spot& spot, std::string_view option, std::string_view cutoff,
                     std::string_view reached);
 Problem selected_twice(const Spot& spot, std::string_view option);
