@@ -23,6 +23,7 @@
 #include <quoin/pricebook/price_book.hpp>
 
 #include <quoin/lending/adjustable_plan.hpp>
+#include <quoin/lending/dated.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
 #include <quoin/lending/residual_income.hpp>

@@ -66,9 +66,9 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     AffordSearch search(sitting, scenario, facts);
     const ScenarioRules& rules = sitting.rules()[scenario];
     AffordScenario out;
-    if (search.ratios() != nullptr) out.ratios = *search.ratios();
-    out.back = search.back();
-    out.residual = search.residual();
+    if (search.income().ratios() != nullptr) out.ratios = *search.income().ratios();
+    out.back = search.income().back();
+    out.residual = search.income().residual();
     out.price = search.highest({});
     if (!out.price) {
         out.least_price = least_price_of(sitting.book());
@@ -89,8 +89,9 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
         out.qualifying_source = rules.program->adjustable->qualifying_source;
     }
     if (out.residual && out.residual->tested()) {
-        out.residual_guide = search.residual_guide(at.figures.loan);
+        out.residual_guide = search.income().guide(at.figures.loan);
     }
+    out.passes_by_ratio = at.passes_by_ratio;
     add_what_binds(search, out);
     if (facts.step > Money{}) out.step = search.step_to(*out.price + facts.step);
     out.plans = plans_that_fit(sitting, search);

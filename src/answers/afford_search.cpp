@@ -28,44 +28,10 @@ AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const A
     : scenario_(*sitting.rules()[scenario].scenario), rules_(sitting.rules()[scenario]),
       inquiry_(sitting.inquiry()), facts_(facts),
       home_(price_home(sitting.book(), sitting.inquiry().selection)),
-      purchase_(sitting.inquiry().facts) {
+      purchase_(sitting.inquiry().facts), income_(sitting, rules_, facts.automated) {
     rules_.scenario = &scenario_;
     purchase_.appraised_value.reset(); // of one home, not of any price
     home_.lines.clear();
-    find_residual_test(sitting);
-    ratios_ = rules_.program->ratios_in_force(inquiry_.as_of);
-    if (ratios_ == nullptr) return;
-    back_ = ratios_->back;
-    if (facts.automated && ratios_->back_automated) back_ = ratios_->back_automated;
-}
-
-void AffordSearch::find_residual_test(const Sitting& sitting) {
-    const ResidualIncome* guide = rules_.program->residual_in_force(inquiry_.as_of);
-    if (guide == nullptr) return;
-    region_ = sitting.place().region;
-    ResidualTest test;
-    test.guide = *guide;
-    test.has_income = inquiry_.monthly_income.has_value();
-    test.has_household = inquiry_.household.has_value();
-    test.has_taxes = inquiry_.monthly_taxes.has_value();
-    test.has_region = region_.has_value();
-    test.square_feet = at(sitting.book().plans, inquiry_.selection.plan).square_feet;
-    test.upkeep = times(guide->upkeep_per_square_foot, test.square_feet, Rounding::half_away);
-    residual_ = std::move(test);
-}
-
-Money AffordSearch::residual_guide(Money loan) const {
-    return residual_->guide.needed(*region_, *inquiry_.household, loan);
-}
-
-Money AffordSearch::left_for_home(Money guide) const {
-    return *inquiry_.monthly_income - *inquiry_.monthly_taxes -
-           inquiry_.monthly_debts.value_or(Money{}) - guide;
-}
-
-void AffordSearch::add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const {
-    trial.rooms.push_back({limit, most - needed, needed, most});
-    if (needed > most) trial.broken.push_back(limit);
 }
 
 /// Where the down payment is whatever the cash allows, it leaves the reserves, whose size follows
@@ -96,24 +62,17 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
         trial.broken.push_back(AffordLimit::program);
         return trial;
     }
+    const Money housing = qualifying_month(rules_, trial.figures);
     const Money month = trial.figures.monthly.total();
-    const Money held_to = qualifying_month(rules_, trial.figures);
-    const Money income = inquiry_.monthly_income.value_or(Money{});
-    if (inquiry_.monthly_income && ratios_ != nullptr) {
-        if (ratios_->front) {
-            add_room(trial, AffordLimit::front_ratio, held_to,
-                     ratios_->most(income, *ratios_->front));
-        }
-        add_room(trial, AffordLimit::back_ratio, held_to + inquiry_.monthly_debts.value_or(Money{}),
-                 ratios_->most(income, *back_));
-    }
-    if (residual_ && residual_->tested()) {
-        add_room(trial, AffordLimit::residual_income, held_to + residual_->upkeep,
-                 left_for_home(residual_guide(trial.figures.loan)));
-    }
+    const auto add_room = [&](AffordLimit limit, Money needed, Money most) {
+        trial.rooms.push_back({limit, most - needed, needed, most});
+        if (needed > most) trial.broken.push_back(limit);
+    };
+    income_.each(housing, trial.figures.loan, add_room);
+    trial.passes_by_ratio = income_.passes_by(housing, trial.figures.loan);
     if (inquiry_.cash) {
-        add_room(trial, AffordLimit::cash,
-                 trial.figures.cash.needed() + month * facts_.reserve_months, *inquiry_.cash);
+        add_room(AffordLimit::cash, trial.figures.cash.needed() + month * facts_.reserve_months,
+                 *inquiry_.cash);
     }
     return trial;
 }
@@ -136,32 +95,18 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
     const LeastFigures least = least_figures(rules_, purchase_, range);
     if (!least.possible) return has(ignored_, AffordLimit::program);
     const Money month = least_qualifying(least);
-    const auto over = [&](AffordLimit limit, Money needed, Money most) {
-        return needed > most && !has(ignored_, limit);
+    bool may = true;
+    const auto hold = [&](AffordLimit limit, Money needed, Money most) {
+        if (needed > most && !has(ignored_, limit)) may = false;
     };
-    if (inquiry_.monthly_income && ratios_ != nullptr) {
-        const Money income = *inquiry_.monthly_income;
-        const Money debts = inquiry_.monthly_debts.value_or(Money{});
-        if (ratios_->front &&
-            over(AffordLimit::front_ratio, month, ratios_->most(income, *ratios_->front))) {
-            return false;
-        }
-        if (over(AffordLimit::back_ratio, month + debts, ratios_->most(income, *back_))) {
-            return false;
-        }
-    }
-    if (residual_ && residual_->tested()) {
-        const Money guide = residual_->guide.least_needed(*region_, *inquiry_.household);
-        if (over(AffordLimit::residual_income, month + residual_->upkeep, left_for_home(guide))) {
-            return false;
-        }
-    }
+    income_.each(month, std::nullopt, hold);
     // What leaves the reserves may put less down than the scenario says, and so take less cash.
     const bool as_written =
         scenario_.down.by != DownPayment::By::cash || facts_.reserve_months == 0;
-    return !inquiry_.cash || !as_written ||
-           !over(AffordLimit::cash, least.cash + least.monthly * facts_.reserve_months,
-                 *inquiry_.cash);
+    if (inquiry_.cash && as_written) {
+        hold(AffordLimit::cash, least.cash + least.monthly * facts_.reserve_months, *inquiry_.cash);
+    }
+    return may;
 }
 
 bool AffordSearch::fits(std::int64_t dollars) {
@@ -170,10 +115,11 @@ bool AffordSearch::fits(std::int64_t dollars) {
                        [&](AffordLimit limit) { return has(ignored_, limit); });
 }
 
-/// A price over which the payment alone, at the lowest rate there is, breaks the largest ratio.
+/// A price over which the payment alone, at the lowest rate there is, is more than the income lets
+/// it be.
 std::int64_t AffordSearch::upper_bound() const {
-    if (!inquiry_.monthly_income || ratios_ == nullptr) return highest_looked_at;
-    const Money most = ratios_->most(*inquiry_.monthly_income, *back_);
+    const auto most = income_.most_with_debts({});
+    if (!most) return highest_looked_at;
     Rate lowest = rules_.scenario->rate.note;
     const bool quoted = rules_.scenario->rate.by == RateChoice::By::quoted;
     if (!quoted && rules_.ladder != nullptr) lowest = rules_.ladder->rungs.front().rate;
@@ -181,7 +127,8 @@ std::int64_t AffordSearch::upper_bound() const {
     std::int64_t high = highest_looked_at;
     while (high - low > 1) {
         const std::int64_t loan = low + (high - low) / 2;
-        const bool over = level_payment(Money::dollars(loan), lowest, rules_.scenario->term) > most;
+        const bool over =
+            level_payment(Money::dollars(loan), lowest, rules_.scenario->term) > *most;
         (over ? high : low) = loan;
     }
     const DownPayment& down = rules_.scenario->down;
@@ -246,10 +193,10 @@ AffordStep AffordSearch::step_to(Money price) {
             continue;
         }
         const bool front = room.limit == AffordLimit::front_ratio;
-        const Percent percent = front ? *ratios_->front : *back_;
+        const Percent percent = front ? *income_.ratios()->front : *income_.back();
         if (over.is_zero()) continue;
-        step.more_income =
-            std::max(step.more_income, ratios_->least_income(room.needed, percent) - income);
+        step.more_income = std::max(step.more_income,
+                                    income_.ratios()->least_income(room.needed, percent) - income);
         (front ? for_front : step.less_debts) = over;
     }
     step.less_debts = std::max(step.less_debts, step.more_after_tax);

@@ -6,6 +6,8 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/loan/least_figures.hpp>
 
+#include "income_limits.hpp"
+
 namespace quoin {
 
 /// A price under a scenario: what it takes and which limits it breaks.
@@ -13,6 +15,7 @@ struct PriceTrial {
     LoanFigures figures;
     std::vector<LimitRoom> rooms; ///< of the limits that are tested; empty where it is refused
     std::vector<AffordLimit> broken;
+    bool passes_by_ratio = false; ///< the back ratio, since enough is left to live on
 
     [[nodiscard]] bool fits() const { return broken.empty(); }
 };
@@ -21,11 +24,7 @@ class AffordSearch {
   public:
     AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts);
 
-    [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
-    [[nodiscard]] std::optional<Percent> back() const { return back_; }
-    [[nodiscard]] const std::optional<ResidualTest>& residual() const { return residual_; }
-    /// What the residual income must be with a loan. Precondition: it is tested.
-    [[nodiscard]] Money residual_guide(Money loan) const;
+    [[nodiscard]] const IncomeLimits& income() const { return income_; }
     [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
     [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
     /// The highest price, none above `most` looked at, that breaks no limit but those ignored.
@@ -35,11 +34,7 @@ class AffordSearch {
     [[nodiscard]] AffordStep step_to(Money price);
 
   private:
-    void find_residual_test(const Sitting& sitting);
-    /// What is left of the income for the home, once taxes, debts and a residual income are kept.
-    [[nodiscard]] Money left_for_home(Money guide) const;
     [[nodiscard]] Money least_qualifying(const LeastFigures& least) const;
-    void add_room(PriceTrial& trial, AffordLimit limit, Money needed, Money most) const;
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
     [[nodiscard]] bool fits(std::int64_t dollars);
@@ -52,10 +47,7 @@ class AffordSearch {
     AffordFacts facts_;
     PricedHome home_;
     PurchaseFacts purchase_;
-    const RatioLimits* ratios_ = nullptr;
-    std::optional<Percent> back_;
-    std::optional<ResidualTest> residual_;
-    std::optional<Region> region_;
+    IncomeLimits income_;
     std::vector<AffordLimit> ignored_; ///< while highest() runs
 };
 

@@ -6,6 +6,8 @@
 #include <quoin/exact/broken.hpp>
 #include <quoin/loan/qualifying.hpp>
 
+#include "income_limits.hpp"
+
 namespace quoin {
 namespace {
 
@@ -140,15 +142,15 @@ Percent share_of(Money a, Money b) {
     return Percent(Decimal::billionths(hundredths * (Decimal::one / 100)));
 }
 
-/// The highest rate at which the month is at most this. It only rises with the rate, so by halving;
-/// a rate under today's that the program refuses counts as low enough on the way.
-ShiftRoom room_under(const ScenarioRules& rules, Mover& mover, Money most, Rate today,
-                     Decimal step) {
+/// The highest rate at which the month is within limits. It only rises with the rate, so by
+/// halving; a rate under today's that the program refuses counts as low enough on the way.
+ShiftRoom room_under(const ScenarioRules& rules, Mover& mover, const IncomeLimits& limits,
+                     Rate today, Decimal step) {
     const auto moved = [](std::int64_t count) {
         return Decimal::billionths(count * thousandth.billionths());
     };
     const auto within = [&](const LoanFigures& f) {
-        return f.available() && qualifying_month(rules, f) <= most;
+        return f.available() && limits.allows(qualifying_month(rules, f), f.loan);
     };
     const auto stays = [&](std::int64_t count) {
         const LoanFigures f = mover.at(moved(count));
@@ -173,38 +175,37 @@ ShiftRoom room_under(const ScenarioRules& rules, Mover& mover, Money most, Rate 
 }
 
 /// Where the inquiry gives an income and the program has limits.
-std::optional<ShiftRatios> ratios_of(const Inquiry& inquiry, const ScenarioRules& rules,
+std::optional<ShiftRatios> ratios_of(const Sitting& sitting, const ScenarioRules& rules,
                                      Mover& mover, const LoanFigures& today, Decimal step) {
-    const RatioLimits* limits = rules.program->ratios_in_force(inquiry.as_of);
-    if (!inquiry.monthly_income || *inquiry.monthly_income <= Money{} || limits == nullptr) {
-        return std::nullopt;
-    }
-    const Money income = *inquiry.monthly_income;
-    const Money debts = inquiry.monthly_debts.value_or(Money{});
-    const auto under = [&](Percent back) {
-        Money most = limits->most(income, back) - debts;
-        if (limits->front) most = std::min(most, limits->most(income, *limits->front));
-        return room_under(rules, mover, most, today.rate, step);
-    };
+    const IncomeLimits limits(sitting, rules, false);
+    const auto income = sitting.inquiry().monthly_income;
+    if (!income || limits.ratios() == nullptr) return std::nullopt;
+    const Money housing = qualifying_month(rules, today);
+    const Money debts = sitting.inquiry().monthly_debts.value_or(Money{});
     ShiftRatios ratios;
-    const Money month = qualifying_month(rules, today);
-    ratios.front = share_of(month, income);
-    ratios.back = share_of(month + debts, income);
-    ratios.front_limit = limits->front;
-    ratios.back_limit = limits->back;
-    ratios.back_automated = limits->back_automated;
-    ratios.source = limits->source;
-    const auto least_income = [&](Percent back) {
-        const Money for_back = limits->least_income(month + debts, back);
-        return limits->front ? std::max(for_back, limits->least_income(month, *limits->front))
-                             : for_back;
-    };
-    ratios.least_income = least_income(limits->back);
-    if (limits->back_automated) {
-        ratios.least_income_automated = least_income(*limits->back_automated);
+    ratios.limits = *limits.ratios();
+    ratios.residual_tested = limits.residual() && limits.residual()->tested();
+    ratios.passes_by_ratio = limits.passes_by(housing, today.loan);
+    ratios.least_income = limits.least_income(housing, today.loan);
+    for (const int by : {-20, -10, -5, 0, 5, 10}) {
+        ShiftIncome moved;
+        moved.by = Percent(Decimal::whole(by));
+        moved.income = *income + percent_of(*income, moved.by, Rounding::half_away);
+        if (moved.income > Money{}) {
+            moved.front = share_of(housing, moved.income);
+            moved.back = share_of(housing + debts, moved.income);
+        }
+        const IncomeLimits then = limits.with_income(moved.income);
+        moved.within = then.allows(housing, today.loan);
+        moved.room = room_under(rules, mover, then, today.rate, step);
+        ratios.incomes.push_back(moved);
+        if (*income <= Money{}) break; // nothing to move
     }
-    ratios.room = under(limits->back);
-    if (limits->back_automated) ratios.room_automated = under(*limits->back_automated);
+    if (ratios.limits.back_automated) {
+        const IncomeLimits automated(sitting, rules, true);
+        ratios.least_income_automated = automated.least_income(housing, today.loan);
+        ratios.room_automated = room_under(rules, mover, automated, today.rate, step);
+    }
     return ratios;
 }
 
@@ -223,11 +224,17 @@ ShiftScenario scenario_of(const Sitting& sitting, const ScenarioRules& rules,
     Mover mover(rules, home, inquiry.facts);
     out.rows = rows_of(mover, ask, f.rate, out.cases);
     out.locks = locks_of(sitting, rules, home, f);
-    out.ratios = ratios_of(inquiry, rules, mover, f, ask.step.value());
+    out.ratios = ratios_of(sitting, rules, mover, f, ask.step.value());
     return out;
 }
 
 } // namespace
+
+const ShiftIncome& ShiftRatios::as_it_stands() const {
+    const auto here = std::find_if(incomes.begin(), incomes.end(),
+                                   [](const ShiftIncome& one) { return one.by == Percent{}; });
+    return here != incomes.end() ? *here : incomes.front();
+}
 
 ShiftAnswer shift(const Sitting& sitting, const ShiftAsk& ask) {
     ensure(ask.steps >= 0 && ask.step > Percent{}, "rates move by some steps of some size");

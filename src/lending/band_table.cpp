@@ -9,10 +9,6 @@
 namespace quoin {
 namespace {
 
-const Words<Status> status_words = {{"published", Status::published},
-                                    {"from memory", Status::from_memory},
-                                    {"common practice", Status::common_practice},
-                                    {"sample", Status::sample}};
 const Words<bool> dated_words = {{"as of", false}, {"closing", true}};
 
 /// The last dimension of a grid: one band for each value of a row.
@@ -237,9 +233,6 @@ void check_gaps(Reader& reader, const BandTable& table,
 
 } // namespace
 
-std::string_view name_of(Status status) { return name_in(status_words, status); }
-Status read_status(Reader& reader) { return reader.word("status", status_words); }
-
 std::optional<int> BandTable::row(const Case& where) const {
     const std::size_t width = dimensions.size();
     std::array<std::int64_t, dimension_count> at{};
@@ -258,20 +251,14 @@ std::optional<int> BandTable::row(const Case& where) const {
 BandTable read_band_table(Reader& reader) {
     BandTable table;
     table.name = reader.text_or("name", "");
-    table.source = reader.text("source");
-    table.status = read_status(reader);
+    read_dated(reader, table);
     table.unit = reader.word("value", Words<std::string>{{"percent", "percent"},
                                                          {"points", "points"},
                                                          {"money", "money"},
                                                          {"months", "months"},
                                                          {"per thousand", "per thousand"},
                                                          {"percent of base", "percent of base"}});
-    table.effective = reader.maybe_date("effective");
-    table.until = reader.maybe_date("until");
     table.by_closing = reader.word_or("dated_by", dated_words, false);
-    if (table.effective && table.until && *table.until <= *table.effective) {
-        reader.findings().add(problems::dates_reversed(reader.spot("until"), "effective", "until"));
-    }
     const std::size_t mistakes = reader.findings().problems().size();
     table.dimensions = read_dimensions(reader);
     const auto across = read_across(reader, table);

@@ -1,7 +1,7 @@
 // Reading a loan program.
 #include <quoin/lending/program.hpp>
 
-#include "dated.hpp"
+#include "dated_list.hpp"
 
 namespace quoin {
 namespace {
@@ -49,20 +49,6 @@ const BandTable* LoanProgram::in_force(Rule rule, Date as_of, Date closing) cons
     return nullptr;
 }
 
-const RatioLimits* LoanProgram::ratios_in_force(Date as_of) const {
-    for (const RatioLimits& limits : ratios) {
-        if (limits.in_force(as_of)) return &limits;
-    }
-    return nullptr;
-}
-
-const ResidualIncome* LoanProgram::residual_in_force(Date as_of) const {
-    for (const ResidualIncome& residual : residual_income) {
-        if (residual.in_force(as_of)) return &residual;
-    }
-    return nullptr;
-}
-
 LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;
     Reader root(document.root, Path{}, findings);
@@ -93,7 +79,7 @@ LoanProgram read_program(const Document& document, Findings& findings) {
         "rules",
         [&](Reader& rules) {
             for (std::size_t i = 0; i < rule_count; ++i) {
-                program.rules[i] = read_dated(rules, rule_names[i], read_band_table);
+                program.rules[i] = read_dated_list(rules, rule_names[i], read_band_table);
             }
         },
         true);

@@ -1,7 +1,7 @@
 // Reading the limits on what housing and debts may take of the income.
 #include <quoin/lending/ratio_limits.hpp>
 
-#include "dated.hpp"
+#include "dated_list.hpp"
 
 namespace quoin {
 namespace {
@@ -23,9 +23,14 @@ RatioLimits read_limits(Reader& item) {
     item.must_have("back");
     limits.back = read_share(item, "back").value_or(Percent());
     limits.back_automated = read_share(item, "back_automated");
-    limits.status = read_status(item);
-    limits.source = item.text("source");
-    read_days(item, limits);
+    read_dated(item, limits);
+    if (const auto instead = item.maybe_decimal("back_unless_residual")) {
+        limits.residual_instead = Percent(*instead);
+        if (*instead < Decimal::whole(100) || *instead > Decimal::whole(1000)) {
+            item.findings().add(problems::out_of_range(item.spot("back_unless_residual"),
+                                                       "a percent from 100 to 1000"));
+        }
+    }
     limits.whole_percents =
         item.word_or("rounding", Words<bool>{{"whole percent", true}, {"none", false}}, false);
     return limits;
@@ -51,7 +56,7 @@ Money RatioLimits::least_income(Money amount, Percent share) const {
 }
 
 std::vector<RatioLimits> read_ratio_limits(Reader& program) {
-    return read_dated(program, "ratios", read_limits);
+    return read_dated_list(program, "ratios", read_limits);
 }
 
 } // namespace quoin

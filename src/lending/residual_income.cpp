@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "dated.hpp"
+#include "dated_list.hpp"
 
 namespace quoin {
 namespace {
@@ -41,9 +41,7 @@ bool rises(const std::vector<ResidualIncome::Guide>& guides) {
 
 ResidualIncome read_one(Reader& item) {
     ResidualIncome residual;
-    residual.status = read_status(item);
-    residual.source = item.text("source");
-    read_days(item, residual);
+    read_dated(item, residual);
     residual.upkeep_per_square_foot = item.money("upkeep_per_square_foot");
     item.must_have("most_persons");
     residual.most_persons = item.maybe_whole("most_persons", 1, most_listed).value_or(1);
@@ -89,7 +87,7 @@ Money ResidualIncome::Guide::needed(Region region, int persons) const {
 }
 
 std::vector<ResidualIncome> read_residual_income(Reader& program) {
-    return read_dated(program, "residual_income", read_one);
+    return read_dated_list(program, "residual_income", read_one);
 }
 
 } // namespace quoin

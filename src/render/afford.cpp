@@ -35,7 +35,10 @@ std::string words(AffordLimit limit, const AffordScenario& s) {
     case AffordLimit::front_ratio:
         return fmt::format("housing over {} of income", percent_text(s.ratios->front->value(), 0));
     case AffordLimit::back_ratio:
-        return fmt::format("housing and debts over {} of income", percent_text(s.back->value(), 0));
+        return s.passes_by_ratio ? fmt::format("housing and debts by {} residual income",
+                                               percent_text(s.ratios->residual_instead->value(), 0))
+                                 : fmt::format("housing and debts over {} of income",
+                                               percent_text(s.back->value(), 0));
     case AffordLimit::residual_income:
         return "residual income for living";
     case AffordLimit::cash:
@@ -118,6 +121,15 @@ std::string residual_words(const AffordScenario& s) {
                        fmt::join(lacking, ", "), lacking.size() == 1 ? "is" : "are");
 }
 
+/// Why a ratio over the limit is let pass.
+std::string passed_words(const AffordScenario& s) {
+    return fmt::format("Housing and debts are over {} of the income. That is let pass here because "
+                       "at least {} of the residual income is left; the lender has to justify it "
+                       "in the file, and decides.",
+                       percent_text(s.back->value(), 0),
+                       percent_text(s.ratios->residual_instead->value(), 0));
+}
+
 std::string plans_text(const AffordScenario& s) {
     if (s.plans.empty()) return "    No home of the price book is within it.\n";
     std::string out;
@@ -167,6 +179,7 @@ std::string scenario_text(const AffordScenario& s) {
         out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
     }
     if (s.residual) out += paragraph(residual_words(s), page_width, "    ", "    ");
+    if (s.passes_by_ratio) out += paragraph(passed_words(s), page_width, "    ", "    ");
     if (s.step) out += paragraph(step_words(*s.step), page_width, "    ", "    ");
     return out;
 }
@@ -214,6 +227,7 @@ Json ratios_json(const AffordScenario& s) {
     return {{"front", s.ratios->front ? Json(s.ratios->front->value().text()) : Json(nullptr)},
             {"back", s.back->value().text()},
             {"whole_percents", s.ratios->whole_percents},
+            {"passed_by", s.passes_by_ratio ? Json(passed_words(s)) : Json(nullptr)},
             {"status", std::string(name_of(s.ratios->status))},
             {"source", s.ratios->source}};
 }

@@ -78,27 +78,68 @@ std::string room_text(const char* under, const ShiftRoom& room) {
     return out;
 }
 
-std::string ratios_text(const ShiftScenario& s) {
-    if (!s.ratios) return {};
-    const ShiftRatios& r = *s.ratios;
-    const auto text = [](Percent percent) { return percent_text(percent.value(), 2); };
-    std::string out = fmt::format("Of the income, housing takes {}", text(r.front));
-    if (r.front_limit) out += fmt::format(" (limit {})", text(*r.front_limit));
-    out += fmt::format(", housing and debts {} (limit {}", text(r.back), text(r.back_limit));
-    if (r.back_automated) {
-        out += fmt::format(", {} by automated underwriting", text(*r.back_automated));
+std::string signed_percent(Percent by) {
+    return (by > Percent{} ? "+" : "") + percent_text(by.value(), 0);
+}
+
+std::string share_text(std::optional<Percent> share) {
+    return share ? percent_text(share->value(), 2) : "";
+}
+
+/// What the limits are, and where they come from.
+std::string limits_words(const ShiftRatios& r) {
+    const RatioLimits& limits = r.limits;
+    std::string out = "The limits: ";
+    if (limits.front) out += fmt::format("housing {}, ", share_text(limits.front));
+    out += fmt::format("housing and debts {}", share_text(limits.back));
+    if (limits.back_automated) {
+        out += fmt::format(" ({} by automated underwriting)", share_text(limits.back_automated));
     }
-    out += fmt::format("). The rate at which the payment stays within, {}",
-                       room_text("under the limits", r.room));
-    if (r.room_automated) {
-        out += "; " + room_text("under that of automated underwriting", *r.room_automated);
+    if (r.residual_tested) out += ", and the residual income for living";
+    if (r.passes_by_ratio) {
+        out += fmt::format("; the ratio is over its limit, and a residual income of {} of the "
+                           "guide stands in its place",
+                           percent_text(limits.residual_instead->value(), 0));
     }
-    out += fmt::format(". The least income a month that stays within at today's rate: {}",
-                       dollars(r.least_income));
+    return out + fmt::format(". Source: {}.", limits.source);
+}
+
+std::string least_income_words(const ShiftRatios& r) {
+    std::string out =
+        fmt::format("The least income a month that stays within them at today's rate: {}",
+                    dollars(r.least_income));
     if (r.least_income_automated) {
         out += fmt::format("; {} by automated underwriting", dollars(*r.least_income_automated));
     }
-    return "\n" + paragraph(out + fmt::format(". Source: {}.", r.source), page_width, "  ", "  ");
+    out += '.';
+    if (r.room_automated) {
+        out +=
+            " The highest rate " + room_text("by automated underwriting", *r.room_automated) + ".";
+    }
+    return out;
+}
+
+std::string ratios_text(const ShiftScenario& s) {
+    if (!s.ratios) return {};
+    Table table({{"income", Align::left, 14, 10},
+                 {"a month", Align::right, 12, 10},
+                 {"housing", Align::right, 10, 8},
+                 {"with debts", Align::right, 10, 8},
+                 {"within", Align::right, 8, 6},
+                 {"up to a rate of", Align::right, 12, 10},
+                 {"in whole steps", Align::right, 12, 10}});
+    for (const ShiftIncome& one : s.ratios->incomes) {
+        const ShiftRoom& room = one.room;
+        table.row({one.by == Percent{} ? "as it stands" : signed_percent(one.by),
+                   dollars(one.income), share_text(one.front), share_text(one.back),
+                   one.within ? "yes" : "no",
+                   room.to_a_thousandth ? rate_text(*room.to_a_thousandth) : "no rate",
+                   room.in_steps ? rate_text(*room.in_steps) : ""});
+    }
+    return fmt::format("\n  If the income changes: its part for housing, and the highest rate "
+                       "within the limits\n") +
+           table.text() + paragraph(limits_words(*s.ratios), page_width, "  ", "  ") +
+           paragraph(least_income_words(*s.ratios), page_width, "  ", "  ");
 }
 
 std::string scenario_text(const ShiftScenario& s) {

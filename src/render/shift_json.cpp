@@ -57,18 +57,28 @@ Json room_json(const ShiftRoom& room) {
 }
 
 Json ratios_json(const ShiftRatios& r) {
-    return {{"front", r.front.value().text()},
-            {"back", r.back.value().text()},
-            {"front_limit", percent_json(r.front_limit)},
-            {"back_limit", r.back_limit.value().text()},
-            {"back_limit_automated", percent_json(r.back_automated)},
-            {"source", r.source},
-            {"least_income", r.least_income.text()},
-            {"least_income_automated",
-             r.least_income_automated ? Json(r.least_income_automated->text()) : Json(nullptr)},
-            {"highest_rate", room_json(r.room)},
-            {"highest_rate_automated",
-             r.room_automated ? room_json(*r.room_automated) : Json(nullptr)}};
+    Json json = {{"front_limit", percent_json(r.limits.front)},
+                 {"back_limit", r.limits.back.value().text()},
+                 {"back_limit_automated", percent_json(r.limits.back_automated)},
+                 {"residual_income_tested", r.residual_tested},
+                 {"residual_income_in_place_of_ratio", r.passes_by_ratio},
+                 {"source", r.limits.source},
+                 {"least_income", r.least_income.text()},
+                 {"least_income_automated", r.least_income_automated
+                                                ? Json(r.least_income_automated->text())
+                                                : Json(nullptr)},
+                 {"highest_rate_automated",
+                  r.room_automated ? room_json(*r.room_automated) : Json(nullptr)}};
+    json["incomes"] = Json::array();
+    for (const ShiftIncome& one : r.incomes) {
+        json["incomes"].push_back({{"by", one.by.value().text()},
+                                   {"income", one.income.text()},
+                                   {"front", percent_json(one.front)},
+                                   {"back", percent_json(one.back)},
+                                   {"within", one.within},
+                                   {"highest_rate", room_json(one.room)}});
+    }
+    return json;
 }
 
 Json scenario_json(const ShiftScenario& s) {

@@ -51,7 +51,8 @@ std::vector<std::string> shift_cautions(const ShiftAnswer& answer) {
         notes.emplace_back(
             "Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, "
             "at "
-            "the rate that its program qualifies buyers at. They are guides of the published "
+            "the rate that its program qualifies buyers at. Where the income moves, the taxes on "
+            "it stay as they are. They are guides of the published "
             "rules, not an approval: lenders look at more, and go above or stay below. Income and "
             "debts are private: they are shown because the inquiry has them.");
     }

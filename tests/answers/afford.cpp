@@ -185,6 +185,43 @@ TEST_CASE("Residual income binds where taxes and debts leave little, exactly") {
     CHECK_FALSE(fits_at(Sitting(loaded->desk, inquiry), 0, {}, s.step->price));
 }
 
+TEST_CASE("A VA ratio over 41 % is let pass while 120 % of the residual income is left") {
+    // 38 CFR 36.4340(d) and (e): one person in the Midwest, a loan of 80,000 and more: 441, of
+    // which 120 % are 529.20; 2,242 sq ft at 14 cents.
+    const auto loaded = buyer("va-used-before");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("7900");
+    inquiry.monthly_debts = money("1900");
+    inquiry.monthly_taxes = money("1100");
+    inquiry.household = 1;
+    inquiry.cash = money("900000");
+    const auto left = [&](const AffordScenario& s) {
+        return money("7900") - money("1900") - money("1100") - money("313.88") -
+               s.scenario.monthly.total();
+    };
+    const Sitting sitting(loaded->desk, inquiry);
+    const AffordAnswer answer = afford(sitting, {});
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        const AffordScenario& s = answer.scenarios[i];
+        CAPTURE(s.terms.name);
+        REQUIRE(s.price);
+        CHECK(s.passes_by_ratio);
+        CHECK(s.binds == std::vector{AffordLimit::back_ratio});
+        CHECK(s.scenario.monthly.total() + money("1900") >
+              percent_of(money("7900"), Percent(decimal("41.5")), Rounding::up));
+        CHECK(left(s) >= money("529.20"));
+        CHECK(left(s) < money("529.20") + Money::dollars(1)); // a dollar of price is under a dollar
+        check_highest(sitting, i, {});
+    }
+    CHECK(text_of(answer).find("That is let pass here") != std::string::npos);
+    // Where it is not tested, the ratio holds.
+    inquiry.household.reset();
+    const Sitting untested(loaded->desk, inquiry);
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        CHECK(highest_price(untested, i, {}).value() < answer.scenarios[i].price);
+    }
+}
+
 TEST_CASE("Without its facts residual income is not tested, and which are lacking is said") {
     const auto loaded = buyer("va-used-before");
     Inquiry inquiry = loaded->inquiry;

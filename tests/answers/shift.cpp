@@ -100,54 +100,87 @@ TEST_CASE("A month rises with the rate, and a low appraisal asks for more cash")
     }
 }
 
-TEST_CASE("The highest rate within the ratios is the last thousandth that is") {
+namespace {
+
+/// Whether a month at a rate is within a program's ratios, reckoned here in whole percents where
+/// the program does so.
+bool within_ratios(const RatioLimits& limits, Percent back, Money income, Money month,
+                   Money debts) {
+    if (limits.whole_percents) { // 41.4 % counts as 41 %
+        const auto whole =
+            multiply_divide((month + debts).count(), 100, income.count(), Rounding::half_away);
+        return Decimal::whole(whole) <= back.value();
+    }
+    return month + debts <= percent_of(income, back, Rounding::down) &&
+           (!limits.front || month <= percent_of(income, *limits.front, Rounding::down));
+}
+
+} // namespace
+
+TEST_CASE("The highest rate within the ratios is the last thousandth that is, at every income") {
     const Sitting sitting = six_programs().sitting();
     const Inquiry& inquiry = sitting.inquiry();
-    const Money income = inquiry.monthly_income.value();
+    const Money debts = inquiry.monthly_debts.value();
+    const ShiftAnswer answer = shift(sitting, {});
+    int found = 0;
+    for (std::size_t s = 0; s < answer.scenarios.size(); ++s) {
+        const ShiftScenario& each = answer.scenarios[s];
+        REQUIRE(each.ratios);
+        const RatioLimits& limits = each.ratios->limits;
+        const auto check = [&](const ShiftRoom& room, Percent back, Money income) {
+            const auto within = [&](Rate at) {
+                const Money month = month_at(sitting, s, at, inquiry.facts).value();
+                return within_ratios(limits, back, income, month, debts);
+            };
+            if (!room.to_a_thousandth) { // not even at the lowest rate there is
+                CHECK_FALSE(within(rate("0.001")));
+                return;
+            }
+            ++found;
+            CHECK(within(*room.to_a_thousandth));
+            const Rate past =
+                Rate::percent(room.to_a_thousandth->percent() + decimal("0.001")).value();
+            CHECK_FALSE(within(past));
+            if (!room.in_steps) return; // the lowest step is above it
+            CHECK(*room.in_steps <= *room.to_a_thousandth);
+            CHECK(room.to_a_thousandth->percent() - room.in_steps->percent() < decimal("0.125"));
+        };
+        CHECK(each.ratios->incomes.size() == 6);
+        for (const ShiftIncome& one : each.ratios->incomes) {
+            check(one.room, limits.back, one.income);
+            CHECK(one.within ==
+                  within_ratios(limits, limits.back, one.income, each.monthly, debts));
+            CHECK(one.within == (one.room.to_a_thousandth >= each.terms.rate));
+        }
+        CHECK(limits.back_automated.has_value() == each.ratios->room_automated.has_value());
+        if (each.ratios->room_automated) {
+            check(*each.ratios->room_automated, *limits.back_automated,
+                  inquiry.monthly_income.value());
+        }
+    }
+    CHECK(found > 20);
+}
+
+TEST_CASE("The least income is the least: with a cent less the limits are over at today's rate") {
+    const Sitting sitting = six_programs().sitting();
+    const Inquiry& inquiry = sitting.inquiry();
     const Money debts = inquiry.monthly_debts.value();
     const ShiftAnswer answer = shift(sitting, {});
     for (std::size_t s = 0; s < answer.scenarios.size(); ++s) {
         const ShiftScenario& each = answer.scenarios[s];
-        REQUIRE(each.ratios);
-        const auto within = [&](Rate at, Percent back) {
-            const Money month = month_at(sitting, s, at, inquiry.facts).value();
-            const auto& front = each.ratios->front_limit;
-            if (sitting.rules()[s].program->kind == ProgramKind::va) { // 41.4 % counts as 41 %
-                const auto whole = multiply_divide((month + debts).count(), 100, income.count(),
-                                                   Rounding::half_away);
-                return Decimal::whole(whole) <= back.value();
-            }
-            return month + debts <= percent_of(income, back, Rounding::down) &&
-                   (!front || month <= percent_of(income, *front, Rounding::down));
-        };
-        const auto check = [&](const ShiftRoom& room, Percent back) {
-            REQUIRE(room.to_a_thousandth);
-            CHECK(within(*room.to_a_thousandth, back));
-            const Rate past =
-                Rate::percent(room.to_a_thousandth->percent() + decimal("0.001")).value();
-            CHECK_FALSE(within(past, back));
-            REQUIRE(room.in_steps);
-            CHECK(*room.in_steps <= *room.to_a_thousandth);
-            CHECK(room.to_a_thousandth->percent() - room.in_steps->percent() < decimal("0.125"));
-        };
-        // A cent less of income, and the limits are over at today's rate.
-        const auto at_income = [&](Money at) {
-            Inquiry other = inquiry;
-            other.monthly_income = at;
-            const ShiftAnswer then = shift(Sitting(six_programs().desk, other), {});
-            return then.scenarios[s].ratios->least_income == at;
-        };
-        CHECK(at_income(each.ratios->least_income));
-        const RatioLimits& limits = *sitting.rules()[s].program->ratios_in_force(inquiry.as_of);
-        CHECK(limits.most(each.ratios->least_income, limits.back) >= each.monthly + debts);
-        const Money less = each.ratios->least_income - Money::cents(1);
-        CHECK((limits.most(less, limits.back) < each.monthly + debts ||
-               (limits.front && limits.most(less, *limits.front) < each.monthly)));
-        check(each.ratios->room, each.ratios->back_limit);
-        CHECK(each.ratios->back_automated.has_value() == each.ratios->room_automated.has_value());
-        if (each.ratios->room_automated) {
-            check(*each.ratios->room_automated, *each.ratios->back_automated);
-        }
+        const RatioLimits& limits = each.ratios->limits;
+        const Money least = each.ratios->least_income;
+        const Money less = least - Money::cents(1);
+        CHECK(within_ratios(limits, limits.back, least, each.monthly, debts));
+        CHECK_FALSE(within_ratios(limits, limits.back, less, each.monthly, debts));
+        Inquiry other = inquiry;
+        other.monthly_income = least;
+        const ShiftAnswer then = shift(Sitting(six_programs().desk, other), {});
+        CHECK(then.scenarios[s].ratios->least_income == least);
+        CHECK(then.scenarios[s].ratios->as_it_stands().within);
+        other.monthly_income = less;
+        const ShiftAnswer under = shift(Sitting(six_programs().desk, other), {});
+        CHECK_FALSE(under.scenarios[s].ratios->as_it_stands().within);
     }
 }
 
@@ -162,7 +195,7 @@ TEST_CASE("Without an income nothing is said of ratios, and with too little no r
     const Sitting poor(six_programs().desk, inquiry);
     for (const ShiftScenario& s : shift(poor, {}).scenarios) {
         REQUIRE(s.ratios);
-        CHECK_FALSE(s.ratios->room.to_a_thousandth);
+        CHECK_FALSE(s.ratios->as_it_stands().room.to_a_thousandth);
     }
 }
 

@@ -56,19 +56,21 @@ Assumed: the tax due in two halves, on 31 May and 30 November; mortgage insuranc
   of Sample lender (sample data), where the program has it.
 
 VA-guaranteed fixed, 10 % down
-  up to $331,405.00: $3,035.99 a month, $43,676.13 of cash needed
-    VA-guaranteed fixed: 6.250 % note rate, 0.000 points, APR 6.446 %, 15 years, $33,141.00 down
+  up to $455,269.00: $4,148.28 a month, $59,999.98 of cash needed
+    VA-guaranteed fixed: 6.250 % note rate, 0.000 points, APR 6.446 %, 15 years, $45,527.00 down
     (10.00 %), LTV 90.00 %, 60-day lock
-                                                takes        most        left
-    housing and debts over 41 % of income   $3,485.99   $3,485.99       $0.00
-    residual income for living              $3,301.99   $5,247.00   $1,945.01
-    the cash there is                      $43,676.13  $60,000.00  $16,323.87
-    What binds: housing and debts over 41 % of income. Without it, up to $455,269.00, where the
-    cash there is binds.
+                                                     takes        most     left
+    housing and debts by 120 % residual income   $4,598.28   $5,230.40  $632.12
+    residual income for living                   $4,414.28   $5,247.00  $832.72
+    the cash there is                           $59,999.98  $60,000.00    $0.02
+    What binds: the cash there is. Without it, up to $525,662.00, where housing and debts by 120 %
+    residual income binds.
     A ratio is rounded to a whole percent before it is held to the limit.
     Residual income: $1,003.00 must be left for living after taxes, debts, the month and $266.00
     for maintenance and utilities (1,900 sq ft).
-    A home of $336,405.00 would take $108.15 more income a month, or $44.89 less in debts.
+    Housing and debts are over 41 % of the income. That is let pass here because at least 120 % of
+    the residual income is left; the lender has to justify it in the file, and decides.
+    A home of $460,269.00 would take $658.28 more cash.
 
 USDA-guaranteed fixed, 10 % down
   No price fits: at $100,000.00 the program has no loans of this term.

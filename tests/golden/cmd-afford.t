@@ -236,6 +236,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "front": "31",
         "back": "43",
         "whole_percents": false,
+        "passed_by": null,
         "status": "published",
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
@@ -409,6 +410,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "front": "31",
         "back": "43",
         "whole_percents": false,
+        "passed_by": null,
         "status": "published",
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
       },
@@ -582,6 +584,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "front": "34",
         "back": "41",
         "whole_percents": false,
+        "passed_by": null,
         "status": "published",
         "source": "HB-1-3555, chapter 11, revised 5 August 2024 (PN 621)"
       },
@@ -755,6 +758,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "front": null,
         "back": "45",
         "whole_percents": false,
+        "passed_by": null,
         "status": "published",
         "source": "Fannie Mae Selling Guide B3-6-02, 4 May 2022"
       },

@@ -125,19 +125,27 @@ FHA, 3.5 % down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA-insure
   180 days *       23 May 2027                             0.000           $0.00
   270 days      21 August 2027                             0.500      +$2,443.23
 
-  Of the income, housing takes 39.08 % (limit 31.00 %), housing and debts 43.00 % (limit 43.00 %).
-  The rate at which the payment stays within, under the limits: up to 3.102 % (2.875 % in whole
-  steps). The least income a month that stays within at today's rate: $12,544.20. Source: HUD
-  Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements).
+  If the income changes: its part for housing, and the highest rate within the limits
+                                                          up to a rate    in whole
+  income           a month   housing  with debts  within            of       steps
+  -20 %          $7,960.00   48.85 %     53.75 %      no       0.543 %     0.375 %
+  -10 %          $8,955.00   43.42 %     47.78 %      no       1.889 %     1.875 %
+  -5 %           $9,452.50   41.14 %     45.27 %      no       2.509 %     2.375 %
+  as it stands   $9,950.00   39.08 %     43.00 %      no       3.102 %     2.875 %
+  +5 %          $10,447.50   37.22 %     40.95 %      no       3.671 %     3.625 %
+  +10 %         $10,945.00   35.53 %     39.09 %      no       4.219 %     4.125 %
+  The limits: housing 31.00 %, housing and debts 43.00 %. Source: HUD Handbook 4000.1, II.A.5.d
+  (manually underwritten loans: approvable ratio requirements).
+  The least income a month that stays within them at today's rate: $12,544.20.
 
 A figure with a sign is the difference to the quote as it stands. Nobody knows where rates will be
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung
 with its points. Until a rate is locked it can be any of these, or past them.
 
 Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, at the rate
-that its program qualifies buyers at. They are guides of the published rules, not an approval:
-lenders look at more, and go above or stay below. Income and debts are private: they are shown
-because the inquiry has them.
+that its program qualifies buyers at. Where the income moves, the taxes on it stay as they are. They
+are guides of the published rules, not an approval: lenders look at more, and go above or stay
+below. Income and debts are private: they are shown because the inquiry has them.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -186,20 +194,29 @@ Conventional, 5 % down, 30 years: $3,957.34 a month, $27,257.45 cash needed. Con
   180 days *       23 May 2027                            -0.125           $0.00
   270 days      21 August 2027                             0.375      +$2,363.88
 
-  Of the income, housing takes 39.77 %, housing and debts 43.69 % (limit 45.00 %, 50.00 % by
-  automated underwriting). The rate at which the payment stays within, under the limits: up to
-  6.792 % (6.750 % in whole steps); under that of automated underwriting: up to 8.326 % (8.250 %
-  in whole steps). The least income a month that stays within at today's rate: $9,660.76;
-  $8,694.68 by automated underwriting. Source: Fannie Mae Selling Guide B3-6-02, 4 May 2022.
+  If the income changes: its part for housing, and the highest rate within the limits
+                                                          up to a rate    in whole
+  income           a month   housing  with debts  within            of       steps
+  -20 %          $7,960.00   49.72 %     54.61 %      no       3.730 %     3.625 %
+  -10 %          $8,955.00   44.19 %     48.55 %      no       5.322 %     5.250 %
+  -5 %           $9,452.50   41.87 %     45.99 %      no       6.069 %     6.000 %
+  as it stands   $9,950.00   39.77 %     43.69 %     yes       6.792 %     6.750 %
+  +5 %          $10,447.50   37.88 %     41.61 %     yes       7.493 %     7.375 %
+  +10 %         $10,945.00   36.16 %     39.72 %     yes       8.176 %     8.125 %
+  The limits: housing and debts 45.00 % (50.00 % by automated underwriting). Source: Fannie Mae
+  Selling Guide B3-6-02, 4 May 2022.
+  The least income a month that stays within them at today's rate: $9,660.76; $8,694.68 by
+  automated underwriting. The highest rate by automated underwriting: up to 8.326 % (8.250 % in
+  whole steps).
 
 A figure with a sign is the difference to the quote as it stands. Nobody knows where rates will be
 at the closing: these are steps, not a forecast. A rate moves as the whole ladder does, each rung
 with its points. Until a rate is locked it can be any of these, or past them.
 
 Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, at the rate
-that its program qualifies buyers at. They are guides of the published rules, not an approval:
-lenders look at more, and go above or stay below. Income and debts are private: they are shown
-because the inquiry has them.
+that its program qualifies buyers at. Where the income moves, the taxes on it stay as they are. They
+are guides of the published rules, not an approval: lenders look at more, and go above or stay
+below. Income and debts are private: they are shown because the inquiry has them.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law

@@ -15,7 +15,7 @@ Percent percent(const char* text) { return Percent(decimal(text)); }
 
 const RatioLimits* shipped(const char* id, const char* day) {
     const auto& programs = six_programs().desk.lending.programs;
-    return quoin::at(programs, index_of(programs, id)).ratios_in_force(date(day));
+    return in_force_on(quoin::at(programs, index_of(programs, id)).ratios, date(day));
 }
 
 /// The problems of a program whose ratios are these.

@@ -17,10 +17,12 @@ const LoanProgram& program(const char* id) {
 }
 
 const RatioLimits& ratios(const char* id, const char* as_of = "2026-11-24") {
-    return *program(id).ratios_in_force(date(as_of));
+    return *in_force_on(program(id).ratios, date(as_of));
 }
 
-const ResidualIncome& residual() { return *program("va").residual_in_force(date("2026-11-24")); }
+const ResidualIncome& residual() {
+    return *in_force_on(program("va").residual_income, date("2026-11-24"));
+}
 
 /// A row of the regulation's tables: a family, and dollars by region.
 struct Row {

@@ -78,6 +78,7 @@ struct AffordScenario {
     std::optional<Rate> qualifying_rate;  ///< that the ratios are at, where it is not the note rate
     std::string qualifying_source;
     Money residual_guide;           ///< what must be left at that price, where it is tested
+    bool passes_by_ratio = false;   ///< the back ratio, there, since enough more than that is left
     std::vector<AffordLimit> binds; ///< a dollar more breaks these
     std::vector<Refusal> refusals;  ///< of the program there
     /// The highest price if what binds did not; nothing: no other limit under four times the price.

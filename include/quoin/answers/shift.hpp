@@ -12,6 +12,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/lending/ratio_limits.hpp>
 
 namespace quoin {
 
@@ -64,17 +65,26 @@ struct ShiftRoom {
     std::optional<Rate> in_steps;        ///< today's rate and whole steps
 };
 
+/// The income as it stands, or moved, at today's rate. The taxes on it stay as they are.
+struct ShiftIncome {
+    Percent by;
+    Money income;                 ///< a month, gross
+    std::optional<Percent> front; ///< housing over income, two decimals; nothing: no income
+    std::optional<Percent> back;  ///< housing and debts over income
+    bool within = false;          ///< every limit, at today's rate
+    ShiftRoom room;               ///< under every limit
+};
+
 struct ShiftRatios {
-    Percent front; ///< housing over income, two decimals
-    Percent back;  ///< housing and debts over income
-    std::optional<Percent> front_limit;
-    Percent back_limit;
-    std::optional<Percent> back_automated;
-    std::string source;
-    Money least_income; ///< a month, gross: a cent less is over a limit at today's rate
+    RatioLimits limits;
+    bool residual_tested = false; ///< what is left to live on is a limit too
+    bool passes_by_ratio = false; ///< the back ratio, since enough is left to live on
+    Money least_income;           ///< a month, gross: a cent less is over a limit at today's rate
     std::optional<Money> least_income_automated;
-    ShiftRoom room;                          ///< under both limits
-    std::optional<ShiftRoom> room_automated; ///< under the limit of automated underwriting
+    std::vector<ShiftIncome> incomes;        ///< rising; one of them as it stands
+    std::optional<ShiftRoom> room_automated; ///< with the ratio of automated underwriting
+
+    [[nodiscard]] const ShiftIncome& as_it_stands() const;
 };
 
 struct ShiftScenario {

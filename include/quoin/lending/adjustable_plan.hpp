@@ -24,7 +24,7 @@ struct AdjustablePlan {
     RateCaps caps;
     std::string source;
     Percent qualifying_over_initial; ///< points over the initial rate that a buyer qualifies at
-    std::string qualifying_source;   ///< empty: the law's own rule, nothing over it
+    std::string qualifying_source = "12 CFR 1026.43(c)(5)(i)"; ///< the law's, if no other
 };
 
 [[nodiscard]] AdjustablePlan read_adjustable_plan(Reader& item);

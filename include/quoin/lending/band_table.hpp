@@ -17,9 +17,9 @@
 #include <string_view>
 #include <vector>
 
-#include <quoin/exact/date.hpp>
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/money.hpp>
+#include <quoin/lending/dated.hpp>
 #include <quoin/text/reader.hpp>
 
 namespace quoin {
@@ -79,28 +79,15 @@ struct Band {
     }
 };
 
-/// What stands behind a table.
-enum class Status { published, from_memory, common_practice, sample };
-[[nodiscard]] std::string_view name_of(Status status);
-/// Reads the member "status".
-[[nodiscard]] Status read_status(Reader& reader);
-
-struct BandTable {
-    std::string name;   ///< shown to people; may be empty
-    std::string source; ///< the publication, or why there is none
-    Status status = Status::sample;
-    std::string unit;              ///< of the values: "percent", "money", ...
-    std::optional<Date> effective; ///< first day
-    std::optional<Date> until;     ///< first day after
-    bool by_closing = false;       ///< dated by the closing, not by the inquiry
+struct BandTable : Dated {
+    std::string name;        ///< shown to people; may be empty
+    std::string unit;        ///< of the values: "percent", "money", ...
+    bool by_closing = false; ///< dated by the closing, not by the inquiry
     std::vector<Dimension> dimensions;
     std::vector<Band> bands;          ///< row by row, one for each dimension
     std::vector<std::string> written; ///< each row's bands as written: "ltv > 90, <= 95"
     std::vector<Decimal> values;
 
-    [[nodiscard]] bool in_force(Date day) const {
-        return (!effective || *effective <= day) && (!until || day < *until);
-    }
     [[nodiscard]] std::optional<int> row(const Case& where) const;
     [[nodiscard]] Decimal value(int row) const { return values[static_cast<std::size_t>(row)]; }
     [[nodiscard]] std::optional<Decimal> find(const Case& where) const {

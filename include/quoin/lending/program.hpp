@@ -71,10 +71,6 @@ struct LoanProgram {
 
     /// The table of a rule in force, or nullptr where the program has none on that day.
     [[nodiscard]] const BandTable* in_force(Rule rule, Date as_of, Date closing) const;
-    /// The limits on ratios in force, or nullptr where the program has none on that day.
-    [[nodiscard]] const RatioLimits* ratios_in_force(Date as_of) const;
-    /// The residual income in force, or nullptr where the program has none on that day.
-    [[nodiscard]] const ResidualIncome* residual_in_force(Date as_of) const;
 };
 
 [[nodiscard]] LoanProgram read_program(const Document& document, Findings& findings);

@@ -9,24 +9,21 @@
 #include <vector>
 
 #include <quoin/exact/money.hpp>
-#include <quoin/lending/band_table.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/lending/dated.hpp>
 
 namespace quoin {
 
-struct RatioLimits {
+struct RatioLimits : Dated {
     std::optional<Percent> front; ///< housing over gross monthly income; nothing: no such limit
     Percent back;                 ///< housing and debts over gross monthly income
     std::optional<Percent> back_automated; ///< where the program's automated underwriting approves
-    bool whole_percents =
-        false; ///< a ratio is rounded to whole percents before it is held to these
-    Status status = Status::sample;
-    std::string source;
-    std::optional<Date> effective; ///< first day
-    std::optional<Date> until;     ///< first day after
+    /// A ratio is rounded to whole percents before it is held to these.
+    bool whole_percents = false;
+    /// Percent of the residual income guide: a household that has as much left may be over `back`.
+    /// Nothing: no such way.
+    std::optional<Percent> residual_instead;
 
-    [[nodiscard]] bool in_force(Date day) const {
-        return (!effective || *effective <= day) && (!until || day < *until);
-    }
     /// The most a month that a share of the income lets an amount be, to the cent.
     [[nodiscard]] Money most(Money income, Percent share) const;
     /// The least income a month that lets an amount be, to the cent.

@@ -9,8 +9,8 @@
 #include <string>
 #include <vector>
 
-#include <quoin/exact/date.hpp>
-#include <quoin/lending/band_table.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/lending/dated.hpp>
 
 namespace quoin {
 
@@ -20,7 +20,7 @@ enum class Region { northeast, midwest, south, west };
 inline constexpr std::size_t region_count = 4;
 [[nodiscard]] const Words<Region>& region_words();
 
-struct ResidualIncome {
+struct ResidualIncome : Dated {
     /// The guide for loans up to an amount, dollars a month.
     struct Guide {
         std::optional<Money> loan_up_to;                         ///< nothing: any larger loan
@@ -33,14 +33,7 @@ struct ResidualIncome {
     std::vector<Guide> guides;    ///< by rising loan
     int most_persons = 0;         ///< further persons add nothing
     Money upkeep_per_square_foot; ///< maintenance and utilities, a month, of the living area
-    Status status = Status::sample;
-    std::string source;
-    std::optional<Date> effective; ///< first day
-    std::optional<Date> until;     ///< first day after
 
-    [[nodiscard]] bool in_force(Date day) const {
-        return (!effective || *effective <= day) && (!until || day < *until);
-    }
     /// What must be left a month; `loan` with what is financed on top. Precondition: persons > 0.
     [[nodiscard]] Money needed(Region region, int persons, Money loan) const;
     /// With whatever loan.

@@ -1,0 +1,68 @@
+// What a buyer's income lets a month come to under a program: its ratios, and what must be left to
+// live on. Income, debts and taxes are the inquiry's.
+#pragma once
+
+#include <optional>
+
+#include <quoin/answers/afford.hpp>
+
+namespace quoin {
+
+class IncomeLimits {
+  public:
+    /// `automated`: by the ratio of automated underwriting, where the program has one.
+    IncomeLimits(const Sitting& sitting, const ScenarioRules& rules, bool automated);
+
+    /// The same of another gross income a month; the taxes on it stay.
+    [[nodiscard]] IncomeLimits with_income(Money income) const;
+
+    /// In force; nullptr: none are known.
+    [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
+    [[nodiscard]] std::optional<Percent> back() const { return back_; }
+    [[nodiscard]] const std::optional<ResidualTest>& residual() const { return residual_; }
+    /// What must be left with a loan; nothing: with any loan. Precondition: it is tested.
+    [[nodiscard]] Money guide(std::optional<Money> loan) const;
+
+    /// Tells each limit that is tested what it is, what `housing` a month takes of it, and the most
+    /// that it lets it take.
+    template <class See>
+    void each(Money housing, std::optional<Money> loan, See see) const {
+        if (income_ && ratios_ != nullptr) {
+            if (ratios_->front) {
+                see(AffordLimit::front_ratio, housing, ratios_->most(*income_, *ratios_->front));
+            }
+            see(AffordLimit::back_ratio, housing + debts_, *most_with_debts(loan));
+        }
+        if (is_left_tested()) {
+            see(AffordLimit::residual_income, housing + residual_->upkeep,
+                left_after_debts() - guide(loan));
+        }
+    }
+    /// The most that housing and debts may come to, by the ratio or by what is left in its place;
+    /// nothing: no income to hold them to, or no ratio.
+    [[nodiscard]] std::optional<Money> most_with_debts(std::optional<Money> loan) const;
+    /// Whether the back ratio may be passed by, since enough is left to live on.
+    [[nodiscard]] bool passes_by(Money housing, Money loan) const;
+    [[nodiscard]] bool allows(Money housing, Money loan) const;
+    /// The least gross income a month for which every limit lets a month be, with the taxes on it
+    /// as they are. Precondition: there are ratios.
+    [[nodiscard]] Money least_income(Money housing, Money loan) const;
+
+  private:
+    void find_residual_test(const Sitting& sitting, const LoanProgram& program);
+    [[nodiscard]] bool is_left_tested() const { return residual_ && residual_->tested(); }
+    [[nodiscard]] Money left_after_debts() const { return *income_ - *taxes_ - debts_; }
+    /// The same by what is left alone; nothing: no such way.
+    [[nodiscard]] std::optional<Money> most_by_residual(std::optional<Money> loan) const;
+
+    std::optional<Money> income_;
+    std::optional<Money> taxes_;
+    Money debts_;
+    std::optional<int> household_;
+    std::optional<Region> region_;
+    const RatioLimits* ratios_ = nullptr;
+    std::optional<Percent> back_;
+    std::optional<ResidualTest> residual_;
+};
+
+} // namespace quoin
