@@ -15,12 +15,10 @@
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/sitting.hpp>
-#include <quoin/text/findings.hpp>
+
+#include "typed.hpp"
 
 namespace quoin::apps {
-
-/// Throws Refused with this one problem.
-[[noreturn]] void refuse(Problem problem);
 
 /// The index of a scenario by its name in the inquiry.
 [[nodiscard]] std::size_t scenario_named(const Inquiry& inquiry, const std::string& name);

@@ -424,32 +424,20 @@ struct PaymentOptions {
 
 /// The term from --years or --months, whichever is given.
 Months term_from(const PaymentOptions& options) {
-    const bool years = !options.years.empty();
-    const std::string& text = years ? options.years : options.months;
-    const auto number = Decimal::parse(text);
-    const int unit = years ? 12 : 1;
-    const bool whole = number && number->is_whole() && *number >= Decimal::whole(1) &&
-                       *number <= Decimal::whole(longest_term.count() / unit);
-    if (whole) return Months(unit * static_cast<int>(number->rounded(Rounding::down)));
-    refuse(problems::payment_input(years ? "--years" : "--months", text,
-                                   years ? "a whole number of years from 1 to 40"
-                                         : "a whole number of months from 1 to 480"));
+    if (options.years.empty()) {
+        return Months(whole_typed("--months", options.months, 1, longest_term.count(), "months"));
+    }
+    return Months(12 *
+                  whole_typed("--years", options.years, 1, longest_term.count() / 12, "years"));
 }
 
 LoanTerms terms_from(const PaymentOptions& options) {
-    const auto loan = Money::parse(options.loan);
-    if (!loan || *loan < Money{}) {
-        refuse(problems::payment_input("--loan", options.loan,
-                                       "dollars from 0 to 9,000,000,000 with at most two decimals, "
-                                       "such as 250000"));
-    }
-    const auto percent = Decimal::parse(options.rate);
-    const auto rate = percent ? Rate::percent(*percent) : std::nullopt;
-    if (!rate) {
-        refuse(problems::payment_input("--rate", options.rate,
-                                       "a yearly percent from 0 to 100, such as 6.5"));
-    }
-    return {*loan, *rate, term_from(options)};
+    const Money loan =
+        amount_typed("--loan", options.loan, Money{}, Money::dollars(9'000'000'000),
+                     "dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000");
+    const Rate rate =
+        rate_typed("--rate", options.rate, "a yearly percent from 0 to 100, such as 6.5");
+    return {loan, rate, term_from(options)};
 }
 
 void add_payment(CLI::App& program, Shared& shared) {

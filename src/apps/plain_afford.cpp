@@ -8,7 +8,6 @@
 #include <fmt/ranges.h>
 
 #include <quoin/render/format.hpp>
-#include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
 #include "first_inquiry.hpp"
@@ -28,7 +27,7 @@ constexpr int days_to_closing = 60;
 class Making {
   public:
     Making(const PlainText& text, Date today) : text_(text) {
-        made_.inquiry.as_of = text.as_of.empty() ? today : day("--as-of", text.as_of);
+        made_.inquiry.as_of = text.as_of.empty() ? today : day_typed("--as-of", text.as_of);
         made_.inquiry.contract = made_.inquiry.as_of;
         made_.inquiry.closing = plus_days(made_.inquiry.as_of, days_to_closing);
         made_.inquiry.buyer = "the buyer";
@@ -45,30 +44,13 @@ class Making {
     }
 
   private:
-    static Date day(const char* name, const std::string& text) {
-        if (const auto date = Date::parse(text)) return *date;
-        refuse(problems::payment_input(name, text, "a day, year first, such as 2026-11-24"));
-    }
+    /// Not below zero.
     static Money amount(const char* name, const std::string& text, const char* such) {
-        const auto money = Money::parse(text);
-        if (money && *money >= Money{}) return *money;
-        refuse(problems::payment_input(name, text, such));
+        return amount_typed(name, text, Money{}, most_typed, such);
     }
     static Percent percent(const char* name, const std::string& text, int most) {
-        const auto number = Decimal::parse(text);
-        if (number && *number >= Decimal{} && *number <= Decimal::whole(most)) {
-            return Percent(*number);
-        }
-        refuse(problems::payment_input(name, text, fmt::format("a percent from 0 to {}", most)));
-    }
-    static int whole(const char* name, const std::string& text, int lowest, int highest) {
-        const auto number = Decimal::parse(text);
-        if (number && number->is_whole() && *number >= Decimal::whole(lowest) &&
-            *number <= Decimal::whole(highest)) {
-            return static_cast<int>(number->rounded(Rounding::down));
-        }
-        refuse(problems::payment_input(
-            name, text, fmt::format("a whole number from {} to {}", lowest, highest)));
+        return Percent(number_typed(name, text, Decimal{}, Decimal::whole(most),
+                                    fmt::format("a percent from 0 to {}", most)));
     }
     void assume(std::string words) { made_.assumptions.push_back(std::move(words)); }
     /// What was given, or what is usual, which is then told.
@@ -102,7 +84,8 @@ void Making::set_home() {
     plan.id = plan.name = "home";
     plan.base_price = Money::dollars(100'000);
     if (!text_.square_feet.empty()) {
-        plan.square_feet = Decimal::whole(whole("--square-feet", text_.square_feet, 100, 100'000));
+        plan.square_feet =
+            Decimal::whole(whole_typed("--square-feet", text_.square_feet, 100, 100'000));
     }
     plan.elevations.emplace_back();
     PriceBook& book = made_.desk.book;
@@ -154,8 +137,7 @@ void Making::set_place() {
             if (name == text_.region) place.region = region;
         }
         if (!place.region) {
-            refuse(problems::payment_input("--region", text_.region,
-                                           "northeast, midwest, south or west"));
+            refuse_typed("--region", text_.region, "northeast, midwest, south or west");
         }
     }
     made_.desk.lending.places = {std::move(place)};
@@ -191,10 +173,10 @@ void Making::set_means() {
         inquiry.monthly_taxes = amount("--taxes", text_.taxes, "dollars a month, such as 1700");
     }
     if (!text_.persons.empty()) {
-        inquiry.household = whole("--persons", text_.persons, 1, 20);
+        inquiry.household = whole_typed("--persons", text_.persons, 1, 20);
     }
-    inquiry.score =
-        whole("--score", given_or(text_.score, usual_score, "a credit score of {}"), 300, 850);
+    inquiry.score = whole_typed(
+        "--score", given_or(text_.score, usual_score, "a credit score of {}"), 300, 850);
 }
 
 /// Those named; else all of a fixed rate that are open to any buyer and place.
@@ -213,8 +195,7 @@ std::vector<const LoanProgram*> Making::programs() const {
             for (const LoanProgram& program : all) {
                 if (!program.adjustable) ids.push_back(program.id);
             }
-            refuse(problems::payment_input("--program", id,
-                                           fmt::format("one of {}", fmt::join(ids, ", "))));
+            refuse_typed("--program", id, fmt::format("one of {}", fmt::join(ids, ", ")));
         }
         chosen.push_back(&at(all, index));
     }
@@ -222,21 +203,20 @@ std::vector<const LoanProgram*> Making::programs() const {
 }
 
 void Making::add_scenarios(const LoanProgram& program) {
-    const auto note = Decimal::parse(text_.rate);
-    const auto rate = note ? Rate::percent(*note) : std::nullopt;
-    if (!rate || *rate <= Rate{} || *note > Decimal::whole(25)) {
-        refuse(problems::payment_input("--rate", text_.rate,
-                                       "a yearly rate in percent, above 0 to 25, such as 6.25"));
+    const std::string expected = "a yearly rate in percent, above 0 to 25, such as 6.25";
+    const Rate rate = rate_typed("--rate", text_.rate, expected);
+    if (rate <= Rate{} || rate.percent() > Decimal::whole(25)) {
+        refuse_typed("--rate", text_.rate, expected);
     }
     std::vector<std::string> downs = usual_down_payments(program.kind);
     if (!text_.down.empty()) downs = {text_.down};
     for (const std::string& down : downs) {
         Scenario scenario;
         scenario.program = program.id;
-        scenario.term =
-            Months(12 * whole("--years", text_.years.empty() ? usual_years : text_.years, 1, 40));
+        scenario.term = Months(
+            12 * whole_typed("--years", text_.years.empty() ? usual_years : text_.years, 1, 40));
         scenario.down = {DownPayment::By::percent, percent("--down", down, 99), {}};
-        scenario.rate = {RateChoice::By::quoted, Points{}, *rate};
+        scenario.rate = {RateChoice::By::quoted, Points{}, rate};
         scenario.score = made_.inquiry.score;
         scenario.name = fmt::format("{}, {} down", program.name,
                                     down == "0" ? std::string("nothing") : down + " %");

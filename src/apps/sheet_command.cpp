@@ -7,7 +7,6 @@
 #include <CLI/CLI.hpp>
 
 #include <quoin/render/sheet.hpp>
-#include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
 #include "commands.hpp"
@@ -27,7 +26,7 @@ struct Options {
 void check_name(const std::string& output) {
     const auto ending = std::filesystem::path(output).extension();
     if (ending == ".html" || ending == ".htm") return;
-    refuse(problems::payment_input("--output", output, "a name that ends in .html"));
+    refuse_typed("--output", output, "a name that ends in .html");
 }
 
 void write_sheet(const Options& options, const std::string& rates) {

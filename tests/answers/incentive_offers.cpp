@@ -29,8 +29,7 @@ TEST_CASE("Each incentive says why it is not given here") {
     CHECK(named(sitting, offers, "lender-credit").why_not.empty()); // the sheet is that lender's
     Inquiry late = sitting.inquiry();
     late.closing = date("2027-09-01");
-    CHECK(why_not_given(at(sitting.book().incentives, 0), late) ==
-          "for closings until 2027-08-31");
+    CHECK(why_not_given(at(sitting.book().incentives, 0), late) == "for closings until 2027-08-31");
 }
 
 TEST_CASE("An incentive tied to a lender is not given with another's rates") {

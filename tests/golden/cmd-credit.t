@@ -321,6 +321,6 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A thrd down" --rates da
 = 1
 $ quoin credit data/buyer.json --amount 2500 --years 0 --rates data/rates
 2> quoin: found --years 0
-2>   expected whole years from 1 to 40, such as 7
+2>   expected a whole number of years from 1 to 40
 2>   [payment-input]
 = 1
