@@ -40,8 +40,7 @@ std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFig
 
 std::vector<CreditLine> credit_lines(const LoanFigures& f) {
     std::vector<CreditLine> lines;
-    for (const CreditUse use : {CreditUse::points, CreditUse::buydown, CreditUse::closing_costs,
-                                CreditUse::prepaids, CreditUse::down_payment}) {
+    for (const CreditUse use : credit_uses) {
         const Money amount = f.credits.by_use[use];
         if (!amount.is_zero()) lines.push_back({use, amount});
     }

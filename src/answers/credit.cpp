@@ -11,7 +11,8 @@ namespace quoin {
 namespace {
 
 const std::vector<CreditUse> every_cost = {CreditUse::points, CreditUse::buydown,
-                                           CreditUse::closing_costs, CreditUse::prepaids};
+                                           CreditUse::upfront_fee, CreditUse::closing_costs,
+                                           CreditUse::prepaids};
 const std::vector<CreditUse> only_costs = {CreditUse::closing_costs, CreditUse::prepaids};
 
 std::vector<Percent> steps_down(int years) {
@@ -44,7 +45,7 @@ class Question {
         if (!f.available()) return;
         describe(f);
         out_.today = mixer_.today();
-        for (int way = 0; way <= static_cast<int>(CreditWay::buydown_3_2_1); ++way) {
+        for (int way = 0; way <= static_cast<int>(CreditWay::upfront_fee); ++way) {
             out_.pure.push_back(pure(static_cast<CreditWay>(way), f));
         }
         weigh(every_mix());
@@ -59,6 +60,7 @@ class Question {
     }
     CreditPure pure(CreditWay way, const LoanFigures& today);
     CreditPure into_points(const LoanFigures& today);
+    CreditPure into_fee(const LoanFigures& today);
     CreditPure into_buydown(CreditWay way, int years, const LoanFigures& today);
     std::vector<CreditMix> every_mix();
     void weigh(std::vector<CreditMix> mixes);
@@ -83,17 +85,21 @@ void Question::describe(const LoanFigures& f) {
     out_.cap_on_concessions = program.kind == ProgramKind::va;
     out_.cash_is_given = rules_.scenario->down.by == DownPayment::By::cash;
     out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
-    out_.has_mortgage_insurance =
-        program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
+    const bool insured = program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
+    if (insured && rules_.single_premium != nullptr) {
+        out_.upfront_name = program.annual_name + ", single premium";
+    } else if (!f.financed_fee.is_zero()) {
+        out_.upfront_name = program.upfront_name;
+    }
 }
 
 CreditPure Question::pure(CreditWay way, const LoanFigures& today) {
     const auto& buydown = rules_.scenario->buydown;
     switch (way) {
     case CreditWay::off_price:
-        return {way, mixer_.told({ask_.amount, as_today(), buydown, every_cost}), {}};
+        return {way, mixer_.told({ask_.amount, as_today(), buydown, false, every_cost}), {}};
     case CreditWay::costs:
-        return {way, mixer_.told({{}, as_today(), buydown, only_costs}), {}};
+        return {way, mixer_.told({{}, as_today(), buydown, false, only_costs}), {}};
     case CreditWay::points:
         return into_points(today);
     case CreditWay::buydown_1_0:
@@ -102,6 +108,8 @@ CreditPure Question::pure(CreditWay way, const LoanFigures& today) {
         return into_buydown(way, 2, today);
     case CreditWay::buydown_3_2_1:
         return into_buydown(way, 3, today);
+    case CreditWay::upfront_fee:
+        return into_fee(today);
     }
     return {};
 }
@@ -113,7 +121,7 @@ CreditPure Question::into_points(const LoanFigures& today) {
         return std::max(f.cash.points, Money{}) - f.credits.by_use[CreditUse::points];
     };
     for (const Rate rate : rates_under(rules_, today.rate)) {
-        const CreditSplit split{{}, rate, rules_.scenario->buydown, {CreditUse::points}};
+        const CreditSplit split{{}, rate, rules_.scenario->buydown, false, {CreditUse::points}};
         const LoanFigures f = mixer_.figures(split, ask_.amount);
         if (!f.available()) continue;
         if (own_points(f) > own_points(today)) {
@@ -129,14 +137,30 @@ CreditPure Question::into_buydown(CreditWay way, int years, const LoanFigures& t
     const auto own_part = [](const LoanFigures& f) {
         return f.cash.buydown - f.credits.by_use[CreditUse::buydown];
     };
-    const CreditSplit split{{}, as_today(), steps_down(years), {CreditUse::buydown}};
+    const CreditSplit split{{}, as_today(), steps_down(years), false, {CreditUse::buydown}};
     const LoanFigures f = mixer_.figures(split, ask_.amount);
     if (!f.available()) return {way, {}, {}};
     if (own_part(f) > own_part(today)) return {way, {}, f.cash.buydown};
     return {way, mixer_.told(split), {}};
 }
 
-/// Every rate from today's down with every buydown, as far as the money goes.
+/// The whole fee or premium, or none of it.
+CreditPure Question::into_fee(const LoanFigures& today) {
+    constexpr CreditWay way = CreditWay::upfront_fee;
+    if (out_.upfront_name.empty()) return {way, {}, {}};
+    const auto own_part = [](const LoanFigures& f) {
+        return f.cash.upfront_fee - f.credits.by_use[CreditUse::upfront_fee];
+    };
+    const CreditSplit split{
+        {}, as_today(), rules_.scenario->buydown, true, {CreditUse::upfront_fee}};
+    const LoanFigures f = mixer_.figures(split, ask_.amount);
+    if (!f.available()) return {way, {}, {}};
+    if (own_part(f) > own_part(today)) return {way, {}, f.cash.upfront_fee};
+    return {way, mixer_.told(split), {}};
+}
+
+/// Every rate from today's down with every buydown, the fee financed or not, as far as the money
+/// goes.
 std::vector<CreditMix> Question::every_mix() {
     std::vector<std::optional<Rate>> rates{as_today()};
     for (const Rate rate : rates_under(rules_, out_.today.rate)) rates.emplace_back(rate);
@@ -147,8 +171,12 @@ std::vector<CreditMix> Question::every_mix() {
     std::vector<CreditMix> mixes;
     for (const auto& rate : rates) {
         for (const auto& buydown : buydowns) {
-            for (CreditMix& mix : mixes_of(mixer_, {{}, rate, buydown, every_cost}, out_.today)) {
-                mixes.push_back(std::move(mix));
+            for (const bool fee_in_cash : {false, true}) {
+                if (fee_in_cash && out_.upfront_name.empty()) continue;
+                const CreditSplit split{{}, rate, buydown, fee_in_cash, every_cost};
+                for (CreditMix& mix : mixes_of(mixer_, split, out_.today)) {
+                    mixes.push_back(std::move(mix));
+                }
             }
         }
     }
@@ -158,7 +186,8 @@ std::vector<CreditMix> Question::every_mix() {
 /// A mix with its APR.
 CreditMix Question::told(const CreditMix& mix) {
     const auto rate = out_.rate_is_given ? std::nullopt : std::optional(mix.rate);
-    return mixer_.told({mix.off_price, rate, mix.buydown, every_cost}).value_or(mix);
+    return mixer_.told({mix.off_price, rate, mix.buydown, mix.fee_in_cash, every_cost})
+        .value_or(mix);
 }
 
 /// The best of each kind, ties decided by the others.

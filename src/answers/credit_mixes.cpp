@@ -134,6 +134,8 @@ LoanFigures CreditMixer::figures(const CreditSplit& split, Money amount) {
     scenario_.rate = given_.rate;
     if (split.rate) scenario_.rate = {RateChoice::By::note, {}, *split.rate};
     scenario_.buydown = split.buydown;
+    scenario_.finance_fee = given_.finance_fee && !split.fee_in_cash;
+    scenario_.single_premium = given_.single_premium || split.fee_in_cash;
     home_.contract_price = price_ - split.off_price;
     facts_.credits.back() = {"", CreditFrom::builder, amount - split.off_price, split.rest};
     return loan_figures(rules_, home_, facts_);
@@ -144,6 +146,7 @@ WorkedMix CreditMixer::work_out(const CreditSplit& split) {
     WorkedMix worked;
     worked.mix.off_price = split.off_price;
     worked.mix.buydown = split.buydown;
+    worked.mix.fee_in_cash = split.fee_in_cash;
     worked.available = f.available();
     worked.rows = f.rows;
     if (!f.available()) return worked;
@@ -158,6 +161,7 @@ std::optional<CreditMix> CreditMixer::told(const CreditSplit& split) {
     CreditMix mix;
     mix.off_price = split.off_price;
     mix.buydown = split.buydown;
+    mix.fee_in_cash = split.fee_in_cash;
     measure(f, ask_, mix);
     mix.apr = cost_of_credit(rules_, f).apr;
     return mix;
@@ -166,7 +170,8 @@ std::optional<CreditMix> CreditMixer::told(const CreditSplit& split) {
 CreditMix CreditMixer::today() {
     CreditMix mix;
     mix.buydown = given_.buydown;
-    const LoanFigures f = figures({{}, {}, given_.buydown, {CreditUse::closing_costs}}, Money{});
+    const LoanFigures f =
+        figures({{}, {}, given_.buydown, false, {CreditUse::closing_costs}}, Money{});
     if (!f.available()) return mix;
     measure(f, ask_, mix);
     mix.apr = cost_of_credit(rules_, f).apr;

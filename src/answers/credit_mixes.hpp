@@ -14,6 +14,7 @@ struct CreditSplit {
     Money off_price;
     std::optional<Rate> rate; ///< nothing: as the scenario chooses
     std::vector<Percent> buydown;
+    bool fee_in_cash = false; ///< else as the scenario has it
     std::vector<CreditUse> rest;
 };
 

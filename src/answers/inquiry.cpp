@@ -50,11 +50,10 @@ const Words<CreditFrom> credit_from_words = {{"builder", CreditFrom::builder},
                                              {"seller", CreditFrom::seller},
                                              {"lender", CreditFrom::lender},
                                              {"program", CreditFrom::program}};
-const Words<CreditUse> credit_use_words = {{"points", CreditUse::points},
-                                           {"temporary buydown", CreditUse::buydown},
-                                           {"closing costs", CreditUse::closing_costs},
-                                           {"prepaids", CreditUse::prepaids},
-                                           {"down payment", CreditUse::down_payment}};
+const Words<CreditUse> credit_use_words = {
+    {"points", CreditUse::points},           {"temporary buydown", CreditUse::buydown},
+    {"upfront fee", CreditUse::upfront_fee}, {"closing costs", CreditUse::closing_costs},
+    {"prepaids", CreditUse::prepaids},       {"down payment", CreditUse::down_payment}};
 
 std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
     std::vector<CreditUse> uses;

@@ -38,6 +38,7 @@ InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, D
     answer.name = rules.program->annual_name;
     answer.annual_percent = f.annual_percent;
     answer.payments = f.insurance.months();
+    answer.paid_up = pays_single_premium(rules, f.ltv);
     if (answer.payments == 0) return answer;
     answer.first_monthly = f.insurance.in_month(1);
     answer.last_date = payment_date(first, answer.payments);
@@ -59,6 +60,11 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
     answer.paid_over_loan = f.paid_over_loan();
     answer.balance_after_five_years = f.schedule.balance(five_years);
     answer.balance_after_ten_years = f.schedule.balance(ten_years);
+}
+
+std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {
+    return pays_single_premium(rules, f.ltv) ? rules.program->annual_name + ", single premium"
+                                             : rules.program->upfront_name;
 }
 
 } // namespace
@@ -116,7 +122,7 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.base_loan = f.base_loan;
     answer.loan = f.loan;
     if (!f.available()) return answer;
-    answer.upfront_name = rules.program->upfront_name;
+    answer.upfront_name = upfront_name_of(rules, f);
     answer.upfront_percent = f.upfront_percent;
     answer.upfront_fee = f.upfront_fee;
     answer.financed_fee = f.financed_fee;

@@ -78,6 +78,8 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     });
     root.each("mortgage_insurance",
               [&](Reader& item) { sheet.mortgage_insurance.push_back(read_band_table(item)); });
+    root.each("single_premium",
+              [&](Reader& item) { sheet.single_premium.push_back(read_band_table(item)); });
     sheet.per_diem_year =
         root.word_or("per_diem_year", Words<int>{{"360", 360}, {"365", 365}}, 360);
     root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });

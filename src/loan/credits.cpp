@@ -6,10 +6,6 @@
 namespace quoin {
 namespace {
 
-constexpr CreditUse order_of_use[] = {CreditUse::points, CreditUse::buydown,
-                                      CreditUse::closing_costs, CreditUse::prepaids,
-                                      CreditUse::down_payment};
-
 /// What is still to be paid, and what the cap still allows.
 class Pot {
   public:
@@ -20,7 +16,7 @@ class Pot {
         Money left = credit.amount;
         Money held_back; // by the cap
         used_.last = {};
-        for (const CreditUse use : order_of_use) {
+        for (const CreditUse use : credit_uses) {
             if (!credit.may_pay(use)) continue;
             const Money wanted = std::min(left, room_[use]);
             const Money allowed = counts(credit, use) ? std::min(wanted, cap()) : wanted;
@@ -39,7 +35,7 @@ class Pot {
   private:
     [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
         if (!is_interested_party(credit.from) || !cap_left_) return false;
-        return !va_ || use == CreditUse::prepaids || use == CreditUse::buydown;
+        return !va_ || is_concession(use);
     }
     [[nodiscard]] Money cap() const { return cap_left_.value_or(Money{}); }
 
@@ -47,7 +43,7 @@ class Pot {
         room_[use] -= amount;
         used_.by_use[use] += amount;
         used_.last.by_use[use] += amount;
-        if (use == CreditUse::points && is_interested_party(credit.from)) {
+        if (is_sellers_points(use) && is_interested_party(credit.from)) {
             used_.sellers_points += amount;
         }
         if (!counts(credit, use)) return;

@@ -113,6 +113,9 @@ class Bounding {
     bool work_out(Money least_costs);
     [[nodiscard]] Money least_cash() const;
     [[nodiscard]] Money least_month() const;
+    [[nodiscard]] Decimal lowest_ltv() const {
+        return Decimal::billionths(box_[static_cast<std::size_t>(Dimension::ltv)].lowest);
+    }
     [[nodiscard]] bool by(DownPayment::By how) const { return rules_.scenario->down.by == how; }
 
     const ScenarioRules& rules_;
@@ -243,6 +246,9 @@ void Bounding::bound_fee() {
     const LoanProgram& program = *rules_.program;
     fee_percent_ = {};
     loan_ = base_;
+    if (pays_single_premium(rules_, Ltv(lowest_ltv()))) {
+        fee_percent_ = read(rules_.single_premium, box_).or_nothing();
+    }
     if (program.upfront == UpfrontMethod::none) return;
     fee_percent_ = read(rules_.rule(Rule::upfront_fee), box_).or_nothing();
     if (!rules_.scenario->finance_fee) return;
@@ -297,8 +303,7 @@ void Bounding::bound_insurance() {
     const AnnualMethod method = rules_.program->annual;
     const bool factor = method == AnnualMethod::lender_factor;
     if (method == AnnualMethod::none) return;
-    const Band& ltv = box_[static_cast<std::size_t>(Dimension::ltv)];
-    if (factor && ltv.lowest <= Decimal::whole(80).billionths()) return;
+    if (factor && (rules_.scenario->single_premium || lowest_ltv() <= Decimal::whole(80))) return;
     const BandTable* months = rules_.rule(Rule::annual_fee_months);
     const Readings duration = read(months, box_);
     if (duration.any && duration.least < Decimal::whole(1)) return;
@@ -350,7 +355,7 @@ bool Bounding::work_out(Money least_costs) {
 
 Money Bounding::least_cash() const {
     Money fee;
-    if (!rules_.scenario->finance_fee) {
+    if (!rules_.scenario->finance_fee || rules_.program->upfront == UpfrontMethod::none) {
         fee = percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
     }
     Money buydown;

@@ -9,6 +9,9 @@ namespace {
 constexpr Percent hundred_percent{Decimal::whole(100)};
 constexpr Months least_initial_with_buydown{36};
 
+/// A lender's mortgage insurance is for loans over 80 % of value.
+bool is_insured(Ltv ltv) { return ltv > Ltv(Decimal::whole(80)); }
+
 /// part / whole in percent, cut to `decimals` places: an edge that is met stays met.
 Decimal share_in_percent(Money part, Money whole, int decimals) {
     if (whole <= Money{}) return {};
@@ -120,12 +123,20 @@ void Sizing::describe_case() {
 }
 
 /// The fee, and how much of it goes into the loan: loans are whole dollars, so the cents of a
-/// financed fee are paid in cash.
+/// financed fee are paid in cash. A single premium is paid in cash as a whole.
 void Sizing::add_upfront_fee() {
     const LoanProgram& program = *rules_.program;
     f_.financed_fee = {};
     f_.upfront_fee = {};
     f_.upfront_percent = {};
+    note_row(Lookup::mi_factor, no_row);
+    if (pays_single_premium(rules_, f_.ltv)) {
+        const auto percent = look_up(rules_.single_premium, Lookup::mi_factor);
+        f_.upfront_percent = Percent(percent.value_or(Decimal{}));
+        f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
+        f_.cash.upfront_fee = f_.upfront_fee;
+        return;
+    }
     if (program.upfront == UpfrontMethod::none) return;
     f_.upfront_percent =
         Percent(look_up(rule(Rule::upfront_fee), Lookup::upfront_fee).value_or(Decimal{}));
@@ -181,6 +192,7 @@ CreditAmounts Sizing::room_for_credits() const {
     CreditAmounts room;
     room[CreditUse::points] = std::max(cash.points, Money{});
     room[CreditUse::buydown] = cash.buydown;
+    room[CreditUse::upfront_fee] = cash.upfront_fee;
     room[CreditUse::closing_costs] = cash.closing_costs + std::min(cash.points, Money{});
     room[CreditUse::prepaids] = cash.prepaid_interest + cash.prepaid_bills + cash.escrow;
     room[CreditUse::down_payment] = cash.down_payment;
@@ -312,12 +324,16 @@ void Sizing::check_rules() {
     if (!scenario.buydown.empty() && !may_buy_down()) refuse(Barred::buydown_not_allowed);
 }
 
-/// The annual fee of the program, or the lender's factor where the loan is over 80 % of value.
+/// The annual fee of the program, or the lender's factor where that insures the loan.
 void Sizing::find_annual_fee() {
     f_.annual_percent = {};
     if (rules_.program->annual == AnnualMethod::none) return;
     const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
-    if (factor && f_.ltv <= Ltv(Decimal::whole(80))) return;
+    if (factor && !is_insured(f_.ltv)) return;
+    if (pays_single_premium(rules_, f_.ltv)) {
+        if (f_.row(Lookup::mi_factor) == no_row) refuse(Barred::mi_not_offered);
+        return;
+    }
     const auto percent = factor ? look_up(rules_.mi_factors, Lookup::mi_factor)
                                 : look_up(rule(Rule::annual_fee), Lookup::annual_fee);
     if (!percent) refuse(Barred::mi_not_offered);
@@ -335,6 +351,11 @@ Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanPro
 }
 
 } // namespace
+
+bool pays_single_premium(const ScenarioRules& rules, Ltv ltv) {
+    return rules.program->annual == AnnualMethod::lender_factor && rules.scenario->single_premium &&
+           is_insured(ltv);
+}
 
 void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
                LoanFigures& f) {

@@ -30,6 +30,7 @@ void add_edges(const BandTable* table, std::vector<Edge>& edges) {
 void collect_edges(ScenarioRules& rules) {
     for (const BandTable* table : rules.rules) add_edges(table, rules.edges);
     for (const BandTable* table : rules.adjustments) add_edges(table, rules.edges);
+    if (rules.scenario->single_premium) add_edges(rules.single_premium, rules.edges);
     const auto order = [](const Edge& a, const Edge& b) {
         return std::pair(a.dimension, a.last) < std::pair(b.dimension, b.last);
     };
@@ -74,6 +75,9 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     }
     for (const BandTable& table : sheet.mortgage_insurance) {
         if (in_force(table)) rules.mi_factors = &table;
+    }
+    for (const BandTable& table : sheet.single_premium) {
+        if (in_force(table)) rules.single_premium = &table;
     }
     collect_edges(rules);
     rules.closing = closing;

@@ -1,6 +1,8 @@
 // Rendering what a builder's money can do as text.
 #include <quoin/render/credit.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "credit_words.hpp"
@@ -23,15 +25,15 @@ std::string cap_text(const CreditScenario& s) {
     std::string out =
         fmt::format("Interested parties may give {} of the {}, {}", percent_text(s.cap->value(), 0),
                     s.cap_by_price ? "price" : "value", dollars(s.cap_amount));
-    if (s.cap_on_concessions) out += ", prepaids and buydowns alone counted";
+    if (s.cap_on_concessions) out += ", prepaids, buydowns and the funding fee alone counted";
     if (!s.cap_taken.is_zero()) {
         out += fmt::format("; {} of it is taken already", dollars(s.cap_taken));
     }
     return paragraph(out + ".", page_width, "  ", "  ");
 }
 
-std::string pure_name(const CreditPure& pure) {
-    std::string name(name_of(pure.way));
+std::string pure_name(const CreditPure& pure, const CreditScenario& s) {
+    std::string name = use_name(pure, s);
     if (pure.way == CreditWay::points && pure.mix) {
         name += fmt::format(": {} points", fixed(pure.mix->points.value(), 3));
     }
@@ -52,11 +54,11 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
     };
     row("without it", s.today);
     for (const CreditPure& pure : s.pure) {
-        if (pure.mix) row(pure_name(pure), *pure.mix);
+        if (pure.mix) row(pure_name(pure, s), *pure.mix);
     }
     std::string out = table.text();
     for (const CreditPure& pure : s.pure) {
-        if (!pure.mix) out += fmt::format("  {}: {}\n", name_of(pure.way), why_not(pure, ask));
+        if (!pure.mix) out += fmt::format("  {}: {}\n", use_name(pure, s), why_not(pure, ask));
     }
     return out;
 }
@@ -83,7 +85,7 @@ std::string years_table(const CreditScenario& s) {
     };
     row("without it", s.today);
     for (const CreditPure& pure : s.pure) {
-        if (pure.mix) row(pure_name(pure), *pure.mix);
+        if (pure.mix) row(pure_name(pure, s), *pure.mix);
     }
     return "\n" + table.text();
 }
@@ -112,6 +114,7 @@ std::string best_text(const char* what, const CreditMix& mix, const CreditScenar
     add(mix.pays[CreditUse::points], fmt::format("to points ({} at {} points)", rate_text(mix.rate),
                                                  fixed(mix.points.value(), 3)));
     add(mix.pays[CreditUse::buydown], fmt::format("to a {} buydown", buydown_name(mix.buydown)));
+    add(mix.pays[CreditUse::upfront_fee], "to " + s.upfront_name);
     add(mix.pays[CreditUse::closing_costs], "to closing costs");
     add(mix.pays[CreditUse::prepaids], "to prepaids");
     return paragraph(
@@ -139,21 +142,30 @@ std::string bests_text(const CreditScenario& s, const CreditAnswer& answer) {
 /// The mixes between which there is something to choose, thinned where they are many.
 std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
     constexpr std::size_t most = 16;
-    Table table({{"off the price", Align::right, 11, 10},
-                 {"note rate", Align::right, 9, 8},
-                 {"APR", Align::right, 9, 8},
-                 {"buydown", Align::right, 8, 7},
-                 {"pays of points and costs", Align::right, 12, 10},
-                 {"a month now", Align::right, 10, 9},
-                 {"cash needed", Align::right, 11, 10},
-                 {fmt::format("cost over {}", over(ask.years, s)), Align::right, 11, 10}});
+    const bool fees = std::any_of(s.frontier.begin(), s.frontier.end(),
+                                  [](const CreditMix& mix) { return mix.fee_in_cash; });
+    std::vector<Column> columns{{"off the price", Align::right, 11, 10},
+                                {"note rate", Align::right, 9, 8},
+                                {"APR", Align::right, 9, 8},
+                                {"buydown", Align::right, 8, 7}};
+    if (fees) columns.push_back({"fee", Align::right, 8, 7});
+    columns.insert(columns.end(),
+                   {{"pays of points and costs", Align::right, 12, 10},
+                    {"a month now", Align::right, 10, 9},
+                    {"cash needed", Align::right, 11, 10},
+                    {fmt::format("cost over {}", over(ask.years, s)), Align::right, 11, 10}});
+    Table table(std::move(columns));
     const std::size_t count = s.frontier.size();
     const std::size_t told = std::min(count, most);
     for (std::size_t i = 0; i < told; ++i) {
         const CreditMix& m = s.frontier[told == 1 ? 0 : i * (count - 1) / (told - 1)];
-        table.row({dollars(m.off_price), rate_text(m.rate), apr_text(m), buydown_name(m.buydown),
-                   dollars(m.pays.total()), dollars(m.monthly_now), dollars(m.cash_needed),
-                   dollars(m.cost_asked)});
+        std::vector<std::string> cells{dollars(m.off_price), rate_text(m.rate), apr_text(m),
+                                       buydown_name(m.buydown)};
+        if (fees) cells.emplace_back(m.fee_in_cash ? "in cash" : "");
+        for (const Money figure : {m.pays.total(), m.monthly_now, m.cash_needed, m.cost_asked}) {
+            cells.push_back(dollars(figure));
+        }
+        table.row(std::move(cells));
     }
     std::string title = "\n  Mixes that no other beats in month, cash and cost at once";
     if (told < count) title += fmt::format(" ({} of {}, evenly)", told, count);

@@ -14,9 +14,11 @@ Json mix_json(const CreditMix& mix) {
                  {"points", mix.points.value().text()},
                  {"apr", mix.apr ? Json(fixed(mix.apr->percent(), 3)) : Json(nullptr)},
                  {"buydown", buydown_name(mix.buydown)},
+                 {"fee_in_cash", mix.fee_in_cash},
                  {"pays",
                   {{"points", mix.pays[CreditUse::points].text()},
                    {"buydown", mix.pays[CreditUse::buydown].text()},
+                   {"upfront_fee", mix.pays[CreditUse::upfront_fee].text()},
                    {"closing_costs", mix.pays[CreditUse::closing_costs].text()},
                    {"prepaids", mix.pays[CreditUse::prepaids].text()}}},
                  {"without_use", mix.without_use.text()},
@@ -35,8 +37,8 @@ Json mix_json(const CreditMix& mix) {
     return json;
 }
 
-Json pure_json(const CreditPure& pure, const CreditAsk& ask) {
-    Json json = {{"use", std::string(key_of(pure.way))}, {"name", std::string(name_of(pure.way))}};
+Json pure_json(const CreditPure& pure, const CreditScenario& s, const CreditAsk& ask) {
+    Json json = {{"use", std::string(key_of(pure.way))}, {"name", use_name(pure, s)}};
     json["mix"] = pure.mix ? mix_json(*pure.mix) : Json(nullptr);
     json["why_not"] = pure.mix ? Json(nullptr) : Json(why_not(pure, ask));
     return json;
@@ -53,7 +55,7 @@ Json scenario_json(const CreditScenario& s, const CreditAsk& ask) {
                                      : Json(nullptr);
     json["without"] = mix_json(s.today);
     json["each_use"] = Json::array();
-    for (const CreditPure& pure : s.pure) json["each_use"].push_back(pure_json(pure, ask));
+    for (const CreditPure& pure : s.pure) json["each_use"].push_back(pure_json(pure, s, ask));
     json["lowest_payment"] = mix_json(s.lowest_payment);
     json["least_cash"] = s.cash_is_given ? Json(nullptr) : mix_json(s.least_cash);
     json["least_cost"] = mix_json(s.least_cost);

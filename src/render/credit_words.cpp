@@ -24,8 +24,17 @@ std::string_view name_of(CreditWay way) {
         return "temporary buydown 2-1";
     case CreditWay::buydown_3_2_1:
         return "temporary buydown 3-2-1";
+    case CreditWay::upfront_fee:
+        return "upfront fee or single premium";
     }
     return {};
+}
+
+std::string use_name(const CreditPure& pure, const CreditScenario& s) {
+    if (pure.way != CreditWay::upfront_fee || s.upfront_name.empty()) {
+        return std::string(name_of(pure.way));
+    }
+    return s.upfront_name + ", in cash";
 }
 
 std::string_view key_of(CreditWay way) {
@@ -42,6 +51,8 @@ std::string_view key_of(CreditWay way) {
         return "buydown_2_1";
     case CreditWay::buydown_3_2_1:
         return "buydown_3_2_1";
+    case CreditWay::upfront_fee:
+        return "upfront_fee";
     }
     return {};
 }
@@ -64,8 +75,9 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
 std::vector<std::string> credit_cautions(const CreditAnswer& answer) {
     std::vector<std::string> notes{
         "The money comes on top of the incentives and credits that the inquiry uses already, and "
-        "the cap is on all of them together. It pays points first, then the buydown, closing "
-        "costs, prepaids; never a down payment. In no mix does the buyer put more of their own "
+        "the cap is on all of them together. It pays points first, then the buydown, a fee or "
+        "premium in cash, closing costs, prepaids; never a down payment. In no mix does the buyer "
+        "put more of their own "
         "into costs and points than without it. Money that options are credited with makes the "
         "price less and is reckoned as off the price.",
         fmt::format(
@@ -76,9 +88,10 @@ std::vector<std::string> credit_cautions(const CreditAnswer& answer) {
         "Where such money depends on a lender, a title company or a date, its conditions say so. "
         "You may choose any lender, and then may have to go without it: compare the whole cost."};
     if (std::any_of(answer.scenarios.begin(), answer.scenarios.end(),
-                    [](const CreditScenario& s) { return s.has_mortgage_insurance; })) {
-        notes.emplace_back("Mortgage insurance paid up at once in place of the month's could be "
-                           "another use: the lending data has no factors for it.");
+                    [](const CreditScenario& s) { return !s.upfront_name.empty(); })) {
+        notes.emplace_back("An upfront fee in cash is not borrowed, and so bears no interest. A "
+                           "single premium takes the place of the month's insurance: whether any "
+                           "of it comes back when the loan ends early is in its certificate.");
     }
     for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
         notes.push_back(std::move(note));

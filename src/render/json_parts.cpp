@@ -63,6 +63,7 @@ Json insurance_json(const InsuranceAnswer& insurance) {
             {"annual_percent", insurance.annual_percent.value().text()},
             {"first_monthly", insurance.first_monthly.text()},
             {"payments", insurance.payments},
+            {"paid_up", insurance.paid_up},
             {"last_date", date_json(insurance.last_date)},
             {"whole_term", insurance.whole_term},
             {"on_request_payment", insurance.on_request_payment},

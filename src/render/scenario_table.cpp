@@ -108,8 +108,10 @@ void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scen
     });
 }
 
+std::string no_premium(const ScenarioAnswer& s) { return s.insurance.paid_up ? "paid up" : "none"; }
+
 std::string last_insured(const ScenarioAnswer& s) {
-    if (s.insurance.payments == 0) return "none";
+    if (s.insurance.payments == 0) return no_premium(s);
     if (s.insurance.whole_term) return "whole term";
     return fmt::format("{}/{}", s.insurance.last_date->month(), s.insurance.last_date->year());
 }
@@ -165,10 +167,10 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
     }
     table.money("loan", [](auto& s) { return s.loan; });
     table.row("mortgage insurance", [](auto& s) {
-        return s.insurance.payments == 0 ? std::string("none") : dollars(s.insurance.first_monthly);
+        return s.insurance.payments == 0 ? no_premium(s) : dollars(s.insurance.first_monthly);
     });
     table.row("insurance, a year", [](auto& s) {
-        return s.insurance.payments == 0 ? std::string("none")
+        return s.insurance.payments == 0 ? no_premium(s)
                                          : percent_text(s.insurance.annual_percent.value(), 2);
     });
     table.row("last insured payment", last_insured);

@@ -199,6 +199,8 @@ std::string_view name_of(CreditUse use) {
         return "points";
     case CreditUse::buydown:
         return "the temporary buydown";
+    case CreditUse::upfront_fee:
+        return "the upfront fee";
     case CreditUse::closing_costs:
         return "closing costs";
     case CreditUse::prepaids:

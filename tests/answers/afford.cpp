@@ -63,6 +63,7 @@ TEST_CASE("The highest price fits and nothing above it does, over incomes, debts
             inquiry.monthly_income = money(income);
             inquiry.monthly_debts = Money::dollars(120 * ++turn);
             if (turn == 2) inquiry.cash = money("61234.56");
+            for (Scenario& scenario : inquiry.scenarios) scenario.single_premium = turn != 1;
             const Sitting sitting(loaded->desk, inquiry);
             for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
                 CAPTURE(name, income, inquiry.scenarios[s].name);

@@ -16,7 +16,8 @@ using namespace quoin::test;
 namespace {
 
 const std::vector<CreditUse> every_cost = {CreditUse::points, CreditUse::buydown,
-                                           CreditUse::closing_costs, CreditUse::prepaids};
+                                           CreditUse::upfront_fee, CreditUse::closing_costs,
+                                           CreditUse::prepaids};
 
 /// A split worked out without the answer's own code: month by month.
 struct Tried {
@@ -36,6 +37,7 @@ struct Attempt {
     Money off;
     std::optional<Rate> rate;
     std::vector<Percent> buydown;
+    bool fee_in_cash = false;
     std::vector<CreditUse> uses;
     int years = 7;
 };
@@ -59,6 +61,8 @@ Tried attempt(const Sitting& sitting, std::size_t index, const Attempt& a) {
     Scenario scenario = *sitting.rules()[index].scenario;
     if (a.rate) scenario.rate = {RateChoice::By::note, {}, *a.rate};
     scenario.buydown = a.buydown;
+    if (a.fee_in_cash) scenario.finance_fee = false;
+    if (a.fee_in_cash) scenario.single_premium = true;
     ScenarioRules rules = sitting.rules()[index];
     rules.scenario = &scenario;
     PurchaseFacts facts = sitting.inquiry().facts;
@@ -148,11 +152,12 @@ std::vector<CreditMix> mixes_in(const CreditScenario& s) {
 }
 
 Attempt attempt_of(const CreditMix& mix, const CreditScenario& s, const CreditAsk& ask) {
-    return {ask.amount,  mix.off_price, s.rate_is_given ? std::nullopt : std::optional(mix.rate),
-            mix.buydown, every_cost,    ask.years};
+    return {ask.amount,  mix.off_price,   s.rate_is_given ? std::nullopt : std::optional(mix.rate),
+            mix.buydown, mix.fee_in_cash, every_cost,
+            ask.years};
 }
 
-/// Rates from today's down, and every buydown that is offered.
+/// Rates from today's down, every buydown that is offered, and fees in cash or not.
 template <class Try>
 void for_each_way(const Sitting& sitting, std::size_t index, const CreditScenario& s,
                   Try attempt_one) {
@@ -171,7 +176,10 @@ void for_each_way(const Sitting& sitting, std::size_t index, const CreditScenari
         buydowns.push_back(steps);
     }
     for (const auto& rate : rates) {
-        for (const auto& buydown : buydowns) attempt_one(rate, buydown);
+        for (const auto& buydown : buydowns) {
+            attempt_one(rate, buydown, false);
+            attempt_one(rate, buydown, true);
+        }
     }
 }
 
@@ -197,7 +205,7 @@ TEST_CASE("A builder's money: every mix comes out the same by another way, withi
         12, 20,
         [](const Sitting& sitting, std::size_t i, const CreditScenario& s, const CreditAsk& ask) {
             const Tried today =
-                attempt(sitting, i, {ask.amount, {}, {}, s.today.buydown, {}, ask.years});
+                attempt(sitting, i, {ask.amount, {}, {}, s.today.buydown, false, {}, ask.years});
             CHECK(today.monthly_now == s.today.monthly_now);
             CHECK(today.cost == s.today.cost_asked);
             for (const CreditMix& mix : mixes_in(s)) {
@@ -210,6 +218,7 @@ TEST_CASE("A builder's money: every mix comes out the same by another way, withi
                 if (again.cap) CHECK(again.used.interested_parties <= *again.cap);
                 CHECK(again.used.by_use[CreditUse::points] <= std::max(again.bill.points, Money{}));
                 CHECK(again.used.by_use[CreditUse::buydown] <= again.bill.buydown);
+                CHECK(again.used.by_use[CreditUse::upfront_fee] <= again.bill.upfront_fee);
                 CHECK(again.used.by_use[CreditUse::closing_costs] <= again.bill.closing_costs);
                 CHECK(mix.pays[CreditUse::down_payment] == Money{});
             }
@@ -243,17 +252,19 @@ TEST_CASE("A builder's money: the best are no worse than any on a grid of one pe
         14, 2,
         [](const Sitting& sitting, std::size_t i, const CreditScenario& s, const CreditAsk& ask) {
             const Tried today =
-                attempt(sitting, i, {ask.amount, {}, {}, s.today.buydown, {}, ask.years});
+                attempt(sitting, i, {ask.amount, {}, {}, s.today.buydown, false, {}, ask.years});
             const Money dollar = Money::dollars(1);
             for_each_way(
-                sitting, i, s, [&](std::optional<Rate> rate, const std::vector<Percent>& buydown) {
+                sitting, i, s,
+                [&](std::optional<Rate> rate, const std::vector<Percent>& buydown, bool fee) {
                     for (int percent = 0; percent <= 100; ++percent) {
                         const Money off =
                             to_dollars(percent_of(ask.amount, Percent(Decimal::whole(percent)),
                                                   Rounding::down),
                                        Rounding::down);
-                        const Tried tried = attempt(
-                            sitting, i, {ask.amount, off, rate, buydown, every_cost, ask.years});
+                        const Tried tried =
+                            attempt(sitting, i,
+                                    {ask.amount, off, rate, buydown, fee, every_cost, ask.years});
                         if (!tried.available || tried.own > today.own) continue;
                         CHECK(s.lowest_payment.monthly_now <= tried.monthly_now);
                         CHECK(s.least_cash.cash_needed <= tried.cash + dollar);
@@ -267,7 +278,7 @@ TEST_CASE("A builder's money: the best are no worse than any on a grid of one pe
 TEST_CASE("A builder's money: each use by itself pays that and nothing else") {
     const int checked = for_each_answer(
         15, 20, [](const Sitting&, std::size_t, const CreditScenario& s, const CreditAsk& ask) {
-            REQUIRE(s.pure.size() == 6);
+            REQUIRE(s.pure.size() == 7);
             for (const CreditPure& pure : s.pure) {
                 if (!pure.mix) continue;
                 const CreditAmounts& pays = pure.mix->pays;
@@ -279,6 +290,11 @@ TEST_CASE("A builder's money: each use by itself pays that and nothing else") {
                 if (pure.way != CreditWay::points) CHECK(points == Money{});
                 if (pure.way < CreditWay::buydown_1_0) CHECK(buydown == Money{});
                 if (pure.way != CreditWay::costs) CHECK(costs == Money{});
+                const Money fee = pays[CreditUse::upfront_fee];
+                if (pure.way == CreditWay::upfront_fee) CHECK(fee > Money{});
+                if (pure.way != CreditWay::upfront_fee && pure.way != CreditWay::off_price) {
+                    CHECK(fee == Money{});
+                }
             }
         });
     CHECK(checked > 50);

@@ -76,14 +76,19 @@ TEST_CASE("Every figure of generated homes, low appraisals and credits agrees wi
         const PricedHome home = price_home(six_programs().desk.book, inquiry.selection);
         if (i % 3 == 1) inquiry.facts.appraised_value = home.contract_price - money("7500");
         if (i % 4 == 2) {
-            inquiry.facts.credits.push_back({"seller",
-                                             CreditFrom::seller,
-                                             money("30000"),
-                                             {CreditUse::points, CreditUse::closing_costs}});
+            inquiry.facts.credits.push_back(
+                {"seller",
+                 CreditFrom::seller,
+                 money("30000"),
+                 {CreditUse::points, CreditUse::upfront_fee, CreditUse::closing_costs}});
             inquiry.facts.credits.push_back({"lender",
                                              CreditFrom::lender,
                                              money("2500"),
                                              {CreditUse::prepaids, CreditUse::closing_costs}});
+        }
+        for (Scenario& scenario : inquiry.scenarios) {
+            scenario.single_premium = i % 2 == 1;
+            scenario.finance_fee = i % 3 != 2;
         }
         if (i % 5 == 3) inquiry.facts.deposits_paid = money("12345.67");
         check_all(Sitting(six_programs().desk, inquiry));

@@ -44,7 +44,7 @@ class Settlements {
     Credit any_credit() {
         constexpr CreditFrom givers[] = {CreditFrom::builder, CreditFrom::seller,
                                          CreditFrom::lender, CreditFrom::program};
-        constexpr CreditUse uses[] = {CreditUse::points, CreditUse::buydown,
+        constexpr CreditUse uses[] = {CreditUse::points, CreditUse::buydown, CreditUse::upfront_fee,
                                       CreditUse::closing_costs, CreditUse::prepaids};
         Credit credit{"drawn", givers[below(4)], Money::cents(below(8'000'000)), {}};
         for (const CreditUse use : uses) {
@@ -59,6 +59,7 @@ class Settlements {
     }
     void change(Scenario& scenario) {
         scenario.finance_fee = below(2) == 0;
+        scenario.single_premium = below(2) == 0;
         scenario.escrow = below(5) != 0;
         if (below(3) == 0) scenario.down.percent = Percent(Decimal::whole(5 + below(25)));
         if (below(2) == 0) scenario.rate.points = Points(Decimal::whole(below(3)));
@@ -173,6 +174,7 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
             const CashToClose& cash = f.cash;
             REQUIRE(used.by_use[CreditUse::points] <= std::max(cash.points, Money{}));
             REQUIRE(used.by_use[CreditUse::buydown] <= cash.buydown);
+            REQUIRE(used.by_use[CreditUse::upfront_fee] <= cash.upfront_fee);
             REQUIRE(used.by_use[CreditUse::closing_costs] <=
                     cash.closing_costs + std::min(cash.points, Money{}));
             REQUIRE(used.by_use[CreditUse::prepaids] <=

@@ -19,6 +19,7 @@ Ten percent down: $8,197.59 a month without it. A short loan: 6.250 % note rate,
   temporary buydown 1-0: not with this loan
   temporary buydown 2-1: not with this loan
   temporary buydown 3-2-1: not with this loan
+  upfront fee or single premium: not with this loan
 
   what it costs, with what is owed, after  the whole loan
   without it                                  $108,873.53
@@ -59,6 +60,7 @@ A third down: $6,015.72 a month without it. A short loan: 6.000 % note rate, 1.0
   temporary buydown 1-0: not with this loan
   temporary buydown 2-1: not with this loan
   temporary buydown 3-2-1: not with this loan
+  upfront fee or single premium: not with this loan
 
   what it costs, with what is owed, after  the whole loan
   without it                                  $108,443.32
@@ -87,9 +89,10 @@ A third down: $6,015.72 a month without it. A short loan: 6.000 % note rate, 1.0
    $1,269.00    6.000 %   6.001 %     none   $1,230.06  $5,904.92   $35,000.00  $105,859.02
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a
-down payment. In no mix does the buyer put more of their own into costs and points than without it.
-Money that options are credited with makes the price less and is reckoned as off the price.
+on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
+costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+points than without it. Money that options are credited with makes the price less and is reckoned as
+off the price.
 
 Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them,
 insurance, taxes, dues, and the balance. The month is the settled one, now and after three years.
@@ -97,9 +100,6 @@ Money off the price comes in whole dollars; between the amounts told the figures
 
 Where such money depends on a lender, a title company or a date, its conditions say so. You may
 choose any lender, and then may have to go without it: compare the whole cost.
-
-Mortgage insurance paid up at once in place of the month's could be another use: the lending data
-has no factors for it.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -137,6 +137,7 @@ Conventional, 5 % down, 30 years: $3,957.34 a month without it. Conventional fix
   temporary buydown 1-0         6.375 %   6.848 %  $3,655.25    $3,957.34   $27,257.45   $6,374.92
   temporary buydown 2-1: takes $10,693.08
   temporary buydown 3-2-1: takes $21,005.64
+  Mortgage insurance, single premium, in cash: takes $9,550.10, more than the cap leaves
 
   what it costs, with what is owed, after       3 years       5 years       7 years      10 years  the whole loan
   without it                                $625,177.14   $706,627.52   $786,243.78   $901,676.02   $1,400,260.01
@@ -177,9 +178,10 @@ Conventional, 5 % down, 30 years: $3,957.34 a month without it. Conventional fix
    $7,720.00    6.375 %   6.849 %     none   $2,279.91  $3,896.59   $24,497.00  $693,366.32
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a
-down payment. In no mix does the buyer put more of their own into costs and points than without it.
-Money that options are credited with makes the price less and is reckoned as off the price.
+on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
+costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+points than without it. Money that options are credited with makes the price less and is reckoned as
+off the price.
 
 Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them,
 insurance, taxes, dues, and the balance. The month is the settled one, now and after three years.
@@ -188,8 +190,9 @@ Money off the price comes in whole dollars; between the amounts told the figures
 Where such money depends on a lender, a title company or a date, its conditions say so. You may
 choose any lender, and then may have to go without it: compare the whole cost.
 
-Mortgage insurance paid up at once in place of the month's could be another use: the lending data
-has no factors for it.
+An upfront fee in cash is not borrowed, and so bears no interest. A single premium takes the place
+of the month's insurance: whether any of it comes back when the loan ends early is in its
+certificate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -227,6 +230,7 @@ Conventional, 3 % down: $3,550.09 a month without it. Conventional fixed: 6.500 
   temporary buydown 1-0         6.500 %   7.817 %  $3,303.36    $3,550.09   $20,615.23   $7,039.24
   temporary buydown 2-1         6.500 %   7.817 %  $3,068.81    $3,550.09   $20,615.23   $1,263.88
   temporary buydown 3-2-1: takes $17,166.60
+  Mortgage insurance, single premium, in cash: takes $21,419.00
 
   what it costs, with what is owed, after       3 years       5 years       7 years      10 years  the whole loan
   without it                                $518,519.00   $592,949.30   $665,888.45   $772,042.01   $1,191,554.87
@@ -269,9 +273,10 @@ Conventional, 3 % down: $3,550.09 a month without it. Conventional fixed: 6.500 
    $1,272.00    6.500 %   7.817 %     none   $8,727.18  $3,538.80   $11,834.00  $655,043.20
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a
-down payment. In no mix does the buyer put more of their own into costs and points than without it.
-Money that options are credited with makes the price less and is reckoned as off the price.
+on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
+costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+points than without it. Money that options are credited with makes the price less and is reckoned as
+off the price.
 
 Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them,
 insurance, taxes, dues, and the balance. The month is the settled one, now and after three years.
@@ -280,8 +285,9 @@ Money off the price comes in whole dollars; between the amounts told the figures
 Where such money depends on a lender, a title company or a date, its conditions say so. You may
 choose any lender, and then may have to go without it: compare the whole cost.
 
-Mortgage insurance paid up at once in place of the month's could be another use: the lending data
-has no factors for it.
+An upfront fee in cash is not borrowed, and so bears no interest. A single premium takes the place
+of the month's insurance: whether any of it comes back when the loan ends early is in its
+certificate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law

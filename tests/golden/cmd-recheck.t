@@ -272,7 +272,7 @@ Credits and the cash to close
   credits used: $1,200.00
       = of it for closing costs + of it for prepaids and escrow
         with of it for closing costs $900.00; of it for prepaids and escrow $300.00
-  points that interested parties pay: $0.00
+  points and upfront fees that interested parties pay: $0.00
       = 0
   cash needed: $36,254.73
       = down payment + points (a credit if negative, up to the closing costs) + closing costs of
@@ -286,10 +286,10 @@ Credits and the cash to close
 
 What the loan costs
   prepaid finance charge: $874.15
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) − points that
-        interested parties pay + prepaid interest
-        with points (a credit if negative, up to the closing costs) $681.20; points that
-        interested parties pay $0.00; prepaid interest $192.95
+      = the greatest of (points (a credit if negative, up to the closing costs); 0) − points and
+        upfront fees that interested parties pay + prepaid interest
+        with points (a credit if negative, up to the closing costs) $681.20; points and upfront
+        fees that interested parties pay $0.00; prepaid interest $192.95
       12 CFR 1026; published: 1026.4, 1026.18
   amount financed: $67,245.85
       = loan − prepaid finance charge
@@ -446,6 +446,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "annual_percent": "0.55",
       "first_monthly": "174.05",
       "payments": 360,
+      "paid_up": false,
       "last_date": "2057-06-01",
       "whole_term": true,
       "on_request_payment": 0,
@@ -2648,6 +2649,25 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "title": "Credits and the cash to close",
       "figures": [
         {
+          "id": "upfront_in_cash",
+          "name": "upfront fee paid in cash",
+          "unit": "dollars",
+          "value": "0.80",
+          "shown": "$0.80",
+          "formula": "the greatest of (Upfront mortgage insurance premium − upfront fee in the loan; 0)",
+          "inputs": [
+            "upfront_fee",
+            "financed_fee"
+          ],
+          "rounding": 7,
+          "rule": null,
+          "effective": null,
+          "until": null,
+          "status": null,
+          "source": null,
+          "agrees": true
+        },
+        {
           "id": "contribution_percent",
           "name": "interested parties may give, of the price",
           "unit": "percent",
@@ -2763,32 +2783,13 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
         },
         {
           "id": "sellers_points",
-          "name": "points that interested parties pay",
+          "name": "points and upfront fees that interested parties pay",
           "unit": "dollars",
           "value": "0.00",
           "shown": "$0.00",
           "formula": "0",
           "inputs": [],
           "rounding": null,
-          "rule": null,
-          "effective": null,
-          "until": null,
-          "status": null,
-          "source": null,
-          "agrees": true
-        },
-        {
-          "id": "upfront_in_cash",
-          "name": "upfront fee paid in cash",
-          "unit": "dollars",
-          "value": "0.80",
-          "shown": "$0.80",
-          "formula": "the greatest of (Upfront mortgage insurance premium − upfront fee in the loan; 0)",
-          "inputs": [
-            "upfront_fee",
-            "financed_fee"
-          ],
-          "rounding": 7,
           "rule": null,
           "effective": null,
           "until": null,
@@ -2851,7 +2852,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "8760.92",
           "shown": "$8,760.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points and upfront fees that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
           "inputs": [
             "points",
             "sellers_points",

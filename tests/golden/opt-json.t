@@ -233,6 +233,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "annual_percent": "0.6",
         "first_monthly": "46.40",
         "payments": 2,
+        "paid_up": false,
         "last_date": "2027-04-01",
         "whole_term": false,
         "on_request_payment": 2,
@@ -338,6 +339,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "annual_percent": "0",
         "first_monthly": "0.00",
         "payments": 0,
+        "paid_up": false,
         "last_date": null,
         "whole_term": false,
         "on_request_payment": 0,
@@ -849,6 +851,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "annual_percent": "0.6",
         "first_monthly": "46.40",
         "payments": 2,
+        "paid_up": false,
         "last_date": "2027-04-01",
         "whole_term": false,
         "on_request_payment": 2,
@@ -968,6 +971,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "annual_percent": "0",
         "first_monthly": "0.00",
         "payments": 0,
+        "paid_up": false,
         "last_date": null,
         "whole_term": false,
         "on_request_payment": 0,
@@ -1255,6 +1259,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "annual_percent": "0.6",
       "first_monthly": "46.40",
       "payments": 2,
+      "paid_up": false,
       "last_date": "2027-04-01",
       "whole_term": false,
       "on_request_payment": 2,
@@ -1573,6 +1578,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "annual_percent": "0",
       "first_monthly": "0.00",
       "payments": 0,
+      "paid_up": false,
       "last_date": null,
       "whole_term": false,
       "on_request_payment": 0,
@@ -1876,6 +1882,7 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "annual_percent": "0.6",
       "first_monthly": "46.40",
       "payments": 2,
+      "paid_up": false,
       "last_date": "2027-04-01",
       "whole_term": false,
       "on_request_payment": 2,
@@ -2707,9 +2714,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
+        "fee_in_cash": false,
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
+          "upfront_fee": "0.00",
           "closing_costs": "0.00",
           "prepaids": "0.00"
         },
@@ -2739,9 +2748,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
             "points": "1",
             "apr": "7.739",
             "buydown": "none",
+            "fee_in_cash": false,
             "pays": {
               "points": "0.00",
               "buydown": "0.00",
+              "upfront_fee": "0.00",
               "closing_costs": "0.00",
               "prepaids": "0.00"
             },
@@ -2772,9 +2783,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
             "points": "1",
             "apr": "7.739",
             "buydown": "none",
+            "fee_in_cash": false,
             "pays": {
               "points": "0.00",
               "buydown": "0.00",
+              "upfront_fee": "0.00",
               "closing_costs": "0.00",
               "prepaids": "573.53"
             },
@@ -2819,6 +2832,12 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "name": "temporary buydown 3-2-1",
           "mix": null,
           "why_not": "not with this loan"
+        },
+        {
+          "use": "upfront_fee",
+          "name": "upfront fee or single premium",
+          "mix": null,
+          "why_not": "not with this loan"
         }
       ],
       "lowest_payment": {
@@ -2827,9 +2846,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
+        "fee_in_cash": false,
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
+          "upfront_fee": "0.00",
           "closing_costs": "0.00",
           "prepaids": "0.00"
         },
@@ -2855,9 +2876,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "6.001",
         "buydown": "none",
+        "fee_in_cash": false,
         "pays": {
           "points": "668.51",
           "buydown": "0.00",
+          "upfront_fee": "0.00",
           "closing_costs": "0.00",
           "prepaids": "561.55"
         },
@@ -2883,9 +2906,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
+        "fee_in_cash": false,
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
+          "upfront_fee": "0.00",
           "closing_costs": "0.00",
           "prepaids": "0.00"
         },
@@ -2912,9 +2937,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "7.739",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "0.00",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "0.00"
           },
@@ -2940,9 +2967,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.911",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "313.00",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "0.00"
           },
@@ -2968,9 +2997,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.099",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "625.00",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "0.00"
           },
@@ -2996,9 +3027,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "665.58",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "272.42"
           },
@@ -3024,9 +3057,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "668.50",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "561.50"
           },
@@ -3052,9 +3087,11 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
+          "fee_in_cash": false,
           "pays": {
             "points": "668.51",
             "buydown": "0.00",
+            "upfront_fee": "0.00",
             "closing_costs": "0.00",
             "prepaids": "561.55"
           },
@@ -3078,7 +3115,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     }
   ],
   "cautions": [
-    "The money comes on top of the incentives and credits that the inquiry uses already, and the cap is on all of them together. It pays points first, then the buydown, closing costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and points than without it. Money that options are credited with makes the price less and is reckoned as off the price.",
+    "The money comes on top of the incentives and credits that the inquiry uses already, and the cap is on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and points than without it. Money that options are credited with makes the price less and is reckoned as off the price.",
     "Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them, insurance, taxes, dues, and the balance. The month is the settled one, now and after three years. Money off the price comes in whole dollars; between the amounts told the figures run evenly.",
     "Where such money depends on a lender, a title company or a date, its conditions say so. You may choose any lender, and then may have to go without it: compare the whole cost.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

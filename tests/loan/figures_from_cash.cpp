@@ -89,7 +89,8 @@ TEST_CASE("Each program's smallest loan that the cash covers is found among all 
     }
 }
 
-TEST_CASE("Also with the fee in cash, a low appraisal and credits held to a cap that moves") {
+TEST_CASE("Also with the fee or the insurance in cash, a low appraisal and credits held to a cap "
+          "that moves") {
     Purchase home = cheap("va");
     home.scenario.finance_fee = false;
     home.scenario.use = EntitlementUse::subsequent;
@@ -98,6 +99,9 @@ TEST_CASE("Also with the fee in cash, a low appraisal and credits held to a cap 
     credited.home.closing_credit = money("150");
     credited.home.points_credit = money("75");
     check_against_all(credited);
+    Purchase paid_up = cheap("conventional"); // a premium of 1.05 to 3.1 % by LTV, none to 80 %
+    paid_up.scenario.single_premium = true;
+    check_against_all(paid_up);
     Purchase low = cheap("fha");
     low.appraised("2900");
     check_against_all(low);

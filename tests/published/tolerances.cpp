@@ -269,7 +269,8 @@ TEST_CASE("FHA and USDA contributions: 6 % at any LTV") {
     }
 }
 
-TEST_CASE("VA: 4 % of concessions, prepaids and a buydown among them, costs and points not") {
+TEST_CASE(
+    "VA: 4 % of concessions, prepaids, the fee and a buydown among them, costs and points not") {
     // VA Pamphlet 26-7, chapter 8 (second-hand).
     Purchase home("va");
     home.down("0").quoted("6.5", "2");
@@ -296,6 +297,12 @@ TEST_CASE("VA: 4 % of concessions, prepaids and a buydown among them, costs and 
     CHECK(uncounted.credits.by_use[CreditUse::closing_costs] == money("9000"));
     CHECK(uncounted.credits.by_use[CreditUse::prepaids] == cap);
     CHECK(uncounted.credits.over_cap == money("40000") - money("8172") - money("9000") - cap);
+    // The buyer's funding fee is a concession: 2.15 % of 400,000, paid in cash.
+    home.scenario.finance_fee = false;
+    const LoanFigures fee = with({CreditUse::upfront_fee}, "9000");
+    CHECK(fee.credits.by_use[CreditUse::upfront_fee] == money("8600"));
+    CHECK(fee.credits.interested_parties == money("8600"));
+    home.scenario.finance_fee = true;
     // A lender's credit is nobody's contribution.
     home.facts.credits = {{"lender", CreditFrom::lender, money("20000"), {CreditUse::prepaids}}};
     CHECK(home.figures().cash.credits == money("20000"));

@@ -39,7 +39,11 @@ inline const char* const plain_sheet_text = R"({
   "mortgage_insurance": [
     {"status": "sample", "source": "invented", "value": "percent", "dimensions": ["ltv"],
      "rows": [{"ltv": "> 80, <= 85", "value": "0.30"}, {"ltv": "> 85, <= 90", "value": "0.48"},
-              {"ltv": "> 90, <= 95", "value": "0.66"}, {"ltv": "> 95, <= 97", "value": "0.84"}]}]
+              {"ltv": "> 90, <= 95", "value": "0.66"}, {"ltv": "> 95, <= 97", "value": "0.84"}]}],
+  "single_premium": [
+    {"status": "sample", "source": "invented", "value": "percent", "dimensions": ["ltv"],
+     "rows": [{"ltv": "> 80, <= 85", "value": "1.05"}, {"ltv": "> 85, <= 90", "value": "1.62"},
+              {"ltv": "> 90, <= 95", "value": "2.38"}, {"ltv": "> 95, <= 97", "value": "3.1"}]}]
 })";
 
 class Purchase {

@@ -1,5 +1,6 @@
 // "The builder gives us $10,000: where does it do the most?" Every use that the program allows, and
-// mixes of them: off the price, into costs, into points, into a temporary buydown.
+// mixes of them: off the price, into costs, into points, into a temporary buydown, into an upfront
+// fee that would else be financed, into mortgage insurance paid up in place of the month's.
 //
 // The money comes on top of the incentives and credits that the inquiry uses already, and is held
 // with them to the program's cap. It never pays more than there is to pay. No mix asks the buyer to
@@ -30,9 +31,10 @@ struct CreditMix {
     Points points;
     std::optional<Rate> apr;
     std::vector<Percent> buydown;
-    CreditAmounts pays; ///< the rest, by what it pays
-    Money without_use;  ///< there was nothing left for it to pay
-    Money over_cap;     ///< the program's cap kept it from paying
+    bool fee_in_cash = false; ///< the upfront fee is not financed, or the insurance is paid up
+    CreditAmounts pays;       ///< the rest, by what it pays
+    Money without_use;        ///< there was nothing left for it to pay
+    Money over_cap;           ///< the program's cap kept it from paying
     Money loan;
     Money monthly_now;   ///< the first month, with the settled tax
     Money monthly_later; ///< the month after three years
@@ -50,7 +52,15 @@ struct CreditMix {
 };
 
 /// The uses that a builder's money has, each by itself.
-enum class CreditWay { off_price, costs, points, buydown_1_0, buydown_2_1, buydown_3_2_1 };
+enum class CreditWay {
+    off_price,
+    costs,
+    points,
+    buydown_1_0,
+    buydown_2_1,
+    buydown_3_2_1,
+    upfront_fee, ///< of the program in cash, or a single premium of mortgage insurance
+};
 
 struct CreditPure {
     CreditWay way = CreditWay::off_price;
@@ -64,12 +74,12 @@ struct CreditScenario {
     std::optional<Percent> cap;    ///< nothing: the program has none
     bool cap_by_price = false;
     Money cap_amount;
-    Money cap_taken;                     ///< by what the inquiry uses already
-    bool cap_on_concessions = false;     ///< VA: closing costs and points do not count
-    bool cash_is_given = false;          ///< the down payment takes all the cash: it is never less
-    bool rate_is_given = false;          ///< quoted elsewhere: there is no ladder to go down
-    bool has_mortgage_insurance = false; ///< by a lender's factor: could be paid up elsewhere
-    CreditMix today;                     ///< without the money
+    Money cap_taken;                 ///< by what the inquiry uses already
+    bool cap_on_concessions = false; ///< VA: closing costs and points do not count
+    bool cash_is_given = false;      ///< the down payment takes all the cash: it is never less
+    bool rate_is_given = false;      ///< quoted elsewhere: there is no ladder to go down
+    std::string upfront_name;        ///< of what is paid in the last way; empty: nothing is
+    CreditMix today;                 ///< without the money
     std::vector<CreditPure> pure;
     std::vector<CreditMix> frontier; ///< none is better in month, cash and cost at once
     CreditMix lowest_payment;        ///< now

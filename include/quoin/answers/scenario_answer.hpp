@@ -53,6 +53,7 @@ struct InsuranceAnswer {
     Percent annual_percent;
     Money first_monthly;
     int payments = 0;              ///< that carry it; 0: none
+    bool paid_up = false;          ///< at closing, in a single premium
     std::optional<Date> last_date; ///< of the last payment that carries it
     int on_request_payment = 0;    ///< conventional: scheduled balance at 80 % of value; else 0
     std::optional<Date> on_request_date;

@@ -2,8 +2,8 @@
 //
 // A credit never pays more than there is to pay. Credits of interested parties (builder, seller)
 // are held to the program's contribution cap; a lender's and a program's are not. VA's cap is on
-// concessions: closing costs and market points do not count towards it, prepaids and a temporary
-// buydown do (VA Lenders Handbook, chapter 8).
+// concessions: closing costs and market points do not count towards it, prepaids, the funding fee
+// and a temporary buydown do (VA Lenders Handbook, chapter 8).
 #pragma once
 
 #include <array>
@@ -21,8 +21,20 @@ enum class CreditFrom { builder, seller, lender, program };
 }
 
 /// What a credit may pay, in the order in which it is used.
-enum class CreditUse { points, buydown, closing_costs, prepaids, down_payment };
-inline constexpr std::size_t credit_use_count = 5;
+enum class CreditUse { points, buydown, upfront_fee, closing_costs, prepaids, down_payment };
+inline constexpr std::array credit_uses{CreditUse::points,      CreditUse::buydown,
+                                        CreditUse::upfront_fee, CreditUse::closing_costs,
+                                        CreditUse::prepaids,    CreditUse::down_payment};
+/// Whether VA counts what an interested party pays as a concession: not closing costs, nor points
+/// (VA Lenders Handbook, chapter 8).
+[[nodiscard]] constexpr bool is_concession(CreditUse use) {
+    return use == CreditUse::prepaids || use == CreditUse::buydown || use == CreditUse::upfront_fee;
+}
+/// Whether it is a finance charge that is none where a seller pays it: seller's points, and what
+/// is treated like them (12 CFR 1026.4(c)(5), comment 4(c)(5)-2).
+[[nodiscard]] constexpr bool is_sellers_points(CreditUse use) {
+    return use == CreditUse::points || use == CreditUse::upfront_fee;
+}
 
 /// An amount for each use.
 class CreditAmounts {
@@ -38,7 +50,7 @@ class CreditAmounts {
     }
 
   private:
-    std::array<Money, credit_use_count> amounts_{};
+    std::array<Money, credit_uses.size()> amounts_{};
 };
 
 struct Credit {
@@ -62,7 +74,7 @@ struct CreditUsed {
 struct CreditsUsed {
     CreditAmounts by_use;
     Money interested_parties; ///< of all that is used, what counts towards the cap
-    Money sellers_points;     ///< points that interested parties pay
+    Money sellers_points;     ///< points and upfront fees that interested parties pay
     Money without_use;        ///< there was nothing it may pay
     Money over_cap;           ///< there was, but the cap is reached
     CreditUsed last;          ///< the last credit alone: what is left to it by those before

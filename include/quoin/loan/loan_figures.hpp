@@ -63,7 +63,7 @@ struct Monthly {
 /// What has to be brought, and what has been brought already.
 struct CashToClose {
     Money down_payment;
-    Money upfront_fee;   ///< the part that is not financed
+    Money upfront_fee;   ///< the part that is not financed, or a single premium
     Money points;        ///< negative: a lender credit
     Money closing_costs; ///< the buyer's
     Money prepaid_interest;
@@ -104,7 +104,7 @@ struct LoanFigures {
     Ltv ltv;
     Percent down_percent; ///< of the price
     Percent upfront_percent;
-    Money upfront_fee;
+    Money upfront_fee; ///< of the program, or the single premium of a lender's insurance
     Money financed_fee;
     Money loan; ///< base loan and financed fee
     Rate rate;
@@ -150,6 +150,9 @@ struct PurchaseFacts {
 
 /// The coordinates at which the tables of a loan are read, once its base loan is known.
 [[nodiscard]] Case loan_case(const ScenarioRules& rules, const LoanFigures& figures);
+
+/// Whether a loan's mortgage insurance is paid up at closing.
+[[nodiscard]] bool pays_single_premium(const ScenarioRules& rules, Ltv ltv);
 
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);

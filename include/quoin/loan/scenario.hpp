@@ -47,6 +47,7 @@ struct Scenario {
     EntitlementUse use = EntitlementUse::first;
     Occupancy occupancy = Occupancy::primary;
     bool end_mi_on_request = false; ///< at 80 % of value instead of the automatic 78 %
+    bool single_premium = false;    ///< a lender's mortgage insurance is paid up at closing
     Money extra_principal;          ///< each month
     std::vector<Percent> buydown;   ///< points off the note rate in each first year; empty: none
     bool escrow = true;             ///< taxes and insurance are paid through the lender

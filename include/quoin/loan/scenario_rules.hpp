@@ -30,7 +30,8 @@ struct ScenarioRules {
     std::optional<AdjustableTerms> adjustable;        ///< nothing: fixed, or no margin is quoted
     std::vector<const BandTable*> adjustments;
     const BandTable* mi_factors = nullptr;
-    ClosingCosts closing_costs; ///< the lender's and the place's
+    const BandTable* single_premium = nullptr; ///< nullptr: the sheet has none
+    ClosingCosts closing_costs;                ///< the lender's and the place's
     Date closing;
     Date first_payment;
     int per_diem_year = 360;

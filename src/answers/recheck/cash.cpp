@@ -235,6 +235,15 @@ void add_buydown(const RecheckCase& of, Ledger& ledger) {
                   sum_of_figures(subsidies) * number(12), {}, of.f.cash.buydown);
 }
 
+void add_upfront_in_cash(const RecheckCase& of, Ledger& ledger) {
+    if (!ledger.has("upfront_fee")) return;
+    const Formula fee = figure("upfront_fee"); // a single premium is never financed
+    ledger.figure(
+        "upfront_in_cash", "upfront fee paid in cash",
+        ledger.has("financed_fee") ? greatest_of({fee - figure("financed_fee"), number(0)}) : fee,
+        rounded_by(7), of.f.cash.upfront_fee);
+}
+
 /// How credits are allotted: each in its turn, to each thing it may pay in a fixed order, as far as
 /// it lasts, as there is to pay, and as the cap leaves room.
 class Allotment {
@@ -246,7 +255,7 @@ class Allotment {
         for (const Credit& credit : incentive_credits(of_.home)) add(credit, "incentive");
         for (const Credit& credit : of_.sitting.inquiry().facts.credits) add(credit, credit.name);
         ledger_.figure("credits", "credits used", sum_of_figures(all_), {}, of_.f.cash.credits);
-        ledger_.figure("sellers_points", "points that interested parties pay",
+        ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
                        sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
     }
 
@@ -257,6 +266,7 @@ class Allotment {
     };
     static constexpr Use order[] = {{CreditUse::points, "points"},
                                     {CreditUse::buydown, "the buydown"},
+                                    {CreditUse::upfront_fee, "the upfront fee"},
                                     {CreditUse::closing_costs, "closing costs"},
                                     {CreditUse::prepaids, "prepaids and escrow"},
                                     {CreditUse::down_payment, "the down payment"}};
@@ -280,8 +290,7 @@ class Allotment {
 
     [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
         if (!is_interested_party(credit.from) || !of_.f.contribution_cap) return false;
-        const bool concession = use == CreditUse::prepaids || use == CreditUse::buydown;
-        return of_.rules.program->kind != ProgramKind::va || concession;
+        return of_.rules.program->kind != ProgramKind::va || is_concession(use);
     }
 
     [[nodiscard]] Formula room(CreditUse use) const {
@@ -290,6 +299,8 @@ class Allotment {
             return greatest_of({figure("points"), number(0)});
         case CreditUse::buydown:
             return ledger_.has("buydown_subsidy") ? figure("buydown_subsidy") : number(0);
+        case CreditUse::upfront_fee:
+            return ledger_.has("upfront_in_cash") ? figure("upfront_in_cash") : number(0);
         case CreditUse::closing_costs:
             return figure("closing_costs") + least_of({figure("points"), number(0)});
         case CreditUse::prepaids:
@@ -321,7 +332,7 @@ class Allotment {
             paid.push_back(part);
             all_.push_back(part);
             if (counted) counted_.push_back(part);
-            if (each.use == CreditUse::points && is_interested_party(credit.from)) {
+            if (is_sellers_points(each.use) && is_interested_party(credit.from)) {
                 sellers_points_.push_back(part);
             }
         }
@@ -330,7 +341,7 @@ class Allotment {
     const RecheckCase& of_;
     Ledger& ledger_;
     int count_ = 0;
-    std::array<std::vector<std::string>, credit_use_count> paid_;
+    std::array<std::vector<std::string>, credit_uses.size()> paid_;
     std::vector<std::string> all_;
     std::vector<std::string> counted_;
     std::vector<std::string> sellers_points_;
@@ -339,12 +350,7 @@ class Allotment {
 void add_total(const RecheckCase& of, Ledger& ledger) {
     std::vector<std::string> parts{"down_payment",     "points",        "closing_costs",
                                    "prepaid_interest", "prepaid_bills", "escrow_deposit"};
-    if (of.rules.program->upfront != UpfrontMethod::none) {
-        ledger.figure("upfront_in_cash", "upfront fee paid in cash",
-                      greatest_of({figure("upfront_fee") - figure("financed_fee"), number(0)}),
-                      rounded_by(7), of.f.cash.upfront_fee);
-        parts.emplace_back("upfront_in_cash");
-    }
+    if (ledger.has("upfront_in_cash")) parts.emplace_back("upfront_in_cash");
     if (ledger.has("buydown_subsidy")) parts.emplace_back("buydown_subsidy");
     ledger.figure("cash_needed", "cash needed", sum_of_figures(parts) - figure("credits"), {},
                   of.f.cash.needed());
@@ -363,6 +369,7 @@ void recheck_cash(const RecheckCase& of, Ledger& ledger) {
     add_escrow(of, ledger);
     ledger.section(RecheckSheet::cash, "Credits and the cash to close");
     add_buydown(of, ledger);
+    add_upfront_in_cash(of, ledger);
     Allotment(of, ledger).run();
     add_total(of, ledger);
 }

@@ -75,9 +75,26 @@ void add_limits(const RecheckCase& of, Ledger& ledger) {
                  of_table(*table, *row, rule_name(of, Rule::loan_limit)));
 }
 
+void add_single_premium(const RecheckCase& of, Ledger& ledger) {
+    const LoanFigures& f = of.f;
+    const BandTable& table = *of.rules.single_premium;
+    ledger.given("upfront_percent", "mortgage insurance in a single premium, of the base loan",
+                 FigureUnit::percent, f.upfront_percent.value(),
+                 of_table(table, f.row(Lookup::mi_factor),
+                          "rate sheet " + of.sitting.sheet().id + " single premium"));
+    ledger.figure("upfront_fee", "mortgage insurance, single premium",
+                  to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
+                  rounded_by(7), f.upfront_fee);
+    ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
+}
+
 void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
     const LoanProgram& program = *of.rules.program;
     const LoanFigures& f = of.f;
+    if (pays_single_premium(of.rules, f.ltv)) {
+        add_single_premium(of, ledger);
+        return;
+    }
     if (program.upfront == UpfrontMethod::none) {
         ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
         return;

@@ -74,7 +74,7 @@ void add_insurance(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     if (of.rules.program->annual == AnnualMethod::none) return;
     const bool factor = of.rules.program->annual == AnnualMethod::lender_factor;
-    if (factor && f.row(Lookup::mi_factor) == no_row) return; // 80 % of value or less
+    if (factor && f.annual_percent == Percent{}) return; // 80 % of value or less, or paid up
     const BandTable& table = factor ? *of.rules.mi_factors : *of.rules.rule(Rule::annual_fee);
     const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
     const std::string what =
