@@ -195,3 +195,52 @@ export async function wishes_keep_shared_ranks_and_quantities({server, context})
         await page.textContent('.wish .wrong'),
     );
 }
+
+/// Opens an inquiry as a file.
+async function open_file(page, inquiry) {
+    await page.click('button:text-is("Open…")');
+    await page.setInputFiles('.file-button input', {
+        name: 'buyer.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(inquiry)),
+    });
+    await page.waitForSelector('.dialog', {state: 'detached'});
+    await settled(page);
+}
+
+export async function wishes_out_of_order_in_their_file({server, context}) {
+    const page = await open_page(context, server.url);
+    const {inquiry} = await kept(page);
+    const written = [...inquiry.wishes].reverse();
+    await open_file(page, {...inquiry, wishes: written});
+    await view(page, 'Budget');
+    const names = await page.$$eval('.wish .step[aria-label$=": dearer"]', (all) =>
+        all.map((one) => one.getAttribute('aria-label').replace(': dearer', '')),
+    );
+    equal('the dearest stands first', await page.textContent('.wish-rank'), '1');
+    for (const at of [0, 1, names.length - 1]) {
+        await type(page, `Worth of ${names[at]}`, 'much');
+        await until(page, () => document.querySelector('.wish .wrong') !== null);
+        const told = await page.$$eval('.wish', (all) =>
+            all.map((one, i) => (one.querySelector('.wrong') ? i : -1)).filter((i) => i >= 0),
+        );
+        equal(`the message is beside ${names[at]}`, told.join(), `${at}`);
+        await type(page, `Worth of ${names[at]}`, '');
+        await until(page, () => document.querySelector('.wish .wrong') === null);
+    }
+    equal(
+        'the file keeps its order',
+        JSON.stringify((await kept(page)).inquiry.wishes),
+        JSON.stringify(written),
+    );
+    await field(page, `Take ${names[1]} off`).click();
+    await settled(page);
+    equal(
+        'the one that is taken off is the one that was pressed',
+        (await wishes(page)).join(),
+        written
+            .filter((one) => one.rank !== inquiry.wishes[1].rank)
+            .map((one) => one.option)
+            .join(),
+    );
+}
