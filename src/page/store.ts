@@ -5,6 +5,8 @@ import type {Form, Option, Tour, Touch} from './answers';
 import {ask, cases, Gone, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
+import {standing} from './money';
+import type {Use} from './money';
 
 export type View = 'tour' | 'loans' | 'budget' | 'site' | 'schedule' | 'sheet' | 'check';
 
@@ -14,6 +16,7 @@ export interface Buyer {
     hand: string; ///< name of the scenario in hand
     area: string; ///< of the tour
     asks: Record<string, string>; ///< what is asked besides the inquiry, as options of a question
+    uses: Use[]; ///< of the builder's money, so that another takes the place of the one before
     past: Inquiry[];
     future: Inquiry[];
 }
@@ -43,6 +46,7 @@ export const buyer = computed(() => buyers.value.find((one) => one.key === curre
 
 const stored = 'quoin.buyer.';
 const longest_past = 200;
+const longest_uses = 40;
 
 function new_key(): string {
     return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
@@ -68,7 +72,7 @@ function kept(key: string): Buyer | null {
     try {
         const one = JSON.parse(localStorage.getItem(stored + key) ?? 'null');
         return one && one.inquiry
-            ? {past: [], future: [], hand: '', area: '', asks: {}, ...one}
+            ? {past: [], future: [], hand: '', area: '', asks: {}, uses: [], ...one}
             : null;
     } catch {
         return null;
@@ -92,7 +96,9 @@ function hear(event: StorageEvent): void {
     const there = kept(key);
     if (!there) return;
     buyers.value = buyers.value.map((one) =>
-        one.key === key ? {...one, inquiry: there.inquiry, past: there.past, future: []} : one,
+        one.key === key
+            ? {...one, inquiry: there.inquiry, uses: there.uses, past: there.past, future: []}
+            : one,
     );
     if (key === current.value) void refresh();
 }
@@ -110,6 +116,7 @@ function add(inquiry: Inquiry): Buyer {
         hand: scenario_names(inquiry)[0] ?? '',
         area: '',
         asks: {},
+        uses: [],
         past: [],
         future: [],
     };
@@ -371,6 +378,15 @@ function name_of(id: string): string {
         if (found) return found.name;
     }
     return id;
+}
+
+/// The builder's money put to use under a loan, or taken out again, from an inquiry without it.
+export function use_money(bare: Inquiry, next: Inquiry, scenario: string, what: string): void {
+    const one = buyer.value;
+    if (!one) return;
+    const use = {before: standing(bare, scenario), after: standing(next, scenario)};
+    replace({...one, uses: [...one.uses, use].slice(-longest_uses)});
+    void act(next, {what, touch: null, remarks: []});
 }
 
 export function undo(): void {

@@ -8,6 +8,7 @@ import {
     equal,
     kept,
     numbers_in,
+    open_file,
     open_page,
     settled,
     until,
@@ -194,18 +195,6 @@ export async function wishes_keep_shared_ranks_and_quantities({server, context})
         (await page.textContent('.wish .wrong')).includes('99'),
         await page.textContent('.wish .wrong'),
     );
-}
-
-/// Opens an inquiry as a file.
-async function open_file(page, inquiry) {
-    await page.click('button:text-is("Open…")');
-    await page.setInputFiles('.file-button input', {
-        name: 'buyer.json',
-        mimeType: 'application/json',
-        buffer: Buffer.from(JSON.stringify(inquiry)),
-    });
-    await page.waitForSelector('.dialog', {state: 'detached'});
-    await settled(page);
 }
 
 export async function wishes_out_of_order_in_their_file({server, context}) {

@@ -5,6 +5,7 @@ import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, term} from '../figures';
 import {without_means} from '../inquiry';
+import {without_money} from '../money';
 import {answered, buyer, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
@@ -236,7 +237,17 @@ function Conditions({quote}: {quote: Quote | null}) {
     );
 }
 
-function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; instead: boolean}) {
+function Found({
+    answer,
+    one,
+    bare,
+    instead,
+}: {
+    answer: Credit;
+    one: CreditScenario;
+    bare: Inquiry;
+    instead: boolean;
+}) {
     const [key, choose] = useState('lowest_payment');
     const named = named_of(one, answer.years);
     const dot = /^frontier (\d+)$/.exec(key);
@@ -270,7 +281,7 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
                     mix={chosen.mix}
                     amount={answer.amount}
                     years={over(answer.years, one)}
-                    inquiry={answered.value!}
+                    inquiry={bare}
                     scenario={one.terms.name}
                     instead={instead}
                 />
@@ -309,12 +320,13 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
 }
 
 export function BuildersMoney() {
-    const inquiry = without_means(answered.value);
-    const asks = buyer.value!.asks;
+    const {asks, uses: before} = buyer.value!;
+    const bare = without_money(answered.value!, before);
+    const inquiry = without_means(bare)!;
     const {answer: quote} = use_answer<Quote>('quote', inquiry);
-    const uses = (inquiry?.incentives ?? []).length > 0;
+    const uses = (inquiry.incentives ?? []).length > 0;
     const instead = uses && asks.instead !== 'no';
-    const amount = asks.amount ?? incentive_of(inquiry ?? {}, instead ? quote : null);
+    const amount = asks.amount ?? incentive_of(inquiry, instead ? quote : null);
     const hand = tour.value!.scenario.terms.name;
     const {answer, problems} = use_answer<Credit>('credit', amount ? inquiry : null, {
         amount,
@@ -347,7 +359,7 @@ export function BuildersMoney() {
                 </p>
             )}
             {amount && one && one.refusals.length === 0 && (
-                <Found answer={answer!} one={one} instead={instead} />
+                <Found answer={answer!} one={one} bare={bare} instead={instead} />
             )}
             {amount && answer && (
                 <Cautions texts={answer.cautions.filter((text) => !general.includes(text))} />
