@@ -213,10 +213,45 @@ export async function budget_later_is_the_command_lines({cases, server, context}
     await choice(page, 'Level from the builder').selectOption('treated');
     const deck = ask(cases, 'later', alone(inquiry, hand), ['deck:treated', ...options]);
     await reads(page, `${part} .way`, money(deck.items[0].scenarios[0].ways[0].a_month));
-    await choice(page, 'Option').selectOption('second-color');
-    await type(page, 'How many', '3');
-    const colors = ask(cases, 'later', alone(inquiry, hand), ['second-color=3', ...options]);
-    await reads(page, `${part} .way`, money(colors.items[0].scenarios[0].ways[0].a_month));
+    check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
+}
+
+export async function budget_later_of_several_is_the_command_lines({cases, server, context}) {
+    const page = await open_budget(context, server);
+    const {inquiry, hand} = await kept(page);
+    const part = 'section[aria-labelledby="later"]';
+    await type(page, 'Rate of a personal loan', '9');
+    await type(page, 'Months of a personal loan', '24');
+    const loan = ['--loan-rate', '9', '--loan-months', '24'];
+    const estimates = {};
+    for (const [option, count] of [
+        ['second-color', '1'],
+        ['second-color', '4'],
+        ['recessed-lights', null], // as many as are chosen
+        ['recessed-lights', '12'],
+        ['rear-sod', '500'],
+        ['rear-sod', '5000'],
+    ]) {
+        await choice(page, 'Option').selectOption(option);
+        if (count) await type(page, 'How many', count);
+        const chosen = inquiry.selections.find((one) => one.option === option)?.quantity;
+        const asked = `${option}=${count ?? chosen}`;
+        const item = ask(cases, 'later', alone(inquiry, hand), [asked, ...loan]).items[0];
+        const ways = item.scenarios[0].ways;
+        await reads(page, part, `${money(item.price)} from the builder`);
+        await reads(page, part, `After closing about ${money(item.estimate)} by the estimate`);
+        await reads(page, '.way:nth-child(1)', money(ways[0].a_month));
+        await reads(page, '.way:nth-child(3)', `about ${money(item.estimate)}`);
+        await reads(page, '.way:nth-child(4)', money(ways[3].a_month));
+        estimates[asked] = item.estimate;
+    }
+    equal('an estimate for one, four times', estimates['second-color=4'], '600.00');
+    equal('an estimate for one, as often as chosen', estimates['recessed-lights=8'], '2080.00');
+    equal('an estimate for all stays', estimates['rear-sod=500'], estimates['rear-sod=5000']);
+    await view(page, 'Tour');
+    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    const card = await page.textContent('.option:has-text("ecessed")');
+    check('on the tour it is told as one', card.includes('about $260 each'), card);
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
 }
 

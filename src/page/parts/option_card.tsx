@@ -291,6 +291,11 @@ function WishButton({option}: {option: Option}) {
     );
 }
 
+/// What an estimate is for that is of one alone.
+function each_words({quantity}: Option): string {
+    return quantity && quantity.unit !== 'each' ? ` a ${quantity.unit}` : ' each';
+}
+
 export function OptionCard({option}: {option: Option}) {
     const can = option.forms.filter((form) => form.state !== 'not to be had');
     const single = option.kind === 'upgrade' || option.kind === 'package';
@@ -325,7 +330,8 @@ export function OptionCard({option}: {option: Option}) {
             {option.note && <p class="note">{option.note}</p>}
             {option.later && (
                 <p class="note">
-                    After closing instead: about {short(option.later.estimate)}. {option.later.note}
+                    After closing instead: about {short(option.later.estimate)}
+                    {option.later.each && each_words(option)}. {option.later.note}
                 </p>
             )}
         </article>
