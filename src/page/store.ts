@@ -2,7 +2,7 @@
 import {batch, computed, signal} from '@preact/signals';
 
 import type {Form, Option, Tour, Touch} from './answers';
-import {ask, cases, Gone, Refused, set_code} from './engine';
+import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
 import {standing} from './money';
@@ -201,7 +201,8 @@ export async function start(): Promise<void> {
     try {
         known.value = await cases();
     } catch (error) {
-        failed(error);
+        if (error instanceof Refused) failed(error);
+        else gone.value = true;
         if (!code_needed.value) window.setTimeout(() => void start_again(), 1500);
         return;
     }
@@ -237,13 +238,41 @@ export function enter(code: string): void {
 // ---- asking
 
 function failed(error: unknown): void {
-    if (error instanceof Refused && error.status === 401) {
-        code_needed.value = true;
-    } else if (error instanceof Refused) {
-        problems.value = error.problems;
-    } else {
-        gone.value = true;
+    if (!(error instanceof Refused)) {
+        lost();
+        return;
     }
+    gone.value = false;
+    if (error.status === 401) code_needed.value = true;
+    else problems.value = error.problems;
+}
+
+let knocking = false;
+
+/// No answer came to any of the questions: says so, and knocks until the program is back.
+export function lost(): void {
+    gone.value = true;
+    if (knocking) return;
+    knocking = true;
+    window.setTimeout(() => void come_back(), 1500);
+}
+
+/// What was typed meanwhile is asked once the program answers again.
+async function come_back(): Promise<void> {
+    try {
+        known.value = await cases();
+    } catch (error) {
+        if (error instanceof Refused) {
+            knocking = false;
+            failed(error);
+        } else {
+            window.setTimeout(() => void come_back(), 1500);
+        }
+        return;
+    }
+    knocking = false;
+    gone.value = false;
+    await refresh();
 }
 
 let waiting = 0;
@@ -275,19 +304,7 @@ export async function refresh(): Promise<boolean> {
         if (mine !== waiting) return true;
         busy.value = false;
         failed(error);
-        if (error instanceof Gone) window.setTimeout(() => void come_back(), 1500);
         return false;
-    }
-}
-
-/// Knocks until the program answers again; what was typed meanwhile is asked then.
-async function come_back(): Promise<void> {
-    if (!gone.value) return;
-    try {
-        known.value = await cases();
-        await refresh();
-    } catch {
-        window.setTimeout(() => void come_back(), 1500);
     }
 }
 

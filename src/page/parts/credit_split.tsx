@@ -7,7 +7,7 @@ import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, size} from '../figures';
 import {without_means} from '../inquiry';
 import {splits_written, stands_alike} from '../money';
-import {answered, gone, use_money} from '../store';
+import {answered, gone, lost, use_money} from '../store';
 import {minus} from './terms';
 
 /// What the money goes to, with the member of the price or the pay that says how much.
@@ -81,9 +81,7 @@ function use_held(inquiry: Inquiry, scenario: string, mix: Mix, instead: boolean
             (found) => {
                 if (wanted) know(found);
             },
-            () => {
-                gone.value = true;
-            },
+            () => lost(),
         );
         return () => {
             wanted = false;

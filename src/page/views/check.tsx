@@ -8,7 +8,7 @@ import {file_name, hand_over} from '../files';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {terms_words} from '../parts/terms';
-import {answered, gone, known, notice, tour} from '../store';
+import {answered, known, lost, notice, tour} from '../store';
 
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
@@ -72,7 +72,7 @@ async function save_workbook(scenario: string): Promise<void> {
         notice.value = `Saved as ${name}. It recomputes every figure from its formula.`;
     } catch (error) {
         if (error instanceof Refused) notice.value = error.problems[0]?.found ?? 'refused';
-        else gone.value = true;
+        else lost();
     }
 }
 
