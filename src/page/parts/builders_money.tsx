@@ -13,7 +13,7 @@ import {CreditChart} from './credit_chart';
 import type {Named} from './credit_chart';
 import {Split} from './credit_split';
 import {Typed} from './loan_fields';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The amount to begin with: the one incentive that the inquiry uses, where there is one.
 function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
@@ -266,7 +266,7 @@ function Found({
             <p class="home-line">
                 {one.terms.name}: {dollars(one.without.monthly_now)} a month and{' '}
                 {dollars(one.without.cash_to_close)} to close without it. {terms_words(one.terms)}.{' '}
-                {cap_words(one)}
+                {estimate_words(tour.value!.heading)} {cap_words(one)}
             </p>
             <Bests named={named} chosen={chosen.key} choose={choose} />
             {!one.least_cash && (
