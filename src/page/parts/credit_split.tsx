@@ -64,8 +64,7 @@ async function held(
             if (found.available && same) return {next, why: ''};
         } catch (error) {
             if (!(error instanceof Refused)) throw error;
-            const {found, expected} = error.problems[0];
-            why = `The price book does not let its incentive be used so: ${found}; ${expected}.`;
+            why = `The price book does not let its incentive be used so: ${error.problems[0].found}.`;
         }
     }
     return {next: null, why};

@@ -245,7 +245,6 @@ function facts_of(option: Option): string[] {
                 (option.quantity.unit === 'each' ? 'of them' : option.quantity.unit),
         );
     }
-    if (option.wish) facts.push(`wish ${option.wish}`);
     if (option.agreed) facts.push('in the contract already');
     if (option.cutoff) facts.push(`choose before: ${option.cutoff.toLowerCase()}`);
     if (option.work.length > 0)
