@@ -130,7 +130,7 @@ export interface Option {
     cutoff: string;
     cutoff_passed: boolean;
     one_of: string;
-    later: {estimate: string; note: string} | null;
+    later: {estimate: string; each: boolean; note: string} | null; ///< each: of one, not of all
     quantity: {
         now: string;
         unit: string;

@@ -85,3 +85,8 @@ export function term(count: number): string {
 export function size(amount: string | null | undefined): number {
     return amount ? Number(amount) : 0;
 }
+
+/// "ranch" as "Ranch", where it begins a sentence.
+export function capital(words: string): string {
+    return words.slice(0, 1).toUpperCase() + words.slice(1);
+}

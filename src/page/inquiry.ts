@@ -1,7 +1,6 @@
 // Changes of an inquiry: plain functions from one inquiry to the next.
-import type {Form, Mix, Option, Pick, Touch} from './answers';
+import type {Form, Option, Pick, Touch} from './answers';
 import type {Inquiry, Problem} from './engine';
-import {is_zero} from './figures';
 
 type Written = string | Pick;
 
@@ -166,56 +165,4 @@ export function from_link(fragment: string): Inquiry | null {
     } catch {
         return null;
     }
-}
-
-/// What goes into a loan for a split of a builder's money: its rate where it moves, its buydown.
-function with_split_loan(inquiry: Inquiry, scenario: string, mix: Mix): Inquiry {
-    const next = copy(inquiry);
-    const loan = next.scenarios.find((one: any) => one.name === scenario);
-    if (!is_zero(mix.pays.points)) loan.rate = {note: mix.rate};
-    delete loan.buydown;
-    if (mix.buydown !== 'none') loan.buydown = mix.buydown;
-    return next;
-}
-
-/// A split of a builder's money as an inquiry can hold it: in place of the one incentive that it
-/// uses, as uses of that incentive; on top, as credits. The engine says whether it comes to the same.
-export function splits_written(
-    inquiry: Inquiry,
-    scenario: string,
-    mix: Mix,
-    instead: boolean,
-): Inquiry[] {
-    const loan = with_split_loan(inquiry, scenario, mix);
-    const amounts: [string, string][] = [
-        ['points', mix.pays.points],
-        ['temporary buydown', mix.pays.buydown],
-        ['closing costs', mix.pays.closing_costs],
-        ['prepaids', mix.pays.prepaids],
-    ];
-    const paid = amounts.filter(([, amount]) => !is_zero(amount));
-    if (!instead) {
-        if (!is_zero(mix.off_price)) return [];
-        const credits = paid.map(([use, amount]) => ({
-            name: `From the builder, for ${use}`,
-            from: 'builder',
-            amount,
-            uses: [use],
-        }));
-        return [{...loan, credits: [...(loan.credits ?? []), ...credits]}];
-    }
-    const ids = new Set<string>((inquiry.incentives ?? []).map((one: any) => one.id));
-    if (ids.size !== 1) return [];
-    const [id] = ids;
-    // Closing costs come last and take what is left: they pay prepaids too.
-    const first = paid.filter(([use]) => use === 'points' || use === 'temporary buydown');
-    const rest = paid.length > first.length ? [{id, use: 'closing costs'}] : [];
-    return ['options', 'price'].map((use) => ({
-        ...loan,
-        incentives: [
-            ...(is_zero(mix.off_price) ? [] : [{id, use, amount: mix.off_price}]),
-            ...first.map(([to, amount]) => ({id, use: to, amount})),
-            ...rest,
-        ],
-    }));
 }

@@ -2,9 +2,11 @@
 import {batch, computed, signal} from '@preact/signals';
 
 import type {Form, Option, Tour, Touch} from './answers';
-import {ask, cases, Gone, Refused, set_code} from './engine';
+import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
+import {standing} from './money';
+import type {Use} from './money';
 
 export type View = 'tour' | 'loans' | 'budget' | 'site' | 'schedule' | 'sheet' | 'check';
 
@@ -14,6 +16,7 @@ export interface Buyer {
     hand: string; ///< name of the scenario in hand
     area: string; ///< of the tour
     asks: Record<string, string>; ///< what is asked besides the inquiry, as options of a question
+    uses: Use[]; ///< of the builder's money, so that another takes the place of the one before
     past: Inquiry[];
     future: Inquiry[];
 }
@@ -43,6 +46,7 @@ export const buyer = computed(() => buyers.value.find((one) => one.key === curre
 
 const stored = 'quoin.buyer.';
 const longest_past = 200;
+const longest_uses = 40;
 
 function new_key(): string {
     return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
@@ -68,7 +72,7 @@ function kept(key: string): Buyer | null {
     try {
         const one = JSON.parse(localStorage.getItem(stored + key) ?? 'null');
         return one && one.inquiry
-            ? {past: [], future: [], hand: '', area: '', asks: {}, ...one}
+            ? {past: [], future: [], hand: '', area: '', asks: {}, uses: [], ...one}
             : null;
     } catch {
         return null;
@@ -92,7 +96,9 @@ function hear(event: StorageEvent): void {
     const there = kept(key);
     if (!there) return;
     buyers.value = buyers.value.map((one) =>
-        one.key === key ? {...one, inquiry: there.inquiry, past: there.past, future: []} : one,
+        one.key === key
+            ? {...one, inquiry: there.inquiry, uses: there.uses, past: there.past, future: []}
+            : one,
     );
     if (key === current.value) void refresh();
 }
@@ -110,6 +116,7 @@ function add(inquiry: Inquiry): Buyer {
         hand: scenario_names(inquiry)[0] ?? '',
         area: '',
         asks: {},
+        uses: [],
         past: [],
         future: [],
     };
@@ -194,7 +201,8 @@ export async function start(): Promise<void> {
     try {
         known.value = await cases();
     } catch (error) {
-        failed(error);
+        if (error instanceof Refused) failed(error);
+        else gone.value = true;
         if (!code_needed.value) window.setTimeout(() => void start_again(), 1500);
         return;
     }
@@ -230,13 +238,41 @@ export function enter(code: string): void {
 // ---- asking
 
 function failed(error: unknown): void {
-    if (error instanceof Refused && error.status === 401) {
-        code_needed.value = true;
-    } else if (error instanceof Refused) {
-        problems.value = error.problems;
-    } else {
-        gone.value = true;
+    if (!(error instanceof Refused)) {
+        lost();
+        return;
     }
+    gone.value = false;
+    if (error.status === 401) code_needed.value = true;
+    else problems.value = error.problems;
+}
+
+let knocking = false;
+
+/// No answer came to any of the questions: says so, and knocks until the program is back.
+export function lost(): void {
+    gone.value = true;
+    if (knocking) return;
+    knocking = true;
+    window.setTimeout(() => void come_back(), 1500);
+}
+
+/// What was typed meanwhile is asked once the program answers again.
+async function come_back(): Promise<void> {
+    try {
+        known.value = await cases();
+    } catch (error) {
+        if (error instanceof Refused) {
+            knocking = false;
+            failed(error);
+        } else {
+            window.setTimeout(() => void come_back(), 1500);
+        }
+        return;
+    }
+    knocking = false;
+    gone.value = false;
+    await refresh();
 }
 
 let waiting = 0;
@@ -268,19 +304,7 @@ export async function refresh(): Promise<boolean> {
         if (mine !== waiting) return true;
         busy.value = false;
         failed(error);
-        if (error instanceof Gone) window.setTimeout(() => void come_back(), 1500);
         return false;
-    }
-}
-
-/// Knocks until the program answers again; what was typed meanwhile is asked then.
-async function come_back(): Promise<void> {
-    if (!gone.value) return;
-    try {
-        known.value = await cases();
-        await refresh();
-    } catch {
-        window.setTimeout(() => void come_back(), 1500);
     }
 }
 
@@ -371,6 +395,15 @@ function name_of(id: string): string {
         if (found) return found.name;
     }
     return id;
+}
+
+/// The builder's money put to use under a loan, or taken out again, from an inquiry without it.
+export function use_money(bare: Inquiry, next: Inquiry, scenario: string, what: string): void {
+    const one = buyer.value;
+    if (!one) return;
+    const use = {before: standing(bare, scenario), after: standing(next, scenario)};
+    replace({...one, uses: [...one.uses, use].slice(-longest_uses)});
+    void act(next, {what, touch: null, remarks: []});
 }
 
 export function undo(): void {

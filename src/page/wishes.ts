@@ -10,9 +10,22 @@ export interface Wish extends Pick {
     must?: boolean;
 }
 
-/// The dearest first.
+/// A wish and its place in the inquiry, which is what a problem of the engine names.
+export interface Placed {
+    wish: Wish;
+    place: number;
+}
+
+/// As the inquiry has them: a file need not be written in the order of the ranks.
 export function wishes_of(inquiry: Inquiry): Wish[] {
-    return [...(inquiry.wishes ?? [])].sort((a, b) => Number(a.rank) - Number(b.rank));
+    return inquiry.wishes ?? [];
+}
+
+/// The dearest first.
+export function ranked(inquiry: Inquiry): Placed[] {
+    return wishes_of(inquiry)
+        .map((wish, place) => ({wish, place}))
+        .sort((a, b) => Number(a.wish.rank) - Number(b.wish.rank));
 }
 
 /// These wishes and no others, at the ranks that they have.

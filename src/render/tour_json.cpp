@@ -98,6 +98,7 @@ Json option_json(const PriceBook& book, const TourOption& item) {
     json["cutoff_passed"] = item.cutoff_passed;
     json["one_of"] = option.one_of;
     json["later"] = option.later ? Json{{"estimate", option.later->estimate.text()},
+                                        {"each", option.later->each},
                                         {"note", option.later->note}}
                                  : Json(nullptr);
     json["quantity"] = quantity_json(option, item);

@@ -67,6 +67,49 @@ async function bar_is(page, cases, name) {
     return {inquiry, hand, tour};
 }
 
+/// The parts of each view that tell a payment or a rate.
+const told = {
+    Loans: ['.overview', '.loan', '.rate-moves'],
+    Budget: [
+        '.reach',
+        '.allowed',
+        '.fit',
+        '[aria-labelledby="builders-money"]',
+        '[aria-labelledby="later"]',
+    ],
+    Schedule: ['.main .home-line'],
+    Sheet: ['.paper'],
+    Check: ['.main .home-line'],
+};
+
+export async function an_estimate_says_so_beside_every_payment({server, context}) {
+    const page = await open_page(context, server.url);
+    for (const [name, parts] of Object.entries(told)) {
+        await view(page, name);
+        for (const part of parts) {
+            await until(
+                page,
+                (where) => /\$\d/.test(document.querySelector(where)?.textContent ?? ''),
+                part,
+            );
+            const words = plain_spaces(await page.textContent(part)).toLowerCase();
+            for (const beside of [
+                'estimate as of 24 november 2026',
+                'rates of 20 november 2026',
+                'not an approval',
+                'apr',
+                'years',
+                /down( payment|, |\s\()/,
+            ])
+                check(
+                    `${name}, ${part}: ${beside} stands there`,
+                    beside instanceof RegExp ? beside.test(words) : words.includes(beside),
+                    words.slice(0, 300),
+                );
+        }
+    }
+}
+
 export async function figures_of_every_view({cases, server, context}) {
     const page = await open_page(context, server.url);
     const {inquiry, hand, tour} = await bar_is(page, cases, 'first sight');

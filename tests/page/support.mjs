@@ -236,7 +236,7 @@ export async function until(page, holds, argument) {
         if (await page.evaluate(holds, argument)) return;
         await page.waitForTimeout(30);
     }
-    throw new Error(`in vain: ${holds}`);
+    throw new Error(`in vain: ${JSON.stringify(argument)} ${holds}`);
 }
 
 export async function settled(page) {
@@ -256,6 +256,18 @@ export async function kept(page) {
 export async function open_buyer(page, name) {
     await page.click('button:text-is("Open…")');
     await page.click(`.dialog .row-button:has(span:text-is("${name}"))`);
+    await settled(page);
+}
+
+/// Opens an inquiry as a file.
+export async function open_file(page, inquiry) {
+    await page.click('button:text-is("Open…")');
+    await page.setInputFiles('.file-button input', {
+        name: 'buyer.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(inquiry)),
+    });
+    await page.waitForSelector('.dialog', {state: 'detached'});
     await settled(page);
 }
 

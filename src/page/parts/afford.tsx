@@ -10,7 +10,7 @@ import {Rooms, limits_words} from './limits';
 import {Typed} from './loan_fields';
 import {Means} from './means';
 import {Reach} from './reach';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The options of a question that are set.
 export function options_set(asks: Record<string, string>, names: string[]): Options {
@@ -162,7 +162,7 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                         <p class="terms">
                             {dollars(one.scenario.monthly.total)} a month and{' '}
                             {dollars(one.scenario.cash.needed)} of cash there.{' '}
-                            {terms_words(one.terms)}
+                            {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
                         </p>
                     </>
                 ) : (

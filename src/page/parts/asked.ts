@@ -3,7 +3,7 @@ import {useLayoutEffect, useState} from 'preact/hooks';
 
 import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
-import {gone} from '../store';
+import {gone, lost} from '../store';
 
 export interface Asked<T> {
     answer: T | null; ///< the last that came, also while a newer one is under way
@@ -29,7 +29,7 @@ export function use_answer<T>(
             (error) => {
                 if (!wanted) return;
                 if (error instanceof Refused) set((was) => ({...was, problems: error.problems}));
-                else gone.value = true;
+                else lost();
             },
         );
         return () => {

@@ -1,15 +1,15 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
 import {closing_name, dollars, signed, unsigned} from '../figures';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The terms that stand beside the monthly figure.
 function Terms() {
-    const terms = tour.value!.scenario.terms;
+    const {heading, scenario} = tour.value!;
+    const {terms} = scenario;
     return (
         <p class="terms">
-            {terms.program_name}, {terms_words(terms)}. Estimate, not an approval or an offer to
-            lend.
+            {terms.program_name}, {terms_words(terms)}. {estimate_words(heading)}
         </p>
     );
 }

@@ -5,6 +5,7 @@ import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, term} from '../figures';
 import {without_means} from '../inquiry';
+import {without_money} from '../money';
 import {answered, buyer, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
@@ -12,7 +13,7 @@ import {CreditChart} from './credit_chart';
 import type {Named} from './credit_chart';
 import {Split} from './credit_split';
 import {Typed} from './loan_fields';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The amount to begin with: the one incentive that the inquiry uses, where there is one.
 function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
@@ -236,7 +237,17 @@ function Conditions({quote}: {quote: Quote | null}) {
     );
 }
 
-function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; instead: boolean}) {
+function Found({
+    answer,
+    one,
+    bare,
+    instead,
+}: {
+    answer: Credit;
+    one: CreditScenario;
+    bare: Inquiry;
+    instead: boolean;
+}) {
     const [key, choose] = useState('lowest_payment');
     const named = named_of(one, answer.years);
     const dot = /^frontier (\d+)$/.exec(key);
@@ -255,7 +266,7 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
             <p class="home-line">
                 {one.terms.name}: {dollars(one.without.monthly_now)} a month and{' '}
                 {dollars(one.without.cash_to_close)} to close without it. {terms_words(one.terms)}.{' '}
-                {cap_words(one)}
+                {estimate_words(tour.value!.heading)} {cap_words(one)}
             </p>
             <Bests named={named} chosen={chosen.key} choose={choose} />
             {!one.least_cash && (
@@ -270,7 +281,7 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
                     mix={chosen.mix}
                     amount={answer.amount}
                     years={over(answer.years, one)}
-                    inquiry={answered.value!}
+                    inquiry={bare}
                     scenario={one.terms.name}
                     instead={instead}
                 />
@@ -309,12 +320,13 @@ function Found({answer, one, instead}: {answer: Credit; one: CreditScenario; ins
 }
 
 export function BuildersMoney() {
-    const inquiry = without_means(answered.value);
-    const asks = buyer.value!.asks;
+    const {asks, uses: before} = buyer.value!;
+    const bare = without_money(answered.value!, before);
+    const inquiry = without_means(bare)!;
     const {answer: quote} = use_answer<Quote>('quote', inquiry);
-    const uses = (inquiry?.incentives ?? []).length > 0;
+    const uses = (inquiry.incentives ?? []).length > 0;
     const instead = uses && asks.instead !== 'no';
-    const amount = asks.amount ?? incentive_of(inquiry ?? {}, instead ? quote : null);
+    const amount = asks.amount ?? incentive_of(inquiry, instead ? quote : null);
     const hand = tour.value!.scenario.terms.name;
     const {answer, problems} = use_answer<Credit>('credit', amount ? inquiry : null, {
         amount,
@@ -347,7 +359,7 @@ export function BuildersMoney() {
                 </p>
             )}
             {amount && one && one.refusals.length === 0 && (
-                <Found answer={answer!} one={one} instead={instead} />
+                <Found answer={answer!} one={one} bare={bare} instead={instead} />
             )}
             {amount && answer && (
                 <Cautions texts={answer.cautions.filter((text) => !general.includes(text))} />

@@ -5,8 +5,9 @@ import type {Cash, Mix} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, size} from '../figures';
-import {splits_written, without_means} from '../inquiry';
-import {act, gone} from '../store';
+import {without_means} from '../inquiry';
+import {splits_written, stands_alike} from '../money';
+import {answered, gone, lost, use_money} from '../store';
 import {minus} from './terms';
 
 /// What the money goes to, with the member of the price or the pay that says how much.
@@ -63,13 +64,32 @@ async function held(
             if (found.available && same) return {next, why: ''};
         } catch (error) {
             if (!(error instanceof Refused)) throw error;
-            const {found, expected} = error.problems[0];
-            why = `The price book does not let its incentive be used so: ${found}; ${expected}.`;
+            why = `The price book does not let its incentive be used so: ${error.problems[0].found}.`;
         }
     }
     return {next: null, why};
 }
 
+/// What is looked for again whenever the inquiry changes or the program is back.
+function use_held(inquiry: Inquiry, scenario: string, mix: Mix, instead: boolean) {
+    const [can, know] = useState<{next: Inquiry | null; why: string} | null>(null);
+    useEffect(() => {
+        let wanted = true;
+        know(null);
+        held(inquiry, scenario, mix, instead).then(
+            (found) => {
+                if (wanted) know(found);
+            },
+            () => lost(),
+        );
+        return () => {
+            wanted = false;
+        };
+    }, [JSON.stringify([inquiry, scenario, mix, instead]), gone.value]);
+    return can;
+}
+
+/// The split into the inquiry, which is without the money, in place of how it is used now.
 function UseItSo({
     inquiry,
     scenario,
@@ -81,39 +101,42 @@ function UseItSo({
     mix: Mix;
     instead: boolean;
 }) {
-    const [can, know] = useState<{next: Inquiry | null; why: string} | null>(null);
-    useEffect(() => {
-        let wanted = true;
-        know(null);
-        held(inquiry, scenario, mix, instead).then(
-            (found) => {
-                if (wanted) know(found);
-            },
-            () => {
-                gone.value = true;
-            },
-        );
-        return () => {
-            wanted = false;
-        };
-    }, [JSON.stringify([inquiry, scenario, mix, instead])]);
-    if (can?.next && JSON.stringify(can.next) === JSON.stringify(inquiry))
-        return <p class="facts">This is as it is used now.</p>;
-    if (can && !can.next) return <p class="facts">{can.why}</p>;
+    const can = use_held(inquiry, scenario, mix, instead);
+    const now = answered.value!;
+    const as_now = can?.next && stands_alike(can.next, now, scenario);
     return (
-        <button
-            class="main-button"
-            disabled={!can?.next}
-            onClick={() =>
-                void act(can!.next!, {
-                    what: `The builder's money used so under ${scenario}`,
-                    touch: null,
-                    remarks: [],
-                })
-            }
-        >
-            Use it so
-        </button>
+        <div class="split-use">
+            {as_now ? (
+                <p class="facts">This is as it is used now.</p>
+            ) : can && !can.next ? (
+                <p class="facts">{can.why}</p>
+            ) : (
+                <button
+                    class="main-button"
+                    disabled={!can?.next}
+                    onClick={() =>
+                        use_money(
+                            inquiry,
+                            can!.next!,
+                            scenario,
+                            `The builder's money used so under ${scenario}`,
+                        )
+                    }
+                >
+                    Use it so
+                </button>
+            )}
+            {!stands_alike(inquiry, now, scenario) && (
+                <button
+                    class="step"
+                    onClick={() =>
+                        use_money(inquiry, inquiry, scenario, "The builder's money taken out again")
+                    }
+                >
+                    Take it out again
+                </button>
+            )}
+        </div>
     );
 }
 

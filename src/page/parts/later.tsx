@@ -9,7 +9,7 @@ import {answered, tour} from '../store';
 import {use_answer} from './asked';
 import {LaterCosts, way_words} from './later_costs';
 import {Select, Typed} from './loan_fields';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The levels that the builder can be asked for.
 function levels_of(option: Option): [string, string][] {
@@ -173,7 +173,7 @@ function Found({
             </ul>
             <p class="home-line">
                 {one.terms.name}: {dollars(one.monthly_without)} a month without it.{' '}
-                {terms_words(one.terms)}.
+                {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
             </p>
             <ul class="bests">
                 {one.ways.map((path) => (

@@ -16,7 +16,7 @@ import {
 } from './loan_fields';
 import type {Written} from './loan_fields';
 import {MonthBar, MonthParts} from './month_bar';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 function remove(index: number): void {
     const one = buyer.value!;
@@ -49,7 +49,9 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
             <p class="big-month">
                 <span class="big">{dollars(scenario.monthly.total)}</span> a month
             </p>
-            <p class="terms">{terms_words(scenario.terms)}</p>
+            <p class="terms">
+                {terms_words(scenario.terms)}. {estimate_words(tour.value!.heading)}
+            </p>
             <MonthBar monthly={scenario.monthly} widest={widest} />
         </div>
     );

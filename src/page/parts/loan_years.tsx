@@ -83,6 +83,10 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
     );
 }
 
+function soonest_first(overtakes: Compare['overtakes']): Compare['overtakes'] {
+    return [...overtakes].sort((a, b) => a.month - b.month);
+}
+
 export function Crossings({answer}: {answer: Compare}) {
     if (answer.overtakes.length === 0) return null;
     return (
@@ -93,7 +97,7 @@ export function Crossings({answer}: {answer: Compare}) {
                 home.
             </p>
             <ul class="crossings">
-                {answer.overtakes.map((one, i) => (
+                {soonest_first(answer.overtakes).map((one, i) => (
                     <li key={i}>
                         <span class="cross-when">from month {one.month}</span>
                         <span>

@@ -245,7 +245,6 @@ function facts_of(option: Option): string[] {
                 (option.quantity.unit === 'each' ? 'of them' : option.quantity.unit),
         );
     }
-    if (option.wish) facts.push(`wish ${option.wish}`);
     if (option.agreed) facts.push('in the contract already');
     if (option.cutoff) facts.push(`choose before: ${option.cutoff.toLowerCase()}`);
     if (option.work.length > 0)
@@ -291,6 +290,11 @@ function WishButton({option}: {option: Option}) {
     );
 }
 
+/// What an estimate is for that is of one alone.
+function each_words({quantity}: Option): string {
+    return quantity && quantity.unit !== 'each' ? ` a ${quantity.unit}` : ' each';
+}
+
 export function OptionCard({option}: {option: Option}) {
     const can = option.forms.filter((form) => form.state !== 'not to be had');
     const single = option.kind === 'upgrade' || option.kind === 'package';
@@ -325,7 +329,8 @@ export function OptionCard({option}: {option: Option}) {
             {option.note && <p class="note">{option.note}</p>}
             {option.later && (
                 <p class="note">
-                    After closing instead: about {short(option.later.estimate)}. {option.later.note}
+                    After closing instead: about {short(option.later.estimate)}
+                    {option.later.each && each_words(option)}. {option.later.note}
                 </p>
             )}
         </article>

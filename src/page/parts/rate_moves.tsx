@@ -1,8 +1,9 @@
 // What moves if the rate moves before the closing, and what a longer lock costs.
 import type {Shift, ShiftLock, ShiftRate} from '../answers';
 import {date, dollars, percent, plain, signed} from '../figures';
-import {answered} from '../store';
+import {answered, tour} from '../store';
 import {use_answer} from './asked';
+import {estimate_words, terms_words} from './terms';
 
 function RateRow({one}: {one: ShiftRate}) {
     const cell = one.cells[0];
@@ -45,7 +46,7 @@ export function RateMoves({scenario}: {scenario: string}) {
             <h3>If the rate moves before the closing</h3>
             <p class="home-line">
                 {one.terms.name}: every rate of the sheet moved by the same step. Only a lock keeps
-                a rate.
+                a rate. As it stands {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
             </p>
             <div class="scroll" tabIndex={0} role="region" aria-label="Month and cash by rate">
                 <table>

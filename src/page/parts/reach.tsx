@@ -3,7 +3,7 @@ import type {Afford, AffordScenario} from '../answers';
 import {dollars, size} from '../figures';
 import {take_in_hand} from '../store';
 import {limits_words} from './limits';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 
 /// The bar of one way to pay up to its highest price; the line is the home in hand.
 function ReachBar({price, home, widest}: {price: string | null; home: string; widest: number}) {
@@ -100,6 +100,7 @@ export function Reach({answer, home, hand}: {answer: Afford; home: string; hand:
                     on={one.terms.name === hand}
                 />
             ))}
+            <p class="facts">{estimate_words(answer.heading)}</p>
             <p class="overview-key">
                 <span>
                     <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">

@@ -1,6 +1,6 @@
 // The terms that stand beside every payment: rate, APR, term, down payment, what may change.
-import type {Terms} from '../answers';
-import {dollars, percent, term} from '../figures';
+import type {Heading, Terms} from '../answers';
+import {date, dollars, percent, term} from '../figures';
 
 /// "−0.125": a credit.
 export function minus(number: string): string {
@@ -31,5 +31,13 @@ export function terms_words(terms: Terms): string {
         `${terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'}, ${term(terms.months)}, ` +
         `${dollars(terms.down_payment)} down (${percent(terms.down_percent)})` +
         (changes ? `; ${changes}` : '')
+    );
+}
+
+/// What every payment and rate beside it is.
+export function estimate_words(heading: Heading): string {
+    return (
+        `Estimate as of ${date(heading.as_of)}, rates of ${date(heading.rates_date)}; not an ` +
+        'approval or an offer to lend.'
     );
 }

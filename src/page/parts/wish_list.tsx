@@ -3,8 +3,8 @@ import {useState} from 'preact/hooks';
 
 import type {Option} from '../answers';
 import {act, buyer, problems, tour} from '../store';
-import {id_of, in_order, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
-import type {Wish} from '../wishes';
+import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
+import type {Placed, Wish} from '../wishes';
 import {Typed} from './loan_fields';
 
 function options(): Option[] {
@@ -33,18 +33,24 @@ export function turn_wish(option: Option): void {
     if (wish) write(with_last(wishes, wish), `${option.name}: on the wish list`);
 }
 
-function Row({wishes, at}: {wishes: Wish[]; at: number}) {
-    const wish = wishes[at];
+/// What is wrong with a member of a wish.
+function wrong_in(place: number, member: string) {
+    return problems.value.find((one) => one.path?.startsWith(`/wishes/${place}/${member}`));
+}
+
+function Row({list, at}: {list: Placed[]; at: number}) {
+    const {wish, place} = list[at];
+    const wishes = wishes_of(buyer.value!.inquiry);
     const name = wish_name(wish);
     const move = (by: number) => {
-        const next = [...wishes];
+        const next = list.map((one) => one.wish);
         next.splice(at, 1);
         next.splice(at + by, 0, wish);
         write(in_order(next), `${name}: ${by < 0 ? 'dearer' : 'less dear'}`);
     };
     const set = (members: Partial<Wish>, what: string) =>
         write(
-            wishes.map((one, i) => (i === at ? {...one, ...members} : one)),
+            wishes.map((one, i) => (i === place ? {...one, ...members} : one)),
             what,
         );
     const option = options().find((one) => one.id === wish.option);
@@ -75,9 +81,7 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
                         label={`How much of ${name}`}
                         after={counted.unit}
                         value={String(wish.quantity ?? counted.usual ?? '')}
-                        wrong={problems.value.find((one) =>
-                            one.path?.startsWith(`/wishes/${at}/quantity`),
-                        )}
+                        wrong={wrong_in(place, 'quantity')}
                         change={(value) => set({quantity: value || undefined}, `${name}: ${value}`)}
                     />
                 )}
@@ -97,9 +101,7 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
                     label={`Worth of ${name}`}
                     before="worth"
                     value={wish.weight ?? ''}
-                    wrong={problems.value.find((one) =>
-                        one.path?.startsWith(`/wishes/${at}/weight`),
-                    )}
+                    wrong={wrong_in(place, 'weight')}
                     change={(value) => set({weight: value || undefined}, `${name}: worth`)}
                 />
             </span>
@@ -115,7 +117,7 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
                 <button
                     class="step"
                     aria-label={`${name}: less dear`}
-                    disabled={at + 1 === wishes.length}
+                    disabled={at + 1 === list.length}
                     onClick={() => move(1)}
                 >
                     ↓
@@ -125,7 +127,7 @@ function Row({wishes, at}: {wishes: Wish[]; at: number}) {
                     aria-label={`Take ${name} off`}
                     onClick={() =>
                         write(
-                            wishes.filter((_, i) => i !== at),
+                            wishes.filter((_, i) => i !== place),
                             `${name}: off the wish list`,
                         )
                     }
@@ -165,19 +167,19 @@ function Add({wishes}: {wishes: Wish[]}) {
 }
 
 export function WishList() {
-    const wishes = wishes_of(buyer.value!.inquiry);
+    const list = ranked(buyer.value!.inquiry);
     return (
         <>
-            {wishes.length === 0 ? (
+            {list.length === 0 ? (
                 <p class="note">No wish yet: add one here, or on the tour.</p>
             ) : (
                 <ol class="wish-list">
-                    {wishes.map((wish, at) => (
-                        <Row key={id_of(wish)} wishes={wishes} at={at} />
+                    {list.map(({wish}, at) => (
+                        <Row key={id_of(wish)} list={list} at={at} />
                     ))}
                 </ol>
             )}
-            <Add wishes={wishes} />
+            <Add wishes={list.map((one) => one.wish)} />
         </>
     );
 }

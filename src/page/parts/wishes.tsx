@@ -6,7 +6,7 @@ import {act, answered, buyer, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
 import {use_answer} from './asked';
 import {Typed} from './loan_fields';
-import {terms_words} from './terms';
+import {estimate_words, terms_words} from './terms';
 import {WishList} from './wish_list';
 
 function named(wish: FitWish): string {
@@ -167,7 +167,8 @@ function Chosen({home}: {home: FitHome}) {
             {scenario?.available && (
                 <p class="terms">
                     Then {dollars(home.price)}, {dollars(scenario.monthly.total)} a month,{' '}
-                    {dollars(scenario.cash.needed)} in cash. {terms_words(scenario.terms)}.
+                    {dollars(scenario.cash.needed)} in cash. {terms_words(scenario.terms)}.{' '}
+                    {estimate_words(tour.value!.heading)}
                 </p>
             )}
             {home.fits && <p class="facts">{proof(home)}</p>}

@@ -16,8 +16,10 @@ export function YearsChart({
     hand: string;
     title: string;
 }) {
+    const with_term = (name: string, words: string) =>
+        name.includes(words) ? name : `${name}, ${words}`;
     const lines = scenarios.map((one, index) => ({
-        name: `${one.terms.name}, ${term(one.terms.months)}`,
+        name: with_term(one.terms.name, term(one.terms.months)),
         points: ((one.available && one.curve) || []).map((point): [number, string] => [
             point.year,
             point[curve],

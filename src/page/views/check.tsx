@@ -7,8 +7,8 @@ import {date} from '../figures';
 import {file_name, hand_over} from '../files';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
-import {terms_words} from '../parts/terms';
-import {answered, gone, known, notice, tour} from '../store';
+import {estimate_words, terms_words} from '../parts/terms';
+import {answered, known, lost, notice, tour} from '../store';
 
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
@@ -72,7 +72,7 @@ async function save_workbook(scenario: string): Promise<void> {
         notice.value = `Saved as ${name}. It recomputes every figure from its formula.`;
     } catch (error) {
         if (error instanceof Refused) notice.value = error.problems[0]?.found ?? 'refused';
-        else gone.value = true;
+        else lost();
     }
 }
 
@@ -155,12 +155,13 @@ function Answer() {
 
 export function CheckView() {
     const has = known.value?.questions.some((one) => one.name === 'recheck') ?? false;
-    const terms = tour.value!.scenario.terms;
+    const {heading, scenario} = tour.value!;
+    const {terms} = scenario;
     return (
         <div class="check-page">
             <h2>Where each figure comes from</h2>
             <p class="home-line">
-                For the lender, under {terms.name}: {terms_words(terms)}.
+                For the lender, under {terms.name}: {terms_words(terms)}. {estimate_words(heading)}
             </p>
             {has ? (
                 <Answer />

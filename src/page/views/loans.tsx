@@ -12,7 +12,7 @@ import type {Written} from '../parts/loan_fields';
 import {Crossings, Points, Years} from '../parts/loan_years';
 import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
-import {terms_words} from '../parts/terms';
+import {estimate_words, terms_words} from '../parts/terms';
 import {act, answered, buyer, take_in_hand, tour} from '../store';
 
 function add(): void {
@@ -71,6 +71,7 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                     )}
                 </label>
             ))}
+            <p class="facts">{estimate_words(answer.heading)}</p>
             <p class="overview-key">
                 {month_parts
                     .filter(([key]) =>

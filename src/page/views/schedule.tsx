@@ -6,7 +6,7 @@ import {date, dollars, is_zero, month, size} from '../figures';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
-import {terms_words} from '../parts/terms';
+import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 
 function Months({rows}: {rows: Row[]}) {
@@ -215,7 +215,8 @@ export function ScheduleView() {
             {answer && terms && answer.scenario.available && (
                 <>
                     <p class="home-line">
-                        Loan of {dollars(answer.scenario.loan)}: {terms_words(terms)}. First payment{' '}
+                        Loan of {dollars(answer.scenario.loan)}: {terms_words(terms)}.{' '}
+                        {estimate_words(answer.heading)} First payment{' '}
                         {date(answer.scenario.first_payment)}. Touch a year for its months.
                     </p>
                     <Saves answer={answer} />

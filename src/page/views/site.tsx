@@ -1,6 +1,6 @@
 // The lots in a row along the street, as wide as they are, and the plans that fit them.
 import type {Lot, Plan, Site} from '../answers';
-import {is_zero, plain, short, signed, size} from '../figures';
+import {capital, is_zero, plain, short, signed, size} from '../figures';
 import {use_answer} from '../parts/asked';
 import {answered, move} from '../store';
 
@@ -182,7 +182,7 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
         <article class="option" aria-label={plan.name}>
             <h4 class="option-name">{plan.name}</h4>
             <p class="option-text">
-                {plan.style}, {plain(plan.square_feet)} sq ft, {plan.bedrooms} bedrooms,{' '}
+                {capital(plan.style)}, {plain(plan.square_feet)} sq ft, {plan.bedrooms} bedrooms,{' '}
                 {plan.bathrooms} baths. From {short(plan.base_price)}. {plan.note}
             </p>
             {!plan.fits && (

@@ -1,0 +1,115 @@
+// The builder's money in an inquiry: a split of it written in, and taken out again.
+import type {Mix} from './answers';
+import type {Inquiry} from './engine';
+import {is_zero} from './figures';
+import {copy} from './inquiry';
+
+/// How the name of a credit begins that stands for the money on top.
+const on_top = 'From the builder, for ';
+
+/// All that a split of the money can change.
+export interface Standing {
+    scenario: string;
+    rate?: unknown;
+    buydown?: unknown;
+    incentives?: unknown;
+    credits?: unknown;
+}
+
+/// The money put to use once: how things stood without it, and with it.
+export interface Use {
+    before: Standing;
+    after: Standing;
+}
+
+function loan_of(inquiry: Inquiry, scenario: string): any {
+    return (inquiry.scenarios ?? []).find((one: any) => one.name === scenario);
+}
+
+export function standing(inquiry: Inquiry, scenario: string): Standing {
+    const loan = loan_of(inquiry, scenario);
+    const {incentives, credits} = inquiry;
+    return copy({scenario, rate: loan?.rate, buydown: loan?.buydown, incentives, credits}) as any;
+}
+
+export function stands_alike(a: Inquiry, b: Inquiry, scenario: string): boolean {
+    return JSON.stringify(standing(a, scenario)) === JSON.stringify(standing(b, scenario));
+}
+
+function set(record: any, members: Record<string, unknown>): void {
+    for (const [name, value] of Object.entries(members)) {
+        if (value === undefined) delete record[name];
+        else record[name] = value;
+    }
+}
+
+/// The inquiry as it stood before the money was put to use, every other change kept: where a split
+/// is looked for and written, so that the same money is never counted twice. An inquiry that nobody
+/// remembers, out of a file, has its credits on top taken out.
+export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
+    const next = copy(inquiry);
+    const as_now = ({after}: Use) =>
+        JSON.stringify(after) === JSON.stringify(standing(inquiry, after.scenario));
+    const before = [...uses].reverse().find(as_now)?.before;
+    if (before) {
+        const {scenario, rate, buydown, incentives, credits} = copy(before);
+        set(next, {incentives, credits});
+        set(loan_of(next, scenario) ?? {}, {rate, buydown});
+    } else if (next.credits) {
+        next.credits = next.credits.filter((one: any) => !`${one.name}`.startsWith(on_top));
+        if (next.credits.length === 0) delete next.credits;
+    }
+    return next;
+}
+
+/// What goes into a loan for a split of a builder's money: its rate where it moves, its buydown.
+function with_split_loan(inquiry: Inquiry, scenario: string, mix: Mix): Inquiry {
+    const next = copy(inquiry);
+    const loan = next.scenarios.find((one: any) => one.name === scenario);
+    if (!is_zero(mix.pays.points)) loan.rate = {note: mix.rate};
+    delete loan.buydown;
+    if (mix.buydown !== 'none') loan.buydown = mix.buydown;
+    return next;
+}
+
+/// A split of a builder's money as an inquiry can hold it: in place of the one incentive that it
+/// uses, as uses of that incentive; on top, as credits. The engine says whether it comes to the same.
+export function splits_written(
+    inquiry: Inquiry,
+    scenario: string,
+    mix: Mix,
+    instead: boolean,
+): Inquiry[] {
+    const loan = with_split_loan(inquiry, scenario, mix);
+    const amounts: [string, string][] = [
+        ['points', mix.pays.points],
+        ['temporary buydown', mix.pays.buydown],
+        ['closing costs', mix.pays.closing_costs],
+        ['prepaids', mix.pays.prepaids],
+    ];
+    const paid = amounts.filter(([, amount]) => !is_zero(amount));
+    if (!instead) {
+        if (!is_zero(mix.off_price)) return [];
+        const credits = paid.map(([use, amount]) => ({
+            name: `${on_top}${use}`,
+            from: 'builder',
+            amount,
+            uses: [use],
+        }));
+        return [{...loan, credits: [...(loan.credits ?? []), ...credits]}];
+    }
+    const ids = new Set<string>((inquiry.incentives ?? []).map((one: any) => one.id));
+    if (ids.size !== 1) return [];
+    const [id] = ids;
+    // Closing costs come last and take what is left: they pay prepaids too.
+    const first = paid.filter(([use]) => use === 'points' || use === 'temporary buydown');
+    const rest = paid.length > first.length ? [{id, use: 'closing costs'}] : [];
+    return ['options', 'price'].map((use) => ({
+        ...loan,
+        incentives: [
+            ...(is_zero(mix.off_price) ? [] : [{id, use, amount: mix.off_price}]),
+            ...first.map(([to, amount]) => ({id, use: to, amount})),
+            ...rest,
+        ],
+    }));
+}
