@@ -88,6 +88,7 @@ void Question::describe(const LoanFigures& f) {
     const bool insured = program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
     if (insured && rules_.single_premium != nullptr) {
         out_.upfront_name = program.annual_name + ", single premium";
+        out_.is_single_premium = true;
     } else if (!f.financed_fee.is_zero()) {
         out_.upfront_name = program.upfront_name;
     }

@@ -378,7 +378,8 @@ std::vector<Credit> incentive_credits(const PricedHome& home) {
     };
     add(home.points_credit, {CreditUse::points});
     add(home.buydown_credit, {CreditUse::buydown});
-    add(home.closing_credit, {CreditUse::closing_costs, CreditUse::prepaids});
+    add(home.closing_credit,
+        {CreditUse::closing_costs, CreditUse::prepaids, CreditUse::upfront_fee});
     return credits;
 }
 

@@ -67,6 +67,7 @@ export interface Scenario {
         name: string;
         first_monthly: string;
         payments: number;
+        paid_up: boolean;
         last_date: string | null;
         whole_term: boolean;
         on_request_payment: number;
@@ -512,7 +513,14 @@ export interface Mix {
     points: string;
     apr: string | null;
     buydown: string;
-    pays: {points: string; buydown: string; closing_costs: string; prepaids: string};
+    paid_in_cash: 'none' | 'upfront fee' | 'single premium';
+    pays: {
+        points: string;
+        buydown: string;
+        closing_costs: string;
+        upfront_fee: string;
+        prepaids: string;
+    };
     without_use: string;
     over_cap: string;
     loan: string;

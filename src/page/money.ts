@@ -12,6 +12,8 @@ export interface Standing {
     scenario: string;
     rate?: unknown;
     buydown?: unknown;
+    fee?: unknown;
+    mi_premium?: unknown;
     incentives?: unknown;
     credits?: unknown;
 }
@@ -29,7 +31,8 @@ function loan_of(inquiry: Inquiry, scenario: string): any {
 export function standing(inquiry: Inquiry, scenario: string): Standing {
     const loan = loan_of(inquiry, scenario);
     const {incentives, credits} = inquiry;
-    return copy({scenario, rate: loan?.rate, buydown: loan?.buydown, incentives, credits}) as any;
+    const {rate, buydown, fee, mi_premium} = loan ?? {};
+    return copy({scenario, rate, buydown, fee, mi_premium, incentives, credits}) as any;
 }
 
 export function stands_alike(a: Inquiry, b: Inquiry, scenario: string): boolean {
@@ -52,9 +55,9 @@ export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
         JSON.stringify(after) === JSON.stringify(standing(inquiry, after.scenario));
     const before = [...uses].reverse().find(as_now)?.before;
     if (before) {
-        const {scenario, rate, buydown, incentives, credits} = copy(before);
+        const {scenario, rate, buydown, fee, mi_premium, incentives, credits} = copy(before);
         set(next, {incentives, credits});
-        set(loan_of(next, scenario) ?? {}, {rate, buydown});
+        set(loan_of(next, scenario) ?? {}, {rate, buydown, fee, mi_premium});
     } else if (next.credits) {
         next.credits = next.credits.filter((one: any) => !`${one.name}`.startsWith(on_top));
         if (next.credits.length === 0) delete next.credits;
@@ -62,13 +65,16 @@ export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
     return next;
 }
 
-/// What goes into a loan for a split of a builder's money: its rate where it moves, its buydown.
+/// What goes into a loan for a split of a builder's money: its rate where it moves, its buydown, what
+/// is paid in cash.
 function with_split_loan(inquiry: Inquiry, scenario: string, mix: Mix): Inquiry {
     const next = copy(inquiry);
     const loan = next.scenarios.find((one: any) => one.name === scenario);
     if (!is_zero(mix.pays.points)) loan.rate = {note: mix.rate};
     delete loan.buydown;
     if (mix.buydown !== 'none') loan.buydown = mix.buydown;
+    if (mix.paid_in_cash === 'upfront fee') loan.fee = 'cash';
+    if (mix.paid_in_cash === 'single premium') loan.mi_premium = 'single';
     return next;
 }
 
@@ -85,6 +91,7 @@ export function splits_written(
         ['points', mix.pays.points],
         ['temporary buydown', mix.pays.buydown],
         ['closing costs', mix.pays.closing_costs],
+        ['upfront fee', mix.pays.upfront_fee],
         ['prepaids', mix.pays.prepaids],
     ];
     const paid = amounts.filter(([, amount]) => !is_zero(amount));
@@ -101,7 +108,7 @@ export function splits_written(
     const ids = new Set<string>((inquiry.incentives ?? []).map((one: any) => one.id));
     if (ids.size !== 1) return [];
     const [id] = ids;
-    // Closing costs come last and take what is left: they pay prepaids too.
+    // Closing costs come last and take what is left: they pay an upfront fee and prepaids too.
     const first = paid.filter(([use]) => use === 'points' || use === 'temporary buydown');
     const rest = paid.length > first.length ? [{id, use: 'closing costs'}] : [];
     return ['options', 'price'].map((use) => ({

@@ -8,13 +8,19 @@
 namespace quoin {
 namespace {
 
-Json mix_json(const CreditMix& mix) {
+/// What of the loan's is paid in cash at closing that would else be financed or paid monthly.
+const char* paid_in_cash(const CreditMix& mix, const CreditScenario& s) {
+    if (!mix.fee_in_cash) return "none";
+    return s.is_single_premium ? "single premium" : "upfront fee";
+}
+
+Json mix_json(const CreditMix& mix, const CreditScenario& s) {
     Json json = {{"off_price", mix.off_price.text()},
                  {"rate", mix.rate.text()},
                  {"points", mix.points.value().text()},
                  {"apr", mix.apr ? Json(fixed(mix.apr->percent(), 3)) : Json(nullptr)},
                  {"buydown", buydown_name(mix.buydown)},
-                 {"fee_in_cash", mix.fee_in_cash},
+                 {"paid_in_cash", paid_in_cash(mix, s)},
                  {"pays",
                   {{"points", mix.pays[CreditUse::points].text()},
                    {"buydown", mix.pays[CreditUse::buydown].text()},
@@ -39,7 +45,7 @@ Json mix_json(const CreditMix& mix) {
 
 Json pure_json(const CreditPure& pure, const CreditScenario& s, const CreditAsk& ask) {
     Json json = {{"use", std::string(key_of(pure.way))}, {"name", use_name(pure, s)}};
-    json["mix"] = pure.mix ? mix_json(*pure.mix) : Json(nullptr);
+    json["mix"] = pure.mix ? mix_json(*pure.mix, s) : Json(nullptr);
     json["why_not"] = pure.mix ? Json(nullptr) : Json(why_not(pure, ask));
     return json;
 }
@@ -53,14 +59,14 @@ Json scenario_json(const CreditScenario& s, const CreditAsk& ask) {
                                              {"taken", s.cap_taken.text()},
                                              {"concessions_alone", s.cap_on_concessions}})
                                      : Json(nullptr);
-    json["without"] = mix_json(s.today);
+    json["without"] = mix_json(s.today, s);
     json["each_use"] = Json::array();
     for (const CreditPure& pure : s.pure) json["each_use"].push_back(pure_json(pure, s, ask));
-    json["lowest_payment"] = mix_json(s.lowest_payment);
-    json["least_cash"] = s.cash_is_given ? Json(nullptr) : mix_json(s.least_cash);
-    json["least_cost"] = mix_json(s.least_cost);
+    json["lowest_payment"] = mix_json(s.lowest_payment, s);
+    json["least_cash"] = s.cash_is_given ? Json(nullptr) : mix_json(s.least_cash, s);
+    json["least_cost"] = mix_json(s.least_cost, s);
     json["frontier"] = Json::array();
-    for (const CreditMix& mix : s.frontier) json["frontier"].push_back(mix_json(mix));
+    for (const CreditMix& mix : s.frontier) json["frontier"].push_back(mix_json(mix, s));
     return json;
 }
 

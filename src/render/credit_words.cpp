@@ -75,8 +75,8 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
 std::vector<std::string> credit_cautions(const CreditAnswer& answer) {
     std::vector<std::string> notes{
         "The money comes on top of the incentives and credits that the inquiry uses already, and "
-        "the cap is on all of them together. It pays points first, then the buydown, a fee or "
-        "premium in cash, closing costs, prepaids; never a down payment. In no mix does the buyer "
+        "the cap is on all of them together. It pays points first, then the buydown, closing "
+        "costs, prepaids, a fee or premium in cash; never a down payment. In no mix does the buyer "
         "put more of their own "
         "into costs and points than without it. Money that options are credited with makes the "
         "price less and is reckoned as off the price.",

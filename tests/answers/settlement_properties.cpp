@@ -390,7 +390,8 @@ TEST_CASE("A quoted point costs a hundredth of the loan and raises the APR, not 
             }
             const CostOfCredit less = cost_of_credit(rules, without);
             const CostOfCredit more = cost_of_credit(rules, with);
-            const Money sellers = with.credits.sellers_points; // 12 CFR 1026.4(c)(5)
+            const Money sellers = // 12 CFR 1026.4(c)(5)
+                with.credits.sellers_points - without.credits.sellers_points;
             REQUIRE(more.finance_charge - less.finance_charge == with.cash.points - sellers);
             REQUIRE((more.apr.value() > less.apr.value()) == (sellers < with.cash.points));
         });

@@ -89,8 +89,8 @@ A third down: $6,015.72 a month without it. A short loan: 6.000 % note rate, 1.0
    $1,269.00    6.000 %   6.001 %     none   $1,230.06  $5,904.92   $35,000.00  $105,859.02
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
-costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+on all of them together. It pays points first, then the buydown, closing costs, prepaids, a fee or
+premium in cash; never a down payment. In no mix does the buyer put more of their own into costs and
 points than without it. Money that options are credited with makes the price less and is reckoned as
 off the price.
 
@@ -178,8 +178,8 @@ Conventional, 5 % down, 30 years: $3,957.34 a month without it. Conventional fix
    $7,720.00    6.375 %   6.849 %     none   $2,279.91  $3,896.59   $24,497.00  $693,366.32
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
-costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+on all of them together. It pays points first, then the buydown, closing costs, prepaids, a fee or
+premium in cash; never a down payment. In no mix does the buyer put more of their own into costs and
 points than without it. Money that options are credited with makes the price less and is reckoned as
 off the price.
 
@@ -273,8 +273,8 @@ Conventional, 3 % down: $3,550.09 a month without it. Conventional fixed: 6.500 
    $1,272.00    6.500 %   7.817 %     none   $8,727.18  $3,538.80   $11,834.00  $655,043.20
 
 The money comes on top of the incentives and credits that the inquiry uses already, and the cap is
-on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing
-costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and
+on all of them together. It pays points first, then the buydown, closing costs, prepaids, a fee or
+premium in cash; never a down payment. In no mix does the buyer put more of their own into costs and
 points than without it. Money that options are credited with makes the price less and is reckoned as
 off the price.
 

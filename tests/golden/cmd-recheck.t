@@ -6,7 +6,7 @@ Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
 A third down: $6,015.72 a month. A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1
 year, $35,000.00 down (33.94 %), LTV 66.06 %, 60-day lock
-90 figures, each reckoned a second time from its formula in exact fractions: all agree to the last
+91 figures, each reckoned a second time from its formula in exact fractions: all agree to the last
 digit. Roundings are numbered as in docs/roundings.md.
 
 The home
@@ -269,11 +269,19 @@ Credits and the cash to close
         with credit: incentive $1,200.00; of it for closing costs $900.00; prepaid interest
         $192.95; bills prepaid $296.99; escrow, first deposit $383.59; the most that they may give
         $3,093.60
+  of it for the upfront fee: $0.00
+      = the least of (credit: incentive − (of it for closing costs + of it for prepaids and
+        escrow); 0 − 0; the most that they may give − (of it for closing costs + of it for
+        prepaids and escrow))
+        with credit: incentive $1,200.00; of it for closing costs $900.00; of it for prepaids and
+        escrow $300.00; the most that they may give $3,093.60
   credits used: $1,200.00
-      = of it for closing costs + of it for prepaids and escrow
-        with of it for closing costs $900.00; of it for prepaids and escrow $300.00
+      = of it for closing costs + of it for prepaids and escrow + of it for the upfront fee
+        with of it for closing costs $900.00; of it for prepaids and escrow $300.00; of it for the
+        upfront fee $0.00
   points and upfront fees that interested parties pay: $0.00
-      = 0
+      = of it for the upfront fee
+        with of it for the upfront fee $0.00
   cash needed: $36,254.73
       = down payment + points (a credit if negative, up to the closing costs) + closing costs of
         the buyer + prepaid interest + bills prepaid + escrow, first deposit − credits used
@@ -2763,15 +2771,38 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
+          "id": "credit_1_use_3",
+          "name": "of it for the upfront fee",
+          "unit": "dollars",
+          "value": "0.00",
+          "shown": "$0.00",
+          "formula": "the least of (credit: incentive − (of it for closing costs + of it for prepaids and escrow); upfront fee paid in cash − 0; the most that they may give − (of it for closing costs + of it for prepaids and escrow))",
+          "inputs": [
+            "credit_1",
+            "credit_1_use_1",
+            "credit_1_use_2",
+            "upfront_in_cash",
+            "contribution_cap"
+          ],
+          "rounding": null,
+          "rule": null,
+          "effective": null,
+          "until": null,
+          "status": null,
+          "source": null,
+          "agrees": true
+        },
+        {
           "id": "credits",
           "name": "credits used",
           "unit": "dollars",
           "value": "5848.50",
           "shown": "$5,848.50",
-          "formula": "of it for closing costs + of it for prepaids and escrow",
+          "formula": "of it for closing costs + of it for prepaids and escrow + of it for the upfront fee",
           "inputs": [
             "credit_1_use_1",
-            "credit_1_use_2"
+            "credit_1_use_2",
+            "credit_1_use_3"
           ],
           "rounding": null,
           "rule": null,
@@ -2787,8 +2818,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "0.00",
           "shown": "$0.00",
-          "formula": "0",
-          "inputs": [],
+          "formula": "of it for the upfront fee",
+          "inputs": [
+            "credit_1_use_3"
+          ],
           "rounding": null,
           "rule": null,
           "effective": null,
@@ -3114,7 +3147,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
   ],
-  "figures": 143,
+  "figures": 144,
   "differences": 0,
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -120,8 +120,8 @@ FHA, 3.5 % down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA-insure
   What a lock of 5.875 % costs (* the one chosen)
                                                        points at    cash against
   lock          taken now ends                      today's rate  the chosen one
-  30 days     24 December 2026  before the closing        -0.750      -$2,922.34
-  60 days      23 January 2027  before the closing        -0.625      -$2,922.34
+  30 days     24 December 2026  before the closing        -0.750      -$2,922.56
+  60 days      23 January 2027  before the closing        -0.625      -$2,922.56
   180 days *       23 May 2027                             0.000           $0.00
   270 days      21 August 2027                             0.500      +$2,443.23
 

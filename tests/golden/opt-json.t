@@ -2714,7 +2714,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
-        "fee_in_cash": false,
+        "paid_in_cash": "none",
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
@@ -2748,7 +2748,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
             "points": "1",
             "apr": "7.739",
             "buydown": "none",
-            "fee_in_cash": false,
+            "paid_in_cash": "none",
             "pays": {
               "points": "0.00",
               "buydown": "0.00",
@@ -2783,7 +2783,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
             "points": "1",
             "apr": "7.739",
             "buydown": "none",
-            "fee_in_cash": false,
+            "paid_in_cash": "none",
             "pays": {
               "points": "0.00",
               "buydown": "0.00",
@@ -2846,7 +2846,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
-        "fee_in_cash": false,
+        "paid_in_cash": "none",
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
@@ -2876,7 +2876,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "6.001",
         "buydown": "none",
-        "fee_in_cash": false,
+        "paid_in_cash": "none",
         "pays": {
           "points": "668.51",
           "buydown": "0.00",
@@ -2906,7 +2906,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "points": "1",
         "apr": "7.739",
         "buydown": "none",
-        "fee_in_cash": false,
+        "paid_in_cash": "none",
         "pays": {
           "points": "0.00",
           "buydown": "0.00",
@@ -2937,7 +2937,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "7.739",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "0.00",
             "buydown": "0.00",
@@ -2967,7 +2967,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.911",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "313.00",
             "buydown": "0.00",
@@ -2997,7 +2997,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.099",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "625.00",
             "buydown": "0.00",
@@ -3027,7 +3027,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "665.58",
             "buydown": "0.00",
@@ -3057,7 +3057,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "668.50",
             "buydown": "0.00",
@@ -3087,7 +3087,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "points": "1",
           "apr": "6.001",
           "buydown": "none",
-          "fee_in_cash": false,
+          "paid_in_cash": "none",
           "pays": {
             "points": "668.51",
             "buydown": "0.00",
@@ -3115,7 +3115,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     }
   ],
   "cautions": [
-    "The money comes on top of the incentives and credits that the inquiry uses already, and the cap is on all of them together. It pays points first, then the buydown, a fee or premium in cash, closing costs, prepaids; never a down payment. In no mix does the buyer put more of their own into costs and points than without it. Money that options are credited with makes the price less and is reckoned as off the price.",
+    "The money comes on top of the incentives and credits that the inquiry uses already, and the cap is on all of them together. It pays points first, then the buydown, closing costs, prepaids, a fee or premium in cash; never a down payment. In no mix does the buyer put more of their own into costs and points than without it. Money that options are credited with makes the price less and is reckoned as off the price.",
     "Cost is what has been spent and is still owed: cash, payments less what a buydown pays of them, insurance, taxes, dues, and the balance. The month is the settled one, now and after three years. Money off the price comes in whole dollars; between the amounts told the figures run evenly.",
     "Where such money depends on a lender, a title company or a date, its conditions say so. You may choose any lender, and then may have to go without it: compare the whole cost.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -300,6 +300,36 @@ export async function budget_money_put_to_use({cases, server, context}) {
     );
 }
 
+export async function budget_money_pays_a_premium({cases, server, context}) {
+    const page = await open_budget(context, server);
+    const {inquiry} = await kept(page);
+    await page.getByLabel('In place of the incentives').setChecked(false);
+    for (const [name, member, value, words] of [
+        ['Conventional, 10 % down, 15 years', 'mi_premium', 'single', 'single premium'],
+        ['FHA, 3.5 % down, 30 years', 'fee', 'cash', 'Upfront mortgage insurance premium'],
+    ]) {
+        await page.getByLabel('Way to pay in hand').selectOption(name);
+        await type(page, 'The builder gives', '9600');
+        const answer = ask(cases, 'credit', inquiry, credit_options(name, '9600', false));
+        const use = of_hand(answer, name).each_use.find((one) => one.use === 'upfront_fee');
+        check(`${name}: ${words}`, use.name.includes(words), use.name);
+        await split(page, `All to ${use.name}`);
+        await put_to_use(page, use.mix, use.name);
+        const written = (await kept(page)).inquiry;
+        const now = written.scenarios.find((one) => one.name === name);
+        equal(`${name}: ${member}`, now[member], value);
+        const uses = written.credits.map((one) => one.uses.join()).join('; ');
+        equal(`${name}: one credit`, uses, 'upfront fee');
+        await page.click('button:text-is("Take it out again")');
+        await reads(page, '.last', 'taken out again');
+        equal(
+            `${name}: as it was`,
+            JSON.stringify((await kept(page)).inquiry),
+            JSON.stringify(inquiry),
+        );
+    }
+}
+
 const split = (page, name) => page.click(`.mix-button:text-is("${name}")`);
 
 export async function budget_money_used_again_takes_the_place(task) {

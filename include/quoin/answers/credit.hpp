@@ -79,6 +79,7 @@ struct CreditScenario {
     bool cash_is_given = false;      ///< the down payment takes all the cash: it is never less
     bool rate_is_given = false;      ///< quoted elsewhere: there is no ladder to go down
     std::string upfront_name;        ///< of what is paid in the last way; empty: nothing is
+    bool is_single_premium = false;  ///< that is mortgage insurance paid up
     CreditMix today;                 ///< without the money
     std::vector<CreditPure> pure;
     std::vector<CreditMix> frontier; ///< none is better in month, cash and cost at once

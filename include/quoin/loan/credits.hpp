@@ -21,10 +21,10 @@ enum class CreditFrom { builder, seller, lender, program };
 }
 
 /// What a credit may pay, in the order in which it is used.
-enum class CreditUse { points, buydown, upfront_fee, closing_costs, prepaids, down_payment };
-inline constexpr std::array credit_uses{CreditUse::points,      CreditUse::buydown,
-                                        CreditUse::upfront_fee, CreditUse::closing_costs,
-                                        CreditUse::prepaids,    CreditUse::down_payment};
+enum class CreditUse { points, buydown, closing_costs, prepaids, upfront_fee, down_payment };
+inline constexpr std::array credit_uses{CreditUse::points,        CreditUse::buydown,
+                                        CreditUse::closing_costs, CreditUse::prepaids,
+                                        CreditUse::upfront_fee,   CreditUse::down_payment};
 /// Whether VA counts what an interested party pays as a concession: not closing costs, nor points
 /// (VA Lenders Handbook, chapter 8).
 [[nodiscard]] constexpr bool is_concession(CreditUse use) {

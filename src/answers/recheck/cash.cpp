@@ -266,9 +266,9 @@ class Allotment {
     };
     static constexpr Use order[] = {{CreditUse::points, "points"},
                                     {CreditUse::buydown, "the buydown"},
-                                    {CreditUse::upfront_fee, "the upfront fee"},
                                     {CreditUse::closing_costs, "closing costs"},
                                     {CreditUse::prepaids, "prepaids and escrow"},
+                                    {CreditUse::upfront_fee, "the upfront fee"},
                                     {CreditUse::down_payment, "the down payment"}};
 
     void add_cap() {

@@ -214,7 +214,7 @@ function cap_words(one: CreditScenario): string {
     return (
         `Interested parties may give ${percent(cap.percent)} of the ${cap.of}, ` +
         dollars(cap.amount) +
-        (cap.concessions_alone ? ', prepaids and buydowns alone counted' : '') +
+        (cap.concessions_alone ? ', prepaids, buydowns and the funding fee alone counted' : '') +
         (is_zero(cap.taken) ? '.' : `; ${dollars(cap.taken)} of it is taken already.`)
     );
 }
@@ -309,7 +309,8 @@ function Found({
                             key: `frontier ${i}`,
                             name:
                                 `${dollars(mix.off_price)} off the price` +
-                                (mix.buydown === 'none' ? '' : `, ${mix.buydown} buydown`),
+                                (mix.buydown === 'none' ? '' : `, ${mix.buydown} buydown`) +
+                                (mix.paid_in_cash === 'none' ? '' : `, ${mix.paid_in_cash}`),
                             mix,
                         }),
                     )}
@@ -342,8 +343,8 @@ export function BuildersMoney() {
                 What the builder's money can do
             </h3>
             <p class="group-says">
-                The same money off the price, into closing costs, into points or into a temporary
-                buydown; by itself and split.
+                The same money off the price, into closing costs, points, a temporary buydown, or an
+                upfront fee or insurance premium paid in cash; by itself and split.
             </p>
             <Fields amount={amount} instead={instead} uses={uses} />
             {uses && <Conditions quote={quote} />}

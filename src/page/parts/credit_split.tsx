@@ -10,6 +10,11 @@ import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
 import {minus} from './terms';
 
+/// The cents of a financed fee are in cash too.
+function fee_name(mix: Mix): string {
+    return mix.paid_in_cash === 'none' ? 'upfront fee' : `${mix.paid_in_cash}, in cash`;
+}
+
 /// What the money goes to, with the member of the price or the pay that says how much.
 function shares_of(mix: Mix): [string, string, string][] {
     const shares: [string, string, string][] = [
@@ -17,6 +22,7 @@ function shares_of(mix: Mix): [string, string, string][] {
         ['points', `points: ${percent(mix.rate)} at ${minus(mix.points)} points`, mix.pays.points],
         ['buydown', `${mix.buydown} temporary buydown`, mix.pays.buydown],
         ['closing_costs', 'closing costs', mix.pays.closing_costs],
+        ['upfront_fee', fee_name(mix), mix.pays.upfront_fee],
         ['prepaids', 'prepaids', mix.pays.prepaids],
         ['without_use', 'finds nothing left to pay', mix.without_use],
         ['over_cap', 'lost to the cap', mix.over_cap],

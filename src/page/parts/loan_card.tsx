@@ -27,6 +27,7 @@ function remove(index: number): void {
 
 function insurance_words(scenario: Scenario): string {
     const insurance = scenario.mortgage_insurance;
+    if (insurance.paid_up) return 'paid up at closing';
     if (insurance.payments === 0) return 'none';
     if (insurance.whole_term) return 'for the whole loan';
     const asked = insurance.on_request_date

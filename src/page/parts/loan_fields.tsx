@@ -254,7 +254,10 @@ export function to_program(index: number, written: Written, program: Program): v
         years: months / 12,
         rate: {points: '0'},
     };
-    if (program.kind !== 'conventional') members.mi_ends = undefined;
+    if (program.kind !== 'conventional') {
+        members.mi_ends = undefined;
+        members.mi_premium = undefined;
+    }
     if (program.kind !== 'va') members.use = undefined;
     if (!program.upfront_fee) members.fee = undefined;
     edit(index, members, program.name);
@@ -316,6 +319,23 @@ export function More({
                 />
             )}
             {program?.kind === 'conventional' && (
+                <Select
+                    label="Mortgage insurance is paid"
+                    value={written.mi_premium ?? 'monthly'}
+                    choices={[
+                        ['monthly', 'with each payment'],
+                        ['single', 'at closing, in a single premium'],
+                    ]}
+                    change={(value) =>
+                        edit(
+                            index,
+                            {mi_premium: value === 'single' ? value : undefined},
+                            'premium of mortgage insurance',
+                        )
+                    }
+                />
+            )}
+            {program?.kind === 'conventional' && written.mi_premium !== 'single' && (
                 <Select
                     label="Mortgage insurance ends"
                     value={written.mi_ends ?? 'automatic'}
