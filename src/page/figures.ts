@@ -90,3 +90,8 @@ export function size(amount: string | null | undefined): number {
 export function capital(words: string): string {
     return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
+
+/// A name that is not broken before its percent sign.
+export function unbroken(name: string): string {
+    return name.replace(/ %/g, '\u00a0%');
+}

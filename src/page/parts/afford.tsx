@@ -118,7 +118,7 @@ function Homes({one}: {one: AffordScenario}) {
                                 <span class="faint">
                                     elevation {elevation} on lot {each.lot}
                                     {each.homes > 1 &&
-                                        `; ${each.homes} pairs of elevation and lot fit`}
+                                        `; ${each.homes} combinations of elevation and lot`}
                                 </span>
                             </button>
                         </li>

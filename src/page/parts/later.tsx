@@ -3,7 +3,7 @@ import {useState} from 'preact/hooks';
 
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
 import type {Options} from '../engine';
-import {dollars, signed} from '../figures';
+import {dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
@@ -117,8 +117,12 @@ function Taken({path, estimate, month}: {path: LaterPath; estimate: string; mont
         <>
             <span class="best-figure">{signed(path.a_month)} a month</span>
             <span class="faint">
-                {path.months > 0 && `for ${path.months} months; `}
-                {signed(path.at_closing)} at closing
+                {[
+                    path.months > 0 && `for ${path.months} months`,
+                    !is_zero(path.at_closing) && `${signed(path.at_closing)} at closing`,
+                ]
+                    .filter(Boolean)
+                    .join('; ')}
             </span>
         </>
     );

@@ -1,7 +1,7 @@
 // The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
 import {month_parts} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
-import {date, dollars, is_zero, percent, plain, term} from '../figures';
+import {date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
@@ -166,7 +166,7 @@ function Months({answer}: {answer: Quote}) {
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {one.terms.name}
+                                    {unbroken(one.terms.name)}
                                 </th>
                             ))}
                         </tr>
