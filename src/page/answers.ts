@@ -392,12 +392,26 @@ export interface ShiftLock {
     extra_cash: string | null;
 }
 
+export interface ShiftIncome {
+    by: string;
+    income: string;
+    front: string | null;
+    back: string | null;
+    within: boolean;
+    highest_rate: {to_a_thousandth: string | null; in_steps: string | null};
+}
+
 export interface Shift {
     scenarios: {
         terms: Terms;
         refusals: Refusal[];
         rates: ShiftRate[];
         locks: ShiftLock[];
+        ratios: {
+            least_income: string;
+            least_income_automated: string | null;
+            incomes: ShiftIncome[];
+        } | null;
     }[];
 }
 
@@ -419,7 +433,13 @@ export interface Room {
 
 export interface AffordScenario {
     terms: Terms;
-    ratios: {front: string | null; back: string; status: string; source: string} | null;
+    ratios: {
+        front: string | null;
+        back: string;
+        passed_by: string | null; ///< why a ratio over the limit is let pass, in words
+        status: string;
+        source: string;
+    } | null;
     residual_income: {tested: boolean; words: string; status: string; source: string} | null;
     price: string | null;
     least_price?: string; ///< that was tried, where no price fits: the rooms are of it

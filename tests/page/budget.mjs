@@ -138,6 +138,32 @@ export async function budget_means_are_the_command_lines({cases, server, context
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
 }
 
+export async function budget_income_moves_are_the_command_lines({cases, server, context}) {
+    const page = await open_budget(context, server);
+    await type(page, 'Gross income a month', '9000');
+    const {inquiry, hand} = await kept(page);
+    await page.click('summary:text-is("If the income changes before the closing")');
+    const {ratios} = of_hand(ask(cases, 'shift', inquiry, []), hand);
+    await reads(page, '.incomes', money(ratios.incomes[0].income));
+    const rows = await page.$$eval('.incomes tbody tr', (list) =>
+        list.map((row) => [...row.cells].map((cell) => cell.textContent.replace(/\u00a0/g, ' '))),
+    );
+    equal('a row for each income', rows.length, ratios.incomes.length);
+    for (const [i, one] of ratios.incomes.entries()) {
+        const rate = one.highest_rate.to_a_thousandth;
+        const [income, front, back, within, up_to] = rows[i];
+        check(`income ${one.by}`, income.startsWith(money(one.income)), income);
+        equal(`housing at ${one.by}`, front, `${one.front} %`);
+        equal(`with debts at ${one.by}`, back, `${one.back} %`);
+        equal(`within at ${one.by}`, within, one.within ? 'within' : 'over');
+        equal(`rate at ${one.by}`, up_to, rate ? `${rate} %` : 'no rate');
+    }
+    await reads(page, 'section[aria-labelledby="afford"]', money(ratios.least_income));
+    await type(page, 'Gross income a month', '');
+    await reads(page, 'section[aria-labelledby="afford"]', 'Type an income to see it');
+    check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
+}
+
 export async function budget_credit_is_the_command_lines({cases, server, context}) {
     const page = await open_budget(context, server);
     const {inquiry, hand} = await kept(page);

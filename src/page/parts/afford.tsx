@@ -6,6 +6,7 @@ import {without_means} from '../inquiry';
 import {answered, buyer, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
+import {IncomeMoves} from './income_moves';
 import {Rooms, limits_words} from './limits';
 import {Typed} from './loan_fields';
 import {Means} from './means';
@@ -133,6 +134,7 @@ function Ground({one, automated}: {one: AffordScenario; automated: boolean}) {
     return (
         <>
             {one.residual_income && <p class="facts">{one.residual_income.words}</p>}
+            {one.ratios?.passed_by && <p class="facts">{one.ratios.passed_by}</p>}
             {one.ratios && (
                 <p class="facts">
                     Ratios {automated && 'of automated underwriting where there is one, '}
@@ -211,6 +213,7 @@ export function Afford() {
                 ))}
             {answer && <Reach answer={answer} home={home} hand={hand} />}
             {looked && <Looked one={looked} automated={answer!.automated} />}
+            <IncomeMoves scenario={hand} />
             {answer && (
                 <Cautions texts={answer.cautions.filter((text) => !cautions.includes(text))} />
             )}

@@ -7,7 +7,10 @@ type Ratios = AffordScenario['ratios'];
 /// The limits known by name; another is told by its own.
 const names: Record<string, (ratios: Ratios) => string> = {
     front_ratio: (ratios) => `housing${share(ratios?.front)}`,
-    back_ratio: (ratios) => `housing and debts${share(ratios?.back)}`,
+    back_ratio: (ratios) =>
+        ratios?.passed_by
+            ? 'housing and debts by what is left to live on'
+            : `housing and debts${share(ratios?.back)}`,
     cash: () => 'the cash there is',
     program: () => 'the limit of the program itself',
     residual_income: () => 'what must be left to live on',

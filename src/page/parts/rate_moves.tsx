@@ -26,7 +26,7 @@ function LockRow({one}: {one: ShiftLock}) {
         <tr class={one.chosen ? 'today' : ''}>
             <th scope="row">
                 {one.days} days{one.chosen && ' (in hand)'}
-                <span class="lock-end">
+                <span class="cell-note">
                     to {date(one.ends)}
                     {!one.covers_closing && ', before the closing'}
                 </span>
