@@ -174,6 +174,20 @@ std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored,
     return Money::dollars(*found);
 }
 
+std::optional<LowerRate> AffordSearch::lower_rate_for(Money price, Rate under) {
+    const RateChoice given = scenario_.rate;
+    if (given.by == RateChoice::By::quoted || rules_.ladder == nullptr) return std::nullopt;
+    std::optional<LowerRate> best;
+    for (const Rung& rung : rules_.ladder->rungs) {
+        if (rung.rate >= under || (best && rung.rate <= best->rate)) continue;
+        scenario_.rate = {RateChoice::By::note, {}, rung.rate};
+        const PriceTrial at = trial(price);
+        if (at.fits()) best = LowerRate{rung.rate, at.figures.points};
+    }
+    scenario_.rate = given;
+    return best;
+}
+
 AffordStep AffordSearch::step_to(Money price) {
     const PriceTrial at = trial(price);
     AffordStep step;
@@ -200,6 +214,9 @@ AffordStep AffordSearch::step_to(Money price) {
         (front ? for_front : step.less_debts) = over;
     }
     step.less_debts = std::max(step.less_debts, step.more_after_tax);
+    if (!at.fits() && step.refusals.empty()) {
+        step.lower_rate = lower_rate_for(price, at.figures.rate);
+    }
     step.debts_suffice = for_front.is_zero() && step.less_debts <= debts;
     return step;
 }

@@ -35,6 +35,7 @@ class AffordSearch {
 
   private:
     [[nodiscard]] Money least_qualifying(const LeastFigures& least) const;
+    [[nodiscard]] std::optional<LowerRate> lower_rate_for(Money price, Rate under);
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
     [[nodiscard]] bool fits(std::int64_t dollars);

@@ -455,6 +455,7 @@ export interface AffordScenario {
         more_after_tax: string;
         less_debts: string;
         debts_suffice: boolean;
+        lower_rate: {rate: string; points: string} | null;
         refusals: Refusal[];
     } | null;
     plans: {plan: string; elevation: string; lot: string; price: string; homes: number}[];

@@ -98,7 +98,14 @@ std::string step_words(const AffordStep& step) {
         return fmt::format("A home of {} is not to be had so: {}.", dollars(step.price),
                            refusals_words(step.refusals));
     }
-    return parts.empty() ? std::string{} : text + ".";
+    if (parts.empty()) return {};
+    text += '.';
+    if (step.lower_rate) {
+        text += fmt::format(" Instead of all that a note rate of {} at {} points would do.",
+                            percent_text(step.lower_rate->rate.percent(), 3),
+                            fixed(step.lower_rate->points.value(), 3));
+    }
+    return text;
 }
 
 /// What residual income is tested with, or which facts it lacks.
@@ -198,10 +205,12 @@ std::vector<std::string> cautions_of(const AffordAnswer& answer) {
     std::vector<std::string> notes = answer.assumptions.empty()
                                          ? loan_cautions(answer.heading, terms)
                                          : std::vector{estimate_caution(answer.heading)};
-    notes.insert(notes.begin(),
-                 "Ratios are guides of the published rules, not an approval: a lender looks at "
-                 "credit, income and assets, and may go above them or stay below. What a buyer "
-                 "can borrow and what suits them are two questions.");
+    notes.insert(
+        notes.begin(),
+        "Ratios are guides of the published rules, not an approval: a lender looks at "
+        "credit, income and assets, and may go above them or stay below. What a buyer "
+        "can borrow and what suits them are two questions. A temporary buydown lowers the first "
+        "payments and lets nothing more: loans are held to the note rate.");
     return notes;
 }
 
@@ -251,6 +260,10 @@ Json step_json(const AffordScenario& s) {
             {"more_after_tax", s.step->more_after_tax.text()},
             {"less_debts", s.step->less_debts.text()},
             {"debts_suffice", s.step->debts_suffice},
+            {"lower_rate", s.step->lower_rate
+                               ? Json({{"rate", s.step->lower_rate->rate.text()},
+                                       {"points", s.step->lower_rate->points.value().text()}})
+                               : Json(nullptr)},
             {"refusals", json_of(s.step->refusals)}};
 }
 

@@ -154,6 +154,37 @@ TEST_CASE("What a step takes is enough, and a cent less is not") {
     }
 }
 
+TEST_CASE("The lower rate of a step is the first rung down at which it fits as things stand") {
+    int found = 0;
+    for (const char* name : {"six-programs", "short-of-cash", "va-used-before"}) {
+        const auto loaded = buyer(name);
+        Inquiry inquiry = loaded->inquiry;
+        inquiry.cash = money("150000");
+        const Sitting sitting(loaded->desk, inquiry);
+        const AffordAnswer answer = afford(sitting, {});
+        for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+            const AffordScenario& s = answer.scenarios[i];
+            CAPTURE(s.terms.name);
+            if (!s.step || !s.step->refusals.empty()) continue;
+            const auto fits = [&](Rate note) {
+                Inquiry other = inquiry;
+                other.scenarios[i].rate = {RateChoice::By::note, {}, note};
+                return fits_at(Sitting(loaded->desk, other), i, {}, s.step->price);
+            };
+            std::optional<Rate> first;
+            for (const Rung& rung : sitting.rules()[i].ladder->rungs) {
+                const bool lower = rung.rate < s.terms.rate && (!first || rung.rate > *first);
+                if (lower && fits(rung.rate)) first = rung.rate;
+            }
+            CHECK(first.has_value() == s.step->lower_rate.has_value());
+            if (!first || !s.step->lower_rate) continue;
+            CHECK(s.step->lower_rate->rate == *first);
+            ++found;
+        }
+    }
+    CHECK(found > 3);
+}
+
 TEST_CASE("Residual income binds where taxes and debts leave little, exactly") {
     const auto loaded = buyer("va-used-before");
     Inquiry inquiry = loaded->inquiry;

@@ -43,7 +43,8 @@ FHA-insured fixed, 3.5 % down
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -77,7 +78,8 @@ USDA-guaranteed fixed, 10 % down
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -103,7 +105,8 @@ Conventional fixed, 20 % down
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -126,7 +129,8 @@ FHA-insured fixed, 3.5 % down
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -146,7 +150,8 @@ FHA-insured fixed, 2 % down
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law

@@ -16,7 +16,8 @@ Conventional, 5 % down, 30 years
     the cash there is                      $36,487.15  $121,000.00  $84,512.85
     What binds: housing and debts over 45 % of income. Without it, up to $876,579.00, where the
     program's own limit binds.
-    A home of $523,765.00 would take $175.07 more income a month, or $78.78 less in debts.
+    A home of $523,765.00 would take $175.07 more income a month, or $78.78 less in debts. Instead
+    of all that a note rate of 6.125 % at 0.875 points would do.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
     burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
@@ -47,7 +48,8 @@ Conventional, 10 % down, 15 years
     the cash there is                      $53,096.22  $121,000.00  $67,903.78
     What binds: housing and debts over 45 % of income. Without it, up to $925,278.00, where the
     program's own limit binds.
-    A home of $454,323.00 would take $202.40 more income a month, or $91.08 less in debts.
+    A home of $454,323.00 would take $202.40 more income a month, or $91.08 less in debts. Instead
+    of all that a note rate of 5.125 % at 1.750 points would do.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 10 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
     burdock: 1 pair of elevation and free lot, from $439,900.00 (field, lot 3)
@@ -62,7 +64,8 @@ FHA, 3.5 % down, 30 years
     the cash there is                      $21,481.47  $121,000.00  $99,518.53
     What binds: housing over 31 % of income. Without it, up to $497,635.00, where housing and
     debts over 43 % of income binds.
-    A home of $403,648.00 would take $249.42 more income a month.
+    A home of $403,648.00 would take $249.42 more income a month. Instead of all that a note rate
+    of 5.500 % at 1.625 points would do.
     No home of the price book is within it.
 
 VA, nothing down, first use
@@ -76,7 +79,8 @@ VA, nothing down, first use
     A ratio is rounded to a whole percent before it is held to the limit.
     Residual income, which this program asks for, is not tested: the taxes on it ("income_taxes"),
     the persons in the household are not given.
-    A home of $501,387.00 would take $189.40 more income a month, or $78.61 less in debts.
+    A home of $501,387.00 would take $189.40 more income a month, or $78.61 less in debts. Instead
+    of all that a note rate of 5.625 % at 0.875 points would do.
     sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
     burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
@@ -92,13 +96,15 @@ USDA, nothing down, 30 years
     the cash there is                      $8,836.68  $121,000.00  $112,163.32
     What binds: housing over 34 % of income. Without it, up to $465,808.00, where housing and
     debts over 41 % of income binds.
-    A home of $436,679.00 would take $230.42 more income a month.
+    A home of $436,679.00 would take $230.42 more income a month. Instead of all that a note rate
+    of 5.625 % at 1.625 points would do.
     sorrel: 13 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
     teasel: 1 pair of elevation and free lot, from $424,400.00 (field, lot 4)
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -128,7 +134,8 @@ FHA, 3.5 % down
     the cash there is                      $12,166.57  $22,500.00  $10,333.43
     What binds: housing over 31 % of income. Without it, up to $390,002.00, where housing and
     debts over 43 % of income binds.
-    A home of $313,449.00 would take $125.94 more income a month.
+    A home of $313,449.00 would take $125.94 more income a month. Instead of all that a note rate
+    of 5.750 % at 0.875 points would do.
     No home of the price book is within it.
 
 FHA, all the cash there is
@@ -141,7 +148,8 @@ FHA, all the cash there is
     the cash there is                      $22,499.06  $22,500.00    $0.94
     What binds: housing over 31 % of income. Without it, up to $397,233.00, where housing and
     debts over 43 % of income binds.
-    A home of $323,342.00 would take $130.17 more income a month.
+    A home of $323,342.00 would take $130.17 more income a month. Instead of all that a note rate
+    of 5.625 % at 1.375 points would do.
     No home of the price book is within it.
 
 USDA, nothing down
@@ -154,7 +162,8 @@ USDA, nothing down
     the cash there is                      $1,705.88  $22,500.00  $20,794.12
     What binds: housing over 34 % of income. Without it, up to $365,077.00, where housing and
     debts over 41 % of income binds.
-    A home of $339,359.00 would take $116.30 more income a month.
+    A home of $339,359.00 would take $116.30 more income a month. Instead of all that a note rate
+    of 5.875 % at 0.875 points would do.
     No home of the price book is within it.
 
 Conventional, 3 % down
@@ -166,12 +175,14 @@ Conventional, 3 % down
     the cash there is                      $15,197.91  $22,500.00  $7,302.09
     What binds: housing and debts over 50 % of income. Without it, up to $576,128.00, where the
     cash there is binds.
-    A home of $410,863.00 would take $88.66 more income a month, or $44.33 less in debts.
+    A home of $410,863.00 would take $88.66 more income a month, or $44.33 less in debts. Instead
+    of all that a note rate of 6.250 % at 0.875 points would do.
     sorrel: 9 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
 
 Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
 assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions.
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
 
 An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
 licensed loan originator gives those (none is named here yet); the published programs and local law
@@ -279,6 +290,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
+        "lower_rate": {
+          "rate": "5.75",
+          "points": "0.875"
+        },
         "refusals": []
       },
       "plans": [],
@@ -454,6 +469,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
+        "lower_rate": {
+          "rate": "5.625",
+          "points": "1.375"
+        },
         "refusals": []
       },
       "plans": [],
@@ -629,6 +648,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "more_after_tax": "0.00",
         "less_debts": "0.00",
         "debts_suffice": false,
+        "lower_rate": {
+          "rate": "5.875",
+          "points": "0.875"
+        },
         "refusals": []
       },
       "plans": [],
@@ -798,6 +821,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "more_after_tax": "0.00",
         "less_debts": "44.31",
         "debts_suffice": true,
+        "lower_rate": {
+          "rate": "6.25",
+          "points": "0.875"
+        },
         "refusals": []
       },
       "plans": [],
@@ -910,7 +937,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
     }
   ],
   "cautions": [
-    "Ratios are guides of the published rules, not an approval: a lender looks at credit, income and assets, and may go above them or stay below. What a buyer can borrow and what suits them are two questions.",
+    "Ratios are guides of the published rules, not an approval: a lender looks at credit, income and assets, and may go above them or stay below. What a buyer can borrow and what suits them are two questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to the note rate.",
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
     "Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026; they hold only when locked. They are samples, not anybody's offer.",
     "Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today."

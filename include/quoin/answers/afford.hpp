@@ -47,6 +47,12 @@ struct ResidualTest {
     }
 };
 
+/// A lower rung of the ladder, its points paid in cash.
+struct LowerRate {
+    Rate rate;
+    Points points; ///< with adjustments
+};
+
 /// What a higher price would take.
 struct AffordStep {
     Money price;
@@ -55,6 +61,8 @@ struct AffordStep {
     Money more_after_tax; ///< a month, for the residual income; instead of less debts too
     Money less_debts; ///< a month, instead of more income; nothing to win where they are too small
     bool debts_suffice = false;
+    /// The highest lower rate at which it fits with income, debts and cash as they are.
+    std::optional<LowerRate> lower_rate;
     std::vector<Refusal> refusals; ///< of the program: money alone does not help
 };
 

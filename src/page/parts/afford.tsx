@@ -1,7 +1,7 @@
 // The highest price that the buyer's means allow, and what stands in the way of a higher one.
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
 import type {Options} from '../engine';
-import {dollars, is_zero} from '../figures';
+import {dollars, is_zero, percent} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, buyer, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
@@ -11,7 +11,7 @@ import {Rooms, limits_words} from './limits';
 import {Typed} from './loan_fields';
 import {Means} from './means';
 import {Reach} from './reach';
-import {estimate_words, terms_words} from './terms';
+import {estimate_words, minus, terms_words} from './terms';
 
 /// The options of a question that are set.
 export function options_set(asks: Record<string, string>, names: string[]): Options {
@@ -50,9 +50,12 @@ function step_words(step: NonNullable<AffordScenario['step']>): string {
     if (after_tax) {
         parts.push(`${dollars(step.more_after_tax)} more a month after taxes${or_debts}`);
     }
-    return parts.length > 0
-        ? `A home of ${dollars(step.price)} takes ${parts.join(', and ')}.`
-        : `A home of ${dollars(step.price)} takes nothing more.`;
+    if (parts.length === 0) return `A home of ${dollars(step.price)} takes nothing more.`;
+    const lower = step.lower_rate;
+    const instead = lower
+        ? ` Instead of all that a note rate of ${percent(lower.rate)} at ${minus(lower.points)} points would do.`
+        : '';
+    return `A home of ${dollars(step.price)} takes ${parts.join(', and ')}.${instead}`;
 }
 
 function Step({one}: {one: AffordScenario}) {
