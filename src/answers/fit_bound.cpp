@@ -14,6 +14,7 @@ FitBound::FitBound(const FitItems& items, const FitGroups& groups, const FitReac
     : items_(items), groups_(groups), reach_(reach), count_(static_cast<int>(items.items.size())) {
     tie_needs(groups);
     tie_clashes(groups);
+    tie_helpers();
     for (const FitPrice& price : items.selected) note_savings(price);
     for (const FitItem& item : items.items) note_savings(item.price);
     first_saving_.push_back(savings_.size());
@@ -75,6 +76,33 @@ void FitBound::tie_clashes(const FitGroups& groups) {
                             });
             if (!known) ties_.push_back({wider_clash(a, b), {}, 1});
         }
+    }
+}
+
+/// What is no wish is in only where something that needs it is: of weight where it saves money.
+void FitBound::tie_helpers() {
+    std::vector<std::vector<int>> users(static_cast<std::size_t>(count_));
+    std::vector<bool> saves(static_cast<std::size_t>(count_));
+    for (int i = 0; i < count_; ++i) {
+        const FitItem& item = at(items_.items, i);
+        for (const auto& by : item.needs) {
+            for (const int one : by) {
+                auto& known = at(users, one);
+                if (known.empty() || known.back() != i) known.push_back(i);
+            }
+        }
+        if (item.price.least() < Money{}) saves[static_cast<std::size_t>(i)] = true;
+    }
+    const auto note_packages = [&](const FitPrice& price) {
+        for (const FitGrant& grant : price.beside) {
+            if (grant.amount < price.alone) saves[static_cast<std::size_t>(grant.package)] = true;
+        }
+    };
+    for (const FitPrice& price : items_.selected) note_packages(price);
+    for (const FitItem& item : items_.items) note_packages(item.price);
+    for (int i = 0; i < count_; ++i) {
+        if (at(items_.items, i).wish >= 0 || !saves[static_cast<std::size_t>(i)]) continue;
+        ties_.push_back({{i}, at(users, i), 0});
     }
 }
 
@@ -313,14 +341,15 @@ void FitBound::move(std::int64_t above, int damping) {
     }
 }
 
-std::int64_t FitBound::tighten(const FitStates& states, std::int64_t target, int steps) {
+std::int64_t FitBound::tighten(const FitStates& states, std::int64_t target, int steps,
+                               const std::function<bool()>& go_on) {
     constexpr int patience = 5;
     FitShifts best = shifts_;
     std::int64_t least = read(states);
     std::int64_t here = least;
     int damping = 0;
     int idle = 0;
-    for (int i = 0; i < steps && least > target; ++i) {
+    for (int i = 0; i < steps && least > target && (!go_on || go_on()); ++i) {
         move(here - std::max(target, std::int64_t{0}), damping);
         here = read(states);
         for (int k = 0; k < count_; ++k) at(lately_, k) += (at(held_, k) - at(lately_, k)) / 8;

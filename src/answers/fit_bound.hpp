@@ -10,6 +10,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "fit_items.hpp"
@@ -38,8 +39,10 @@ class FitBound {
 
     /// The most below a node, with the shifts in hand; -1 where nothing can be within the limits.
     std::int64_t read(const FitStates& states);
-    /// The same after steps that move the shifts, down to `target` if it can be had.
-    std::int64_t tighten(const FitStates& states, std::int64_t target, int steps);
+    /// The same after steps that move the shifts, down to `target` if it can be had, and as long as
+    /// `go_on` lets it.
+    std::int64_t tighten(const FitStates& states, std::int64_t target, int steps,
+                         const std::function<bool()>& go_on = {});
 
     [[nodiscard]] const FitShifts& shifts() const { return shifts_; }
     void set_shifts(const FitShifts& shifts) { shifts_ = shifts; }
@@ -85,6 +88,7 @@ class FitBound {
 
     void tie_needs(const FitGroups& groups);
     void tie_clashes(const FitGroups& groups);
+    void tie_helpers();
     [[nodiscard]] std::vector<int> wider_clash(int a, int b) const;
     [[nodiscard]] bool clash(int a, int b) const;
     void note_savings(const FitPrice& price);
