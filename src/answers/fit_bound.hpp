@@ -99,6 +99,12 @@ class FitBound {
         std::int64_t most;
     };
     Cost price_one(const FitPrice& price, std::size_t index, const FitStates& states);
+    struct Share {
+        std::size_t saving;
+        std::int64_t amount;
+    };
+    [[nodiscard]] std::int64_t share_of(std::size_t saving) const;
+    [[nodiscard]] Share largest_share(std::size_t index) const;
     void weigh(const FitStates& states);
     [[nodiscard]] bool is_active(const Tie& tie, const FitStates& states) const;
     void gather(const std::vector<int>& group, const FitStates& states);
@@ -123,7 +129,8 @@ class FitBound {
     std::vector<std::int64_t> worths_;
     std::vector<std::int64_t> held_;
     std::vector<std::int64_t> lately_;
-    std::vector<char> active_; ///< by tie
+    std::vector<std::int64_t> moved_; ///< shares, after a step
+    std::vector<char> active_;        ///< by tie
     std::vector<Point> points_;
     std::vector<Step> steps_;
     std::int64_t room_ = 0;   ///< for free items

@@ -250,11 +250,13 @@ bool FitSearch::stop_here() {
 
 /// `ceiling` is the bound of the node above.
 void FitSearch::explore(std::int64_t ceiling) {
-    if (stop_here()) {
-        open_ = std::max(open_, ceiling);
+    constexpr int steps = 4;
+    if (stop_here()) { // its own bound, since that of the node above says less
+        const std::int64_t own = aim_ == Aim::most ? bound_->tighten(states_, wanted() - 1, steps)
+                                                   : ceiling;
+        open_ = std::max(open_, std::min(ceiling, whole_units(own)));
         return;
     }
-    constexpr int steps = 4;
     std::int64_t here = ceiling;
     const bool sparing = aim_ == Aim::any;
     if (!narrow(here, sparing ? 0 : steps)) return;
