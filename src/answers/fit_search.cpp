@@ -252,8 +252,8 @@ bool FitSearch::stop_here() {
 void FitSearch::explore(std::int64_t ceiling) {
     constexpr int steps = 4;
     if (stop_here()) { // its own bound, since that of the node above says less
-        const std::int64_t own = aim_ == Aim::most ? bound_->tighten(states_, wanted() - 1, steps)
-                                                   : ceiling;
+        const std::int64_t own =
+            aim_ == Aim::most ? bound_->tighten(states_, wanted() - 1, steps) : ceiling;
         open_ = std::max(open_, std::min(ceiling, whole_units(own)));
         return;
     }
