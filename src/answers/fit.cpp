@@ -98,21 +98,26 @@ class Fitting {
         return {&sitting_, &rules_, &selection_, &items_, limits};
     }
 
-    [[nodiscard]] FitSearchWatch watch() const {
+    [[nodiscard]] FitSearchWatch watch(FitStage stage) const {
         if (!watch_) return {};
-        return [this](const FitFound& so_far) {
-            return watch_({rules_.scenario->name, home_.lot, so_far.nodes,
-                           Decimal::billionths(so_far.worth), Decimal::billionths(so_far.most),
+        return [this, stage](const FitFound& so_far) {
+            return watch_({stage, rules_.scenario->name, home_.lot, so_far.nodes,
+                           Decimal::billionths(so_far.worth),
+                           Decimal::billionths(std::max<std::int64_t>(so_far.most, 0)),
                            so_far.any});
         };
     }
 
     void search() {
         FitSearch search(place(question_.limits));
-        found_ = search.best(question_.nodes, watch());
+        found_ = search.best(question_.nodes, watch(FitStage::best));
+        if (found_.any && found_.proven()) {
+            found_ = search.cheapest(question_.nodes, watch(FitStage::cheapest));
+        }
         if (!found_.any) near();
         home_.fits = found_.any;
         home_.proven = found_.proven();
+        home_.cheapest = found_.cheapest;
         home_.nodes = found_.nodes;
         home_.worth = Decimal::billionths(found_.worth);
         home_.most = Decimal::billionths(std::max<std::int64_t>(found_.most, 0));
@@ -120,7 +125,7 @@ class Fitting {
             tell_home(found_.taken);
             tell_left_out();
             tell_next(search);
-        } else if (home_.barred.empty()) {
+        } else if (nearest_.stands) {
             tell_miss();
         }
     }
@@ -152,11 +157,10 @@ class Fitting {
     /// Where no choice was found: the one that misses by the least. A stopped search may have
     /// missed one that fits.
     void near() {
-        nearest_ = nearest_to_limits(place(question_.limits));
+        const FitPlace here = place(question_.limits);
+        nearest_ = nearest_to_limits(here, watch(FitStage::nearest));
         if (!nearest_.stands) {
-            home_.barred = nearest_.proven
-                               ? contradiction(place(question_.limits))
-                               : "no home was found in which the must-haves stand together";
+            if (nearest_.proven) home_.barred = contradiction(here, watch(FitStage::nearest));
             return;
         }
         home_.miss = nearest_.miss;
@@ -244,7 +248,7 @@ class Fitting {
             });
         ensure(item != items_.items.end(), "a wish left out by the limits is an item");
         const int index = static_cast<int>(item - items_.items.begin());
-        const FitFound with = search.best(question_.nodes, watch(), index);
+        const FitFound with = search.best(question_.nodes, watch(FitStage::next), index);
         FitNext next{left->wish, left->over_monthly, left->over_cash, with.any, {}, {}, {}, {}};
         if (with.any) {
             next.give_up = wishes_lacking(found_.taken, with.taken, index);
@@ -299,11 +303,23 @@ std::vector<int> lots_to_try(const Sitting& sitting, bool lots) {
     return tried;
 }
 
-/// Of two homes the better: one that fits, of more worth, of the lower price.
+/// Of two homes the better: one that fits, of more worth, of the lower month, of less cash.
 bool better(const FitHome& a, const FitHome& b) {
     if (a.fits != b.fits) return a.fits;
-    if (!a.fits) return a.barred.empty() && !b.barred.empty();
-    return a.worth != b.worth ? a.worth > b.worth : a.price < b.price;
+    if (!a.fits) return a.scenario.has_value() && !b.scenario.has_value();
+    if (a.worth != b.worth) return a.worth > b.worth;
+    const Money month = a.scenario->monthly.total();
+    const Money other = b.scenario->monthly.total();
+    return month != other ? month < other : a.scenario->cash.needed() < b.scenario->cash.needed();
+}
+
+/// Once stopped, stopped for good.
+FitWatch stopping(const FitWatch& watch) {
+    if (!watch) return {};
+    return [&watch, stopped = false](const FitProgress& progress) mutable {
+        stopped = stopped || !watch(progress);
+        return !stopped;
+    };
 }
 
 } // namespace
@@ -314,6 +330,7 @@ FitAnswer fit(const Sitting& sitting, const FitQuestion& question, const FitWatc
     answer.limits = question.limits;
     answer.lots = question.lots;
     const PricedHome now = price_home(sitting.book(), sitting.inquiry().selection);
+    const FitWatch watched = stopping(watch);
     for (std::size_t i = 0; i < sitting.rules().size(); ++i) {
         if (question.scenario && *question.scenario != i) continue;
         const ScenarioRules& rules = sitting.rules()[i];
@@ -322,7 +339,7 @@ FitAnswer fit(const Sitting& sitting, const FitQuestion& question, const FitWatc
             scenario_answer(sitting, rules, loan_figures(rules, now, sitting.inquiry().facts))
                 .terms;
         for (const int lot : lots_to_try(sitting, question.lots)) {
-            scenario.homes.push_back(Fitting(sitting, i, lot, question, watch).home());
+            scenario.homes.push_back(Fitting(sitting, i, lot, question, watched).home());
             if (better(scenario.homes.back(), scenario.homes[scenario.best])) {
                 scenario.best = scenario.homes.size() - 1;
             }

@@ -14,6 +14,7 @@ FitBound::FitBound(const FitItems& items, const FitGroups& groups, const FitReac
     : items_(items), groups_(groups), reach_(reach), count_(static_cast<int>(items.items.size())) {
     tie_needs(groups);
     tie_clashes(groups);
+    tie_helpers();
     for (const FitPrice& price : items.selected) note_savings(price);
     for (const FitItem& item : items.items) note_savings(item.price);
     first_saving_.push_back(savings_.size());
@@ -78,6 +79,33 @@ void FitBound::tie_clashes(const FitGroups& groups) {
     }
 }
 
+/// What is no wish is in only where something that needs it is: of weight where it saves money.
+void FitBound::tie_helpers() {
+    std::vector<std::vector<int>> users(static_cast<std::size_t>(count_));
+    std::vector<bool> saves(static_cast<std::size_t>(count_));
+    for (int i = 0; i < count_; ++i) {
+        const FitItem& item = at(items_.items, i);
+        for (const auto& by : item.needs) {
+            for (const int one : by) {
+                auto& known = at(users, one);
+                if (known.empty() || known.back() != i) known.push_back(i);
+            }
+        }
+        if (item.price.least() < Money{}) saves[static_cast<std::size_t>(i)] = true;
+    }
+    const auto note_packages = [&](const FitPrice& price) {
+        for (const FitGrant& grant : price.beside) {
+            if (grant.amount < price.alone) saves[static_cast<std::size_t>(grant.package)] = true;
+        }
+    };
+    for (const FitPrice& price : items_.selected) note_packages(price);
+    for (const FitItem& item : items_.items) note_packages(item.price);
+    for (int i = 0; i < count_; ++i) {
+        if (at(items_.items, i).wish >= 0 || !saves[static_cast<std::size_t>(i)]) continue;
+        ties_.push_back({{i}, at(users, i), 0});
+    }
+}
+
 std::vector<int> FitBound::wider_clash(int a, int b) const {
     std::vector<int> set{a, b};
     for (const int other : at(items_.items, a).clashes) {
@@ -122,18 +150,19 @@ FitBound::Cost FitBound::price_one(const FitPrice& price, std::size_t index,
     return cost;
 }
 
-/// What a free package saves goes to the package as far as it is not shared to the item.
+/// What a free package saves goes to the package as far as it is not shared to the item. Of several
+/// packages that bring an item only one saves, so that to the item no more than the largest share
+/// counts: s <= sum of (saving - share) over the packages + largest share, whichever of them it is.
 void FitBound::price(const FitStates& states) {
     room_ = 0;
     most_ = 0;
     std::fill(costs_.begin(), costs_.end(), 0);
     const auto save = [&](std::size_t index, int item) {
         for (std::size_t k = first_saving_[index]; k < first_saving_[index + 1]; ++k) {
-            const std::int64_t share =
-                item < 0 ? 0 : std::min(savings_[k].extra, shifts_.shares[k]);
+            const std::int64_t share = item < 0 ? 0 : share_of(k);
             at(costs_, savings_[k].package) -= savings_[k].extra - share;
-            if (item >= 0) at(costs_, item) -= share;
         }
+        if (item >= 0) at(costs_, item) -= largest_share(index).amount;
     };
     for (std::size_t i = 0; i < items_.selected.size(); ++i) {
         const Cost cost = price_one(items_.selected[i], i, states);
@@ -154,6 +183,19 @@ void FitBound::price(const FitStates& states) {
         most_ += state == FitState::in ? more : std::max<std::int64_t>(more, 0);
         save(index, state == FitState::in ? -1 : i);
     }
+}
+
+std::int64_t FitBound::share_of(std::size_t saving) const {
+    return std::min(savings_[saving].extra, shifts_.shares[saving]);
+}
+
+/// Of the savings on a pick; 0 where there are none.
+FitBound::Share FitBound::largest_share(std::size_t index) const {
+    Share largest{first_saving_[index], 0};
+    for (std::size_t k = first_saving_[index]; k < first_saving_[index + 1]; ++k) {
+        if (share_of(k) > largest.amount) largest = {k, share_of(k)};
+    }
+    return largest;
 }
 
 /// A tie that what is in has settled already, or cannot break, moves nothing.
@@ -277,8 +319,9 @@ void FitBound::move(std::int64_t above, int damping) {
         return sum;
     };
     const auto more_held = [&](std::size_t index, std::size_t saving) {
-        return at(held_, static_cast<int>(index - items_.selected.size())) -
-               at(held_, savings_[saving].package);
+        const bool counts = largest_share(index).saving == saving;
+        const int item = static_cast<int>(index - items_.selected.size());
+        return (counts ? at(held_, item) : 0) - at(held_, savings_[saving].package);
     };
     std::int64_t square = 0;
     for (std::size_t i = 0; i < ties_.size(); ++i) {
@@ -302,25 +345,27 @@ void FitBound::move(std::int64_t above, int damping) {
                                                      largest_shift_);
     }
     if (edge_.worth == 0) return;
+    moved_ = shifts_.shares;
     for (std::size_t i = items_.selected.size(); i + 1 < first_saving_.size(); ++i) {
         for (std::size_t k = first_saving_[i]; k < first_saving_[i + 1]; ++k) {
             if (savings_[k].extra == 0) continue;
             const Int128 by = Int128{length(more_held(i, k))} * edge_.cost / edge_.worth;
-            const Int128 share = std::min(savings_[k].extra, shifts_.shares[k]) - by;
-            shifts_.shares[k] =
-                static_cast<std::int64_t>(std::clamp<Int128>(share, 0, savings_[k].extra));
+            moved_[k] = static_cast<std::int64_t>(
+                std::clamp<Int128>(share_of(k) - by, 0, savings_[k].extra));
         }
     }
+    shifts_.shares = moved_;
 }
 
-std::int64_t FitBound::tighten(const FitStates& states, std::int64_t target, int steps) {
+std::int64_t FitBound::tighten(const FitStates& states, std::int64_t target, int steps,
+                               const std::function<bool()>& go_on) {
     constexpr int patience = 5;
     FitShifts best = shifts_;
     std::int64_t least = read(states);
     std::int64_t here = least;
     int damping = 0;
     int idle = 0;
-    for (int i = 0; i < steps && least > target; ++i) {
+    for (int i = 0; i < steps && least > target && (!go_on || go_on()); ++i) {
         move(here - std::max(target, std::int64_t{0}), damping);
         here = read(states);
         for (int k = 0; k < count_; ++k) at(lately_, k) += (at(held_, k) - at(lately_, k)) / 8;

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "fit_items.hpp"
@@ -38,8 +39,10 @@ class FitBound {
 
     /// The most below a node, with the shifts in hand; -1 where nothing can be within the limits.
     std::int64_t read(const FitStates& states);
-    /// The same after steps that move the shifts, down to `target` if it can be had.
-    std::int64_t tighten(const FitStates& states, std::int64_t target, int steps);
+    /// The same after steps that move the shifts, down to `target` if it can be had, and as long as
+    /// `go_on` lets it.
+    std::int64_t tighten(const FitStates& states, std::int64_t target, int steps,
+                         const std::function<bool()>& go_on = {});
 
     [[nodiscard]] const FitShifts& shifts() const { return shifts_; }
     void set_shifts(const FitShifts& shifts) { shifts_ = shifts; }
@@ -85,6 +88,7 @@ class FitBound {
 
     void tie_needs(const FitGroups& groups);
     void tie_clashes(const FitGroups& groups);
+    void tie_helpers();
     [[nodiscard]] std::vector<int> wider_clash(int a, int b) const;
     [[nodiscard]] bool clash(int a, int b) const;
     void note_savings(const FitPrice& price);
@@ -95,6 +99,12 @@ class FitBound {
         std::int64_t most;
     };
     Cost price_one(const FitPrice& price, std::size_t index, const FitStates& states);
+    struct Share {
+        std::size_t saving;
+        std::int64_t amount;
+    };
+    [[nodiscard]] std::int64_t share_of(std::size_t saving) const;
+    [[nodiscard]] Share largest_share(std::size_t index) const;
     void weigh(const FitStates& states);
     [[nodiscard]] bool is_active(const Tie& tie, const FitStates& states) const;
     void gather(const std::vector<int>& group, const FitStates& states);
@@ -119,7 +129,8 @@ class FitBound {
     std::vector<std::int64_t> worths_;
     std::vector<std::int64_t> held_;
     std::vector<std::int64_t> lately_;
-    std::vector<char> active_; ///< by tie
+    std::vector<std::int64_t> moved_; ///< shares, after a step
+    std::vector<char> active_;        ///< by tie
     std::vector<Point> points_;
     std::vector<Step> steps_;
     std::int64_t room_ = 0;   ///< for free items

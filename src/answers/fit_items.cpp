@@ -99,14 +99,13 @@ class Gathering {
         found_.aside.push_back(std::move(aside));
     }
 
-    /// The least pick that fulfils a reference, if it can be had here.
+    /// The least pick that fulfils a reference, if it can be had here; as much of a selected option
+    /// as is selected.
     [[nodiscard]] std::optional<Pick> helper_for(OptionRef ref) const {
-        const Option& option = at(book_.options, ref.option);
-        Pick pick;
-        pick.option = ref.option;
-        if (option.kind == OptionKind::choice) pick.choice = 0;
-        if (option.kind == OptionKind::levels) pick.level = std::max(ref.level, 0);
-        if (!level_offered(book_, pick, selection_.plan) || barrier(pick)) return std::nullopt;
+        std::optional<Pick> pick = least_pick(book_, ref, selection_.plan);
+        if (!pick || barrier(*pick)) return std::nullopt;
+        const int selected = selected_index(ref.option);
+        if (selected >= 0) pick->quantity = at(selection_.picks, selected).quantity;
         return pick;
     }
 
@@ -115,19 +114,41 @@ class Gathering {
         for (const auto& need : at(book_.options, needing.option).needs) {
             if (held(need, needing)) continue;
             for (const OptionRef& ref : need) {
-                const auto pick = helper_for(ref);
-                if (!pick || is_item(*pick)) continue;
-                FitItem item;
-                item.pick = *pick;
-                item.replaces = selected_index(pick->option);
-                found_.items.push_back(std::move(item));
+                add_helper(ref);
+                for (const int package : packages_with(ref)) add_helper({package, -1});
             }
         }
     }
+    void add_helper(OptionRef ref) {
+        const auto pick = helper_for(ref);
+        if (!pick || is_item(*pick)) return;
+        FitItem item;
+        item.pick = *pick;
+        item.replaces = selected_index(pick->option);
+        found_.items.push_back(std::move(item));
+    }
+    [[nodiscard]] std::vector<int> packages_with(OptionRef ref) const {
+        std::vector<int> packages;
+        for (std::size_t i = 0; i < book_.options.size(); ++i) {
+            const auto& parts = book_.options[i].parts;
+            const bool brings = std::any_of(parts.begin(), parts.end(), [&](const OptionRef& part) {
+                return part.option == ref.option && part.level >= ref.level;
+            });
+            if (brings) packages.push_back(static_cast<int>(i));
+        }
+        return packages;
+    }
     [[nodiscard]] bool is_item(const Pick& pick) const {
         return std::any_of(found_.items.begin(), found_.items.end(), [&](const FitItem& item) {
-            return item.pick.option == pick.option && item.pick.level == pick.level;
+            const Pick& known = item.pick;
+            return known.option == pick.option && known.level == pick.level &&
+                   amount_of(known) == amount_of(pick);
         });
+    }
+    /// What the choices of a choice have in common: they cost nothing.
+    [[nodiscard]] std::pair<Decimal, Money> amount_of(const Pick& pick) const {
+        return {quantity_of(at(book_.options, pick.option), pick, selection_.plan),
+                pick.spend.value_or(Money{})};
     }
     /// By the selections, or by what the pick brings itself as a package.
     [[nodiscard]] bool held(const std::vector<OptionRef>& need, const Pick& pick) const {

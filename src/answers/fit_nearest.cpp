@@ -13,7 +13,8 @@ constexpr Money no_limit = Money::dollars(1'000'000'000'000);
 
 class Nearing {
   public:
-    explicit Nearing(const FitPlace& place) : place_(place), limits_(*place.limits) {}
+    Nearing(const FitPlace& place, const FitSearchWatch& watch)
+        : place_(place), watch_(watch), limits_(*place.limits) {}
 
     FitNearest find() {
         const FitFound standing = any(std::nullopt);
@@ -22,7 +23,8 @@ class Nearing {
         if (!standing.any) return found_;
         found_.taken = standing.taken;
         found_.proven = true;
-        const auto first = home_within({no_limit, no_limit});
+        auto first = home_within({no_limit, no_limit});
+        if (!first && !found_.proven) first = as_it_stands();
         if (!first) return found_;
         found_.available = true;
         const Home month = lower(*first, &FitLimits::monthly, {no_limit, no_limit});
@@ -42,7 +44,7 @@ class Nearing {
     FitFound any(std::optional<FitLimits> limits) const {
         FitPlace place = place_;
         place.limits = limits;
-        return FitSearch(place).any();
+        return FitSearch(place).any(watch_);
     }
 
     std::optional<Home> home_within(const FitLimits& limits) {
@@ -51,12 +53,17 @@ class Nearing {
             found_.proven = found_.proven && one.most < 0;
             return std::nullopt;
         }
-        const PriceBook& book = place_.sitting->book();
+        return Home{std::move(one.taken), one.figures.monthly, one.figures.cash};
+    }
+
+    /// Where the search stopped: the home that stands by the rules, if its loan can be had.
+    [[nodiscard]] std::optional<Home> as_it_stands() const {
+        const Selection home = with_items(*place_.items, *place_.selection, found_.taken);
         const LoanFigures figures =
-            loan_figures(*place_.rules,
-                         price_home(book, with_items(*place_.items, *place_.selection, one.taken)),
+            loan_figures(*place_.rules, price_home(place_.sitting->book(), home),
                          place_.sitting->inquiry().facts);
-        return Home{std::move(one.taken), figures.monthly.total(), figures.cash.needed()};
+        if (!figures.available()) return std::nullopt;
+        return Home{found_.taken, figures.monthly.total(), figures.cash.needed()};
     }
 
     /// The home of the least month, or cash, within `limits`; down to the buyer's limit will do.
@@ -94,18 +101,19 @@ class Nearing {
     }
 
     const FitPlace& place_;
+    const FitSearchWatch& watch_;
     FitLimits limits_;
     FitNearest found_;
 };
 
 /// The fewest must-haves that cannot stand together: each is left out that is not needed for that.
-std::vector<int> fewest(const FitPlace& place, FitItems& items) {
+std::vector<int> fewest(const FitPlace& place, FitItems& items, const FitSearchWatch& watch) {
     FitPlace rules{place.sitting, place.rules, place.selection, &items, std::nullopt};
     std::vector<int> musts;
     for (std::size_t i = 0; i < items.items.size(); ++i) {
         if (!items.items[i].must) continue;
         items.items[i].must = false;
-        const FitFound found = FitSearch(rules).any();
+        const FitFound found = FitSearch(rules).any(watch);
         if (!found.any && found.most < 0) continue;
         items.items[i].must = true;
         musts.push_back(static_cast<int>(i));
@@ -194,11 +202,13 @@ class Explaining {
 
 } // namespace
 
-FitNearest nearest_to_limits(const FitPlace& place) { return Nearing(place).find(); }
+FitNearest nearest_to_limits(const FitPlace& place, const FitSearchWatch& watch) {
+    return Nearing(place, watch).find();
+}
 
-std::string contradiction(const FitPlace& place) {
+std::string contradiction(const FitPlace& place, const FitSearchWatch& watch) {
     FitItems items = *place.items;
-    const std::vector<int> musts = fewest(place, items);
+    const std::vector<int> musts = fewest(place, items, watch);
     return Explaining(place, items).words(musts);
 }
 

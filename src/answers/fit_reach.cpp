@@ -26,14 +26,33 @@ class FitReach::Making {
         const Money width = all.last - all.first;
         widest_ = std::max(Money::dollars(1), part_of(width, cells, Rounding::up));
         split(all);
-        for (Stretch& one : found_) trim(one, all.last);
+        for (Stretch& one : found_) {
+            if (one.last == all.last && may_fit({one.last, one.last})) continue;
+            trim(one, std::max(one.first, one.last - widest_), Money::dollars(1));
+        }
         return std::move(found_);
+    }
+
+    void keep_cheaper(std::vector<Stretch>& stretches, const FitLimits& than) {
+        cheaper_ = than;
+        for (Stretch& one : stretches) {
+            for (Money before = one.last + Money::cents(1); one.last < before;) {
+                before = one.last;
+                trim(one, one.first, Money{});
+            }
+        }
+        std::erase_if(stretches,
+                      [&](const Stretch& one) { return one.first == one.last && !may_fit(one); });
     }
 
   private:
     [[nodiscard]] bool may_fit(Stretch totals) const {
         const LeastFigures least = least_figures(rules_, sitting_.inquiry().facts, range(totals));
-        return least.possible && least.monthly <= limits_.monthly && least.cash <= limits_.cash;
+        if (!least.possible || least.monthly > limits_.monthly || least.cash > limits_.cash) {
+            return false;
+        }
+        return !cheaper_ || least.monthly < cheaper_->monthly ||
+               (least.monthly == cheaper_->monthly && least.cash < cheaper_->cash);
     }
 
     /// Incentives taken off the price do not fall as the options grow, so the price of a total in
@@ -71,11 +90,9 @@ class FitReach::Making {
         }
     }
 
-    /// Takes off the end of a stretch what its last part can still lose.
-    void trim(Stretch& one, Money last) const {
-        if (one.last == last && may_fit({one.last, one.last})) return;
-        Money first = std::max(one.first, one.last - widest_);
-        while (one.last - first > Money::dollars(1)) {
+    /// Takes off the end of a stretch what the part from `first` on can lose, to within `near`.
+    void trim(Stretch& one, Money first, Money near) const {
+        while (one.last - first > near) {
             const Money middle = first + part_of(one.last - first, 2, Rounding::down);
             if (may_fit({middle + Money::cents(1), one.last})) {
                 first = middle + Money::cents(1);
@@ -88,7 +105,8 @@ class FitReach::Making {
     const Sitting& sitting_;
     const ScenarioRules& rules_;
     const Selection& selection_;
-    const FitLimits& limits_;
+    FitLimits limits_;
+    std::optional<FitLimits> cheaper_;
     bool shared_ = false;
     Money widest_;
     std::vector<Stretch> found_;
@@ -96,7 +114,18 @@ class FitReach::Making {
 
 FitReach::FitReach(const Sitting& sitting, const ScenarioRules& rules, const Selection& selection,
                    const FitLimits& limits, Stretch all)
-    : stretches_(Making(sitting, rules, selection, limits).stretches(all)) {}
+    : making_(std::make_unique<Making>(sitting, rules, selection, limits)),
+      stretches_(making_->stretches(all)), all_(stretches_) {}
+
+FitReach::FitReach(Stretch all) : stretches_{all}, all_(stretches_) {}
+
+FitReach::~FitReach() = default;
+
+void FitReach::keep_cheaper(const FitLimits& than) {
+    if (making_) making_->keep_cheaper(stretches_, than);
+}
+
+void FitReach::keep_all() { stretches_ = all_; }
 
 std::optional<Money> FitReach::last_at_most(Money top) const {
     for (auto one = stretches_.rbegin(); one != stretches_.rend(); ++one) {

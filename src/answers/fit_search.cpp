@@ -17,6 +17,7 @@ FitSearch::FitSearch(const FitPlace& place)
     : place_(place), count_(static_cast<int>(place.items->items.size())) {
     prepare_groups();
     prepare_needs();
+    prepare_less();
     std::int64_t unit = 0;
     for (const FitItem& one : place.items->items) unit = std::gcd(unit, one.worth);
     unit_ = std::max<std::int64_t>(unit, 1);
@@ -58,6 +59,22 @@ void FitSearch::prepare_groups() {
     }
 }
 
+/// Lower levels of what is no wish, the lowest first.
+void FitSearch::prepare_less() {
+    less_of_.resize(static_cast<std::size_t>(count_));
+    for (int i = 0; i < count_; ++i) {
+        if (item(i).wish >= 0) continue;
+        for (int k = 0; k < count_; ++k) {
+            const Pick& other = item(k).pick;
+            if (other.option == item(i).pick.option && other.level < item(i).pick.level) {
+                at(less_of_, i).push_back(k);
+            }
+        }
+        std::sort(at(less_of_, i).begin(), at(less_of_, i).end(),
+                  [&](int a, int b) { return item(a).pick.level < item(b).pick.level; });
+    }
+}
+
 void FitSearch::prepare_needs() {
     used_by_.resize(static_cast<std::size_t>(count_));
     for (int i = 0; i < count_; ++i) {
@@ -96,7 +113,21 @@ bool FitSearch::drop(int index) {
             if (lost && !drop(use.item)) return false;
         }
     }
+    for (const auto& by : item(index).needs) {
+        for (const int one : by) {
+            if (!drop_unused(one)) return false;
+        }
+    }
     return true;
+}
+
+/// What is no wish and can no longer be needed stays out. False where it is in already.
+bool FitSearch::drop_unused(int index) {
+    if (item(index).wish >= 0 || state(index) == State::out) return true;
+    const auto& users = at(used_by_, index);
+    const bool needed = std::any_of(users.begin(), users.end(),
+                                    [&](const Use& use) { return state(use.item) != State::out; });
+    return needed || drop(index);
 }
 
 /// A need of an item that is in: met, still open, or met by the only one left.
@@ -127,23 +158,28 @@ void FitSearch::undo(std::size_t mark) {
 bool FitSearch::narrow(std::int64_t& here, int steps) {
     for (bool settled = true; settled;) {
         consider();
-        if (sparing_ && found_.any) return false;
-        const std::int64_t target = found_.any ? found_.worth : -1;
-        here = std::min(here, whole_units(bound_->tighten(states_, target, steps)));
-        if (here < 0 || (found_.any && here <= found_.worth)) return false;
+        if (is_enough()) return false;
+        here = std::min(here, whole_units(bound_->tighten(states_, wanted() - 1, steps)));
+        if (here < wanted()) return false;
         settled = false;
-        if (!found_.any || sparing_) break;
+        if (!found_.any || aim_ == Aim::any) break;
         bound_->read(states_); // with the best shifts
         consider_filled();
         bound_->force_each(states_, forced_);
         for (const FitBound::Forced& one : forced_) {
             if (state(one.item) != State::free) continue;
-            if (whole_units(one.most) > found_.worth) continue;
+            if (whole_units(one.most) >= wanted()) continue;
             if (!(one.in ? drop(one.item) : take(one.item))) return false;
             settled = true;
         }
     }
     return true;
+}
+
+/// What a choice is to be worth to be of use.
+std::int64_t FitSearch::wanted() const {
+    if (!found_.any) return 0;
+    return aim_ == Aim::least ? found_.worth : found_.worth + 1;
 }
 
 std::int64_t FitSearch::whole_units(std::int64_t worth) const {
@@ -198,53 +234,54 @@ int FitSearch::branch_on() const {
     return best;
 }
 
+/// Tells the watch.
+bool FitSearch::go_on() {
+    if (!stopped_ && watch_ != nullptr && *watch_) stopped_ = !(*watch_)(found_);
+    return !stopped_;
+}
+
 /// Nodes are counted here; the watch is told at the first, and now and then.
 bool FitSearch::stop_here() {
+    constexpr std::int64_t told_every = 16;
+    stopped_ = stopped_ || found_.nodes >= node_limit_;
     if (stopped_) return true;
-    constexpr std::int64_t told_every = 256;
-    stopped_ = found_.nodes >= node_limit_;
-    if (stopped_) return true;
-    if (found_.nodes++ % told_every == 0 && watch_ != nullptr && *watch_) {
-        stopped_ = !(*watch_)(found_);
-    }
-    return stopped_;
+    return found_.nodes++ % told_every == 0 && !go_on();
 }
 
 /// `ceiling` is the bound of the node above.
 void FitSearch::explore(std::int64_t ceiling) {
-    if (stop_here()) {
-        open_ = std::max(open_, ceiling);
+    constexpr int steps = 4;
+    if (stop_here()) { // its own bound, since that of the node above says less
+        const std::int64_t own =
+            aim_ == Aim::most ? bound_->tighten(states_, wanted() - 1, steps) : ceiling;
+        open_ = std::max(open_, std::min(ceiling, whole_units(own)));
         return;
     }
-    constexpr int steps = 4;
     std::int64_t here = ceiling;
-    if (!narrow(here, sparing_ ? 0 : steps)) return;
-    const int next = sparing_ ? spare_branch() : branch_on();
+    const bool sparing = aim_ == Aim::any;
+    if (!narrow(here, sparing ? 0 : steps)) return;
+    const int next = sparing ? spare_branch() : branch_on();
     if (next < 0) return;
-    const bool eager = sparing_ ? open_need().item >= 0 || item(next).price.most() < Money{}
-                                : 2 * bound_->held_lately(next) >= FitBound::whole_item;
+    const bool eager = sparing ? open_need().item >= 0 || item(next).price.most() < Money{}
+                               : 2 * bound_->held_lately(next) >= FitBound::whole_item;
     const std::size_t mark = trail_.size();
     const FitShifts shifts = bound_->shifts();
     for (const bool in : {eager, !eager}) {
         bound_->set_shifts(shifts);
         if (in ? take(next) : drop(next)) explore(here);
         undo(mark);
-        if (found_.any && (sparing_ || here <= found_.worth)) return;
+        if (is_enough() || here < wanted()) return;
     }
 }
 
 /// The choice of all that is in, if nothing it needs is open and it would be the best.
 void FitSearch::consider() {
-    if (found_.any && worth_in_ <= found_.worth) return;
-    if (open_need().item >= 0) return;
+    if (worth_in_ < wanted() || open_need().item >= 0) return;
     std::vector<int> taken;
     for (int i = 0; i < count_; ++i) {
         if (state(i) == State::in) taken.push_back(i);
     }
-    if (!stands(taken)) return;
-    found_.any = true;
-    found_.worth = worth_in_;
-    found_.taken = std::move(taken);
+    propose(std::move(taken));
 }
 
 /// The choice that the knapsack holds whole, if it would be the best and obeys the rules.
@@ -257,7 +294,7 @@ void FitSearch::consider_filled() {
         taken.push_back(i);
         worth += item(i).worth;
     }
-    if (worth <= found_.worth) return;
+    if (worth < wanted()) return;
     for (const int index : taken) {
         const auto& needs = item(index).needs;
         const auto& clashes = item(index).clashes;
@@ -267,44 +304,78 @@ void FitSearch::consider_filled() {
         });
         if (!met) return;
     }
-    if (!stands(taken)) return;
-    found_.worth = worth;
-    found_.taken = std::move(taken);
+    propose(std::move(taken));
 }
 
-/// Held to the price book and to a whole quote.
-bool FitSearch::stands(const std::vector<int>& taken) {
-    const PriceBook& book = place_.sitting->book();
+/// Held to the price book and to a whole quote; the best so far, if it stands and is better.
+void FitSearch::propose(std::vector<int> taken) {
+    leave_unneeded(taken);
     const Selection home = with_items(*place_.items, *place_.selection, taken);
-    if (!conflicts(book, home).empty()) return false;
-    return !place_.limits || within_limits(home);
+    if (!conflicts(place_.sitting->book(), home).empty()) return;
+    if (place_.limits) {
+        const std::optional<FitLimits>& figures = figures_of(home);
+        if (!figures || !within_limits(*figures)) return;
+        const bool cheaper =
+            figures->monthly < found_.figures.monthly ||
+            (figures->monthly == found_.figures.monthly && figures->cash < found_.figures.cash);
+        if (aim_ == Aim::least && !cheaper) return;
+        found_.figures = *figures;
+    }
+    found_.any = true;
+    found_.worth = 0;
+    for (const int index : taken) found_.worth += item(index).worth;
+    found_.taken = std::move(taken);
+    if (aim_ == Aim::least) reach_->keep_cheaper(found_.figures);
 }
 
-/// A loan reads nothing of the picks but their total, so that one verdict serves every such home.
-bool FitSearch::within_limits(const Selection& home) {
-    const PricedHome priced = price_home(place_.sitting->book(), home);
-    const auto known = verdicts_.find(priced.options.count());
-    if (known != verdicts_.end()) return known->second;
-    const LoanFigures figures =
-        loan_figures(*place_.rules, priced, place_.sitting->inquiry().facts);
-    const bool fits = figures.available() && figures.monthly.total() <= place_.limits->monthly &&
-                      figures.cash.needed() <= place_.limits->cash;
-    verdicts_.emplace(priced.options.count(), fits);
-    return fits;
-}
-
-/// Takes out helpers that the choice can do without.
-void FitSearch::tidy() {
-    for (std::size_t i = found_.taken.size(); i-- > 0;) {
-        if (item(found_.taken[i]).wish >= 0) continue;
-        std::vector<int> fewer = found_.taken;
-        fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
-        if (stands(fewer)) found_.taken = std::move(fewer);
+/// Takes out what is no wish and what the others do without, and has as little of it as will do.
+void FitSearch::leave_unneeded(std::vector<int>& taken) const {
+    const auto stand = [&](const std::vector<int>& these) {
+        const auto is_in = [&](int one) {
+            return std::find(these.begin(), these.end(), one) != these.end();
+        };
+        return std::all_of(these.begin(), these.end(), [&](int one) {
+            const auto& needs = item(one).needs;
+            return std::all_of(needs.begin(), needs.end(), [&](const auto& by) {
+                return std::any_of(by.begin(), by.end(), is_in);
+            });
+        });
+    };
+    for (bool again = true; again;) {
+        again = false;
+        for (std::size_t i = 0; i < taken.size() && !again; ++i) {
+            if (item(taken[i]).wish >= 0) continue;
+            std::vector<int> other = taken;
+            other.erase(other.begin() + static_cast<std::ptrdiff_t>(i));
+            again = stand(other);
+            if (!again) other = taken;
+            for (const int less : at(less_of_, taken[i])) {
+                if (again) break;
+                other[i] = less;
+                again = stand(other);
+            }
+            if (again) taken = std::move(other);
+        }
     }
 }
 
-/// Must-haves in, and `also`. False where they cannot stand together.
-bool FitSearch::begin(int also) {
+bool FitSearch::within_limits(const FitLimits& figures) const {
+    return figures.monthly <= place_.limits->monthly && figures.cash <= place_.limits->cash;
+}
+
+/// A loan reads nothing of the picks but their total, so that one answer serves every such home.
+const std::optional<FitLimits>& FitSearch::figures_of(const Selection& home) {
+    const PricedHome priced = price_home(place_.sitting->book(), home);
+    const auto known = known_.find(priced.options.count());
+    if (known != known_.end()) return known->second;
+    const LoanFigures loan = loan_figures(*place_.rules, priced, place_.sitting->inquiry().facts);
+    std::optional<FitLimits> figures;
+    if (loan.available()) figures = FitLimits{loan.monthly.total(), loan.cash.needed()};
+    return known_.emplace(priced.options.count(), figures).first->second;
+}
+
+/// Must-haves in, and what else has to be. False where they cannot stand together.
+bool FitSearch::begin() {
     states_.assign(static_cast<std::size_t>(count_), State::free);
     trail_.clear();
     worth_in_ = 0;
@@ -316,40 +387,51 @@ bool FitSearch::begin(int also) {
     }
     for (int i = 0; i < count_; ++i) {
         if (item(i).must && !take(i)) return false;
+        if (!drop_unused(i)) return false;
     }
-    return also < 0 || take(also);
+    return also_ < 0 || take(also_);
 }
 
-FitFound FitSearch::run(std::int64_t nodes, const FitSearchWatch& watch) {
-    found_.any = false;
+/// From the root. What was found before stands, for `least` to begin from.
+void FitSearch::run(Aim aim, std::int64_t nodes, const FitSearchWatch& watch) {
+    aim_ = aim;
     open_ = -1;
+    stopped_ = false;
     node_limit_ = nodes;
     watch_ = &watch;
-    const std::int64_t most = sparing_ ? std::numeric_limits<std::int64_t>::max() : start();
-    found_.most = most;
+    std::int64_t most = -1;
+    if (begin()) {
+        most = aim == Aim::any     ? std::numeric_limits<std::int64_t>::max()
+               : aim == Aim::least ? found_.worth
+                                   : start();
+    }
     if (most >= 0) explore(most);
     watch_ = nullptr;
-    if (found_.any) tidy();
-    found_.most = found_.any ? std::max(open_, found_.worth) : open_;
-    return found_;
 }
 
 FitFound FitSearch::best(std::int64_t nodes, const FitSearchWatch& watch, int also) {
     found_ = {};
-    stopped_ = false;
-    if (!begin(also)) return found_;
-    return run(nodes, watch);
+    also_ = also;
+    run(Aim::most, nodes, watch);
+    found_.most = found_.any ? std::max(open_, found_.worth) : open_;
+    return found_;
 }
 
-FitFound FitSearch::any() {
+FitFound FitSearch::cheapest(std::int64_t nodes, const FitSearchWatch& watch) {
+    reach_->keep_cheaper(found_.figures);
+    run(Aim::least, nodes, watch);
+    reach_->keep_all();
+    found_.cheapest = open_ < 0;
+    return found_;
+}
+
+FitFound FitSearch::any(const FitSearchWatch& watch) {
     constexpr std::int64_t plenty = 30'000;
     found_ = {};
-    stopped_ = false;
-    if (!begin(-1)) return found_;
-    sparing_ = true;
-    const FitFound found = run(plenty, {});
-    sparing_ = false;
-    return found;
+    also_ = -1;
+    run(Aim::any, plenty, watch);
+    found_.most = found_.any ? std::max(open_, found_.worth) : open_;
+    return found_;
 }
 
 } // namespace quoin

@@ -10,17 +10,22 @@ namespace quoin {
 std::int64_t FitSearch::start() {
     constexpr int first_steps = 60;
     constexpr int steps = 300;
-    std::int64_t most = whole_units(bound_->tighten(states_, -1, first_steps));
-    if (most < 0) return most;
-    bound_->read(states_);
-    fill_up(by_gain());
-    if (!found_.any || found_.worth >= most) return most;
-    most = std::min(most, whole_units(bound_->tighten(states_, found_.worth, steps)));
-    bound_->read(states_);
+    found_.most = whole_units(bound_->read(states_));
+    const auto tighten = [&](std::int64_t target, int count) {
+        const auto watched = [&] { return go_on(); };
+        const std::int64_t most = whole_units(bound_->tighten(states_, target, count, watched));
+        found_.most = std::min(found_.most, most);
+        bound_->read(states_);
+    };
+    if (found_.most >= 0) tighten(-1, first_steps);
+    if (found_.most < 0) return found_.most;
+    fill_up(by_gain()); // once in any case, so that a stopped search has a choice to give
+    if (!found_.any || found_.worth >= found_.most || stopped_) return found_.most;
+    tighten(found_.worth, steps);
     consider_filled();
     fill_up(by_gain());
-    if (found_.worth < most) improve();
-    return most;
+    if (found_.worth < found_.most) improve();
+    return found_.most;
 }
 
 /// Free items by what they bring beyond their price, most first.
@@ -87,6 +92,7 @@ void FitSearch::improve() {
     const std::vector<int> order = by_gain();
     int idle = 0;
     for (int i = 0; i < most_tries && idle < static_cast<int>(order.size()); ++i, ++idle) {
+        if (!go_on()) return;
         const int changed = order[static_cast<std::size_t>(i) % order.size()];
         std::vector<int> next = found_.taken;
         const auto held = std::find(next.begin(), next.end(), changed);

@@ -289,12 +289,26 @@ void add_tour(CLI::App& program, Shared& shared) {
     });
 }
 
+std::string stage_text(const FitProgress& progress) {
+    const std::string worth = progress.worth.text();
+    switch (progress.stage) {
+    case FitStage::best:
+        return fmt::format("{}, at most {}", progress.found ? "best worth " + worth : "none yet",
+                           progress.most.text());
+    case FitStage::cheapest:
+        return "the cheapest worth " + worth;
+    case FitStage::next:
+        return "with another wish";
+    case FitStage::nearest:
+        return "nothing fits, the nearest miss";
+    }
+    return {};
+}
+
 /// "12,288 looked into, best worth 434.25, at most 440: lot 7, Conventional"
 std::string progress_text(const FitProgress& progress) {
-    return fmt::format("{} looked into, {}, at most {}: lot {}, {}",
-                       grouped(Decimal::whole(progress.nodes)),
-                       progress.found ? "best worth " + progress.worth.text() : "none yet",
-                       progress.most.text(), progress.lot, progress.scenario);
+    return fmt::format("{} looked into, {}: lot {}, {}", grouped(Decimal::whole(progress.nodes)),
+                       stage_text(progress), progress.lot, progress.scenario);
 }
 
 /// Searches, shows how far it is, and stops at the first interrupt with the best so far.

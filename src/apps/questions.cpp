@@ -166,14 +166,17 @@ std::string site_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/)
     return json_text_of(site(Sitting(desk, inquiry)));
 }
 
-std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given,
+                     const Waiting& waiting) {
     FitQuestion question;
     question.limits = {limit_given("--monthly", one(given, "monthly").value_or("")),
                        limit_given("--cash", one(given, "cash").value_or(""))};
     question.lots = given.count("lots") > 0;
     question.nodes = served_nodes;
     if (given.contains("scenario")) question.scenario = scenario_of(inquiry, given);
-    return json_text_of(fit(Sitting(desk, inquiry), question));
+    return json_text_of(fit(Sitting(desk, inquiry), question, [&](const FitProgress& /*progress*/) {
+        return !waiting || waiting();
+    }));
 }
 
 std::string programs_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
@@ -279,6 +282,7 @@ const std::vector<Question>& questions() {
            Need::optional},
           {"lots", "on every free lot that the plan fits", Need::flag}},
          json_type,
+         nullptr,
          fit_json},
         {"site", "The lots and plans, and what another one would change", {}, json_type, site_json},
         {"programs",

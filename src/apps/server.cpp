@@ -24,6 +24,9 @@ constexpr std::size_t threads = 96;
 /// Connections that wait to be taken. The library asks for 5, and a page opens six at once.
 constexpr int backlog = 256;
 
+/// The connection that this thread answers: the library does not hand it to the handlers.
+thread_local const Connection* answering = nullptr;
+
 /// The library's pool, telling the crowd who waits.
 class Pool final : public httplib::TaskQueue {
   public:
@@ -77,7 +80,7 @@ class Listener final : public httplib::Server {
         });
         Post("/api/[a-z]+",
              [&requests](const httplib::Request& request, httplib::Response& response) {
-                 requests.ask(request, response);
+                 requests.ask(request, response, [] { return answering->is_awaited(); });
              });
         set_error_handler([](const httplib::Request&, httplib::Response& response) {
             Requests::explain(response);
@@ -117,6 +120,7 @@ class Listener final : public httplib::Server {
         bool making_room = false;
         {
             Connection connection(socket, stopping_);
+            answering = &connection;
             bool closed = false;
             while (!closed && connection.next_request(crowd_, making_room)) {
                 making_room = crowd_.wants_room();

@@ -86,6 +86,14 @@ bool Connection::next_request(Crowd& crowd, bool& making_room) {
     return there;
 }
 
+bool Connection::is_awaited() const {
+    if (*stopping_) return false;
+    if (!ready(socket_, POLLIN, milliseconds(0))) return true;
+    char next = 0; // of a request that follows, or the end
+    const ssize_t got = recv(socket_, &next, 1, MSG_PEEK | MSG_DONTWAIT);
+    return got > 0 || (got < 0 && (errno == EAGAIN || errno == EINTR));
+}
+
 bool Connection::is_readable() const { return begin_ < end_ || wait(POLLIN, read_until_); }
 
 bool Connection::is_writable() const { return wait(POLLOUT, Clock::now() + response_limit); }

@@ -32,6 +32,10 @@ class Connection final : public httplib::Stream {
     /// Whether the last response was a refusal; what is left of its request must not be read on.
     [[nodiscard]] bool refused() const { return refused_; }
 
+    /// Whether the client still waits for a response: not closed, and the server not stopping. A
+    /// look costs a system call.
+    [[nodiscard]] bool is_awaited() const;
+
     [[nodiscard]] bool is_readable() const override;
     [[nodiscard]] bool is_writable() const override;
     ssize_t read(char* to, std::size_t size) override;

@@ -122,6 +122,29 @@ class Turn {
     std::counting_semaphore<>& turns_;
 };
 
+/// Looks now and then whether a client waits, and how long the work has taken. From the turn on.
+class Patience {
+  public:
+    explicit Patience(const std::function<bool()>& waiting) : waiting_(waiting) {}
+
+    bool lasts() {
+        const auto now = Clock::now();
+        if (over_ || now - looked_ < glance) return !over_;
+        looked_ = now;
+        over_ = now - began_ > served_limit || !waiting_();
+        return !over_;
+    }
+
+  private:
+    using Clock = std::chrono::steady_clock;
+    static constexpr std::chrono::milliseconds glance{50};
+
+    const std::function<bool()>& waiting_;
+    Clock::time_point began_ = Clock::now();
+    Clock::time_point looked_;
+    bool over_ = false;
+};
+
 std::vector<std::string> question_names() {
     std::vector<std::string> names;
     for (const Question& question : questions()) names.emplace_back(question.name);
@@ -212,15 +235,19 @@ void Requests::get(const httplib::Request& request, httplib::Response& response)
     response.set_content(no_page, "text/html; charset=utf-8");
 }
 
-void Requests::ask(const httplib::Request& request, httplib::Response& response) const {
+void Requests::ask(const httplib::Request& request, httplib::Response& response,
+                   const std::function<bool()>& waiting) const {
     const Turn turn(turns_);
+    Patience patience(waiting);
     try {
         const Question& question = *question_of(request.path);
         const Given given = given_in(request.target);
         check_given(question, given);
         const Desk* desk = nullptr;
         Inquiry inquiry = cases_.read(request.body, desk);
-        reply(response, question.answer(*desk, std::move(inquiry), given), question.type);
+        reply(response,
+              question.answer(*desk, std::move(inquiry), given, [&] { return patience.lasts(); }),
+              question.type);
     } catch (const Refused& refused) {
         refuse(response, 422, refused.findings());
     } catch (const Overflow&) {

@@ -4,6 +4,8 @@
 // logged.
 #pragma once
 
+#include <chrono>
+#include <functional>
 #include <semaphore>
 #include <string>
 
@@ -23,8 +25,10 @@ class Requests {
     [[nodiscard]] bool reply_at_once(const httplib::Request& request, const Access& access,
                                      httplib::Response& response) const;
 
-    /// Replies to POST /api/QUESTION.
-    void ask(const httplib::Request& request, httplib::Response& response) const;
+    /// Replies to POST /api/QUESTION. Long work is given up soon after `waiting` says that nobody
+    /// waits for it, or after served_limit, and then answers with what it has.
+    void ask(const httplib::Request& request, httplib::Response& response,
+             const std::function<bool()>& waiting) const;
 
     /// Gives a body to a refusal that the HTTP library made itself: a body too large, a broken
     /// request.
@@ -41,6 +45,9 @@ class Requests {
     /// As many answers are worked out at once as there are processors: more would only take memory.
     mutable std::counting_semaphore<> turns_;
 };
+
+/// What the work on one request may take: no longer than somebody at a desk waits.
+inline constexpr std::chrono::seconds served_limit{20};
 
 /// What a request may carry, in bytes: far above any inquiry.
 inline constexpr std::size_t largest_body = 1024U * 1024;

@@ -98,16 +98,6 @@ void drop_unsupported(const PriceBook& book, Change& change) {
     }
 }
 
-/// The pick that fulfils a reference with as little as possible.
-Pick least_pick(const PriceBook& book, OptionRef ref) {
-    Pick pick;
-    pick.option = ref.option;
-    const Option& option = at(book.options, ref.option);
-    if (option.kind == OptionKind::levels) pick.level = std::max(ref.level, 0);
-    if (option.kind == OptionKind::choice) pick.choice = 0;
-    return pick;
-}
-
 void place(Selection& selection, const Pick& pick) {
     for (Pick& present : selection.picks) {
         if (present.option == pick.option) {
@@ -123,7 +113,8 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
     constexpr int deepest = 16; // cycles are refused when the book is read; this bounds "any of"
     while (const auto* need = depth < deepest ? unmet(book, change.selection, option) : nullptr) {
         const auto usable = std::find_if(need->begin(), need->end(), [&](const OptionRef& ref) {
-            return barriers(book, change.selection, ref.option).empty();
+            return barriers(book, change.selection, ref.option).empty() &&
+                   least_pick(book, ref, change.selection.plan);
         });
         if (usable == need->end()) {
             change.blocked.push_back({Barrier::needs, option, *need, {}});
@@ -131,7 +122,7 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
         }
         add_needs(book, change, usable->option, depth + 1);
         if (!change.blocked.empty()) return;
-        place(change.selection, least_pick(book, *usable));
+        place(change.selection, *least_pick(book, *usable, change.selection.plan));
         change.also_added.push_back(usable->option);
     }
 }
@@ -192,6 +183,18 @@ std::vector<Conflict> conflicts(const PriceBook& book, const Selection& selectio
         clashes(book, selection, i, found);
     }
     return found;
+}
+
+std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, int plan) {
+    Pick pick;
+    pick.option = ref.option;
+    const Option& option = at(book.options, ref.option);
+    if (option.kind == OptionKind::choice) pick.choice = 0;
+    if (option.kind != OptionKind::levels) return pick;
+    pick.level = std::max(ref.level, 0);
+    const int count = static_cast<int>(option.levels.size());
+    while (pick.level < count && !at(option.levels, pick.level).price.on(plan)) ++pick.level;
+    return pick.level < count ? std::optional(pick) : std::nullopt;
 }
 
 Change with_pick(const PriceBook& book, const Selection& selection, const Pick& pick) {

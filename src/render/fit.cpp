@@ -130,9 +130,12 @@ std::string next_text(const FitNext& next) {
 /// "worth 14, proven the most (231 nodes)".
 std::string worth_text(const FitHome& home) {
     if (home.proven) {
-        return fmt::format("worth {}: proven, no choice within the limits is worth more ({} looked"
-                           " into)",
-                           home.worth.text(), grouped(Decimal::whole(home.nodes)));
+        return fmt::format("worth {}: proven, no choice within the limits is worth more{} ({} "
+                           "looked into)",
+                           home.worth.text(),
+                           home.cheapest ? ", none worth as much costs less a month"
+                                         : "; another worth as much may cost less",
+                           grouped(Decimal::whole(home.nodes)));
     }
     const Decimal gap = home.most - home.worth;
     std::string more = "none is worth more than " + home.most.text();
@@ -174,6 +177,11 @@ std::string nearest_text(const FitHome& home) {
 
 std::string misses(const FitHome& home) {
     if (!home.barred.empty()) return "Nothing can be chosen: " + home.barred + ".\n";
+    if (!home.scenario) {
+        return home.proven ? "Nothing fits. The search stopped before it found the nearest home.\n"
+                           : "The search stopped before it found a home: whether one fits is not "
+                             "known.\n";
+    }
     if (!home.miss) {
         return fmt::format("Nothing fits: {} with {}{}.\n{}",
                            home.proven ? "this loan cannot be had for any home"
@@ -220,6 +228,11 @@ std::string home_text(const FitHome& home) {
     return out;
 }
 
+std::string nothing_text(const FitHome& home) {
+    const bool sure = home.proven || (home.miss && home.miss->proven);
+    return sure ? "nothing fits" : "none found that fits";
+}
+
 std::string lots_text(const FitScenario& scenario) {
     Table table({{"lot", Align::left, 8, 5},
                  {"worth", Align::right, 9, 8},
@@ -230,7 +243,7 @@ std::string lots_text(const FitScenario& scenario) {
     for (const FitHome& home : scenario.homes) {
         const bool figures = home.scenario && home.scenario->available();
         const std::string note = !home.barred.empty() ? "nothing can be chosen"
-                                 : !home.fits         ? "nothing fits"
+                                 : !home.fits         ? nothing_text(home)
                                  : home.proven        ? ""
                                                       : "up to " + home.most.text();
         table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",

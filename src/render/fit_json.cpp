@@ -80,6 +80,7 @@ Json home_json(const FitHome& home) {
                  {"barred", home.barred},
                  {"fits", home.fits},
                  {"proven", home.proven},
+                 {"cheapest", home.cheapest},
                  {"worth", home.worth.text()},
                  {"most_worth", home.most.text()},
                  {"gap", (home.most - home.worth).text()},

@@ -2,10 +2,12 @@
 #include <catch.hpp>
 
 #include <algorithm>
+#include <array>
 
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/render/fit.hpp>
 
+#include "fit_all.hpp"
 #include "fit_cases.hpp"
 #include "support/files.hpp"
 
@@ -27,20 +29,29 @@ Decimal sum_of(const std::vector<FitWish>& wishes) {
     return sum;
 }
 
+/// What would let the next wish in, against every choice that holds it.
+void check_next(FitCase one, const FitNext& next) {
+    for (Wish& wish : one.inquiry.wishes) wish.must = wish.must || wish.rank == next.wish.rank;
+    const auto best = EveryChoice(one).best();
+    CHECK(next.proven);
+    CHECK(next.can_be_chosen == best.has_value());
+    if (best) CHECK(next.worth.billionths() == best->worth);
+}
+
 /// The answer against every choice there is.
 void check_against_all(const FitCase& one) {
-    TryAll all(one);
+    const auto best = EveryChoice(one).best();
     const FitHome home = one.answer();
-    const std::int64_t best = all.best();
     INFO(text_of(fit(Sitting(one.desk, one.inquiry), one.question)));
-    CHECK(home.fits == (best >= 0));
+    CHECK(home.fits == best.has_value());
     CHECK((home.proven || !home.barred.empty()));
-    if (best < 0 || !home.fits) return;
-    CHECK(home.worth.billionths() == best);
+    if (!best || !home.fits) return;
+    CHECK(home.worth.billionths() == best->worth);
     CHECK(home.most == home.worth);
     CHECK(sum_of(home.chosen) == home.worth);
-    CHECK(home.scenario->monthly.total() <= one.question.limits.monthly);
-    CHECK(home.scenario->cash.needed() <= one.question.limits.cash);
+    CHECK(home.scenario->monthly.total() == best->least.monthly);
+    CHECK(home.scenario->cash.needed() == best->least.cash);
+    if (home.next) check_next(one, *home.next);
 }
 
 /// Limits that the bare home with options of this total just meets.
@@ -76,9 +87,8 @@ TEST_CASE("Needs met in several ways by shared helpers and packages are chosen a
     int fitting = 0;
     int along = 0;
     int packages = 0;
-    for (int round = 0; round < 240;) {
-        const FitCase one = cases.next(3 + round % 6, 10 + round % 6);
-        if (TryAll(one).size() > 15) continue;
+    for (int round = 0; round < 240; ++round) {
+        const FitCase one = cases.next(3 + round % 6, 10 + round % 8);
         INFO("round " << round);
         check_against_all(one);
         const FitHome home = one.answer();
@@ -91,20 +101,18 @@ TEST_CASE("Needs met in several ways by shared helpers and packages are chosen a
                                           option.kind == OptionKind::package;
                                });
         });
-        ++round;
     }
     CHECK(fitting > 120);
     CHECK(along > 40);
     CHECK(packages > 30);
 }
 
-TEST_CASE("Sixteen wishes are chosen as well as by trying all") {
-    FitCases cases(1625);
-    for (int round = 0; round < 3;) {
-        const FitCase one = cases.next(14 + round);
-        if (TryAll(one).size() > 17) continue;
-        check_against_all(one);
-        ++round;
+TEST_CASE("Twelve wishes among twenty options are chosen as well as by trying all") {
+    const FitRules rules = GENERATE(FitRules::loose, FitRules::tangled);
+    FitCases cases(1625, rules);
+    for (int round = 0; round < 25; ++round) {
+        INFO("round " << round);
+        check_against_all(cases.next(12 + round % 3, 20));
     }
 }
 
@@ -247,9 +255,7 @@ TEST_CASE("No home with the must-haves is nearer to the limits than is said, by 
     for (int round = 0; round < 160; ++round) {
         FitCase one = cases.next(3 + round % 5, 8 + round % 6);
         if (one.inquiry.wishes.size() > 1) one.inquiry.wishes[1].must = round % 2 == 0;
-        TryAll all(one);
-        const std::vector<FitLimits> homes =
-            all.size() > 12 ? std::vector<FitLimits>{} : all.homes();
+        const std::vector<FitLimits> homes = EveryChoice(one).homes();
         if (homes.empty()) continue;
         FitLimits least = homes.front();
         for (const FitLimits& home : homes) {
@@ -361,6 +367,54 @@ TEST_CASE("A stopped search says how much better a choice could be, and never to
         if (stopped.fits) CHECK(stopped.worth <= whole.worth);
         if (stopped.proven && stopped.fits) CHECK(stopped.worth == whole.worth);
     }
+}
+
+TEST_CASE("Stopped at any moment, what is said is true") {
+    FitCases cases(31, FitRules::tangled);
+    std::array<int, 4> stopped_in{};
+    for (int round = 0; round < 40; ++round) {
+        FitCase one = cases.next(9, 18);
+        if (round % 4 == 0) one.question.limits.cash = Money::dollars(1); // nothing fits
+        const FitHome whole = one.answer();
+        for (int calls = 0, last = 0; last == 0 && calls < 4000; calls += 1 + calls / 10) {
+            FitStage stage = FitStage::best;
+            int told = 0;
+            const FitAnswer answer =
+                fit(Sitting(one.desk, one.inquiry), one.question, [&](const FitProgress& now) {
+                    stage = now.stage;
+                    return told++ < calls;
+                });
+            last = told <= calls;
+            CHECK((last == 1 || told == calls + 1)); // not told again once it said stop
+            const FitHome& home = answer.scenarios.front().homes.front();
+            INFO("round " << round << ", stopped after " << calls);
+            if (last == 0) ++stopped_in[static_cast<std::size_t>(stage)];
+            if (home.fits) CHECK(home.worth <= whole.worth);
+            if (whole.fits && !home.barred.empty()) FAIL("barred, though it fits");
+            if (whole.fits) CHECK(home.most >= whole.worth);
+            if (whole.fits) CHECK((home.fits || !home.proven));
+            if (home.fits && home.proven) CHECK(home.worth == whole.worth);
+            if (home.cheapest) CHECK(home.price == whole.price);
+            if (home.miss && home.miss->proven) {
+                CHECK(home.miss->least_monthly == whole.miss->least_monthly);
+                CHECK(home.miss->least_cash == whole.miss->least_cash);
+            }
+            CHECK_FALSE(text_of(answer).empty());
+            CHECK_FALSE(json_text_of(answer).empty());
+        }
+    }
+    for (const int count : stopped_in) CHECK(count > 0);
+}
+
+TEST_CASE("Of choices of equal worth the one of the least month is given") {
+    FitCase one = bare_case();
+    for (const char* price : {"5000", "3000.01", "3000", "4000"}) {
+        one.wish(one.add_option(std::string("lamp-") + price, money(price))).weight = decimal("1");
+    }
+    limit_to(one, money("8000"));
+    const FitHome home = one.answer();
+    CHECK(ids(home.chosen) == std::vector<std::string>{"lamp-3000", "lamp-3000.01"});
+    CHECK(home.cheapest);
 }
 
 TEST_CASE("What is left out would add what adding it to the chosen home adds") {

@@ -1,8 +1,6 @@
-// Price books and wishes drawn from a fixed seed, with every rule in them, and the best choice by
-// trying all.
+// Price books and wishes drawn from a fixed seed, with every rule in them.
 #pragma once
 
-#include <map>
 #include <random>
 
 #include <quoin/answers/fit.hpp>
@@ -75,6 +73,7 @@ class FitCases {
         select_some(one);
         add_wishes(one, wishes);
         pay(one);
+        if (below(3) == 0) move_to_edge(one);
         set_limits(one);
         return one;
     }
@@ -93,22 +92,25 @@ class FitCases {
             if (form == 1) make_counted(one, option);
             if (rules_ == FitRules::tangled) {
                 if (form >= 2 && form <= 4 && i > 1) make_package(option, helpers(i));
-                tangle(option, i);
+                tangle(one, option, i);
                 continue;
             }
             if (form == 2 && i > 1) make_package(option, i);
-            relate(option, i);
+            relate(one, option, i);
         }
     }
     void make_levels(const FitCase& one, Option& option) {
         option.kind = OptionKind::levels;
         option.included_level.assign(one.desk.book.plans.size(), 0);
         Money price;
+        const int missing = below(6) == 0 ? 1 : -1; // now and then the plan is not offered "good"
         for (const char* id : {"plain", "good", "best"}) {
             Level level;
             level.id = id;
             level.name = id;
-            level.price = one.on_every_plan(price);
+            if (static_cast<int>(option.levels.size()) != missing) {
+                level.price = one.on_every_plan(price);
+            }
             option.levels.push_back(level);
             price += Money::dollars(500 + below(4000));
         }
@@ -124,12 +126,17 @@ class FitCases {
         for (int i = 0; i < 2; ++i) option.parts.push_back({below(before), 0});
         for (OptionRef& part : option.parts) part.level = -1;
     }
+    /// Of an option in levels any of them will do, or one or better.
+    OptionRef reference(const FitCase& one, int option) {
+        const bool levels = at(one.desk.book.options, option).kind == OptionKind::levels;
+        return {option, levels ? below(4) - 1 : -1};
+    }
     /// Needs point backwards, so that they never come round.
-    void relate(Option& option, int before) {
+    void relate(const FitCase& one, Option& option, int before) {
         if (before == 0) return;
         if (below(4) == 0) {
-            option.needs.push_back({{below(before), -1}});
-            if (below(2) == 0) option.needs.back().push_back({below(before), -1});
+            option.needs.push_back({reference(one, below(before))});
+            if (below(2) == 0) option.needs.back().push_back(reference(one, below(before)));
         }
         if (below(6) == 0) option.excludes.push_back(below(before));
         if (below(5) == 0) option.one_of = below(2) == 0 ? "left" : "right";
@@ -137,12 +144,12 @@ class FitCases {
     }
     /// The first few options are what the others need.
     static int helpers(int before) { return std::min(before, 7); }
-    void tangle(Option& option, int before) {
+    void tangle(const FitCase& one, Option& option, int before) {
         if (before == 0) return;
         for (int needs = below(3); needs > 0; --needs) {
             std::vector<OptionRef> need;
             for (int ways = 1 + below(3); ways > 0; --ways)
-                need.push_back({drawn_helper(before), -1});
+                need.push_back(reference(one, drawn_helper(before)));
             option.needs.push_back(std::move(need));
         }
         if (below(4) == 0) option.excludes.push_back(below(before));
@@ -158,7 +165,7 @@ class FitCases {
         for (int tries = below(2) * below(5); tries > 0; --tries) {
             Pick pick;
             pick.option = below(static_cast<int>(options.size()));
-            if (at(options, pick.option).kind == OptionKind::levels) pick.level = 1;
+            if (at(options, pick.option).kind == OptionKind::levels) pick.level = 2;
             const Change change = with_pick(one.desk.book, one.inquiry.selection, pick);
             if (change.blocked.empty()) one.inquiry.selection = change.selection;
         }
@@ -174,8 +181,14 @@ class FitCases {
             }
             if (below(2) == 0) wish.weight = Decimal::billionths((1 + below(80)) * 125'000'000LL);
             wish.must = false;
+            if (is_wished_twice(one.inquiry.wishes)) one.inquiry.wishes.pop_back();
         }
         if (below(3) == 0) one.inquiry.wishes[0].must = true;
+    }
+    /// The last one, in the same form.
+    static bool is_wished_twice(const std::vector<Wish>& wishes) {
+        return std::any_of(wishes.begin(), wishes.end() - 1,
+                           [&](const Wish& wish) { return wish.pick == wishes.back().pick; });
     }
     /// Down payments that leave the loan next to an edge of the insurance tables.
     void pay(FitCase& one) {
@@ -183,8 +196,8 @@ class FitCases {
         one.question.scenario = static_cast<std::size_t>(below(6));
         DownPayment& down = inquiry.scenarios[*one.question.scenario].down;
         const Money price = price_home(one.desk.book, inquiry.selection).contract_price;
-        const int percents[] = {3, 5, 10, 15, 20};
-        const Percent share(Decimal::whole(percents[below(5)]));
+        const int percents[] = {3, 5, 10, 15, 20, 25};
+        const Percent share(Decimal::whole(percents[below(6)]));
         const int how = below(4);
         if (how == 1) {
             const Money near =
@@ -204,10 +217,35 @@ class FitCases {
             const int index = below(static_cast<int>(incentives.size()));
             if (!allows(at(incentives, index).lots, inquiry.selection.lot)) return;
             if (!allows(at(incentives, index).plans, inquiry.selection.plan)) return;
+            if (below(2) == 0) { // about as much as the programs let a seller give
+                Incentive& incentive = at(one.desk.book.incentives, index);
+                incentive.amount =
+                    percent_of(price, Percent(Decimal::whole(2 + below(8))), Rounding::half_away);
+            }
             const auto& uses = at(incentives, index).uses;
             inquiry.selection.incentives = {
                 {index, at(uses, below(static_cast<int>(uses.size()))), {}}};
         }
+    }
+    /// A base price with which the loan reaches its highest amount, or its income, or whatever else
+    /// it is refused by, within what the options come to.
+    void move_to_edge(FitCase& one) {
+        const Sitting sitting(one.desk, one.inquiry);
+        const auto available = [&](Money options) {
+            return loan_figures(sitting.rules()[*one.question.scenario],
+                                home_at(one.desk.book, one.inquiry.selection, options),
+                                one.inquiry.facts)
+                .available();
+        };
+        Money least;
+        Money most = Money::dollars(2'000'000);
+        if (!available(least) || available(most)) return;
+        while (most - least > Money::dollars(1)) {
+            const Money middle = least + part_of(most - least, 2, Rounding::down);
+            (available(middle) ? least : most) = middle;
+        }
+        at(one.desk.book.plans, one.inquiry.selection.plan).base_price +=
+            least - Money::dollars(below(30'000));
     }
     /// What some home comes to, to the cent, so that the limit lies on the very edge.
     void set_limits(FitCase& one) {
@@ -224,147 +262,6 @@ class FitCases {
 
     std::mt19937_64 random_;
     FitRules rules_;
-};
-
-/// The greatest worth by trying every choice of the wishes and of the options that those need.
-class TryAll {
-  public:
-    explicit TryAll(const FitCase& one)
-        : one_(one), sitting_(one.desk, one.inquiry),
-          rules_(sitting_.rules()[*one.question.scenario]) {
-        for (const Wish& wish : one.inquiry.wishes) {
-            picks_.push_back(wish.pick);
-            worths_.push_back(one.inquiry.worth_of(wish).billionths());
-            musts_.push_back(wish.must && !is_held(wish.pick));
-        }
-        for (std::size_t i = 0; i < picks_.size(); ++i) {
-            if (is_kept_out(picks_[i])) continue; // so that nothing is needed for it
-            for (const auto& need : at(one.desk.book.options, picks_[i].option).needs) {
-                if (met_without(need, picks_[i])) continue;
-                for (const OptionRef& ref : need) add_helper(ref);
-            }
-        }
-    }
-    [[nodiscard]] std::size_t size() const { return picks_.size(); }
-
-    /// The month and the cash of every home that holds the must-haves, and whose loan can be had.
-    std::vector<FitLimits> homes() {
-        std::vector<FitLimits> found;
-        for (std::uint64_t set = std::uint64_t{1} << picks_.size(); set-- > 0;) {
-            bool musts = true;
-            for (std::size_t i = 0; i < picks_.size(); ++i) {
-                musts = musts && ((set >> i & 1) != 0 || !musts_[i]);
-            }
-            const auto selection = musts ? selection_of(set) : std::nullopt;
-            if (!selection || !conflicts(one_.desk.book, *selection).empty()) continue;
-            const LoanFigures figures =
-                loan_figures(rules_, price_home(one_.desk.book, *selection), one_.inquiry.facts);
-            if (!figures.available()) continue;
-            found.push_back({figures.monthly.total(), figures.cash.needed()});
-        }
-        return found;
-    }
-
-    /// Billionths; -1 where nothing fits.
-    std::int64_t best() {
-        std::int64_t best = -1;
-        for (std::uint64_t set = std::uint64_t{1} << picks_.size(); set-- > 0;) {
-            std::int64_t worth = 0;
-            bool musts = true;
-            for (std::size_t i = 0; i < picks_.size(); ++i) {
-                const bool in = (set >> i & 1) != 0;
-                if (in) worth += worths_[i];
-                musts = musts && (in || !musts_[i]);
-            }
-            if (worth > best && musts && stands(set)) best = worth;
-        }
-        return best;
-    }
-    /// A selection as the answer says it, held to the limits.
-    [[nodiscard]] bool within(const Selection& selection) {
-        if (!conflicts(one_.desk.book, selection).empty()) return false;
-        const PricedHome home = price_home(one_.desk.book, selection);
-        const auto known = verdicts_.find(home.options);
-        if (known != verdicts_.end()) return known->second;
-        const LoanFigures figures = loan_figures(rules_, home, one_.inquiry.facts);
-        return verdicts_[home.options] = figures.available() &&
-                                         figures.monthly.total() <= one_.question.limits.monthly &&
-                                         figures.cash.needed() <= one_.question.limits.cash;
-    }
-
-  private:
-    /// By the selections, or by the plan and the lot.
-    [[nodiscard]] bool is_kept_out(const Pick& pick) const {
-        Selection with = one_.inquiry.selection;
-        if (with.find(pick.option) != nullptr) return false;
-        with.picks.push_back(pick);
-        const auto found = conflicts(one_.desk.book, with);
-        return std::any_of(found.begin(), found.end(),
-                           [](const Conflict& one) { return one.barrier != Barrier::needs; });
-    }
-    /// By the selections, or by what the pick brings itself.
-    [[nodiscard]] bool met_without(const std::vector<OptionRef>& need, const Pick& pick) const {
-        Selection with = one_.inquiry.selection;
-        with.picks.push_back(pick);
-        return std::any_of(need.begin(), need.end(),
-                           [&](OptionRef ref) { return holds(one_.desk.book, with, ref); });
-    }
-    void add_helper(OptionRef ref) {
-        Pick pick;
-        pick.option = ref.option;
-        if (at(one_.desk.book.options, ref.option).kind == OptionKind::levels) pick.level = 0;
-        for (const Pick& known : picks_) {
-            if (known.option == pick.option && known.level == pick.level) return;
-        }
-        picks_.push_back(pick);
-        worths_.push_back(0);
-        musts_.push_back(false);
-    }
-    bool stands(std::uint64_t set) {
-        const auto selection = selection_of(set);
-        return selection && within(*selection);
-    }
-    [[nodiscard]] std::optional<Selection> selection_of(std::uint64_t set) const {
-        Selection selection = one_.inquiry.selection;
-        for (std::size_t i = 0; i < picks_.size(); ++i) {
-            if ((set >> i & 1) == 0) continue;
-            if (one_.inquiry.selection.find(picks_[i].option) == nullptr) {
-                if (selection.find(picks_[i].option) != nullptr) return std::nullopt;
-                selection.picks.push_back(picks_[i]);
-            } else if (!replace(selection, picks_[i])) {
-                return std::nullopt;
-            }
-        }
-        return selection;
-    }
-
-    [[nodiscard]] bool is_more(const Pick& pick, const Pick& selected) const {
-        const Option& option = at(one_.desk.book.options, pick.option);
-        return pick.level > selected.level || pick.quantity.value_or(option.quantity.usual) >
-                                                  selected.quantity.value_or(option.quantity.usual);
-    }
-    [[nodiscard]] bool is_held(const Pick& pick) const {
-        const Pick* selected = one_.inquiry.selection.find(pick.option);
-        return selected != nullptr && !is_more(pick, *selected);
-    }
-    /// More of a selected option, once.
-    [[nodiscard]] bool replace(Selection& selection, const Pick& pick) const {
-        for (std::size_t i = 0; i < one_.inquiry.selection.picks.size(); ++i) {
-            const Pick& selected = one_.inquiry.selection.picks[i];
-            if (selected.option != pick.option) continue;
-            if (!is_more(pick, selected) || !(selection.picks[i] == selected)) return false;
-            selection.picks[i] = pick;
-        }
-        return true;
-    }
-
-    const FitCase& one_;
-    Sitting sitting_;
-    const ScenarioRules& rules_;
-    std::vector<Pick> picks_;
-    std::vector<std::int64_t> worths_;
-    std::vector<bool> musts_;
-    std::map<Money, bool> verdicts_;
 };
 
 } // namespace quoin::test

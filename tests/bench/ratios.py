@@ -43,6 +43,20 @@ def against_targets(ns):
                   f" ({slowest / target:.2f} of it)")
 
 
+def gaps(path):
+    """The widest proven gap after five seconds of work, by the number of wishes."""
+    with open(path) as file:
+        rows = json.load(file)["benchmarks"]
+    found = {}
+    for row in rows:
+        name = row["name"].split("/")
+        if name[0] == "fit_worth_its_price" and "gap_percent" in row:
+            found.setdefault(int(name[2]), []).append(row["gap_percent"])
+    for wishes, each in sorted(found.items()):
+        print(f"{wishes} wishes worth just what they cost: gap {statistics.median(each):.2f} % "
+              f"(widest {max(each):.2f} %), target 0.50 %")
+
+
 def ratio(ns, name, a, b):
     if a in ns and b in ns:
         print(f"{name}: {ns[a] / ns[b]:.2f}")
@@ -71,6 +85,7 @@ def main():
         print(f"level payment: {ns['payment_decided']:.1f} ns")
     ratio(ns, "one whole scenario / APR", "one_whole_scenario/3", "apr_monthly")
     against_targets(ns)
+    gaps(sys.argv[1])
     whole_program(sys.argv[2])
 
 

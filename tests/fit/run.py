@@ -4,48 +4,29 @@
 import json
 import os
 import pty
-import random
 import re
 import shutil
 import signal
 import subprocess
+import sys
 import tempfile
 import time
 import unittest
 
 SOURCE = os.environ["QUOIN_SOURCE"]
+sys.path.insert(0, os.path.join(SOURCE, "tests/support"))
+from hard_fit import write_hard_case  # noqa: E402
+
 QUOIN = os.environ["QUOIN"]
 RATES = os.path.join(SOURCE, "tests/golden/data/rates")
 SLOW = 60.0  # seconds; a busy machine
-
-
-def write_hard_case(folder):
-    """Wishes worth just what they cost: no order among them, so that a proof takes ages."""
-    data = os.path.join(SOURCE, "tests/golden/data")
-    with open(os.path.join(data, "book.json")) as file:
-        book = json.load(file)
-    with open(os.path.join(data, "buyer.json")) as file:
-        buyer = json.load(file)
-    draw = random.Random(60)
-    buyer["wishes"] = []
-    for i in range(60):
-        cents = draw.randrange(40_000, 250_000)
-        price = f"{cents // 100}.{cents % 100:02}"
-        book["options"].append({"id": f"extra-{i}", "name": f"Extra {i}", "area": "inside",
-                                "price": price})
-        buyer["wishes"].append({"option": f"extra-{i}", "rank": i + 1, "weight": price})
-    buyer["scenarios"] = buyer["scenarios"][:1]
-    for name, value in ("book.json", book), ("buyer.json", buyer):
-        with open(os.path.join(folder, name), "w") as file:
-            json.dump(value, file)
-    return os.path.join(folder, "buyer.json")
 
 
 class LongSearch(unittest.TestCase):
     def setUp(self):
         self.folder = tempfile.mkdtemp()
         self.addCleanup(shutil.rmtree, self.folder)
-        self.buyer = write_hard_case(self.folder)
+        self.buyer = write_hard_case(SOURCE, self.folder)
 
     def start(self, *more, output=subprocess.PIPE, errors=subprocess.PIPE):
         search = subprocess.Popen(

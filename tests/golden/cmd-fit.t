@@ -10,7 +10,8 @@ Ten percent down
 price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
-worth 0: proven, no choice within the limits is worth more (1 looked into)
+worth 0: proven, no choice within the limits is worth more, none worth as much costs less a
+  month (4 looked into)
 
                                                 rank      worth        price     a month         cash
 
@@ -100,7 +101,8 @@ On lot 1:
 price $105,720.00, $8,403.65 a month, $11,250.61 in cash: $9,678.61 to bring to the closing
   A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00 down (10.00 %),
   LTV 90.00 %, 60-day lock
-worth 1: proven, no choice within the limits is worth more (1 looked into)
+worth 1: proven, no choice within the limits is worth more, none worth as much costs less a
+  month (2 looked into)
 
                                                 rank      worth        price     a month         cash
 

@@ -11,7 +11,8 @@ Conventional, 5 % down, 30 years
 price $508,567.60, $4,046.57 a month, $27,987.68 in cash: $266.72 back at the closing
   Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.848 %, 30 years, $25,428.60 down
   (5.00 %), LTV 95.00 %, 180-day lock
-worth 12: proven, no choice within the limits is worth more (1 looked into)
+worth 12: proven, no choice within the limits is worth more, none worth as much costs less a
+  month (4 looked into)
 
                                                 rank      worth        price     a month         cash
 
@@ -74,7 +75,8 @@ On lot 7:
 price $508,567.60, $3,976.41 a month, $20,919.95 in cash: $7,334.45 back at the closing
   FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.607 %, 30 years, $17,800.60 down
   (3.50 %), LTV 96.50 %, 180-day lock
-worth 12: proven, no choice within the limits is worth more (5 looked into)
+worth 12: proven, no choice within the limits is worth more, none worth as much costs less a
+  month (8 looked into)
 
                                                 rank      worth        price     a month         cash
 

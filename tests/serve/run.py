@@ -11,6 +11,7 @@ import shutil
 import signal
 import socket
 import subprocess
+import sys
 import tempfile
 import threading
 import time
@@ -23,6 +24,9 @@ EXAMPLES = os.path.join(ROOT, "examples")
 BUYERS = (sorted(glob.glob(os.path.join(EXAMPLES, "*/buyers/*.json"))) +
           [os.path.join(EXAMPLES, "first-home/buyer.json")])
 ENVIRONMENT = {k: v for k, v in os.environ.items() if k != "QUOIN_RATES"}
+sys.path.insert(0, os.path.join(ROOT, "tests/support"))
+from hard_fit import write_hard_case  # noqa: E402
+
 JSON_TYPE = {"Content-Type": "application/json"}
 SECRET = "Somebody Private 7431"
 
@@ -500,6 +504,51 @@ def received(link):
         return link.recv(65536)
     except OSError:
         return b""
+
+
+class LongWork(unittest.TestCase):
+    """A search that would take many seconds."""
+
+    def setUp(self):
+        folder = tempfile.mkdtemp()
+        self.addCleanup(shutil.rmtree, folder)
+        write_hard_case(ROOT, folder)
+        self.server = Server(folder, "--rates", os.path.join(ROOT, "tests/golden/data/rates"))
+        self.addCleanup(lambda: self.server.process.poll() is None and self.server.stop())
+        inquiry = cases_of(self.server)["price_books"][0]["inquiries"][0]["inquiry"]
+        self.body = json.dumps(inquiry).encode()
+
+    def ask(self):
+        """A connection that waits for the answer to a long search."""
+        link = socket.create_connection(("127.0.0.1", self.server.port), timeout=40)
+        self.addCleanup(link.close)
+        link.sendall(f"POST /api/fit?monthly=10000&cash=100000 HTTP/1.1\r\n"
+                     f"Host: 127.0.0.1:{self.server.port}\r\nContent-Type: application/json\r\n"
+                     f"Content-Length: {len(self.body)}\r\n\r\n".encode() + self.body)
+        return link
+
+    def test_a_client_that_goes_away_frees_its_worker(self):
+        workers = max(2, os.cpu_count())  # that work at once
+        links = [self.ask() for _ in range(2 * workers)]
+        time.sleep(0.7)
+        for link in links:  # all of it is under way
+            link.setblocking(False)
+            with self.assertRaises(BlockingIOError):
+                link.recv(1)
+            link.close()
+        began = time.monotonic()
+        self.assertEqual(self.server.ask("POST", "/api/quote", self.body, JSON_TYPE)[0], 200)
+        self.assertLess(time.monotonic() - began, 2.5)
+
+    def test_the_end_of_the_server_leaves_the_best_so_far(self):
+        link = self.ask()
+        time.sleep(0.7)
+        self.server.process.send_signal(signal.SIGTERM)
+        got = b"".join(iter(lambda: received(link), b""))
+        self.assertEqual(self.server.wait()[0], 0)
+        home = json.loads(got.split(b"\r\n\r\n", 1)[1])["scenarios"][0]["homes"][0]
+        self.assertEqual((home["fits"], home["proven"]), (True, False))
+        self.assertGreater(float(home["gap"]), 0)
 
 
 class Ending(unittest.TestCase):

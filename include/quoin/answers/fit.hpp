@@ -2,9 +2,12 @@
 // cash stay within the buyer's limits and every rule of the price book holds.
 //
 // The selections stay; a wish for more of a selected option takes its place. What a wish needs is
-// taken along. The choice is proven, not greedy: branch and bound over whole quotes, because a
-// month and the cash jump, and may fall, where a table changes rows. Where the search is stopped,
-// the best so far is given with the most that any other choice could be worth.
+// taken along, by itself or in a package, as little of it as will do; nothing else comes in that is
+// no wish, though it might save money. The choice is proven, not greedy: branch
+// and bound over whole quotes, because a month and the cash jump, and may fall, where a table
+// changes rows. Of choices of equal worth the cheapest is given: the least month, and of those the
+// least cash. Where the search is stopped, the best so far is given with the most that any other
+// choice could be worth.
 #pragma once
 
 #include <functional>
@@ -28,7 +31,16 @@ struct FitQuestion {
     std::int64_t nodes = 2'000'000;      ///< of each search; then it stops with what it has
 };
 
+/// What is being looked for.
+enum class FitStage {
+    best,     ///< the choice of the most worth
+    cheapest, ///< of those worth as much, the cheapest
+    next,     ///< what would let a wish in that was left out
+    nearest,  ///< where nothing fits: the home that misses by the least
+};
+
 struct FitProgress {
+    FitStage stage = FitStage::best;
     std::string scenario;
     std::string lot;
     std::int64_t nodes = 0;
@@ -36,7 +48,8 @@ struct FitProgress {
     Decimal most;  ///< that any choice could be worth
     bool found = false;
 };
-/// Told now and then; false stops the search.
+/// Told many times a second. False, once said, stops all of it: what was not looked into by then is
+/// answered as not proven.
 using FitWatch = std::function<bool(const FitProgress&)>;
 
 struct FitWish {
@@ -112,12 +125,15 @@ struct FitHome {
     Decimal worth;
     Decimal most; ///< that any choice could be worth; equal to worth where it is proven
     bool proven = false;
+    bool cheapest = false; ///< proven: of the choices of that worth it has the least month and, of
+                           ///< those, the least cash
     std::int64_t nodes = 0;
     Money price;
     Money over_monthly; ///< where nothing fits; not negative
     Money over_cash;
-    std::optional<FitMiss> miss;            ///< where nothing fits and the loan can be had
-    std::optional<ScenarioAnswer> scenario; ///< nothing where it is barred
+    std::optional<FitMiss> miss; ///< where nothing fits and the loan can be had
+    /// Nothing where it is barred, or where the search stopped before it found any home.
+    std::optional<ScenarioAnswer> scenario;
 };
 
 struct FitScenario {

@@ -1,6 +1,7 @@
 // Whether a selection obeys the price book, and how it changes when an option comes or goes.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,10 @@ struct Conflict {
 
 /// True where the selection holds the option at the level or better, by itself or in a package.
 [[nodiscard]] bool holds(const PriceBook& book, const Selection& selection, OptionRef ref);
+
+/// The pick that fulfils a reference with as little as possible: in its usual quantity, at the
+/// lowest level that will do. Nothing where the plan is offered none.
+[[nodiscard]] std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, int plan);
 
 /// A selection after an option came or went, with what that brought along.
 struct Change {
