@@ -1,5 +1,5 @@
 // Turning wishes, and what they need, into items of the search.
-#include "fit_items.hpp"
+#include "items.hpp"
 
 #include <algorithm>
 

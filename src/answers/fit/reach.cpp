@@ -1,5 +1,5 @@
 // Halving the totals of options until what cannot be within the limits has fallen away.
-#include "fit_reach.hpp"
+#include "reach.hpp"
 
 #include <algorithm>
 

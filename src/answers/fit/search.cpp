@@ -1,9 +1,9 @@
 // Branch and bound over the items: taking one, or leaving it, with all that follows by rule.
 //
-// The bound of a node is that of fit_bound: a knapsack up to the greatest total of options that may
-// still be within the limits (fit_reach). Nothing is assumed of month or cash between two prices.
+// The bound of a node is that of bound.hpp: a knapsack up to the greatest total of options that may
+// still be within the limits (reach.hpp). Nothing is assumed of month or cash between two prices.
 // A choice counts only once the price book's own rules and a whole quote have let it stand.
-#include "fit_search.hpp"
+#include "search.hpp"
 
 #include <algorithm>
 #include <limits>

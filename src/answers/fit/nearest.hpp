@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "fit_search.hpp"
+#include "search.hpp"
 
 namespace quoin {
 

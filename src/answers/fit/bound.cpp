@@ -1,5 +1,5 @@
 // Giving up rules for a price, filling the knapsack that is left, and moving the prices.
-#include "fit_bound.hpp"
+#include "bound.hpp"
 
 #include <algorithm>
 #include <limits>

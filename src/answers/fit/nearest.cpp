@@ -1,6 +1,6 @@
 // The least month, the least cash and the home between them: each found by lowering one limit to
 // just under what was found, until a search proves that no home is below it.
-#include "fit_nearest.hpp"
+#include "nearest.hpp"
 
 #include <algorithm>
 

@@ -5,10 +5,10 @@
 
 #include <quoin/exact/broken.hpp>
 
-#include "add_item.hpp"
-#include "difference.hpp"
-#include "fit_nearest.hpp"
-#include "fit_search.hpp"
+#include "answers/add_item.hpp"
+#include "answers/difference.hpp"
+#include "nearest.hpp"
+#include "search.hpp"
 
 namespace quoin {
 namespace {

@@ -5,9 +5,9 @@
 #include <unordered_map>
 #include <vector>
 
-#include "fit_bound.hpp"
-#include "fit_items.hpp"
-#include "fit_reach.hpp"
+#include "bound.hpp"
+#include "items.hpp"
+#include "reach.hpp"
 
 namespace quoin {
 
@@ -91,7 +91,7 @@ class FitSearch {
     [[nodiscard]] Use open_need() const;
     [[nodiscard]] int cheapest(const Use& open) const;
 
-    // fit_start.cpp
+    // start.cpp
     std::int64_t start();
     void fill_up(const std::vector<int>& order);
     bool take_with_needs(int item);

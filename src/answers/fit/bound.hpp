@@ -13,8 +13,8 @@
 #include <functional>
 #include <vector>
 
-#include "fit_items.hpp"
-#include "fit_reach.hpp"
+#include "items.hpp"
+#include "reach.hpp"
 
 namespace quoin {
 

@@ -2,7 +2,7 @@
 // the order of what they bring beyond their price, then one changed at a time.
 #include <algorithm>
 
-#include "fit_search.hpp"
+#include "search.hpp"
 
 namespace quoin {
 
