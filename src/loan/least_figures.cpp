@@ -94,8 +94,11 @@ class Bounding {
         const Money value = facts.appraised_value.value_or(range.most);
         value_ = {std::min(price_.least, value), std::min(price_.most, value)};
         for (Band& band : box_) band = {Case::unset, Case::unset};
-        credits_ = range.credits;
-        for (const Credit& credit : facts.credits) credits_ += not_negative(credit.amount);
+        cost_credits_ = range.credits;
+        for (const Credit& credit : facts.credits) {
+            const bool down = credit.may_pay(CreditUse::down_payment);
+            (down ? down_credits_ : cost_credits_) += not_negative(credit.amount);
+        }
     }
 
     LeastFigures figures();
@@ -127,14 +130,15 @@ class Bounding {
     Range<Money> loan_;
     Range<Decimal> fee_percent_;
     Range<Rate> rate_;
-    Decimal points_;   // least
-    Money credits_;    // most
-    LocalCosts local_; // least
-    Money costs_;      // least: closing costs and points
-    Money prepaid_;    // least: interest and bills
-    Money escrow_;     // least
-    Money insurance_;  // least, a month
-    Money down_;       // least
+    Decimal points_;     // least
+    Money cost_credits_; // most that pays costs alone: never more than they come to
+    Money down_credits_; // most that may pay of the down payment too
+    LocalCosts local_;   // least
+    Money costs_;        // least: closing costs and points
+    Money prepaid_;      // least: interest and bills
+    Money escrow_;       // least
+    Money insurance_;    // least, a month
+    Money down_;         // least
     Box box_{};
 };
 
@@ -182,9 +186,10 @@ void Bounding::bound_loan(Money least_costs) {
         down_ = std::min(price_.least, down.amount);
     } else {
         // The cash covers down payment and costs, less credits; and no loan is above the value.
-        base_ = {
-            not_negative(price_.least - down.amount - credits_ + least_costs - roundings_of_cash),
-            value_.most};
+        base_ = {not_negative(price_.least - down.amount +
+                              not_negative(least_costs - cost_credits_) - down_credits_ -
+                              roundings_of_cash),
+                 value_.most};
         base_.least = std::min(base_.least, base_.most);
         down_ = not_negative(price_.least - value_.least);
     }
@@ -364,7 +369,8 @@ Money Bounding::least_cash() const {
     if (!steps.empty() && rate_.least == rate_.most && buydown_problems(note, steps).empty()) {
         buydown = buy_down(note, steps).total_subsidy();
     }
-    return not_negative(down_) + fee + costs_ + prepaid_ + escrow_ + buydown - credits_ -
+    const Money costs = fee + costs_ + prepaid_ + escrow_ + buydown;
+    return not_negative(down_) + not_negative(costs - cost_credits_) - down_credits_ -
            roundings_of_cash;
 }
 
@@ -383,7 +389,8 @@ Money Bounding::least_month() const {
 
 LeastFigures Bounding::figures() {
     LeastFigures least;
-    if (price_.least <= Money{}) return {true, {}, -roundings_of_cash - credits_, {}, {}};
+    if (price_.least <= Money{})
+        return {true, {}, -roundings_of_cash - cost_credits_ - down_credits_, {}, {}};
     if (!bound_local_costs()) return least;
     bound_escrow();
     if (!work_out(Money{})) return least;
