@@ -129,9 +129,9 @@ void Sizing::add_upfront_fee() {
     f_.financed_fee = {};
     f_.upfront_fee = {};
     f_.upfront_percent = {};
-    note_row(Lookup::mi_factor, no_row);
+    note_row(Lookup::single_premium, no_row);
     if (pays_single_premium(rules_, f_.ltv)) {
-        const auto percent = look_up(rules_.single_premium, Lookup::mi_factor);
+        const auto percent = look_up(rules_.single_premium, Lookup::single_premium);
         f_.upfront_percent = Percent(percent.value_or(Decimal{}));
         f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
         f_.cash.upfront_fee = f_.upfront_fee;
@@ -331,7 +331,7 @@ void Sizing::find_annual_fee() {
     const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
     if (factor && !is_insured(f_.ltv)) return;
     if (pays_single_premium(rules_, f_.ltv)) {
-        if (f_.row(Lookup::mi_factor) == no_row) refuse(Barred::mi_not_offered);
+        if (f_.row(Lookup::single_premium) == no_row) refuse(Barred::mi_not_offered);
         return;
     }
     const auto percent = factor ? look_up(rules_.mi_factors, Lookup::mi_factor)

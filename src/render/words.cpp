@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "band_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 
@@ -105,6 +106,8 @@ std::string_view name_of(Lookup lookup) {
         return "annual_fee_months";
     case Lookup::mi_factor:
         return "mi_factor";
+    case Lookup::single_premium:
+        return "single_premium";
     case Lookup::contribution_cap:
         return "contribution_cap";
     case Lookup::homeowner:
@@ -115,21 +118,32 @@ std::string_view name_of(Lookup lookup) {
 
 namespace {
 
-/// "3.45 (dwelling value > 300000, <= 400000)", or "none".
-std::string words(const JumpSide& side, const char* unit) {
-    if (side.value.empty()) return "none";
-    if (side.band.empty()) return side.value + unit;
-    std::string band = side.band;
-    std::replace(band.begin(), band.end(), '_', ' ');
-    return fmt::format("{}{} ({})", side.value, unit, band);
+std::string value_words(const JumpSide& side, const char* unit) {
+    return side.value.empty() ? "none" : side.value + unit;
+}
+
+/// ": dwelling value over $300,000 up to $400,000", of the row that is read now; empty where the
+/// figure comes from no band.
+std::string row_words(const Jump& jump) {
+    const std::string band = band_words(jump.after.band, jump.before.band);
+    return band.empty() ? band : ": " + band;
+}
+
+/// "3.45 to 3.55: dwelling value over $300,000 up to $400,000".
+std::string change_words(const Jump& jump, const char* unit) {
+    return value_words(jump.before, unit) + " to " + value_words(jump.after, unit) +
+           row_words(jump);
 }
 
 std::string insurance_words(const Jump& jump) {
-    const std::string before = words(jump.before, " % a year");
-    const std::string after = words(jump.after, " % a year");
-    if (jump.before.value.empty()) return "mortgage insurance starts, " + after;
-    if (jump.after.value.empty()) return "mortgage insurance is not needed any more, was " + before;
-    return "mortgage insurance changes, " + before + " to " + after;
+    const char* unit = " % a year";
+    if (jump.before.value.empty()) {
+        return "mortgage insurance starts, " + value_words(jump.after, unit) + row_words(jump);
+    }
+    if (jump.after.value.empty()) {
+        return "mortgage insurance is not needed any more, was " + value_words(jump.before, unit);
+    }
+    return "mortgage insurance changes, " + change_words(jump, unit);
 }
 
 } // namespace
@@ -141,9 +155,7 @@ std::string words(const Jump& jump, const Added& added) {
 }
 
 std::string words(const Jump& jump) {
-    const auto from_to = [&](const char* unit) {
-        return words(jump.before, unit) + " to " + words(jump.after, unit);
-    };
+    const auto from_to = [&](const char* unit) { return change_words(jump, unit); };
     switch (jump.lookup) {
     case Lookup::note_rate:
         return "note rate " + from_to(" %");
@@ -157,6 +169,8 @@ std::string words(const Jump& jump) {
         return "months that carry the premium " + from_to("");
     case Lookup::mi_factor:
         return insurance_words(jump);
+    case Lookup::single_premium:
+        return "single premium of mortgage insurance " + from_to(" %");
     case Lookup::contribution_cap:
         return "cap on contributions " + from_to(" %");
     case Lookup::homeowner:

@@ -170,8 +170,7 @@ Stacked in the buyer's order, from the home without options: a month
   together                                   +$1,325.00     +$10.34    +$10.71    +$10.49        +$11.75
 
 Where a figure jumps
-  a  FHA, all the cash there is: annual premium 0.5 % (term > 180; base loan <= 726200; ltv > 90,
-     <= 95) to 0.55 % (term > 180; base loan <= 726200; ltv > 95)
+  a  FHA, all the cash there is: annual premium 0.5 % to 0.55 %: LTV over 95 %
 
 Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone
 and what it adds stacked can differ by cents, and where a rule's line is crossed by more.
@@ -234,12 +233,12 @@ Windows: Triple pane, low-E (windows:triple), +$8,100.00, added
   over the whole loan           +$25,500.86    +$18,025.42    +$23,061.97
 
 Where a figure jumps
-  a  Conventional, 30 years: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.21 % a year (term
-     > 240; score >= 760; ltv > 80, <= 85)
-  b  Conventional, 20 years: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.15 % a year (term
-     <= 240; score >= 760; ltv > 80, <= 85)
+  a  Conventional, 30 years: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.21 % a year: term
+     over 240 months, credit score from 760, LTV over 80 % up to 85 %
+  b  Conventional, 20 years: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.15 % a year: term
+     up to 240 months, credit score from 760, LTV over 80 % up to 85 %
   c  Conventional, 30 years, paid ahead: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.21 % a
-     year (term > 240; score >= 760; ltv > 80, <= 85)
+     year: term over 240 months, credit score from 760, LTV over 80 % up to 85 %
 
 Each figure is the difference of two whole quotes, rounded as they are; what an option adds alone
 and what it adds stacked can differ by cents, and where a rule's line is crossed by more.

@@ -90,10 +90,11 @@ enum class Lookup {
     annual_fee,
     annual_fee_months,
     mi_factor,
+    single_premium,
     contribution_cap,
     homeowner,
 };
-inline constexpr std::size_t lookup_count = 8;
+inline constexpr std::size_t lookup_count = 9;
 inline constexpr int no_row = -1;
 
 struct LoanFigures {

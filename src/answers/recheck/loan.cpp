@@ -80,7 +80,7 @@ void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     const BandTable& table = *of.rules.single_premium;
     ledger.given("upfront_percent", "mortgage insurance in a single premium, of the base loan",
                  FigureUnit::percent, f.upfront_percent.value(),
-                 of_table(table, f.row(Lookup::mi_factor),
+                 of_table(table, f.row(Lookup::single_premium),
                           "rate sheet " + of.sitting.sheet().id + " single premium"));
     ledger.figure("upfront_fee", "mortgage insurance, single premium",
                   to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
