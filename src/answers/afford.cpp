@@ -9,8 +9,10 @@
 namespace quoin {
 namespace {
 
-/// Homes of the price book on free lots that fit, by plan, without options.
-std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, AffordSearch& search) {
+/// Homes of the price book on free lots that fit, by plan, without options. No price above the
+/// highest fits; in another flood zone that is not known.
+std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, AffordSearch& search,
+                                       Money highest) {
     const PriceBook& book = sitting.book();
     std::vector<AffordPlan> plans;
     for (std::size_t p = 0; p < book.plans.size(); ++p) {
@@ -23,6 +25,7 @@ std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, AffordSearch& sea
                     lot.status == LotStatus::free && allows(lot.plans, static_cast<int>(p));
                 if (!offered) continue;
                 const Money price = plan.base_price + elevation.price + lot.premium;
+                if (price > highest && lot.flood_zone == search.flood_zone()) continue;
                 if (!search.trial(price, lot.flood_zone).fits()) continue;
                 ++found.homes;
                 if (found.homes > 1 && found.price <= price) continue;
@@ -94,7 +97,7 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     out.passes_by_ratio = at.passes_by_ratio;
     add_what_binds(search, out);
     if (facts.step > Money{}) out.step = search.step_to(*out.price + facts.step);
-    out.plans = plans_that_fit(sitting, search);
+    out.plans = plans_that_fit(sitting, search, *out.price);
     return out;
 }
 

@@ -25,6 +25,8 @@ class AffordSearch {
     AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts);
 
     [[nodiscard]] const IncomeLimits& income() const { return income_; }
+    /// Of the home that highest() looks at.
+    [[nodiscard]] bool flood_zone() const { return home_.flood_zone; }
     [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
     [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
     /// The highest price, none above `most` looked at, that breaks no limit but those ignored.
