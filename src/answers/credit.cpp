@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "credit_mixes.hpp"
+#include "single_premium_name.hpp"
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
@@ -87,7 +88,7 @@ void Question::describe(const LoanFigures& f) {
     out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
     const bool insured = program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
     if (insured && rules_.single_premium != nullptr) {
-        out_.upfront_name = program.annual_name + ", single premium";
+        out_.upfront_name = single_premium_name(program);
         out_.is_single_premium = true;
     } else if (!f.financed_fee.is_zero()) {
         out_.upfront_name = program.upfront_name;

@@ -7,6 +7,8 @@
 #include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/prepaids.hpp>
 
+#include "single_premium_name.hpp"
+
 namespace quoin {
 namespace {
 
@@ -63,7 +65,7 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
 }
 
 std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {
-    return pays_single_premium(rules, f.ltv) ? rules.program->annual_name + ", single premium"
+    return pays_single_premium(rules, f.ltv) ? single_premium_name(*rules.program)
                                              : rules.program->upfront_name;
 }
 
