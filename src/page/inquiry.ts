@@ -34,7 +34,8 @@ export function with_pick(inquiry: Inquiry, pick: Pick): Inquiry {
     return next;
 }
 
-function present(inquiry: Inquiry, option: string): Pick {
+/// The pick of an option as the inquiry holds it, or one to begin with.
+export function present(inquiry: Inquiry, option: string): Pick {
     const found = picks_of(inquiry).find((pick) => option_of(pick) === option);
     return typeof found === 'object' ? {...found} : {option};
 }
@@ -76,20 +77,27 @@ export function with_incentive(
 }
 
 const lists: Record<string, (item: any) => string> = {
-    selections: (item) => option_of(item),
-    wishes: (item) => option_of(item),
-    incentives: (item) => item.id,
+    selections: (item) => String(option_of(item ?? '')),
+    wishes: (item) => String(option_of(item ?? '')),
+    incentives: (item) => String(item?.id),
 };
+
+/// What could not go along: its id, and the refusal.
+export interface Fallen {
+    id: string;
+    why: string;
+    problem: Problem;
+}
 
 /// What the engine refuses of a changed home, taken out: items of lists that cannot go along.
 /// Nothing where something else is wrong too.
 export function without_refused(
     inquiry: Inquiry,
     problems: Problem[],
-): {next: Inquiry; fallen: {id: string; why: string}[]} | null {
+): {next: Inquiry; fallen: Fallen[]} | null {
     const next = copy(inquiry);
     const out = new Map<string, Set<number>>();
-    const fallen: {id: string; why: string}[] = [];
+    const fallen: Fallen[] = [];
     for (const problem of problems) {
         const match = /^\/(selections|wishes|incentives)\/(\d+)/.exec(problem.path ?? '');
         if (!match) return null;
@@ -97,7 +105,8 @@ export function without_refused(
         const indexes = out.get(list) ?? out.set(list, new Set()).get(list)!;
         if (indexes.has(Number(place))) continue;
         indexes.add(Number(place));
-        fallen.push({id: lists[list](next[list][Number(place)]), why: problem.expected});
+        const id = lists[list](next[list][Number(place)]);
+        fallen.push({id, why: problem.expected, problem});
     }
     for (const [list, indexes] of out) {
         next[list] = next[list].filter((_: unknown, index: number) => !indexes.has(index));
@@ -125,27 +134,10 @@ export function without_means(inquiry: Inquiry | null): Inquiry | null {
     return rest;
 }
 
-const private_members = [
-    'income',
-    'debts',
-    'income_taxes',
-    'cash',
-    'score',
-    'household',
-    'buyer',
-    'prepared_by',
-    'requests',
-    'wishes',
-    'incentives',
-    'comment',
-];
-
-/// A home out of a link, on the dates and ways to pay of an inquiry that is at hand.
-export function with_selection(base: Inquiry, selection: Inquiry): Inquiry {
-    const next = {...copy(base), ...selection_of(selection)};
-    for (const member of private_members) delete next[member];
-    next.buyer = 'Home from a link';
-    return next;
+/// A home out of a link, on the dates and ways to pay of a bare one.
+export function with_selection(bare: Inquiry, selection: Inquiry): Inquiry {
+    const {comment: _says, ...rest} = copy(bare);
+    return {...rest, ...selection_of(selection), buyer: 'Home from a link'};
 }
 
 export function to_link(inquiry: Inquiry): string {
@@ -154,14 +146,25 @@ export function to_link(inquiry: Inquiry): string {
     return `#home=${text.replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '')}`;
 }
 
+/// Whether a link holds a home as links are made: what is in it may be sold by now, but is one.
+function is_home(home: any): boolean {
+    const words = (one: any) => typeof one === 'string';
+    const pick = (one: any) => words(one) || (typeof one === 'object' && words(one?.option));
+    return (
+        [home?.price_book, home?.plan, home?.elevation, home?.lot].every(words) &&
+        Array.isArray(home.selections) &&
+        home.selections.every(pick)
+    );
+}
+
+/// Nothing where the link is damaged.
 export function from_link(fragment: string): Inquiry | null {
-    const match = /^#home=([\w-]+)$/.exec(fragment);
-    if (!match) return null;
     try {
-        const text = atob(match[1].replace(/-/g, '+').replace(/_/g, '/'));
+        const letters = /^#home=([\w-]+)$/.exec(fragment)![1];
+        const text = atob(letters.replace(/-/g, '+').replace(/_/g, '/'));
         const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
         const home = JSON.parse(new TextDecoder().decode(bytes));
-        return typeof home === 'object' && typeof home.price_book === 'string' ? home : null;
+        return is_home(home) ? home : null;
     } catch {
         return null;
     }

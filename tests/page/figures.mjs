@@ -344,3 +344,48 @@ export async function incentives_used_another_way({cases, server, context}) {
     }
     equal('undone', JSON.stringify((await kept(page)).inquiry.incentives), JSON.stringify(first));
 }
+
+const part = (page, use) => page.locator(`.incentive-parts label:has-text("${use}") input`);
+
+/// Parts of an incentive, the second typed when the answer to the first is there, or comes while it
+/// is typed: what was typed is never lost, and stays in the digits it was typed in.
+export async function parts_of_an_incentive_however_slow_the_answer({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    const parts = async (options, costs) =>
+        equal(
+            `${options} and ${costs}`,
+            JSON.stringify((await kept(page)).inquiry.incentives),
+            JSON.stringify([
+                {id: 'winter-start', use: 'options', amount: options},
+                {id: 'winter-start', use: 'closing costs', amount: costs},
+            ]),
+        );
+    await page.click('.incentive:has-text("Winter start") label:text-is("not used")');
+    await settled(page);
+    await page.click('.incentive:has-text("Winter start") label:text-is("in parts")');
+    await part(page, 'options').fill('$5,000');
+    await part(page, 'options').press('Enter');
+    await settled(page);
+    await part(page, 'closing costs').fill('2500');
+    await part(page, 'closing costs').press('Enter');
+    await settled(page);
+    await parts('5000', '2500');
+    let free;
+    const held = new Promise((resolve) => {
+        free = resolve;
+    });
+    await context.route('**/api/tour**', async (route) => {
+        await held;
+        await route.continue();
+    });
+    await part(page, 'options').fill('4000');
+    await part(page, 'options').press('Enter');
+    await part(page, 'closing costs').fill('2600');
+    free();
+    await settled(page);
+    equal('typed meanwhile', await part(page, 'closing costs').inputValue(), '2600');
+    await part(page, 'closing costs').press('Enter');
+    await settled(page);
+    await parts('4000', '2600');
+}

@@ -225,3 +225,49 @@ export async function a_link_holds_nothing_private({server, context, chrome}) {
     check('the link is gone from the address', !other.url().includes('#home'));
     await there.close();
 }
+
+export async function amounts_as_people_write_them({server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Loans');
+    const down = page.locator('.loan').first().getByLabel('Down payment', {exact: true});
+    const written = async () => JSON.stringify((await kept(page)).inquiry.scenarios[0].down);
+    const type = async (field, text) => {
+        await field.fill(text);
+        await field.press('Enter');
+        await settled(page);
+    };
+    await type(down, '12.5 %');
+    equal('a percent with its sign', await written(), '{"percent":"12.5"}');
+    await type(down, '$40,000');
+    equal('dollars where a percent stood', await written(), '{"amount":"40000"}');
+    await type(down, ' 10% ');
+    equal('and a percent where dollars stood', await written(), '{"percent":"10"}');
+    await type(down, '12,5');
+    await page.waitForSelector('.loan .wrong');
+    equal('a comma that groups nothing is no number', await down.inputValue(), '12,5');
+    await type(down, '5');
+    await view(page, 'Budget');
+    await type(page.getByLabel('Gross income a month', {exact: true}), '$ 9,950.50');
+    equal('an income', (await kept(page)).inquiry.income.monthly, '9950.50');
+    await type(page.getByLabel('Months of the payment kept in reserve'), '2 months');
+    equal('a number with its unit', (await kept(page)).asks.reserves, '2');
+    await page.click('button:text-is("This buyer…")');
+    await page.locator('.facts-form label:has-text("Cash there is") input').fill('$121,500');
+    await page.click('.dialog button:text-is("Use these")');
+    await settled(page);
+    equal('cash among the facts', (await kept(page)).inquiry.cash, '121500');
+    await view(page, 'Tour');
+    await page.click('.area-link:has(.dot) >> nth=0');
+    const spend = page.locator('.allowance input');
+    for (const area of await page.locator('.area-link').all()) {
+        await area.click();
+        if ((await spend.count()) > 0) break;
+    }
+    await type(spend.first(), '$2,700');
+    const picks = (await kept(page)).inquiry.selections;
+    check(
+        'an allowance',
+        picks.some((one) => one.spend === '2700'),
+        JSON.stringify(picks),
+    );
+}

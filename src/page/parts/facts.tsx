@@ -4,6 +4,7 @@ import {useState} from 'preact/hooks';
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
 import {act, buyer} from '../store';
+import {plain_number} from '../typed';
 
 interface Fact {
     member: string;
@@ -27,11 +28,12 @@ const facts: Fact[] = [
 function changed(inquiry: Inquiry, typed: Record<string, string>): Inquiry {
     const next = copy(inquiry);
     for (const {member, type} of facts) {
-        const text = typed[member].trim();
+        const words = typed[member].trim();
+        const text = type === 'money' ? plain_number(words, '$') : words;
         if (text === String(inquiry[member] ?? '')) continue;
         const number = type === 'number' && /^\d+$/.test(text);
         if (text === '' && type !== 'text') delete next[member];
-        else next[member] = number ? Number(text) : text.replace(/^\$/, '');
+        else next[member] = number ? Number(text) : text;
     }
     return next;
 }

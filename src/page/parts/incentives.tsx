@@ -1,10 +1,11 @@
 // What the builder gives on this home, and what each of it is used for; changed in place.
-import {useEffect, useState} from 'preact/hooks';
+import {useState} from 'preact/hooks';
 
 import type {Incentive} from '../answers';
 import {date, dollars, is_zero, short} from '../figures';
 import {with_incentive} from '../inquiry';
-import {act, buyer, notice, tour} from '../store';
+import {act, buyer, tour} from '../store';
+import {Typed} from './loan_fields';
 
 type Uses = {use: string; amount?: string}[];
 
@@ -16,14 +17,22 @@ function use_so(incentive: Incentive, uses: Uses, words: string): void {
     });
 }
 
+/// What goes to a use, as the inquiry holds it: what the engine made of it comes later, and in
+/// other digits. Where the inquiry says no amount, what the engine gives.
+function part_of(incentive: Incentive, use: string): string {
+    const written: {id: string; use: string; amount?: unknown}[] =
+        buyer.value!.inquiry.incentives ?? [];
+    const part = written.find((one) => one.id === incentive.id && one.use === use);
+    if (!part) return '';
+    const given = incentive.used.find((one) => one.use === use)?.given ?? '';
+    return String(part.amount ?? given);
+}
+
 /// An amount for each use: what is left empty gets nothing.
 function Parts({incentive}: {incentive: Incentive}) {
-    const now = (use: string) => incentive.used.find((one) => one.use === use)?.given ?? '';
-    const [texts, write] = useState<Record<string, string>>({});
-    useEffect(() => write({}), [JSON.stringify(incentive.used), notice.value]);
-    const set = () => {
+    const set = (changed: string, value: string) => {
         const amounts: Uses = incentive.uses
-            .map((use) => ({use, amount: (texts[use] ?? now(use)).trim().replace(/[$,]/g, '')}))
+            .map((use) => ({use, amount: use === changed ? value : part_of(incentive, use)}))
             .filter((one) => !is_zero(one.amount));
         use_so(incentive, amounts, 'in parts');
     };
@@ -32,15 +41,12 @@ function Parts({incentive}: {incentive: Incentive}) {
             {incentive.uses.map((use) => (
                 <label key={use} class="field">
                     <span>towards {use}</span>
-                    <span class="money-field">
-                        <span aria-hidden="true">$</span>
-                        <input
-                            inputMode="decimal"
-                            value={texts[use] ?? now(use)}
-                            onInput={(event) => write({...texts, [use]: event.currentTarget.value})}
-                            onChange={set}
-                        />
-                    </span>
+                    <Typed
+                        label={`${incentive.name} towards ${use}`}
+                        before="$"
+                        value={part_of(incentive, use)}
+                        change={(value) => set(use, value)}
+                    />
                 </label>
             ))}
         </div>

@@ -5,6 +5,7 @@ import type {Program} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
 import {act, buyer, tour} from '../store';
+import {plain_number} from '../typed';
 import {minus} from './terms';
 
 export type Written = Record<string, any>;
@@ -29,18 +30,23 @@ export function Typed({
     mode = 'decimal',
     before,
     after,
+    hint,
 }: {
     value: string;
     label: string;
     wrong?: Problem;
-    change: (value: string) => void;
+    change: (value: string, typed: string) => void;
     mode?: 'decimal' | 'text';
     before?: string;
     after?: string;
+    hint?: string; ///< of what holds while nothing is typed
 }) {
     const [text, write] = useState(value);
     useEffect(() => write(value), [value]);
-    const clean = () => (mode === 'decimal' ? text.trim().replace(/[$,%\s]/g, '') : text.trim());
+    const commit = () => {
+        const clean = mode === 'decimal' ? plain_number(text, before, after) : text.trim();
+        if (clean !== value) change(clean, text);
+    };
     return (
         <span class="typed">
             {before && (
@@ -52,11 +58,10 @@ export function Typed({
                 inputMode={mode}
                 value={text}
                 aria-label={label}
+                placeholder={hint}
                 aria-invalid={wrong ? 'true' : undefined}
                 onInput={(event) => write(event.currentTarget.value)}
-                onChange={() => {
-                    if (clean() !== value) change(clean());
-                }}
+                onChange={commit}
             />
             {after && (
                 <span class="unit" aria-hidden="true">
@@ -70,6 +75,13 @@ export function Typed({
             )}
         </span>
     );
+}
+
+/// A percent is one whatever the field is set to, and so are dollars.
+function down_of(kind: string, value: string, typed: string): Written {
+    if (kind !== 'percent' && typed.includes('%')) return {percent: plain_number(typed, '', '%')};
+    if (kind === 'percent' && typed.includes('$')) return {amount: plain_number(typed, '$')};
+    return {[kind]: value};
 }
 
 export function DownPayment({
@@ -99,7 +111,9 @@ export function DownPayment({
                     wrong={wrong}
                     before={kind === 'percent' ? undefined : '$'}
                     after={kind === 'percent' ? '%' : undefined}
-                    change={(value) => edit(index, {down: {[kind]: value}}, 'down payment')}
+                    change={(value, typed) =>
+                        edit(index, {down: down_of(kind, value, typed)}, 'down payment')
+                    }
                 />
                 <select
                     aria-label="Down payment given as"

@@ -4,9 +4,11 @@ import {useEffect, useState} from 'preact/hooks';
 import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
 import {is_zero, plain, short, signed} from '../figures';
-import {with_quantity, with_spend, without} from '../inquiry';
-import {act, buyer, change, notice, touch, tour} from '../store';
+import {present, with_quantity, with_spend, without} from '../inquiry';
+import {act, buyer, change, touch, tour} from '../store';
+import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
+import {Typed} from './loan_fields';
 import {turn_wish} from './wish_list';
 
 /// What a touch would change, beside what it is a touch on.
@@ -110,10 +112,11 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
 /// A number that the buyer says: committed with Enter, by leaving, or a step at a time.
 function Stepper({option}: {option: Option}) {
     const quantity = option.quantity!;
-    const [text, write] = useState(quantity.now);
-    useEffect(() => write(quantity.now), [quantity.now, notice.value]); // refused: as it was
+    const now = String(present(buyer.value!.inquiry, option.id).quantity ?? quantity.now);
+    const [text, write] = useState(now);
+    useEffect(() => write(now), [now]); // refused: as it was
     const set = (value: string) => {
-        if (value === quantity.now) return;
+        if (value === now) return;
         void change_number(option, value, (inquiry) => with_quantity(inquiry, option, value));
     };
     const next = (sign: number) => {
@@ -140,7 +143,7 @@ function Stepper({option}: {option: Option}) {
                     inputMode="decimal"
                     value={text}
                     onInput={(event) => write(event.currentTarget.value)}
-                    onChange={() => set(text.trim())}
+                    onChange={() => set(plain_number(text, '', quantity.unit))}
                 />
             </label>
             <button
@@ -205,11 +208,8 @@ async function change_number(
 }
 
 function Allowance({option}: {option: Option}) {
-    const [text, write] = useState(option.spend ?? '');
-    useEffect(() => write(option.spend ?? ''), [option.spend, notice.value]);
-    const set = () => {
-        const value = text.trim().replace(/[$,]/g, '');
-        if (value === (option.spend ?? '')) return;
+    const now = String(present(buyer.value!.inquiry, option.id).spend ?? '');
+    const set = (value: string) => {
         if (value === '') {
             void act(without(buyer.value!.inquiry, [option.id]), {
                 what: `${option.name}: within the allowance`,
@@ -223,14 +223,14 @@ function Allowance({option}: {option: Option}) {
     return (
         <div class="allowance">
             <p>{short(option.budget)} is in the price. What is spent above it is charged.</p>
-            <label class="money-field">
-                To spend <span aria-hidden="true">$</span>
-                <input
-                    inputMode="decimal"
-                    value={text}
-                    placeholder={option.budget ?? ''}
-                    onInput={(event) => write(event.currentTarget.value)}
-                    onChange={set}
+            <label class="field">
+                <span>To spend</span>
+                <Typed
+                    label={`To spend on ${option.name}`}
+                    before="$"
+                    value={now}
+                    hint={option.budget ?? ''}
+                    change={set}
                 />
             </label>
         </div>

@@ -8,6 +8,7 @@ import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
+import {plain_number} from '../typed';
 
 function Months({rows}: {rows: Row[]}) {
     return (
@@ -155,7 +156,7 @@ export function ScheduleView() {
     if (extra) options.extra = extra;
     if (worst && changes) options['worst-case'] = 'yes';
     const {answer, problems} = use_answer<Schedule>('schedule', answered.value, options);
-    const commit = () => set(text.trim().replace(/[$,]/g, ''));
+    const commit = () => set(plain_number(text, '$'));
     const terms = answer?.scenario.terms;
     return (
         <div class="schedule-page">
