@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "inquiry_parts.hpp"
-#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
@@ -121,18 +120,6 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     look_up(lending.places, "place", place, root.spot("place"), findings);
 }
 
-/// An incentive tied to a lender is given only with that lender's rates.
-void check_tied_incentives(Reader& root, const Desk& desk, const Inquiry& inquiry) {
-    const RateSheet* sheet = inquiry.sheet(desk.lending);
-    for (const IncentivePick& pick : inquiry.selection.incentives) {
-        const Incentive& incentive = at(desk.book.incentives, pick.incentive);
-        const std::string why = why_not_given(incentive, sheet);
-        if (why.empty()) continue;
-        root.findings().add(
-            problems::incentive_not_here(root.spot("incentives"), incentive.id, why));
-    }
-}
-
 } // namespace
 
 Decimal Inquiry::worth_of(const Wish& wish) const {
@@ -170,8 +157,7 @@ Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findi
     read_dates(root, desk.book, inquiry);
     read_facts(root, inquiry);
     check_sources(root, desk, inquiry);
-    read_home(root, desk.book, inquiry);
-    check_tied_incentives(root, desk, inquiry);
+    read_home(root, desk, inquiry);
     read_scenarios(root, desk.lending, inquiry);
     root.finish();
     return inquiry;

@@ -143,13 +143,18 @@ void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vecto
     }
 }
 
-std::string why_not(const Incentive& incentive, const Inquiry& inquiry, IncentiveUse use) {
+/// One that is tied to a lender is given only with that lender's rates.
+std::string why_not(const Incentive& incentive, const Inquiry& inquiry, const RateSheet* sheet,
+                    IncentiveUse use) {
     const auto& uses = incentive.uses;
     if (std::find(uses.begin(), uses.end(), use) == uses.end()) return "not for this use";
-    return why_not_given(incentive, inquiry);
+    const std::string why = why_not_given(incentive, inquiry);
+    return why.empty() ? why_not_given(incentive, sheet) : why;
 }
 
-void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
+    const PriceBook& book = desk.book;
+    const RateSheet* sheet = inquiry.sheet(desk.lending);
     root.each("incentives", [&](Reader& item) {
         IncentivePick pick;
         pick.incentive = index_member(item, "id", book.incentives, "incentive");
@@ -157,9 +162,9 @@ void read_incentives(Reader& root, const PriceBook& book, Inquiry& inquiry) {
         pick.amount = item.maybe_money("amount");
         if (pick.incentive < 0) return;
         const Incentive& incentive = at(book.incentives, pick.incentive);
-        const std::string why = why_not(incentive, inquiry, pick.use);
+        const std::string why = why_not(incentive, inquiry, sheet, pick.use);
         if (!why.empty()) {
-            item.findings().add(problems::incentive_not_here(item.spot("id"), incentive.id, why));
+            item.findings().add(problems::incentive_not_here(item.spot("id"), incentive.name, why));
         }
         if (pick.amount && *pick.amount < Money{}) {
             item.findings().add(
@@ -235,7 +240,8 @@ void check_levels_offered(const PriceBook& book, const Selection& selection,
 
 } // namespace
 
-void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry) {
+void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
+    const PriceBook& book = desk.book;
     Selection& selection = inquiry.selection;
     selection.plan = index_member(root, "plan", book.plans, "plan");
     if (selection.plan >= 0) {
@@ -249,7 +255,7 @@ void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry) {
     const auto marks = read_selections(root, book, selection);
     check_musts(book, inquiry, read_wishes(root, book, inquiry), root.findings());
     read_requests(root, book, selection);
-    read_incentives(root, book, inquiry);
+    read_incentives(root, desk, inquiry);
     if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;
     check_lot(root, book, selection);
     check_levels_offered(book, selection, marks, root.findings());

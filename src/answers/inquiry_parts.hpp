@@ -9,7 +9,7 @@
 namespace quoin {
 
 /// Plan, elevation, lot, stage, selections, wishes, requests, incentives; then the rules on them.
-void read_home(Reader& root, const PriceBook& book, Inquiry& inquiry);
+void read_home(Reader& root, const Desk& desk, Inquiry& inquiry);
 
 /// An amount that cannot be below zero is said to be so where it is.
 void not_negative(Reader& item, std::string_view key, Money amount);

@@ -55,6 +55,20 @@ Json scenarios_of(const Lending& lending, const RateSheet& sheet) {
     return scenarios;
 }
 
+/// What is assumed for a buyer of whom nothing is known yet; and where the day's prices are not
+/// those of the book, that they are not.
+std::string comment_of(const PriceBook& book, Date as_of, Date today) {
+    std::string days;
+    if (today > book.expires) {
+        days = "These prices ended on " + as_of.text() + ": ask for the current ones. ";
+    } else if (today < book.effective) {
+        days = "These prices begin on " + as_of.text() + ". ";
+    }
+    return days + "A bare home: nothing chosen yet. A credit score of " +
+           std::to_string(assumed_score) + " is assumed, and a closing in " +
+           std::to_string(days_to_closing) + " days.";
+}
+
 bool is_sound(const std::string& json, const Desk& desk) {
     Findings findings;
     const Document document = parse_json(std::make_shared<const Source>("inquiry", json), findings);
@@ -84,10 +98,7 @@ std::optional<std::string> first_inquiry(const std::string& book, const Desk& de
     const Home home = first_home(prices);
     if (home.lot == nullptr || sheet == nullptr) return std::nullopt;
     const Json inquiry = {{"format", "quoin/inquiry/1"},
-                          {"comment", "A bare home: nothing chosen yet. A credit score of " +
-                                          std::to_string(assumed_score) +
-                                          " is assumed, and a closing in " +
-                                          std::to_string(days_to_closing) + " days."},
+                          {"comment", comment_of(prices, as_of, today)},
                           {"price_book", book},
                           {"buyer", "New buyer"},
                           {"as_of", as_of.text()},

@@ -63,7 +63,9 @@ std::string json_of(const CaseBook& book) {
     return "{\"id\": " + json_text(book.id) +
            ", \"community\": " + json_text(book.desk.book.community.name) +
            ", \"builder\": " + json_text(book.desk.book.community.builder) +
-           ", \"version\": " + json_text(book.desk.book.version) + ", \"inquiries\": [" +
+           ", \"version\": " + json_text(book.desk.book.version) +
+           ", \"effective\": " + json_text(book.desk.book.effective.text()) +
+           ", \"expires\": " + json_text(book.desk.book.expires.text()) + ", \"inquiries\": [" +
            inquiries + "], \"first\": " + book.first.value_or("null") + "}";
 }
 

@@ -1,6 +1,6 @@
 # An incentive whose time is over on the contract day.
 $ quoin quote buyer.json --rates ../../golden/data/rates
-2> quoin: buyer.json:6:25: found opening: for contracts until 2026-12-15
+2> quoin: buyer.json:6:25: found Opening weeks: for contracts until 2026-12-15
 2>   6 |   "incentives": [{"id": "opening", "use": "price"}],
 2>     |                         ^^^^^^^^^
 2>   at /incentives/0/id
