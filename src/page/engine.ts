@@ -27,20 +27,43 @@ export class Gone extends Error {}
 
 const code_key = 'quoin.code';
 
-/// An access code given in the address is kept for this tab and taken out of the address bar.
+/// An access code given in the address is kept for this tab and taken out of the address bar; the
+/// rest of the address stays.
 export function take_code_from_address(): void {
-    const match = /(?:^#|&)code=([^&]+)/.exec(location.hash);
+    const match = /(^#|&)code=([^&]*)/.exec(location.hash);
     if (!match) return;
-    sessionStorage.setItem(code_key, decodeURIComponent(match[1]));
-    history.replaceState(null, '', location.pathname);
+    try {
+        set_code(decodeURIComponent(match[2]));
+    } catch {
+        set_code(match[2]); // a sign cut in two: the program will not take it, and the page asks
+    }
+    const rest = location.hash.replace(match[0], '').replace(/^#?&?/, '');
+    history.replaceState(null, '', location.pathname + (rest ? `#${rest}` : ''));
 }
 
+let code_now = '';
+
+/// Signs that no header can hold become question marks: refused, like any code that is wrong.
 export function set_code(code: string): void {
-    sessionStorage.setItem(code_key, code);
+    code_now = code.replace(/[^\x21-\x7e]/g, '?');
+    try {
+        sessionStorage.setItem(code_key, code_now);
+    } catch {
+        /* asked for again after a reload */
+    }
+}
+
+/// The code that was given, right or wrong.
+export function given_code(): string {
+    try {
+        return sessionStorage.getItem(code_key) ?? code_now;
+    } catch {
+        return code_now;
+    }
 }
 
 function headers(): Record<string, string> {
-    const code = sessionStorage.getItem(code_key);
+    const code = given_code();
     return code ? {'Quoin-Code': code} : {};
 }
 
@@ -70,6 +93,8 @@ export interface Cases {
         community: string;
         builder: string;
         version: string;
+        effective: string;
+        expires: string;
         inquiries: {id: string; buyer: string; inquiry: Inquiry}[];
         first: Inquiry | null; ///< a bare home, to begin a new buyer with
     }[];

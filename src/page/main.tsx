@@ -5,10 +5,10 @@ import {render} from 'preact';
 
 import {take_code_from_address} from './engine';
 import {App} from './parts/app';
-import {start} from './store';
+import {open_page} from './store';
 
 take_code_from_address();
 const root = document.getElementById('page')!;
 root.replaceChildren();
 render(<App />, root);
-void start();
+open_page();

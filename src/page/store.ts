@@ -1,10 +1,26 @@
 // What is open: the buyers, each with an inquiry, its past and the answer that is on the screen.
-import {batch, computed, signal} from '@preact/signals';
+import {batch, computed, effect, signal} from '@preact/signals';
 
 import type {Form, Option, Tour, Touch} from './answers';
 import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
+import {date} from './figures';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
+import type {Fallen} from './inquiry';
+import {
+    all_kept,
+    buyer_in,
+    forget_buyer,
+    keep_buyer,
+    keep_seen,
+    keep_sitting,
+    kept_buyer,
+    kept_sitting,
+    today,
+} from './keeping';
+import type {Kept} from './keeping';
+import {all_gone, mended} from './mending';
+import type {Mending} from './mending';
 import {standing} from './money';
 import type {Use} from './money';
 
@@ -19,6 +35,7 @@ export interface Buyer {
     uses: Use[]; ///< of the builder's money, so that another takes the place of the one before
     past: Inquiry[];
     future: Inquiry[];
+    example?: boolean; ///< shown to a first visitor
 }
 
 /// What the last touch changed, in the engine's figures.
@@ -41,10 +58,15 @@ export const code_needed = signal(false);
 export const busy = signal(false);
 export const change = signal<Change | null>(null);
 export const notice = signal('');
+/// The way on where the home or the day is not to be had any more.
+export const mending = signal<Mending | null>(null);
+/// Who was closed last, and where among the others: to be brought back.
+export const closed = signal<{one: Buyer; place: number} | null>(null);
+/// Who is kept in this browser and not open in this window.
+export const away = signal<Kept[]>([]);
 
 export const buyer = computed(() => buyers.value.find((one) => one.key === current.value) ?? null);
 
-const stored = 'quoin.buyer.';
 const longest_past = 200;
 const longest_uses = 40;
 
@@ -52,48 +74,27 @@ function new_key(): string {
     return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
 }
 
-// ---- keeping: every buyer under a key of its own, so that two tabs do not overwrite each other
+// ---- keeping
 
 function keep(one: Buyer): void {
-    try {
-        localStorage.setItem(
-            stored + one.key,
-            JSON.stringify({...one, past: one.past.slice(-20), future: []}),
-        );
-        const keys = JSON.stringify(buyers.value.map((each) => each.key));
-        sessionStorage.setItem('quoin.open', JSON.stringify({keys, current: current.value}));
-        localStorage.setItem('quoin.open', keys);
-    } catch {
+    if (!keep_buyer(one)) {
         notice.value = 'This browser keeps nothing: save the buyer to a file before you leave.';
     }
 }
 
-function kept(key: string): Buyer | null {
-    try {
-        const one = JSON.parse(localStorage.getItem(stored + key) ?? 'null');
-        return one && one.inquiry
-            ? {past: [], future: [], hand: '', area: '', asks: {}, uses: [], ...one}
-            : null;
-    } catch {
-        return null;
-    }
-}
-
-function kept_keys(): string[] {
-    try {
-        const mine = JSON.parse(sessionStorage.getItem('quoin.open') ?? 'null');
-        return JSON.parse(mine?.keys ?? localStorage.getItem('quoin.open') ?? '[]');
-    } catch {
-        return [];
-    }
+/// The names of those who are kept and not open in this window.
+function list_away(): void {
+    const open_here = new Set(buyers.value.map((one) => one.key));
+    away.value = all_kept().filter((one) => !open_here.has(one.key));
 }
 
 /// Another tab of this browser changed a buyer that is open here too.
 function hear(event: StorageEvent): void {
-    if (!event.key?.startsWith(stored) || !event.newValue) return;
-    const key = event.key.slice(stored.length);
-    if (!buyers.value.some((one) => one.key === key)) return;
-    const there = kept(key);
+    const key = buyer_in(event.key);
+    if (!key) return;
+    list_away();
+    if (!event.newValue || !buyers.value.some((one) => one.key === key)) return;
+    const there = kept_buyer(key);
     if (!there) return;
     buyers.value = buyers.value.map((one) =>
         one.key === key
@@ -103,13 +104,29 @@ function hear(event: StorageEvent): void {
     if (key === current.value) void refresh();
 }
 
+const begun = signal(false);
+let last_touch = today();
+
+effect(() => {
+    const keys = buyers.value.map((one) => one.key);
+    const now = {keys, current: current.value, view: view.value};
+    if (!begun.value) return;
+    last_touch = today();
+    keep_sitting(now);
+});
+
+/// A window left open over night shows names in the morning, and nobody's figures.
+function look_at_day(): void {
+    if (current.value && last_touch !== today()) put_all_away();
+}
+
 // ---- opening
 
 function scenario_names(inquiry: Inquiry): string[] {
     return (inquiry.scenarios ?? []).map((one: any) => one.name);
 }
 
-function add(inquiry: Inquiry): Buyer {
+function add(inquiry: Inquiry, example: boolean): Buyer {
     const one: Buyer = {
         key: new_key(),
         inquiry: copy(inquiry),
@@ -119,24 +136,69 @@ function add(inquiry: Inquiry): Buyer {
         uses: [],
         past: [],
         future: [],
+        ...(example ? {example} : {}),
     };
     buyers.value = [...buyers.value, one];
     return one;
 }
 
+/// Nothing of the buyer before stays on the screen: never one's figures under another's name.
+function clear(): void {
+    tour.value = null;
+    answered.value = null;
+    change.value = null;
+    problems.value = [];
+    mending.value = null;
+    notice.value = '';
+    closed.value = null;
+}
+
 export function show(key: string): void {
     batch(() => {
-        if (key !== current.value) {
-            tour.value = null; // never one buyer's figures under another's name
-            answered.value = null;
-        }
+        const shown = key === current.value ? [tour.value, answered.value] : [null, null];
+        clear();
+        [tour.value, answered.value] = shown as [Tour | null, Inquiry | null];
         current.value = key;
-        change.value = null;
-        problems.value = [];
-        notice.value = '';
     });
     if (buyer.value) keep(buyer.value);
+    list_away();
     void refresh();
+}
+
+/// One of those who are kept, by name.
+export function take_up(key: string): void {
+    const one = kept_buyer(key);
+    if (!one) return list_away();
+    if (!buyers.value.some((each) => each.key === key)) buyers.value = [...buyers.value, one];
+    show(key);
+}
+
+function without_buyer(key: string): void {
+    const others = buyers.value.filter((one) => one.key !== key);
+    const next = others.some((one) => one.key === current.value) ? current.value : others[0]?.key;
+    batch(() => {
+        buyers.value = others;
+        if (next) return;
+        clear();
+        current.value = '';
+    });
+    list_away();
+    if (next) show(next);
+}
+
+/// Off the screen; the name stays on the list.
+export function put_away(key: string): void {
+    without_buyer(key);
+}
+
+function put_all_away(): void {
+    batch(() => {
+        clear();
+        buyers.value = [];
+        current.value = '';
+        view.value = 'tour';
+    });
+    list_away();
 }
 
 /// A name that no open buyer has: "Buyer 1 (2)".
@@ -147,16 +209,32 @@ function fresh_name(name: string): string {
     return fresh;
 }
 
-export function open(inquiry: Inquiry): void {
-    const one = add({...inquiry, buyer: fresh_name(inquiry.buyer || 'Buyer')});
+export function open(inquiry: Inquiry, example = false): void {
+    const one = add({...inquiry, buyer: fresh_name(inquiry.buyer || 'Buyer')}, example);
     show(one.key);
 }
 
+/// Gone from this browser at once; while the page says so, it can be brought back.
 export function close(key: string): void {
-    localStorage.removeItem(stored + key);
-    buyers.value = buyers.value.filter((one) => one.key !== key);
-    if (buyers.value.length === 0) open_first();
-    else show(current.value === key ? buyers.value[0].key : current.value);
+    const place = buyers.value.findIndex((one) => one.key === key);
+    if (place < 0) return;
+    const one = buyers.value[place];
+    forget_buyer(key);
+    without_buyer(key);
+    closed.value = {one, place};
+}
+
+export function bring_back(): void {
+    if (!closed.value) return;
+    const {one, place} = closed.value;
+    buyers.value = [...buyers.value.slice(0, place), one, ...buyers.value.slice(place)];
+    show(one.key);
+}
+
+/// A new buyer: what is assumed of one is said.
+export function open_new(first: Inquiry): void {
+    open(first);
+    notice.value = first.comment;
 }
 
 /// The price book that an inquiry file means: by its id, or by the end of its path.
@@ -174,65 +252,92 @@ function open_first(): void {
     const first = known.value?.price_books.find((book) => book.inquiries.length > 0);
     if (!first) {
         const bare = known.value?.price_books.find((book) => book.first)?.first;
-        if (bare) open(bare);
+        if (bare) open_new(bare);
         return;
     }
     const ways = (one: {inquiry: Inquiry}) => scenario_names(one.inquiry).length;
-    open(first.inquiries.reduce((best, one) => (ways(one) > ways(best) ? one : best)).inquiry);
+    open(
+        first.inquiries.reduce((best, one) => (ways(one) > ways(best) ? one : best)).inquiry,
+        true,
+    );
 }
 
-function open_link(): boolean {
+/// A home out of a link, for a buyer of whom nothing else is known. Says why there is none, or null
+/// where the address holds no link.
+function open_link(): string | null {
+    if (!location.hash.startsWith('#home=')) return null;
     const home = from_link(location.hash);
-    if (!home) return false;
     history.replaceState(null, '', location.pathname);
+    if (!home) return 'The link is damaged or was cut off: copy it again, all of it.';
     const book = known.value?.price_books.find((one) => one.id === home.price_book);
-    const base = book?.inquiries[0]?.inquiry ?? book?.first;
-    if (!base) {
-        notice.value = 'The link is about a price book that is not here.';
-        return false;
-    }
-    open(with_selection(base, home));
-    return true;
+    if (!book) return `The link is about a price book that is not here. Here is: ${books_here()}.`;
+    if (!book.first) return `No home of ${book.community} can be priced here today.`;
+    open(with_selection(book.first, home));
+    const {score, closing} = book.first;
+    notice.value =
+        'From a link: plan, lot and choices. Income, debts, credit score and cash are never in ' +
+        `a link. A score of ${score} and a closing on ${date(closing)} are assumed: set them ` +
+        'under This buyer…';
+    return '';
 }
 
-export async function start(): Promise<void> {
-    window.addEventListener('storage', hear);
-    window.addEventListener('hashchange', () => open_link());
+export function books_here(): string {
+    return (known.value?.price_books ?? []).map((one) => one.community).join(', ') || 'none';
+}
+
+async function start(): Promise<void> {
     try {
         known.value = await cases();
     } catch (error) {
         if (error instanceof Refused) failed(error);
         else gone.value = true;
-        if (!code_needed.value) window.setTimeout(() => void start_again(), 1500);
+        if (!code_needed.value) window.setTimeout(() => void start(), 1500);
         return;
     }
     gone.value = false;
     code_needed.value = false;
-    if (buyers.value.length === 0) {
-        buyers.value = kept_keys()
-            .map(kept)
-            .filter(
-                (one): one is Buyer => one !== null && book_of(one.inquiry.price_book) !== null,
-            );
-    }
-    if (open_link()) return;
-    if (buyers.value.length === 0) open_first();
-    else
-        show(
-            buyers.value.some((one) => one.key === current.value)
-                ? current.value
-                : buyers.value[0].key,
-        );
+    problems.value = [];
+    begin();
 }
 
-async function start_again(): Promise<void> {
-    window.removeEventListener('storage', hear);
-    await start();
+/// After a reload the same buyer on the same view; on a first visit an example; else the names.
+function begin(): void {
+    const sitting = kept_sitting();
+    const mine = (sitting?.keys ?? [])
+        .flatMap((key) => kept_buyer(key) ?? [])
+        .filter((one) => book_of(one.inquiry.price_book) !== null);
+    buyers.value = mine;
+    list_away();
+    const why = open_link();
+    if (why !== '') {
+        const last = mine.find((one) => one.key === sitting!.current) ?? mine[0];
+        if (last) {
+            view.value = sitting!.view;
+            show(last.key);
+        } else if (away.value.length === 0) {
+            open_first();
+        }
+        if (why) notice.value = why;
+    }
+    begun.value = true;
+}
+
+/// Starts the page.
+export function open_page(): void {
+    window.addEventListener('storage', hear);
+    window.addEventListener('hashchange', () => {
+        const why = known.value ? open_link() : null;
+        if (why) notice.value = why;
+    });
+    document.addEventListener('visibilitychange', look_at_day);
+    window.addEventListener('focus', look_at_day);
+    window.setInterval(look_at_day, 60_000);
+    void start();
 }
 
 export function enter(code: string): void {
     set_code(code);
-    void start_again();
+    void start();
 }
 
 // ---- asking
@@ -296,16 +401,39 @@ export async function refresh(): Promise<boolean> {
             tour.value = answer;
             answered.value = one.inquiry;
             problems.value = [];
+            mending.value = null;
             gone.value = false;
             busy.value = false;
         });
+        keep_seen(one.key, one.inquiry, answer);
         return true;
     } catch (error) {
         if (mine !== waiting) return true;
         busy.value = false;
+        mending.value = null;
         failed(error);
+        if (error instanceof Refused) void look_for_a_way_on(one, error.problems, mine);
         return false;
     }
+}
+
+/// Where the price book has moved on: what the buyer would have to do without, and what it comes to.
+/// Beside figures that are on the screen, what was typed wrong is told where it stands instead.
+async function look_for_a_way_on(one: Buyer, wrong: Problem[], mine: number): Promise<void> {
+    const book = known.value?.price_books.find((each) => each.id === one.inquiry.price_book);
+    if (!book || (tour.value && !all_gone(wrong))) return;
+    try {
+        const found = await mended(one.inquiry, wrong, book, (inquiry) =>
+            tour_of({...one, inquiry}),
+        );
+        if (mine === waiting) mending.value = found;
+    } catch {
+        /* what is in the way stands on the screen */
+    }
+}
+
+export function go_on(what: string): void {
+    if (mending.value) void act(mending.value.next, {what, touch: null, remarks: []}, true);
 }
 
 // ---- changing
@@ -330,6 +458,7 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
         });
         change.value = what;
         notice.value = '';
+        closed.value = null;
     });
     const fine = await refresh();
     const now = buyer.value;
@@ -368,7 +497,7 @@ export async function move(members: Inquiry, what: string): Promise<void> {
     const one = buyer.value;
     if (!one) return;
     let next = {...copy(one.inquiry), ...members};
-    const fallen: {id: string; why: string}[] = [];
+    const fallen: Fallen[] = [];
     for (let tries = 0; tries < 8; ++tries) {
         try {
             await tour_of({...one, inquiry: next});
@@ -394,7 +523,7 @@ function name_of(id: string): string {
         const found = area.options.find((option) => option.id === id);
         if (found) return found.name;
     }
-    return id;
+    return tour.value?.incentives.find((one) => one.id === id)?.name ?? id;
 }
 
 /// The builder's money put to use under a loan, or taken out again, from an inquiry without it.
@@ -407,6 +536,7 @@ export function use_money(bare: Inquiry, next: Inquiry, scenario: string, what: 
 }
 
 export function undo(): void {
+    if (closed.value) return bring_back();
     const one = buyer.value;
     if (!one || one.past.length === 0) return;
     const inquiry = one.past[one.past.length - 1];

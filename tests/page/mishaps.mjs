@@ -81,7 +81,7 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
 export async function an_inquiry_that_cannot_be_answered({server, context}) {
     const page = await open_page(context, server.url);
     await page.click('button:text-is("This buyer…")');
-    await page.getByLabel('As of: ').fill('2031-01-01');
+    await page.getByLabel('Credit score: ').fill('9999');
     await page.click('.dialog button:text-is("Use these")');
     await page.waitForSelector('.message.bad:has-text("before this change")');
     await page.reload();
@@ -89,12 +89,23 @@ export async function an_inquiry_that_cannot_be_answered({server, context}) {
     equal('no figures where there is no answer', await page.locator('.bar').count(), 0);
     await page.click('.message.bad button:text-is("One step back")');
     await page.waitForSelector('.bar');
-    equal('back as it was', (await kept(page)).inquiry.as_of, '2026-11-24');
+    equal('back as it was', (await kept(page)).inquiry.score, 742);
+    await page.click('button:text-is("This buyer…")');
+    await page.getByLabel('As of: ').fill('2031-01-01');
+    await page.click('.dialog button:text-is("Use these")');
+    await page.waitForSelector('.way-on:has-text("ended on 31 January 2027")');
+    await page.reload();
+    await page.waitForSelector('.way-on:has-text("ended on 31 January 2027")');
+    await page.click('.way-on button:text-is("One step back")');
+    await page.waitForSelector('.bar');
+    equal('and again', (await kept(page)).inquiry.as_of, '2026-11-24');
 }
 
 export async function two_tabs({server, context}) {
     const one = await open_page(context, server.url);
-    const two = await open_page(context, server.url);
+    const two = await open_page(context, server.url, '.start');
+    await two.click('.kept-name');
+    await settled(two);
     await row(one, 'Triple pane, low-E').click();
     await settled(one);
     await until(two, () =>
@@ -168,7 +179,7 @@ export async function an_access_code_is_asked_for({server, context}) {
         seen.slice(1).every((code) => code === 'right'),
         seen.join(),
     );
-    const other = await open_page(context, `${server.url}#code=right`);
+    const other = await open_page(context, `${server.url}#code=right`, '.start');
     check(
         'a code in the address opens at once and leaves it',
         !other.url().includes('right'),

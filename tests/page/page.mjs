@@ -7,6 +7,7 @@ import * as figures from './figures.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
+import * as returns from './returns.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
 import * as wishes from './wishes.mjs';
@@ -20,6 +21,7 @@ const tests = {
     ...touches,
     ...keys,
     ...mishaps,
+    ...returns,
     ...looks,
     ...speed,
 };

@@ -192,12 +192,14 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
 export function Afford() {
     const {inquiry, asks} = buyer.value!;
     // Asked beside the tour, not after it: the figures follow a field sooner.
-    const {answer, problems} = use_answer<Answer>(
+    const means = inquiry.income !== undefined || inquiry.cash !== undefined;
+    const {answer: last, problems} = use_answer<Answer>(
         'afford',
-        inquiry,
+        means ? inquiry : null,
         options_set(asks, ['reserves', 'step', 'automated']),
         ask_by_scenario,
     );
+    const answer = means ? last : null;
     const {contract_price: home, scenario, cautions} = tour.value!;
     const hand = scenario.terms.name;
     const looked = answer?.scenarios.find((one) => one.terms.name === hand);
@@ -207,6 +209,11 @@ export function Afford() {
                 How much home
             </h3>
             <Means />
+            {!means && (
+                <p class="note">
+                    Type an income or the cash there is, and the home that they allow stands here.
+                </p>
+            )}
             {problems
                 .filter((one) => !one.path)
                 .map((one, i) => (

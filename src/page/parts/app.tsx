@@ -1,13 +1,18 @@
 // The frame: whose home, the views, the bar of figures that is always in sight.
 import {useEffect, useState} from 'preact/hooks';
 
+import {given_code} from '../engine';
+import {date} from '../figures';
+import {today} from '../keeping';
 import {
+    bring_back,
     buyer,
-    buyers,
+    closed,
     code_needed,
     enter,
     gone,
     known,
+    mending,
     notice,
     problems,
     redo,
@@ -25,6 +30,8 @@ import {SiteView} from '../views/site';
 import {TourView} from '../views/tour';
 import {Bar} from './bar';
 import {Buyers} from './buyers';
+import {Openings} from './openings';
+import {WayOn} from './way_on';
 
 const views: {id: View; name: string; says: string}[] = [
     {id: 'tour', name: 'Tour', says: 'room by room'},
@@ -110,7 +117,29 @@ function Messages() {
                     </button>
                 </p>
             )}
-            {problems.value.length > 0 && (
+            {closed.value && (
+                <p class="message closed">
+                    <span>
+                        {closed.value.one.inquiry.buyer || 'Buyer'} is closed and erased from this
+                        browser.
+                    </span>
+                    <span class="message-steps">
+                        <button class="step" onClick={bring_back}>
+                            Undo
+                        </button>
+                        <button
+                            class="quiet"
+                            onClick={() => {
+                                closed.value = null;
+                            }}
+                        >
+                            Close
+                        </button>
+                    </span>
+                </p>
+            )}
+            {mending.value && <WayOn found={mending.value} />}
+            {problems.value.length > 0 && !mending.value && (
                 <div class="message bad" role="alert">
                     <p>
                         {tour.value
@@ -146,6 +175,12 @@ function Code() {
                 This program listens beyond its own machine, so it asks for the code it printed when
                 it was started.
             </p>
+            {given_code() && (
+                <p class="wrong" role="alert">
+                    The code that was given is not this one. It stands after #code= in the address
+                    that the program printed; a new start of the program makes a new one.
+                </p>
+            )}
             <form
                 onSubmit={(event) => {
                     event.preventDefault();
@@ -180,6 +215,14 @@ function Nothing() {
                 <p class="waiting">Opening the price book…</p>
             </main>
         );
+    if (known.value.price_books.some((book) => book.first || book.inquiries.length > 0))
+        return (
+            <main class="alone start">
+                <Messages />
+                <h1>Whose home?</h1>
+                <Openings done={() => window.scrollTo(0, 0)} remarks={false} />
+            </main>
+        );
     return (
         <main class="alone">
             <h1>No home to show yet</h1>
@@ -203,7 +246,7 @@ export function App() {
     const who = one?.inquiry.buyer ?? 'Buyer';
     document.title = home ? `${who}, ${home.community} – quoin` : 'quoin';
     if (code_needed.value) return <Code />;
-    if (!one || buyers.value.length === 0) return <Nothing />;
+    if (!one) return <Nothing />;
     return (
         <>
             <a class="skip" href="#main">
@@ -214,6 +257,12 @@ export function App() {
                     <p class="community">{home?.community ?? ' '}</p>
                     <p class="builder">
                         {home ? `${home.builder}. Price book ${home.price_book_version}` : ' '}
+                        {home && home.price_book_expires < today() && (
+                            <strong class="refused">
+                                {' '}
+                                ended on {date(home.price_book_expires)}
+                            </strong>
+                        )}
                     </p>
                 </div>
                 <Buyers />
@@ -224,8 +273,13 @@ export function App() {
                 {tour.value ? (
                     <Shown />
                 ) : (
-                    !gone.value &&
-                    problems.value.length === 0 && <p class="waiting">Working out the home…</p>
+                    !gone.value && (
+                        <p class="waiting">
+                            {problems.value.length === 0
+                                ? 'Working out the home…'
+                                : 'The home comes back here once that is settled.'}
+                        </p>
+                    )
                 )}
             </main>
             <Bar />

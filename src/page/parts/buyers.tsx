@@ -3,9 +3,10 @@ import {useEffect, useRef, useState} from 'preact/hooks';
 
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
-import {book_of, buyer, buyers, close, current, known, notice, open, show} from '../store';
+import {buyer, buyers, close, current, notice, open, put_away, show} from '../store';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
+import {Openings} from './openings';
 
 function save(): void {
     const inquiry = buyer.value?.inquiry;
@@ -18,20 +19,12 @@ function save(): void {
         'keep it private.';
 }
 
-async function load(file: File): Promise<void> {
-    try {
-        const inquiry = JSON.parse(await file.text());
-        const book = book_of(String(inquiry.price_book ?? ''));
-        if (!book) {
-            notice.value =
-                `${file.name} is about the price book ${inquiry.price_book ?? '(none)'}, ` +
-                'which is not here.';
-            return;
-        }
-        open({...inquiry, price_book: book});
-    } catch {
-        notice.value = `${file.name} is not an inquiry file: it holds no JSON that can be read.`;
-    }
+/// How far the address of this page reaches.
+function where_it_opens(): string {
+    const here = ['localhost', '127.0.0.1', '[::1]'].includes(location.hostname);
+    return here
+        ? 'It opens on this computer alone, while quoin runs.'
+        : `It opens wherever ${location.host} can be reached, while quoin runs there.`;
 }
 
 async function share(): Promise<void> {
@@ -41,72 +34,11 @@ async function share(): Promise<void> {
     try {
         await navigator.clipboard.writeText(link);
         notice.value =
-            'A link to this home is on the clipboard: plan, lot and selections alone, no name, ' +
-            'income, debts or cash.';
+            'A link to this home is on the clipboard: plan, lot and choices alone. No name, ' +
+            `income, debts, credit score or cash is in it. ${where_it_opens()}`;
     } catch {
-        notice.value = link;
+        notice.value = `${where_it_opens()} ${link}`;
     }
-}
-
-function NewBuyer({done}: {done: () => void}) {
-    return (
-        <Dialog title="Open a buyer" done={done}>
-            {known.value?.price_books.map((book) => (
-                <section key={book.id}>
-                    <h3>{book.community}</h3>
-                    <ul class="choices">
-                        {book.first && (
-                            <li>
-                                <button
-                                    class="row-button"
-                                    onClick={() => {
-                                        open(book.first!);
-                                        notice.value = book.first!.comment;
-                                        done();
-                                    }}
-                                >
-                                    <span>A new buyer</span>
-                                    <span class="faint">{book.first.comment}</span>
-                                </button>
-                            </li>
-                        )}
-                        {book.inquiries.map((one) => (
-                            <li key={one.id}>
-                                <button
-                                    class="row-button"
-                                    onClick={() => {
-                                        open(one.inquiry);
-                                        done();
-                                    }}
-                                >
-                                    <span>{one.buyer || one.id}</span>
-                                    <span class="faint">{one.inquiry.comment ?? one.id}</span>
-                                </button>
-                            </li>
-                        ))}
-                    </ul>
-                </section>
-            ))}
-            <FileButton text="Open an inquiry file…" done={done} />
-        </Dialog>
-    );
-}
-
-function FileButton({text, done}: {text: string; done: () => void}) {
-    return (
-        <label class="file-button">
-            {text}
-            <input
-                type="file"
-                accept=".json,application/json"
-                onChange={(event) => {
-                    const file = event.currentTarget.files?.[0];
-                    if (file) void load(file);
-                    done();
-                }}
-            />
-        </label>
-    );
 }
 
 function Menu({done}: {done: () => void}) {
@@ -134,13 +66,21 @@ function Menu({done}: {done: () => void}) {
                 <li>
                     <button class="row-button" onClick={then(() => void share())}>
                         <span>Copy a link to the home</span>
-                        <span class="faint">selections alone, nothing private</span>
+                        <span class="faint">
+                            plan, lot and choices; no income, debts, credit score or cash
+                        </span>
+                    </button>
+                </li>
+                <li>
+                    <button class="row-button" onClick={then(() => put_away(one.key))}>
+                        <span>Put away for now</span>
+                        <span class="faint">off the screen; the name stays under Open…</span>
                     </button>
                 </li>
                 <li>
                     <button class="row-button" onClick={then(() => close(one.key))}>
                         <span>Close this buyer</span>
-                        <span class="faint">forgets what this browser kept of it</span>
+                        <span class="faint">erases what this browser kept of it</span>
                     </button>
                 </li>
             </ul>
@@ -177,7 +117,11 @@ export function Buyers() {
             <button class="step" onClick={() => say('new')} aria-haspopup="dialog">
                 Open…
             </button>
-            {asks === 'new' && <NewBuyer done={() => say('')} />}
+            {asks === 'new' && (
+                <Dialog title="Open a buyer" done={() => say('')}>
+                    <Openings done={() => say('')} remarks />
+                </Dialog>
+            )}
             {asks === 'menu' && <Menu done={() => say('')} />}
         </div>
     );

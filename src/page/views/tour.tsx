@@ -138,7 +138,7 @@ function Welcome() {
             return true;
         }
     });
-    if (!open) return null;
+    if (!open || !buyer.value?.example) return null;
     const close = () => {
         set(false);
         try {
@@ -150,9 +150,9 @@ function Welcome() {
     return (
         <aside class="welcome">
             <p>
-                <strong>This is a home already filled in.</strong> Walk through its rooms and touch
-                any line: price, month and cash at the foot of the page follow at once. Undo takes
-                every touch back.
+                <strong>This is an example, already filled in.</strong> Walk through its rooms and
+                touch any line: price, month and cash at the foot of the page follow at once. Undo
+                takes every touch back.
             </p>
             <button class="step" onClick={close}>
                 Understood

@@ -1,0 +1,157 @@
+// What this browser keeps: each buyer under a key of its own, so that two tabs do not overwrite each
+// other, and what a window has open.
+import type {Tour} from './answers';
+import type {Inquiry} from './engine';
+import {option_of} from './inquiry';
+import type {Buyer, View} from './store';
+
+const stored = 'quoin.buyer.';
+const figures = 'quoin.seen.';
+const opened = 'quoin.open';
+
+/// What was last seen of a buyer: the names by which a price book may no longer call things, and
+/// what the home came to.
+export interface Seen {
+    community: string;
+    as_of: string;
+    price: string;
+    month: string | null;
+    closing: string | null;
+    scenario: string;
+    names: Record<string, string>;
+}
+
+/// What a window has open. It holds for the window, and for the day: on a desk where others sit
+/// down, nobody finds another's figures.
+export interface Sitting {
+    keys: string[];
+    current: string;
+    view: View;
+    day: string;
+}
+
+/// A buyer that is kept, as far as a list of names tells it.
+export interface Kept {
+    key: string;
+    name: string;
+    price_book: string;
+    community: string; ///< of the price book, as it was last seen
+}
+
+export function today(): string {
+    const now = new Date();
+    const two = (number: number) => String(number).padStart(2, '0');
+    return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function read(store: Storage, key: string): any {
+    try {
+        return JSON.parse(store.getItem(key) ?? 'null');
+    } catch {
+        return null;
+    }
+}
+
+// ---- buyers
+
+/// Says whether the browser has room and leave to keep it.
+export function keep_buyer(one: Buyer): boolean {
+    try {
+        const past = one.past.slice(-20);
+        localStorage.setItem(stored + one.key, JSON.stringify({...one, past, future: []}));
+        return true;
+    } catch {
+        return false;
+    }
+}
+
+export function kept_buyer(key: string): Buyer | null {
+    const one = read(localStorage, stored + key);
+    if (!one || typeof one.inquiry !== 'object' || one.inquiry === null) return null;
+    return {past: [], future: [], hand: '', area: '', asks: {}, uses: [], ...one, key};
+}
+
+/// The key of the buyer that a change of the storage is about.
+export function buyer_in(storage_key: string | null): string | null {
+    return storage_key?.startsWith(stored) ? storage_key.slice(stored.length) : null;
+}
+
+export function forget_buyer(key: string): void {
+    localStorage.removeItem(stored + key);
+    localStorage.removeItem(figures + key);
+}
+
+/// Everybody who is kept, in the order of opening: keys begin with the time.
+export function all_kept(): Kept[] {
+    let keys: string[] = [];
+    try {
+        keys = Object.keys(localStorage).flatMap((key) => buyer_in(key) ?? []);
+    } catch {
+        /* keeps nothing */
+    }
+    return keys.sort().flatMap((key) => {
+        const inquiry: Inquiry | undefined = kept_buyer(key)?.inquiry;
+        if (!inquiry) return [];
+        return {
+            key,
+            name: String(inquiry.buyer || 'Buyer'),
+            price_book: String(inquiry.price_book ?? ''),
+            community: seen_of(key)?.community ?? '',
+        };
+    });
+}
+
+// ---- what was seen of them
+
+function names_in(inquiry: Inquiry, answer: Tour): Record<string, string> {
+    const names: Record<string, string> = {};
+    const picked = new Set(
+        [...(inquiry.selections ?? []), ...(inquiry.wishes ?? [])].map((one) => option_of(one)),
+    );
+    for (const option of answer.areas.flatMap((area) => area.options)) {
+        if (!picked.has(option.id)) continue;
+        const form = option.forms.find((one) => one.state === 'chosen' && one.name);
+        names[option.id] = form ? `${option.name}: ${form.name}` : option.name;
+    }
+    for (const one of answer.incentives) if (one.used.length > 0) names[one.id] = one.name;
+    return names;
+}
+
+export function keep_seen(key: string, inquiry: Inquiry, answer: Tour): void {
+    const {heading, scenario, contract_price: price} = answer;
+    const seen: Seen = {
+        community: heading.community,
+        as_of: heading.as_of,
+        price,
+        month: scenario.available ? scenario.monthly.total : null,
+        closing: scenario.available ? scenario.cash.to_close : null,
+        scenario: scenario.terms.name,
+        names: names_in(inquiry, answer),
+    };
+    try {
+        localStorage.setItem(figures + key, JSON.stringify(seen));
+    } catch {
+        /* the figures of before are not told, then */
+    }
+}
+
+export function seen_of(key: string): Seen | null {
+    const seen = read(localStorage, figures + key);
+    return seen?.names ? seen : null;
+}
+
+// ---- the window
+
+export function keep_sitting(one: Omit<Sitting, 'day'>): void {
+    try {
+        sessionStorage.setItem(opened, JSON.stringify({...one, day: today()}));
+    } catch {
+        /* a reload begins with the list of names, then */
+    }
+}
+
+/// What the window had open before it was loaded again, the same day.
+export function kept_sitting(): Sitting | null {
+    const one = read(sessionStorage, opened);
+    return one?.day === today() && Array.isArray(one.keys) ? one : null;
+}

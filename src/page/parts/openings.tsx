@@ -1,0 +1,119 @@
+// Whom to open: somebody this browser kept, a new buyer, an example, a file.
+import {away, book_of, books_here, known, notice, open, open_new, take_up} from '../store';
+
+async function load(file: File): Promise<void> {
+    let inquiry;
+    try {
+        inquiry = JSON.parse(await file.text());
+        if (typeof inquiry !== 'object' || inquiry === null) throw new Error();
+    } catch {
+        notice.value = `${file.name} is not an inquiry file: it holds no JSON that can be read.`;
+        return;
+    }
+    const book = book_of(String(inquiry.price_book ?? ''));
+    if (!book) {
+        notice.value = `The price book that ${file.name} is about is not here. Here is: ${books_here()}.`;
+        return;
+    }
+    open({...inquiry, price_book: book});
+}
+
+/// Names alone: nobody's figures are on the screen before they are asked for.
+function Names({done}: {done: () => void}) {
+    if (away.value.length === 0) return null;
+    return (
+        <section>
+            <h3>Kept in this browser</h3>
+            <ul class="choices">
+                {away.value.map((one) => {
+                    const here = book_of(one.price_book) !== null;
+                    return (
+                        <li key={one.key}>
+                            <button
+                                class="row-button kept-name"
+                                disabled={!here}
+                                title={one.name}
+                                onClick={() => {
+                                    take_up(one.key);
+                                    done();
+                                }}
+                            >
+                                <span class="cut">{one.name}</span>
+                                {!here && (
+                                    <span class="faint">
+                                        The price book{one.community && ` of ${one.community}`} is
+                                        not here.
+                                    </span>
+                                )}
+                            </button>
+                        </li>
+                    );
+                })}
+            </ul>
+        </section>
+    );
+}
+
+/// What is remarked of somebody is said in a dialog, and not where anybody looks first.
+export function Openings({done, remarks}: {done: () => void; remarks: boolean}) {
+    return (
+        <>
+            <Names done={done} />
+            {known.value?.price_books.map((book) => (
+                <section key={book.id}>
+                    <h3>{book.community}</h3>
+                    <ul class="choices">
+                        {book.first && (
+                            <li>
+                                <button
+                                    class="row-button"
+                                    onClick={() => {
+                                        open_new(book.first!);
+                                        done();
+                                    }}
+                                >
+                                    <span>A new buyer</span>
+                                    <span class="faint">{book.first.comment}</span>
+                                </button>
+                            </li>
+                        )}
+                        {book.inquiries.map((one) => (
+                            <li key={one.id}>
+                                <button
+                                    class="row-button"
+                                    onClick={() => {
+                                        open(one.inquiry);
+                                        done();
+                                    }}
+                                >
+                                    <span>{one.buyer || one.id}</span>
+                                    {remarks && (
+                                        <span class="faint">{one.inquiry.comment ?? one.id}</span>
+                                    )}
+                                </button>
+                            </li>
+                        ))}
+                    </ul>
+                </section>
+            ))}
+            <FileButton done={done} />
+        </>
+    );
+}
+
+function FileButton({done}: {done: () => void}) {
+    return (
+        <label class="file-button">
+            Open an inquiry file…
+            <input
+                type="file"
+                accept=".json,application/json"
+                onChange={(event) => {
+                    const file = event.currentTarget.files?.[0];
+                    if (file) void load(file);
+                    done();
+                }}
+            />
+        </label>
+    );
+}
