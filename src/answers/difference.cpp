@@ -50,7 +50,7 @@ std::vector<Jump> jumps_between(const ScenarioRules& rules, const LoanFigures& b
 
 } // namespace
 
-Added difference(const ScenarioRules& rules, const LoanFigures& before, const LoanFigures& after) {
+Added amounts_between(const LoanFigures& before, const LoanFigures& after) {
     Added added;
     added.refusals = after.available() ? before.refusals : after.refusals;
     if (!added.available()) return added;
@@ -62,7 +62,12 @@ Added difference(const ScenarioRules& rules, const LoanFigures& before, const Lo
     added.over_loan = after.paid_over_loan() - before.paid_over_loan();
     added.ltv_before = before.ltv;
     added.ltv_after = after.ltv;
-    added.jumps = jumps_between(rules, before, after);
+    return added;
+}
+
+Added difference(const ScenarioRules& rules, const LoanFigures& before, const LoanFigures& after) {
+    Added added = amounts_between(before, after);
+    if (added.available()) added.jumps = jumps_between(rules, before, after);
     return added;
 }
 

@@ -7,6 +7,9 @@
 
 namespace quoin {
 
+/// The amounts alone, without the reasons: also between two ways to pay.
+[[nodiscard]] Added amounts_between(const LoanFigures& before, const LoanFigures& after);
+
 [[nodiscard]] Added difference(const ScenarioRules& rules, const LoanFigures& before,
                                const LoanFigures& after);
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "add_item.hpp"
+#include "difference.hpp"
 #include <quoin/home/rules.hpp>
 
 namespace quoin {
@@ -14,50 +16,82 @@ bool offered(const PriceBook& book, const Selection& selection, const Pick& pick
            at(option.levels, pick.level).price.on(selection.plan).has_value();
 }
 
-/// The picks that the rules would not let stand, each once, with its first reason.
-std::vector<FallsOut> falling_out(const PriceBook& book, const Selection& selection) {
+/// A home elsewhere: its picks that the rules let stand, and those that they do not.
+struct Moved {
+    Selection selection;
     std::vector<FallsOut> fallen;
-    const auto add = [&](int index, std::string why) {
+};
+
+/// The picks that the rules would not let stand, each once, with its first reason. What falls out
+/// may take along what needs it, so the rules are asked again until nothing is in their way.
+Moved moved_to(const PriceBook& book, Selection there) {
+    Moved moved{std::move(there), {}};
+    const auto fall = [&](int index, std::string why) {
+        auto& picks = moved.selection.picks;
+        const auto gone = std::find_if(picks.begin(), picks.end(),
+                                       [&](const Pick& pick) { return pick.option == index; });
+        if (gone == picks.end()) return;
+        picks.erase(gone);
         const Option& option = at(book.options, index);
-        const bool known = std::any_of(fallen.begin(), fallen.end(), [&](const FallsOut& one) {
-            return one.option == option.id;
-        });
-        if (!known) fallen.push_back({option.id, option.name, std::move(why)});
+        moved.fallen.push_back({option.id, option.name, std::move(why)});
     };
-    for (const Conflict& conflict : conflicts(book, selection)) {
-        add(conflict.option, described(book, conflict, Naming::names));
+    for (bool again = true; again;) {
+        const std::size_t before = moved.fallen.size();
+        for (const Conflict& conflict : conflicts(book, moved.selection)) {
+            fall(conflict.option, described(book, conflict, Naming::names));
+        }
+        const std::vector<Pick> picks = moved.selection.picks;
+        for (const Pick& pick : picks) {
+            if (!offered(book, moved.selection, pick))
+                fall(pick.option, "not offered on this plan");
+        }
+        again = moved.fallen.size() > before;
     }
-    for (const Pick& pick : selection.picks) {
-        if (!offered(book, selection, pick)) add(pick.option, "not offered on this plan");
-    }
-    return fallen;
+    std::erase_if(moved.selection.incentives, [&](const IncentivePick& pick) {
+        const Incentive& incentive = at(book.incentives, pick.incentive);
+        const bool on_plan = allows(incentive.plans, moved.selection.plan);
+        if (on_plan && allows(incentive.lots, moved.selection.lot)) return false;
+        moved.fallen.push_back(
+            {incentive.id, incentive.name, on_plan ? "not on this lot" : "not on this plan"});
+        return true;
+    });
+    return moved;
 }
 
-SiteLot lot_of(const PriceBook& book, const Selection& selection, int index) {
-    const Lot& lot = at(book.lots, index);
-    SiteLot answer{lot.id,   lot.premium, lot.status, lot.grade, lot.flood_zone, {}, {}, {},
-                   lot.note, {},          {},         {}};
-    for (const int plan : lot.plans) answer.plans.push_back(at(book.plans, plan).id);
+/// The home as it stands under the scenario in hand, that every move is held against.
+struct Street {
+    const Sitting& sitting;
+    const PriceBook& book;
+    const Selection& selection;
+    Standpoint now;
+};
+
+SiteMove move_of(const Street& street, const Selection& there) {
+    const Standpoint then = standpoint(street.sitting, there);
+    return {then.home.contract_price - street.now.home.contract_price,
+            difference(street.sitting.rules().front(), street.now.figures.front(),
+                       then.figures.front())};
+}
+
+SiteLot lot_of(const Street& street, int index) {
+    const Lot& lot = at(street.book.lots, index);
+    SiteLot answer{lot.id, lot.premium, lot.status, lot.grade, lot.flood_zone, {}, {}, {}, lot.note,
+                   {},     {},          {},         {}};
+    for (const int plan : lot.plans) answer.plans.push_back(at(street.book.plans, plan).id);
     answer.every_plan = lot.plans.empty();
     answer.measures = lot.measures;
-    answer.chosen = index == selection.lot;
-    answer.fits = allows(lot.plans, selection.plan);
-    Selection there = selection;
+    answer.chosen = index == street.selection.lot;
+    answer.fits = allows(lot.plans, street.selection.plan);
+    Selection there = street.selection;
     there.lot = index;
-    answer.falls_out = falling_out(book, there);
+    Moved moved = moved_to(street.book, std::move(there));
+    answer.falls_out = std::move(moved.fallen);
+    if (answer.can_be_had() && !answer.chosen) answer.move = move_of(street, moved.selection);
     return answer;
 }
 
-/// The elevation of the same id where a plan has it, else its first.
-int like_elevation(const Plan& plan, const std::string& id) {
-    for (std::size_t i = 0; i < plan.elevations.size(); ++i) {
-        if (plan.elevations[i].id == id) return static_cast<int>(i);
-    }
-    return 0;
-}
-
-SitePlan plan_of(const PriceBook& book, const Selection& selection, int index) {
-    const Plan& plan = at(book.plans, index);
+SitePlan plan_of(const Street& street, int index) {
+    const Plan& plan = at(street.book.plans, index);
     SitePlan answer{plan.id,
                     plan.name,
                     plan.style,
@@ -67,37 +101,44 @@ SitePlan plan_of(const PriceBook& book, const Selection& selection, int index) {
                     plan.bathrooms,
                     plan.square_feet,
                     plan.measures,
-                    plan.elevations,
                     {},
                     {},
                     {}};
-    answer.chosen = index == selection.plan;
-    answer.fits = allows(at(book.lots, selection.lot).plans, index);
-    Selection there = selection;
-    const Plan& now = at(book.plans, selection.plan);
-    there.plan = index;
-    there.elevation = like_elevation(plan, at(now.elevations, selection.elevation).id);
-    answer.falls_out = falling_out(book, there);
+    answer.chosen = index == street.selection.plan;
+    answer.fits = allows(at(street.book.lots, street.selection.lot).plans, index);
+    for (std::size_t i = 0; i < plan.elevations.size(); ++i) {
+        Selection there = street.selection;
+        there.plan = index;
+        there.elevation = static_cast<int>(i);
+        Moved moved = moved_to(street.book, std::move(there));
+        SiteElevation elevation{plan.elevations[i], std::move(moved.fallen), {}};
+        const bool here = answer.chosen && street.selection.elevation == static_cast<int>(i);
+        if (answer.fits && !here) elevation.move = move_of(street, moved.selection);
+        answer.elevations.push_back(std::move(elevation));
+    }
     return answer;
 }
 
 } // namespace
 
-SiteAnswer site(const Sitting& sitting) {
-    const PriceBook& book = sitting.book();
-    const Selection& selection = sitting.inquiry().selection;
+SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
+    const Sitting alone = sitting.only(scenario);
+    const PriceBook& book = alone.book();
+    const Selection& selection = alone.inquiry().selection;
+    const Street street{alone, book, selection, standpoint(alone, selection)};
     SiteAnswer answer;
-    answer.heading = heading_of(sitting);
+    answer.heading = heading_of(alone);
+    answer.terms = scenario_answer(alone, alone.rules().front(), street.now.figures.front()).terms;
     answer.lot = at(book.lots, selection.lot).id;
     const Plan& plan = at(book.plans, selection.plan);
     answer.plan = plan.id;
     answer.elevation = at(plan.elevations, selection.elevation).id;
     answer.note = book.community.note;
     for (std::size_t i = 0; i < book.lots.size(); ++i) {
-        answer.lots.push_back(lot_of(book, selection, static_cast<int>(i)));
+        answer.lots.push_back(lot_of(street, static_cast<int>(i)));
     }
     for (std::size_t i = 0; i < book.plans.size(); ++i) {
-        answer.plans.push_back(plan_of(book, selection, static_cast<int>(i)));
+        answer.plans.push_back(plan_of(street, static_cast<int>(i)));
     }
     return answer;
 }

@@ -98,7 +98,13 @@ Holding holding(const Walk& walk, const Pick& pick) {
 void judge_absent(const Walk& walk, const Pick& pick, TourForm& form) {
     const Option& option = at(walk.book.options, pick.option);
     const bool picked = walk.selection.find(pick.option) != nullptr;
-    if (const Holding held = holding(walk, pick); !held.package.empty()) {
+    const Holding held = holding(walk, pick);
+    if (!held.package.empty() && !held.better && picked) {
+        form.state = TourState::offered; // one above it was chosen
+        form.touch = touch_of(walk, pick, true);
+        return;
+    }
+    if (!held.package.empty()) {
         form.state = held.better ? TourState::barred : TourState::held;
         form.why = held.better ? "a better one comes in " + held.package : held.package;
         return;

@@ -269,24 +269,31 @@ void add_shown(CLI::App& program, Shared& shared) {
         });
 }
 
-void add_tour(CLI::App& program, Shared& shared) {
+/// A question whose figures are under one way to pay.
+template <class Ask>
+void add_under_one(CLI::App& program, Shared& shared, const char* name, const char* what,
+                   const char* example, Ask ask) {
     struct Options {
         std::string file;
         std::string scenario;
     };
     const auto options = options_of<Options>();
-    CLI::App* sub = inquiry_command(
-        program, "tour", "The home area by area: what comes with it, what a touch adds a month",
-        "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"", options->file);
+    CLI::App* sub = inquiry_command(program, name, what, example, options->file);
     sub->add_option("--scenario", options->scenario,
                     "the way to pay that the figures are under; the inquiry's first if not given");
-    sub->callback([options, &shared] {
+    sub->callback([options, &shared, ask] {
         const auto loaded = load_inquiry(options->file, shared.rates);
         const std::size_t scenario =
             options->scenario.empty() ? 0 : scenario_named(loaded->inquiry, options->scenario);
-        const TourAnswer answer = tour(loaded->sitting(), scenario);
+        const auto answer = ask(loaded->sitting(), scenario);
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
+}
+
+void add_tour(CLI::App& program, Shared& shared) {
+    add_under_one(program, shared, "tour",
+                  "The home area by area: what comes with it, what a touch adds a month",
+                  "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"", tour);
 }
 
 std::string stage_text(const FitProgress& progress) {
@@ -372,14 +379,8 @@ void add_fit(CLI::App& program, Shared& shared) {
 }
 
 void add_site(CLI::App& program, Shared& shared) {
-    const auto file = options_of<std::string>();
-    inquiry_command(program, "site", "The lots and plans, and what another one would change",
-                    "quoin site buyer.json", *file)
-        ->callback([file, &shared] {
-            const auto loaded = load_inquiry(*file, shared.rates);
-            const SiteAnswer answer = site(loaded->sitting());
-            shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
-        });
+    add_under_one(program, shared, "site", "The lots and plans, and what another one would change",
+                  "quoin site buyer.json --scenario \"FHA, 3.5 % down\"", site);
 }
 
 void add_programs(CLI::App& program, Shared& shared) {

@@ -162,8 +162,9 @@ std::string tour_json(const Desk& desk, Inquiry inquiry, const Given& given) {
     return json_text_of(tour(Sitting(desk, inquiry), scenario));
 }
 
-std::string site_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
-    return json_text_of(site(Sitting(desk, inquiry)));
+std::string site_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+    const std::size_t scenario = given.contains("scenario") ? scenario_of(inquiry, given) : 0;
+    return json_text_of(site(Sitting(desk, inquiry), scenario));
 }
 
 std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given,
@@ -284,7 +285,12 @@ const std::vector<Question>& questions() {
          json_type,
          nullptr,
          fit_json},
-        {"site", "The lots and plans, and what another one would change", {}, json_type, site_json},
+        {"site",
+         "The lots and plans, and what another one would change",
+         {{"scenario", "the scenario that the figures are under; the first if not given",
+           Need::optional}},
+         json_type,
+         site_json},
         {"programs",
          "The loan programs and rates that the inquiry can use",
          {},

@@ -93,13 +93,21 @@ export interface Pick {
     agreed?: boolean;
 }
 
-export interface Touch {
-    takes_out: boolean;
-    price: string;
+/// What a change comes to under one way to pay; refusals stand in place of its figures.
+export interface Difference {
     per_month?: string;
     cash_needed?: string;
     cash_to_close?: string; ///< less the deposits that fall due before
     refusals?: Refusal[];
+}
+
+/// The same of the home itself.
+export interface Move extends Difference {
+    price: string;
+}
+
+export interface Touch extends Move {
+    takes_out: boolean;
     jumps: string[];
     along: string[];
     instead_of: string[];
@@ -217,6 +225,15 @@ export interface Lot {
     fits: boolean;
     can_be_had: boolean;
     falls_out: FallsOut[];
+    move: Move | null;
+}
+export interface Elevation {
+    id: string;
+    name: string;
+    note: string;
+    price: string;
+    falls_out: FallsOut[];
+    move: Move | null;
 }
 export interface Plan {
     id: string;
@@ -228,10 +245,9 @@ export interface Plan {
     bathrooms: string;
     square_feet: string;
     measures: Measure[];
-    elevations: {id: string; name: string; note: string; price: string}[];
+    elevations: Elevation[];
     chosen: boolean;
     fits: boolean;
-    falls_out: FallsOut[];
 }
 export interface Site {
     heading: Heading;
@@ -239,14 +255,16 @@ export interface Site {
     plan: string;
     elevation: string;
     note: string;
+    terms: Terms;
     lots: Lot[];
     plans: Plan[];
+    cautions: string[];
 }
 
 export interface Compare {
     heading: Heading;
     contract_price: string;
-    scenarios: Scenario[];
+    scenarios: (Scenario & {against_first: Difference})[];
     points: Record<string, any>[];
     overtakes: {cheaper_at_first: string; cheaper_later: string; month: number}[];
     cautions: string[];

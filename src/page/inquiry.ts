@@ -106,7 +106,10 @@ export function without_refused(
         if (indexes.has(Number(place))) continue;
         indexes.add(Number(place));
         const id = lists[list](next[list][Number(place)]);
-        fallen.push({id, why: problem.expected, problem});
+        const why = problem.found.startsWith(`${id}: `)
+            ? problem.found.slice(id.length + 2)
+            : problem.found;
+        fallen.push({id, why, problem});
     }
     for (const [list, indexes] of out) {
         next[list] = next[list].filter((_: unknown, index: number) => !indexes.has(index));

@@ -1,7 +1,7 @@
 // What is open: the buyers, each with an inquiry, its past and the answer that is on the screen.
 import {batch, computed, effect, signal} from '@preact/signals';
 
-import type {Form, Option, Tour, Touch} from './answers';
+import type {Compare, FallsOut, Form, Move, Option, Tour, Touch} from './answers';
 import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {date} from './figures';
@@ -41,7 +41,7 @@ export interface Buyer {
 /// What the last touch changed, in the engine's figures.
 export interface Change {
     what: string;
-    touch: Touch | null;
+    touch: Move | null;
     remarks: string[];
 }
 
@@ -438,6 +438,22 @@ export function go_on(what: string): void {
 
 // ---- changing
 
+/// What remembers a way to pay by its name goes along when the name changes.
+function renamed(one: Buyer, next: Inquiry): Buyer {
+    const before = scenario_names(one.inquiry);
+    const after = scenario_names(next);
+    if (before.length !== after.length) return one;
+    const now = (name: string) => after[before.indexOf(name)] ?? name;
+    return {
+        ...one,
+        hand: now(one.hand),
+        uses: one.uses.map((use) => ({
+            before: {...use.before, scenario: now(use.before.scenario)},
+            after: {...use.after, scenario: now(use.after.scenario)},
+        })),
+    };
+}
+
 function replace(one: Buyer): void {
     buyers.value = buyers.value.map((each) => (each.key === one.key ? one : each));
     keep(one);
@@ -451,7 +467,7 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
     const before = one.inquiry;
     batch(() => {
         replace({
-            ...one,
+            ...renamed(one, next),
             inquiry: next,
             past: [...one.past.slice(-longest_past), before],
             future: [],
@@ -466,7 +482,7 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
     const why = problems.value
         .map((problem) => problem.found + (problem.expected ? `: ${problem.expected}` : ''))
         .join('; ');
-    replace({...now, inquiry: before, past: now.past.slice(0, -1)});
+    replace({...renamed(now, before), inquiry: before, past: now.past.slice(0, -1)});
     change.value = null;
     await refresh();
     notice.value = `Nothing was changed: ${why}.`;
@@ -492,8 +508,48 @@ export function remarks_of(how: Touch): string[] {
     return words.concat(how.jumps);
 }
 
+/// Done, and what it came to is said once the engine has told, unless something else was touched
+/// meanwhile.
+export async function tell(
+    done: Promise<void>,
+    what: Change,
+    figures: () => Promise<Partial<Change> | null>,
+): Promise<void> {
+    try {
+        const [told] = await Promise.all([figures(), done]);
+        if (told && change.value === what) change.value = {...what, ...told};
+    } catch {
+        // What is wrong with the change is said where it was made.
+    }
+}
+
+/// What one way to pay comes to against another, on the same home.
+async function against(inquiry: Inquiry, before: any, after: any): Promise<Partial<Change> | null> {
+    const scenarios = [
+        {...before, name: 'before'},
+        {...after, name: 'after'},
+    ];
+    const answer = await ask<Compare>('compare', {...inquiry, scenarios});
+    const difference = answer.scenarios[1].against_first;
+    return difference.refusals ? null : {touch: {price: '0.00', ...difference}};
+}
+
+/// Terms of a way to pay changed.
+export function change_terms(next: Inquiry, index: number, what: Change): void {
+    const one = buyer.value;
+    if (!one) return;
+    const {inquiry} = one;
+    void tell(act(next, what, true), what, () =>
+        against(inquiry, inquiry.scenarios[index], next.scenarios[index]),
+    );
+}
+
 /// Another plan, elevation or lot: picks that still apply go along, the others are named.
-export async function move(members: Inquiry, what: string): Promise<void> {
+export async function move(
+    members: Inquiry,
+    what: string,
+    there: {falls_out: FallsOut[]; move: Move | null} = {falls_out: [], move: null},
+): Promise<void> {
     const one = buyer.value;
     if (!one) return;
     let next = {...copy(one.inquiry), ...members};
@@ -509,12 +565,17 @@ export async function move(members: Inquiry, what: string): Promise<void> {
             next = less.next;
         }
     }
-    const names = fallen.map((one) => `${name_of(one.id)} (${one.why})`);
+    const words = fallen.map((each) => {
+        const told = there.falls_out.find((other) => other.option === each.id);
+        return told ? `${told.name} (${told.why})` : `${name_of(each.id)} (${each.why})`;
+    });
     await act(next, {
         what,
-        touch: null,
+        touch: there.move?.refusals ? null : there.move,
         remarks:
-            names.length > 0 ? [`fell out: ${names.join('; ')}`] : ['everything chosen goes along'],
+            words.length > 0
+                ? [`left behind: ${words.join('; ')}`]
+                : ['everything chosen goes along'],
     });
 }
 
@@ -540,7 +601,12 @@ export function undo(): void {
     const one = buyer.value;
     if (!one || one.past.length === 0) return;
     const inquiry = one.past[one.past.length - 1];
-    replace({...one, inquiry, past: one.past.slice(0, -1), future: [one.inquiry, ...one.future]});
+    replace({
+        ...renamed(one, inquiry),
+        inquiry,
+        past: one.past.slice(0, -1),
+        future: [one.inquiry, ...one.future],
+    });
     change.value = {what: 'One step back', touch: null, remarks: []};
     void refresh();
 }
@@ -549,7 +615,7 @@ export function redo(): void {
     const one = buyer.value;
     if (!one || one.future.length === 0) return;
     const [inquiry, ...future] = one.future;
-    replace({...one, inquiry, past: [...one.past, one.inquiry], future});
+    replace({...renamed(one, inquiry), inquiry, past: [...one.past, one.inquiry], future});
     change.value = {what: 'One step forward', touch: null, remarks: []};
     void refresh();
 }
@@ -557,9 +623,16 @@ export function redo(): void {
 export function take_in_hand(scenario: string): void {
     const one = buyer.value;
     if (!one) return;
+    const named = (name: string) => one.inquiry.scenarios.find((each: any) => each.name === name);
+    const before = named(tour.value?.scenario.terms.name ?? '');
     replace({...one, hand: scenario});
-    change.value = {what: `Figures under ${scenario}`, touch: null, remarks: []};
-    void refresh();
+    const what: Change = {what: `Figures under ${scenario}`, touch: null, remarks: []};
+    change.value = what;
+    void tell(
+        refresh().then(() => undefined),
+        what,
+        async () => before && against(one.inquiry, before, named(scenario)),
+    );
 }
 
 /// A question's option changed: the inquiry stays as it is.

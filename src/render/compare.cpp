@@ -129,6 +129,8 @@ std::string json_text_of(const CompareAnswer& answer) {
     json["scenarios"] = Json::array();
     for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
         Json scenario = json_of(answer.scenarios[i]);
+        scenario["against_first"] = Json::object();
+        add_difference(answer.against_first[i], scenario["against_first"]);
         scenario["curve"] = curve_json(answer.curves[i]);
         json["scenarios"].push_back(std::move(scenario));
     }

@@ -100,6 +100,16 @@ Json cash_json(const CashToClose& cash) {
 
 } // namespace
 
+void add_difference(const Added& added, Json& json) {
+    if (!added.available()) {
+        json["refusals"] = json_of(added.refusals);
+        return;
+    }
+    json["per_month"] = added.per_month.text();
+    json["cash_needed"] = added.cash.text();
+    json["cash_to_close"] = added.to_close.text();
+}
+
 Json date_json(const std::optional<Date>& date) {
     return date ? Json(date->text()) : Json(nullptr);
 }

@@ -20,6 +20,8 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] Json json_of(const ScenarioAnswer& answer);
 [[nodiscard]] Json json_of(const std::vector<Refusal>& refusals);
 [[nodiscard]] Json json_of(const Work& work);
+/// What a change comes to, as members of `json`: a month and cash, or why the loan is refused.
+void add_difference(const Added& added, Json& json);
 [[nodiscard]] Json date_json(const std::optional<Date>& date); ///< null where there is none
 [[nodiscard]] Json cautions_json(const std::vector<std::string>& cautions);
 

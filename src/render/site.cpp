@@ -48,9 +48,17 @@ void remark(const std::string& words, Table& table) {
     for (const std::string& line : wrapped(words, 88)) table.title("      " + line);
 }
 
+/// What it comes to there, and what would not go along.
 template <class Place>
-void add_fallen(const Place& place, Table& table) {
-    if (place.chosen) return;
+void add_move(const Place& place, std::string_view led_by, Table& table) {
+    if (!place.move) return;
+    const SiteMove& move = *place.move;
+    std::string words = fmt::format("{}{} in price", led_by, signed_dollars(move.price));
+    words += move.added.available()
+                 ? fmt::format(", {} a month, {} cash in all", signed_dollars(move.added.per_month),
+                               signed_dollars(move.added.cash))
+                 : "; the loan cannot be had: " + quoin::words(move.added.refusals.front());
+    remark(words, table);
     for (const FallsOut& one : place.falls_out) {
         remark(fmt::format("would fall out: {} ({})", one.name, one.why), table);
     }
@@ -62,7 +70,7 @@ void add_lot(const SiteLot& lot, Table& table) {
                dollars(lot.premium)});
     remark(measures_text(lot.measures) + (lot.flood_zone ? "; flood zone" : ""), table);
     remark(lot.note, table);
-    if (lot.can_be_had()) add_fallen(lot, table);
+    add_move(lot, "", table);
 }
 
 void add_plan(const SitePlan& plan, Table& table) {
@@ -74,7 +82,9 @@ void add_plan(const SitePlan& plan, Table& table) {
                            : "does not fit your lot",
                dollars(plan.base_price)});
     remark(plan.note, table);
-    if (plan.fits) add_fallen(plan, table);
+    for (const SiteElevation& one : plan.elevations) {
+        add_move(one, one.elevation.name + ": ", table);
+    }
 }
 
 template <class Measures>
@@ -96,6 +106,13 @@ Json fallen_json(const std::vector<FallsOut>& fallen) {
     return json;
 }
 
+Json move_json(const std::optional<SiteMove>& move) {
+    if (!move) return nullptr;
+    Json json = {{"price", move->price.text()}};
+    add_difference(move->added, json);
+    return json;
+}
+
 Json lot_json(const SiteLot& lot) {
     Json json = {{"id", lot.id},
                  {"status", std::string(name_of(lot.status))},
@@ -110,6 +127,7 @@ Json lot_json(const SiteLot& lot) {
     json["fits"] = lot.fits;
     json["can_be_had"] = lot.can_be_had();
     json["falls_out"] = fallen_json(lot.falls_out);
+    json["move"] = move_json(lot.move);
     return json;
 }
 
@@ -124,16 +142,27 @@ Json plan_json(const SitePlan& plan) {
                  {"square_feet", plan.square_feet.text()}};
     json["measures"] = measures_json(plan.measures);
     json["elevations"] = Json::array();
-    for (const Elevation& elevation : plan.elevations) {
+    for (const auto& [elevation, falls_out, move] : plan.elevations) {
         json["elevations"].push_back({{"id", elevation.id},
                                       {"name", elevation.name},
                                       {"note", elevation.note},
-                                      {"price", elevation.price.text()}});
+                                      {"price", elevation.price.text()},
+                                      {"falls_out", fallen_json(falls_out)},
+                                      {"move", move_json(move)}});
     }
     json["chosen"] = plan.chosen;
     json["fits"] = plan.fits;
-    json["falls_out"] = fallen_json(plan.falls_out);
     return json;
+}
+
+std::vector<std::string> cautions_of(const SiteAnswer& answer) {
+    std::vector<std::string> notes{
+        "Widths and setbacks are the price book's; the survey and the permit set decide what may "
+        "be built where."};
+    for (std::string& note : loan_cautions(answer.heading, {answer.terms}))
+        notes.push_back(std::move(note));
+    notes.push_back(agent_caution());
+    return notes;
 }
 
 } // namespace
@@ -141,6 +170,9 @@ Json plan_json(const SitePlan& plan) {
 std::string text_of(const SiteAnswer& answer) {
     std::string out = heading_text(answer.heading, "The lots and the plans");
     if (!answer.note.empty()) out += paragraph(answer.note, 98, "", "");
+    out += paragraph(
+        fmt::format("A move is figured under {}: {}", answer.terms.name, terms_line(answer.terms)),
+        98, "", "  ");
     Table lots({{"lot", Align::left, 8, 5},
                 {"", Align::left, 6, 6},
                 {"ground", Align::left, 10, 9},
@@ -154,19 +186,19 @@ std::string text_of(const SiteAnswer& answer) {
                  {"for you", Align::left, 24, 22},
                  {"base price", Align::right, 12, 11}});
     for (const SitePlan& plan : answer.plans) add_plan(plan, plans);
-    return out + "\n" + lots.text() + "\n" + plans.text() +
-           footing_text({"Widths and setbacks are the price book's; the survey and the permit set "
-                         "decide what may be built where."});
+    return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer));
 }
 
 std::string json_text_of(const SiteAnswer& answer) {
     Json json = {
         {"question", "site"},  {"heading", json_of(answer.heading)}, {"lot", answer.lot},
         {"plan", answer.plan}, {"elevation", answer.elevation},      {"note", answer.note}};
+    json["terms"] = json_of(answer.terms);
     json["lots"] = Json::array();
     for (const SiteLot& lot : answer.lots) json["lots"].push_back(lot_json(lot));
     json["plans"] = Json::array();
     for (const SitePlan& plan : answer.plans) json["plans"].push_back(plan_json(plan));
+    json["cautions"] = cautions_json(cautions_of(answer));
     return written(json);
 }
 

@@ -42,13 +42,7 @@ Json pick_json(const PriceBook& book, const Pick& pick) {
 
 Json touch_json(const PriceBook& book, const TourTouch& touch) {
     Json json = {{"takes_out", touch.takes_out}, {"price", touch.price.text()}};
-    if (touch.added.available()) {
-        json["per_month"] = touch.added.per_month.text();
-        json["cash_needed"] = touch.added.cash.text();
-        json["cash_to_close"] = touch.added.to_close.text();
-    } else {
-        json["refusals"] = json_of(touch.added.refusals);
-    }
+    add_difference(touch.added, json);
     json["jumps"] = Json::array();
     for (const Jump& jump : touch.added.jumps) json["jumps"].push_back(words(jump, touch.added));
     json["along"] = touch.along;

@@ -56,3 +56,22 @@ TEST_CASE("A curve begins with the cash and the loan, and ends with the loan pai
         CHECK(curve.size() == static_cast<std::size_t>(answer.scenarios[i].payments / 12 + 1));
     }
 }
+
+TEST_CASE("Each way to pay is held against the first, to the cent") {
+    const Sitting& sitting = six_programs().sitting();
+    const CompareAnswer answer = compare(sitting);
+    REQUIRE(answer.against_first.size() == answer.scenarios.size());
+    CHECK(answer.against_first.front().per_month.is_zero());
+    CHECK(answer.against_first.front().cash.is_zero());
+    const ScenarioAnswer& first = answer.scenarios.front();
+    for (std::size_t i = 1; i < answer.scenarios.size(); ++i) {
+        const ScenarioAnswer& each = answer.scenarios[i];
+        const Added& against = answer.against_first[i];
+        REQUIRE(against.available() == (first.available() && each.available()));
+        if (!against.available()) continue;
+        CHECK(against.per_month == each.monthly.total() - first.monthly.total());
+        CHECK(against.cash == each.cash.needed() - first.cash.needed());
+        CHECK(against.to_close == each.cash.to_close() - first.cash.to_close());
+        CHECK(against.jumps.empty());
+    }
+}

@@ -1,6 +1,8 @@
 // The site: which lots and plans can be had, and which picks would not go along.
 #include <shown.hpp>
 
+#include <algorithm>
+
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/site.hpp>
 #include <quoin/home/rules.hpp>
@@ -52,7 +54,63 @@ TEST_CASE("What would fall out is all that has to: without it the rules hold the
             Selection there = inquiry.selection;
             there.lot = static_cast<int>(lot);
             const bool clean = conflicts(Homes::book(), there).empty();
-            CHECK(answer.lots[lot].falls_out.empty() == clean);
+            const auto& lots = at(Homes::book().lots, static_cast<int>(lot));
+            const bool kept = std::all_of(
+                there.incentives.begin(), there.incentives.end(), [&](const IncentivePick& pick) {
+                    return allows(at(Homes::book().incentives, pick.incentive).lots, there.lot);
+                });
+            INFO("lot " << lots.id);
+            CHECK(answer.lots[lot].falls_out.empty() == (clean && kept));
+        }
+    }
+}
+
+TEST_CASE("A move comes to the difference of two whole quotes, without what falls out") {
+    Homes homes(11);
+    int moves = 0;
+    for (int i = 0; i < 20; ++i) {
+        const Inquiry inquiry = homes.next();
+        const Sitting sitting(six_programs().desk, inquiry);
+        const std::size_t scenario = static_cast<std::size_t>(i) % inquiry.scenarios.size();
+        const SiteAnswer answer = site(sitting, scenario);
+        const PricedHome home = price_home(sitting.book(), inquiry.selection);
+        for (const SiteLot& lot : answer.lots) {
+            CHECK(lot.move.has_value() == (lot.can_be_had() && !lot.chosen));
+            if (!lot.move) continue;
+            Inquiry there = inquiry;
+            there.selection.lot = static_cast<int>(&lot - answer.lots.data());
+            for (const FallsOut& gone : lot.falls_out) {
+                std::erase_if(there.selection.picks, [&](const Pick& pick) {
+                    return at(sitting.book().options, pick.option).id == gone.option;
+                });
+                std::erase_if(there.selection.incentives, [&](const IncentivePick& pick) {
+                    return at(sitting.book().incentives, pick.incentive).id == gone.option;
+                });
+            }
+            CHECK(conflicts(sitting.book(), there.selection).empty());
+            const PricedHome moved = price_home(sitting.book(), there.selection);
+            CHECK(lot.move->price == moved.contract_price - home.contract_price);
+            const LoanFigures before = sitting.figures(home).at(scenario);
+            const LoanFigures after = sitting.figures(moved).at(scenario);
+            REQUIRE(lot.move->added.available() == (before.available() && after.available()));
+            if (!lot.move->added.available()) continue;
+            CHECK(lot.move->added.per_month == after.monthly.total() - before.monthly.total());
+            CHECK(lot.move->added.cash == after.cash.needed() - before.cash.needed());
+            ++moves;
+        }
+    }
+    CHECK(moves > 30);
+}
+
+TEST_CASE("Another elevation of the same plan is a move, the one in hand is none") {
+    const SiteAnswer answer = site(six_programs().sitting());
+    for (const SitePlan& plan : answer.plans) {
+        for (const SiteElevation& each : plan.elevations) {
+            const bool here = plan.chosen && each.elevation.id == answer.elevation;
+            CHECK(each.move.has_value() == (plan.fits && !here));
+            if (!plan.chosen || here) continue;
+            REQUIRE(each.move->added.available());
+            CHECK(each.move->price != Money{});
         }
     }
 }

@@ -230,3 +230,19 @@ TEST_CASE("Reasons in a tour call options by their names") {
     CHECK(described(loaded.desk.book, conflict) == "needs " + loaded.desk.book.options[1].id);
     INFO("reasons seen: " << seen);
 }
+
+TEST_CASE("Over a level that a package brings, the higher one alone is chosen") {
+    Inquiry inquiry = six_programs().inquiry;
+    const PriceBook& book = six_programs().desk.book;
+    const Pick above = pick_of(book, "kitchen-counters:quartz-veined");
+    const Change change = with_pick(book, inquiry.selection, above);
+    REQUIRE(change.blocked.empty());
+    inquiry.selection = change.selection;
+    const TourAnswer answer = tour(Sitting(six_programs().desk, inquiry), 0);
+    CHECK(form_named(answer, "kitchen-counters", "quartz-veined").state == TourState::chosen);
+    const TourForm& brought = form_named(answer, "kitchen-counters", "quartz");
+    CHECK(brought.state == TourState::offered);
+    REQUIRE(brought.touch);
+    CHECK(brought.touch->takes_out);
+    CHECK(brought.touch->price < Money{});
+}

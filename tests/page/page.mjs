@@ -7,6 +7,7 @@ import * as figures from './figures.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
+import * as moves from './moves.mjs';
 import * as returns from './returns.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
@@ -21,6 +22,7 @@ const tests = {
     ...touches,
     ...keys,
     ...mishaps,
+    ...moves,
     ...returns,
     ...looks,
     ...speed,

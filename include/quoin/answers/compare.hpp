@@ -6,8 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include <quoin/answers/heading.hpp>
-#include <quoin/answers/scenario_answer.hpp>
+#include <quoin/answers/adds.hpp>
 
 namespace quoin {
 
@@ -41,6 +40,7 @@ struct CompareAnswer {
     Heading heading;
     Money contract_price;
     std::vector<ScenarioAnswer> scenarios;      ///< in the inquiry's order
+    std::vector<Added> against_first;           ///< of each, what it changes against the first
     std::vector<std::vector<YearPoint>> curves; ///< one for each scenario; empty where it is barred
     std::vector<PointsPayback> points;
     std::vector<Overtake> overtakes;

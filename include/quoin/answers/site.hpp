@@ -1,20 +1,28 @@
 // "Where can it stand, and what would another lot or plan change?" The lots and the plans of the
-// community against the home in hand: what is free, what fits, and which picks would fall out.
+// community against the home in hand: what is free, what fits, which picks would fall out, and what
+// the move comes to under the way to pay in hand.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include <quoin/answers/heading.hpp>
+#include <quoin/answers/adds.hpp>
 #include <quoin/pricebook/lot.hpp>
 
 namespace quoin {
 
-/// A pick that could not stay on another lot or plan, and why.
+/// A pick, or an incentive in use, that could not stay on another lot or plan, and why.
 struct FallsOut {
-    std::string option; ///< id
+    std::string option; ///< id of the option or the incentive
     std::string name;
     std::string why;
+};
+
+/// What the home comes to elsewhere, without what falls out, against the home as it stands.
+struct SiteMove {
+    Money price; ///< change of the contract price
+    Added added; ///< change under the scenario in hand
 };
 
 struct SiteLot {
@@ -30,8 +38,15 @@ struct SiteLot {
     bool chosen = false;
     bool fits = false; ///< the plan in hand
     std::vector<FallsOut> falls_out;
+    std::optional<SiteMove> move; ///< nothing where it is chosen or cannot be had
 
     [[nodiscard]] bool can_be_had() const { return status == LotStatus::free && fits; }
+};
+
+struct SiteElevation {
+    Elevation elevation;
+    std::vector<FallsOut> falls_out;
+    std::optional<SiteMove> move; ///< nothing where it is chosen or its plan does not fit
 };
 
 struct SitePlan {
@@ -44,10 +59,9 @@ struct SitePlan {
     Decimal bathrooms;
     Decimal square_feet;
     std::vector<Measure> measures;
-    std::vector<Elevation> elevations;
+    std::vector<SiteElevation> elevations;
     bool chosen = false;
     bool fits = false; ///< the lot in hand
-    std::vector<FallsOut> falls_out;
 };
 
 struct SiteAnswer {
@@ -56,10 +70,11 @@ struct SiteAnswer {
     std::string plan;      ///< id of the plan in hand
     std::string elevation; ///< id of the elevation in hand
     std::string note;      ///< of the community
+    ScenarioTerms terms;   ///< that the moves are figured under
     std::vector<SiteLot> lots;
     std::vector<SitePlan> plans;
 };
 
-[[nodiscard]] SiteAnswer site(const Sitting& sitting);
+[[nodiscard]] SiteAnswer site(const Sitting& sitting, std::size_t scenario = 0);
 
 } // namespace quoin

@@ -29,10 +29,8 @@ function Last() {
             <strong>{last.what}</strong>
             {touch && (
                 <span class="last-figures">
-                    {' '}
-                    {signed(touch.price)}
-                    <span class="roomy"> in price</span>
-                    {touch.per_month !== undefined && `, ${signed(touch.per_month)} a month`}
+                    {touch.per_month !== undefined && `${signed(touch.per_month)} a month, `}
+                    {signed(touch.price)} in price
                     {touch.cash_needed !== undefined && (
                         <>
                             , {signed(touch.cash_needed)} cash

@@ -136,6 +136,7 @@ export function Card({
                             index,
                             written,
                             programs.find((one) => one.id === value)!,
+                            program,
                         )
                     }
                 />

@@ -4,21 +4,33 @@ import {useEffect, useState} from 'preact/hooks';
 import type {Program} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
-import {act, buyer, tour} from '../store';
+import {name_after} from '../loan_names';
+import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
 import {minus} from './terms';
 
 export type Written = Record<string, any>;
 
-/// One scenario of the inquiry changed; its name follows its terms where nobody named it.
-export function edit(index: number, members: Written, what: string): void {
+/// One scenario of the inquiry changed. What its name says of its terms follows them.
+export function edit(
+    index: number,
+    members: Written,
+    what: string,
+    programs: [Program?, Program?] = [],
+): void {
     const one = buyer.value;
     if (!one) return;
     const next = copy(one.inquiry);
-    const scenario = {...next.scenarios[index], ...members};
+    const before: Written = next.scenarios[index];
+    const scenario = {...before, ...members};
     for (const key of Object.keys(scenario)) if (scenario[key] === undefined) delete scenario[key];
+    if (members.name === undefined) {
+        const others = next.scenarios.filter((each: Written) => each !== before);
+        const taken = others.map((each: Written) => each.name);
+        scenario.name = name_after(before, scenario, taken, programs);
+    }
     next.scenarios[index] = scenario;
-    void act(next, {what: `${scenario.name}: ${what}`, touch: null, remarks: []}, true);
+    change_terms(next, index, {what: `${scenario.name}: ${what}`, touch: null, remarks: []});
 }
 
 /// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.
@@ -257,7 +269,12 @@ export function unique(values: number[]): number[] {
 }
 
 /// Another program: a term and a lock that it has, the rest as it was.
-export function to_program(index: number, written: Written, program: Program): void {
+export function to_program(
+    index: number,
+    written: Written,
+    program: Program,
+    before?: Program,
+): void {
     const terms = unique(program.ladders.map((one) => one.months));
     const months = terms.includes(months_of(written))
         ? months_of(written)
@@ -274,7 +291,7 @@ export function to_program(index: number, written: Written, program: Program): v
     }
     if (program.kind !== 'va') members.use = undefined;
     if (!program.upfront_fee) members.fee = undefined;
-    edit(index, members, program.name);
+    edit(index, members, program.name, [before, program]);
 }
 
 export function More({
@@ -377,7 +394,5 @@ export function More({
 }
 
 function rename(index: number, name: string): void {
-    const old = buyer.value?.inquiry.scenarios[index].name;
-    if (buyer.value?.hand === old && buyer.value) buyer.value.hand = name;
     edit(index, {name}, 'renamed');
 }

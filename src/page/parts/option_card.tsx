@@ -5,7 +5,8 @@ import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
 import {is_zero, plain, short, signed} from '../figures';
 import {present, with_quantity, with_spend, without} from '../inquiry';
-import {act, buyer, change, touch, tour} from '../store';
+import {act, buyer, tell, touch, tour} from '../store';
+import type {Change} from '../store';
 import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
 import {Typed} from './loan_fields';
@@ -48,8 +49,13 @@ function words_beside(how: Touch | null): string {
     return words.join('; ');
 }
 
-function price_of(option: Option, form: Form): string {
+/// Beside a row that can be touched stands what the touch changes, against what is chosen now.
+function price_of(option: Option, form: Form, single: boolean): string {
     if (form.state === 'in a package') return 'in a package';
+    if (option.kind !== 'choice') {
+        if (form.state === 'chosen' && !single) return `yours, ${short(form.price)}`;
+        if (form.touch && form.state !== 'chosen') return signed(form.touch.price, short);
+    }
     if (form.state === 'included') return option.kind === 'choice' ? 'no cost' : 'included';
     if (option.kind === 'choice') return 'no cost';
     if (!form.price) return '';
@@ -99,8 +105,8 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
                     ))}
                 </span>
                 <span class="row-money">
-                    <span class="row-price">{price_of(option, form)}</span>
-                    {form.touch && option.kind !== 'choice' && (
+                    <span class="row-price">{price_of(option, form, single)}</span>
+                    {form.touch && option.kind !== 'choice' && (single || !on) && (
                         <Effect how={form.touch} taken={form.state === 'chosen'} />
                     )}
                 </span>
@@ -173,38 +179,18 @@ async function change_number(
     const hand = before.scenarios?.find((each: any) => each.name === answer.scenario.terms.name);
     const chosen = option.forms.find((form) => form.state === 'chosen');
     const name = `${option.id}${chosen?.id ? `:${chosen.id}` : ''}=${value}`;
-    const what = {what: `${option.name}: ${plain(value)}`, touch: null, remarks: []};
-    const done = act(next(before), what);
-    try {
+    const what: Change = {what: `${option.name}: ${plain(value)}`, touch: null, remarks: []};
+    await tell(act(next(before), what), what, async () => {
         const adds = await ask<{items: AddsItem[]}>(
             'adds',
             {...before, scenarios: [hand]},
             {option: name},
         );
-        await done;
         const item = adds.items[0];
         const added = item?.by_scenario?.[0];
-        if (item && added?.available && change.value === what) {
-            change.value = {
-                ...what,
-                touch: {
-                    takes_out: false,
-                    price: item.price,
-                    per_month: added.per_month,
-                    cash_needed: added.cash_needed,
-                    cash_to_close: added.cash_to_close,
-                    jumps: [],
-                    along: [],
-                    instead_of: [],
-                    brings: [],
-                    drops: [],
-                },
-                remarks: added.jumps.map((jump) => jump.words),
-            };
-        }
-    } catch {
-        // The engine has said in act() what is wrong.
-    }
+        if (!item || !added?.available) return null;
+        return {touch: {...added, price: item.price}, remarks: added.jumps.map((one) => one.words)};
+    });
 }
 
 function Allowance({option}: {option: Option}) {

@@ -1,8 +1,10 @@
 // The lots in a row along the street, as wide as they are, and the plans that fit them.
-import type {Lot, Plan, Site} from '../answers';
+import type {Elevation, Lot, Move, Plan, Site} from '../answers';
 import {capital, is_zero, plain, short, signed, size} from '../figures';
 import {use_answer} from '../parts/asked';
-import {answered, move} from '../store';
+import {Cautions} from '../parts/cautions';
+import {terms_words} from '../parts/terms';
+import {answered, move, tour} from '../store';
 
 function measure(lot: {measures: {name: string; value: string}[]}, name: string): number {
     return size(lot.measures.find((one) => one.name === name)?.value);
@@ -13,12 +15,12 @@ function names_of(lots: Lot[]): string {
 }
 
 function take_lot(lot: Lot): void {
-    void move({lot: lot.id}, `Lot ${lot.id}`);
+    void move({lot: lot.id}, `Lot ${lot.id}`, lot);
 }
 
-function take_plan(plan: Plan, elevation: string): void {
-    const same = plan.elevations.find((one) => one.id === elevation) ?? plan.elevations[0];
-    void move({plan: plan.id, elevation: same.id}, `Plan ${plan.name}, elevation ${same.name}`);
+function take_plan(plan: Plan, elevation: Elevation): void {
+    const what = `Plan ${plan.name}, elevation ${elevation.name}`;
+    void move({plan: plan.id, elevation: elevation.id}, what, elevation);
 }
 
 const grade_words: Record<string, string> = {
@@ -127,7 +129,27 @@ function Fallen({list}: {list: {name: string; why: string}[]}) {
     if (list.length === 0) return null;
     return (
         <span class="row-note bites">
-            would fall out: {list.map((one) => `${one.name} (${one.why})`).join('; ')}
+            would be left behind: {list.map((one) => `${one.name} (${one.why})`).join('; ')}
+        </span>
+    );
+}
+
+/// What the move comes to, whole: the home without what is left behind.
+function Moving({move}: {move: Move | null}) {
+    if (!move) return null;
+    if (move.refusals) {
+        return (
+            <span class="effect refused">{move.refusals.map((one) => one.words).join('; ')}</span>
+        );
+    }
+    return (
+        <span class="effect">
+            <span class="effect-month">
+                {signed(move.per_month ?? '')}
+                <small> a month</small>
+            </span>
+            <span class="effect-cash">{signed(move.price, short)} in price</span>
+            <span class="effect-cash">{signed(move.cash_needed ?? '')} cash</span>
         </span>
     );
 }
@@ -160,17 +182,19 @@ function LotRow({lot}: {lot: Lot}) {
                 </span>
                 <span class="row-money">
                     <span class="row-price">
-                        {is_zero(lot.premium) ? 'no premium' : signed(lot.premium, short)}
+                        {is_zero(lot.premium) ? 'no premium' : `premium ${short(lot.premium)}`}
                     </span>
-                    <span class="effect">
-                        {lot.chosen
-                            ? 'yours'
-                            : lot.status !== 'free'
-                              ? lot.status
-                              : lot.fits
-                                ? ''
-                                : 'your plan does not fit'}
-                    </span>
+                    {lot.move ? (
+                        <Moving move={lot.move} />
+                    ) : (
+                        <span class="effect">
+                            {lot.chosen
+                                ? 'yours'
+                                : lot.status !== 'free'
+                                  ? lot.status
+                                  : 'your plan does not fit'}
+                        </span>
+                    )}
                 </span>
             </label>
         </div>
@@ -188,11 +212,6 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
             {!plan.fits && (
                 <p class="note">Does not fit lot {answer.lot}: choose another lot first.</p>
             )}
-            {!plan.chosen && plan.fits && (
-                <p class="note">
-                    <Fallen list={plan.falls_out} />
-                </p>
-            )}
             <div class="rows" role="radiogroup" aria-label={`Elevation of the ${plan.name}`}>
                 {plan.elevations.map((elevation) => {
                     const on = plan.chosen && elevation.id === answer.elevation;
@@ -208,19 +227,25 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
                                     checked={on}
                                     disabled={!plan.fits}
                                     onChange={() => {
-                                        if (!on) take_plan(plan, elevation.id);
+                                        if (!on) take_plan(plan, elevation);
                                     }}
                                 />
                                 <span class="row-name">
                                     <span class="row-title">{elevation.name}</span>
                                     <span class="row-note">{elevation.note}</span>
+                                    {elevation.move && <Fallen list={elevation.falls_out} />}
                                 </span>
                                 <span class="row-money">
                                     <span class="row-price">
                                         {is_zero(elevation.price)
                                             ? 'no extra cost'
-                                            : signed(elevation.price, short)}
+                                            : short(elevation.price)}
                                     </span>
+                                    {on ? (
+                                        <span class="effect">yours</span>
+                                    ) : (
+                                        <Moving move={elevation.move} />
+                                    )}
                                 </span>
                             </label>
                         </div>
@@ -232,7 +257,8 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
 }
 
 export function SiteView() {
-    const {answer} = use_answer<Site>('site', answered.value);
+    const hand = tour.value!.scenario.terms.name;
+    const {answer} = use_answer<Site>('site', answered.value, {scenario: hand});
     if (!answer) return <p class="waiting">Walking the street…</p>;
     return (
         <div class="site-page">
@@ -242,7 +268,10 @@ export function SiteView() {
             <div class="two">
                 <section class="group">
                     <h3>Lots</h3>
-                    <p class="group-says">The premium is part of the contract price.</p>
+                    <p class="group-says">
+                        The premium is part of the contract price. What moving there changes is
+                        figured with {terms_words(answer.terms)}.
+                    </p>
                     <div class="rows">
                         {answer.lots.map((lot) => (
                             <LotRow key={lot.id} lot={lot} />
@@ -259,12 +288,7 @@ export function SiteView() {
                     ))}
                 </section>
             </div>
-            <section class="cautions">
-                <p>
-                    The survey and the permit set decide what may be built where. Base prices are
-                    before lot, elevation and options; the bar below has the whole.
-                </p>
-            </section>
+            <Cautions texts={answer.cautions} />
         </div>
     );
 }
