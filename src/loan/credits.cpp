@@ -6,25 +6,29 @@
 namespace quoin {
 namespace {
 
-/// What is still to be paid, and what the cap still allows.
+/// What is still to be paid, and what the cap still allows; beside it, what would still be to be
+/// paid if there were no cap.
 class Pot {
   public:
     Pot(CreditAmounts room, std::optional<Money> cap, bool va)
-        : room_(room), cap_left_(cap), va_(va) {}
+        : room_(room), uncapped_room_(room), cap_left_(cap), va_(va) {}
 
     void use(const Credit& credit) {
         Money left = credit.amount;
-        Money held_back; // by the cap
+        Money uncapped_left = credit.amount;
         used_.last = {};
         for (const CreditUse use : credit_uses) {
             if (!credit.may_pay(use)) continue;
+            const Money uncapped = std::min(uncapped_left, uncapped_room_[use]);
+            uncapped_room_[use] -= uncapped;
+            uncapped_left -= uncapped;
             const Money wanted = std::min(left, room_[use]);
             const Money allowed = counts(credit, use) ? std::min(wanted, cap()) : wanted;
-            held_back = std::max(held_back, wanted - allowed);
             pay(credit, use, allowed);
             left -= allowed;
         }
-        const Money over = std::min(left, held_back);
+        // What the cap alone kept from every use; held back at one, it may have paid a later one.
+        const Money over = std::max(left - uncapped_left, Money{});
         used_.over_cap += over;
         used_.without_use += left - over;
         used_.last.over_cap = over;
@@ -52,6 +56,7 @@ class Pot {
     }
 
     CreditAmounts room_;
+    CreditAmounts uncapped_room_;
     std::optional<Money> cap_left_;
     bool va_;
     CreditsUsed used_;

@@ -76,7 +76,7 @@ struct CreditsUsed {
     Money interested_parties; ///< of all that is used, what counts towards the cap
     Money sellers_points;     ///< points and upfront fees that interested parties pay
     Money without_use;        ///< there was nothing it may pay
-    Money over_cap;           ///< there was, but the cap is reached
+    Money over_cap;           ///< without the cap it would have been paid
     CreditUsed last;          ///< the last credit alone: what is left to it by those before
 };
 
