@@ -253,10 +253,12 @@ void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     selection.lot = index_member(root, "lot", book.lots, "lot");
     if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
     const auto marks = read_selections(root, book, selection);
-    check_musts(book, inquiry, read_wishes(root, book, inquiry), root.findings());
+    const auto wish_marks = read_wishes(root, book, inquiry);
     read_requests(root, book, selection);
     read_incentives(root, desk, inquiry);
+    // The rules are of a home: without one there is nothing to hold to them.
     if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;
+    check_musts(book, inquiry, wish_marks, root.findings());
     check_lot(root, book, selection);
     check_levels_offered(book, selection, marks, root.findings());
     for (const Conflict& conflict : conflicts(book, selection)) {

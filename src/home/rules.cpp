@@ -156,8 +156,7 @@ std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection
         found.push_back({barrier, index, {}, std::move(measure)});
     };
     if (!offered_on(option, selection.plan)) add(Barrier::not_on_plan);
-    const auto elevation = static_cast<std::size_t>(selection.elevation);
-    if (!allows(option.only.elevations, plan.elevations[elevation].id)) {
+    if (!allows(option.only.elevations, at(plan.elevations, selection.elevation).id)) {
         add(Barrier::not_on_elevation);
     }
     if (!allows(option.only.lots, selection.lot)) add(Barrier::not_on_lot);

@@ -277,3 +277,18 @@ TEST_CASE("All mistakes of an inquiry are found in one reading") {
     for (const Problem& problem : findings.problems()) paths.push_back(problem.path);
     CHECK(paths == std::vector<std::string>{"/plan", "/selections/1", "/scenarios/0/program"});
 }
+
+TEST_CASE("Where there is no home, its musts are held to no rule: the home alone is missing") {
+    const std::string wishes = R"("wishes": [{"option": "stove", "rank": 1}])";
+    const std::string musts = R"("wishes": [{"option": "stove", "must": true},
+                                            {"option": "heater", "must": true}])";
+    for (const char* missing : {R"("plan": "cabin", )", R"("elevation": "plain", )"}) {
+        CAPTURE(missing);
+        std::string text = changed(missing, "");
+        text.replace(text.find(wishes), wishes.size(), musts);
+        Findings findings;
+        static_cast<void>(read(text, findings));
+        REQUIRE(findings.problems().size() == 1);
+        CHECK(findings.problems().front().id == "member-missing");
+    }
+}
