@@ -3,6 +3,8 @@
 
 #include <quoin/text/problems.hpp>
 
+#include "not_negative.hpp"
+
 namespace quoin {
 namespace {
 
@@ -22,10 +24,11 @@ const Words<bool> when_words = {{"at closing", false}, {"before closing", true}}
 std::vector<Tier> read_tiers(Reader& item) {
     std::vector<Tier> tiers;
     item.each("tiers", [&](Reader& reader) {
-        Tier tier{reader.maybe_money("up_to"), reader.decimal("per_thousand")};
+        const Tier tier{reader.maybe_money("up_to"),
+                        not_negative(reader, "per_thousand", reader.decimal("per_thousand"))};
+        const Money before = tiers.empty() ? Money{} : tiers.back().up_to.value_or(Money{});
         const bool after_all = !tiers.empty() && !tiers.back().up_to;
-        const bool not_rising = !tiers.empty() && tier.up_to && *tier.up_to <= *tiers.back().up_to;
-        if (after_all || not_rising) {
+        if (after_all || (tier.up_to && *tier.up_to <= before)) {
             reader.findings().add(problems::members_conflict(
                 reader.here(), "tiers that rise by \"up_to\", the last one without it"));
         }
@@ -48,7 +51,7 @@ constexpr Form thousand_forms[] = {{"per_thousand_of_loan", CostBase::loan},
 Decimal read_form(Reader& item, const Form (&forms)[2], ClosingCost& cost, int& given) {
     Decimal value;
     for (const Form& form : forms) {
-        const auto found = item.maybe_decimal(form.key);
+        const auto found = not_negative(item, form.key, item.maybe_decimal(form.key));
         if (!found) continue;
         value = *found;
         cost.base = form.base;
@@ -59,7 +62,7 @@ Decimal read_form(Reader& item, const Form (&forms)[2], ClosingCost& cost, int& 
 
 void read_size(Reader& item, ClosingCost& cost) {
     int given = 0;
-    if (const auto amount = item.maybe_money("amount")) {
+    if (const auto amount = not_negative(item, "amount", item.maybe_money("amount"))) {
         cost.amount = *amount;
         ++given;
     }
@@ -88,7 +91,7 @@ ClosingCost read_closing_cost(Reader& item) {
     cost.section = item.word("section", section_words);
     read_size(item, cost);
     cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);
-    cost.simultaneous = item.maybe_money("simultaneous");
+    cost.simultaneous = not_negative(item, "simultaneous", item.maybe_money("simultaneous"));
     if (cost.simultaneous && cost.policy != TitlePolicy::lender) {
         item.findings().add(problems::members_conflict(
             item.here(), "\"simultaneous\" only with \"title_policy\": \"lender\""));

@@ -3,6 +3,8 @@
 
 #include <quoin/text/problems.hpp>
 
+#include "not_negative.hpp"
+
 namespace quoin {
 namespace {
 
@@ -21,12 +23,18 @@ std::optional<TaxDue> read_day(const Spot& spot, Findings& findings) {
     return TaxDue{date->month(), date->day(), {}};
 }
 
+Percent share_of(Reader& item, std::string_view key) {
+    return not_negative(item, key, item.percent(key));
+}
+
+Decimal mills_of(Reader& item) { return not_negative(item, "mills", item.decimal("mills")); }
+
 void read_due(Reader& tax, Place& place) {
     Percent together;
     tax.each("due", [&](Reader& item) {
         auto due = item.has("on") ? read_day(item.spot("on"), item.findings()) : std::nullopt;
         if (!item.has("on")) item.findings().add(problems::member_missing(item.here(), "on"));
-        const Percent share = item.percent("percent");
+        const Percent share = share_of(item, "percent");
         together = together + share;
         if (!due) return;
         due->share = share;
@@ -42,21 +50,21 @@ void read_tax(Reader& root, Place& place) {
     root.object(
         "property_tax",
         [&](Reader& tax) {
-            place.assessed_percent = tax.percent("assessed_percent");
+            place.assessed_percent = share_of(tax, "assessed_percent");
             tax.each("levies", [&](Reader& item) {
-                place.levies.push_back({item.text("name"), item.decimal("mills")});
+                place.levies.push_back({item.text("name"), mills_of(item)});
             });
             tax.each("exemptions", [&](Reader& item) {
                 Exemption exemption;
                 exemption.name = item.text("name");
-                exemption.amount = item.maybe_money("amount");
-                if (!exemption.amount) exemption.percent = item.percent("percent");
+                exemption.amount = not_negative(item, "amount", item.maybe_money("amount"));
+                if (!exemption.amount) exemption.percent = share_of(item, "percent");
                 exemption.from_year = item.maybe_whole("from_year", 1, 5).value_or(1);
                 place.exemptions.push_back(std::move(exemption));
             });
             read_due(tax, place);
             tax.object("land_only", [&](Reader& item) {
-                place.land_only = LandOnly{item.percent("land_percent"),
+                place.land_only = LandOnly{share_of(item, "land_percent"),
                                            item.maybe_whole("months", 1, 36).value_or(12)};
             });
         },
@@ -65,7 +73,8 @@ void read_tax(Reader& root, Place& place) {
 
 Money yearly_of(Reader& insurance, std::string_view key) {
     Money yearly;
-    insurance.object(key, [&](Reader& item) { yearly = item.money("yearly"); });
+    insurance.object(
+        key, [&](Reader& item) { yearly = not_negative(item, "yearly", item.money("yearly")); });
     return yearly;
 }
 
@@ -73,9 +82,10 @@ void read_insurance(Reader& root, Place& place) {
     root.object(
         "insurance",
         [&](Reader& insurance) {
-            place.dwelling_percent = insurance.percent("dwelling_percent");
+            place.dwelling_percent = share_of(insurance, "dwelling_percent");
             insurance.object(
-                "homeowner", [&](Reader& item) { place.homeowner = read_band_table(item); }, true);
+                "homeowner", [&](Reader& item) { place.homeowner = read_table_not_negative(item); },
+                true);
             place.flood_yearly = yearly_of(insurance, "flood");
             place.wind_yearly = yearly_of(insurance, "wind");
         },
@@ -100,8 +110,8 @@ Place read_place(const Document& document, Findings& findings) {
     root.each("districts", [&](Reader& item) {
         District district;
         district.name = item.text("name");
-        district.yearly = item.maybe_money("yearly");
-        if (!district.yearly) district.mills = item.decimal("mills");
+        district.yearly = not_negative(item, "yearly", item.maybe_money("yearly"));
+        if (!district.yearly) district.mills = mills_of(item);
         place.districts.push_back(std::move(district));
     });
     read_insurance(root, place);
@@ -112,7 +122,8 @@ Place read_place(const Document& document, Findings& findings) {
             item.maybe_whole("prepaid_insurance_months", 0, 24).value_or(12);
     });
     root.each("dues", [&](Reader& item) {
-        place.dues.push_back({item.text("name"), item.money("monthly")});
+        place.dues.push_back(
+            {item.text("name"), not_negative(item, "monthly", item.money("monthly"))});
     });
     root.each("closing_costs",
               [&](Reader& item) { place.closing_costs.push_back(read_closing_cost(item)); });

@@ -2,6 +2,7 @@
 #include <quoin/lending/program.hpp>
 
 #include "dated_list.hpp"
+#include "not_negative.hpp"
 
 namespace quoin {
 namespace {
@@ -79,7 +80,7 @@ LoanProgram read_program(const Document& document, Findings& findings) {
         "rules",
         [&](Reader& rules) {
             for (std::size_t i = 0; i < rule_count; ++i) {
-                program.rules[i] = read_dated_list(rules, rule_names[i], read_band_table);
+                program.rules[i] = read_dated_list(rules, rule_names[i], read_table_not_negative);
             }
         },
         true);

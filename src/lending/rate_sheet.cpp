@@ -3,6 +3,8 @@
 
 #include <quoin/text/problems.hpp>
 
+#include "not_negative.hpp"
+
 namespace quoin {
 namespace {
 
@@ -76,10 +78,11 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
         adjustment.table = read_band_table(item);
         sheet.adjustments.push_back(std::move(adjustment));
     });
-    root.each("mortgage_insurance",
-              [&](Reader& item) { sheet.mortgage_insurance.push_back(read_band_table(item)); });
+    root.each("mortgage_insurance", [&](Reader& item) {
+        sheet.mortgage_insurance.push_back(read_table_not_negative(item));
+    });
     root.each("single_premium",
-              [&](Reader& item) { sheet.single_premium.push_back(read_band_table(item)); });
+              [&](Reader& item) { sheet.single_premium.push_back(read_table_not_negative(item)); });
     sheet.per_diem_year =
         root.word_or("per_diem_year", Words<int>{{"360", 360}, {"365", 365}}, 360);
     root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });

@@ -354,7 +354,46 @@ TEST_CASE("One mistake in a place is one problem") {
              "/closing_costs/3/tiers/2"},
             {op_add("/closing_costs/3/tiers/1", R"({"up_to": "100000", "per_thousand": "3.5"})"),
              "members-conflict", "/closing_costs/3/tiers/1"},
+            {op_add("/closing_costs/3/tiers/0", R"({"per_thousand": "5"})"), "members-conflict",
+             "/closing_costs/3/tiers/1"},
         });
+}
+
+TEST_CASE("What is only ever paid is not below zero") {
+    check_rows(read_place, place_text,
+               {
+                   bad("/property_tax/assessed_percent", "\"-80\"", "out-of-range"),
+                   bad("/property_tax/levies/0/mills", "\"-6.25\"", "out-of-range"),
+                   bad("/property_tax/exemptions/0/amount", "\"-0.01\"", "out-of-range"),
+                   bad("/property_tax/exemptions/1/percent", "\"-10\"", "out-of-range"),
+                   bad("/property_tax/due/0/percent", "\"-60\"", "out-of-range"),
+                   bad("/property_tax/land_only/land_percent", "\"-20\"", "out-of-range"),
+                   bad("/districts/0/mills", "\"-0.5\"", "out-of-range"),
+                   bad("/districts/1/yearly", "\"-120\"", "out-of-range"),
+                   bad("/insurance/dwelling_percent", "\"-75\"", "out-of-range"),
+                   bad("/insurance/flood/yearly", "\"-700\"", "out-of-range"),
+                   bad("/insurance/wind/yearly", "\"-90\"", "out-of-range"),
+                   {op_replace("/insurance/homeowner/rows/0/value", "\"-4\""), "out-of-range",
+                    "/insurance/homeowner"},
+                   bad("/dues/0/monthly", "\"-46.50\"", "out-of-range"),
+                   bad("/closing_costs/0/amount", "\"-450\"", "out-of-range"),
+                   bad("/closing_costs/1/percent_of_loan", "\"-0.18\"", "out-of-range"),
+                   bad("/closing_costs/2/per_thousand_of_price", "\"-1.5\"", "out-of-range"),
+                   bad("/closing_costs/3/tiers/0/per_thousand", "\"-4\"", "out-of-range"),
+                   bad("/closing_costs/4/simultaneous", "\"-150\"", "out-of-range"),
+               });
+    check_rows(read_rate_sheet, sheet_text,
+               {{op_replace("/mortgage_insurance/0/rows/0/value", "\"-0.6\""), "out-of-range",
+                 "/mortgage_insurance/0"},
+                bad("/costs/0/amount", "\"-900\"", "out-of-range")});
+    check_rows(read_program, program_text,
+               {{op_replace("/rules/upfront_fee/0/rows/0/value", "\"-1\""), "out-of-range",
+                 "/rules/upfront_fee/0"}});
+    // Points may be a credit.
+    const Read read(
+        read_rate_sheet,
+        patched(sheet_text, "[" + op_replace("/adjustments/0/rows/0/value", "\"-0.5\"") + "]"));
+    CHECK(read.findings.none());
 }
 
 TEST_CASE("Lending data reads any mix of its files, each id once, the newest sheet of a day") {
