@@ -43,4 +43,8 @@ function(quoin_compile target)
             -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
         target_link_options(${target} PUBLIC -fsanitize=address,undefined)
     endif()
+    if(QUOIN_FUZZ)
+        # The branches taken are counted; the main of libFuzzer is linked by tests/fuzz.
+        target_compile_options(${target} PRIVATE -fsanitize=fuzzer-no-link)
+    endif()
 endfunction()

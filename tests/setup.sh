@@ -20,6 +20,8 @@ python3             tests  command:python3
 libbenchmark-dev    bench  include:benchmark/benchmark.h
 wrk                 bench  command:wrk
 libquantlib0-dev    bench  include:ql/quantlib.hpp
+clang               fuzz   command:clang++
+libclang-rt-14-dev  fuzz   libfuzzer:clang++
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
 chromium            tests  command:chromium
@@ -33,6 +35,8 @@ present() {
     case $1 in
     command:*) command -v "${1#*:}" >/dev/null 2>&1 ;;
     include:*) [ -e "/usr/include/${1#*:}" ] || [ -e "/usr/local/include/${1#*:}" ] ;;
+    libfuzzer:*) echo 'extern "C" int LLVMFuzzerTestOneInput(const char*, long) { return 0; }' |
+        "${1#*:}" -fsanitize=fuzzer -x c++ - -o /dev/null >/dev/null 2>&1 ;;
     python:*) python3 -c "import ${1#*:}" >/dev/null 2>&1 ;;
     esac
 }
