@@ -91,6 +91,13 @@ export function capital(words: string): string {
     return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
+const longest_name = 160;
+
+/// A name that is no longer than a few lines, with an ellipsis where it is cut.
+export function brief(name: string): string {
+    return name.length > longest_name ? `${name.slice(0, longest_name - 1).trimEnd()}…` : name;
+}
+
 /// A name that is not broken before its percent sign.
 export function unbroken(name: string): string {
     return name.replace(/ %/g, '\u00a0%');

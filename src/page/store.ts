@@ -4,7 +4,7 @@ import {batch, computed, effect, signal} from '@preact/signals';
 import type {Compare, FallsOut, Form, Move, Option, Tour, Touch} from './answers';
 import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
-import {date} from './figures';
+import {brief, date} from './figures';
 import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
 import type {Fallen} from './inquiry';
 import {
@@ -491,7 +491,7 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
 export function touch(option: Option, form: Form, how: Touch): void {
     const one = buyer.value;
     if (!one) return;
-    const name = form.name ? `${option.name}: ${form.name}` : option.name;
+    const name = brief(form.name ? `${option.name}: ${form.name}` : option.name);
     void act(touched(one.inquiry, option, form, how), {
         what: how.takes_out && form.state === 'chosen' ? `${name}, taken out` : name,
         touch: how,
@@ -502,9 +502,11 @@ export function touch(option: Option, form: Form, how: Touch): void {
 export function remarks_of(how: Touch): string[] {
     const words: string[] = [];
     if (how.along.length > 0) {
-        words.push(`${how.takes_out ? 'and with it' : 'together with'} ${how.along.join(', ')}`);
+        words.push(
+            `${how.takes_out ? 'and with it' : 'together with'} ${how.along.map(brief).join(', ')}`,
+        );
     }
-    if (how.instead_of.length > 0) words.push(`instead of ${how.instead_of.join(', ')}`);
+    if (how.instead_of.length > 0) words.push(`instead of ${how.instead_of.map(brief).join(', ')}`);
     return words.concat(how.jumps);
 }
 
@@ -567,7 +569,9 @@ export async function move(
     }
     const words = fallen.map((each) => {
         const told = there.falls_out.find((other) => other.option === each.id);
-        return told ? `${told.name} (${told.why})` : `${name_of(each.id)} (${each.why})`;
+        return told
+            ? `${brief(told.name)} (${told.why})`
+            : `${brief(name_of(each.id))} (${each.why})`;
     });
     await act(next, {
         what,
@@ -626,7 +630,7 @@ export function take_in_hand(scenario: string): void {
     const named = (name: string) => one.inquiry.scenarios.find((each: any) => each.name === name);
     const before = named(tour.value?.scenario.terms.name ?? '');
     replace({...one, hand: scenario});
-    const what: Change = {what: `Figures under ${scenario}`, touch: null, remarks: []};
+    const what: Change = {what: `Figures under ${brief(scenario)}`, touch: null, remarks: []};
     change.value = what;
     void tell(
         refresh().then(() => undefined),

@@ -358,3 +358,57 @@ export async function a_new_buyer_is_told_one_thing({server, context}) {
         () => !document.querySelector('.budget-page').textContent.includes('Type an income or'),
     );
 }
+
+export async function a_name_of_three_thousand_letters({cases, server, chrome}) {
+    const long = (word) => `${word} ${'long-drawn-out '.repeat(100)}${'W'.repeat(1500)}`;
+    const folder = mkdtempSync(join(tmpdir(), 'quoin-long-'));
+    cpSync(cases.folder, folder, {recursive: true});
+    const mine = {folder, rates: join(folder, 'rates')};
+    change_book(mine, (book) => {
+        book.community.name = long('Meadow');
+        book.plans.find((one) => one.id === 'teasel').name = long('Teasel');
+        book.incentives[0].name = long('Winter');
+        for (const id of ['windows', 'fireplace']) {
+            const option = book.options.find((one) => one.id === id);
+            option.name = long(`Option ${id}`);
+            if (option.levels) option.levels[0].name = long('Level');
+        }
+    });
+    const there = await new Server(mine).start();
+    for (const [width, height] of [
+        [390, 844],
+        [1440, 900],
+    ]) {
+        const context = await chrome.newContext({viewport: {width, height}});
+        const page = await open_page(context, there.url);
+        const {inquiry} = await kept(page);
+        inquiry.scenarios[0].name = long('Way');
+        await open_file(page, {...inquiry, buyer: long('Buyer'), prepared_by: long('Desk')});
+        for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check']) {
+            await view(page, name);
+            const found = await page.evaluate(() => ({
+                wide: document.documentElement.scrollWidth - innerWidth,
+                longest: Math.max(
+                    ...Array.from(
+                        document.querySelectorAll('.top *, .main h3, .main h4, .row-title, .bar *'),
+                        (one) => one.innerText?.length ?? 0,
+                    ),
+                ),
+            }));
+            const where = `${name} at ${width}`;
+            check(`${where}: nothing runs out of the page`, found.wide <= 0, `${found.wide} px`);
+            check(`${where}: names are cut`, found.longest < 1500, `${found.longest} letters`);
+        }
+        await view(page, 'Loans');
+        const before = JSON.stringify((await kept(page)).inquiry);
+        await page.locator('.overview-row .whole-name').first().click();
+        const whole = await page.textContent('dialog[open] .whole-text');
+        equal(`the whole name at ${width}`, whole, long('Way'));
+        await page.keyboard.press('Escape');
+        equal('to look is no touch', JSON.stringify((await kept(page)).inquiry), before);
+        equal(`no errors at ${width}`, page.wrong.join(), '');
+        await context.close();
+    }
+    await there.stop();
+    rmSync(folder, {recursive: true});
+}

@@ -1,7 +1,7 @@
 // The highest price that the buyer's means allow, and what stands in the way of a higher one.
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
 import type {Options} from '../engine';
-import {dollars, is_zero, percent} from '../figures';
+import {brief, dollars, is_zero, percent} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, buyer, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
@@ -12,6 +12,7 @@ import {Typed} from './loan_fields';
 import {Means} from './means';
 import {Reach} from './reach';
 import {estimate_words, minus, terms_words} from './terms';
+import {Name} from './name';
 
 /// The options of a question that are set.
 export function options_set(asks: Record<string, string>, names: string[]): Options {
@@ -84,7 +85,7 @@ function Homes({one}: {one: AffordScenario}) {
     const name_of = (id: string, elevation: string): [string, string] => {
         const plan = site?.plans.find((each) => each.id === id);
         const found = plan?.elevations.find((each) => each.id === elevation);
-        return [plan?.name ?? id, found?.name ?? elevation];
+        return [brief(plan?.name ?? id), brief(found?.name ?? elevation)];
     };
     return (
         <section class="within-reach">
@@ -158,7 +159,9 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
     return (
         <div class="two looked">
             <section class="allowed">
-                <h4>{one.terms.name}</h4>
+                <h4>
+                    <Name of={one.terms.name} />
+                </h4>
                 {one.price && one.scenario ? (
                     <>
                         <p>

@@ -2,7 +2,7 @@
 import {useEffect, useState} from 'preact/hooks';
 
 import {given_code} from '../engine';
-import {date} from '../figures';
+import {brief, date} from '../figures';
 import {today} from '../keeping';
 import {
     bring_back,
@@ -32,6 +32,7 @@ import {Bar} from './bar';
 import {Buyers} from './buyers';
 import {Openings} from './openings';
 import {WayOn} from './way_on';
+import {Name, WholeName} from './name';
 
 const views: {id: View; name: string; says: string}[] = [
     {id: 'tour', name: 'Tour', says: 'room by room'},
@@ -120,8 +121,8 @@ function Messages() {
             {closed.value && (
                 <p class="message closed">
                     <span>
-                        {closed.value.one.inquiry.buyer || 'Buyer'} is closed and erased from this
-                        browser.
+                        <Name of={closed.value.one.inquiry.buyer || 'Buyer'} /> is closed and erased
+                        from this browser.
                     </span>
                     <span class="message-steps">
                         <button class="step" onClick={bring_back}>
@@ -243,8 +244,8 @@ export function App() {
     }, []);
     const one = buyer.value;
     const home = tour.value?.heading;
-    const who = one?.inquiry.buyer ?? 'Buyer';
-    document.title = home ? `${who}, ${home.community} – quoin` : 'quoin';
+    const who = brief(String(one?.inquiry.buyer ?? 'Buyer'));
+    document.title = home ? `${who}, ${brief(home.community)} – quoin` : 'quoin';
     if (code_needed.value) return <Code />;
     if (!one) return <Nothing />;
     return (
@@ -254,9 +255,11 @@ export function App() {
             </a>
             <header class="top">
                 <div class="whose">
-                    <p class="community">{home?.community ?? ' '}</p>
+                    <p class="community">{home ? <Name of={home.community} /> : ' '}</p>
                     <p class="builder">
-                        {home ? `${home.builder}. Price book ${home.price_book_version}` : ' '}
+                        {home
+                            ? `${brief(home.builder)}. Price book ${home.price_book_version}`
+                            : ' '}
                         {home && home.price_book_expires < today() && (
                             <strong class="refused">
                                 {' '}
@@ -283,6 +286,7 @@ export function App() {
                 )}
             </main>
             <Bar />
+            <WholeName />
         </>
     );
 }

@@ -1,5 +1,5 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
-import {closing_name, dollars, signed, unsigned} from '../figures';
+import {brief, closing_name, dollars, signed, unsigned} from '../figures';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
 import {estimate_words, terms_words} from './terms';
 
@@ -86,7 +86,7 @@ export function Bar() {
                     >
                         {(one.inquiry.scenarios ?? []).map((each: any) => (
                             <option key={each.name} value={each.name}>
-                                {each.name}
+                                {brief(each.name)}
                             </option>
                         ))}
                     </select>

@@ -14,6 +14,7 @@ import type {Named} from './credit_chart';
 import {Split} from './credit_split';
 import {Typed} from './loan_fields';
 import {estimate_words, terms_words} from './terms';
+import {Name} from './name';
 
 /// The amount to begin with: the one incentive that the inquiry uses, where there is one.
 function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
@@ -264,7 +265,7 @@ function Found({
     return (
         <>
             <p class="home-line">
-                {one.terms.name}: {dollars(one.without.monthly_now)} a month and{' '}
+                <Name of={one.terms.name} />: {dollars(one.without.monthly_now)} a month and{' '}
                 {dollars(one.without.cash_to_close)} to close without it. {terms_words(one.terms)}.{' '}
                 {estimate_words(tour.value!.heading)} {cap_words(one)}
             </p>

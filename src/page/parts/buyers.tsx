@@ -7,6 +7,7 @@ import {buyer, buyers, close, current, notice, open, put_away, show} from '../st
 import {Dialog} from './dialog';
 import {Facts} from './facts';
 import {Openings} from './openings';
+import {brief} from '../figures';
 
 function save(): void {
     const inquiry = buyer.value?.inquiry;
@@ -107,7 +108,7 @@ export function Buyers() {
                         aria-current={one.key === current.value ? 'true' : undefined}
                         onClick={() => show(one.key)}
                     >
-                        {one.inquiry.buyer || 'Buyer'}
+                        {brief(String(one.inquiry.buyer || 'Buyer'))}
                     </button>
                 ))}
             </nav>

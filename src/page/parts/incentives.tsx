@@ -6,6 +6,7 @@ import {date, dollars, is_zero, short} from '../figures';
 import {with_incentive} from '../inquiry';
 import {act, buyer, tour} from '../store';
 import {Typed} from './loan_fields';
+import {Name} from './name';
 
 type Uses = {use: string; amount?: string}[];
 
@@ -79,7 +80,8 @@ function One({incentive}: {incentive: Incentive}) {
     return (
         <fieldset class="incentive">
             <legend>
-                {incentive.name} <span class="incentive-amount">{short(incentive.amount)}</span>
+                <Name of={incentive.name} />{' '}
+                <span class="incentive-amount">{short(incentive.amount)}</span>
             </legend>
             {incentive.why_not ? (
                 <p class="refused">{incentive.why_not}</p>

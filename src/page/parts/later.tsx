@@ -3,13 +3,14 @@ import {useState} from 'preact/hooks';
 
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
 import type {Options} from '../engine';
-import {dollars, is_zero, signed} from '../figures';
+import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
 import {LaterCosts, way_words} from './later_costs';
 import {Select, Typed} from './loan_fields';
 import {estimate_words, terms_words} from './terms';
+import {Name} from './name';
 
 /// The levels that the builder can be asked for.
 function levels_of(option: Option): [string, string][] {
@@ -53,7 +54,7 @@ function Fields({
                 value={option.id}
                 choices={options.map((one) => [
                     one.id,
-                    one.picked ? `${one.name} (chosen)` : one.name,
+                    one.picked ? `${brief(one.name)} (chosen)` : brief(one.name),
                 ])}
                 change={(value) => write({option: value, level: '', count: ''})}
             />
@@ -157,7 +158,7 @@ function Found({
         <>
             <p>
                 <strong>
-                    {item.name}
+                    <Name of={item.name} />
                     {item.level && `: ${item.level}`}
                 </strong>
                 , {signed(item.price)} from the builder.{' '}
@@ -176,7 +177,7 @@ function Found({
                     ))}
             </ul>
             <p class="home-line">
-                {one.terms.name}: {dollars(one.monthly_without)} a month without it.{' '}
+                <Name of={one.terms.name} />: {dollars(one.monthly_without)} a month without it.{' '}
                 {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
             </p>
             <ul class="bests">

@@ -1,5 +1,6 @@
 // Lines over the years of a loan, with the one highest amount beside them.
 import {dollars, size} from '../figures';
+import {Name} from './name';
 
 /// What is drawn: amounts by year, a color by its number, a thicker line for the one in hand.
 export interface Line {
@@ -92,7 +93,7 @@ export function LinesChart({title, lines}: {title: string; lines: Line[]}) {
                         <svg class="line-swatch" viewBox="0 0 24 6" aria-hidden="true">
                             <line class={`curve c${one.color}`} x1="0" x2="24" y1="3" y2="3" />
                         </svg>
-                        {one.name}
+                        <Name of={one.name} />
                     </li>
                 ))}
             </ul>

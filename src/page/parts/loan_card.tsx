@@ -1,7 +1,7 @@
 // One way to pay: its month, its terms to change, what it comes to.
 import type {Program, Scenario} from '../answers';
 import type {Problem} from '../engine';
-import {closing_name, dollars, month, term, unsigned} from '../figures';
+import {brief, closing_name, dollars, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {
@@ -17,12 +17,13 @@ import {
 import type {Written} from './loan_fields';
 import {MonthBar, MonthParts} from './month_bar';
 import {estimate_words, terms_words} from './terms';
+import {Name} from './name';
 
 function remove(index: number): void {
     const one = buyer.value!;
     const next = copy(one.inquiry);
     const [gone] = next.scenarios.splice(index, 1);
-    void act(next, {what: `${gone.name} taken away`, touch: null, remarks: []}, true);
+    void act(next, {what: `${brief(gone.name)} taken away`, touch: null, remarks: []}, true);
 }
 
 function insurance_words(scenario: Scenario): string {
@@ -115,7 +116,7 @@ export function Card({
     const months = months_of(written);
     const hand = tour.value?.scenario.terms.name === written.name;
     return (
-        <article class={`loan ${hand ? 'in-hand' : ''}`} aria-label={written.name}>
+        <article class={`loan ${hand ? 'in-hand' : ''}`} aria-label={brief(written.name)}>
             <label class="loan-head">
                 <input
                     type="radio"
@@ -123,7 +124,9 @@ export function Card({
                     checked={hand}
                     onChange={() => take_in_hand(written.name)}
                 />
-                <span class="loan-name">{written.name}</span>
+                <span class="loan-name">
+                    <Name of={written.name} />
+                </span>
             </label>
             {scenario && <Month scenario={scenario} widest={widest} />}
             <div class="loan-terms">

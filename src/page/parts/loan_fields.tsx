@@ -8,6 +8,7 @@ import {name_after} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
 import {minus} from './terms';
+import {brief} from '../figures';
 
 export type Written = Record<string, any>;
 
@@ -30,7 +31,7 @@ export function edit(
         scenario.name = name_after(before, scenario, taken, programs);
     }
     next.scenarios[index] = scenario;
-    change_terms(next, index, {what: `${scenario.name}: ${what}`, touch: null, remarks: []});
+    change_terms(next, index, {what: `${brief(scenario.name)}: ${what}`, touch: null, remarks: []});
 }
 
 /// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.

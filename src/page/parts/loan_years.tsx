@@ -2,9 +2,10 @@
 import {useState} from 'preact/hooks';
 
 import type {Compare} from '../answers';
-import {dollars, percent} from '../figures';
+import {brief, dollars, percent} from '../figures';
 import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
+import {Name} from './name';
 
 const curves: [Curve, string, string][] = [
     [
@@ -56,7 +57,7 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
                             <th scope="col">End of year</th>
                             {drawn.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {one.terms.name}
+                                    <Name of={one.terms.name} />
                                 </th>
                             ))}
                         </tr>
@@ -101,8 +102,8 @@ export function Crossings({answer}: {answer: Compare}) {
                     <li key={i}>
                         <span class="cross-when">from month {one.month}</span>
                         <span>
-                            <strong>{one.cheaper_later}</strong> costs less than{' '}
-                            {one.cheaper_at_first}, which costs less before.
+                            <strong>{brief(one.cheaper_later)}</strong> costs less than{' '}
+                            {brief(one.cheaper_at_first)}, which costs less before.
                         </span>
                     </li>
                 ))}

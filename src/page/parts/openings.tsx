@@ -1,5 +1,7 @@
 // Whom to open: somebody this browser kept, a new buyer, an example, a file.
 import {away, book_of, books_here, known, notice, open, open_new, take_up} from '../store';
+import {Name} from './name';
+import {brief} from '../figures';
 
 async function load(file: File): Promise<void> {
     let inquiry;
@@ -38,7 +40,7 @@ function Names({done}: {done: () => void}) {
                                     done();
                                 }}
                             >
-                                <span class="cut">{one.name}</span>
+                                <span class="cut">{brief(one.name)}</span>
                                 {!here && (
                                     <span class="faint">
                                         The price book{one.community && ` of ${one.community}`} is
@@ -61,7 +63,9 @@ export function Openings({done, remarks}: {done: () => void; remarks: boolean}) 
             <Names done={done} />
             {known.value?.price_books.map((book) => (
                 <section key={book.id}>
-                    <h3>{book.community}</h3>
+                    <h3>
+                        <Name of={book.community} />
+                    </h3>
                     <ul class="choices">
                         {book.first && (
                             <li>
@@ -86,7 +90,7 @@ export function Openings({done, remarks}: {done: () => void; remarks: boolean}) 
                                         done();
                                     }}
                                 >
-                                    <span>{one.buyer || one.id}</span>
+                                    <span>{brief(one.buyer || one.id)}</span>
                                     {remarks && (
                                         <span class="faint">{one.inquiry.comment ?? one.id}</span>
                                     )}

@@ -3,7 +3,7 @@ import {useEffect, useState} from 'preact/hooks';
 
 import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
-import {is_zero, plain, short, signed} from '../figures';
+import {brief, is_zero, plain, short, signed} from '../figures';
 import {present, with_quantity, with_spend, without} from '../inquiry';
 import {act, buyer, tell, touch, tour} from '../store';
 import type {Change} from '../store';
@@ -11,6 +11,7 @@ import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
 import {Typed} from './loan_fields';
 import {turn_wish} from './wish_list';
+import {Name} from './name';
 
 /// What a touch would change, beside what it is a touch on.
 function Effect({how, taken}: {how: Touch; taken: boolean}) {
@@ -42,10 +43,11 @@ function words_beside(how: Touch | null): string {
     const words = [];
     if (how.along.length > 0) {
         words.push(
-            `${how.takes_out ? 'takes out with it' : 'brings along'}: ${how.along.join(', ')}`,
+            `${how.takes_out ? 'takes out with it' : 'brings along'}: ${how.along.map(brief).join(', ')}`,
         );
     }
-    if (how.instead_of.length > 0) words.push(`takes the place of: ${how.instead_of.join(', ')}`);
+    if (how.instead_of.length > 0)
+        words.push(`takes the place of: ${how.instead_of.map(brief).join(', ')}`);
     return words.join('; ');
 }
 
@@ -93,7 +95,9 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
                     }}
                 />
                 <span class="row-name">
-                    <span class="row-title">{name}</span>
+                    <span class="row-title">
+                        <Name of={name} />
+                    </span>
                     {single && option.text && <span class="row-note">{option.text}</span>}
                     {form.note && <span class="row-note">{form.note}</span>}
                     {held && <span class="row-note">comes in {form.why}</span>}
@@ -144,7 +148,7 @@ function Stepper({option}: {option: Option}) {
                 −
             </button>
             <label>
-                <span class="sr">{option.name}, how many</span>
+                <span class="sr">{brief(option.name)}, how many</span>
                 <input
                     inputMode="decimal"
                     value={text}
@@ -291,8 +295,12 @@ export function OptionCard({option}: {option: Option}) {
     const named = !single;
     const facts = facts_of(option);
     return (
-        <article class={`option ${option.kind}`} aria-label={option.name}>
-            {named && <h4 class="option-name">{option.name}</h4>}
+        <article class={`option ${option.kind}`} aria-label={brief(option.name)}>
+            {named && (
+                <h4 class="option-name">
+                    <Name of={option.name} />
+                </h4>
+            )}
             {!single && option.text && <p class="option-text">{option.text}</p>}
             {option.kind === 'allowance' ? (
                 <Allowance option={option} />

@@ -4,6 +4,7 @@ import {date, dollars, percent, plain, signed} from '../figures';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
 import {estimate_words, terms_words} from './terms';
+import {Name} from './name';
 
 function RateRow({one}: {one: ShiftRate}) {
     const cell = one.cells[0];
@@ -45,8 +46,9 @@ export function RateMoves({scenario}: {scenario: string}) {
         <section class="group wide rate-moves">
             <h3>If the rate moves before the closing</h3>
             <p class="home-line">
-                {one.terms.name}: every rate of the sheet moved by the same step. Only a lock keeps
-                a rate. As it stands {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
+                <Name of={one.terms.name} />: every rate of the sheet moved by the same step. Only a
+                lock keeps a rate. As it stands {terms_words(one.terms)}.{' '}
+                {estimate_words(tour.value!.heading)}
             </p>
             <div class="scroll" tabIndex={0} role="region" aria-label="Month and cash by rate">
                 <table>

@@ -4,6 +4,7 @@ import {dollars, size} from '../figures';
 import {take_in_hand} from '../store';
 import {limits_words} from './limits';
 import {estimate_words, terms_words} from './terms';
+import {Name} from './name';
 
 /// The bar of one way to pay up to its highest price; the line is the home in hand.
 function ReachBar({price, home, widest}: {price: string | null; home: string; widest: number}) {
@@ -56,7 +57,9 @@ function Row({
                 onChange={() => take_in_hand(one.terms.name)}
             />
             <span class="overview-name">
-                <span class="row-title">{one.terms.name}</span>
+                <span class="row-title">
+                    <Name of={one.terms.name} />
+                </span>
                 {one.price ? (
                     <span class="terms">{terms_words(one.terms)}</span>
                 ) : (

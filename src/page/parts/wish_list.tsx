@@ -6,6 +6,7 @@ import {act, buyer, problems, tour} from '../store';
 import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Placed, Wish} from '../wishes';
 import {Typed} from './loan_fields';
+import {brief} from '../figures';
 
 function options(): Option[] {
     return (tour.value?.areas ?? []).flatMap((area) => area.options);
@@ -154,7 +155,7 @@ function Add({wishes}: {wishes: Wish[]}) {
                 <select value={option.id} onChange={(event) => choose(event.currentTarget.value)}>
                     {could.map((one) => (
                         <option key={one.id} value={one.id}>
-                            {one.name}
+                            {brief(one.name)}
                         </option>
                     ))}
                 </select>

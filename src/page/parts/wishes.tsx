@@ -1,6 +1,6 @@
 // Which wishes fit within a month and the cash: the choice of the most worth, and why not the rest.
 import type {Fit, FitHome, FitLeftOut, FitWish} from '../answers';
-import {dollars, is_zero, plain, signed} from '../figures';
+import {brief, dollars, is_zero, plain, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {act, answered, buyer, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
@@ -8,9 +8,10 @@ import {use_answer} from './asked';
 import {Typed} from './loan_fields';
 import {estimate_words, terms_words} from './terms';
 import {WishList} from './wish_list';
+import {Name} from './name';
 
 function named(wish: FitWish): string {
-    return wish.level ? `${wish.name}: ${wish.level}` : wish.name;
+    return brief(wish.level ? `${wish.name}: ${wish.level}` : wish.name);
 }
 
 function Limits({monthly, cash}: {monthly: string; cash: string}) {
@@ -149,7 +150,9 @@ function Chosen({home}: {home: FitHome}) {
                 ))}
                 {home.needed.map((one) => (
                     <li key={one.id}>
-                        <span class="row-title">{one.name}</span>
+                        <span class="row-title">
+                            <Name of={one.name} />
+                        </span>
                         <span class="row-price">{dollars(one.price)}</span>
                         <span class="facts">needed by a wish</span>
                     </li>

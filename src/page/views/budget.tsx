@@ -9,6 +9,7 @@ import {Cautions} from '../parts/cautions';
 import {Later} from '../parts/later';
 import {Wishes} from '../parts/wishes';
 import {answered, tour} from '../store';
+import {Name} from '../parts/name';
 
 /// The parts by the id of their heading.
 const parts: [string, string][] = [
@@ -34,7 +35,7 @@ export function BudgetView() {
         <div class="budget-page">
             <h2>What it takes, and what it allows</h2>
             <p class="home-line">
-                {heading.plan} on lot {heading.lot}, contract price {dollars(price)}.
+                <Name of={heading.plan} /> on lot {heading.lot}, contract price {dollars(price)}.
             </p>
             <nav class="segments part-links" aria-label="Parts of this view">
                 {parts.map(([id, name]) => (

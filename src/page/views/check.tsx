@@ -3,12 +3,13 @@ import {useState} from 'preact/hooks';
 
 import type {Figure, Recheck} from '../answers';
 import {ask_file, Refused} from '../engine';
-import {date} from '../figures';
+import {brief, date} from '../figures';
 import {file_name, hand_over} from '../files';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, known, lost, notice, tour} from '../store';
+import {Name} from '../parts/name';
 
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
@@ -35,7 +36,7 @@ function Inputs({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
             {figure.inputs.map((id) => (
                 <li key={id}>
                     <button class="input-link" onClick={() => to_figure(id)}>
-                        {all.get(id)?.name ?? id} <span>{all.get(id)?.shown}</span>
+                        {brief(all.get(id)?.name ?? id)} <span>{all.get(id)?.shown}</span>
                     </button>
                 </li>
             ))}
@@ -48,7 +49,9 @@ function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
     return (
         <li class="checked" id={`figure-${figure.id}`} tabIndex={-1}>
             <p class="checked-head">
-                <span class="checked-name">{figure.name}</span>
+                <span class="checked-name">
+                    <Name of={figure.name} />
+                </span>
                 <span class="checked-value">{figure.shown}</span>
                 <span class={figure.agrees ? 'agrees' : 'refused'}>
                     {figure.agrees ? (figure.formula ? 'agrees' : '') : 'does not agree'}
@@ -161,7 +164,8 @@ export function CheckView() {
         <div class="check-page">
             <h2>Where each figure comes from</h2>
             <p class="home-line">
-                For the lender, under {terms.name}: {terms_words(terms)}. {estimate_words(heading)}
+                For the lender, under <Name of={terms.name} />: {terms_words(terms)}.{' '}
+                {estimate_words(heading)}
             </p>
             {has ? (
                 <Answer />

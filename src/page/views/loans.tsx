@@ -14,6 +14,7 @@ import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
 import {estimate_words, terms_words} from '../parts/terms';
 import {act, answered, buyer, take_in_hand, tour} from '../store';
+import {Name} from '../parts/name';
 
 function add(): void {
     const one = buyer.value!;
@@ -43,7 +44,9 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                         onChange={() => take_in_hand(one.terms.name)}
                     />
                     <span class="overview-name">
-                        <span class="row-title">{one.terms.name}</span>
+                        <span class="row-title">
+                            <Name of={one.terms.name} />
+                        </span>
                         {one.available ? (
                             <span class="terms">{terms_words(one.terms)}</span>
                         ) : (
@@ -108,9 +111,9 @@ export function LoansView() {
         <div class="loans-page">
             <h2>Ways to pay for the same home</h2>
             <p class="home-line">
-                {tour.value?.heading.plan} on lot {tour.value?.heading.lot}, contract price{' '}
-                {dollars(tour.value?.contract_price)}. The mark says which one the bar below shows;
-                change any of them further down.
+                <Name of={tour.value?.heading.plan} /> on lot {tour.value?.heading.lot}, contract
+                price {dollars(tour.value?.contract_price)}. The mark says which one the bar below
+                shows; change any of them further down.
             </p>
             {answer && <Overview answer={answer} hand={hand} widest={widest} />}
             <Incentives />

@@ -2,7 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Row, Schedule} from '../answers';
-import {date, dollars, is_zero, month, size} from '../figures';
+import {brief, date, dollars, is_zero, month, size} from '../figures';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
@@ -169,7 +169,9 @@ export function ScheduleView() {
                         onChange={(event) => take_in_hand(event.currentTarget.value)}
                     >
                         {(answered.value?.scenarios ?? []).map((one: any) => (
-                            <option key={one.name}>{one.name}</option>
+                            <option key={one.name} value={one.name}>
+                                {brief(one.name)}
+                            </option>
                         ))}
                     </select>
                 </label>

@@ -1,30 +1,31 @@
 // The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
 import {month_parts} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
-import {date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
+import {brief, date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
+import {Name} from '../parts/name';
 
 function Head({answer}: {answer: Quote}) {
     const home = answer.heading;
     return (
         <header class="sheet-head">
             <p class="sheet-title">
-                {home.plan} at {home.community}
+                <Name of={home.plan} /> at <Name of={home.community} />
             </p>
             <p>
-                Elevation {home.elevation}, lot {home.lot}. For {home.buyer || 'a buyer'}.{' '}
-                {home.builder}.
+                Elevation <Name of={home.elevation} />, lot {home.lot}. For{' '}
+                <Name of={home.buyer || 'a buyer'} />. <Name of={home.builder} />.
             </p>
             <p class="faint">
                 As of {date(home.as_of)}; price book {home.price_book_version}, in force to{' '}
                 {date(home.price_book_expires)}; contract {date(home.contract)}, closing{' '}
                 {date(home.closing)}. Rates of {date(home.rates_date)} from {home.lender}
                 {home.sample_rates && ' (samples)'}. Prepared by{' '}
-                {home.prepared_by || '______________'}. Licensed loan originator:{' '}
-                {home.originator || '______________'}.
+                {brief(home.prepared_by || '______________')}. Licensed loan originator:{' '}
+                {brief(home.originator || '______________')}.
             </p>
         </header>
     );
@@ -33,11 +34,11 @@ function Head({answer}: {answer: Quote}) {
 type Line = Quote['lines'][number];
 
 function name_of(line: Line): string {
-    if (line.kind === 'base') return `${line.name}, base price`;
-    if (line.kind === 'elevation') return `Elevation ${line.name}`;
+    if (line.kind === 'base') return `${brief(line.name)}, base price`;
+    if (line.kind === 'elevation') return `Elevation ${brief(line.name)}`;
     if (line.kind === 'lot') return `Lot ${line.name}, premium`;
     return (
-        (line.detail ? `${line.name}: ${line.detail}` : line.name) +
+        brief(line.detail ? `${line.name}: ${line.detail}` : line.name) +
         (line.work.length > 0 ? ' *' : '')
     );
 }
@@ -93,7 +94,7 @@ function Home({answer}: {answer: Quote}) {
             </table>
             {answer.requests.map((one) => (
                 <p key={one.text} class="facts">
-                    Asked for, to be confirmed, not in the price: {one.text}
+                    Asked for, to be confirmed, not in the price: <Name of={one.text} />
                     {one.estimate && `, estimated at ${dollars(one.estimate)}`}.
                 </p>
             ))}
@@ -108,7 +109,7 @@ function Home({answer}: {answer: Quote}) {
             )}
             {answer.credits.map((one) => (
                 <p key={one.name} class="facts">
-                    {one.name}: {dollars(one.amount)} towards {one.use}.
+                    <Name of={one.name} />: {dollars(one.amount)} towards {one.use}.
                 </p>
             ))}
             {answer.incentive_conditions.map((one) => (
@@ -166,7 +167,7 @@ function Months({answer}: {answer: Quote}) {
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {unbroken(one.terms.name)}
+                                    {unbroken(brief(one.terms.name))}
                                 </th>
                             ))}
                         </tr>
@@ -205,14 +206,14 @@ function Months({answer}: {answer: Quote}) {
                 .filter((one) => one.available && one.terms.adjustable)
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
-                        {one.terms.name}: {change_words(one.terms)}.
+                        <Name of={one.terms.name} />: {change_words(one.terms)}.
                     </p>
                 ))}
             {all
                 .filter((one) => !one.available)
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
-                        {one.terms.name} is not to be had:{' '}
+                        <Name of={one.terms.name} /> is not to be had:{' '}
                         {one.refusals.map((each) => each.words).join('; ')}.
                     </p>
                 ))}
@@ -236,7 +237,9 @@ function CashPart({cash}: {cash: Cash}) {
     const amounts = cash.scenario.cash;
     return (
         <section class="sheet-part together">
-            <h3>The cash: {cash.scenario.terms.name}</h3>
+            <h3>
+                The cash: <Name of={cash.scenario.terms.name} />
+            </h3>
             <div class="two">
                 <table class="lines">
                     <tbody>

@@ -1,8 +1,9 @@
 // The lots in a row along the street, as wide as they are, and the plans that fit them.
 import type {Elevation, Lot, Move, Plan, Site} from '../answers';
-import {capital, is_zero, plain, short, signed, size} from '../figures';
+import {brief, capital, is_zero, plain, short, signed, size} from '../figures';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
+import {Name} from '../parts/name';
 import {terms_words} from '../parts/terms';
 import {answered, move, tour} from '../store';
 
@@ -129,7 +130,8 @@ function Fallen({list}: {list: {name: string; why: string}[]}) {
     if (list.length === 0) return null;
     return (
         <span class="row-note bites">
-            would be left behind: {list.map((one) => `${one.name} (${one.why})`).join('; ')}
+            would be left behind:{' '}
+            {list.map((one) => `${brief(one.name)} (${brief(one.why)})`).join('; ')}
         </span>
     );
 }
@@ -204,7 +206,9 @@ function LotRow({lot}: {lot: Lot}) {
 function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
     return (
         <article class="option" aria-label={plan.name}>
-            <h4 class="option-name">{plan.name}</h4>
+            <h4 class="option-name">
+                <Name of={plan.name} />
+            </h4>
             <p class="option-text">
                 {capital(plan.style)}, {plain(plan.square_feet)} sq ft, {plan.bedrooms} bedrooms,{' '}
                 {plan.bathrooms} baths. From {short(plan.base_price)}. {plan.note}
@@ -231,7 +235,9 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
                                     }}
                                 />
                                 <span class="row-name">
-                                    <span class="row-title">{elevation.name}</span>
+                                    <span class="row-title">
+                                        <Name of={elevation.name} />
+                                    </span>
                                     <span class="row-note">{elevation.note}</span>
                                     {elevation.move && <Fallen list={elevation.falls_out} />}
                                 </span>

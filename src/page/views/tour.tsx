@@ -2,10 +2,11 @@
 import {useRef, useState} from 'preact/hooks';
 
 import type {Area, Option, Shown, Tour} from '../answers';
-import {short} from '../figures';
+import {brief, short} from '../figures';
 import {Cautions} from '../parts/cautions';
 import {OptionCard} from '../parts/option_card';
 import {buyer, tour, walk_to} from '../store';
+import {Name} from '../parts/name';
 
 /// What cannot be had here, each with its reason.
 function Barred({options}: {options: Option[]}) {
@@ -25,7 +26,9 @@ function Barred({options}: {options: Option[]}) {
             <ul class="barred">
                 {rows.map((row) => (
                     <li key={row.key}>
-                        <span>{row.name}</span>
+                        <span>
+                            <Name of={row.name} />
+                        </span>
                         <span class="faint">{row.why}</span>
                     </li>
                 ))}
@@ -47,14 +50,18 @@ function Model({items, model}: {items: Shown[]; model: string}) {
     if (items.length === 0) return null;
     return (
         <section class="group">
-            <h3>What you see in the furnished {model}</h3>
+            <h3>What you see in the furnished {brief(model)}</h3>
             <ul class="model">
                 {items.map((item, i) => (
                     <li key={i} class={item.standing === 'extra' ? 'extra' : ''}>
-                        <span>{item.as_shown ? `${item.name}: ${item.as_shown}` : item.name}</span>
+                        <span>
+                            <Name
+                                of={item.as_shown ? `${item.name}: ${item.as_shown}` : item.name}
+                            />
+                        </span>
                         <span class="model-standing">
                             {item.standing === 'yours in part'
-                                ? `yours: ${item.your_level}`
+                                ? `yours: ${brief(item.your_level)}`
                                 : (standing_words[item.standing] ?? item.standing)}
                             {item.standing === 'extra' && item.price && `, ${short(item.price)}`}
                         </span>
@@ -87,7 +94,9 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
         <div class="area">
             {area.included.length > 0 && (
                 <section class="group comes">
-                    <h3>Comes with the {answer.heading.plan}</h3>
+                    <h3>
+                        Comes with the <Name of={answer.heading.plan} />
+                    </h3>
                     <ul class="included">
                         {area.included.map((text) => (
                             <li key={text}>{text}</li>
@@ -113,7 +122,9 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                     <ul class="barred">
                         {area.requests.map((request) => (
                             <li key={request.text}>
-                                <span>{request.text}</span>
+                                <span>
+                                    <Name of={request.text} />
+                                </span>
                                 <span class="faint">
                                     to be confirmed, not in the price
                                     {request.estimate &&
@@ -198,7 +209,7 @@ export function TourView() {
                         aria-current={each === area ? 'true' : undefined}
                         onClick={() => go(each.id)}
                     >
-                        <span>{each.name}</span>
+                        <span>{brief(each.name)}</span>
                         {each.options.some((option) => option.picked) && (
                             <span class="dot" title="something is chosen here" />
                         )}
@@ -208,17 +219,17 @@ export function TourView() {
             <div class="area-page">
                 <Welcome />
                 <p class="home-line">
-                    {answer.heading.plan}, elevation {answer.heading.elevation}, lot{' '}
-                    {answer.heading.lot}
+                    <Name of={answer.heading.plan} />, elevation{' '}
+                    <Name of={answer.heading.elevation} />, lot {answer.heading.lot}
                     {answer.stage && `. Built as far as: ${answer.stage}`}
                 </p>
                 <h2 ref={top} tabIndex={-1}>
-                    {area.name}
+                    <Name of={area.name} />
                 </h2>
                 <AreaView key={area.id} area={area} answer={answer} />
                 {next && (
                     <button class="main-button next-area" onClick={() => go(next.id)}>
-                        Next: {next.name}
+                        Next: {brief(next.name)}
                     </button>
                 )}
                 <Cautions texts={answer.cautions} />

@@ -1,0 +1,44 @@
+// A name as somebody wrote it: a very long one is cut, and its ellipsis opens the whole of it.
+import {signal} from '@preact/signals';
+
+import {brief} from '../figures';
+import {Dialog} from './dialog';
+
+const opened = signal('');
+
+export function Name({of: name}: {of: string | undefined}) {
+    const words = name ?? '';
+    const short = brief(words);
+    if (short === words) return <>{words}</>;
+    return (
+        <>
+            <span title={words}>{short.slice(0, -1)}</span>
+            <button
+                type="button"
+                class="whole-name"
+                aria-label="The whole name"
+                onClick={(event) => {
+                    event.preventDefault(); // in a label it is no touch of what is named
+                    opened.value = words;
+                }}
+            >
+                …
+            </button>
+        </>
+    );
+}
+
+/// Stands once on the page, outside of what names are in.
+export function WholeName() {
+    if (!opened.value) return null;
+    return (
+        <Dialog
+            title="The whole name"
+            done={() => {
+                opened.value = '';
+            }}
+        >
+            <p class="whole-text">{opened.value}</p>
+        </Dialog>
+    );
+}
