@@ -11,25 +11,10 @@ namespace {
 constexpr int months_a_year = 12;
 constexpr int first_after_buydowns = 37;
 
-Money subsidy_in(const LoanFigures& f, int month) {
-    return f.buydown ? f.buydown->subsidy_in_month(month) : Money{};
-}
-
-/// What is paid in a month, the settled local costs among it.
-Money month_of(const LoanFigures& f, int month) {
-    const Money local =
-        f.monthly.total() - f.monthly.principal_and_interest - f.monthly.mortgage_insurance;
-    if (month > f.schedule.months()) return local;
-    const Money insurance = month <= f.insurance.months() ? f.insurance.in_month(month) : Money{};
-    return f.schedule.paid_through(month) - f.schedule.paid_through(month - 1) -
-           subsidy_in(f, month) + insurance + local;
-}
-
-/// Spent by the buyer and still owed after some years.
+/// Spent by the buyer and still owed after some years, at most those of the loan's term.
 Money cost_over(const LoanFigures& f, int years) {
-    const int month = std::min(years * months_a_year, f.schedule.months());
-    const Money subsidy = f.buydown ? f.buydown->subsidy_through(month) : Money{};
-    return f.paid_through(month) - subsidy + f.schedule.balance(month);
+    const int month = years * months_a_year;
+    return f.paid_through(month) + f.paid_schedule().balance(month);
 }
 
 void measure(const LoanFigures& f, const CreditAsk& ask, CreditMix& mix) {
@@ -39,8 +24,8 @@ void measure(const LoanFigures& f, const CreditAsk& ask, CreditMix& mix) {
     mix.pays = f.credits.last.by_use;
     mix.without_use = f.credits.last.without_use;
     mix.over_cap = f.credits.last.over_cap;
-    mix.monthly_now = month_of(f, 1);
-    mix.monthly_later = month_of(f, first_after_buydowns);
+    mix.monthly_now = f.paid_in(1);
+    mix.monthly_later = f.paid_in(first_after_buydowns);
     mix.cash_needed = f.cash.needed();
     mix.to_close = f.cash.to_close();
     mix.own_costs = mix.cash_needed - f.cash.down_payment;
@@ -150,7 +135,7 @@ WorkedMix CreditMixer::work_out(const CreditSplit& split) {
     worked.available = f.available();
     worked.rows = f.rows;
     if (!f.available()) return worked;
-    worked.insurance_months = f.insurance.months();
+    worked.insurance_months = f.paid_insurance().months();
     measure(f, ask_, worked.mix);
     return worked;
 }

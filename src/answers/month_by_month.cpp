@@ -6,37 +6,13 @@
 namespace quoin {
 namespace {
 
-constexpr Percent automatic{Decimal::whole(78)};
-constexpr Percent on_request{Decimal::whole(80)};
-
-/// The first payment that leaves at most a percent of the value.
-int first_at_most(const Schedule& schedule, Money value, Percent percent) {
-    const Money most = percent_of(value, percent, Rounding::down);
-    int month = 1;
-    while (month < schedule.months() && schedule.balance(month) > most) ++month;
-    return month;
-}
-
-/// The mortgage insurance of the loan as it is run; none after the loan has ended.
-MonthlyPremium insurance_of(const ScenarioRules& rules, const LoanFigures& f,
-                            const Schedule& initial, const Schedule& actual) {
-    const bool conventional = rules.program->annual == AnnualMethod::lender_factor;
-    if (!conventional || f.insurance.months() == 0) return f.insurance;
-    const int middle = (rules.scenario->term.count() + 1) / 2;
-    const int ends = rules.scenario->end_mi_on_request
-                         ? first_at_most(actual, f.value, on_request)
-                         : std::min(first_at_most(initial, f.value, automatic), middle);
-    return level_premium(f.base_loan, f.annual_percent, std::min(ends, actual.months()));
-}
-
-std::vector<MonthRow> rows_of(const Schedule& schedule, const MonthlyPremium& insurance,
-                              Date first) {
+std::vector<MonthRow> rows_of(const LoanFigures& f, const LoanRun& run, Date first) {
     std::vector<MonthRow> rows;
-    for (int month = 1; month <= schedule.months(); ++month) {
-        const ScheduleRow row = schedule.row(month);
-        rows.push_back({month, plus_months(first, Months(month - 1)), schedule.step(month).rate,
-                        row.payment, row.interest, row.principal, insurance.in_month(month),
-                        row.balance});
+    for (int month = 1; month <= run.schedule.months(); ++month) {
+        const ScheduleRow row = run.schedule.row(month);
+        rows.push_back({month, plus_months(first, Months(month - 1)), run.schedule.step(month).rate,
+                        row.payment, row.interest, row.principal, run.insurance.in_month(month),
+                        row.balance, f.from_buydown(month)});
     }
     return rows;
 }
@@ -65,7 +41,7 @@ std::vector<YearRow> years_of(const std::vector<MonthRow>& rows) {
     for (const MonthRow& row : rows) {
         const int year = (row.month - 1) / 12 + 1;
         if (years.empty() || years.back().year != year)
-            years.push_back({year, {}, {}, {}, {}, {}, {}});
+            years.push_back({year, {}, {}, {}, {}, {}, {}, {}});
         YearRow& sum = years.back();
         sum.last_due = row.due;
         sum.payment += row.payment;
@@ -73,6 +49,7 @@ std::vector<YearRow> years_of(const std::vector<MonthRow>& rows) {
         sum.principal += row.principal;
         sum.insurance += row.insurance;
         sum.balance = row.balance;
+        sum.from_buydown += row.from_buydown;
     }
     return years;
 }
@@ -80,7 +57,10 @@ std::vector<YearRow> years_of(const std::vector<MonthRow>& rows) {
 } // namespace
 
 MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, const RunAs& run) {
-    const ScenarioRules& rules = sitting.rules()[scenario];
+    ScenarioRules rules = sitting.rules()[scenario];
+    Scenario as_run = *rules.scenario;
+    as_run.extra_principal = run.extra.value_or(as_run.extra_principal);
+    rules.scenario = &as_run;
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
     MonthByMonthAnswer answer;
@@ -88,23 +68,25 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     answer.scenario = scenario_answer(sitting, rules, f);
     answer.way = way_of(rules, run);
     if (!f.available()) return answer;
-    const Money added = run.extra.value_or(rules.scenario->extra_principal);
-    const Schedule plain = initial_schedule(rules, f, run);
-    const Schedule schedule = with_extra(plain, added);
-    const MonthlyPremium insurance = insurance_of(rules, f, plain, schedule);
+    const Money added = as_run.extra_principal;
+    const Schedule initial = initial_schedule(rules, f, run);
+    const LoanRun plain = run_of(rules, f, initial, initial);
+    const LoanRun paid = run_of(rules, f, initial, with_extra(initial, added));
     const Date first = answer.scenario.first_payment;
-    answer.rows = rows_of(schedule, insurance, first);
+    answer.rows = rows_of(f, paid, first);
     answer.years = years_of(answer.rows);
-    answer.total_interest = schedule.total_interest();
-    answer.total_insurance = insurance.paid_through(schedule.months());
-    if (added.is_zero()) return answer;
+    const int months = paid.schedule.months();
+    answer.total_interest = paid.schedule.total_interest();
+    answer.total_insurance = paid.insurance.paid_through(months);
+    for (const YearRow& year : answer.years) answer.total_from_buydown += year.from_buydown;
+    if (added.is_zero() || months == 0) return answer;
     answer.saves = ExtraSaves{
         added,
-        schedule.months(),
-        plain.months() - schedule.months(),
-        plain.total_interest() - schedule.total_interest(),
-        insurance_of(rules, f, plain, plain).paid_through(plain.months()) - answer.total_insurance,
-        plus_months(first, Months(schedule.months() - 1)),
+        months,
+        plain.schedule.months() - months,
+        plain.schedule.total_interest() - answer.total_interest,
+        plain.insurance.paid_through(plain.schedule.months()) - answer.total_insurance,
+        plus_months(first, Months(months - 1)),
     };
     return answer;
 }

@@ -29,6 +29,7 @@ ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const
     terms.down_percent = f.down_percent;
     terms.ltv = shown_ltv(f.base_loan, f.value);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
+    terms.extra_principal = scenario.extra_principal;
     return terms;
 }
 
@@ -39,15 +40,16 @@ InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, D
     const bool conventional = rules.program->annual == AnnualMethod::lender_factor;
     answer.name = rules.program->annual_name;
     answer.annual_percent = f.annual_percent;
-    answer.payments = f.insurance.months();
+    answer.payments = f.paid_insurance().months();
     answer.paid_up = pays_single_premium(rules, f.ltv);
     if (answer.payments == 0) return answer;
     answer.first_monthly = f.insurance.in_month(1);
     answer.last_date = payment_date(first, answer.payments);
-    answer.whole_term = answer.payments >= f.schedule.months();
-    if (conventional && f.insurance_end.on_request > 0) {
-        answer.on_request_payment = f.insurance_end.on_request;
-        answer.on_request_date = payment_date(first, f.insurance_end.on_request);
+    answer.whole_term = answer.payments >= f.paid_schedule().months();
+    const int asked = f.paid_insurance_end().last_on_request();
+    if (conventional && asked > 0) {
+        answer.on_request_payment = asked;
+        answer.on_request_date = payment_date(first, asked);
     }
     return answer;
 }
@@ -55,13 +57,14 @@ InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, D
 void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
     constexpr int five_years = 60;
     constexpr int ten_years = 120;
-    answer.payments = f.schedule.months();
-    answer.last_payment = f.schedule.last_payment();
-    answer.total_interest = f.schedule.total_interest();
+    const Schedule& paid = f.paid_schedule();
+    answer.payments = paid.months();
+    answer.last_payment = paid.last_payment();
+    answer.total_interest = paid.total_interest();
     answer.paid_in_five_years = f.paid_in_five_years();
     answer.paid_over_loan = f.paid_over_loan();
-    answer.balance_after_five_years = f.schedule.balance(five_years);
-    answer.balance_after_ten_years = f.schedule.balance(ten_years);
+    answer.balance_after_five_years = paid.balance(five_years);
+    answer.balance_after_ten_years = paid.balance(ten_years);
 }
 
 std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {

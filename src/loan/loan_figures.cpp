@@ -16,17 +16,24 @@ constexpr int months_a_year = 12;
 
 Money monthly_part(Money yearly) { return part_of(yearly, months_a_year, Rounding::half_away); }
 
+MonthlyPremium conventional_premium(const ScenarioRules& rules, const LoanFigures& f,
+                                    const InsuranceEnd& end) {
+    if (f.annual_percent == Percent{}) return {};
+    return level_premium(f.base_loan, f.annual_percent,
+                         rules.scenario->end_mi_on_request ? end.last_on_request()
+                                                           : end.last_automatic());
+}
+
 /// Mortgage insurance by the program's method, on the schedule that was made.
 void insure(const ScenarioRules& rules, LoanFigures& f) {
     const LoanProgram& program = *rules.program;
-    const Scenario& scenario = *rules.scenario;
     const Months duration(fee_months(rules, f));
     switch (program.annual) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
         f.insurance =
-            hud_annual_premium({f.loan, f.rate, scenario.term}, f.annual_percent,
+            hud_annual_premium({f.loan, f.rate, rules.scenario->term}, f.annual_percent,
                                f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
         return;
     case AnnualMethod::usda_average_balance:
@@ -34,10 +41,7 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
         return;
     case AnnualMethod::lender_factor:
         f.insurance_end = insurance_end(f.schedule, f.value);
-        if (f.annual_percent == Percent{}) return;
-        f.insurance = level_premium(f.base_loan, f.annual_percent,
-                                    scenario.end_mi_on_request ? f.insurance_end.on_request
-                                                               : f.insurance_end.last_automatic());
+        f.insurance = conventional_premium(rules, f, f.insurance_end);
         return;
     }
 }
@@ -76,16 +80,41 @@ Monthly operator-(const Monthly& a, const Monthly& b) {
     return d;
 }
 
+Money LoanFigures::from_buydown(int month) const {
+    const Schedule& paid = paid_schedule();
+    if (!buydown || month > paid.months()) return {};
+    return std::min(buydown->subsidy_in_month(month), paid.row(month).payment);
+}
+
+Money LoanFigures::spent_through(int month) const {
+    const Schedule& paid = paid_schedule();
+    Money spent = cash.needed() + paid.paid_through(month) + paid_insurance().paid_through(month);
+    const int last = std::min(month, paid.months());
+    if (buydown && last > 0) spent -= buydown->subsidy_through(last - 1) + from_buydown(last);
+    return spent;
+}
+
+Money LoanFigures::paid_in(int month) const {
+    return spent_through(month) - spent_through(month - 1) + monthly.local();
+}
+
 Money LoanFigures::paid_through(int month) const {
-    const Money local_month =
-        monthly.total() - monthly.principal_and_interest - monthly.mortgage_insurance;
-    return cash.needed() + schedule.paid_through(month) + insurance.paid_through(month) +
-           local_month * std::min(month, schedule.months());
+    return spent_through(month) + monthly.local() * std::min(month, schedule.terms().term.count());
 }
 
 Money LoanFigures::spent_and_owed(int month) const {
-    return cash.needed() + schedule.paid_through(month) + insurance.paid_through(month) +
-           schedule.balance(month);
+    return spent_through(month) + paid_schedule().balance(month);
+}
+
+LoanRun run_of(const ScenarioRules& rules, const LoanFigures& f, const Schedule& initial,
+               Schedule paid) {
+    const bool conventional = rules.program->annual == AnnualMethod::lender_factor;
+    LoanRun run;
+    if (conventional) run.insurance_end = insurance_end(initial, paid, f.value);
+    run.insurance = (conventional ? conventional_premium(rules, f, run.insurance_end) : f.insurance)
+                        .ended_by(paid.months());
+    run.schedule = std::move(paid);
+    return run;
 }
 
 LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
@@ -108,6 +137,9 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
         rules.adjustable ? amortize(note, composite_path(note, *rules.adjustable)) : amortize(note);
     insure(rules, f);
     set_monthly(f);
+    if (const Money extra = rules.scenario->extra_principal; extra > Money{}) {
+        f.paid_ahead = run_of(rules, f, f.schedule, with_extra(f.schedule, extra));
+    }
     ensure(f.price - f.base_loan == f.cash.down_payment,
            "down payment and base loan must make the price");
     return f;

@@ -124,6 +124,12 @@ Money MonthlyPremium::paid_through(int month) const {
     return paid;
 }
 
+MonthlyPremium MonthlyPremium::ended_by(int last) const {
+    MonthlyPremium ended = *this;
+    ended.months_ = std::min(months_, last);
+    return ended;
+}
+
 MonthlyPremium hud_annual_premium(const LoanTerms& total_loan, Percent annual,
                                   Percent upfront_financed, Months duration) {
     const auto years =
@@ -157,9 +163,9 @@ MonthlyPremium level_premium(Money loan, Percent annual, int months) {
     return {{Money::cents(monthly)}, months};
 }
 
-InsuranceEnd insurance_end(const Schedule& schedule, Money value) {
-    return {first_at_most(schedule, value, 80), first_at_most(schedule, value, 78),
-            (schedule.terms().term.count() + 1) / 2};
+InsuranceEnd insurance_end(const Schedule& initial, const Schedule& paid, Money value) {
+    return {first_at_most(paid, value, 80), first_at_most(initial, value, 78),
+            (initial.terms().term.count() + 1) / 2};
 }
 
 } // namespace quoin

@@ -152,6 +152,7 @@ Json json_of(const ScenarioTerms& terms) {
             {"down_percent", fixed(terms.down_percent.value(), 2)},
             {"ltv", fixed(terms.ltv.value(), 2)},
             {"down_from_cash", terms.down_from_cash},
+            {"extra_principal", terms.extra_principal.text()},
             {"fine_print", terms.fine_print},
             {"adjustable", adjustable_json(terms.adjustable)}};
 }

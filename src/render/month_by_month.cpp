@@ -69,7 +69,20 @@ std::string way_text(RateWay way) {
     return {};
 }
 
-/// The table of months; the rate of each is shown where it changes at all.
+bool is_bought_down(const MonthByMonthAnswer& answer) {
+    return answer.scenario.buydown.has_value();
+}
+
+std::string buydown_text(const MonthByMonthAnswer& answer) {
+    if (!is_bought_down(answer)) return {};
+    return paragraph(fmt::format("The temporary buydown pays {} of the first years' payments: the "
+                                 "buyer pays what is left of them, and the insurance.",
+                                 dollars(answer.total_from_buydown)),
+                     98, "", "");
+}
+
+/// The table of months; the rate of each is shown where it changes at all, and what a buydown pays
+/// of it where there is one.
 std::string rows_text(const MonthByMonthAnswer& answer) {
     const bool changes = answer.way != RateWay::fixed;
     std::vector<Column> columns{{"payment", Align::right}, {"due", Align::left}};
@@ -78,22 +91,26 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
     columns.push_back({"interest", Align::right});
     columns.push_back({"principal", Align::right});
     columns.push_back({"mortgage insurance", Align::right, 10});
+    const bool bought = is_bought_down(answer);
+    if (bought) columns.push_back({"paid by buydown", Align::right, 10});
     columns.push_back({"balance", Align::right});
     Table table(columns);
-    const auto add = [&](std::vector<std::string> cells, const std::string& rate) {
+    const auto add = [&](std::vector<std::string> cells, const std::string& rate,
+                         Money from_buydown) {
         if (changes) cells.insert(cells.begin() + 2, rate);
+        if (bought) cells.insert(cells.end() - 1, dollars(from_buydown));
         table.row(std::move(cells));
     };
     for (const MonthRow& row : answer.rows) {
         add({std::to_string(row.month), row.due.text(), dollars(row.payment), dollars(row.interest),
              dollars(row.principal), dollars(row.insurance), dollars(row.balance)},
-            percent_text(row.rate.percent(), 3));
+            percent_text(row.rate.percent(), 3), row.from_buydown);
     }
     table.rule();
     const Money loan = answer.scenario.loan;
     add({"", "together", dollars(loan + answer.total_interest), dollars(answer.total_interest),
          dollars(loan), dollars(answer.total_insurance), ""},
-        "");
+        "", answer.total_from_buydown);
     return table.text();
 }
 
@@ -106,17 +123,21 @@ std::string text_of(const MonthByMonthAnswer& answer) {
     out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms), 98,
                      "", "");
     if (answer.saves) out += paragraph(saves_text(*answer.saves), 98, "", "");
-    out += way_text(answer.way);
+    out += way_text(answer.way) + buydown_text(answer);
     return out + "\n" + rows_text(answer) +
            footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
 }
 
 std::string csv_of(const MonthByMonthAnswer& answer) {
-    std::string out = "payment,due,rate,paid,interest,principal,mortgage_insurance,balance\r\n";
+    const bool bought = is_bought_down(answer);
+    std::string out =
+        fmt::format("payment,due,rate,paid,interest,principal,mortgage_insurance,balance{}\r\n",
+                    bought ? ",from_buydown" : "");
     for (const MonthRow& row : answer.rows) {
-        out += fmt::format("{},{},{},{},{},{},{},{}\r\n", row.month, row.due.text(),
+        out += fmt::format("{},{},{},{},{},{},{},{}{}\r\n", row.month, row.due.text(),
                            row.rate.text(), row.payment.text(), row.interest.text(),
-                           row.principal.text(), row.insurance.text(), row.balance.text());
+                           row.principal.text(), row.insurance.text(), row.balance.text(),
+                           bought ? "," + row.from_buydown.text() : "");
     }
     return out;
 }
@@ -135,7 +156,8 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
                                 {"interest", row.interest.text()},
                                 {"principal", row.principal.text()},
                                 {"mortgage_insurance", row.insurance.text()},
-                                {"balance", row.balance.text()}});
+                                {"balance", row.balance.text()},
+                                {"from_buydown", row.from_buydown.text()}});
     }
     json["years"] = Json::array();
     for (const YearRow& row : answer.years) {
@@ -145,10 +167,12 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
                                  {"interest", row.interest.text()},
                                  {"principal", row.principal.text()},
                                  {"mortgage_insurance", row.insurance.text()},
-                                 {"balance", row.balance.text()}});
+                                 {"balance", row.balance.text()},
+                                 {"from_buydown", row.from_buydown.text()}});
     }
     json["total_interest"] = answer.total_interest.text();
     json["total_insurance"] = answer.total_insurance.text();
+    json["total_from_buydown"] = answer.total_from_buydown.text();
     json["extra"] = saves_json(answer.saves);
     json["cautions"] = cautions_json(loan_cautions(answer.heading, {answer.scenario.terms}));
     return written(json);

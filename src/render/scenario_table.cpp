@@ -88,6 +88,8 @@ void add_terms(SideBySide& table) {
 
 bool is_adjustable(const ScenarioAnswer& s) { return s.terms.adjustable.has_value(); }
 
+bool pays_extra(const ScenarioAnswer& s) { return !s.terms.extra_principal.is_zero(); }
+
 /// What else the month may come to: bought down at first, or after an adjustable rate has moved.
 void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scenarios) {
     for (std::size_t year = 0; year < most_buydown_years; ++year) {
@@ -100,11 +102,14 @@ void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scen
                           : std::string("-");
         });
     }
+    if (any(scenarios, pays_extra)) {
+        table.money("extra principal, chosen", [](auto& s) { return s.terms.extra_principal; });
+    }
     if (!any(scenarios, is_adjustable)) return;
     table.row("at the highest rate", [](auto& s) {
         if (!is_adjustable(s)) return std::string("-");
-        const Money settled = s.monthly.total() - s.monthly.principal_and_interest;
-        return dollars(settled + s.terms.adjustable->largest_payment());
+        return dollars(s.monthly.local() + s.monthly.mortgage_insurance +
+                       s.terms.adjustable->largest_payment());
     });
 }
 

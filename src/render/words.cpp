@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "band_words.hpp"
 #include <quoin/render/format.hpp>
@@ -253,17 +254,23 @@ std::string adjustable_words(const AdjustableAnswer& a) {
         percent_text(a.ceiling.percent(), 3), dollars(a.largest_payment()));
 }
 
+std::string extra_words(Money extra) {
+    if (extra.is_zero()) return {};
+    return fmt::format(", {} extra principal a month by choice", dollars(extra));
+}
+
 } // namespace
 
 std::string terms_line(const ScenarioTerms& terms) {
     const std::string apr =
         terms.apr ? percent_text(terms.apr->percent(), 3) : std::string("not to be had");
     return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
-                       "{}-day lock{}",
+                       "{}-day lock{}{}",
                        terms.program, percent_text(terms.rate.percent(), 3),
                        fixed(terms.points.value(), 3), apr, term_text(terms.term),
                        dollars(terms.down_payment), percent_text(terms.down_percent.value(), 2),
                        percent_text(terms.ltv.value(), 2), terms.lock_days,
+                       extra_words(terms.extra_principal),
                        terms.adjustable ? adjustable_words(*terms.adjustable) : "");
 }
 
@@ -281,6 +288,23 @@ void add_lock_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms
                                     "rate can move by then.",
                                     t.lock_days, long_date(t.lock_ends)));
     }
+}
+
+/// What follows extra principal and what does not, where any is paid. Source: payments are
+/// disclosed as scheduled, 12 CFR 1026.37(l) and 1026.38(o).
+void add_extra_caution(const std::vector<ScenarioTerms>& terms, std::vector<std::string>& notes) {
+    std::vector<std::string> told;
+    for (const ScenarioTerms& t : terms) {
+        if (t.extra_principal.is_zero()) continue;
+        told.push_back(fmt::format("{} a month ({})", dollars(t.extra_principal), t.name));
+    }
+    if (told.empty()) return;
+    notes.push_back(fmt::format(
+        "Extra principal of {} is by choice. Totals and costs over years, the number of payments "
+        "and the end of mortgage insurance count it; the settled month, the APR and the disclosed "
+        "cost of credit do not (12 CFR 1026.37(l), 1026.38(o): payments as scheduled). Taxes, "
+        "insurance and dues count to the end of the term.",
+        fmt::join(told, ", ")));
 }
 
 } // namespace
@@ -322,6 +346,7 @@ std::vector<std::string> loan_cautions(const Heading& h, const std::vector<Scena
             "Where a rate is adjustable, its APR and totals take the index to stay where it is "
             "(comment 17(c)(1)-10 to 12 CFR 1026); it will move, and the payment with it.");
     }
+    add_extra_caution(terms, notes);
     return notes;
 }
 

@@ -36,13 +36,12 @@ struct CreditMix {
     Money without_use;        ///< there was nothing left for it to pay
     Money over_cap;           ///< the program's cap kept it from paying
     Money loan;
-    Money monthly_now;   ///< the first month, with the settled tax
+    Money monthly_now;   ///< what the buyer pays in the first month, with the settled tax
     Money monthly_later; ///< the month after three years
     Money cash_needed;
     Money to_close;
     Money own_costs; ///< of the cash, all but the down payment
-    /// Spent and owed: cash, payments less what a buydown pays of them, insurance, local costs, and
-    /// the balance still owed.
+    /// Spent and owed: cash, what the buyer pays a month, and the balance still owed.
     std::array<Money, credit_years.size()> cost;
     Money cost_asked; ///< the same, over the years asked for
 

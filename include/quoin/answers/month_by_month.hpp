@@ -19,6 +19,7 @@ struct MonthRow {
     Money principal;
     Money insurance;
     Money balance;
+    Money from_buydown; ///< of the payment; the rest of it, and the insurance, is the buyer's
 };
 
 /// Twelve payments together, or what is left of them in the last year.
@@ -30,6 +31,7 @@ struct YearRow {
     Money principal;
     Money insurance;
     Money balance; ///< after the last of them
+    Money from_buydown;
 };
 
 /// What extra principal does, against the schedule without it.
@@ -59,12 +61,13 @@ struct RunAs {
 
 struct MonthByMonthAnswer {
     Heading heading;
-    ScenarioAnswer scenario;
+    ScenarioAnswer scenario; ///< with the same extra principal
     RateWay way = RateWay::fixed;
     std::vector<MonthRow> rows; ///< with the extra principal
     std::vector<YearRow> years; ///< the same, by years of payments
     Money total_interest;
     Money total_insurance;
+    Money total_from_buydown;
     std::optional<ExtraSaves> saves;
 };
 

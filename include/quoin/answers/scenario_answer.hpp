@@ -29,6 +29,8 @@ struct ScenarioTerms {
     Percent down_percent; ///< of the price
     Ltv ltv;              ///< rounded for people; the rules read it cut to two decimals
     bool down_from_cash = false;
+    Money extra_principal; ///< each month, by choice: totals and insurance follow it, the APR does
+                           ///< not
     std::optional<AdjustableAnswer> adjustable; ///< nothing where the rate is fixed
 };
 
@@ -55,11 +57,13 @@ struct InsuranceAnswer {
     int payments = 0;              ///< that carry it; 0: none
     bool paid_up = false;          ///< at closing, in a single premium
     std::optional<Date> last_date; ///< of the last payment that carries it
-    int on_request_payment = 0;    ///< conventional: scheduled balance at 80 % of value; else 0
+    int on_request_payment = 0;    ///< conventional: balance at 80 % of value; else 0
     std::optional<Date> on_request_date;
     bool whole_term = false;
 };
 
+/// The month, the APR and the cost of credit are as disclosed; the end of the insurance and the
+/// totals from `payments` on are what the buyer pays, with extra principal.
 struct ScenarioAnswer {
     ScenarioTerms terms;
     std::vector<Refusal> refusals; ///< where not empty, the figures below are not for use
@@ -85,7 +89,7 @@ struct ScenarioAnswer {
     Money last_payment;
     Money total_interest;
     Money paid_in_five_years;
-    Money paid_over_loan;
+    Money paid_over_loan; ///< to the end of the term
     Money balance_after_five_years;
     Money balance_after_ten_years;
 
@@ -95,7 +99,7 @@ struct ScenarioAnswer {
 /// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
 [[nodiscard]] Ltv shown_ltv(Money base_loan, Money value);
 
-/// Principal, interest and mortgage insurance of each month, as they fall.
+/// Principal, interest and mortgage insurance of each month, as they fall by the initial schedule.
 [[nodiscard]] std::vector<Money> loan_payments(const LoanFigures& figures);
 [[nodiscard]] CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& figures);
 

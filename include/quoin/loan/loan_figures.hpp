@@ -56,6 +56,10 @@ struct Monthly {
     Money district_charges;
 
     [[nodiscard]] Money total() const;
+    /// What of it the home takes and not the loan.
+    [[nodiscard]] Money local() const {
+        return total() - principal_and_interest - mortgage_insurance;
+    }
     friend bool operator==(const Monthly&, const Monthly&) = default;
 };
 [[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
@@ -97,6 +101,17 @@ enum class Lookup {
 inline constexpr std::size_t lookup_count = 9;
 inline constexpr int no_row = -1;
 
+/// A loan as it runs: its payments, and the mortgage insurance that goes with them.
+struct LoanRun {
+    Schedule schedule;
+    MonthlyPremium insurance;
+    InsuranceEnd insurance_end; ///< conventional only
+};
+
+/// The loan as it is disclosed runs by its initial schedule, which takes no payment ahead (12 CFR
+/// 1026.37(l), 1026.38(o)): `schedule`, `insurance`, and all that stands on them. What the buyer
+/// pays is `paid_in` and the totals beside it: with extra principal, and less what a temporary
+/// buydown pays.
 struct LoanFigures {
     std::vector<Refusal> refusals;
     Money price;
@@ -113,7 +128,8 @@ struct LoanFigures {
     Percent annual_percent; ///< of mortgage insurance
     Schedule schedule;      ///< an adjustable rate follows the index of the day
     MonthlyPremium insurance;
-    InsuranceEnd insurance_end; ///< conventional only
+    InsuranceEnd insurance_end;        ///< conventional only
+    std::optional<LoanRun> paid_ahead; ///< with extra principal; nothing where none is paid
     LocalCosts local;
     Monthly monthly;    ///< settled
     Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
@@ -128,14 +144,37 @@ struct LoanFigures {
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
     [[nodiscard]] int row(Lookup lookup) const { return rows[static_cast<std::size_t>(lookup)]; }
-    /// Everything paid through payment `month`: cash needed, loan, insurance, and the local parts
-    /// at the settled figure.
+    /// The loan as the buyer pays it.
+    [[nodiscard]] const Schedule& paid_schedule() const {
+        return paid_ahead ? paid_ahead->schedule : schedule;
+    }
+    [[nodiscard]] const MonthlyPremium& paid_insurance() const {
+        return paid_ahead ? paid_ahead->insurance : insurance;
+    }
+    [[nodiscard]] const InsuranceEnd& paid_insurance_end() const {
+        return paid_ahead ? paid_ahead->insurance_end : insurance_end;
+    }
+    /// What the buyer has put into the loan through payment `month`: cash needed, principal and
+    /// interest with extra principal, less what a temporary buydown has paid of them, and mortgage
+    /// insurance.
+    [[nodiscard]] Money spent_through(int month) const;
+    /// What the buyer pays with payment `month`, from 1 on: the same, and the local parts at the
+    /// settled figure, which go on when the loan is paid.
+    [[nodiscard]] Money paid_in(int month) const;
+    /// Cash needed and each `paid_in` from 1 to `month`, at most to the end of the term, whenever
+    /// the loan is paid: so that paying it ahead is not credited with taxes.
     [[nodiscard]] Money paid_through(int month) const;
-    /// What the loan has cost and still owes after payment `month`: cash needed, payments, mortgage
-    /// insurance, balance. Local costs, the same under every loan, are left out.
+    /// What the loan has cost and still owes after payment `month`: `spent_through` and the
+    /// balance. Local costs, the same under every loan, are left out.
     [[nodiscard]] Money spent_and_owed(int month) const;
     [[nodiscard]] Money paid_in_five_years() const { return paid_through(60); }
-    [[nodiscard]] Money paid_over_loan() const { return paid_through(schedule.months()); }
+    [[nodiscard]] Money paid_over_loan() const {
+        return paid_through(schedule.terms().term.count());
+    }
+    /// What a temporary buydown pays of payment `month`: never more than is due. What is left of
+    /// its money when the loan is paid is not counted: it goes where its agreement says (Fannie Mae
+    /// Servicing Guide C-1.2-03).
+    [[nodiscard]] Money from_buydown(int month) const;
 };
 
 /// Facts of a purchase that neither the home nor the scenario holds.
@@ -154,6 +193,12 @@ struct PurchaseFacts {
 
 /// Whether a loan's mortgage insurance is paid up at closing.
 [[nodiscard]] bool pays_single_premium(const ScenarioRules& rules, Ltv ltv);
+
+/// The loan run down by `paid`, where `initial` is the same without extra principal. Its mortgage
+/// insurance follows: conventional by its `insurance_end`; a program's premium is figured on the
+/// scheduled balance as ever (12 USC 1709(c)(2)(B) of FHA); none outlasts the loan.
+[[nodiscard]] LoanRun run_of(const ScenarioRules& rules, const LoanFigures& figures,
+                             const Schedule& initial, Schedule paid);
 
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);

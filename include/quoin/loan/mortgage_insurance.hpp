@@ -24,6 +24,8 @@ class MonthlyPremium {
     [[nodiscard]] int months() const { return months_; } ///< payments that carry it
     [[nodiscard]] Money in_month(int month) const;       ///< 1 for the first payment
     [[nodiscard]] Money paid_through(int month) const;
+    /// The same, at most through payment `last`: none is paid on a loan that has ended.
+    [[nodiscard]] MonthlyPremium ended_by(int last) const;
 
   private:
     std::vector<Money> yearly_;
@@ -47,17 +49,27 @@ class MonthlyPremium {
 /// A lender's factor of the original loan, level: loan x factor / 12, to the cent.
 [[nodiscard]] MonthlyPremium level_premium(Money loan, Percent annual, int months);
 
-/// The dates of 12 USC 4901-4902 as payment numbers on the initial schedule. The payment that
-/// reaches the balance still carries the premium.
+/// The dates of 12 USC 4901-4902 as payment numbers. The payment that reaches the balance still
+/// carries the premium.
 struct InsuranceEnd {
-    int on_request = 0; ///< first payment after which the scheduled balance is <= 80 % of value
-    int automatic = 0;  ///< first payment after which it is <= 78 %
-    int midpoint = 0;   ///< half of the amortization period, an odd month counted in
+    int on_request = 0; ///< first payment after which the balance is <= 80 % of value: 4902(a)
+    int automatic = 0;  ///< first payment after which the scheduled balance is <= 78 %: 4902(b)
+    int midpoint = 0;   ///< half of the amortization period, an odd month counted in: 4902(c)
     /// The last payment that carries the premium without a request: automatic, or the midpoint.
     [[nodiscard]] int last_automatic() const { return automatic < midpoint ? automatic : midpoint; }
+    /// The last one with a request, which nobody needs past the midpoint.
+    [[nodiscard]] int last_on_request() const {
+        return on_request < midpoint ? on_request : midpoint;
+    }
 };
 /// `value` is the lesser of contract price and appraised value. A balance that the loan starts at
-/// or under is reached at payment 0.
-[[nodiscard]] InsuranceEnd insurance_end(const Schedule& schedule, Money value);
+/// or under is reached at payment 0. A request follows the balance as it is `paid` down (4902(a),
+/// 4901(2): on actual payments); the automatic end stays on the `initial` schedule (4902(b),
+/// 4901(18)).
+[[nodiscard]] InsuranceEnd insurance_end(const Schedule& initial, const Schedule& paid,
+                                         Money value);
+[[nodiscard]] inline InsuranceEnd insurance_end(const Schedule& initial, Money value) {
+    return insurance_end(initial, initial, value);
+}
 
 } // namespace quoin
