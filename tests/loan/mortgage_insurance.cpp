@@ -170,6 +170,7 @@ TEST_CASE("Insurance ends with the payment that reaches the balance") {
         CAPTURE(row.value);
         const InsuranceEnd end = insurance_end(schedule, Money::cents(row.value));
         CHECK(end.on_request == row.on_request);
+        CHECK(end.last_on_request() == std::min(row.on_request, end.midpoint));
         CHECK(end.automatic == row.automatic);
         CHECK(end.midpoint == 60);
         CHECK(end.last_automatic() == row.last_automatic);

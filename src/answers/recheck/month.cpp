@@ -54,19 +54,20 @@ void add_premium(const RecheckCase& of, Ledger& ledger) {
     }
 }
 
-/// The last payment with conventional insurance: the first that leaves 78 % of value or less (80 %
-/// on request), or the middle of the term.
+/// The last payment with conventional insurance, as disclosed: the first that leaves 78 % of value
+/// or less (80 % on request), at the latest the middle of the term.
 void add_end(const RecheckCase& of, Ledger& ledger) {
     const bool request = of.rules.scenario->end_mi_on_request;
     ledger.given("insured_until_percent", "insured until the balance is at most, of the value",
                  FigureUnit::percent, Decimal::whole(request ? 80 : 78),
                  from("Homeowners Protection Act",
-                      request ? "12 USC 4902(a)" : "12 USC 4901(18), 4902(b)", Status::published));
+                      request ? "12 USC 4902(a), (c)" : "12 USC 4901(18), 4902(b), (c)",
+                      Status::published));
     const Formula reached = rows_over(ScheduleColumn::balance, 0,
                                       percent_of(figure("value"), figure("insured_until_percent")));
     const int middle = of.f.insurance_end.midpoint;
     ledger.figure("insured_payments", "payments that carry it", FigureUnit::count,
-                  request ? reached : least_of({reached, number(middle)}), rounded_by(18),
+                  least_of({reached, number(middle)}), rounded_by(18),
                   Decimal::whole(of.f.insurance.months()));
 }
 
