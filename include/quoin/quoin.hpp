@@ -66,6 +66,7 @@
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
+#include <quoin/answers/cost_order.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
 #include <quoin/answers/fit.hpp>

@@ -18,7 +18,7 @@ CompareAnswer compare(const Sitting& sitting) {
         answer.curves.push_back(curve_of(figures[i]));
     }
     answer.points = points_paybacks(sitting, home, figures);
-    answer.overtakes = overtakes_among(figures);
+    answer.orders = orders_among(figures);
     return answer;
 }
 

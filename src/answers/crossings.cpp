@@ -1,33 +1,50 @@
-// Finding the months in which costs cross.
+// Running loans' costs over the months and setting them against each other.
 #include "crossings.hpp"
 
 #include <algorithm>
 
 namespace quoin {
+namespace {
 
-std::optional<int> overtaking_month(const LoanFigures& first, const LoanFigures& later) {
-    const int end = std::max(first.schedule.months(), later.schedule.months());
-    for (int month = 1; month <= end; ++month) {
-        if (later.spent_and_owed(month) <= first.spent_and_owed(month)) return month;
-    }
-    return std::nullopt;
+constexpr int months_a_year = 12;
+
+/// Spent and owed through each month, the closing first.
+std::vector<Money> line_of(const LoanFigures& figures) {
+    std::vector<Money> line;
+    const int months = figures.paid_schedule().months();
+    line.reserve(static_cast<std::size_t>(months) + 1);
+    for (int month = 0; month <= months; ++month) line.push_back(figures.spent_and_owed(month));
+    return line;
 }
 
-std::vector<Overtake> overtakes_among(const std::vector<LoanFigures>& figures) {
-    std::vector<Overtake> overtakes;
-    for (std::size_t a = 0; a < figures.size(); ++a) {
-        for (std::size_t b = a + 1; b < figures.size(); ++b) {
-            if (!figures[a].available() || !figures[b].available()) continue;
-            const Money at_a = figures[a].spent_and_owed(0);
-            const Money at_b = figures[b].spent_and_owed(0);
-            if (at_a == at_b) continue;
-            const std::size_t first = at_a < at_b ? a : b;
-            const std::size_t later = at_a < at_b ? b : a;
-            const auto month = overtaking_month(figures[first], figures[later]);
-            if (month) overtakes.push_back({first, later, *month});
+/// The month from which on, for good, the first has cost no more than the second.
+std::optional<int> no_dearer_from(const std::vector<CostStretch>& order) {
+    std::optional<int> month;
+    for (const CostStretch& stretch : order) {
+        if (stretch.cheaper == Cheaper::second) {
+            month.reset();
+        } else if (!month) {
+            month = stretch.from;
         }
     }
-    return overtakes;
+    return month;
+}
+
+} // namespace
+
+std::vector<LoanOrder> orders_among(const std::vector<LoanFigures>& figures) {
+    std::vector<std::vector<Money>> lines;
+    for (const LoanFigures& f : figures) {
+        lines.push_back(f.available() ? line_of(f) : std::vector<Money>{});
+    }
+    std::vector<LoanOrder> orders;
+    for (std::size_t a = 0; a < figures.size(); ++a) {
+        for (std::size_t b = a + 1; b < figures.size(); ++b) {
+            if (lines[a].empty() || lines[b].empty()) continue;
+            orders.push_back({a, b, cost_order(lines[a], lines[b])});
+        }
+    }
+    return orders;
 }
 
 std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedHome& home,
@@ -44,9 +61,10 @@ std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedH
         rules.scenario = &without;
         const LoanFigures plain = loan_figures(rules, home, sitting.inquiry().facts);
         if (!plain.available()) continue;
+        const std::vector<CostStretch> order = cost_order(line_of(chosen), line_of(plain));
         paybacks.push_back({i, chosen.rate, plain.rate, chosen.cash.needed() - plain.cash.needed(),
-                            plain.monthly.total() - chosen.monthly.total(),
-                            overtaking_month(plain, chosen)});
+                            plain.monthly.total() - chosen.monthly.total(), order,
+                            no_dearer_from(order)});
     }
     return paybacks;
 }
@@ -54,9 +72,10 @@ std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedH
 std::vector<YearPoint> curve_of(const LoanFigures& figures) {
     std::vector<YearPoint> curve;
     if (!figures.available()) return curve;
-    for (int year = 0; 12 * (year - 1) < figures.schedule.months(); ++year) {
-        const int month = 12 * year;
-        curve.push_back({year, figures.paid_through(month), figures.schedule.balance(month),
+    const Schedule& paid = figures.paid_schedule();
+    for (int year = 0; months_a_year * (year - 1) < paid.months(); ++year) {
+        const int month = months_a_year * year;
+        curve.push_back({year, figures.paid_through(month), paid.balance(month),
                          figures.spent_and_owed(month)});
     }
     return curve;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "add_item.hpp"
+#include <quoin/answers/cost_order.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -13,10 +14,10 @@ namespace {
 /// What the home with a way has taken and owes more, through each month.
 std::vector<Money> cost_of(const LoanFigures& with, const LoanFigures& without) {
     std::vector<Money> cost;
-    const int months = std::max(with.schedule.months(), without.schedule.months());
+    const int months = std::max(with.paid_schedule().months(), without.paid_schedule().months());
     for (int month = 0; month <= months; ++month) {
-        cost.push_back(with.paid_through(month) + with.schedule.balance(month) -
-                       without.paid_through(month) - without.schedule.balance(month));
+        cost.push_back(with.paid_through(month) + with.paid_schedule().balance(month) -
+                       without.paid_through(month) - without.paid_schedule().balance(month));
     }
     return cost;
 }
@@ -28,7 +29,7 @@ LaterPath builder_path(LaterWay way, const LoanFigures& with, const LoanFigures&
     if (!path.available()) return path;
     path.at_closing = with.cash.needed() - without.cash.needed();
     path.a_month = with.monthly.total() - without.monthly.total();
-    path.months = with.schedule.months();
+    path.months = with.paid_schedule().months();
     path.cost = cost_of(with, without);
     return path;
 }
@@ -68,15 +69,11 @@ LaterPath lent_path(Money estimate, int month, int months, const PersonalLoan& l
     return path;
 }
 
-void add_break_even(const LaterPath& a, const LaterPath& b, LaterScenario& out) {
-    const std::size_t months = std::min(a.cost.size(), b.cost.size());
-    for (std::size_t month = 1; month < months; ++month) {
-        if (a.cost[month] <= b.cost[month]) continue;
-        // From here on, or it would be no break-even: the last month decides.
-        if (a.cost[months - 1] > b.cost[months - 1]) {
-            out.break_even.push_back({a.way, b.way, static_cast<int>(month)});
-        }
-        return;
+/// Where `dearer` has cost more than another way; what is paid at the closing is told by itself.
+void add_break_even(const LaterPath& dearer, const LaterPath& than, LaterScenario& out) {
+    for (const CostStretch& stretch : cost_order(dearer.cost, than.cost, 1)) {
+        if (stretch.cheaper != Cheaper::second) continue;
+        out.break_even.push_back({dearer.way, than.way, stretch.from, stretch.to});
     }
 }
 
@@ -98,7 +95,8 @@ LaterScenario later_scenario(const Sitting& sitting, std::size_t i, const Priced
         out.paths.push_back(
             builder_path(LaterWay::cash, in_cash(rules, with, base, purchase), base));
     }
-    const int months = base.schedule.months();
+    int months = base.paid_schedule().months();
+    for (const LaterPath& path : out.paths) months = std::max(months, path.months);
     if (item.later) {
         out.paths.push_back(after_path(item.later->estimate, facts.month, months));
         if (facts.loan) {

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "json_parts.hpp"
+#include "order_words.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -29,42 +30,33 @@ std::string fine_print(const CompareAnswer& answer) {
     return out.empty() ? out : "\nThe catch in each\n" + out;
 }
 
-std::string after_months(int months) {
-    if (months % 12 == 0) return months == 12 ? "1 year" : fmt::format("{} years", months / 12);
-    return fmt::format("{} months", months);
-}
-
 std::string points_text(const CompareAnswer& answer) {
     std::string out;
     for (const PointsPayback& p : answer.points) {
-        const std::string end = p.break_even ? fmt::format("they have paid for themselves after {}",
-                                                           after_months(*p.break_even))
-                                             : std::string("they never pay for themselves");
         out +=
             paragraph(fmt::format("{}: points take {} to {}, {} more cash for {} less a month; {}",
                                   answer.scenarios[p.scenario].terms.name,
                                   percent_text(p.rate_without.percent(), 3),
                                   percent_text(p.rate.percent(), 3), dollars(p.extra_cash),
-                                  dollars(p.saved_monthly), end),
+                                  dollars(p.saved_monthly), payback_words(p)),
                       98, "  ", "    ");
     }
     return out.empty() ? out : "\nWhen points pay back\n" + out;
 }
 
-std::string overtakes_text(const CompareAnswer& answer) {
+std::string orders_text(const CompareAnswer& answer) {
     std::string out;
-    for (const Overtake& o : answer.overtakes) {
-        out += paragraph(fmt::format("{} costs less than {} from payment {} on ({})",
-                                     answer.scenarios[o.cheaper_later].terms.name,
-                                     answer.scenarios[o.cheaper_at_first].terms.name, o.month,
-                                     after_months(o.month)),
+    for (const LoanOrder& o : answer.orders) {
+        const std::string& first = answer.scenarios[o.first].terms.name;
+        const std::string& second = answer.scenarios[o.second].terms.name;
+        out += paragraph(fmt::format("{} against {}: {}", first, second,
+                                     order_words(o.stretches, first, second)),
                          98, "  ", "    ");
     }
-    return out.empty()
-               ? out
-               : "\nWhere one overtakes another: cash, payments and insurance so far and the "
-                 "balance owed\n" +
-                     out;
+    return out.empty() ? out
+                       : "\nWhich has cost less, when: cash, payments and insurance so far and the "
+                         "balance owed\n" +
+                             out;
 }
 
 Json curve_json(const std::vector<YearPoint>& curve) {
@@ -78,6 +70,21 @@ Json curve_json(const std::vector<YearPoint>& curve) {
     return json;
 }
 
+/// Each stretch with the name of what has cost less in it; null: both have cost the same.
+Json stretches_json(const std::vector<CostStretch>& order, const std::string& first,
+                    const std::string& second) {
+    Json json = Json::array();
+    for (const CostStretch& stretch : order) {
+        Json cheaper = stretch.cheaper == Cheaper::first ? first : second;
+        if (stretch.cheaper == Cheaper::neither) cheaper = nullptr;
+        json.push_back({{"cheaper", std::move(cheaper)},
+                        {"from", stretch.from},
+                        {"to", stretch.to ? Json(*stretch.to) : Json(nullptr)},
+                        {"when", when_words(stretch)}});
+    }
+    return json;
+}
+
 Json points_json(const CompareAnswer& answer) {
     Json json = Json::array();
     for (const PointsPayback& p : answer.points) {
@@ -86,17 +93,21 @@ Json points_json(const CompareAnswer& answer) {
                         {"rate_without", p.rate_without.text()},
                         {"extra_cash", p.extra_cash.text()},
                         {"saved_monthly", p.saved_monthly.text()},
-                        {"break_even", p.break_even ? Json(*p.break_even) : Json(nullptr)}});
+                        {"break_even", p.break_even ? Json(*p.break_even) : Json(nullptr)},
+                        {"stretches", stretches_json(p.order, "with", "without")},
+                        {"words", payback_words(p)}});
     }
     return json;
 }
 
-Json overtakes_json(const CompareAnswer& answer) {
+Json orders_json(const CompareAnswer& answer) {
     Json json = Json::array();
-    for (const Overtake& o : answer.overtakes) {
-        json.push_back({{"cheaper_at_first", answer.scenarios[o.cheaper_at_first].terms.name},
-                        {"cheaper_later", answer.scenarios[o.cheaper_later].terms.name},
-                        {"month", o.month}});
+    for (const LoanOrder& o : answer.orders) {
+        const std::string& first = answer.scenarios[o.first].terms.name;
+        const std::string& second = answer.scenarios[o.second].terms.name;
+        json.push_back({{"first", first},
+                        {"second", second},
+                        {"stretches", stretches_json(o.stretches, first, second)}});
     }
     return json;
 }
@@ -116,7 +127,7 @@ std::string text_of(const CompareAnswer& answer) {
     out += "\nThe loan\n" + loan_table(answer.scenarios);
     out += "\nCash\n" + cash_table(answer.scenarios);
     out += "\nThe years\n" + years_table(answer.scenarios);
-    out += points_text(answer) + overtakes_text(answer);
+    out += points_text(answer) + orders_text(answer);
     const std::string refusals = refusal_lines(answer.scenarios);
     if (!refusals.empty()) out += "\n" + refusals;
     return out + fine_print(answer) + footing_text(cautions_of(answer));
@@ -135,7 +146,7 @@ std::string json_text_of(const CompareAnswer& answer) {
         json["scenarios"].push_back(std::move(scenario));
     }
     json["points"] = points_json(answer);
-    json["overtakes"] = overtakes_json(answer);
+    json["orders"] = orders_json(answer);
     json["cautions"] = cautions_json(cautions_of(answer));
     return written(json);
 }

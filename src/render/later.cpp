@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "json_parts.hpp"
+#include "order_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -66,6 +67,10 @@ std::string paths_text(const LaterScenario& s) {
     return table.text();
 }
 
+std::string even_words(const LaterBreakEven& even) {
+    return when_words({Cheaper::second, even.month, even.to}, "month");
+}
+
 std::string scenario_text(const LaterScenario& s) {
     std::string out = fmt::format("\n  {}\n", s.terms.name);
     if (!s.refusals.empty()) {
@@ -82,8 +87,8 @@ std::string scenario_text(const LaterScenario& s) {
         }
     }
     for (const LaterBreakEven& even : s.break_even) {
-        out += fmt::format("    {} costs more than {} from month {} on\n", words(even.dearer),
-                           words(even.than), even.month);
+        out += fmt::format("    {} has cost more than {} {}\n", words(even.dearer),
+                           words(even.than), even_words(even));
     }
     return out;
 }
@@ -150,7 +155,9 @@ Json scenario_json(const LaterScenario& s) {
     for (const LaterBreakEven& even : s.break_even) {
         json["break_even"].push_back({{"dearer", std::string(key_of(even.dearer))},
                                       {"than", std::string(key_of(even.than))},
-                                      {"month", even.month}});
+                                      {"month", even.month},
+                                      {"to", even.to ? Json(*even.to) : Json(nullptr)},
+                                      {"when", even_words(even)}});
     }
     return json;
 }

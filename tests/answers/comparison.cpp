@@ -24,7 +24,7 @@ Inquiry with_and_without_points() {
 
 } // namespace
 
-TEST_CASE("Points pay back in the first month in which they have cost no more than none") {
+TEST_CASE("Points pay back in the month from which on they have cost no more than none") {
     const Inquiry inquiry = with_and_without_points();
     const Sitting sitting(six_programs().desk, inquiry);
     const CompareAnswer answer = compare(sitting);
@@ -39,9 +39,77 @@ TEST_CASE("Points pay back in the first month in which they have cost no more th
     const int month = *payback.break_even;
     CHECK(figures[1].spent_and_owed(month) <= figures[0].spent_and_owed(month));
     CHECK(figures[1].spent_and_owed(month - 1) > figures[0].spent_and_owed(month - 1));
-    REQUIRE(answer.overtakes.size() == 1);
-    CHECK(answer.overtakes.front().month == month);
-    CHECK(answer.overtakes.front().cheaper_later == 1);
+    // The same function says it of two loans: the other one first.
+    REQUIRE(answer.orders.size() == 1);
+    const std::vector<CostStretch>& order = answer.orders.front().stretches;
+    REQUIRE(order.size() == payback.order.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        CHECK(order[i].from == payback.order[i].from);
+        CHECK(order[i].to == payback.order[i].to);
+        CHECK((order[i].cheaper == Cheaper::first) ==
+              (payback.order[i].cheaper == Cheaper::second));
+    }
+}
+
+namespace {
+
+/// Month by month, what an order says is so; and where it says that it changes, it does.
+int check_orders(const apps::Loaded& loaded, const Inquiry& inquiry) {
+    const Sitting sitting(loaded.desk, inquiry);
+    const CompareAnswer answer = compare(sitting);
+    const auto figures = sitting.figures(price_home(sitting.book(), inquiry.selection));
+    CHECK(answer.orders.size() == figures.size() * (figures.size() - 1) / 2);
+    int turning_back = 0;
+    for (const LoanOrder& order : answer.orders) {
+        CAPTURE(order.first, order.second);
+        REQUIRE(order.first < order.second);
+        int month = 0;
+        int changes = 0;
+        for (const CostStretch& stretch : order.stretches) {
+            REQUIRE(stretch.from == month);
+            changes += stretch.cheaper != Cheaper::neither;
+            for (const int end = stretch.to.value_or(400); month <= end; ++month) {
+                const Money a = figures[order.first].spent_and_owed(month);
+                const Money b = figures[order.second].spent_and_owed(month);
+                const Cheaper cheaper = a == b  ? Cheaper::neither
+                                        : a < b ? Cheaper::first
+                                                : Cheaper::second;
+                REQUIRE(stretch.cheaper == cheaper);
+            }
+        }
+        CHECK_FALSE(order.stretches.back().to.has_value());
+        turning_back += changes > 2;
+    }
+    return turning_back;
+}
+
+} // namespace
+
+TEST_CASE("Of every two loans it is said which has cost less from which payment to which") {
+    const auto moves_again =
+        apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/moves-again.json",
+                           QUOIN_SOURCE_DIR "/rates");
+    // Orders that turn back are told to the end.
+    CHECK(check_orders(*moves_again, moves_again->inquiry) >= 2);
+    CHECK(check_orders(six_programs(), six_programs().inquiry) == 2);
+}
+
+TEST_CASE("Loans that cost the same at the closing are compared as well") {
+    Inquiry inquiry = six_programs().inquiry;
+    Scenario plain = inquiry.scenarios.front();
+    Scenario ahead = plain;
+    ahead.name = "ahead";
+    ahead.extra_principal = money("100");
+    Scenario twin = plain;
+    twin.name = "twin";
+    inquiry.scenarios = {plain, ahead, twin};
+    const auto orders = compare(Sitting(six_programs().desk, inquiry)).orders;
+    REQUIRE(orders.size() == 3);
+    using enum Cheaper;
+    // The first payment's interest is the same; extra principal saves from the second on.
+    CHECK(orders[0].stretches == std::vector<CostStretch>{{neither, 0, 1}, {second, 2, {}}});
+    CHECK(orders[1].stretches == std::vector<CostStretch>{{neither, 0, {}}});
+    CHECK(check_orders(six_programs(), inquiry) == 0);
 }
 
 TEST_CASE("A curve begins with the cash and the loan, and ends with the loan paid") {

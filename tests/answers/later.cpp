@@ -94,7 +94,7 @@ TEST_CASE("An estimate for one is taken as often as the option is counted") {
     CHECK(answer_for("rear-sod=1000").items.front().later->estimate == money("1800"));
 }
 
-TEST_CASE("A break-even is the first month from which a way stays dearer at the end") {
+TEST_CASE("A break-even is the first month of a stretch in which a way has cost more") {
     const LaterAnswer answer = answer_for("garage-insulation");
     for (const LaterScenario& s : answer.items.front().scenarios) {
         for (const LaterBreakEven& even : s.break_even) {
@@ -103,8 +103,26 @@ TEST_CASE("A break-even is the first month from which a way stays dearer at the 
             const auto month = static_cast<std::size_t>(even.month);
             CHECK(dearer.cost.at(month) > than.cost.at(month));
             if (month > 1) CHECK(dearer.cost.at(month - 1) <= than.cost.at(month - 1));
-            const std::size_t end = std::min(dearer.cost.size(), than.cost.size()) - 1;
-            CHECK(dearer.cost.at(end) > than.cost.at(end));
+            const auto end = static_cast<std::size_t>(
+                even.to.value_or(static_cast<int>(dearer.cost.size()) - 1));
+            for (std::size_t at = month; at <= end; ++at) {
+                REQUIRE(dearer.cost.at(at) > than.cost.at(at));
+            }
+            if (even.to) CHECK(dearer.cost.at(end + 1) <= than.cost.at(end + 1));
+        }
+        // Every month in which one has cost more than another lies in one of them.
+        for (const LaterPath& a : s.paths) {
+            for (const LaterPath& b : s.paths) {
+                for (std::size_t at = 1; at < std::min(a.cost.size(), b.cost.size()); ++at) {
+                    const bool told = std::any_of(
+                        s.break_even.begin(), s.break_even.end(), [&](const LaterBreakEven& even) {
+                            const int month = static_cast<int>(at);
+                            return even.dearer == a.way && even.than == b.way &&
+                                   even.month <= month && month <= even.to.value_or(month);
+                        });
+                    REQUIRE(told == (a.cost[at] > b.cost[at]));
+                }
+            }
         }
     }
 }

@@ -1,12 +1,13 @@
 // "Which loan is better for us?" The scenarios side by side on one home, without a verdict: what
-// each costs over the years, when points pay back, and from which month one costs less than
-// another.
+// each costs over the years, when points pay back, and which of two has cost less, from which
+// payment to which.
 #pragma once
 
 #include <optional>
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/cost_order.hpp>
 
 namespace quoin {
 
@@ -17,15 +18,16 @@ struct PointsPayback {
     Rate rate_without;        ///< the lowest that takes none
     Money extra_cash;
     Money saved_monthly;
-    std::optional<int> break_even; ///< first month no dearer; nothing: never
+    std::vector<CostStretch> order; ///< the first: with the points; the second: without
+    std::optional<int> break_even;  ///< from which on, for good, they are no dearer; nothing: never
 };
 
-/// One loan costs less at first, the other from a month on: cash, payments and insurance so far and
-/// the balance still owed.
-struct Overtake {
-    std::size_t cheaper_at_first = 0;
-    std::size_t cheaper_later = 0;
-    int month = 0;
+/// Which of two loans has cost less when: cash, payments and insurance so far and the balance still
+/// owed.
+struct LoanOrder {
+    std::size_t first = 0; ///< index into the scenarios
+    std::size_t second = 0;
+    std::vector<CostStretch> stretches;
 };
 
 /// A point of a scenario's curves, at the end of a year of payments; 0 is the closing.
@@ -43,7 +45,7 @@ struct CompareAnswer {
     std::vector<Added> against_first;           ///< of each, what it changes against the first
     std::vector<std::vector<YearPoint>> curves; ///< one for each scenario; empty where it is barred
     std::vector<PointsPayback> points;
-    std::vector<Overtake> overtakes;
+    std::vector<LoanOrder> orders; ///< of every two that can be had
 };
 
 [[nodiscard]] CompareAnswer compare(const Sitting& sitting);

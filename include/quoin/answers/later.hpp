@@ -46,11 +46,12 @@ struct LaterPath {
     [[nodiscard]] bool available() const { return refusals.empty(); }
 };
 
-/// The first month through which one way has cost more than another.
+/// Months, from the first on, through which one way has cost more than another.
 struct LaterBreakEven {
     LaterWay dearer = LaterWay::financed;
     LaterWay than = LaterWay::after;
-    int month = 0;
+    int month = 0;         ///< the first of them
+    std::optional<int> to; ///< nothing: it stays so
 };
 
 struct LaterScenario {
@@ -58,7 +59,7 @@ struct LaterScenario {
     Money monthly;       ///< without the option
     std::vector<Refusal> refusals;
     std::vector<LaterPath> paths;
-    std::vector<LaterBreakEven> break_even;
+    std::vector<LaterBreakEven> break_even; ///< every such stretch
 };
 
 struct LaterItem {
