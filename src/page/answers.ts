@@ -35,6 +35,7 @@ export interface Terms {
     down_percent: string;
     ltv: string;
     down_from_cash: boolean;
+    extra_principal: string; ///< each month; totals count it, the month and the APR do not
     fine_print: string;
     adjustable?: {
         initial_months: number;
@@ -261,12 +262,20 @@ export interface Site {
     cautions: string[];
 }
 
+/// Payments through which one of two has cost less; null: both the same.
+export interface Stretch {
+    cheaper: string | null;
+    from: number;
+    to: number | null; ///< nothing: it stays so
+    when: string;
+}
+
 export interface Compare {
     heading: Heading;
     contract_price: string;
     scenarios: (Scenario & {against_first: Difference})[];
     points: Record<string, any>[];
-    overtakes: {cheaper_at_first: string; cheaper_later: string; month: number}[];
+    orders: {first: string; second: string; stretches: Stretch[]}[];
     cautions: string[];
 }
 
@@ -301,6 +310,7 @@ export interface Row {
     principal: string;
     mortgage_insurance: string;
     balance: string;
+    from_buydown: string;
 }
 export interface Schedule {
     heading: Heading;
@@ -309,6 +319,7 @@ export interface Schedule {
     years: Row[];
     total_interest: string;
     total_insurance: string;
+    total_from_buydown: string;
     extra: {
         extra: string;
         payments: number;
@@ -613,7 +624,7 @@ export interface LaterScenario {
     monthly_without: string;
     refusals: Refusal[];
     ways: LaterPath[];
-    break_even: {dearer: string; than: string; month: number}[];
+    break_even: {dearer: string; than: string; month: number; to: number | null; when: string}[];
 }
 
 export interface Later {

@@ -227,7 +227,7 @@ export async function budget_later_is_the_command_lines({cases, server, context}
             money(path.cost[120]),
         );
     }
-    for (const even of one.break_even) await reads(page, '.break-even', `from month ${even.month}`);
+    for (const even of one.break_even) await reads(page, '.break-even', even.when);
     await page.click(`${part} details > summary`);
     await reads(page, `${part} details tbody tr:nth-child(38)`, money(one.ways[0].cost[37]));
     const words = await page.textContent(part);

@@ -64,7 +64,7 @@ function Table({
     );
 }
 
-/// By the dearer way: what it has cost more than, and from which month on.
+/// By the dearer way: what it has cost more than, and from which month to which.
 function BreakEven({one}: {one: LaterScenario}) {
     const dearer = [...new Set(one.break_even.map((even) => even.dearer))];
     return (
@@ -78,8 +78,8 @@ function BreakEven({one}: {one: LaterScenario}) {
                             {one.break_even
                                 .filter((even) => even.dearer === way)
                                 .map((even) => (
-                                    <li key={even.than}>
-                                        than {lower(way_words(even.than))}, from month {even.month}
+                                    <li key={`${even.than} ${even.month}`}>
+                                        than {lower(way_words(even.than))}, {even.when}
                                     </li>
                                 ))}
                         </ul>

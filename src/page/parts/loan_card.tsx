@@ -1,7 +1,7 @@
 // One way to pay: its month, its terms to change, what it comes to.
 import type {Program, Scenario} from '../answers';
 import type {Problem} from '../engine';
-import {brief, closing_name, dollars, month, term, unsigned} from '../figures';
+import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {
@@ -70,6 +70,9 @@ function Answer({scenario}: {scenario: Scenario}) {
         ['Owed after five years', dollars(scenario.balance_after_five_years)],
         ['Paid over the loan', dollars(scenario.paid_over_loan)],
     ];
+    if (!is_zero(scenario.terms.extra_principal)) {
+        rows.push(['Paid off with payment', String(scenario.payments)]);
+    }
     const first = scenario.first_year;
     return (
         <>

@@ -1,7 +1,7 @@
 // The ways to pay over the years: lines, the same as a table, crossings, what points pay back.
 import {useState} from 'preact/hooks';
 
-import type {Compare} from '../answers';
+import type {Compare, Stretch} from '../answers';
 import {brief, dollars, percent} from '../figures';
 import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
@@ -84,27 +84,41 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
     );
 }
 
-function soonest_first(overtakes: Compare['overtakes']): Compare['overtakes'] {
-    return [...overtakes].sort((a, b) => a.month - b.month);
+/// The first payment from which it is another one; those that never change come last.
+function first_change(stretches: Stretch[]): number {
+    return stretches.length > 1 ? stretches[1].from : Infinity;
 }
 
 export function Crossings({answer}: {answer: Compare}) {
-    if (answer.overtakes.length === 0) return null;
+    if (answer.orders.length === 0) return null;
+    const orders = [...answer.orders].sort(
+        (a, b) => first_change(a.stretches) - first_change(b.stretches),
+    );
     return (
         <section class="group wide">
-            <h3>Where one becomes the cheaper</h3>
+            <h3>Which has cost less, and when</h3>
             <p class="group-says">
                 Cash, payments and insurance so far and the balance owed, of two loans on the same
                 home.
             </p>
-            <ul class="crossings">
-                {soonest_first(answer.overtakes).map((one, i) => (
-                    <li key={i}>
-                        <span class="cross-when">from month {one.month}</span>
+            <ul class="crossings orders">
+                {orders.map(({first, second, stretches}) => (
+                    <li key={`${first}|${second}`}>
                         <span>
-                            <strong>{brief(one.cheaper_later)}</strong> costs less than{' '}
-                            {brief(one.cheaper_at_first)}, which costs less before.
+                            {brief(first)} <span class="faint">against</span> {brief(second)}
                         </span>
+                        <ul>
+                            {stretches.map((one) => (
+                                <li key={one.from}>
+                                    <span class="cross-when">{one.when}</span>{' '}
+                                    {one.cheaper ? (
+                                        <strong>{brief(one.cheaper)}</strong>
+                                    ) : (
+                                        'both cost the same'
+                                    )}
+                                </li>
+                            ))}
+                        </ul>
                     </li>
                 ))}
             </ul>
@@ -123,11 +137,7 @@ export function Points({answer}: {answer: Compare}) {
                         <span>
                             {one.scenario}: {percent(one.rate)} instead of{' '}
                             {percent(one.rate_without)} takes {dollars(one.extra_cash)} more cash
-                            and saves {dollars(one.saved_monthly)} a month
-                            {one.break_even
-                                ? `; no dearer from month ${one.break_even}`
-                                : '; it never pays back'}
-                            .
+                            and saves {dollars(one.saved_monthly)} a month ; {one.words}.
                         </span>
                     </li>
                 ))}

@@ -1,6 +1,6 @@
 // The terms that stand beside every payment: rate, APR, term, down payment, what may change.
 import type {Heading, Terms} from '../answers';
-import {date, dollars, percent, term} from '../figures';
+import {date, dollars, is_zero, percent, term} from '../figures';
 
 /// "−0.125": a credit.
 export function minus(number: string): string {
@@ -30,6 +30,9 @@ export function terms_words(terms: Terms): string {
         `${percent(terms.rate)} note rate, ${minus(terms.points)} points, ` +
         `${terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'}, ${term(terms.months)}, ` +
         `${dollars(terms.down_payment)} down (${percent(terms.down_percent)})` +
+        (is_zero(terms.extra_principal)
+            ? ''
+            : `, ${dollars(terms.extra_principal)} extra principal a month by choice`) +
         (changes ? `; ${changes}` : '')
     );
 }

@@ -146,6 +146,21 @@ function Saves({answer}: {answer: Schedule}) {
     );
 }
 
+/// What others pay of the payments shown, where they do.
+function BoughtDown({answer}: {answer: Schedule}) {
+    if (is_zero(answer.total_from_buydown)) return null;
+    return (
+        <p class="facts">
+            The temporary buydown pays {dollars(answer.total_from_buydown)} of these payments:{' '}
+            {answer.years
+                .filter((row) => !is_zero(row.from_buydown))
+                .map((row) => `${dollars(row.from_buydown)} in year ${row.year}`)
+                .join(', ')}
+            .
+        </p>
+    );
+}
+
 export function ScheduleView() {
     const [text, write] = useState('');
     const [extra, set] = useState('');
@@ -223,6 +238,7 @@ export function ScheduleView() {
                         {date(answer.scenario.first_payment)}. Touch a year for its months.
                     </p>
                     <Saves answer={answer} />
+                    <BoughtDown answer={answer} />
                     <Table answer={answer} />
                     <Cautions texts={answer.cautions} />
                 </>
