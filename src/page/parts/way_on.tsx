@@ -1,7 +1,7 @@
 // The price book has moved on: what a buyer would have to do without, what the home comes to then,
 // and one button to go on.
 import type {Tour} from '../answers';
-import {date, dollars} from '../figures';
+import {brief, date, dollars} from '../figures';
 import {seen_of} from '../keeping';
 import type {Seen} from '../keeping';
 import type {Loss, Mending} from '../mending';
@@ -19,7 +19,7 @@ function name_of(id: string, seen: Seen | null, answer: Tour): string {
 function words_of(loss: Loss, seen: Seen | null, answer: Tour): string {
     if (!loss.left_out) return `${loss.now} in place of ${loss.was}`;
     const name = name_of(loss.left_out, seen, answer);
-    return loss.why ? `${name} (${loss.why})` : name;
+    return loss.why ? `${brief(name)} (${loss.why})` : brief(name);
 }
 
 /// Where the days are what has gone: which prices ended or have not begun.
@@ -47,7 +47,17 @@ function totals_of({contract_price: price, scenario}: Tour): Totals {
 }
 
 /// The totals of before, as they were last on the screen, beside those without what has gone.
-function Both({before, when, answer}: {before: Totals | null; when: string; answer: Tour}) {
+function Both({
+    before,
+    when,
+    since,
+    answer,
+}: {
+    before: Totals | null;
+    when: string;
+    since?: string;
+    answer: Tour;
+}) {
     const after = totals_of(answer);
     const row = (name: string, was: string | null | undefined, now: string | null) => (
         <tr>
@@ -74,9 +84,10 @@ function Both({before, when, answer}: {before: Totals | null; when: string; answ
             </table>
             <p class="facts">
                 {answer.scenario.available
-                    ? `${terms_words(answer.scenario.terms)}. `
+                    ? `${brief(answer.scenario.terms.name)}: ${terms_words(answer.scenario.terms)}. `
                     : `${answer.scenario.refusals.map((one) => one.words).join('; ')}. `}
                 {estimate_words(answer.heading)}
+                {since && ` Last seen: as of ${date(since)}.`}
             </p>
         </>
     );
@@ -122,7 +133,8 @@ export function WayOn({found}: {found: Mending}) {
             )}
             <Both
                 before={now ? totals_of(now) : seen}
-                when={now ? 'Before this change' : `Last seen, as of ${date(seen?.as_of)}`}
+                since={now ? undefined : seen?.as_of}
+                when={now ? 'Before this' : 'Last seen'}
                 answer={answer}
             />
             <p class="way-on-steps">
