@@ -29,6 +29,9 @@ ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const
     terms.down_percent = f.down_percent;
     terms.ltv = shown_ltv(f.base_loan, f.value);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
+    for (const ListGap& gap : rules.gaps.continued) {
+        if (reads(rules, gap.list, f.ltv)) terms.continued.push_back(gap);
+    }
     return terms;
 }
 

@@ -21,20 +21,23 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
     const LoanProgram& program = *rules.program;
     const Scenario& scenario = *rules.scenario;
     const Months duration(fee_months(rules, f));
+    const bool is_free = f.annual_percent == Percent{};
     switch (program.annual) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
+        if (is_free) return;
         f.insurance =
             hud_annual_premium({f.loan, f.rate, scenario.term}, f.annual_percent,
                                f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
         return;
     case AnnualMethod::usda_average_balance:
+        if (is_free) return;
         f.insurance = usda_annual_fee(f.schedule, f.annual_percent, duration);
         return;
     case AnnualMethod::lender_factor:
         f.insurance_end = insurance_end(f.schedule, f.value);
-        if (f.annual_percent == Percent{}) return;
+        if (is_free) return;
         f.insurance = level_premium(f.base_loan, f.annual_percent,
                                     scenario.end_mi_on_request ? f.insurance_end.on_request
                                                                : f.insurance_end.last_automatic());

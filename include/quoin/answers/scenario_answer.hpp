@@ -30,6 +30,7 @@ struct ScenarioTerms {
     Ltv ltv;              ///< rounded for people; the rules read it cut to two decimals
     bool down_from_cash = false;
     std::optional<AdjustableAnswer> adjustable; ///< nothing where the rate is fixed
+    std::vector<ListGap> continued;             ///< lists whose last edition is used beyond its end
 };
 
 /// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).
