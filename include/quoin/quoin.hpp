@@ -31,6 +31,7 @@
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
+#include <quoin/lending/editions.hpp>
 
 #include <quoin/home/selection.hpp>
 #include <quoin/home/priced_home.hpp>

@@ -64,6 +64,14 @@ void add_what_binds(AffordSearch& search, AffordScenario& out) {
     }
 }
 
+/// With the limits on the income that are used beyond their end.
+ScenarioTerms terms_of(const ScenarioAnswer& scenario, const AffordSearch& search) {
+    ScenarioTerms terms = scenario.terms;
+    const auto& more = search.income().continued();
+    terms.continued.insert(terms.continued.end(), more.begin(), more.end());
+    return terms;
+}
+
 AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
                                const AffordFacts& facts) {
     AffordSearch search(sitting, scenario, facts);
@@ -79,12 +87,12 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
         out.nearest = least.rooms;
         out.refusals = least.figures.refusals;
         out.scenario = scenario_answer(sitting, rules, least.figures);
-        out.terms = out.scenario.terms;
+        out.terms = terms_of(out.scenario, search);
         return out;
     }
     const PriceTrial at = search.trial(*out.price);
     out.scenario = scenario_answer(sitting, rules, at.figures);
-    out.terms = out.scenario.terms;
+    out.terms = terms_of(out.scenario, search);
     out.rooms = at.rooms;
     const Rate rate = qualifying_rate(rules, at.figures.rate);
     if (rate != at.figures.rate) {

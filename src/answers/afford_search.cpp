@@ -58,6 +58,9 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
     home.flood_zone = flood_zone;
     PriceTrial trial;
     trial.figures = figures_of(home);
+    for (const ListGap& gap : income_.unknown()) {
+        trial.figures.refusals.push_back({Barred::rule_unknown, {}, {}, gap});
+    }
     if (!trial.figures.available()) {
         trial.broken.push_back(AffordLimit::program);
         return trial;
@@ -93,7 +96,7 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
                            home_.closing_credit + home_.points_credit + home_.buydown_credit,
                            home_.flood_zone};
     const LeastFigures least = least_figures(rules_, purchase_, range);
-    if (!least.possible) return has(ignored_, AffordLimit::program);
+    if (!least.possible || !income_.unknown().empty()) return has(ignored_, AffordLimit::program);
     const Money month = least_qualifying(least);
     bool may = true;
     const auto hold = [&](AffordLimit limit, Money needed, Money most) {

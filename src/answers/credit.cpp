@@ -87,7 +87,7 @@ void Question::describe(const LoanFigures& f) {
     out_.cash_is_given = rules_.scenario->down.by == DownPayment::By::cash;
     out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
     const bool insured = program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
-    if (insured && rules_.single_premium != nullptr) {
+    if (insured && rules_.single_premium.rule() != nullptr) {
         out_.upfront_name = single_premium_name(program);
         out_.is_single_premium = true;
     } else if (!f.financed_fee.is_zero()) {

@@ -24,9 +24,9 @@ JumpSide side(const ScenarioRules& rules, const LoanFigures& f, Lookup lookup) {
     case Lookup::annual_fee_months:
         return side_of(rules.rule(Rule::annual_fee_months), row);
     case Lookup::mi_factor:
-        return side_of(rules.mi_factors, row);
+        return side_of(rules.mi_factors.rule(), row);
     case Lookup::single_premium:
-        return side_of(rules.single_premium, row);
+        return side_of(rules.single_premium.rule(), row);
     case Lookup::contribution_cap:
         return side_of(rules.rule(Rule::contribution_cap), row);
     case Lookup::homeowner:

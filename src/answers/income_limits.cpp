@@ -9,24 +9,27 @@ IncomeLimits::IncomeLimits(const Sitting& sitting, const ScenarioRules& rules, b
     : income_(sitting.inquiry().monthly_income), taxes_(sitting.inquiry().monthly_taxes),
       debts_(sitting.inquiry().monthly_debts.value_or(Money{})),
       household_(sitting.inquiry().household), region_(sitting.place().region),
-      ratios_(in_force_on(rules.program->ratios, sitting.inquiry().as_of)) {
-    find_residual_test(sitting, *rules.program);
+      ratios_(rules.editions.ratios.rule()) {
+    if (income_) {
+        gaps_.note(RuleList::ratios, rules.editions.ratios);
+        gaps_.note(RuleList::residual_income, rules.editions.residual_income);
+    }
+    const ResidualIncome* guide = rules.editions.residual_income.rule();
+    if (guide != nullptr) find_residual_test(sitting, *guide);
     if (ratios_ == nullptr) return;
     back_ = automated && ratios_->back_automated ? ratios_->back_automated : ratios_->back;
 }
 
-void IncomeLimits::find_residual_test(const Sitting& sitting, const LoanProgram& program) {
+void IncomeLimits::find_residual_test(const Sitting& sitting, const ResidualIncome& guide) {
     const Inquiry& inquiry = sitting.inquiry();
-    const ResidualIncome* guide = in_force_on(program.residual_income, inquiry.as_of);
-    if (guide == nullptr) return;
     ResidualTest test;
-    test.guide = *guide;
+    test.guide = guide;
     test.has_income = income_.has_value();
     test.has_household = household_.has_value();
     test.has_taxes = taxes_.has_value();
     test.has_region = region_.has_value();
     test.square_feet = at(sitting.book().plans, inquiry.selection.plan).square_feet;
-    test.upkeep = times(guide->upkeep_per_square_foot, test.square_feet, Rounding::half_away);
+    test.upkeep = times(guide.upkeep_per_square_foot, test.square_feet, Rounding::half_away);
     residual_ = std::move(test);
 }
 

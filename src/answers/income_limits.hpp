@@ -16,7 +16,12 @@ class IncomeLimits {
     /// The same of another gross income a month; the taxes on it stay.
     [[nodiscard]] IncomeLimits with_income(Money income) const;
 
-    /// In force; nullptr: none are known.
+    /// The limits that an income would be held to, but that are not known on the day.
+    [[nodiscard]] const std::vector<ListGap>& unknown() const { return gaps_.unknown; }
+    /// Those whose last edition is used beyond its end.
+    [[nodiscard]] const std::vector<ListGap>& continued() const { return gaps_.continued; }
+
+    /// To go by; nullptr: there are none, or they are unknown.
     [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
     [[nodiscard]] std::optional<Percent> back() const { return back_; }
     [[nodiscard]] const std::optional<ResidualTest>& residual() const { return residual_; }
@@ -49,7 +54,7 @@ class IncomeLimits {
     [[nodiscard]] Money least_income(Money housing, Money loan) const;
 
   private:
-    void find_residual_test(const Sitting& sitting, const LoanProgram& program);
+    void find_residual_test(const Sitting& sitting, const ResidualIncome& guide);
     [[nodiscard]] bool is_left_tested() const { return residual_ && residual_->tested(); }
     [[nodiscard]] Money left_after_debts() const { return *income_ - *taxes_ - debts_; }
     /// The same by what is left alone; nothing: no such way.
@@ -63,6 +68,7 @@ class IncomeLimits {
     const RatioLimits* ratios_ = nullptr;
     std::optional<Percent> back_;
     std::optional<ResidualTest> residual_;
+    ListGaps gaps_; ///< none without an income
 };
 
 } // namespace quoin

@@ -7,10 +7,17 @@ ProgramsAnswer programs(const Sitting& sitting) {
     ProgramsAnswer answer;
     answer.heading = heading_of(sitting);
     answer.sheet_note = sitting.sheet().note;
+    const RuleDays days{sitting.inquiry().as_of, sitting.inquiry().closing};
     for (const LoanProgram& program : sitting.lending().programs) {
-        OfferedProgram offered{
-            program.id,           program.name,        program.summary, program.fine_print,
-            program.upfront_name, program.annual_name, program.kind,    {}};
+        OfferedProgram offered{program.id,
+                               program.name,
+                               program.summary,
+                               program.fine_print,
+                               program.upfront_name,
+                               program.annual_name,
+                               program.kind,
+                               {},
+                               editions_of(program, days).gaps()};
         for (const Ladder& ladder : sitting.sheet().ladders) {
             if (ladder.program == program.id) offered.ladders.push_back(ladder);
         }

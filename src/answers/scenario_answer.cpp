@@ -30,6 +30,9 @@ ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const
     terms.ltv = shown_ltv(f.base_loan, f.value);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
     terms.extra_principal = scenario.extra_principal;
+    for (const ListGap& gap : rules.gaps.continued) {
+        if (reads(rules, gap.list, f.ltv)) terms.continued.push_back(gap);
+    }
     return terms;
 }
 

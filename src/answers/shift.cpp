@@ -176,8 +176,8 @@ ShiftRoom room_under(const ScenarioRules& rules, Mover& mover, const IncomeLimit
 
 /// Where the inquiry gives an income and the program has limits.
 std::optional<ShiftRatios> ratios_of(const Sitting& sitting, const ScenarioRules& rules,
-                                     Mover& mover, const LoanFigures& today, Decimal step) {
-    const IncomeLimits limits(sitting, rules, false);
+                                     const IncomeLimits& limits, Mover& mover,
+                                     const LoanFigures& today, Decimal step) {
     const auto income = sitting.inquiry().monthly_income;
     if (!income || limits.ratios() == nullptr) return std::nullopt;
     const Money housing = qualifying_month(rules, today);
@@ -224,7 +224,12 @@ ShiftScenario scenario_of(const Sitting& sitting, const ScenarioRules& rules,
     Mover mover(rules, home, inquiry.facts);
     out.rows = rows_of(mover, ask, f.rate, out.cases);
     out.locks = locks_of(sitting, rules, home, f);
-    out.ratios = ratios_of(sitting, rules, mover, f, ask.step.value());
+    const IncomeLimits limits(sitting, rules, false);
+    out.ratios_unknown = limits.unknown();
+    if (!out.ratios_unknown.empty()) return out;
+    const auto& continued = limits.continued();
+    out.terms.continued.insert(out.terms.continued.end(), continued.begin(), continued.end());
+    out.ratios = ratios_of(sitting, rules, limits, mover, f, ask.step.value());
     return out;
 }
 

@@ -483,14 +483,26 @@ void add_apr(CLI::App& program, Shared& shared) {
 }
 
 void add_check(CLI::App& program, Shared& shared) {
-    const auto files = options_of<std::vector<std::string>>();
+    struct Options {
+        std::vector<std::string> files;
+        std::string as_of;
+    };
+    const auto options = options_of<Options>();
     CLI::App* sub =
         command(program, "check", "Validates price books, rates, places, programs and inquiries",
                 "quoin check pricebook.json buyers/*.json");
-    sub->add_option("FILE", *files, "files to check")->required();
-    sub->callback([files, &shared] {
+    sub->add_option("FILE", options->files, "files to check")->required();
+    sub->add_option("--as-of", options->as_of,
+                    fmt::format("name the tables that end within {} days of this one; an "
+                                "inquiry's own day, or today, if not given",
+                                ending_days));
+    sub->callback([options, &shared] {
+        std::optional<Date> day;
+        if (!options->as_of.empty()) day = day_typed("--as-of", options->as_of);
         std::vector<Checked> checked;
-        for (const std::string& file : *files) checked.push_back(check_file(file, shared.rates));
+        for (const std::string& file : options->files) {
+            checked.push_back(check_file(file, shared.rates, day));
+        }
         shared.outcome = report(checked, shared.json);
     });
 }

@@ -1,7 +1,9 @@
 // Loading files into a desk and an inquiry.
 #include "loading.hpp"
 
+#include "clock.hpp"
 #include "files.hpp"
+#include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin::apps {
@@ -92,30 +94,98 @@ AprAnswer load_apr(const std::string& file) {
     return answer;
 }
 
-Checked check_file(const std::string& file, const std::string& rates) {
+namespace {
+
+/// A price book names a place; its own mistakes come first, and those of the lending data where
+/// they may be why the place is not there.
+void check_place(const Document& document, const PriceBook& book, const std::string& rates,
+                 Findings& findings) {
+    if (!findings.none()) return;
+    Findings of_lending;
+    const Lending lending = load_lending(rates, of_lending);
+    if (index_of(lending.places, book.community.place) >= 0) return;
+    if (!of_lending.none()) {
+        findings = std::move(of_lending);
+        return;
+    }
+    const Path community{nullptr, "community"};
+    const Value* place = document.root.find("community")->find("place");
+    look_up(lending.places, "place", book.community.place, {place, Path{&community, "place"}},
+            findings);
+}
+
+class EndingTables {
+  public:
+    explicit EndingTables(Date day) : day_(day), by_(plus_days(day, ending_days + 1)) {}
+
+    template <class Item>
+    void add(const Item& item) {
+        for (const EndingTable& table : found) {
+            if (table.of == item.id) return; // looked at before
+        }
+        for (Ending& ending : endings_of(item, day_, by_)) {
+            found.push_back({item.id, std::move(ending)});
+        }
+    }
+
+    std::vector<EndingTable> found;
+
+  private:
+    Date day_;
+    Date by_;
+};
+
+/// Of all that an inquiry is answered by.
+std::vector<EndingTable> endings_for(const Loaded& loaded, Date day) {
+    EndingTables tables(day);
+    const Sitting sitting = loaded.sitting();
+    for (const ScenarioRules& rules : sitting.rules()) tables.add(*rules.program);
+    tables.add(sitting.sheet());
+    tables.add(sitting.place());
+    return tables.found;
+}
+
+/// Of a file that stands alone.
+template <class Item>
+void check_alone(Item (*read)(const Document&, Findings&), const Document& document, Date day,
+                 Checked& checked) {
+    const Item item = read(document, checked.findings);
+    if (!checked.findings.none()) return;
+    EndingTables tables(day);
+    tables.add(item);
+    checked.endings = std::move(tables.found);
+}
+
+} // namespace
+
+Checked check_file(const std::string& file, const std::string& rates, std::optional<Date> asked) {
     Checked checked{file, "file", {}};
+    const Date day = asked.value_or(today());
     const Document document = read_json(file, "a file", checked.findings);
     if (!checked.findings.none()) return checked;
     switch (kind_of(document)) {
     case FileKind::price_book:
         checked.kind = "price book";
-        static_cast<void>(read_book(document, checked.findings));
+        check_place(document, read_book(document, checked.findings), rates, checked.findings);
         break;
-    case FileKind::inquiry:
+    case FileKind::inquiry: {
         checked.kind = "inquiry";
-        static_cast<void>(read_all(document, rates, checked.findings));
+        const auto loaded = read_all(document, rates, checked.findings);
+        if (!checked.findings.none()) break;
+        checked.endings = endings_for(*loaded, asked.value_or(loaded->inquiry.as_of));
         break;
+    }
     case FileKind::program:
         checked.kind = "loan program";
-        static_cast<void>(read_program(document, checked.findings));
+        check_alone(read_program, document, day, checked);
         break;
     case FileKind::rate_sheet:
         checked.kind = "rate sheet";
-        static_cast<void>(read_rate_sheet(document, checked.findings));
+        check_alone(read_rate_sheet, document, day, checked);
         break;
     case FileKind::place:
         checked.kind = "place";
-        static_cast<void>(read_place(document, checked.findings));
+        check_alone(read_place, document, day, checked);
         break;
     case FileKind::apr_problem:
         checked.kind = "APR problem";

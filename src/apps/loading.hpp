@@ -9,6 +9,7 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/inquiry.hpp>
 #include <quoin/answers/sitting.hpp>
+#include <quoin/lending/editions.hpp>
 
 namespace quoin::apps {
 
@@ -38,12 +39,22 @@ struct Loaded {
 /// Throws Refused likewise.
 [[nodiscard]] AprAnswer load_apr(const std::string& file);
 
+/// A table that ends soon after the day asked about, or has ended, with nothing to follow it.
+struct EndingTable {
+    std::string of; ///< id of the program, sheet or place
+    Ending ending;
+};
+
 /// One file of any kind, checked as far as it goes; an inquiry together with what it names.
 struct Checked {
     std::string file;
     std::string kind; ///< "price book", "inquiry", ...
     Findings findings;
+    std::vector<EndingTable> endings = {}; ///< of a sound file, within ending_days
 };
-[[nodiscard]] Checked check_file(const std::string& file, const std::string& rates);
+inline constexpr int ending_days = 90;
+/// `day`: that tables end after; nothing: an inquiry's own, else today.
+[[nodiscard]] Checked check_file(const std::string& file, const std::string& rates,
+                                 std::optional<Date> day);
 
 } // namespace quoin::apps

@@ -8,8 +8,7 @@ namespace quoin {
 namespace {
 
 constexpr std::array<std::string_view, dimension_count> dimension_names = {
-    "ltv",   "down",           "term", "base_loan", "loan",     "score",
-    "price", "dwelling_value", "use",  "area",      "occupancy"};
+    "ltv", "down", "term", "base_loan", "loan", "score", "price", "dwelling_value", "use", "area"};
 
 /// Names of a named dimension, in the order of their enumerations; empty for numbers.
 std::vector<std::string_view> names_in(Dimension dimension) {
@@ -18,8 +17,6 @@ std::vector<std::string_view> names_in(Dimension dimension) {
         return {"first", "subsequent", "exempt"};
     case Dimension::area:
         return {"baseline", "ceiling"};
-    case Dimension::occupancy:
-        return {"primary", "second", "investment"};
     default:
         return {};
     }

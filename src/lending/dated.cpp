@@ -11,9 +11,13 @@ const Words<Status> status_words = {{"published", Status::published},
                                     {"common practice", Status::common_practice},
                                     {"sample", Status::sample}};
 
+const Words<After> after_words = {
+    {"unknown", After::unknown}, {"continues", After::continues}, {"ends", After::ends}};
+
 } // namespace
 
 std::string_view name_of(Status status) { return name_in(status_words, status); }
+std::string_view name_of(After after) { return name_in(after_words, after); }
 
 bool Dated::meets(const Dated& other) const {
     const bool ends_first = until && other.effective && *until <= *other.effective;
@@ -29,6 +33,11 @@ void read_dated(Reader& item, Dated& rule) {
     if (rule.effective && rule.until && *rule.until <= *rule.effective) {
         item.findings().add(problems::dates_reversed(item.spot("until"), "effective", "until"));
     }
+    if (item.has("after") && !item.has("until")) {
+        item.findings().add(problems::members_conflict(
+            item.spot("after"), "\"after\" only beside \"until\": it says what follows the end"));
+    }
+    rule.after = item.word_or("after", after_words, After::unknown);
 }
 
 } // namespace quoin

@@ -8,8 +8,8 @@ namespace quoin {
 namespace {
 
 constexpr std::array<std::string_view, rule_count> rule_names = {
-    "maximum_ltv",       "loan_limit",       "upfront_fee", "annual_fee",
-    "annual_fee_months", "contribution_cap", "mi_coverage"};
+    "maximum_ltv", "loan_limit",        "upfront_fee",
+    "annual_fee",  "annual_fee_months", "contribution_cap"};
 
 const Words<ProgramKind> kind_words = {{"conventional", ProgramKind::conventional},
                                        {"fha", ProgramKind::fha},
@@ -42,13 +42,6 @@ std::vector<int> read_terms(Reader& root) {
 } // namespace
 
 std::string_view name_of(Rule rule) { return rule_names[static_cast<std::size_t>(rule)]; }
-
-const BandTable* LoanProgram::in_force(Rule rule, Date as_of, Date closing) const {
-    for (const BandTable& table : rules[static_cast<std::size_t>(rule)]) {
-        if (table.in_force(table.by_closing ? closing : as_of)) return &table;
-    }
-    return nullptr;
-}
 
 LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;

@@ -1,7 +1,7 @@
 // Reading a rate sheet.
 #include <quoin/lending/rate_sheet.hpp>
 
-#include <quoin/text/problems.hpp>
+#include "dated_list.hpp"
 
 #include "not_negative.hpp"
 
@@ -78,11 +78,8 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
         adjustment.table = read_band_table(item);
         sheet.adjustments.push_back(std::move(adjustment));
     });
-    root.each("mortgage_insurance", [&](Reader& item) {
-        sheet.mortgage_insurance.push_back(read_table_not_negative(item));
-    });
-    root.each("single_premium",
-              [&](Reader& item) { sheet.single_premium.push_back(read_table_not_negative(item)); });
+    sheet.mortgage_insurance = read_dated_list(root, "mortgage_insurance", read_table_not_negative);
+    sheet.single_premium = read_dated_list(root, "single_premium", read_table_not_negative);
     sheet.per_diem_year =
         root.word_or("per_diem_year", Words<int>{{"360", 360}, {"365", 365}}, 360);
     root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });

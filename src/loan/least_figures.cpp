@@ -104,6 +104,7 @@ class Bounding {
     LeastFigures figures();
 
   private:
+    [[nodiscard]] bool is_unknown() const;
     bool bound_local_costs();
     void bound_escrow();
     void bound_loan(Money least_costs);
@@ -111,7 +112,7 @@ class Bounding {
     bool may_be_lent() const;
     void bound_fee();
     bool bound_rate();
-    void bound_insurance();
+    bool bound_insurance();
     void bound_costs();
     bool work_out(Money least_costs);
     [[nodiscard]] Money least_cash() const;
@@ -141,6 +142,13 @@ class Bounding {
     Money down_;         // least
     Box box_{};
 };
+
+/// Whether every loan is refused, since a list that it is read against says nothing on the day.
+bool Bounding::is_unknown() const {
+    const auto& gaps = rules_.gaps.unknown;
+    return std::any_of(gaps.begin(), gaps.end(),
+                       [&](const ListGap& gap) { return rules_.always_reads(gap.list); });
+}
 
 bool Bounding::bound_local_costs() {
     const Place& place = *rules_.place;
@@ -231,7 +239,6 @@ void Bounding::describe_box() {
     exactly(Dimension::term, scenario.term.count());
     exactly(Dimension::use, static_cast<int>(scenario.use));
     exactly(Dimension::area, static_cast<int>(rules_.place->loan_limit_area));
-    exactly(Dimension::occupancy, static_cast<int>(scenario.occupancy));
     if (scenario.score) exactly(Dimension::score, *scenario.score);
 }
 
@@ -252,7 +259,7 @@ void Bounding::bound_fee() {
     fee_percent_ = {};
     loan_ = base_;
     if (pays_single_premium(rules_, Ltv(lowest_ltv()))) {
-        fee_percent_ = read(rules_.single_premium, box_).or_nothing();
+        fee_percent_ = read(rules_.single_premium.rule(), box_).or_nothing();
     }
     if (program.upfront == UpfrontMethod::none) return;
     fee_percent_ = read(rules_.rule(Rule::upfront_fee), box_).or_nothing();
@@ -302,18 +309,24 @@ bool Bounding::bound_rate() {
     return true;
 }
 
-/// Balances rise with the loan and with the rate, and so does an average of them.
-void Bounding::bound_insurance() {
+/// Balances rise with the loan and with the rate, and so does an average of them. False where every
+/// loan in the range must be insured and none can be.
+bool Bounding::bound_insurance() {
     insurance_ = {};
     const AnnualMethod method = rules_.program->annual;
     const bool factor = method == AnnualMethod::lender_factor;
-    if (method == AnnualMethod::none) return;
-    if (factor && (rules_.scenario->single_premium || lowest_ltv() <= Decimal::whole(80))) return;
-    const BandTable* months = rules_.rule(Rule::annual_fee_months);
-    const Readings duration = read(months, box_);
-    if (duration.any && duration.least < Decimal::whole(1)) return;
-    const Readings yearly = read(factor ? rules_.mi_factors : rules_.rule(Rule::annual_fee), box_);
-    if (!yearly.any || yearly.least <= Decimal{}) return;
+    if (method == AnnualMethod::none) return true;
+    if (factor && lowest_ltv() <= Decimal::whole(80)) return true;
+    const bool paid_up = factor && rules_.scenario->single_premium;
+    const auto& edition = paid_up  ? rules_.single_premium
+                          : factor ? rules_.mi_factors
+                                   : rules_.edition(Rule::annual_fee);
+    const Readings yearly = read(edition.rule(), box_);
+    if (!yearly.any) return edition.is_no_more();
+    if (paid_up) return true;
+    const Readings duration = read(rules_.rule(Rule::annual_fee_months), box_);
+    if (duration.any && duration.least < Decimal::whole(1)) return true;
+    if (yearly.least <= Decimal{}) return true;
     const Percent percent(yearly.least);
     const LoanTerms note{loan_.least, rate_.least, rules_.scenario->term};
     const Months year(std::min(months_a_year, note.term.count()));
@@ -327,6 +340,7 @@ void Bounding::bound_insurance() {
     } else if (!rules_.adjustable) {
         insurance_ = usda_annual_fee(amortize(note), percent, year).in_month(1);
     }
+    return true;
 }
 
 /// Costs never fall as the loan or the price grows, but for what an owner's policy of a higher
@@ -391,11 +405,11 @@ LeastFigures Bounding::figures() {
     LeastFigures least;
     if (price_.least <= Money{})
         return {true, {}, -roundings_of_cash - cost_credits_ - down_credits_, {}, {}};
-    if (!bound_local_costs()) return least;
+    if (is_unknown() || !bound_local_costs()) return least;
     bound_escrow();
     if (!work_out(Money{})) return least;
     if (by(DownPayment::By::cash) && !work_out(costs_ + prepaid_ + escrow_)) return least;
-    bound_insurance();
+    if (!bound_insurance()) return least;
     least.possible = true;
     least.monthly = least_month();
     least.loan = loan_.least;

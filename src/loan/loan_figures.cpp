@@ -28,15 +28,18 @@ MonthlyPremium conventional_premium(const ScenarioRules& rules, const LoanFigure
 void insure(const ScenarioRules& rules, LoanFigures& f) {
     const LoanProgram& program = *rules.program;
     const Months duration(fee_months(rules, f));
+    const bool is_free = f.annual_percent == Percent{};
     switch (program.annual) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
+        if (is_free) return;
         f.insurance =
             hud_annual_premium({f.loan, f.rate, rules.scenario->term}, f.annual_percent,
                                f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
         return;
     case AnnualMethod::usda_average_balance:
+        if (is_free) return;
         f.insurance = usda_annual_fee(f.schedule, f.annual_percent, duration);
         return;
     case AnnualMethod::lender_factor:

@@ -74,6 +74,7 @@ class Sizing {
     /// The smallest base loan that the cash still covers, found by halving.
     void solve_from_cash(Money cash);
 
+    void check_known();
     void check_rules();
     void find_annual_fee();
 
@@ -91,6 +92,7 @@ class Sizing {
     void refuse(Barred why, Money found = {}, Money limit = {}) {
         f_.refusals.push_back({why, found, limit});
     }
+    void refuse(const ListGap& gap) { f_.refusals.push_back({Barred::rule_unknown, {}, {}, gap}); }
 
     void describe_case();
     void add_upfront_fee();
@@ -131,7 +133,7 @@ void Sizing::add_upfront_fee() {
     f_.upfront_percent = {};
     note_row(Lookup::single_premium, no_row);
     if (pays_single_premium(rules_, f_.ltv)) {
-        const auto percent = look_up(rules_.single_premium, Lookup::single_premium);
+        const auto percent = look_up(rules_.single_premium.rule(), Lookup::single_premium);
         f_.upfront_percent = Percent(percent.value_or(Decimal{}));
         f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
         f_.cash.upfront_fee = f_.upfront_fee;
@@ -296,9 +298,21 @@ bool Sizing::may_adjust() const {
     return rules_.adjustable && adjustable_problems(note(), *rules_.adjustable).empty();
 }
 
+/// No edition of a rule that is in force, or no row of one for this loan, is not no rule.
+void Sizing::check_known() {
+    for (const ListGap& gap : rules_.gaps.unknown) {
+        if (reads(rules_, gap.list, f_.ltv)) refuse(gap);
+    }
+    const bool no_fee = rule(Rule::upfront_fee) != nullptr &&
+                        reads(rules_, RuleList::upfront_fee, f_.ltv) &&
+                        f_.row(Lookup::upfront_fee) == no_row;
+    if (no_fee) refuse({RuleList::upfront_fee, ListGap::Kind::no_row, {}});
+}
+
 void Sizing::check_rules() {
     const Scenario& scenario = *rules_.scenario;
     const LoanProgram& program = *rules_.program;
+    check_known();
     const auto& terms = program.terms_months;
     if (std::find(terms.begin(), terms.end(), scenario.term.count()) == terms.end()) {
         refuse(Barred::term_not_offered);
@@ -331,12 +345,15 @@ void Sizing::find_annual_fee() {
     const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
     if (factor && !is_insured(f_.ltv)) return;
     if (pays_single_premium(rules_, f_.ltv)) {
-        if (f_.row(Lookup::single_premium) == no_row) refuse(Barred::mi_not_offered);
+        const bool none = f_.row(Lookup::single_premium) == no_row;
+        const auto& edition = rules_.single_premium;
+        if (none && edition.is_known() && !edition.is_no_more()) refuse(Barred::mi_not_offered);
         return;
     }
-    const auto percent = factor ? look_up(rules_.mi_factors, Lookup::mi_factor)
-                                : look_up(rule(Rule::annual_fee), Lookup::annual_fee);
-    if (!percent) refuse(Barred::mi_not_offered);
+    const Edition<BandTable>& edition =
+        factor ? rules_.mi_factors : rules_.edition(Rule::annual_fee);
+    const auto percent = look_up(edition.rule(), factor ? Lookup::mi_factor : Lookup::annual_fee);
+    if (!percent && edition.is_known() && !edition.is_no_more()) refuse(Barred::mi_not_offered);
     f_.annual_percent = Percent(percent.value_or(Decimal{}));
     look_up(rule(Rule::annual_fee_months), Lookup::annual_fee_months);
 }
@@ -355,6 +372,17 @@ Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanPro
 bool pays_single_premium(const ScenarioRules& rules, Ltv ltv) {
     return rules.program->annual == AnnualMethod::lender_factor && rules.scenario->single_premium &&
            is_insured(ltv);
+}
+
+bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv) {
+    const bool insured = rules.program->annual == AnnualMethod::lender_factor && is_insured(ltv);
+    const bool paid_up = pays_single_premium(rules, ltv);
+    if (list == RuleList::mi_factors) return insured && !paid_up;
+    if (list == RuleList::single_premium) return paid_up;
+    if (list == RuleList::upfront_fee) {
+        return rules.program->upfront != UpfrontMethod::none && !paid_up;
+    }
+    return rules.always_reads(list);
 }
 
 void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
@@ -394,7 +422,6 @@ Case loan_case(const ScenarioRules& rules, const LoanFigures& f) {
     where.set(Dimension::term, Decimal::whole(scenario.term.count()));
     where.set(Dimension::use, Decimal::whole(static_cast<int>(scenario.use)));
     where.set(Dimension::area, Decimal::whole(static_cast<int>(rules.place->loan_limit_area)));
-    where.set(Dimension::occupancy, Decimal::whole(static_cast<int>(scenario.occupancy)));
     if (scenario.score) where.set(Dimension::score, Decimal::whole(*scenario.score));
     return where;
 }

@@ -28,9 +28,9 @@ void add_edges(const BandTable* table, std::vector<Edge>& edges) {
 }
 
 void collect_edges(ScenarioRules& rules) {
-    for (const BandTable* table : rules.rules) add_edges(table, rules.edges);
+    for (const auto& edition : rules.editions.rules) add_edges(edition.rule(), rules.edges);
     for (const BandTable* table : rules.adjustments) add_edges(table, rules.edges);
-    if (rules.scenario->single_premium) add_edges(rules.single_premium, rules.edges);
+    if (rules.scenario->single_premium) add_edges(rules.single_premium.rule(), rules.edges);
     const auto order = [](const Edge& a, const Edge& b) {
         return std::pair(a.dimension, a.last) < std::pair(b.dimension, b.last);
     };
@@ -50,7 +50,36 @@ std::optional<AdjustableTerms> adjustable_terms(const LoanProgram& program, cons
                            *ladder->margin, plan.caps,  std::nullopt};
 }
 
+/// A home is always insured: a table that has ended is never no rule.
+void note_homeowner(const Place& place, const RuleDays& days, ListGaps& gaps) {
+    Edition<BandTable> edition;
+    edition.consider(place.homeowner, days.of(place.homeowner));
+    if (edition.continues()) gaps.continued.push_back(edition.gap(RuleList::homeowner));
+    if (edition.rule() == nullptr) gaps.unknown.push_back(edition.gap(RuleList::homeowner));
+}
+
 } // namespace
+
+bool ScenarioRules::always_reads(RuleList list) const {
+    switch (list) {
+    case RuleList::upfront_fee:
+        return program->upfront != UpfrontMethod::none &&
+               !(program->annual == AnnualMethod::lender_factor && scenario->single_premium);
+    case RuleList::annual_fee:
+    case RuleList::annual_fee_months:
+        return program->annual == AnnualMethod::hud_average_balance ||
+               program->annual == AnnualMethod::usda_average_balance;
+    case RuleList::points_adjustment:
+        return scenario->rate.by != RateChoice::By::quoted;
+    case RuleList::mi_factors:
+    case RuleList::single_premium:
+    case RuleList::ratios:
+    case RuleList::residual_income:
+        return false;
+    default:
+        return true;
+    }
+}
 
 ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
                         const RateSheet& sheet, const Place& place, Date as_of, Date closing) {
@@ -58,27 +87,18 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     rules.scenario = &scenario;
     rules.program = &program;
     rules.place = &place;
-    for (std::size_t i = 0; i < rule_count; ++i) {
-        rules.rules[i] = program.in_force(static_cast<Rule>(i), as_of, closing);
-    }
+    const RuleDays days{as_of, closing};
+    rules.editions = editions_of(program, days);
+    rules.mi_factors = edition_on(sheet.mortgage_insurance, days);
+    rules.single_premium = edition_on(sheet.single_premium, days);
+    rules.gaps = rules.editions.gaps();
+    rules.gaps.note(RuleList::mi_factors, rules.mi_factors);
+    rules.gaps.note(RuleList::single_premium, rules.single_premium);
+    rules.adjustments = adjustments_on(sheet, program.id, days, rules.gaps);
+    note_homeowner(place, days, rules.gaps);
     rules.closing_costs = ClosingCosts(place.closing_costs, sheet.costs);
     rules.ladder = sheet.ladder(program.id, scenario.term.count(), scenario.lock_days);
     rules.adjustable = adjustable_terms(program, rules.ladder, sheet);
-    const auto in_force = [&](const BandTable& table) {
-        return table.in_force(table.by_closing ? closing : as_of);
-    };
-    for (const Adjustment& adjustment : sheet.adjustments) {
-        const auto& programs = adjustment.programs;
-        const bool meant =
-            std::find(programs.begin(), programs.end(), program.id) != programs.end();
-        if (meant && in_force(adjustment.table)) rules.adjustments.push_back(&adjustment.table);
-    }
-    for (const BandTable& table : sheet.mortgage_insurance) {
-        if (in_force(table)) rules.mi_factors = &table;
-    }
-    for (const BandTable& table : sheet.single_premium) {
-        if (in_force(table)) rules.single_premium = &table;
-    }
     collect_edges(rules);
     rules.closing = closing;
     rules.first_payment = first_payment_date(closing);

@@ -52,6 +52,7 @@ export type Monthly = Record<string, string>;
 export interface Refusal {
     why: string;
     words: string;
+    list?: string; ///< of rules, that the data do not say enough of
 }
 
 export interface Scenario {
@@ -287,6 +288,8 @@ export interface Program {
     fine_print: string;
     upfront_fee: string;
     annual_fee: string;
+    used_beyond_end: {list: string; words: string}[];
+    not_known: {list: string; words: string}[];
     ladders: {
         months: number;
         term: string;
@@ -401,6 +404,7 @@ export interface Figure {
     rule: string | null;
     effective: string | null;
     until: string | null;
+    beyond_end: boolean; ///< used on, since a later one is not in the data
     status: string | null;
     source: string | null;
     agrees: boolean;
@@ -441,6 +445,7 @@ export interface Shift {
             least_income_automated: string | null;
             incomes: ShiftIncome[];
         } | null;
+        ratios_unknown: string[]; ///< why there are none, where it is not the income
     }[];
 }
 

@@ -205,6 +205,7 @@ std::vector<std::string> cautions_of(const AffordAnswer& answer) {
     std::vector<std::string> notes = answer.assumptions.empty()
                                          ? loan_cautions(answer.heading, terms)
                                          : std::vector{estimate_caution(answer.heading)};
+    if (!answer.assumptions.empty()) add_continued_cautions(terms, notes);
     notes.insert(
         notes.begin(),
         "Ratios are guides of the published rules, not an approval: a lender looks at "

@@ -173,6 +173,7 @@ Json json_of(const std::vector<Refusal>& refusals) {
                         {"found", refusal.found.text()},
                         {"limit", refusal.limit.text()},
                         {"words", words(refusal)}});
+        if (refusal.gap) json.back()["list"] = std::string(name_of(refusal.gap->list));
     }
     return json;
 }

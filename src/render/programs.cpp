@@ -48,6 +48,17 @@ Json ladder_json(const Ladder& ladder) {
     return json;
 }
 
+Json gaps_json(const std::vector<ListGap>& gaps) {
+    Json json = Json::array();
+    for (const ListGap& gap : gaps) {
+        const bool ended = gap.kind == ListGap::Kind::ended;
+        json.push_back({{"list", std::string(quoin::name_of(gap.list))},
+                        {ended ? "until" : "effective", gap.edge.text()},
+                        {"words", words(gap)}});
+    }
+    return json;
+}
+
 Json program_json(const OfferedProgram& program) {
     Json json = {{"id", program.id},
                  {"name", program.name},
@@ -56,6 +67,8 @@ Json program_json(const OfferedProgram& program) {
                  {"fine_print", program.fine_print},
                  {"upfront_fee", program.upfront_name},
                  {"annual_fee", program.annual_name}};
+    json["used_beyond_end"] = gaps_json(program.gaps.continued);
+    json["not_known"] = gaps_json(program.gaps.unknown);
     json["ladders"] = Json::array();
     for (const Ladder& ladder : program.ladders) json["ladders"].push_back(ladder_json(ladder));
     return json;
@@ -66,6 +79,11 @@ std::vector<std::string> cautions_of(const ProgramsAnswer& answer) {
         "Points are percents of the loan before adjustments for score, loan to value and term; a "
         "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate."};
     for (std::string& note : loan_cautions(answer.heading, {})) notes.push_back(std::move(note));
+    for (const OfferedProgram& program : answer.programs) {
+        for (const ListGap& gap : program.gaps.continued) {
+            notes.push_back(continued_caution(program.name, gap));
+        }
+    }
     notes.push_back(agent_caution());
     return notes;
 }
@@ -79,6 +97,9 @@ std::string text_of(const ProgramsAnswer& answer) {
         out += paragraph(program.summary, 98, "  ", "  ");
         out += paragraph(program.fine_print, 98, "  ", "  ");
         for (const Ladder& ladder : program.ladders) out += ladder_text(ladder);
+        for (const ListGap& gap : program.gaps.unknown) {
+            out += paragraph("Not to be had: " + words(gap) + ".", 98, "  ", "    ");
+        }
     }
     return out + footing_text(cautions_of(answer));
 }

@@ -95,6 +95,7 @@ Json figure_json(const RecheckedFigure& figure, const Figures& figures) {
         {"rule", text_or_null(ground.rule)},
         {"effective", date_json(ground.effective)},
         {"until", date_json(ground.until)},
+        {"beyond_end", ground.beyond_end},
         {"status", text_or_null(ground.status)},
         {"source", text_or_null(ground.source)},
         {"agrees", figure.agrees()}};
@@ -135,7 +136,10 @@ std::string words(const Ground& ground) {
     if (ground.rounding > 0) add(fmt::format("rounding {}", ground.rounding));
     add(ground.rule);
     if (ground.effective) add("from " + ground.effective->text());
-    if (ground.until) add("before " + ground.until->text());
+    if (ground.until) {
+        add("before " + ground.until->text() +
+            (ground.beyond_end ? ", and used on: a later one is not in the data" : ""));
+    }
     if (!ground.source.empty()) {
         add(ground.status.empty() ? ground.source : ground.status + ": " + ground.source);
     }

@@ -156,7 +156,11 @@ std::string scenario_text(const ShiftScenario& s) {
                                        page_width, "", "  ");
     out += grid(s, "the month at", &ShiftCell::monthly, s.monthly);
     out += grid(s, "the cash at", &ShiftCell::cash_needed, s.cash_needed);
-    return out + refusals_text(s) + locks_text(s) + ratios_text(s);
+    out += refusals_text(s) + locks_text(s) + ratios_text(s);
+    for (const ListGap& gap : s.ratios_unknown) {
+        out += paragraph("No limits on the income: " + words(gap) + ".", page_width, "  ", "  ");
+    }
+    return out;
 }
 
 } // namespace

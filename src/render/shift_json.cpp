@@ -93,6 +93,8 @@ Json scenario_json(const ShiftScenario& s) {
     json["locks"] = Json::array();
     for (const ShiftLock& lock : s.locks) json["locks"].push_back(lock_json(lock));
     json["ratios"] = s.ratios ? ratios_json(*s.ratios) : Json(nullptr);
+    json["ratios_unknown"] = Json::array();
+    for (const ListGap& gap : s.ratios_unknown) json["ratios_unknown"].push_back(words(gap));
     return json;
 }
 

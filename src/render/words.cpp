@@ -33,6 +33,8 @@ const std::vector<MonthlyPart>& monthly_parts() {
 
 std::string_view name_of(Barred barred) {
     switch (barred) {
+    case Barred::rule_unknown:
+        return "rule_unknown";
     case Barred::term_not_offered:
         return "term_not_offered";
     case Barred::place_not_eligible:
@@ -59,8 +61,77 @@ std::string_view name_of(Barred barred) {
     return {};
 }
 
+std::string_view name_of(RuleList list) {
+    switch (list) {
+    case RuleList::points_adjustment:
+        return "points_adjustment";
+    case RuleList::mi_factors:
+        return "mortgage_insurance";
+    case RuleList::single_premium:
+        return "single_premium";
+    case RuleList::homeowner:
+        return "homeowner";
+    case RuleList::ratios:
+        return "ratios";
+    case RuleList::residual_income:
+        return "residual_income";
+    default:
+        return name_of(static_cast<Rule>(list));
+    }
+}
+
+std::string_view words(RuleList list) {
+    switch (list) {
+    case RuleList::maximum_ltv:
+        return "the most that the program lends";
+    case RuleList::loan_limit:
+        return "the program's loan limit";
+    case RuleList::upfront_fee:
+        return "the program's upfront fee";
+    case RuleList::annual_fee:
+        return "the program's annual fee";
+    case RuleList::annual_fee_months:
+        return "how long the program's annual fee is paid";
+    case RuleList::contribution_cap:
+        return "the most that sellers may contribute";
+    case RuleList::points_adjustment:
+        return "the sheet's adjustment of points";
+    case RuleList::mi_factors:
+        return "the price of mortgage insurance";
+    case RuleList::single_premium:
+        return "the single premium of mortgage insurance";
+    case RuleList::homeowner:
+        return "the rate of homeowner's insurance";
+    case RuleList::ratios:
+        return "the part of the income that the program lets housing and debts take";
+    case RuleList::residual_income:
+        return "what the program wants left of the income to live on";
+    }
+    return {};
+}
+
+std::string words(const ListGap& gap) {
+    const std::string list(words(gap.list));
+    switch (gap.kind) {
+    case ListGap::Kind::ended:
+        return fmt::format("{} after {} is not in the data", list,
+                           long_date(plus_days(gap.edge, -1)));
+    case ListGap::Kind::not_yet:
+        return fmt::format("{} before {} is not in the data", list, long_date(gap.edge));
+    case ListGap::Kind::no_row:
+        return fmt::format("{} for a loan like this one is not in the data", list);
+    }
+    return {};
+}
+
+std::string continued_caution(std::string_view program, const ListGap& gap) {
+    return fmt::format("{}: {}; the one in force until then is used.", program, words(gap));
+}
+
 std::string words(const Refusal& refusal) {
     switch (refusal.why) {
+    case Barred::rule_unknown:
+        return refusal.gap ? words(*refusal.gap) : std::string();
     case Barred::term_not_offered:
         return "the program has no loans of this term";
     case Barred::place_not_eligible:
@@ -274,6 +345,18 @@ std::string terms_line(const ScenarioTerms& terms) {
                        terms.adjustable ? adjustable_words(*terms.adjustable) : "");
 }
 
+void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
+                            std::vector<std::string>& notes) {
+    for (const ScenarioTerms& t : terms) {
+        for (const ListGap& gap : t.continued) {
+            std::string note = continued_caution(t.program, gap);
+            if (std::find(notes.begin(), notes.end(), note) == notes.end()) {
+                notes.push_back(std::move(note));
+            }
+        }
+    }
+}
+
 namespace {
 
 /// A sentence for each length of lock that ends before the closing.
@@ -338,6 +421,7 @@ std::vector<std::string> loan_cautions(const Heading& h, const std::vector<Scena
         "the APR counts prepaid interest and the odd first period. Totals over years keep taxes, "
         "insurance and dues as they are today.",
         h.place, h.sample_place ? " (sample figures)" : ""));
+    add_continued_cautions(terms, notes);
     add_lock_cautions(h, terms, notes);
     const bool adjustable =
         std::any_of(terms.begin(), terms.end(), [](const auto& each) { return each.adjustable; });

@@ -200,3 +200,7 @@ $ quoin afford buyer.json --income 8400 --rate 6
 2> quoin afford: INQUIRY excludes figures in place of one, such as --income
 2>   'quoin afford --help' explains it with an example
 = 2
+
+# The limit of 2026 is used beyond its year, and that is said; before the first limit nothing is.
+$ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2027-01-02
+$ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2024-12-15

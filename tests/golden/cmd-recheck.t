@@ -515,6 +515,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -531,6 +532,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -547,6 +549,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -563,6 +566,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -579,6 +583,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -595,6 +600,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -611,6 +617,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -627,6 +634,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -643,6 +651,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -669,6 +678,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -685,6 +695,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -701,6 +712,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -717,6 +729,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -733,6 +746,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -749,6 +763,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -770,6 +785,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -789,6 +805,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -812,6 +829,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -828,6 +846,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -847,6 +866,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -866,6 +886,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -885,6 +906,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -901,6 +923,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha maximum_ltv: score >= 580",
           "effective": "2015-09-14",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 USC 1709(b)(9) (3.5 % minimum investment); HUD Handbook 4000.1, II.A (minimum decision credit score); the handbook's start date is from memory",
           "agrees": true
@@ -920,6 +943,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -936,6 +960,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha loan_limit: area baseline",
           "effective": "2026-01-01",
           "until": "2027-01-01",
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2025-23, one unit: national floor and ceiling",
           "agrees": true
@@ -952,6 +977,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha upfront_fee: any",
           "effective": "2023-03-20",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05; HUD Handbook 4000.1, Appendix 1.0; cap of 3 % in 12 USC 1709(c)(2)(A)",
           "agrees": true
@@ -971,6 +997,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -989,6 +1016,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1008,6 +1036,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1024,6 +1053,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1040,6 +1070,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1056,6 +1087,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20 adjustment: score >= 640, < 680",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Invented; no lender's or insurer's figures.",
           "agrees": true
@@ -1075,6 +1107,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1091,6 +1124,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -1111,6 +1145,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1132,6 +1167,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha annual_fee: term > 180; base_loan <= 726200; ltv > 95",
           "effective": "2023-03-20",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05 (mortgages endorsed on or after 20 March 2023)",
           "agrees": true
@@ -1148,6 +1184,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1167,6 +1204,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1183,6 +1221,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1202,6 +1241,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1218,6 +1258,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1236,6 +1277,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1256,6 +1298,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1274,6 +1317,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1292,6 +1336,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1310,6 +1355,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1328,6 +1374,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1346,6 +1393,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1364,6 +1412,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1387,6 +1436,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1405,6 +1455,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1421,6 +1472,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1440,6 +1492,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1456,6 +1509,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1475,6 +1529,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1494,6 +1549,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1512,6 +1568,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1530,6 +1587,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1548,6 +1606,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1566,6 +1625,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1584,6 +1644,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1602,6 +1663,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1620,6 +1682,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1643,6 +1706,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1661,6 +1725,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1677,6 +1742,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1696,6 +1762,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1712,6 +1779,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1731,6 +1799,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1747,6 +1816,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county homeowner's insurance: dwelling_value > 300000, <= 400000",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Invented; deductible 1 % for wind and hail.",
           "agrees": true
@@ -1766,6 +1836,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1782,6 +1853,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county flood insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1798,6 +1870,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county wind insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1814,6 +1887,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1830,6 +1904,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1849,6 +1924,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1867,6 +1943,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1885,6 +1962,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1903,6 +1981,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1921,6 +2000,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1939,6 +2019,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1964,6 +2045,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1982,6 +2064,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2000,6 +2083,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2025,6 +2109,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2046,6 +2131,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2062,6 +2148,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2078,6 +2165,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2094,6 +2182,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2110,6 +2199,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2126,6 +2216,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2145,6 +2236,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2161,6 +2253,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2177,6 +2270,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2193,6 +2287,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2211,6 +2306,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2229,6 +2325,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2247,6 +2344,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2263,6 +2361,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2279,6 +2378,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2307,6 +2407,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2327,6 +2428,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2348,6 +2450,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2364,6 +2467,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2384,6 +2488,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2403,6 +2508,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2419,6 +2525,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2440,6 +2547,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2459,6 +2567,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2478,6 +2587,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2497,6 +2607,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2515,6 +2626,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2534,6 +2646,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2554,6 +2667,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2572,6 +2686,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2588,6 +2703,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2607,6 +2723,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2628,6 +2745,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2647,6 +2765,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2671,6 +2790,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2687,6 +2807,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha contribution_cap: any",
           "effective": "2015-09-14",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Handbook 4000.1, II.A, interested party contributions; the handbook's start date is from memory",
           "agrees": true
@@ -2706,6 +2827,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2722,6 +2844,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry and price book",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "what was offered",
           "agrees": true
@@ -2743,6 +2866,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2766,6 +2890,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2788,6 +2913,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2808,6 +2934,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2826,6 +2953,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2851,6 +2979,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2870,6 +2999,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2899,6 +3029,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18",
           "agrees": true
@@ -2918,6 +3049,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.18(b)",
           "agrees": true
@@ -2934,6 +3066,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2950,6 +3083,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2970,6 +3104,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18(d)",
           "agrees": true
@@ -2997,6 +3132,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(f)(1)-(3)",
           "agrees": true
@@ -3017,6 +3153,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.38(o)(1)",
           "agrees": true
@@ -3037,6 +3174,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(3)",
           "agrees": true
@@ -3056,6 +3194,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
@@ -3072,6 +3211,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
@@ -3088,6 +3228,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3104,6 +3245,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3120,6 +3262,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b): the rate at which the next figure holds",
           "agrees": true
@@ -3140,6 +3283,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)",
           "agrees": true

@@ -1,6 +1,8 @@
 // Band tables: edges as published, one row for every case, dates.
 #include <shown.hpp>
 
+#include <quoin/lending/editions.hpp>
+
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/program.hpp>
 
@@ -128,12 +130,20 @@ TEST_CASE("Conforming limits by their years, FHFA") {
     baseline.set(Dimension::area, Decimal::whole(0));
     Case ceiling;
     ceiling.set(Dimension::area, Decimal::whole(1));
+    const auto limits = [&](const char* day) {
+        const auto editions = editions_of(program, {date(day), date(day)});
+        return editions.rules[static_cast<std::size_t>(Rule::loan_limit)];
+    };
     const auto limit = [&](const char* day, const Case& where) {
-        return program.in_force(Rule::loan_limit, date(day), date(day))->find(where);
+        return limits(day).rule()->find(where);
     };
     CHECK(limit("2025-06-01", baseline) == decimal("806500"));
     CHECK(limit("2025-12-31", baseline) == decimal("806500"));
     CHECK(limit("2026-01-01", baseline) == decimal("832750"));
     CHECK(limit("2026-01-01", ceiling) == decimal("1249125"));
-    CHECK(program.in_force(Rule::loan_limit, date("2027-06-01"), date("2027-06-01")) == nullptr);
+    // Those of 2027 are not in the data: the last ones are used on, and that is told.
+    CHECK(limit("2027-06-01", baseline) == decimal("832750"));
+    CHECK(limits("2027-06-01").continues());
+    CHECK_FALSE(limits("2026-12-31").continues());
+    CHECK_FALSE(limits("2024-12-31").is_known());
 }

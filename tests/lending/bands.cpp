@@ -76,7 +76,6 @@ TEST_CASE("A named dimension takes its names and no comparison") {
     for (const Row& row : {
              Row{Dimension::use, {"first", "subsequent", "exempt"}},
              Row{Dimension::area, {"baseline", "ceiling"}},
-             Row{Dimension::occupancy, {"primary", "second", "investment"}},
          }) {
         CAPTURE(name_of(row.dimension));
         for (std::size_t i = 0; i < row.names.size(); ++i) {

@@ -1,6 +1,8 @@
 // Programs, rate sheets and places: read whole, one mistake at a time, and the shipped ones clean.
 #include <shown.hpp>
 
+#include <quoin/lending/editions.hpp>
+
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -136,11 +138,16 @@ TEST_CASE("A program: its words, terms, methods and dated rules") {
     // One table for each day; a rule dated by the closing looks at the closing only.
     const Date early = date("2025-12-31");
     const Date late = date("2026-01-01");
-    CHECK(program.in_force(Rule::maximum_ltv, early, late)->value(0) == decimal("95"));
-    CHECK(program.in_force(Rule::maximum_ltv, late, early)->value(0) == decimal("100"));
-    CHECK(program.in_force(Rule::upfront_fee, date("2026-06-01"), date("2026-05-31")) == nullptr);
-    CHECK(program.in_force(Rule::upfront_fee, early, date("2026-06-01")) != nullptr);
-    CHECK(program.in_force(Rule::loan_limit, late, late) == nullptr);
+    const auto rule = [&](Rule which, Date as_of, Date closing) {
+        return editions_of(program, {as_of, closing}).rules[static_cast<std::size_t>(which)];
+    };
+    using State = Edition<BandTable>::State;
+    CHECK(rule(Rule::maximum_ltv, early, late).rule()->value(0) == decimal("95"));
+    CHECK(rule(Rule::maximum_ltv, late, early).rule()->value(0) == decimal("100"));
+    const auto fee = rule(Rule::upfront_fee, date("2026-06-01"), date("2026-05-31"));
+    CHECK(fee.state() == State::not_yet);
+    CHECK(rule(Rule::upfront_fee, early, date("2026-06-01")).state() == State::in_force);
+    CHECK(rule(Rule::loan_limit, late, late).state() == State::none);
     for (std::size_t i = 0; i < rule_count; ++i) {
         CHECK_FALSE(name_of(static_cast<Rule>(i)).empty());
     }

@@ -4,6 +4,7 @@
 #include <shown.hpp>
 
 #include <quoin/answers/desk.hpp>
+#include <quoin/lending/editions.hpp>
 
 #include "support/files.hpp"
 
@@ -30,7 +31,6 @@ class At {
     }
     At& use(EntitlementUse use) { return named(Dimension::use, static_cast<int>(use)); }
     At& area(LimitArea area) { return named(Dimension::area, static_cast<int>(area)); }
-    At& occupancy(Occupancy who) { return named(Dimension::occupancy, static_cast<int>(who)); }
     [[nodiscard]] const Case& where() const { return where_; }
 
   private:
@@ -52,7 +52,8 @@ const Date closing = date("2027-05-14");
 /// The value of a program's rule; nothing where there is no table or no row.
 std::optional<Decimal> value(const char* id, Rule rule, const At& at, Date day = as_of,
                              Date closes = closing) {
-    const BandTable* table = program(id).in_force(rule, day, closes);
+    const auto editions = editions_of(program(id), {day, closes});
+    const BandTable* table = editions.rules[static_cast<std::size_t>(rule)].rule();
     return table != nullptr ? table->find(at.where()) : std::nullopt;
 }
 
@@ -136,12 +137,10 @@ TEST_CASE("FHA limits are 65 and 150 % of the conforming limit, cut to dollars")
         const char* ceiling;
     };
     for (const Row& row : {
-             Row{"2024-12-31", "", ""},
-             Row{"2025-01-01", "524225", "1209750"},
-             Row{"2025-12-31", "524225", "1209750"},
-             Row{"2026-01-01", "541287", "1249125"},
+             Row{"2024-12-31", "", ""}, Row{"2025-01-01", "524225", "1209750"},
+             Row{"2025-12-31", "524225", "1209750"}, Row{"2026-01-01", "541287", "1249125"},
              Row{"2026-12-31", "541287", "1249125"},
-             Row{"2027-01-01", "", ""},
+             Row{"2027-01-01", "541287", "1249125"}, // used on, and told
          }) {
         CAPTURE(row.day);
         const auto limit = [&](const char* id, LimitArea area) {
@@ -169,12 +168,10 @@ TEST_CASE("Conforming limits, FHFA: 2025 and 2026 by the quote's day (second-han
         const char* ceiling;
     };
     for (const Row& row : {
-             Row{"2024-12-31", "", ""},
-             Row{"2025-01-01", "806500", "1209750"},
-             Row{"2025-12-31", "806500", "1209750"},
-             Row{"2026-01-01", "832750", "1249125"},
+             Row{"2024-12-31", "", ""}, Row{"2025-01-01", "806500", "1209750"},
+             Row{"2025-12-31", "806500", "1209750"}, Row{"2026-01-01", "832750", "1249125"},
              Row{"2026-12-31", "832750", "1249125"},
-             Row{"2027-01-01", "", ""},
+             Row{"2027-01-01", "832750", "1249125"}, // used on, and told
          }) {
         CAPTURE(row.day);
         CHECK(value("conventional", Rule::loan_limit, At().area(LimitArea::baseline),
@@ -191,21 +188,22 @@ TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2), at 5 and 1
         const char* down;
         const char* since_2023; ///< closed on or after 7 April 2023
         const char* before;     ///< closed from 1 January 2020
+        const char* since_2031; ///< closed on or after 29 November 2031 (Public Law 118-83)
     };
     for (const Row& row : {
-             Row{Use::first, "0", "2.15", "2.30"},
-             Row{Use::first, "4.999999", "2.15", "2.30"},
-             Row{Use::first, "5", "1.50", "1.65"},
-             Row{Use::first, "9.999999", "1.50", "1.65"},
-             Row{Use::first, "10", "1.25", "1.40"},
-             Row{Use::first, "60", "1.25", "1.40"},
-             Row{Use::subsequent, "0", "3.30", "3.60"},
-             Row{Use::subsequent, "4.999999", "3.30", "3.60"},
-             Row{Use::subsequent, "5", "1.50", "1.65"},
-             Row{Use::subsequent, "9.999999", "1.50", "1.65"},
-             Row{Use::subsequent, "10", "1.25", "1.40"},
-             Row{Use::exempt, "0", "0", "0"}, // 38 USC 3729(c)
-             Row{Use::exempt, "20", "0", "0"},
+             Row{Use::first, "0", "2.15", "2.30", "1.40"},
+             Row{Use::first, "4.999999", "2.15", "2.30", "1.40"},
+             Row{Use::first, "5", "1.50", "1.65", "0.75"},
+             Row{Use::first, "9.999999", "1.50", "1.65", "0.75"},
+             Row{Use::first, "10", "1.25", "1.40", "0.50"},
+             Row{Use::first, "60", "1.25", "1.40", "0.50"},
+             Row{Use::subsequent, "0", "3.30", "3.60", "1.25"},
+             Row{Use::subsequent, "4.999999", "3.30", "3.60", "1.25"},
+             Row{Use::subsequent, "5", "1.50", "1.65", "0.75"},
+             Row{Use::subsequent, "9.999999", "1.50", "1.65", "0.75"},
+             Row{Use::subsequent, "10", "1.25", "1.40", "0.50"},
+             Row{Use::exempt, "0", "0", "0", "0"}, // 38 USC 3729(c)
+             Row{Use::exempt, "20", "0", "0", "0"},
          }) {
         CAPTURE(static_cast<int>(row.use), row.down);
         const At at = At().use(row.use).down(row.down);
@@ -216,7 +214,9 @@ TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2), at 5 and 1
         CHECK(fee("2020-01-01") == decimal(row.before));
         CHECK(fee("2023-04-06") == decimal(row.before));
         CHECK(fee("2023-04-07") == decimal(row.since_2023));
-        CHECK(fee("2027-05-14") == decimal(row.since_2023));
+        CHECK(fee("2031-11-28") == decimal(row.since_2023));
+        CHECK(fee("2031-11-29") == decimal(row.since_2031));
+        CHECK(fee("2040-06-01") == decimal(row.since_2031));
     }
 }
 
@@ -225,8 +225,9 @@ TEST_CASE("VA: all of the value, 4 % concessions, no annual fee and no limit") {
     CHECK(value("va", Rule::maximum_ltv, At()) == decimal("100"));
     CHECK(value("va", Rule::contribution_cap, At()) == decimal("4"));
     CHECK(program("va").annual == AnnualMethod::none);
-    CHECK(program("va").in_force(Rule::loan_limit, as_of, closing) == nullptr);
-    CHECK(program("va").in_force(Rule::annual_fee, as_of, closing) == nullptr);
+    for (const Rule none : {Rule::loan_limit, Rule::annual_fee}) {
+        CHECK(program("va").rules[static_cast<std::size_t>(none)].empty());
+    }
 }
 
 TEST_CASE("USDA: 1 % up front, 0.35 % a year for the term, all of the value") {
@@ -243,90 +244,26 @@ TEST_CASE("USDA: 1 % up front, 0.35 % a year for the term, all of the value") {
 }
 
 TEST_CASE("Conventional: 97 % of a primary home from 620, Fannie Mae Eligibility Matrix of 2021") {
-    using Who = Occupancy;
     // The minimum of 620: B3-5.1-01; since 16 November 2025 common practice, no source.
     for (const char* day : {"2021-05-26", "2025-11-15", "2025-11-16", "2026-11-24"}) {
         CAPTURE(day);
-        const auto most = [&](const char* score, Who who) {
-            return value("conventional", Rule::maximum_ltv, At().score(score).occupancy(who),
-                         date(day));
+        const auto most = [&](const char* score) {
+            return value("conventional", Rule::maximum_ltv, At().score(score), date(day));
         };
-        CHECK(most("620", Who::primary) == decimal("97"));
-        CHECK_FALSE(most("619", Who::primary).has_value());
-        CHECK_FALSE(most("800", Who::second).has_value());
+        CHECK(most("620") == decimal("97"));
+        CHECK_FALSE(most("619").has_value());
     }
 }
 
 TEST_CASE("Conventional: contributions of interested parties, Fannie Mae B3-4.1-02") {
-    using Who = Occupancy;
     struct Row {
-        Who who;
         const char* ltv;
         const char* percent;
     };
-    for (const Row& row : {
-             Row{Who::primary, "0.01", "9"},
-             Row{Who::primary, "75", "9"},
-             Row{Who::primary, "75.01", "6"},
-             Row{Who::primary, "90", "6"},
-             Row{Who::primary, "90.01", "3"},
-             Row{Who::primary, "97", "3"},
-             Row{Who::second, "75", "9"},
-             Row{Who::second, "75.01", "6"},
-             Row{Who::second, "90", "6"},
-             Row{Who::second, "90.01", "3"},
-             Row{Who::investment, "50", "2"},
-             Row{Who::investment, "90.01", "2"},
-         }) {
-        CAPTURE(static_cast<int>(row.who), row.ltv);
-        CHECK(value("conventional", Rule::contribution_cap, At().ltv(row.ltv).occupancy(row.who)) ==
+    for (const Row& row : {Row{"0.01", "9"}, Row{"75", "9"}, Row{"75.01", "6"}, Row{"90", "6"},
+                           Row{"90.01", "3"}, Row{"97", "3"}}) {
+        CAPTURE(row.ltv);
+        CHECK(value("conventional", Rule::contribution_cap, At().ltv(row.ltv)) ==
               decimal(row.percent));
-    }
-}
-
-TEST_CASE("Conventional: standard mortgage-insurance coverage, Fannie Mae B7-1-02") {
-    struct Row {
-        const char* ltv;
-        const char* to_20_years;
-        const char* above;
-    };
-    for (const Row& row : {
-             Row{"80", "", ""},
-             Row{"80.01", "6", "12"},
-             Row{"85", "6", "12"},
-             Row{"85.01", "12", "25"},
-             Row{"90", "12", "25"},
-             Row{"90.01", "25", "30"},
-             Row{"95", "25", "30"},
-             Row{"95.01", "35", "35"},
-             Row{"97", "35", "35"},
-             Row{"97.01", "", ""},
-         }) {
-        CAPTURE(row.ltv);
-        const auto coverage = [&](const char* term) {
-            return value("conventional", Rule::mi_coverage, At().ltv(row.ltv).term(term));
-        };
-        CHECK(coverage("180") == percent(row.to_20_years));
-        CHECK(coverage("240") == percent(row.to_20_years));
-        CHECK(coverage("241") == percent(row.above));
-        CHECK(coverage("360") == percent(row.above));
-    }
-}
-
-TEST_CASE("What the coverage leaves the lender exposed to, as printed with the table") {
-    // Fannie Mae's exposure figures (second-hand): 97 % with 35 % coverage leaves 63.05, and so on.
-    struct Row {
-        const char* ltv;
-        const char* left; ///< percent of value, to the hundredth
-    };
-    for (const Row& row :
-         {Row{"97", "63.05"}, Row{"95", "66.5"}, Row{"90", "67.5"}, Row{"85", "74.8"}}) {
-        CAPTURE(row.ltv);
-        const auto covered =
-            value("conventional", Rule::mi_coverage, At().ltv(row.ltv).term("360"));
-        REQUIRE(covered.has_value());
-        const Money loan = times(Money::dollars(1000), decimal(row.ltv), Rounding::down);
-        const Money left = loan - percent_of(loan, Percent(*covered), Rounding::down);
-        CHECK(left == times(Money::dollars(1000), decimal(row.left), Rounding::down));
     }
 }

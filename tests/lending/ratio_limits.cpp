@@ -1,6 +1,8 @@
 // The limits on ratios: read, dated, taken over, refused; and the shipped ones as published.
 #include <shown.hpp>
 
+#include <quoin/lending/editions.hpp>
+
 #include <quoin/answers/desk.hpp>
 
 #include "support/files.hpp"
@@ -15,7 +17,8 @@ Percent percent(const char* text) { return Percent(decimal(text)); }
 
 const RatioLimits* shipped(const char* id, const char* day) {
     const auto& programs = six_programs().desk.lending.programs;
-    return in_force_on(quoin::at(programs, index_of(programs, id)).ratios, date(day));
+    const auto& list = quoin::at(programs, index_of(programs, id)).ratios;
+    return edition_on(list, {date(day), date(day)}).rule();
 }
 
 /// The problems of a program whose ratios are these.

@@ -180,11 +180,10 @@ TEST_CASE("A case without a row is named: the first value that has none") {
                  "no row for score 620, ltv 90.000000001"},
              Row{R"("use")", R"({"use": "first", "value": "1"}, {"use": "exempt", "value": "0"})",
                  R"("use": "any")", "no row for use subsequent"},
-             Row{R"("occupancy", "ltv")",
-                 R"({"occupancy": "primary", "value": "1"}, {"occupancy": "second", "value": "2"},
-                    {"occupancy": "investment", "ltv": "<= 80", "value": "3"})",
-                 R"("occupancy": "any", "ltv": "> 0, <= 85")",
-                 "no row for occupancy investment, ltv 80.000000001"},
+             Row{R"("use", "ltv")",
+                 R"({"use": "first", "value": "1"}, {"use": "subsequent", "value": "2"},
+                    {"use": "exempt", "ltv": "<= 80", "value": "3"})",
+                 R"("use": "any", "ltv": "> 0, <= 85")", "no row for use exempt, ltv 80.000000001"},
          }) {
         const Read read = rows(row.dimensions, row.table, R"(, "covers": {)" + row.covers + "}");
         INFO(row.table << "\n" << listing(read.findings));

@@ -34,14 +34,16 @@ TEST_CASE("A rule is the table in force on its own date") {
     CHECK(fee()->until == date("2023-04-07"));
     home.closing = date("2023-04-07");
     CHECK(fee()->effective == date("2023-04-07"));
+    home.closing = date("2031-11-29"); // the code's own last row
+    CHECK(fee()->effective == date("2031-11-29"));
     home.closing = date("2019-12-31");
     CHECK(fee() == nullptr);
+    CHECK(home.rules().edition(Rule::upfront_fee).state() == Edition<BandTable>::State::not_yet);
     // A limit looks at the day of the quote.
     Purchase fha("fha");
     fha.as_of = date("2025-12-31");
     fha.closing = date("2026-06-30");
     CHECK(fha.rules().rule(Rule::loan_limit)->until == date("2026-01-01"));
-    CHECK(fha.rules().rule(Rule::mi_coverage) == nullptr);
 }
 
 TEST_CASE("The ladder, the adjustments and the insurance factors are the program's of that day") {
@@ -57,12 +59,13 @@ TEST_CASE("The ladder, the adjustments and the insurance factors are the program
     CHECK(rules.ladder->program == "conventional");
     home.scenario.lock_days = 61;
     CHECK(home.rules().ladder == nullptr);
-    REQUIRE(rules.mi_factors != nullptr);
+    REQUIRE(rules.mi_factors.rule() != nullptr);
     home.sheet.mortgage_insurance.front().effective = date("2026-11-25");
-    CHECK(home.rules().mi_factors == nullptr);
+    CHECK(home.rules().mi_factors.rule() == nullptr);
+    CHECK_FALSE(home.rules().mi_factors.is_known());
     home.sheet.mortgage_insurance.push_back(of_value("0.5"));
-    REQUIRE(home.rules().mi_factors != nullptr);
-    CHECK(home.rules().mi_factors->value(0) == decimal("0.5"));
+    REQUIRE(home.rules().mi_factors.rule() != nullptr);
+    CHECK(home.rules().mi_factors.rule()->value(0) == decimal("0.5"));
 }
 
 TEST_CASE("First payment, days of the year and costs come along") {

@@ -2,6 +2,8 @@
 // it, as the shipped programs hold them.
 #include <shown.hpp>
 
+#include <quoin/lending/editions.hpp>
+
 #include <algorithm>
 
 #include "support/files.hpp"
@@ -17,11 +19,12 @@ const LoanProgram& program(const char* id) {
 }
 
 const RatioLimits& ratios(const char* id, const char* as_of = "2026-11-24") {
-    return *in_force_on(program(id).ratios, date(as_of));
+    return *edition_on(program(id).ratios, {date(as_of), date(as_of)}).rule();
 }
 
 const ResidualIncome& residual() {
-    return *in_force_on(program("va").residual_income, date("2026-11-24"));
+    return *edition_on(program("va").residual_income, {date("2026-11-24"), date("2027-05-14")})
+                .rule();
 }
 
 /// A row of the regulation's tables: a family, and dollars by region.

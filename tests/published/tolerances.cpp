@@ -233,29 +233,6 @@ TEST_CASE("Conventional contributions: 9, 6 and 3 %, both sides of 75.00 and 90.
     }
 }
 
-TEST_CASE("Conventional contributions by occupancy: a second home as a primary one, 2 % to let") {
-    // Homes to live in are what a scenario asks for; the rule is read from the program itself.
-    const LoanProgram program = Purchase("conventional").program;
-    const BandTable* table =
-        program.in_force(Rule::contribution_cap, date("2026-11-24"), date("2027-05-14"));
-    REQUIRE(table != nullptr);
-    const auto cap = [&](Occupancy occupancy, const char* ltv) {
-        Case where;
-        where.set(Dimension::occupancy, Decimal::whole(static_cast<int>(occupancy)));
-        where.set(Dimension::ltv, decimal(ltv));
-        return table->find(where);
-    };
-    for (const Occupancy lived_in : {Occupancy::primary, Occupancy::second}) {
-        CHECK(cap(lived_in, "75") == decimal("9"));
-        CHECK(cap(lived_in, "75.01") == decimal("6"));
-        CHECK(cap(lived_in, "90") == decimal("6"));
-        CHECK(cap(lived_in, "90.01") == decimal("3"));
-    }
-    for (const char* ltv : {"75", "75.01", "80", "90", "90.01"}) {
-        CHECK(cap(Occupancy::investment, ltv) == decimal("2"));
-    }
-}
-
 TEST_CASE("FHA and USDA contributions: 6 % at any LTV") {
     // HUD 4000.1 II.A (second-hand); HB-1-3555 (from memory).
     for (const CapRow& row : {

@@ -18,6 +18,7 @@ struct OfferedProgram {
     std::string annual_name;  ///< empty: it has no insurance or fee by the month
     ProgramKind kind = ProgramKind::conventional;
     std::vector<Ladder> ladders;
+    ListGaps gaps; ///< lists without an edition in force on the inquiry's days
 };
 
 struct ProgramsAnswer {

@@ -18,7 +18,8 @@ struct Ground {
     std::string rule; ///< "fha annual_fee: ltv > 95, term > 180", "price book 2026-11"
     std::optional<Date> effective;
     std::optional<Date> until;
-    std::string status; ///< published, sample ...; empty where it is reckoned alone
+    bool beyond_end = false; ///< the last edition, used on: a later one is not in the data
+    std::string status;      ///< published, sample ...; empty where it is reckoned alone
     std::string source;
 };
 

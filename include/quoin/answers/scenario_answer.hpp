@@ -32,6 +32,7 @@ struct ScenarioTerms {
     Money extra_principal; ///< each month, by choice: totals and insurance follow it, the APR does
                            ///< not
     std::optional<AdjustableAnswer> adjustable; ///< nothing where the rate is fixed
+    std::vector<ListGap> continued;             ///< lists whose last edition is used beyond its end
 };
 
 /// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).

@@ -96,6 +96,7 @@ struct ShiftScenario {
     std::vector<ShiftRow> rows;   ///< from the lowest rate up
     std::vector<ShiftLock> locks; ///< empty where the rate is quoted elsewhere
     std::optional<ShiftRatios> ratios;
+    std::vector<ListGap> ratios_unknown; ///< why there are none, where it is that
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
 };

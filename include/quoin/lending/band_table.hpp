@@ -35,16 +35,13 @@ enum class Dimension {
     dwelling_value, ///< dollars
     use,            ///< named: first, subsequent, exempt
     area,           ///< named: baseline, ceiling
-    occupancy,      ///< named: primary, second, investment
 };
-inline constexpr std::size_t dimension_count = 11;
+inline constexpr std::size_t dimension_count = 10;
 
 /// Use of a VA entitlement, in the order of the names of Dimension::use.
 enum class EntitlementUse { first, subsequent, exempt };
 /// Loan-limit area, in the order of the names of Dimension::area.
 enum class LimitArea { baseline, ceiling };
-/// Occupancy, in the order of the names of Dimension::occupancy.
-enum class Occupancy { primary, second, investment };
 
 [[nodiscard]] std::string_view name_of(Dimension dimension);
 

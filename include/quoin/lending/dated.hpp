@@ -4,7 +4,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include <quoin/exact/date.hpp>
 #include <quoin/text/reader.hpp>
@@ -15,11 +14,20 @@ namespace quoin {
 enum class Status { published, from_memory, common_practice, sample };
 [[nodiscard]] std::string_view name_of(Status status);
 
+/// What follows an edition after its end, where no later one has begun.
+enum class After {
+    unknown,   ///< nobody knows: what depends on it is refused
+    continues, ///< it is used on, and that is told
+    ends,      ///< the rule is no more
+};
+[[nodiscard]] std::string_view name_of(After after);
+
 struct Dated {
     std::string source; ///< the publication, or why there is none
     Status status = Status::sample;
     std::optional<Date> effective; ///< first day; nothing: ever since
     std::optional<Date> until;     ///< first day after; nothing: for good
+    After after = After::unknown;  ///< the end, where there is one
 
     [[nodiscard]] bool in_force(Date day) const {
         return (!effective || *effective <= day) && (!until || day < *until);
@@ -28,16 +36,8 @@ struct Dated {
     [[nodiscard]] bool meets(const Dated& other) const;
 };
 
-/// Reads "status", "source", "effective" and "until"; the days may be missing.
+/// Reads "status", "source", "effective", "until" and "after"; all but the first two may be
+/// missing.
 void read_dated(Reader& item, Dated& rule);
-
-/// The one of a list in force, or nullptr where none is on that day.
-template <class Rule>
-[[nodiscard]] const Rule* in_force_on(const std::vector<Rule>& rules, Date day) {
-    for (const Rule& rule : rules) {
-        if (rule.in_force(day)) return &rule;
-    }
-    return nullptr;
-}
 
 } // namespace quoin

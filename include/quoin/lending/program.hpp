@@ -33,9 +33,8 @@ enum class Rule {
     annual_fee,        ///< percent a year
     annual_fee_months, ///< how long it is paid
     contribution_cap,  ///< interested-party contributions, percent of price or value
-    mi_coverage,       ///< percent of the loan that mortgage insurance must cover
 };
-inline constexpr std::size_t rule_count = 7;
+inline constexpr std::size_t rule_count = 6;
 [[nodiscard]] std::string_view name_of(Rule rule);
 
 enum class UpfrontMethod {
@@ -68,9 +67,6 @@ struct LoanProgram {
     std::array<std::vector<BandTable>, rule_count> rules;
     std::vector<RatioLimits> ratios;             ///< dated; empty: none are known
     std::vector<ResidualIncome> residual_income; ///< dated; empty: no such guide
-
-    /// The table of a rule in force, or nullptr where the program has none on that day.
-    [[nodiscard]] const BandTable* in_force(Rule rule, Date as_of, Date closing) const;
 };
 
 [[nodiscard]] LoanProgram read_program(const Document& document, Findings& findings);

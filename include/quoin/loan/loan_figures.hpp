@@ -25,6 +25,7 @@ namespace quoin {
 
 /// Why a scenario cannot be had for a home, in order of precedence.
 enum class Barred {
+    rule_unknown, ///< gap: a list that the data do not say enough of
     term_not_offered,
     place_not_eligible,
     score_needed,
@@ -42,6 +43,7 @@ struct Refusal {
     Barred why = Barred::term_not_offered;
     Money found;
     Money limit;
+    std::optional<ListGap> gap = {}; ///< where a rule is unknown
 };
 
 /// The parts of a month's figure.
@@ -190,6 +192,9 @@ struct PurchaseFacts {
 
 /// The coordinates at which the tables of a loan are read, once its base loan is known.
 [[nodiscard]] Case loan_case(const ScenarioRules& rules, const LoanFigures& figures);
+
+/// Whether a loan of this LTV is read against a list.
+[[nodiscard]] bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv);
 
 /// Whether a loan's mortgage insurance is paid up at closing.
 [[nodiscard]] bool pays_single_premium(const ScenarioRules& rules, Ltv ltv);

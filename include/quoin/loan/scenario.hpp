@@ -45,7 +45,6 @@ struct Scenario {
     std::optional<int> score;
     bool finance_fee = true; ///< the upfront fee goes into the loan
     EntitlementUse use = EntitlementUse::first;
-    Occupancy occupancy = Occupancy::primary;
     bool end_mi_on_request = false; ///< at 80 % of value instead of the automatic 78 %
     bool single_premium = false;    ///< a lender's mortgage insurance is paid up at closing
     Money extra_principal;          ///< each month

@@ -6,6 +6,7 @@
 #include <array>
 #include <vector>
 
+#include <quoin/lending/editions.hpp>
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
@@ -25,21 +26,27 @@ struct ScenarioRules {
     const Scenario* scenario = nullptr;
     const LoanProgram* program = nullptr;
     const Place* place = nullptr;
-    std::array<const BandTable*, rule_count> rules{}; ///< nullptr where a rule does not apply
-    const Ladder* ladder = nullptr;                   ///< nullptr: the sheet has no such rate
-    std::optional<AdjustableTerms> adjustable;        ///< nothing: fixed, or no margin is quoted
+    ProgramEditions editions;
+    const Ladder* ladder = nullptr;            ///< nullptr: the sheet has no such rate
+    std::optional<AdjustableTerms> adjustable; ///< nothing: fixed, or no margin is quoted
     std::vector<const BandTable*> adjustments;
-    const BandTable* mi_factors = nullptr;
-    const BandTable* single_premium = nullptr; ///< nullptr: the sheet has none
-    ClosingCosts closing_costs;                ///< the lender's and the place's
+    Edition<BandTable> mi_factors;
+    Edition<BandTable> single_premium;
+    ListGaps gaps;              ///< of all these lists and the place's
+    ClosingCosts closing_costs; ///< the lender's and the place's
     Date closing;
     Date first_payment;
     int per_diem_year = 360;
     std::vector<Edge> edges; ///< where a table read for the loan changes rows, as the loan grows
 
-    [[nodiscard]] const BandTable* rule(Rule which) const {
-        return rules[static_cast<std::size_t>(which)];
+    [[nodiscard]] const Edition<BandTable>& edition(Rule which) const {
+        return editions.rules[static_cast<std::size_t>(which)];
     }
+    /// The table to go by; nullptr: there is no such rule, or `gaps` says that it is not known.
+    [[nodiscard]] const BandTable* rule(Rule which) const { return edition(which).rule(); }
+    /// Whether a loan of this scenario is read against a list, whatever its size. Insurance depends
+    /// on LTV, and ratios on the question: they are left out.
+    [[nodiscard]] bool always_reads(RuleList list) const;
 };
 
 [[nodiscard]] ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,

@@ -22,6 +22,16 @@ struct MonthlyPart {
 
 [[nodiscard]] std::string_view name_of(Barred barred); ///< stable name, for JSON
 [[nodiscard]] std::string words(const Refusal& refusal);
+[[nodiscard]] std::string_view name_of(RuleList list);
+/// "the program's loan limit"
+[[nodiscard]] std::string_view words(RuleList list);
+/// "the program's loan limit after 31 December 2026 is not in the data"
+[[nodiscard]] std::string words(const ListGap& gap);
+/// That a program's last edition of a list is used beyond its end, a sentence.
+[[nodiscard]] std::string continued_caution(std::string_view program, const ListGap& gap);
+/// Such a sentence for each list of each program, once.
+void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
+                            std::vector<std::string>& notes);
 
 [[nodiscard]] std::string_view name_of(Lookup lookup); ///< stable name, for JSON
 /// What changed, from which band and value to which.

@@ -280,7 +280,7 @@ class Allotment {
             "contribution_percent",
             std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
             FigureUnit::percent, of_.f.contribution_cap->value(),
-            of_table(table, row,
+            of_table(of_, table, row,
                      of_.rules.program->id + " " + std::string(name_of(Rule::contribution_cap))));
         ledger_.step("contribution_cap", "the most that they may give", FigureUnit::money,
                      down_to_cent(percent_of(figure(by_price ? "contract_price" : "value"),

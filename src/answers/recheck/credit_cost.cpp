@@ -91,10 +91,13 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
                   column_sum(ScheduleColumn::payment, 1, months) + figure("all_insurance") +
                       figure("loan_costs") + figure("prepaid_interest"),
                   of_rule("1026.38(o)(1)"), cost.total_of_payments);
+    // Of the loan: without one there is nothing that it could be a part of.
+    const bool has_loan = of.f.loan > Money{};
     ledger.figure("total_interest_percentage", "total interest percentage", FigureUnit::percent,
-                  rounded((figure("all_interest") + figure("prepaid_interest")) * number(100) /
-                              figure("loan"),
-                          3, Rounding::half_away),
+                  has_loan ? rounded((figure("all_interest") + figure("prepaid_interest")) *
+                                         number(100) / figure("loan"),
+                                     3, Rounding::half_away)
+                           : number(0),
                   of_rule("1026.37(l)(3)", 29), cost.total_interest_percentage.value());
     ledger.figure("paid_in_five_years", "paid in five years",
                   column_sum(ScheduleColumn::payment, 1, five_years) +

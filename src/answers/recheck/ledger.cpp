@@ -2,6 +2,7 @@
 #include "ledger.hpp"
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/exact/index.hpp>
 
 namespace quoin {
 namespace {
@@ -210,12 +211,15 @@ Ground rounded_by(int number) {
     return ground;
 }
 
-Ground of_table(const BandTable& table, int row, const std::string& what) {
+Ground of_table(const RecheckCase& of, const BandTable& table, int row, const std::string& what) {
     Ground ground;
-    const std::string& bands = table.written[static_cast<std::size_t>(row)];
+    const std::string& bands = at(table.written, row);
+    const Inquiry& inquiry = of.sitting.inquiry();
+    const Date day = RuleDays{inquiry.as_of, inquiry.closing}.of(table);
     ground.rule = bands.empty() ? what : what + ": " + bands;
     ground.effective = table.effective;
     ground.until = table.until;
+    ground.beyond_end = table.until && *table.until <= day;
     ground.status = name_of(table.status);
     ground.source = table.source;
     return ground;

@@ -54,7 +54,6 @@ class Ledger {
 
 /// Grounds. `rounded_by` is the number in docs/roundings.md.
 [[nodiscard]] Ground rounded_by(int number);
-[[nodiscard]] Ground of_table(const BandTable& table, int row, const std::string& what);
 [[nodiscard]] Ground from(std::string rule, std::string source, std::optional<Status> status = {});
 
 // The sections, in their order; each enters what the ones before it leave.
@@ -64,6 +63,9 @@ struct RecheckCase {
     const PricedHome& home;
     const LoanFigures& f;
 };
+/// Of a row that a table was read at.
+[[nodiscard]] Ground of_table(const RecheckCase& of, const BandTable& table, int row,
+                              const std::string& what);
 void recheck_home(const RecheckCase& of, Ledger& ledger);
 void recheck_loan(const RecheckCase& of, Ledger& ledger);
 void recheck_month(const RecheckCase& of, Ledger& ledger);

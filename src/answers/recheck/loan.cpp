@@ -53,9 +53,12 @@ void add_base_loan(const RecheckCase& of, Ledger& ledger) {
     }
     ledger.figure("down_payment", "down payment", figure("contract_price") - figure("base_loan"),
                   {}, of.f.cash.down_payment);
-    ledger.figure("ltv", "LTV, as the tables read it", FigureUnit::percent,
-                  rounded(figure("base_loan") * number(100) / figure("value"), 2, Rounding::down),
-                  rounded_by(5), of.f.ltv.value());
+    const bool has_value = of.f.value > Money{};
+    ledger.figure(
+        "ltv", "LTV, as the tables read it", FigureUnit::percent,
+        has_value ? rounded(figure("base_loan") * number(100) / figure("value"), 2, Rounding::down)
+                  : number(0),
+        rounded_by(5), of.f.ltv.value());
 }
 
 void add_limits(const RecheckCase& of, Ledger& ledger) {
@@ -63,7 +66,8 @@ void add_limits(const RecheckCase& of, Ledger& ledger) {
     if (const BandTable* table = of.rules.rule(Rule::maximum_ltv)) {
         const int row = table->row(where).value();
         ledger.given("maximum_ltv", "the most the program lends, of the value", FigureUnit::percent,
-                     table->value(row), of_table(*table, row, rule_name(of, Rule::maximum_ltv)));
+                     table->value(row),
+                     of_table(of, *table, row, rule_name(of, Rule::maximum_ltv)));
         ledger.step("most_lent", "the most the program lends", FigureUnit::money,
                     down_to_cent(percent_of(figure("value"), figure("maximum_ltv"))),
                     rounded_by(6));
@@ -72,16 +76,21 @@ void add_limits(const RecheckCase& of, Ledger& ledger) {
     const auto row = table != nullptr ? table->row(where) : std::nullopt;
     if (!row) return;
     ledger.given("loan_limit", "loan limit of the area", FigureUnit::money, table->value(*row),
-                 of_table(*table, *row, rule_name(of, Rule::loan_limit)));
+                 of_table(of, *table, *row, rule_name(of, Rule::loan_limit)));
+}
+
+/// Of a fee that may be no more: then it is nothing.
+Ground of_fee(const RecheckCase& of, const BandTable* table, int row, const std::string& what) {
+    return table != nullptr ? of_table(of, *table, row, what) : from(what + ": no more", "");
 }
 
 void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
-    const BandTable& table = *of.rules.single_premium;
+    const BandTable* table = of.rules.single_premium.rule();
     ledger.given("upfront_percent", "mortgage insurance in a single premium, of the base loan",
                  FigureUnit::percent, f.upfront_percent.value(),
-                 of_table(table, f.row(Lookup::single_premium),
-                          "rate sheet " + of.sitting.sheet().id + " single premium"));
+                 of_fee(of, table, f.row(Lookup::single_premium),
+                        "rate sheet " + of.sitting.sheet().id + " single premium"));
     ledger.figure("upfront_fee", "mortgage insurance, single premium",
                   to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
                   rounded_by(7), f.upfront_fee);
@@ -99,10 +108,10 @@ void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
         ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
         return;
     }
-    const BandTable& table = *of.rules.rule(Rule::upfront_fee);
-    const int row = f.row(Lookup::upfront_fee);
     ledger.given("upfront_percent", program.upfront_name + ", of the loan", FigureUnit::percent,
-                 f.upfront_percent.value(), of_table(table, row, rule_name(of, Rule::upfront_fee)));
+                 f.upfront_percent.value(),
+                 of_fee(of, of.rules.rule(Rule::upfront_fee), f.row(Lookup::upfront_fee),
+                        rule_name(of, Rule::upfront_fee)));
     const bool financed = of.rules.scenario->finance_fee;
     if (program.upfront == UpfrontMethod::share_of_total_loan && financed) {
         const Formula rest = number(100) - figure("upfront_percent");
@@ -154,7 +163,7 @@ void add_rate(const RecheckCase& of, Ledger& ledger) {
         if (!row) continue;
         parts.push_back("points_adjustment_" + std::to_string(parts.size()));
         ledger.given(parts.back(), "adjustment " + table->name, FigureUnit::percent,
-                     table->value(*row), of_table(*table, *row, sheet + " adjustment"));
+                     table->value(*row), of_table(of, *table, *row, sheet + " adjustment"));
     }
     ledger.figure("points_percent", "points", FigureUnit::percent, sum_of_figures(parts), {},
                   of.f.points.value());

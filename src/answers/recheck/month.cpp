@@ -15,8 +15,10 @@ Ground of_place(const RecheckCase& of, std::string what, int rounding = 0) {
     return ground;
 }
 
-/// The premium of the first year's months, from the average of its balances.
+/// The premium of the first year's months, from the average of its balances; without a loan there
+/// are none.
 Formula average_premium(ScheduleColumn column, int months) {
+    if (months == 0) return number(0);
     const Formula average = column_sum(column, 0, months - 1) / number(months);
     return to_cent(percent_of(average, figure("annual_percent")));
 }
@@ -75,14 +77,15 @@ void add_insurance(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     if (of.rules.program->annual == AnnualMethod::none) return;
     const bool factor = of.rules.program->annual == AnnualMethod::lender_factor;
-    if (factor && f.annual_percent == Percent{}) return; // 80 % of value or less, or paid up
-    const BandTable& table = factor ? *of.rules.mi_factors : *of.rules.rule(Rule::annual_fee);
+    if (f.annual_percent == Percent{}) return; // 80 % of value or less, paid up, or free
+    const BandTable& table =
+        factor ? *of.rules.mi_factors.rule() : *of.rules.rule(Rule::annual_fee);
     const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
     const std::string what =
         factor ? "rate sheet " + of.sitting.sheet().id + " mortgage insurance"
                : of.rules.program->id + " " + std::string(name_of(Rule::annual_fee));
     ledger.given("annual_percent", of.rules.program->annual_name + ", a year", FigureUnit::percent,
-                 f.annual_percent.value(), of_table(table, row, what));
+                 f.annual_percent.value(), of_table(of, table, row, what));
     add_premium(of, ledger);
     if (factor) add_end(of, ledger);
 }
@@ -184,7 +187,7 @@ void add_premiums(const RecheckCase& of, Ledger& ledger) {
     const int row = local.homeowner_row.value();
     ledger.given("homeowner_rate", "homeowner's insurance, a year for each $1,000",
                  FigureUnit::per_thousand, place.homeowner.value(row),
-                 of_table(place.homeowner, row, place.id + " homeowner's insurance"));
+                 of_table(of, place.homeowner, row, place.id + " homeowner's insurance"));
     ledger.figure("homeowner_yearly", "homeowner's insurance, a year",
                   to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
                   of_place(of, "insurance", 20), local.homeowner);

@@ -77,7 +77,11 @@ export function IncomeMoves({scenario}: {scenario: string}) {
                 </p>
             )}
             {open && one && one.refusals.length === 0 && !one.ratios && (
-                <p class="note">Type an income to see it.</p>
+                <p class="note">
+                    {one.ratios_unknown.length > 0
+                        ? `Nothing to hold it to: ${one.ratios_unknown.join('; ')}.`
+                        : 'Type an income to see it.'}
+                </p>
             )}
             {open && one?.ratios && <Incomes ratios={one.ratios} />}
         </details>

@@ -17,7 +17,10 @@ function ground_words(figure: Figure): string {
     if (figure.rounding) words.push(`rounding ${figure.rounding}`);
     if (figure.rule) words.push(figure.rule);
     if (figure.effective) words.push(`from ${date(figure.effective)}`);
-    if (figure.until) words.push(`before ${date(figure.until)}`);
+    if (figure.until) {
+        const beyond = figure.beyond_end ? ', and used on: a later one is not in the data' : '';
+        words.push(`before ${date(figure.until)}${beyond}`);
+    }
     if (figure.status) words.push(figure.status);
     if (figure.source) words.push(figure.source);
     return words.join('; ');

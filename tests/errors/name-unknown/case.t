@@ -8,3 +8,14 @@ $ quoin check book.json
 2>   did you mean "inside"?
 2>   [name-unknown]
 = 1
+
+# A place that is not in the lending data.
+$ quoin check county.json
+2> quoin: county.json:3:67: found no place "venning-conty"
+2>   3 |   "community": {"name": "Two Lots", "builder": "Nobody", "place": "venning-conty"},
+2>     |                                                                   ^^^^^^^^^^^^^^^
+2>   at /community/place
+2>   expected the id of a place that is there
+2>   did you mean "venning-county"?
+2>   [name-unknown]
+= 1
