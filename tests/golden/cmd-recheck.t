@@ -200,15 +200,14 @@ Prepaids and escrow
   property tax and district charges, due 2027-06-30: $618.72
       = (property tax, a year + district charges, a year) × 50 ÷ 100, to the cent
         with property tax, a year $1,237.44; district charges, a year $0.00
-      rounding 20
+      rounding 23
   property tax and district charges, due 2027-12-31: $618.72
       = (property tax, a year + district charges, a year) × 50 ÷ 100, to the cent
         with property tax, a year $1,237.44; district charges, a year $0.00
-      rounding 20
+      rounding 23
   homeowner's insurance, due 2028-01-15: $296.99
       = homeowner's insurance, a year
         with homeowner's insurance, a year $296.99
-      rounding 20
   bills of the first escrow year: $1,534.43
       = property tax and district charges, due 2027-06-30 + property tax and district charges, due
         2027-12-31 + homeowner's insurance, due 2028-01-15
@@ -294,10 +293,10 @@ Credits and the cash to close
 
 What the loan costs
   prepaid finance charge: $874.15
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) − points and
-        upfront fees that interested parties pay + prepaid interest
-        with points (a credit if negative, up to the closing costs) $681.20; points and upfront
-        fees that interested parties pay $0.00; prepaid interest $192.95
+      = the greatest of (points (a credit if negative, up to the closing costs); 0) + prepaid
+        interest − points and upfront fees that interested parties pay
+        with points (a credit if negative, up to the closing costs) $681.20; prepaid interest
+        $192.95; points and upfront fees that interested parties pay $0.00
       12 CFR 1026; published: 1026.4, 1026.18
   amount financed: $67,245.85
       = loan − prepaid finance charge
@@ -313,7 +312,11 @@ What the loan costs
         with interest of all payments $2,234.15; mortgage insurance of all payments $0.00; prepaid
         finance charge $874.15
       12 CFR 1026; published: 1026.4, 1026.18(d)
-  loan costs of the buyer: $1,581.20
+  total interest percentage: 3.563 %
+      = (interest of all payments + prepaid interest) × 100 ÷ loan, to 3 decimals
+        with interest of all payments $2,234.15; prepaid interest $192.95; loan $68,120.00
+      rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
+  loan costs, points and fees that a seller pays among them: $1,581.20
       = the greatest of (points (a credit if negative, up to the closing costs); 0) + Title and
         recording (services shopped for)
         with points (a credit if negative, up to the closing costs) $681.20; Title and recording
@@ -321,20 +324,19 @@ What the loan costs
       12 CFR 1026; published: 1026.37(f)(1)-(3)
   total of payments: $72,128.30
       = (principal and interest of months 1 to 12) + mortgage insurance of all payments + loan
-        costs of the buyer + prepaid interest
-        with mortgage insurance of all payments $0.00; loan costs of the buyer $1,581.20; prepaid
-        interest $192.95
-      12 CFR 1026; published: 1026.38(o)(1)
-  total interest percentage: 3.563 %
-      = (interest of all payments + prepaid interest) × 100 ÷ loan, to 3 decimals
-        with interest of all payments $2,234.15; prepaid interest $192.95; loan $68,120.00
-      rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
-  paid in five years: $72,128.30
+        costs, points and fees that a seller pays among them − points and upfront fees that
+        interested parties pay + prepaid interest
+        with mortgage insurance of all payments $0.00; loan costs, points and fees that a seller
+        pays among them $1,581.20; points and upfront fees that interested parties pay $0.00;
+        prepaid interest $192.95
+      12 CFR 1026; published: 1026.38(o)(1), comment 38(o)(1)-1
+  in five years, as disclosed: $72,128.30
       = (principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan
-        costs of the buyer + prepaid interest
-        with loan costs of the buyer $1,581.20; prepaid interest $192.95
+        costs, points and fees that a seller pays among them + prepaid interest
+        with loan costs, points and fees that a seller pays among them $1,581.20; prepaid interest
+        $192.95
       12 CFR 1026; published: 1026.37(l)(1)
-  principal paid in five years: $68,120.00
+  principal paid in five years, as disclosed: $68,120.00
       = (principal of months 1 to 60)
       12 CFR 1026; published: 1026.37(l)(1)
   whole months to the first payment: 1
@@ -482,8 +484,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "finance_charge": "499405.97",
       "total_of_payments": "889919.47",
       "total_interest_percentage": "116.038",
-      "paid_in_five_years": "160654.94",
-      "principal_in_five_years": "26987.74",
+      "disclosed_in_five_years": "160654.94",
+      "disclosed_principal_in_five_years": "26987.74",
+      "buyers_buydown": "0.00",
+      "payment_levels": [],
       "first_period": {
         "months": 1,
         "odd_days": 12
@@ -2446,7 +2450,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
         },
         {
           "id": "prepaid_tax_1",
-          "name": "property tax and district charges, due 2027-05-31",
+          "name": "property tax and district charges on the land alone, due 2027-05-31",
           "unit": "dollars",
           "value": "661.21",
           "shown": "$661.21",
@@ -2455,7 +2459,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "land_levies",
             "land_districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
@@ -2469,7 +2473,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "1753.41",
           "shown": "$1,753.41",
-          "formula": "insurance prepaid + property tax and district charges, due 2027-05-31",
+          "formula": "insurance prepaid + property tax and district charges on the land alone, due 2027-05-31",
           "inputs": [
             "prepaid_insurance",
             "prepaid_tax_1"
@@ -2493,7 +2497,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "levies",
             "districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
@@ -2511,7 +2515,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "inputs": [
             "homeowner_yearly"
           ],
-          "rounding": 20,
+          "rounding": null,
           "rule": null,
           "effective": null,
           "until": null,
@@ -2530,7 +2534,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "levies",
             "districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
@@ -2885,15 +2889,15 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "8760.92",
           "shown": "$8,760.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points and upfront fees that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) − points and upfront fees that interested parties pay",
           "inputs": [
             "points",
-            "sellers_points",
+            "upfront_fee",
             "prepaid_interest",
             "cost_1",
             "cost_2",
             "cost_5",
-            "upfront_fee"
+            "sellers_points"
           ],
           "rounding": null,
           "rule": "12 CFR 1026",
@@ -2975,53 +2979,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "loan_costs",
-          "name": "loan costs of the buyer",
-          "unit": "dollars",
-          "value": "9941.30",
-          "shown": "$9,941.30",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Upfront mortgage insurance premium",
-          "inputs": [
-            "points",
-            "cost_1",
-            "cost_2",
-            "cost_3",
-            "cost_4",
-            "cost_5",
-            "cost_6",
-            "cost_7",
-            "cost_8",
-            "upfront_fee"
-          ],
-          "rounding": null,
-          "rule": "12 CFR 1026",
-          "effective": null,
-          "until": null,
-          "status": "published",
-          "source": "1026.37(f)(1)-(3)",
-          "agrees": true
-        },
-        {
-          "id": "total_of_payments",
-          "name": "total of payments",
-          "unit": "dollars",
-          "value": "889919.47",
-          "shown": "$889,919.47",
-          "formula": "(principal and interest of months 1 to 360) + mortgage insurance of all payments + loan costs of the buyer + prepaid interest",
-          "inputs": [
-            "all_insurance",
-            "loan_costs",
-            "prepaid_interest"
-          ],
-          "rounding": null,
-          "rule": "12 CFR 1026",
-          "effective": null,
-          "until": null,
-          "status": "published",
-          "source": "1026.38(o)(1)",
-          "agrees": true
-        },
-        {
           "id": "total_interest_percentage",
           "name": "total interest percentage",
           "unit": "percent",
@@ -3042,12 +2999,60 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "paid_in_five_years",
-          "name": "paid in five years",
+          "id": "loan_costs",
+          "name": "loan costs, points and fees that a seller pays among them",
+          "unit": "dollars",
+          "value": "9941.30",
+          "shown": "$9,941.30",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for)",
+          "inputs": [
+            "points",
+            "upfront_fee",
+            "cost_1",
+            "cost_2",
+            "cost_3",
+            "cost_4",
+            "cost_5",
+            "cost_6",
+            "cost_7",
+            "cost_8"
+          ],
+          "rounding": null,
+          "rule": "12 CFR 1026",
+          "effective": null,
+          "until": null,
+          "status": "published",
+          "source": "1026.37(f)(1)-(3)",
+          "agrees": true
+        },
+        {
+          "id": "total_of_payments",
+          "name": "total of payments",
+          "unit": "dollars",
+          "value": "889919.47",
+          "shown": "$889,919.47",
+          "formula": "(principal and interest of months 1 to 360) + mortgage insurance of all payments + loan costs, points and fees that a seller pays among them − points and upfront fees that interested parties pay + prepaid interest",
+          "inputs": [
+            "all_insurance",
+            "loan_costs",
+            "sellers_points",
+            "prepaid_interest"
+          ],
+          "rounding": null,
+          "rule": "12 CFR 1026",
+          "effective": null,
+          "until": null,
+          "status": "published",
+          "source": "1026.38(o)(1), comment 38(o)(1)-1",
+          "agrees": true
+        },
+        {
+          "id": "disclosed_in_five_years",
+          "name": "in five years, as disclosed",
           "unit": "dollars",
           "value": "160654.94",
           "shown": "$160,654.94",
-          "formula": "(principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan costs of the buyer + prepaid interest",
+          "formula": "(principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan costs, points and fees that a seller pays among them + prepaid interest",
           "inputs": [
             "loan_costs",
             "prepaid_interest"
@@ -3061,8 +3066,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "agrees": true
         },
         {
-          "id": "principal_in_five_years",
-          "name": "principal paid in five years",
+          "id": "disclosed_principal_in_five_years",
+          "name": "principal paid in five years, as disclosed",
           "unit": "dollars",
           "value": "26987.74",
           "shown": "$26,987.74",
