@@ -62,6 +62,7 @@
 #include <quoin/answers/sitting.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/adjustable_answer.hpp>
+#include <quoin/answers/cost_of_credit.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/afford.hpp>

@@ -93,8 +93,9 @@ AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pic
         chosen ? without_option(book, selection, pick.option) : with_pick(book, selection, pick);
     if (!change.blocked.empty() || !offered_at_level(book, pick, selection.plan)) {
         item.standing = Standing::barred;
-        item.why_not = change.blocked.empty() ? "not offered on this plan"
-                                              : described(book, change.blocked.front());
+        item.why_not = change.blocked.empty()
+                           ? "not offered on this plan"
+                           : described(book, change.blocked.front(), Naming::names);
         return item;
     }
     item.standing = chosen ? Standing::chosen : Standing::offered;

@@ -99,8 +99,9 @@ Formula rows_over(ScheduleColumn column, int from, Formula threshold) {
     return of_column(Kind::rows_over, column, from, from, {std::move(threshold)});
 }
 
-Formula worth_at(Formula apr, Formula months, Formula odd_days) {
-    return of(Kind::worth, {std::move(apr), std::move(months), std::move(odd_days)});
+Formula worth_at(ScheduleColumn off, Formula apr, Formula months, Formula odd_days) {
+    return of_column(Kind::worth, off, 0, 0,
+                     {std::move(apr), std::move(months), std::move(odd_days)});
 }
 
 Formula operator+(Formula a, Formula b) { return of(Kind::sum, {std::move(a), std::move(b)}); }

@@ -136,7 +136,8 @@ LaterItem later_item(const Sitting& sitting, const Pick& pick, const LaterFacts&
     const Selection without =
         present ? without_option(book, chosen, pick.option).selection : chosen;
     const Change change = with_pick(book, without, pick);
-    if (!change.blocked.empty()) item.why_not = described(book, change.blocked.front());
+    if (!change.blocked.empty())
+        item.why_not = described(book, change.blocked.front(), Naming::names);
     const PricedHome bare = price_home(book, without);
     const PricedHome with = price_home(book, change.blocked.empty() ? change.selection : without);
     item.price = with.contract_price - bare.contract_price;

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <quoin/answers/heading.hpp>
-#include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/prepaids.hpp>
 
 #include "single_premium_name.hpp"
@@ -82,42 +81,6 @@ Ltv shown_ltv(Money base_loan, Money value) {
     const std::int64_t hundredths =
         multiply_divide(base_loan.count(), 10'000, value.count(), Rounding::half_away);
     return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
-}
-
-std::vector<Money> loan_payments(const LoanFigures& f) {
-    std::vector<Money> payments = f.schedule.payments();
-    for (std::size_t i = 0; i < payments.size(); ++i) {
-        payments[i] += f.insurance.in_month(static_cast<int>(i) + 1);
-    }
-    return payments;
-}
-
-CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
-    constexpr int five_years = 60;
-    const Money loan_costs = rules.closing_costs.loan_costs(f.loan, f.price) +
-                             std::max(f.cash.points, Money{}) + f.upfront_fee;
-    const Money insurance = f.insurance.paid_through(f.schedule.months());
-    CostOfCredit cost;
-    cost.prepaid_finance_charge =
-        std::max(f.cash.points, Money{}) - f.credits.sellers_points + f.upfront_fee +
-        rules.closing_costs.finance_charges(f.loan, f.price) + f.prepaid_interest.total();
-    cost.amount_financed = f.loan - cost.prepaid_finance_charge;
-    cost.finance_charge = f.schedule.total_interest() + insurance + cost.prepaid_finance_charge;
-    cost.total_of_payments =
-        f.schedule.total_paid() + insurance + loan_costs + f.prepaid_interest.total();
-    cost.paid_in_five_years = f.schedule.paid_through(five_years) +
-                              f.insurance.paid_through(five_years) + loan_costs +
-                              f.prepaid_interest.total();
-    cost.principal_in_five_years = f.loan - f.schedule.balance(five_years);
-    const Money interest = f.schedule.total_interest() + f.prepaid_interest.total();
-    if (f.loan > Money{}) {
-        cost.total_interest_percentage = Percent(Decimal::billionths(multiply_divide(
-            multiply_divide(interest.count(), 100'000, f.loan.count(), Rounding::half_away),
-            Decimal::one, 1000, Rounding::down)));
-    }
-    cost.first_period = first_period(rules.closing, rules.first_payment);
-    cost.apr = annual_percentage_rate(cost.amount_financed, loan_payments(f), cost.first_period);
-    return cost;
 }
 
 ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,

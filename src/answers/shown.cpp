@@ -31,7 +31,7 @@ bool at_least(const Option& option, const Pick& yours, const Pick& shown, int pl
 /// Barriers of the place and the plan; a cutoff does not matter for what is chosen already.
 std::string reason_against(const Sitting& sitting, int option) {
     const auto found = barriers(sitting.book(), sitting.inquiry().selection, option);
-    return found.empty() ? std::string{} : described(sitting.book(), found.front());
+    return found.empty() ? std::string{} : described(sitting.book(), found.front(), Naming::names);
 }
 
 void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <utility>
 
 #include <quoin/exact/broken.hpp>
 
@@ -131,15 +130,15 @@ ItemisedEscrow itemise(const EscrowAccount& account, std::span<const EscrowBill>
     return itemised;
 }
 
-EscrowYearEnd escrow_year_end(const EscrowAccount& account, std::span<const EscrowBill> paid,
+EscrowYear EscrowYearEnd::following() const {
+    return {next.first_payment, balance - refund, payment(), next.cushion_months};
+}
+
+EscrowYearEnd escrow_year_end(const EscrowYear& of, std::span<const EscrowBill> paid,
                               std::span<const EscrowBill> next) {
     EscrowYearEnd end;
-    end.balance =
-        escrow_trial_balance(paid, account.first_payment, account.initial_deposit, account.deposit)
-            .back()
-            .balance;
-    end.next = analyse_escrow(next, plus_months(account.first_payment, Months(year)),
-                              account.cushion_months);
+    end.balance = escrow_trial_balance(paid, of.first_payment, of.start, of.payment).back().balance;
+    end.next = analyse_escrow(next, plus_months(of.first_payment, Months(year)), of.cushion_months);
     const Money over = end.balance - end.next.initial_deposit;
     if (over < Money{}) {
         end.shortage = -over;
@@ -153,16 +152,22 @@ EscrowYearEnd escrow_year_end(const EscrowAccount& account, std::span<const Escr
     return end;
 }
 
-NewHomeEscrow new_home_escrow(std::span<const EscrowBill> first, std::span<const EscrowBill> second,
-                              Date first_payment, int cushion_months) {
-    std::vector<EscrowBill> estimate(second.begin(), second.end());
-    for (EscrowBill& bill : estimate) bill.due = plus_months(bill.due, Months(-year));
-    const auto outlook = [&](std::span<const EscrowBill> set_from) {
-        EscrowAccount account = analyse_escrow(set_from, first_payment, cushion_months);
-        EscrowYearEnd end = escrow_year_end(account, first, second);
-        return EscrowOutlook{std::move(account), std::move(end)};
-    };
-    return {outlook(estimate), outlook(first)};
+Money EscrowOutlook::change(std::size_t after) const {
+    const Money before = after == 0 ? first.deposit : ends.at(after - 1).payment();
+    return ends.at(after).payment() - before;
+}
+
+EscrowOutlook escrow_outlook(std::span<const EscrowBill> set_from,
+                             const std::vector<std::vector<EscrowBill>>& years, Date first_payment,
+                             int cushion_months) {
+    EscrowOutlook outlook{analyse_escrow(set_from, first_payment, cushion_months), {}};
+    EscrowYear now{first_payment, outlook.first.initial_deposit, outlook.first.deposit,
+                   cushion_months};
+    for (std::size_t i = 1; i < years.size(); ++i) {
+        outlook.ends.push_back(escrow_year_end(now, years[i - 1], years[i]));
+        now = outlook.ends.back().following();
+    }
+    return outlook;
 }
 
 } // namespace quoin

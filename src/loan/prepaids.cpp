@@ -6,12 +6,9 @@
 namespace quoin {
 namespace {
 
-/// What a year's tax comes to on a bill's day: on land alone in the first months of ownership.
-Money yearly_tax(const LocalCosts& costs, Date closing, Date due, bool settled) {
-    const bool on_land =
-        costs.land_only && !settled && due < plus_months(closing, Months(costs.land_only_months));
-    const PropertyTax& tax = on_land ? *costs.land_only : costs.settled;
-    return tax.levies + tax.districts;
+/// Whether a bill is on the land alone: in the first months of ownership.
+bool is_on_land(const LocalCosts& costs, Date closing, Date due) {
+    return costs.land_only && due < plus_months(closing, Months(costs.land_only_months));
 }
 
 /// Tax bills by their days, each its share of the year, half away to the cent.
@@ -21,9 +18,11 @@ void add_tax(const Place& place, const LocalCosts& costs, Date closing, Date fro
         for (const TaxDue& day : place.tax_due) {
             const auto due = Date::of(year, day.month, day.day);
             if (!due || *due < from || *due >= to) continue;
-            const Money whole = yearly_tax(costs, closing, *due, settled);
+            const bool on_land = !settled && is_on_land(costs, closing, *due);
+            const PropertyTax& tax = on_land ? *costs.land_only : costs.settled;
             bills.push_back({HousingBill::Kind::property_tax, *due,
-                             percent_of(whole, day.share, Rounding::half_away)});
+                             percent_of(tax.levies + tax.districts, day.share, Rounding::half_away),
+                             day.share, on_land});
         }
     }
 }

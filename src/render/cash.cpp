@@ -63,23 +63,41 @@ std::string prepaids_text(const CashAnswer& answer) {
     return "\nPrepaid at closing\n" + table.text();
 }
 
-std::string outlook_text(const NewHomeEscrow& outlook, const ScenarioAnswer& scenario) {
-    const EscrowOutlook& first_bills = outlook.from_first_bills;
-    const EscrowYearEnd& end = outlook.from_settled.end;
-    std::string out = fmt::format(
-        "If the lender sets it from the land-only bills instead, it is {} a month in the first "
-        "year, "
-        "and then {} more: the first analysis finds {} short and spreads it over twelve months.",
-        dollars(first_bills.first.deposit), dollars(first_bills.change()),
-        dollars(first_bills.end.shortage));
-    if (!end.refund.is_zero()) {
-        out +=
-            fmt::format(" Set from the settled tax, the account is {} over after a year, which is "
-                        "paid back.",
-                        dollars(end.refund));
+/// "short $1,350.00, spread over twelve months: $112.50 more a month".
+std::string found_words(const EscrowYearEnd& end, Money change) {
+    std::string words;
+    if (!end.shortage.is_zero()) {
+        words = dollars(end.shortage) + " short and spreads it over twelve months";
+    } else if (!end.refund.is_zero()) {
+        words = dollars(end.refund) + " over, which is paid back";
+    } else {
+        words = "nothing missing";
     }
-    static_cast<void>(scenario);
-    return paragraph(out, page_width, "  ", "  ");
+    if (change.is_zero()) return words;
+    return words + (change > Money{} ? fmt::format("; {} more a month", dollars(change))
+                                     : fmt::format("; {} less a month", dollars(-change)));
+}
+
+std::string ends_text(const EscrowOutlook& outlook) {
+    constexpr const char* ordinals[] = {"first", "second", "third", "fourth"};
+    std::string out;
+    for (std::size_t year = 0; year < outlook.ends.size() && year < std::size(ordinals); ++year) {
+        out += fmt::format(" The analysis after the {} year finds {}.", ordinals[year],
+                           found_words(outlook.ends[year], outlook.change(year)));
+    }
+    return out;
+}
+
+std::string outlook_text(const NewHomeEscrow& outlook) {
+    std::string out = paragraph("It is set from the settled tax." + ends_text(outlook.from_settled),
+                                page_width, "  ", "  ");
+    const EscrowAccount& land = outlook.from_first_bills.first;
+    if (land.deposit == outlook.from_settled.first.deposit) return out;
+    return out + paragraph(fmt::format("If the lender sets it from the land-only bills instead, it "
+                                       "is {} a month in the first year.",
+                                       dollars(land.deposit)) +
+                               ends_text(outlook.from_first_bills),
+                           page_width, "  ", "  ");
 }
 
 std::string escrow_text(const CashAnswer& answer) {
@@ -100,7 +118,7 @@ std::string escrow_text(const CashAnswer& answer) {
     for (const EscrowBill& bill : answer.escrow->bills) {
         out += fmt::format("  {} due {}: {}\n", bill.item, bill.due.text(), dollars(bill.amount));
     }
-    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook, answer.scenario);
+    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook);
     return out;
 }
 
@@ -137,8 +155,10 @@ std::string credits_text(const CashAnswer& answer) {
 std::string buydown_text(const CashAnswer& answer) {
     const auto& buydown = answer.scenario.buydown;
     if (!buydown) return {};
-    std::string out = fmt::format("\nTemporary buydown: {} put up at closing\n",
-                                  dollars(buydown->total_subsidy()));
+    const Money own = answer.scenario.cost_of_credit.buydown.put_up;
+    std::string out =
+        fmt::format("\nTemporary buydown: {} put up at closing, {} of it by the buyer\n",
+                    dollars(buydown->total_subsidy()), dollars(own));
     int year = 0;
     for (const BuydownYear& bought : buydown->years) {
         out += fmt::format("  year {}: as at {}, {} principal and interest ({} a month from the "
@@ -191,14 +211,23 @@ std::string credit_cost_text(const ScenarioAnswer& scenario) {
     const CostOfCredit& cost = scenario.cost_of_credit;
     Table table = two_columns();
     table.row({"prepaid finance charge", "", dollars(cost.prepaid_finance_charge)});
+    if (!cost.buydown.put_up.is_zero()) {
+        table.row({"  of it, the buyer's part of the buydown", "", dollars(cost.buydown.put_up)});
+    }
     table.row({"amount financed", "", dollars(cost.amount_financed)});
     table.row({"finance charge", "", dollars(cost.finance_charge)});
     table.row({"total of payments", "", dollars(cost.total_of_payments)});
-    table.row({"in five years: paid on the loan", "", dollars(cost.paid_in_five_years)});
-    table.row({"in five years: principal paid off", "", dollars(cost.principal_in_five_years)});
-    table.row({"APR", "", cost.apr ? percent_text(cost.apr->percent(), 3) : "none"});
+    table.row({"in five years: loan and its costs, as disclosed", "",
+               dollars(cost.disclosed_in_five_years)});
     table.row(
-        {"total interest percentage", "", percent_text(cost.total_interest_percentage.value(), 3)});
+        {"in five years: principal paid off", "", dollars(cost.disclosed_principal_in_five_years)});
+    for (const PaymentLevel& level : cost.levels) {
+        table.row({fmt::format("payments {} to {}, as disclosed", level.from, level.to), "",
+                   dollars(level.payment)});
+    }
+    table.row({"APR", "", cost.apr ? disclosed_text(cost.apr->percent()) : "none"});
+    table.row(
+        {"total interest percentage", "", disclosed_text(cost.total_interest_percentage.value())});
     return "\nWhat the loan costs\n" + table.text();
 }
 

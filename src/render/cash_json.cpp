@@ -32,12 +32,18 @@ Json prepaids_json(const CashAnswer& answer) {
 }
 
 Json outlook_json(const EscrowOutlook& outlook) {
-    return {{"deposit", outlook.first.deposit.text()},
-            {"initial_deposit", outlook.first.initial_deposit.text()},
-            {"shortage", outlook.end.shortage.text()},
-            {"refund", outlook.end.refund.text()},
-            {"next_deposit", outlook.end.payment().text()},
-            {"change", outlook.change().text()}};
+    Json json = {{"deposit", outlook.first.deposit.text()},
+                 {"initial_deposit", outlook.first.initial_deposit.text()}};
+    json["year_ends"] = Json::array();
+    for (std::size_t year = 0; year < outlook.ends.size(); ++year) {
+        const EscrowYearEnd& end = outlook.ends[year];
+        json["year_ends"].push_back({{"balance", end.balance.text()},
+                                     {"shortage", end.shortage.text()},
+                                     {"refund", end.refund.text()},
+                                     {"next_deposit", end.payment().text()},
+                                     {"change", outlook.change(year).text()}});
+    }
+    return json;
 }
 
 Json escrow_json(const CashAnswer& answer) {

@@ -17,7 +17,7 @@ constexpr std::size_t page_width = 98;
 
 std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
 std::string apr_text(const CreditMix& mix) {
-    return mix.apr ? percent_text(mix.apr->percent(), 3) : std::string("none");
+    return mix.apr ? disclosed_text(mix.apr->percent()) : std::string("none");
 }
 
 std::string cap_text(const CreditScenario& s) {

@@ -18,7 +18,7 @@ Json mix_json(const CreditMix& mix, const CreditScenario& s) {
     Json json = {{"off_price", mix.off_price.text()},
                  {"rate", mix.rate.text()},
                  {"points", mix.points.value().text()},
-                 {"apr", mix.apr ? Json(fixed(mix.apr->percent(), 3)) : Json(nullptr)},
+                 {"apr", apr_json(mix.apr)},
                  {"buydown", buydown_name(mix.buydown)},
                  {"paid_in_cash", paid_in_cash(mix, s)},
                  {"pays",

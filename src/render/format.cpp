@@ -47,6 +47,12 @@ std::string fixed(Decimal number, int places) {
 
 std::string percent_text(Decimal percent, int places) { return fixed(percent, places) + " %"; }
 
+std::string disclosed(Decimal percent) {
+    return Decimal::parse(fixed(percent, 3)).value_or(percent).text();
+}
+
+std::string disclosed_text(Decimal percent) { return disclosed(percent) + " %"; }
+
 std::string long_date(Date date) {
     constexpr std::array<const char*, 12> months = {
         "January", "February", "March",     "April",   "May",      "June",

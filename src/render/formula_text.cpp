@@ -65,9 +65,13 @@ std::string_view name_of(ScheduleColumn column) {
         return "balance";
     case ScheduleColumn::hud_balance:
         return "balance on HUD's schedule";
+    case ScheduleColumn::bought_down:
+        return "paid by the buyer's buydown";
     }
     return {};
 }
+
+bool bought_down(const Formula& formula) { return formula.column == ScheduleColumn::bought_down; }
 
 std::string rounding_words(const Formula& formula, FigureUnit unit) {
     const bool money = unit == FigureUnit::money && (formula.places == 0 || formula.places == 2);
@@ -138,7 +142,9 @@ class Wording {
             return fmt::format("(the first payment that leaves a {} of at most {})",
                                name_of(formula.column), each(formula.parts[0]));
         case Kind::worth:
-            return "all payments and insurance, each ÷ (1 + " + each(formula.parts[0]) +
+            return std::string("all payments and insurance, ") +
+                   (bought_down(formula) ? "less what the buyer's buydown pays, " : "") +
+                   "each ÷ (1 + " + each(formula.parts[0]) +
                    " ÷ 1200) to the power of its months, and ÷ (1 + " + each(formula.parts[2]) +
                    " ÷ 30 × " + each(formula.parts[0]) + " ÷ 1200), to the cent";
         default:
@@ -158,9 +164,11 @@ std::string cells(const ScheduleRows& rows, char letter, int from, int to) {
 std::string worth_text(const Formula& formula, const ScheduleRows& rows,
                        const std::function<std::string(const Formula&)>& each) {
     const auto column = [&](char letter) { return cells(rows, letter, 1, rows.last); };
-    return fmt::format("ROUND(SUMPRODUCT(({}+{})/(1+{}/1200)^({}+{}-1))/(1+{}/30*{}/1200),2)",
+    const std::string off =
+        bought_down(formula) ? "-" + column(letter_of(ScheduleColumn::bought_down)) : "";
+    return fmt::format("ROUND(SUMPRODUCT(({}+{}{})/(1+{}/1200)^({}+{}-1))/(1+{}/30*{}/1200),2)",
                        column(letter_of(ScheduleColumn::payment)),
-                       column(letter_of(ScheduleColumn::insurance)), each(formula.parts[0]),
+                       column(letter_of(ScheduleColumn::insurance)), off, each(formula.parts[0]),
                        column(month_letter), each(formula.parts[1]), each(formula.parts[2]),
                        each(formula.parts[0]));
 }
@@ -198,6 +206,8 @@ char letter_of(ScheduleColumn column) {
         return 'H';
     case ScheduleColumn::hud_balance:
         return 'I';
+    case ScheduleColumn::bought_down:
+        return 'J';
     }
     return '?';
 }

@@ -7,11 +7,6 @@
 namespace quoin {
 namespace {
 
-/// An APR to three decimals, as it is shown; null where none was found.
-Json apr_json(const std::optional<Rate>& apr) {
-    return apr ? Json(fixed(apr->percent(), 3)) : Json(nullptr);
-}
-
 Json steps_json(const std::vector<PaymentStep>& steps) {
     Json json = Json::array();
     for (const PaymentStep& step : steps) {
@@ -70,14 +65,24 @@ Json insurance_json(const InsuranceAnswer& insurance) {
             {"on_request_date", date_json(insurance.on_request_date)}};
 }
 
+Json levels_json(const std::vector<PaymentLevel>& levels) {
+    Json json = Json::array();
+    for (const PaymentLevel& level : levels) {
+        json.push_back({{"from", level.from}, {"to", level.to}, {"payment", level.payment.text()}});
+    }
+    return json;
+}
+
 Json cost_json(const CostOfCredit& cost) {
     return {{"prepaid_finance_charge", cost.prepaid_finance_charge.text()},
             {"amount_financed", cost.amount_financed.text()},
             {"finance_charge", cost.finance_charge.text()},
             {"total_of_payments", cost.total_of_payments.text()},
-            {"total_interest_percentage", cost.total_interest_percentage.value().text()},
-            {"paid_in_five_years", cost.paid_in_five_years.text()},
-            {"principal_in_five_years", cost.principal_in_five_years.text()},
+            {"total_interest_percentage", disclosed(cost.total_interest_percentage.value())},
+            {"disclosed_in_five_years", cost.disclosed_in_five_years.text()},
+            {"disclosed_principal_in_five_years", cost.disclosed_principal_in_five_years.text()},
+            {"buyers_buydown", cost.buydown.put_up.text()},
+            {"payment_levels", levels_json(cost.levels)},
             {"first_period",
              {{"months", cost.first_period.months}, {"odd_days", cost.first_period.odd_days}}},
             {"apr", apr_json(cost.apr)}};
@@ -108,6 +113,10 @@ void add_difference(const Added& added, Json& json) {
     json["per_month"] = added.per_month.text();
     json["cash_needed"] = added.cash.text();
     json["cash_to_close"] = added.to_close.text();
+}
+
+Json apr_json(const std::optional<Rate>& apr) {
+    return apr ? Json(disclosed(apr->percent())) : Json(nullptr);
 }
 
 Json date_json(const std::optional<Date>& date) {

@@ -23,6 +23,8 @@ using Json = nlohmann::ordered_json;
 /// What a change comes to, as members of `json`: a month and cash, or why the loan is refused.
 void add_difference(const Added& added, Json& json);
 [[nodiscard]] Json date_json(const std::optional<Date>& date); ///< null where there is none
+/// As it is shown, see disclosed(); null where none was found.
+[[nodiscard]] Json apr_json(const std::optional<Rate>& apr);
 [[nodiscard]] Json cautions_json(const std::vector<std::string>& cautions);
 
 /// Two-space indent and a line end: how every answer is written.

@@ -37,7 +37,7 @@ std::string json_text_of(const PaymentAnswer& a) {
     return written({{"question", "payment"},
                     {"loan", a.terms.loan.text()},
                     {"rate", a.terms.rate.text()},
-                    {"apr", a.terms.rate.text()},
+                    {"apr", apr_json(a.terms.rate)},
                     {"term_months", a.terms.term.count()},
                     {"payment", a.payment.text()},
                     {"total_interest", a.total_interest.text()},

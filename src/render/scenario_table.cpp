@@ -75,7 +75,7 @@ bool any(const std::vector<ScenarioAnswer>& scenarios,
 void add_terms(SideBySide& table) {
     table.row("note rate", [](auto& s) { return percent_text(s.terms.rate.percent(), 3); });
     table.row("APR", [](auto& s) {
-        return s.terms.apr ? percent_text(s.terms.apr->percent(), 3) : std::string("none");
+        return s.terms.apr ? disclosed_text(s.terms.apr->percent()) : std::string("none");
     });
     table.row("points", [](auto& s) { return fixed(s.terms.points.value(), 3); });
     table.row("term", [](auto& s) { return term_text(s.terms.term); });

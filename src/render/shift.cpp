@@ -25,8 +25,8 @@ std::vector<Column> grid_columns(const ShiftScenario& s, const char* first) {
 std::string grid(const ShiftScenario& s, const char* what, Money ShiftCell::*figure, Money today) {
     Table table(grid_columns(s, what));
     for (const ShiftRow& row : s.rows) {
-        std::vector<std::string> cells{rate_text(row.rate),
-                                       row.apr ? rate_text(*row.apr) : std::string()};
+        std::vector<std::string> cells{
+            rate_text(row.rate), row.apr ? disclosed_text(row.apr->percent()) : std::string()};
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const ShiftCell& cell = row.cells[i];
             const bool is_today = i == 0 && row.steps == 0;

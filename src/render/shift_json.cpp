@@ -27,7 +27,7 @@ Json row_json(const ShiftRow& row) {
     Json json = {{"steps", row.steps},
                  {"by", row.by.value().text()},
                  {"rate", row.rate.text()},
-                 {"apr", row.apr ? Json(fixed(row.apr->percent(), 3)) : Json(nullptr)}};
+                 {"apr", apr_json(row.apr)}};
     json["cells"] = Json::array();
     for (const ShiftCell& cell : row.cells) {
         Json one = {{"refusals", json_of(cell.refusals)}};

@@ -334,7 +334,7 @@ std::string extra_words(Money extra) {
 
 std::string terms_line(const ScenarioTerms& terms) {
     const std::string apr =
-        terms.apr ? percent_text(terms.apr->percent(), 3) : std::string("not to be had");
+        terms.apr ? disclosed_text(terms.apr->percent()) : std::string("not to be had");
     return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
                        "{}-day lock{}{}",
                        terms.program, percent_text(terms.rate.percent(), 3),

@@ -135,7 +135,7 @@ class Layout {
 
     void schedule() {
         const bool hud = answer_.insurance == InsuranceForm::hud;
-        SheetWriter sheet("schedule", {10, 12, 10, 14, 14, 14, 14, 16, 16});
+        SheetWriter sheet("schedule", {10, 12, 10, 14, 14, 14, 14, 16, 16, 16});
         sheet.top(answer_, "The schedule, without extra principal");
         std::vector<std::string> headings{"payment",
                                           "due",
@@ -145,7 +145,8 @@ class Layout {
                                           "principal",
                                           "mortgage insurance",
                                           "balance"};
-        if (hud) headings.emplace_back("balance on HUD's schedule");
+        headings.emplace_back(hud ? "balance on HUD's schedule" : "");
+        headings.emplace_back(answer_.bought_down ? "paid by the buyer's buydown" : "");
         sheet.headings(headings);
         const int top = schedule_first - 1;
         sheet.value(top, 0, CellLook::number, Decimal{});
@@ -189,11 +190,18 @@ class Layout {
         insurance_cell(sheet, month, values.insurance);
         sheet.value(row, 7, CellLook::money, in_dollars(values.balance),
                     fmt::format("ROUND(H{}-F{},2)", here - 1, here));
+        if (answer_.bought_down) bought_down_cell(sheet, month, values.bought_down);
         if (answer_.insurance != InsuranceForm::hud) return;
         sheet.value(row, 8, CellLook::money, in_dollars(values.hud_balance),
                     fmt::format("MAX(ROUND(I{0}+ROUND(ROUND(I{0}*note_rate,2)/1200,2)-"
                                 "principal_and_interest,2),0)",
                                 here - 1));
+    }
+
+    void bought_down_cell(SheetWriter& sheet, int month, Money value) {
+        const std::string name = "bought_down_month_" + std::to_string((month - 1) / 12 + 1);
+        sheet.value(rows_.of(month) - 1, 9, CellLook::money, in_dollars(value),
+                    names_.contains(name) ? name : "");
     }
 
     void insurance_cell(SheetWriter& sheet, int month, Money value) {

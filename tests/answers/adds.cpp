@@ -89,7 +89,7 @@ TEST_CASE("A need past its cutoff bars the option that has it, unless it was agr
     leave_out(*loaded, "flue");
     const AddsItem stove = item_for(*loaded, "stove");
     CHECK(stove.standing == Standing::barred);
-    CHECK(stove.why_not == "needs flue");
+    CHECK(stove.why_not == "needs Insulated flue");
 }
 
 TEST_CASE("A quantity, a level or an amount to spend is asked for by name") {

@@ -138,3 +138,12 @@ TEST_CASE("An option in the home is asked about as if it were not there yet") {
     CHECK(answer.items.front().price > Money{});
     CHECK(answer.items.front().why_not.empty());
 }
+
+TEST_CASE("What stands against an option is told by its name, never its id") {
+    // The lot is too narrow for the garage bay that it needs.
+    const auto loaded =
+        apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/short-of-cash.json",
+                           QUOIN_SOURCE_DIR "/rates");
+    const LaterAnswer answer = later(loaded->sitting(), {pick("wider-drive")}, {});
+    CHECK(answer.items.front().why_not == "needs Third garage bay");
+}

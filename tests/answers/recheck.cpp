@@ -118,6 +118,43 @@ TEST_CASE("The schedule that is run anew is the loan's own") {
     }
 }
 
+TEST_CASE("Tax due in two shares on one day, two years on the land: each bill by its share") {
+    const auto loaded = buyer("six-programs");
+    loaded->inquiry.closing = date("2027-07-20");
+    for (Place& place : loaded->desk.lending.places) {
+        if (!place.land_only) continue;
+        place.land_only->months = 24;
+        place.tax_due = {{7, 31, Percent(Decimal::whole(30))},
+                         {7, 31, Percent(Decimal::whole(45))},
+                         {1, 31, Percent(Decimal::whole(25))}};
+    }
+    check_all(loaded->sitting());
+    const RecheckAnswer answer = recheck(loaded->sitting(), 0);
+    const RecheckedFigure& second = named(answer, "prepaid_tax_2");
+    CHECK(second.name.find("on the land alone, due 2027-07-31") != std::string::npos);
+    CHECK(second.ground.rounding == 23);
+    CHECK(inputs_of(second.formula) == std::vector<std::string>{"land_levies", "land_districts"});
+    CHECK(inputs_of(named(answer, "escrow_bill_1").formula) ==
+          std::vector<std::string>{"levies", "districts"});
+}
+
+TEST_CASE("Every figure agrees whoever puts up a temporary buydown") {
+    const auto loaded = buyer("moves-again");
+    for (const char* seller : {"0", "0.01", "1234.56", "4000", "100000"}) {
+        CAPTURE(seller);
+        loaded->inquiry.facts.credits = {
+            {"buydown", CreditFrom::seller, money(seller), {CreditUse::buydown}}};
+        check_all(loaded->sitting());
+    }
+    loaded->inquiry.facts.credits.clear();
+    for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
+        const RecheckAnswer answer = recheck(loaded->sitting(), s);
+        const bool bought = !loaded->inquiry.scenarios[s].buydown.empty();
+        CHECK(answer.bought_down == bought);
+        if (bought) CHECK(named(answer, "bought_down_month_1").ground.rounding == 37);
+    }
+}
+
 TEST_CASE("A figure that is a cent off is found, and said") {
     const auto loaded = buyer("six-programs");
     RecheckAnswer answer = recheck(loaded->sitting(), 0);

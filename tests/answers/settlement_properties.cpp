@@ -278,7 +278,7 @@ TEST_CASE("APR of a settlement re-prices its loan, by exact fractions") {
         105, 24,
         [&](const Sitting& sitting, std::size_t s, const PricedHome&, const LoanFigures& f) {
             const CostOfCredit cost = cost_of_credit(sitting.rules()[s], f);
-            const std::vector<Money> payments = loan_payments(f);
+            const std::vector<Money> payments = disclosed_payments(f);
             REQUIRE(cost.apr.has_value());
             const auto over = [&](std::int64_t rate) {
                 return surplus(cost.amount_financed, payments, cost.first_period, rate, millionths);

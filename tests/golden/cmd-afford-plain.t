@@ -20,7 +20,7 @@ Conventional fixed, 5 % down
 
 Conventional fixed, 20 % down
   up to $265,581.00: $1,662.29 a month, $59,999.98 of cash needed
-    Conventional fixed: 6.250 % note rate, 0.000 points, APR 6.250 %, 30 years, $53,117.00 down
+    Conventional fixed: 6.250 % note rate, 0.000 points, APR 6.25 %, 30 years, $53,117.00 down
     (20.00 %), LTV 80.00 %, 60-day lock
                                                 takes        most       left
     housing and debts over 45 % of income   $2,112.29   $3,780.00  $1,667.71

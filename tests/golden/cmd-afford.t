@@ -386,8 +386,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "finance_charge": "389554.21",
           "total_of_payments": "694372.71",
           "total_interest_percentage": "116.039",
-          "paid_in_five_years": "125941.07",
-          "principal_in_five_years": "21035.30",
+          "disclosed_in_five_years": "125941.07",
+          "disclosed_principal_in_five_years": "21035.30",
+          "buyers_buydown": "0.00",
+          "payment_levels": [],
           "first_period": {
             "months": 1,
             "odd_days": 12
@@ -565,8 +567,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "finance_charge": "386218.44",
           "total_of_payments": "690675.94",
           "total_interest_percentage": "116.038",
-          "paid_in_five_years": "125076.14",
-          "principal_in_five_years": "21010.55",
+          "disclosed_in_five_years": "125076.14",
+          "disclosed_principal_in_five_years": "21010.55",
+          "buyers_buydown": "0.00",
+          "payment_levels": [],
           "first_period": {
             "months": 1,
             "odd_days": 12
@@ -744,8 +748,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "finance_charge": "429310.37",
           "total_of_payments": "769012.65",
           "total_interest_percentage": "118.944",
-          "paid_in_five_years": "136184.28",
-          "principal_in_five_years": "22976.37",
+          "disclosed_in_five_years": "136184.28",
+          "disclosed_principal_in_five_years": "22976.37",
+          "buyers_buydown": "0.00",
+          "payment_levels": [],
           "first_period": {
             "months": 1,
             "odd_days": 12
@@ -917,8 +923,10 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "finance_charge": "514457.57",
           "total_of_payments": "867027.07",
           "total_interest_percentage": "127.76",
-          "paid_in_five_years": "164156.90",
-          "principal_in_five_years": "22400.91",
+          "disclosed_in_five_years": "164156.90",
+          "disclosed_principal_in_five_years": "22400.91",
+          "buyers_buydown": "0.00",
+          "payment_levels": [],
           "first_period": {
             "months": 1,
             "odd_days": 12

@@ -62,7 +62,7 @@ What the loan costs
   amount financed                                                                     $92,534.13
   finance charge                                                                       $3,538.51
   total of payments                                                                   $97,246.51
-  in five years: paid on the loan                                                     $97,246.51
+  in five years: loan and its costs, as disclosed                                     $97,246.51
   in five years: principal paid off                                                   $92,808.00
   APR                                                                                    6.422 %
   total interest percentage                                                              3.713 %
@@ -147,7 +147,7 @@ What the loan costs
   amount financed                                                                     $67,245.85
   finance charge                                                                       $3,108.30
   total of payments                                                                   $72,128.30
-  in five years: paid on the loan                                                     $72,128.30
+  in five years: loan and its costs, as disclosed                                     $72,128.30
   in five years: principal paid off                                                   $68,120.00
   APR                                                                                    7.739 %
   total interest percentage                                                              3.563 %

@@ -200,15 +200,14 @@ Prepaids and escrow
   property tax and district charges, due 2027-06-30: $618.72
       = (property tax, a year + district charges, a year) × 50 ÷ 100, to the cent
         with property tax, a year $1,237.44; district charges, a year $0.00
-      rounding 20
+      rounding 23
   property tax and district charges, due 2027-12-31: $618.72
       = (property tax, a year + district charges, a year) × 50 ÷ 100, to the cent
         with property tax, a year $1,237.44; district charges, a year $0.00
-      rounding 20
+      rounding 23
   homeowner's insurance, due 2028-01-15: $296.99
       = homeowner's insurance, a year
         with homeowner's insurance, a year $296.99
-      rounding 20
   bills of the first escrow year: $1,534.43
       = property tax and district charges, due 2027-06-30 + property tax and district charges, due
         2027-12-31 + homeowner's insurance, due 2028-01-15
@@ -294,10 +293,10 @@ Credits and the cash to close
 
 What the loan costs
   prepaid finance charge: $874.15
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) − points and
-        upfront fees that interested parties pay + prepaid interest
-        with points (a credit if negative, up to the closing costs) $681.20; points and upfront
-        fees that interested parties pay $0.00; prepaid interest $192.95
+      = the greatest of (points (a credit if negative, up to the closing costs); 0) + prepaid
+        interest − points and upfront fees that interested parties pay
+        with points (a credit if negative, up to the closing costs) $681.20; prepaid interest
+        $192.95; points and upfront fees that interested parties pay $0.00
       12 CFR 1026; published: 1026.4, 1026.18
   amount financed: $67,245.85
       = loan − prepaid finance charge
@@ -313,7 +312,11 @@ What the loan costs
         with interest of all payments $2,234.15; mortgage insurance of all payments $0.00; prepaid
         finance charge $874.15
       12 CFR 1026; published: 1026.4, 1026.18(d)
-  loan costs of the buyer: $1,581.20
+  total interest percentage: 3.563 %
+      = (interest of all payments + prepaid interest) × 100 ÷ loan, to 3 decimals
+        with interest of all payments $2,234.15; prepaid interest $192.95; loan $68,120.00
+      rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
+  loan costs, points and fees that a seller pays among them: $1,581.20
       = the greatest of (points (a credit if negative, up to the closing costs); 0) + Title and
         recording (services shopped for)
         with points (a credit if negative, up to the closing costs) $681.20; Title and recording
@@ -321,20 +324,19 @@ What the loan costs
       12 CFR 1026; published: 1026.37(f)(1)-(3)
   total of payments: $72,128.30
       = (principal and interest of months 1 to 12) + mortgage insurance of all payments + loan
-        costs of the buyer + prepaid interest
-        with mortgage insurance of all payments $0.00; loan costs of the buyer $1,581.20; prepaid
-        interest $192.95
-      12 CFR 1026; published: 1026.38(o)(1)
-  total interest percentage: 3.563 %
-      = (interest of all payments + prepaid interest) × 100 ÷ loan, to 3 decimals
-        with interest of all payments $2,234.15; prepaid interest $192.95; loan $68,120.00
-      rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
-  paid in five years: $72,128.30
+        costs, points and fees that a seller pays among them − points and upfront fees that
+        interested parties pay + prepaid interest
+        with mortgage insurance of all payments $0.00; loan costs, points and fees that a seller
+        pays among them $1,581.20; points and upfront fees that interested parties pay $0.00;
+        prepaid interest $192.95
+      12 CFR 1026; published: 1026.38(o)(1), comment 38(o)(1)-1
+  in five years, as disclosed: $72,128.30
       = (principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan
-        costs of the buyer + prepaid interest
-        with loan costs of the buyer $1,581.20; prepaid interest $192.95
+        costs, points and fees that a seller pays among them + prepaid interest
+        with loan costs, points and fees that a seller pays among them $1,581.20; prepaid interest
+        $192.95
       12 CFR 1026; published: 1026.37(l)(1)
-  principal paid in five years: $68,120.00
+  principal paid in five years, as disclosed: $68,120.00
       = (principal of months 1 to 60)
       12 CFR 1026; published: 1026.37(l)(1)
   whole months to the first payment: 1
@@ -482,8 +484,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "finance_charge": "499405.97",
       "total_of_payments": "889919.47",
       "total_interest_percentage": "116.038",
-      "paid_in_five_years": "160654.94",
-      "principal_in_five_years": "26987.74",
+      "disclosed_in_five_years": "160654.94",
+      "disclosed_principal_in_five_years": "26987.74",
+      "buyers_buydown": "0.00",
+      "payment_levels": [],
       "first_period": {
         "months": 1,
         "odd_days": 12
@@ -515,7 +519,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -532,7 +535,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -549,7 +551,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -566,7 +567,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -583,7 +583,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -600,7 +599,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -617,7 +615,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -634,7 +631,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -651,7 +647,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -678,7 +673,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -695,7 +689,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -712,7 +705,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -729,7 +721,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -746,7 +737,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -763,7 +753,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -785,7 +774,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
-          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -805,7 +793,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -829,7 +816,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -846,7 +832,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -866,7 +851,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -886,7 +870,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -906,7 +889,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -923,7 +905,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha maximum_ltv: score >= 580",
           "effective": "2015-09-14",
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "12 USC 1709(b)(9) (3.5 % minimum investment); HUD Handbook 4000.1, II.A (minimum decision credit score); the handbook's start date is from memory",
           "agrees": true
@@ -943,7 +924,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -960,7 +940,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha loan_limit: area baseline",
           "effective": "2026-01-01",
           "until": "2027-01-01",
-          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2025-23, one unit: national floor and ceiling",
           "agrees": true
@@ -977,7 +956,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha upfront_fee: any",
           "effective": "2023-03-20",
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05; HUD Handbook 4000.1, Appendix 1.0; cap of 3 % in 12 USC 1709(c)(2)(A)",
           "agrees": true
@@ -997,7 +975,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1016,7 +993,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1036,7 +1012,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1053,7 +1028,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
-          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1070,7 +1044,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
-          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1087,7 +1060,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20 adjustment: score >= 640, < 680",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "Invented; no lender's or insurer's figures.",
           "agrees": true
@@ -1107,7 +1079,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1124,7 +1095,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -1145,7 +1115,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1167,7 +1136,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha annual_fee: term > 180; base_loan <= 726200; ltv > 95",
           "effective": "2023-03-20",
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05 (mortgages endorsed on or after 20 March 2023)",
           "agrees": true
@@ -1184,7 +1152,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1204,7 +1171,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1221,7 +1187,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1241,7 +1206,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1258,7 +1222,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1277,7 +1240,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1298,7 +1260,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1317,7 +1278,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1336,7 +1296,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1355,7 +1314,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1374,7 +1332,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1393,7 +1350,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1412,7 +1368,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1436,7 +1391,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1455,7 +1409,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1472,7 +1425,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1492,7 +1444,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1509,7 +1460,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1529,7 +1479,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1549,7 +1498,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1568,7 +1516,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1587,7 +1534,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1606,7 +1552,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1625,7 +1570,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1644,7 +1588,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1663,7 +1606,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1682,7 +1624,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1706,7 +1647,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1725,7 +1665,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1742,7 +1681,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1762,7 +1700,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1779,7 +1716,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1799,7 +1735,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1816,7 +1751,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county homeowner's insurance: dwelling_value > 300000, <= 400000",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "Invented; deductible 1 % for wind and hail.",
           "agrees": true
@@ -1836,7 +1770,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1853,7 +1786,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county flood insurance",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1870,7 +1802,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county wind insurance",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1887,7 +1818,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1904,7 +1834,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1924,7 +1853,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1943,7 +1871,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1962,7 +1889,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1981,7 +1907,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2000,7 +1925,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2019,7 +1943,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2045,7 +1968,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2064,7 +1986,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2083,7 +2004,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2109,7 +2029,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2131,7 +2050,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2148,7 +2066,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2165,7 +2082,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2182,7 +2098,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2199,7 +2114,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2216,7 +2130,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2236,7 +2149,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2253,7 +2165,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2270,7 +2181,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2287,7 +2197,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2306,7 +2215,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2325,7 +2233,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2344,7 +2251,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2361,7 +2267,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2378,7 +2283,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2407,7 +2311,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2428,7 +2331,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2450,7 +2352,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2467,7 +2368,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2488,7 +2388,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2508,7 +2407,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2525,7 +2423,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2547,14 +2444,13 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
         },
         {
           "id": "prepaid_tax_1",
-          "name": "property tax and district charges, due 2027-05-31",
+          "name": "property tax and district charges on the land alone, due 2027-05-31",
           "unit": "dollars",
           "value": "661.21",
           "shown": "$661.21",
@@ -2563,11 +2459,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "land_levies",
             "land_districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2578,7 +2473,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "1753.41",
           "shown": "$1,753.41",
-          "formula": "insurance prepaid + property tax and district charges, due 2027-05-31",
+          "formula": "insurance prepaid + property tax and district charges on the land alone, due 2027-05-31",
           "inputs": [
             "prepaid_insurance",
             "prepaid_tax_1"
@@ -2587,7 +2482,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2603,11 +2497,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "levies",
             "districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2622,11 +2515,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "inputs": [
             "homeowner_yearly"
           ],
-          "rounding": 20,
+          "rounding": null,
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2642,11 +2534,10 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "levies",
             "districts"
           ],
-          "rounding": 20,
+          "rounding": 23,
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2667,7 +2558,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2686,7 +2576,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2703,7 +2592,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2723,7 +2611,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2745,7 +2632,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2765,7 +2651,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2790,7 +2675,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2807,7 +2691,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha contribution_cap: any",
           "effective": "2015-09-14",
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "HUD Handbook 4000.1, II.A, interested party contributions; the handbook's start date is from memory",
           "agrees": true
@@ -2827,7 +2710,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2844,7 +2726,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry and price book",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "sample",
           "source": "what was offered",
           "agrees": true
@@ -2866,7 +2747,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2890,7 +2770,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2913,7 +2792,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2934,7 +2812,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2953,7 +2830,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2979,7 +2855,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2999,7 +2874,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -3015,21 +2889,20 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "8760.92",
           "shown": "$8,760.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) − points and upfront fees that interested parties pay + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) + Upfront mortgage insurance premium",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) − points and upfront fees that interested parties pay",
           "inputs": [
             "points",
-            "sellers_points",
+            "upfront_fee",
             "prepaid_interest",
             "cost_1",
             "cost_2",
             "cost_5",
-            "upfront_fee"
+            "sellers_points"
           ],
           "rounding": null,
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18",
           "agrees": true
@@ -3049,7 +2922,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.18(b)",
           "agrees": true
@@ -3066,7 +2938,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -3083,7 +2954,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -3104,58 +2974,8 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18(d)",
-          "agrees": true
-        },
-        {
-          "id": "loan_costs",
-          "name": "loan costs of the buyer",
-          "unit": "dollars",
-          "value": "9941.30",
-          "shown": "$9,941.30",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for) + Upfront mortgage insurance premium",
-          "inputs": [
-            "points",
-            "cost_1",
-            "cost_2",
-            "cost_3",
-            "cost_4",
-            "cost_5",
-            "cost_6",
-            "cost_7",
-            "cost_8",
-            "upfront_fee"
-          ],
-          "rounding": null,
-          "rule": "12 CFR 1026",
-          "effective": null,
-          "until": null,
-          "beyond_end": false,
-          "status": "published",
-          "source": "1026.37(f)(1)-(3)",
-          "agrees": true
-        },
-        {
-          "id": "total_of_payments",
-          "name": "total of payments",
-          "unit": "dollars",
-          "value": "889919.47",
-          "shown": "$889,919.47",
-          "formula": "(principal and interest of months 1 to 360) + mortgage insurance of all payments + loan costs of the buyer + prepaid interest",
-          "inputs": [
-            "all_insurance",
-            "loan_costs",
-            "prepaid_interest"
-          ],
-          "rounding": null,
-          "rule": "12 CFR 1026",
-          "effective": null,
-          "until": null,
-          "beyond_end": false,
-          "status": "published",
-          "source": "1026.38(o)(1)",
           "agrees": true
         },
         {
@@ -3174,18 +2994,65 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(3)",
           "agrees": true
         },
         {
-          "id": "paid_in_five_years",
-          "name": "paid in five years",
+          "id": "loan_costs",
+          "name": "loan costs, points and fees that a seller pays among them",
+          "unit": "dollars",
+          "value": "9941.30",
+          "shown": "$9,941.30",
+          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for)",
+          "inputs": [
+            "points",
+            "upfront_fee",
+            "cost_1",
+            "cost_2",
+            "cost_3",
+            "cost_4",
+            "cost_5",
+            "cost_6",
+            "cost_7",
+            "cost_8"
+          ],
+          "rounding": null,
+          "rule": "12 CFR 1026",
+          "effective": null,
+          "until": null,
+          "status": "published",
+          "source": "1026.37(f)(1)-(3)",
+          "agrees": true
+        },
+        {
+          "id": "total_of_payments",
+          "name": "total of payments",
+          "unit": "dollars",
+          "value": "889919.47",
+          "shown": "$889,919.47",
+          "formula": "(principal and interest of months 1 to 360) + mortgage insurance of all payments + loan costs, points and fees that a seller pays among them − points and upfront fees that interested parties pay + prepaid interest",
+          "inputs": [
+            "all_insurance",
+            "loan_costs",
+            "sellers_points",
+            "prepaid_interest"
+          ],
+          "rounding": null,
+          "rule": "12 CFR 1026",
+          "effective": null,
+          "until": null,
+          "status": "published",
+          "source": "1026.38(o)(1), comment 38(o)(1)-1",
+          "agrees": true
+        },
+        {
+          "id": "disclosed_in_five_years",
+          "name": "in five years, as disclosed",
           "unit": "dollars",
           "value": "160654.94",
           "shown": "$160,654.94",
-          "formula": "(principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan costs of the buyer + prepaid interest",
+          "formula": "(principal and interest of months 1 to 60) + (mortgage insurance of months 1 to 60) + loan costs, points and fees that a seller pays among them + prepaid interest",
           "inputs": [
             "loan_costs",
             "prepaid_interest"
@@ -3194,14 +3061,13 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
         },
         {
-          "id": "principal_in_five_years",
-          "name": "principal paid in five years",
+          "id": "disclosed_principal_in_five_years",
+          "name": "principal paid in five years, as disclosed",
           "unit": "dollars",
           "value": "26987.74",
           "shown": "$26,987.74",
@@ -3211,7 +3077,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
@@ -3228,7 +3093,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3245,7 +3109,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3262,7 +3125,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b): the rate at which the next figure holds",
           "agrees": true
@@ -3283,7 +3145,6 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
-          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)",
           "agrees": true

@@ -155,7 +155,7 @@ Not to be had here
   Bedroom in place of the study: not offered on this plan
   Glass doors on the study: not offered on this plan
   Walk-out basement: only on lots graded walk-out
-  Wider drive: needs third-bay
+  Wider drive: needs Third garage bay
   Boulder wall and steps: only on lot 7, 8 or 9
 
 Stacked in the buyer's order, from the home without options: a month

@@ -63,7 +63,7 @@ The month
   at the highest rate                  -    $4,572.56    $4,547.79            -
 
   note rate                      6.375 %      6.250 %      6.000 %      6.375 %
-  APR                            6.508 %      6.620 %      6.578 %      6.508 %
+  APR                            6.508 %       6.62 %      6.578 %      6.521 %
   points                          -0.250        0.000        0.000       -0.250
   term                          30 years     30 years     30 years     30 years
   rate lock                     180 days     180 days     180 days     180 days

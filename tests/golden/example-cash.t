@@ -74,9 +74,11 @@ Escrow account: $1,690.66 at closing, $563.57 a month, never under its cushion o
   property tax and district charges due 2027-11-30: $2,835.30
   homeowner's insurance due 2028-05-20: $1,092.20
   property tax and district charges due 2028-05-31: $2,835.30
-  If the lender sets it from the land-only bills instead, it is $382.39 a month in the first year,
-  and then $226.47 more: the first analysis finds $543.49 short and spreads it over twelve months.
-  Set from the settled tax, the account is $2,174.13 over after a year, which is paid back.
+  It is set from the settled tax. The analysis after the first year finds $2,174.13 over, which is
+  paid back.
+  If the lender sets it from the land-only bills instead, it is $382.39 a month in the first year.
+  The analysis after the first year finds $543.49 short and spreads it over twelve months; $226.47
+  more a month.
 
 Credits
   used for closing costs                                                               $3,990.20
@@ -88,7 +90,7 @@ What the loan costs
   amount financed                                                                    $379,795.08
   finance charge                                                                     $499,405.97
   total of payments                                                                  $889,919.47
-  in five years: paid on the loan                                                    $160,654.94
+  in five years: loan and its costs, as disclosed                                    $160,654.94
   in five years: principal paid off                                                   $26,987.74
   APR                                                                                    6.742 %
   total interest percentage                                                            116.038 %

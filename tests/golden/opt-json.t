@@ -261,8 +261,10 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "finance_charge": "3538.51",
         "total_of_payments": "97246.51",
         "total_interest_percentage": "3.713",
-        "paid_in_five_years": "97246.51",
-        "principal_in_five_years": "92808.00",
+        "disclosed_in_five_years": "97246.51",
+        "disclosed_principal_in_five_years": "92808.00",
+        "buyers_buydown": "0.00",
+        "payment_levels": [],
         "first_period": {
           "months": 1,
           "odd_days": 17
@@ -367,8 +369,10 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "finance_charge": "3108.30",
         "total_of_payments": "72128.30",
         "total_interest_percentage": "3.563",
-        "paid_in_five_years": "72128.30",
-        "principal_in_five_years": "68120.00",
+        "disclosed_in_five_years": "72128.30",
+        "disclosed_principal_in_five_years": "68120.00",
+        "buyers_buydown": "0.00",
+        "payment_levels": [],
         "first_period": {
           "months": 1,
           "odd_days": 17
@@ -879,8 +883,10 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "finance_charge": "3538.51",
         "total_of_payments": "97246.51",
         "total_interest_percentage": "3.713",
-        "paid_in_five_years": "97246.51",
-        "principal_in_five_years": "92808.00",
+        "disclosed_in_five_years": "97246.51",
+        "disclosed_principal_in_five_years": "92808.00",
+        "buyers_buydown": "0.00",
+        "payment_levels": [],
         "first_period": {
           "months": 1,
           "odd_days": 17
@@ -999,8 +1005,10 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "finance_charge": "3108.30",
         "total_of_payments": "72128.30",
         "total_interest_percentage": "3.563",
-        "paid_in_five_years": "72128.30",
-        "principal_in_five_years": "68120.00",
+        "disclosed_in_five_years": "72128.30",
+        "disclosed_principal_in_five_years": "68120.00",
+        "buyers_buydown": "0.00",
+        "payment_levels": [],
         "first_period": {
           "months": 1,
           "odd_days": 17
@@ -1287,8 +1295,10 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "finance_charge": "3538.51",
       "total_of_payments": "97246.51",
       "total_interest_percentage": "3.713",
-      "paid_in_five_years": "97246.51",
-      "principal_in_five_years": "92808.00",
+      "disclosed_in_five_years": "97246.51",
+      "disclosed_principal_in_five_years": "92808.00",
+      "buyers_buydown": "0.00",
+      "payment_levels": [],
       "first_period": {
         "months": 1,
         "odd_days": 17
@@ -1606,8 +1616,10 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "finance_charge": "3108.30",
       "total_of_payments": "72128.30",
       "total_interest_percentage": "3.563",
-      "paid_in_five_years": "72128.30",
-      "principal_in_five_years": "68120.00",
+      "disclosed_in_five_years": "72128.30",
+      "disclosed_principal_in_five_years": "68120.00",
+      "buyers_buydown": "0.00",
+      "payment_levels": [],
       "first_period": {
         "months": 1,
         "odd_days": 17
@@ -1910,8 +1922,10 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "finance_charge": "3538.51",
       "total_of_payments": "97246.51",
       "total_interest_percentage": "3.713",
-      "paid_in_five_years": "97246.51",
-      "principal_in_five_years": "92808.00",
+      "disclosed_in_five_years": "97246.51",
+      "disclosed_principal_in_five_years": "92808.00",
+      "buyers_buydown": "0.00",
+      "payment_levels": [],
       "first_period": {
         "months": 1,
         "odd_days": 17

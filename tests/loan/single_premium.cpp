@@ -77,7 +77,9 @@ TEST_CASE("A single premium is a prepaid finance charge, but not what the seller
     const CostOfCredit sellers = cost();
     CHECK(home.figures().credits.without_use == money("4168"));
     CHECK(own.finance_charge - sellers.finance_charge == money("5832"));
+    CHECK(own.total_of_payments - sellers.total_of_payments == money("5832"));
     CHECK(sellers.apr.value() < own.apr.value());
     home.facts.credits.front().from = CreditFrom::lender;
     CHECK(cost().finance_charge == own.finance_charge);
+    CHECK(cost().total_of_payments == own.total_of_payments);
 }

@@ -54,7 +54,7 @@ TEST_CASE("APR of the sample forms: within an eighth of what they print") {
     const Sitting sitting(purchase.desk, purchase.inquiry);
     const LoanFigures f = loan_figures(sitting.rules()[0],
                                        price_home(sitting.book(), purchase.inquiry.selection), {});
-    const auto plain = annual_percentage_rate(credit.amount_financed, loan_payments(f));
+    const auto plain = annual_percentage_rate(credit.amount_financed, disclosed_payments(f));
     CHECK((plain.value().millionths() + 500) / 1000 == 4274);
 
     // H-25(B) prints 4.174 %, with no prepaid finance charge at all; ours holds the points, the
@@ -89,10 +89,11 @@ TEST_CASE("Total of payments of the sample Closing Disclosure: 285,803.36 within
 
 TEST_CASE("Comparisons of the samples: five years, principal, total interest percentage") {
     const CostOfCredit estimate = cost(loan_estimate());
-    CHECK(to_dollars(estimate.paid_in_five_years, Rounding::half_away) == money("56581"));
+    CHECK(to_dollars(estimate.disclosed_in_five_years, Rounding::half_away) == money("56581"));
     // The form's 56,582 has the prepaid interest rounded first: 262, not 261.60. (56,581.40.)
-    CHECK(estimate.paid_in_five_years + money("262") - money("261.60") == money("56581.80"));
-    CHECK(to_dollars(estimate.principal_in_five_years, Rounding::half_away) == money("15773"));
+    CHECK(estimate.disclosed_in_five_years + money("262") - money("261.60") == money("56581.80"));
+    CHECK(to_dollars(estimate.disclosed_principal_in_five_years, Rounding::half_away) ==
+          money("15773"));
     CHECK(estimate.total_interest_percentage == Percent(decimal("69.448"))); // printed 69.45
     CHECK(cost(closing_disclosure()).total_interest_percentage ==
           Percent(decimal("69.458"))); // printed 69.46
@@ -146,6 +147,14 @@ TEST_CASE("Points that the seller pays are no finance charge, a lender's or a pr
         CHECK(all.finance_charge - some.finance_charge == money("1500.50"));
         CHECK(some.amount_financed - all.amount_financed == money("1500.50"));
         CHECK(some.apr.value() < all.apr.value());
+        // Comment 38(o)(1)-1 (from memory): nor does the buyer pay what the seller is shown to pay.
+        CHECK(all.total_of_payments - some.total_of_payments == money("1500.50"));
+        CHECK(all.total_of_payments - with(from, "9000", CreditUse::points).total_of_payments ==
+              money("6400"));
+        CHECK(with(from, "6400", CreditUse::prepaids).total_of_payments == all.total_of_payments);
+        // 1026.37(l)(1) has all loan costs, and interest is none of them.
+        CHECK(some.disclosed_in_five_years == all.disclosed_in_five_years);
+        CHECK(some.total_interest_percentage == all.total_interest_percentage);
         // No more than the points come to, and nothing for a credit that pays other things.
         CHECK(all.finance_charge - with(from, "9000", CreditUse::points).finance_charge ==
               money("6400"));

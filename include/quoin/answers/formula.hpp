@@ -13,7 +13,15 @@
 namespace quoin {
 
 /// A column of the schedule. Row 0 is the loan before the first payment.
-enum class ScheduleColumn { payment, interest, principal, insurance, balance, hud_balance };
+enum class ScheduleColumn {
+    payment,
+    interest,
+    principal,
+    insurance,
+    balance,
+    hud_balance,
+    bought_down, ///< what the buyer's part of a buydown pays of the payment
+};
 
 struct Formula {
     enum class Kind {
@@ -31,7 +39,9 @@ struct Formula {
         column_sum,    ///< rows `from` to `to`
         column_at,     ///< row `from`
         rows_over,     ///< rows from `from` on whose value is over the first part
-        worth, ///< of all payments and insurance at an APR in percent: parts APR, months, odd days
+        /// Of all payments and insurance, less what is bought down, at an APR in percent: parts
+        /// APR, months, odd days.
+        worth,
     };
 
     Kind kind = Kind::given;
@@ -64,7 +74,8 @@ struct Formula {
 [[nodiscard]] Formula column_sum(ScheduleColumn column, int from, int to);
 [[nodiscard]] Formula column_at(ScheduleColumn column, int row);
 [[nodiscard]] Formula rows_over(ScheduleColumn column, int from, Formula threshold);
-[[nodiscard]] Formula worth_at(Formula apr, Formula months, Formula odd_days);
+/// `off` is bought_down where that comes off the payments, and payment where nothing does.
+[[nodiscard]] Formula worth_at(ScheduleColumn off, Formula apr, Formula months, Formula odd_days);
 
 [[nodiscard]] Formula operator+(Formula a, Formula b);
 [[nodiscard]] Formula operator-(Formula a, Formula b);

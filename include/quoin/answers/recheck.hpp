@@ -55,6 +55,7 @@ struct RecheckedMonth {
     Money insurance;
     Money balance;
     Money hud_balance; ///< of HUD's own schedule, where the premium comes from it
+    Money bought_down; ///< of the payment, by the buyer's part of a buydown
 };
 
 /// How the insurance of a month follows from the schedule.
@@ -66,6 +67,7 @@ struct RecheckAnswer {
     std::vector<RecheckSection> sections;
     std::vector<RecheckedMonth> months; ///< [0] before the first payment
     InsuranceForm insurance = InsuranceForm::none;
+    bool bought_down = false; ///< some months are, by the buyer
 
     [[nodiscard]] std::size_t figure_count() const;
     [[nodiscard]] std::size_t differences() const; ///< 0, or the engine is at fault

@@ -6,8 +6,8 @@
 #include <vector>
 
 #include <quoin/answers/adjustable_answer.hpp>
+#include <quoin/answers/cost_of_credit.hpp>
 #include <quoin/answers/sitting.hpp>
-#include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/loan_figures.hpp>
 
 namespace quoin {
@@ -33,22 +33,6 @@ struct ScenarioTerms {
                            ///< not
     std::optional<AdjustableAnswer> adjustable; ///< nothing where the rate is fixed
     std::vector<ListGap> continued;             ///< lists whose last edition is used beyond its end
-};
-
-/// What the credit costs, in the measures of 12 CFR 1026.18, 1026.37(l) and 1026.38(o).
-struct CostOfCredit {
-    /// Points less those that interested parties pay (seller's points are none: 12 CFR
-    /// 1026.4(c)(5)), the upfront fee, the buyer's costs that are finance charges, prepaid
-    /// interest.
-    Money prepaid_finance_charge;
-    Money amount_financed;   ///< loan less prepaid finance charge
-    Money finance_charge;    ///< interest, mortgage insurance and prepaid finance charge
-    Money total_of_payments; ///< principal, interest, insurance, loan costs, prepaid interest
-    Percent total_interest_percentage; ///< interest and prepaid interest over the loan, 3 decimals
-    Money paid_in_five_years; ///< principal, interest, insurance, loan costs, prepaid interest
-    Money principal_in_five_years;
-    FirstPeriod first_period;
-    std::optional<Rate> apr; ///< to a millionth of a percent
 };
 
 struct InsuranceAnswer {
@@ -99,10 +83,6 @@ struct ScenarioAnswer {
 
 /// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
 [[nodiscard]] Ltv shown_ltv(Money base_loan, Money value);
-
-/// Principal, interest and mortgage insurance of each month, as they fall by the initial schedule.
-[[nodiscard]] std::vector<Money> loan_payments(const LoanFigures& figures);
-[[nodiscard]] CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& figures);
 
 [[nodiscard]] ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,
                                              const LoanFigures& figures);

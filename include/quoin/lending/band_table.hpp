@@ -29,7 +29,7 @@ enum class Dimension {
     down,           ///< down payment, percent of the price
     term,           ///< months
     base_loan,      ///< dollars
-    loan,           ///< dollars
+    loan,           ///< dollars: the base loan too, for tables are read before fees are financed
     score,          ///< credit score
     price,          ///< dollars
     dwelling_value, ///< dollars

@@ -53,7 +53,7 @@ struct RateSheet {
     std::vector<Ladder> ladders;
     std::vector<Adjustment> adjustments;
     std::vector<ClosingCost> costs;            ///< the lender's own
-    std::vector<BandTable> mortgage_insurance; ///< yearly percent of the original loan
+    std::vector<BandTable> mortgage_insurance; ///< yearly percent of the base loan
     std::vector<BandTable> single_premium;     ///< the same paid up at closing: percent, once
 
     /// The ladder of a program and term with the shortest lock of at least `lock_days`.

@@ -11,6 +11,7 @@
 // payment is in and its bills are out, whichever day came first.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string>
 #include <vector>
@@ -81,6 +82,14 @@ struct ItemisedEscrow {
 [[nodiscard]] ItemisedEscrow itemise(const EscrowAccount& account,
                                      std::span<const EscrowBill> bills);
 
+/// A computation year as it begins.
+struct EscrowYear {
+    Date first_payment;
+    Money start;   ///< in the account
+    Money payment; ///< into it each month
+    int cushion_months = 0;
+};
+
 /// The analysis at the end of a computation year: what the account holds against what the next
 /// year has to start with (12 CFR 1024.17(f)). At most one of surplus and shortage is there.
 struct EscrowYearEnd {
@@ -95,30 +104,25 @@ struct EscrowYearEnd {
 
     /// Into escrow each month of the next year.
     [[nodiscard]] Money payment() const { return next.deposit + instalment - credit; }
+    /// The next year as it begins, what is refunded gone from it.
+    [[nodiscard]] EscrowYear following() const;
 };
-/// `paid` are the bills that came in the year of `account`; `next` those expected in the one after.
-[[nodiscard]] EscrowYearEnd escrow_year_end(const EscrowAccount& account,
+/// `paid` are the bills that came in the year; `next` those expected in the one after.
+[[nodiscard]] EscrowYearEnd escrow_year_end(const EscrowYear& year,
                                             std::span<const EscrowBill> paid,
                                             std::span<const EscrowBill> next);
 
-/// Two years of an account and the step between them.
+/// An account's first year as it was set, and the analyses that follow it.
 struct EscrowOutlook {
     EscrowAccount first;
-    EscrowYearEnd end;
+    std::vector<EscrowYearEnd> ends; ///< after the first year, the second ...
 
-    /// What the monthly payment into escrow changes by after the first year.
-    [[nodiscard]] Money change() const { return end.payment() - first.deposit; }
+    /// What the monthly payment into escrow changes by after a year: 0 for the first.
+    [[nodiscard]] Money change(std::size_t after) const;
 };
-
-/// A new home whose first tax bills are on the land alone, by what the lender sets deposits from.
-struct NewHomeEscrow {
-    EscrowOutlook from_settled; ///< the settled tax, as of comparable property (1024.17(c)(7))
-    EscrowOutlook from_first_bills;
-};
-/// `first` are the bills that come in the first year, `second` the settled ones of the next; the
-/// settled estimate of the first year is `second`, a year earlier.
-[[nodiscard]] NewHomeEscrow new_home_escrow(std::span<const EscrowBill> first,
-                                            std::span<const EscrowBill> second, Date first_payment,
-                                            int cushion_months);
+/// Deposits set from `set_from`, bills that come by year: one analysis between any two years.
+[[nodiscard]] EscrowOutlook escrow_outlook(std::span<const EscrowBill> set_from,
+                                           const std::vector<std::vector<EscrowBill>>& years,
+                                           Date first_payment, int cushion_months);
 
 } // namespace quoin

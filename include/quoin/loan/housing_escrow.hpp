@@ -12,10 +12,19 @@
 
 namespace quoin {
 
+/// The years of an account whose first bills are not those of every year, by what its first
+/// deposits are set from. The last year is the first with no bill on land alone.
+struct NewHomeEscrow {
+    EscrowOutlook from_settled; ///< the settled tax, as of comparable property (1024.17(c)(7))
+    EscrowOutlook from_first_bills;
+};
+
 struct HousingEscrow {
-    std::vector<EscrowBill> bills;        ///< of the first year, as the deposits are set from them
-    EscrowAccount account;                ///< set from the settled tax (12 CFR 1024.17(c)(7))
-    std::optional<NewHomeEscrow> outlook; ///< where the first bills are on land alone
+    std::vector<EscrowBill> bills; ///< of the first year, as the deposits are set from them
+    EscrowAccount account;         ///< set from the settled tax (12 CFR 1024.17(c)(7))
+    /// Where the tax is at first on land alone, or the insurance is prepaid for more than the first
+    /// year.
+    std::optional<NewHomeEscrow> outlook;
 };
 
 /// What a bill is called.

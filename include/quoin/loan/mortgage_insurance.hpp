@@ -3,7 +3,7 @@
 //   FHA           the average of a year's twelve beginning-of-month balances x the annual premium,
 //                 less the part for a financed upfront premium, over twelve; falls every year
 //   USDA          the average scheduled balance of a year x the annual fee, over twelve
-//   conventional  a level factor of the original loan until the Homeowners Protection Act ends it
+//   conventional  a level factor of the base loan until the Homeowners Protection Act ends it
 #pragma once
 
 #include <vector>
@@ -46,7 +46,7 @@ class MonthlyPremium {
 [[nodiscard]] MonthlyPremium usda_annual_fee(const Schedule& schedule, Percent annual,
                                              Months duration);
 
-/// A lender's factor of the original loan, level: loan x factor / 12, to the cent.
+/// A lender's factor of the base loan, level: loan x factor / 12, to the cent.
 [[nodiscard]] MonthlyPremium level_premium(Money loan, Percent annual, int months);
 
 /// The dates of 12 USC 4901-4902 as payment numbers. The payment that reaches the balance still

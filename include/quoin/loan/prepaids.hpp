@@ -35,6 +35,8 @@ struct HousingBill {
     Kind kind = Kind::property_tax;
     Date due;
     Money amount;
+    Percent share = {};   ///< of the year's tax, where it is a tax bill
+    bool on_land = false; ///< a tax bill of the first months, on the land alone
 };
 
 /// Property-tax and insurance bills due from `from` (included) to `to` (not included). Tax bills of

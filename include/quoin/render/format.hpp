@@ -17,6 +17,10 @@ namespace quoin {
 /// A number cut or filled to exactly `places` decimals, half away from zero.
 [[nodiscard]] std::string fixed(Decimal number, int places);
 [[nodiscard]] std::string percent_text(Decimal percent, int places); ///< "6.125 %"
-[[nodiscard]] std::string long_date(Date date);                      ///< "24 November 2026"
+/// An APR or a total interest percentage as the federal forms print it: to three decimals, half
+/// away from zero, the last zeros dropped (12 CFR 1026.37(o)(4)(ii)): "6.5", "7.005", "7".
+[[nodiscard]] std::string disclosed(Decimal percent);
+[[nodiscard]] std::string disclosed_text(Decimal percent); ///< "6.5 %"
+[[nodiscard]] std::string long_date(Date date);            ///< "24 November 2026"
 
 } // namespace quoin

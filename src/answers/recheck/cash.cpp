@@ -115,14 +115,17 @@ void add_prepaids(const RecheckCase& of, Ledger& ledger) {
 /// from the first payment's.
 class Bills {
   public:
-    Bills(const RecheckCase& of, Ledger& ledger, std::string prefix)
-        : of_(of), ledger_(ledger), prefix_(std::move(prefix)) {}
+    Bills(Ledger& ledger, std::string prefix) : ledger_(ledger), prefix_(std::move(prefix)) {}
 
     void add(const std::vector<HousingBill>& bills) {
         for (const HousingBill& bill : bills) {
             ids.push_back(prefix_ + std::to_string(ids.size() + 1));
-            const std::string name = std::string(name_of(bill.kind)) + ", due " + bill.due.text();
-            ledger_.figure(ids.back(), name, formula_of(bill), rounded_by(20), bill.amount);
+            const std::string name = std::string(name_of(bill.kind)) +
+                                     (bill.on_land ? " on the land alone" : "") + ", due " +
+                                     bill.due.text();
+            const bool tax = bill.kind == HousingBill::Kind::property_tax;
+            ledger_.figure(ids.back(), name, formula_of(bill), tax ? rounded_by(23) : Ground{},
+                           bill.amount);
             due.push_back(bill.due);
         }
     }
@@ -131,7 +134,7 @@ class Bills {
     std::vector<Date> due;
 
   private:
-    Formula formula_of(const HousingBill& bill) const {
+    static Formula formula_of(const HousingBill& bill) {
         switch (bill.kind) {
         case HousingBill::Kind::homeowner:
             return figure("homeowner_yearly");
@@ -144,27 +147,19 @@ class Bills {
         }
     }
 
-    /// A bill's share of the year's tax: on land alone where its amount is not the settled one.
-    Formula tax_share(const HousingBill& bill) const {
-        for (const TaxDue& day : of_.rules.place->tax_due) {
-            if (day.month != bill.due.month() || day.day != bill.due.day()) continue;
-            const PropertyTax& settled = of_.f.local.settled;
-            const Money whole = settled.levies + settled.districts;
-            const bool on_land = percent_of(whole, day.share, Rounding::half_away) != bill.amount;
-            const std::string of = on_land ? "land_" : "";
-            return to_cent(quoin::percent_of(figure(of + "levies") + figure(of + "districts"),
-                                             number(day.share.value())));
-        }
-        return number(0);
+    /// A bill's share of the year's tax.
+    static Formula tax_share(const HousingBill& bill) {
+        const std::string of = bill.on_land ? "land_" : "";
+        return to_cent(percent_of(figure(of + "levies") + figure(of + "districts"),
+                                  number(bill.share.value())));
     }
 
-    const RecheckCase& of_;
     Ledger& ledger_;
     std::string prefix_;
 };
 
 void add_prepaid_tax(const RecheckCase& of, Ledger& ledger) {
-    Bills bills(of, ledger, "prepaid_tax_");
+    Bills bills(ledger, "prepaid_tax_");
     std::vector<HousingBill> tax;
     for (const HousingBill& bill : housing_bills(*of.rules.place, of.f.local, of.rules.closing,
                                                  of.rules.closing, of.rules.first_payment, false)) {
@@ -184,7 +179,7 @@ void add_escrow(const RecheckCase& of, Ledger& ledger) {
         return;
     }
     const Date first = of.rules.first_payment;
-    Bills bills(of, ledger, "escrow_bill_");
+    Bills bills(ledger, "escrow_bill_");
     bills.add(housing_bills(*of.rules.place, of.f.local, of.rules.closing, first,
                             plus_months(first, Months::years(1)), true));
     Ground reg_x = from("aggregate analysis", "12 CFR 1024.17(c), (d)", Status::published);
@@ -257,6 +252,11 @@ class Allotment {
         ledger_.figure("credits", "credits used", sum_of_figures(all_), {}, of_.f.cash.credits);
         ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
                        sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
+        if (!ledger_.has("buydown_subsidy")) return;
+        const auto& given = paid_[static_cast<std::size_t>(CreditUse::buydown)];
+        ledger_.figure("buyers_buydown", "of the buydown, put up by the buyer",
+                       figure("buydown_subsidy") - sum_of_figures(given), {},
+                       buyers_buydown(of_.f).put_up);
     }
 
   private:

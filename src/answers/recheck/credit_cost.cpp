@@ -19,7 +19,7 @@ Decimal long_apr(const RecheckCase& of, const CostOfCredit& cost) {
     ActuarialProblem problem;
     problem.advances = {{cost.amount_financed, 0, {}, 1}};
     int month = cost.first_period.months;
-    for (const Money payment : loan_payments(of.f)) {
+    for (const Money payment : disclosed_payments(of.f)) {
         if (payment > Money{}) {
             problem.payments.push_back({payment, month, {cost.first_period.odd_days, 30}, 1});
         }
@@ -49,8 +49,68 @@ void add_apr(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
     ledger.given("apr", "APR, to eight decimals", FigureUnit::percent, long_apr(of, cost),
                  of_rule("Appendix J(b): the rate at which the next figure holds", 30));
     ledger.figure("worth_at_apr", "worth of all payments at the APR: the amount financed",
-                  worth_at(figure("apr"), figure("first_months"), figure("odd_days")),
+                  worth_at(cost.buydown.monthly.empty() ? ScheduleColumn::payment
+                                                        : ScheduleColumn::bought_down,
+                           figure("apr"), figure("first_months"), figure("odd_days")),
                   of_rule("Appendix J(b)", 30), cost.amount_financed);
+}
+
+/// What the buyer's part of a buydown pays of each year's payments, and what is left to disclose.
+void add_levels(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
+    const Ground rule = of_rule("comments 17(c)(1)-3 to -5", 37);
+    for (std::size_t i = 0; i < cost.buydown.monthly.size(); ++i) {
+        const std::string n = std::to_string(i + 1);
+        ledger.figure(
+            "bought_down_month_" + n,
+            "of each payment of year " + n + ", paid by the buyer's buydown",
+            to_cent(figure("subsidy_" + n) * figure("buyers_buydown") / figure("buydown_subsidy")),
+            rule, cost.buydown.monthly[i]);
+        ledger.figure("disclosed_payment_" + n, "payment disclosed, year " + n,
+                      figure("principal_and_interest") - figure("bought_down_month_" + n),
+                      of_rule("1026.18(g), 1026.37(c)"),
+                      of.f.schedule.payment() - cost.buydown.monthly[i]);
+    }
+}
+
+/// Points and the upfront fee that a buyer, or a seller for the buyer, pays; a lender credit is
+/// none.
+std::vector<Formula> charges_for_the_loan(Ledger& ledger) {
+    std::vector<Formula> charges{greatest_of({figure("points"), number(0)})};
+    for (const char* id : {"upfront_fee", "buyers_buydown"}) {
+        if (ledger.has(id)) charges.push_back(figure(id));
+    }
+    return charges;
+}
+
+/// A column through a month, less what the buyer's buydown pays.
+Formula less_bought_down(const CostOfCredit& cost, ScheduleColumn column, int through) {
+    const Formula sum = column_sum(column, 1, through);
+    return cost.buydown.monthly.empty() ? sum
+                                        : sum - column_sum(ScheduleColumn::bought_down, 1, through);
+}
+
+void add_totals(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
+    const int months = of.f.schedule.months();
+    std::vector<Formula> loan_costs = charges_for_the_loan(ledger);
+    loan_costs.push_back(sum_of_figures(costs_that(of, [](const ClosingCost& c) {
+        return c.section == CostSection::origination || c.section == CostSection::not_shopped_for ||
+               c.section == CostSection::shopped_for;
+    })));
+    ledger.step("loan_costs", "loan costs, points and fees that a seller pays among them",
+                FigureUnit::money, sum_of(std::move(loan_costs)), of_rule("1026.37(f)(1)-(3)"));
+    ledger.figure("total_of_payments", "total of payments",
+                  less_bought_down(cost, ScheduleColumn::payment, months) +
+                      figure("all_insurance") + figure("loan_costs") - figure("sellers_points") +
+                      figure("prepaid_interest"),
+                  of_rule("1026.38(o)(1), comment 38(o)(1)-1"), cost.total_of_payments);
+    ledger.figure("disclosed_in_five_years", "in five years, as disclosed",
+                  less_bought_down(cost, ScheduleColumn::payment, five_years) +
+                      column_sum(ScheduleColumn::insurance, 1, five_years) + figure("loan_costs") +
+                      figure("prepaid_interest"),
+                  of_rule("1026.37(l)(1)"), cost.disclosed_in_five_years);
+    ledger.figure("disclosed_principal_in_five_years", "principal paid in five years, as disclosed",
+                  column_sum(ScheduleColumn::principal, 1, five_years), of_rule("1026.37(l)(1)"),
+                  cost.disclosed_principal_in_five_years);
 }
 
 } // namespace
@@ -58,39 +118,25 @@ void add_apr(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
 void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
     const int months = of.f.schedule.months();
     ledger.section(RecheckSheet::loan, "What the loan costs");
-    std::vector<Formula> prepaid{
-        greatest_of({figure("points"), number(0)}) - figure("sellers_points"),
-        figure("prepaid_interest"),
-        sum_of_figures(costs_that(of, [](const ClosingCost& c) { return c.finance_charge; }))};
-    std::vector<Formula> loan_costs{greatest_of({figure("points"), number(0)}),
-                                    sum_of_figures(costs_that(of, [](const ClosingCost& c) {
-                                        return c.section == CostSection::origination ||
-                                               c.section == CostSection::not_shopped_for ||
-                                               c.section == CostSection::shopped_for;
-                                    }))};
-    if (ledger.has("upfront_fee")) {
-        prepaid.push_back(figure("upfront_fee"));
-        loan_costs.push_back(figure("upfront_fee"));
-    }
-    ledger.figure("prepaid_finance_charge", "prepaid finance charge", sum_of(std::move(prepaid)),
-                  of_rule("1026.4, 1026.18"), cost.prepaid_finance_charge);
+    add_levels(of, cost, ledger);
+    std::vector<Formula> prepaid = charges_for_the_loan(ledger);
+    prepaid.push_back(figure("prepaid_interest"));
+    prepaid.push_back(
+        sum_of_figures(costs_that(of, [](const ClosingCost& c) { return c.finance_charge; })));
+    ledger.figure("prepaid_finance_charge", "prepaid finance charge",
+                  sum_of(std::move(prepaid)) - figure("sellers_points"), of_rule("1026.4, 1026.18"),
+                  cost.prepaid_finance_charge);
     ledger.figure("amount_financed", "amount financed",
                   figure("loan") - figure("prepaid_finance_charge"), of_rule("1026.18(b)"),
                   cost.amount_financed);
     ledger.step("all_interest", "interest of all payments", FigureUnit::money,
-                column_sum(ScheduleColumn::interest, 1, months), rounded_by(13));
+                less_bought_down(cost, ScheduleColumn::interest, months), rounded_by(13));
     ledger.step("all_insurance", "mortgage insurance of all payments", FigureUnit::money,
                 column_sum(ScheduleColumn::insurance, 1, months), {});
     ledger.figure("finance_charge", "finance charge",
                   figure("all_interest") + figure("all_insurance") +
                       figure("prepaid_finance_charge"),
                   of_rule("1026.4, 1026.18(d)"), cost.finance_charge);
-    ledger.step("loan_costs", "loan costs of the buyer", FigureUnit::money,
-                sum_of(std::move(loan_costs)), of_rule("1026.37(f)(1)-(3)"));
-    ledger.figure("total_of_payments", "total of payments",
-                  column_sum(ScheduleColumn::payment, 1, months) + figure("all_insurance") +
-                      figure("loan_costs") + figure("prepaid_interest"),
-                  of_rule("1026.38(o)(1)"), cost.total_of_payments);
     // Of the loan: without one there is nothing that it could be a part of.
     const bool has_loan = of.f.loan > Money{};
     ledger.figure("total_interest_percentage", "total interest percentage", FigureUnit::percent,
@@ -99,14 +145,7 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
                                      3, Rounding::half_away)
                            : number(0),
                   of_rule("1026.37(l)(3)", 29), cost.total_interest_percentage.value());
-    ledger.figure("paid_in_five_years", "paid in five years",
-                  column_sum(ScheduleColumn::payment, 1, five_years) +
-                      column_sum(ScheduleColumn::insurance, 1, five_years) + figure("loan_costs") +
-                      figure("prepaid_interest"),
-                  of_rule("1026.37(l)(1)"), cost.paid_in_five_years);
-    ledger.figure("principal_in_five_years", "principal paid in five years",
-                  column_sum(ScheduleColumn::principal, 1, five_years), of_rule("1026.37(l)(1)"),
-                  cost.principal_in_five_years);
+    add_totals(of, cost, ledger);
     add_apr(of, cost, ledger);
 }
 

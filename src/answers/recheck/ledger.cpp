@@ -67,6 +67,8 @@ Money cell(const RecheckedMonth& month, ScheduleColumn column) {
         return month.balance;
     case ScheduleColumn::hud_balance:
         return month.hud_balance;
+    case ScheduleColumn::bought_down:
+        return month.bought_down;
     }
     return {};
 }
@@ -88,8 +90,9 @@ Fraction rows_over_value(const Formula& formula, const Fraction& threshold, cons
     return rows;
 }
 
-/// Payments and insurance discounted by whole months compounded and odd days simple, to the cent.
-/// By whole numbers alone: with i = a / b, the sum of p b^t / (a + b)^t over one denominator.
+/// What the buyer pays of payments and insurance, discounted by whole months compounded and odd
+/// days simple, to the cent. By whole numbers alone: with i = a / b, the sum of p b^t / (a + b)^t
+/// over one denominator.
 Fraction worth_of(const std::vector<Fraction>& parts, const Known& known) {
     const Fraction rate = parts[0] / 1200;
     const cpp_int step = numerator(rate) + denominator(rate);
@@ -97,7 +100,8 @@ Fraction worth_of(const std::vector<Fraction>& parts, const Known& known) {
     cpp_int scale = 1;
     for (int row = known.last_month; row >= 1; --row) {
         const RecheckedMonth& month = (*known.months)[static_cast<std::size_t>(row)];
-        sum = sum * denominator(rate) + scale * (month.payment + month.insurance).count();
+        sum = sum * denominator(rate) +
+              scale * (month.payment + month.insurance - month.bought_down).count();
         scale *= step;
     }
     // Now sum / scale is the worth one month before the first payment, times (1 + i).

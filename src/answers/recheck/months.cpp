@@ -69,6 +69,18 @@ class Insurer {
     InsuranceForm form_;
 };
 
+/// The buyer's part of the subsidy of each month.
+void buy_down(const RecheckCase& of, std::vector<RecheckedMonth>& months) {
+    if (!of.f.buydown) return;
+    const Money whole = of.f.buydown->total_subsidy();
+    const Money own = whole - of.f.credits.by_use[CreditUse::buydown];
+    if (whole <= Money{}) return;
+    for (std::size_t row = 1; row < months.size(); ++row) {
+        const Money subsidy = of.f.buydown->subsidy_in_month(static_cast<int>(row));
+        months[row].bought_down = cents_of(Int128{subsidy.count()} * own.count(), whole.count());
+    }
+}
+
 } // namespace
 
 std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm form) {
@@ -95,6 +107,7 @@ std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm 
         months.push_back(row);
     }
     Insurer(of, form).run(months);
+    buy_down(of, months);
     return months;
 }
 

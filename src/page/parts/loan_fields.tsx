@@ -139,7 +139,7 @@ export function DownPayment({
                         )
                     }
                 >
-                    <option value="percent">of the price</option>
+                    <option value="percent">of the value</option>
                     <option value="amount">in dollars</option>
                     <option value="cash">from this cash</option>
                 </select>
