@@ -11,12 +11,14 @@
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/rate.hpp>
 
+#include <quoin/text/caps.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/source.hpp>
 #include <quoin/text/value.hpp>
 #include <quoin/text/reader.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/names.hpp>
+#include <quoin/text/plain.hpp>
 
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
@@ -110,3 +112,4 @@
 #include <quoin/render/tour.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/workbook.hpp>
+#include <quoin/render/written_mark.hpp>

@@ -56,11 +56,14 @@ const Words<CreditUse> credit_use_words = {
 
 std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
     std::vector<CreditUse> uses;
-    item.items("uses", [&](const Spot& spot) {
-        if (const auto use = as_word(spot, credit_use_words, item.findings())) {
-            uses.push_back(*use);
-        }
-    });
+    item.items(
+        "uses",
+        [&](const Spot& spot) {
+            if (const auto use = as_word(spot, credit_use_words, item.findings())) {
+                uses.push_back(*use);
+            }
+        },
+        caps::credit_uses);
     const bool down = std::find(uses.begin(), uses.end(), CreditUse::down_payment) != uses.end();
     if (uses.empty()) {
         item.findings().add(problems::credit_without_use(item.here()));
@@ -72,21 +75,24 @@ std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
 }
 
 void read_credits(Reader& root, Inquiry& inquiry) {
-    root.each("credits", [&](Reader& item) {
-        Credit credit;
-        credit.name = item.text("name");
-        credit.from = item.word("from", credit_from_words);
-        credit.amount = item.money("amount");
-        credit.uses = read_credit_uses(item, credit.from);
-        not_negative(item, "amount", credit.amount);
-        inquiry.facts.credits.push_back(std::move(credit));
-    });
+    root.each(
+        "credits",
+        [&](Reader& item) {
+            Credit credit;
+            credit.name = item.name("name");
+            credit.from = item.word("from", credit_from_words);
+            credit.amount = item.money("amount");
+            credit.uses = read_credit_uses(item, credit.from);
+            not_negative(item, "amount", credit.amount);
+            inquiry.facts.credits.push_back(std::move(credit));
+        },
+        false, caps::credits);
 }
 
 void read_facts(Reader& root, Inquiry& inquiry) {
-    inquiry.buyer = root.text("buyer");
-    inquiry.prepared_by = root.text_or("prepared_by", "");
-    inquiry.originator = root.text_or("originator", "");
+    inquiry.buyer = root.name("buyer");
+    inquiry.prepared_by = root.name_or("prepared_by", "");
+    inquiry.originator = root.name_or("originator", "");
     inquiry.facts.appraised_value = root.maybe_money("appraised_value");
     inquiry.facts.deposits_paid = root.maybe_money("deposits_paid");
     read_credits(root, inquiry);
@@ -106,8 +112,8 @@ void read_facts(Reader& root, Inquiry& inquiry) {
 
 /// The rate sheet and the place an inquiry uses must be among the lending data.
 void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
-    inquiry.rates = root.text_or("rates", "");
-    inquiry.place = root.text_or("place", "");
+    inquiry.rates = root.name_or("rates", "");
+    inquiry.place = root.name_or("place", "");
     const Lending& lending = desk.lending;
     Findings& findings = root.findings();
     const bool dated = inquiry.as_of != Date{}; // else that has been said

@@ -69,16 +69,20 @@ Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
 
 std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection& selection) {
     std::vector<Mark> marks;
-    root.items("selections", [&](const Spot& spot) {
-        const Pick pick = read_pick(spot, book, root.findings());
-        if (pick.option < 0) return;
-        if (selection.find(pick.option) != nullptr) {
-            root.findings().add(problems::selected_twice(spot, at(book.options, pick.option).id));
-            return;
-        }
-        selection.picks.push_back(pick);
-        marks.emplace_back(spot);
-    });
+    root.items(
+        "selections",
+        [&](const Spot& spot) {
+            const Pick pick = read_pick(spot, book, root.findings());
+            if (pick.option < 0) return;
+            if (selection.find(pick.option) != nullptr) {
+                root.findings().add(
+                    problems::selected_twice(spot, at(book.options, pick.option).id));
+                return;
+            }
+            selection.picks.push_back(pick);
+            marks.emplace_back(spot);
+        },
+        caps::selections);
     return marks;
 }
 
@@ -96,18 +100,21 @@ std::optional<Decimal> read_weight(Reader& item) {
 
 std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inquiry) {
     std::vector<Mark> marks;
-    root.items("wishes", [&](const Spot& spot) {
-        Wish wish;
-        wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
-        wish.pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
-            wish.rank = item.maybe_whole("rank", 1, 1000).value_or(wish.rank);
-            wish.weight = read_weight(item);
-            wish.must = item.flag_or("must", false);
-        });
-        if (wish.pick.option < 0) return;
-        inquiry.wishes.push_back(wish);
-        marks.emplace_back(spot);
-    });
+    root.items(
+        "wishes",
+        [&](const Spot& spot) {
+            Wish wish;
+            wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
+            wish.pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
+                wish.rank = item.maybe_whole("rank", 1, 1000).value_or(wish.rank);
+                wish.weight = read_weight(item);
+                wish.must = item.flag_or("must", false);
+            });
+            if (wish.pick.option < 0) return;
+            inquiry.wishes.push_back(wish);
+            marks.emplace_back(spot);
+        },
+        caps::wishes);
     return marks;
 }
 
@@ -155,33 +162,40 @@ std::string why_not(const Incentive& incentive, const Inquiry& inquiry, const Ra
 void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
     const PriceBook& book = desk.book;
     const RateSheet* sheet = inquiry.sheet(desk.lending);
-    root.each("incentives", [&](Reader& item) {
-        IncentivePick pick;
-        pick.incentive = index_member(item, "id", book.incentives, "incentive");
-        pick.use = item.word("use", incentive_use_words());
-        pick.amount = item.maybe_money("amount");
-        if (pick.incentive < 0) return;
-        const Incentive& incentive = at(book.incentives, pick.incentive);
-        const std::string why = why_not(incentive, inquiry, sheet, pick.use);
-        if (!why.empty()) {
-            item.findings().add(problems::incentive_not_here(item.spot("id"), incentive.name, why));
-        }
-        if (pick.amount && *pick.amount < Money{}) {
-            item.findings().add(
-                problems::out_of_range(item.spot("amount"), "an amount not below zero"));
-        }
-        inquiry.selection.incentives.push_back(pick);
-    });
+    root.each(
+        "incentives",
+        [&](Reader& item) {
+            IncentivePick pick;
+            pick.incentive = index_member(item, "id", book.incentives, "incentive");
+            pick.use = item.word("use", incentive_use_words());
+            pick.amount = item.maybe_money("amount");
+            if (pick.incentive < 0) return;
+            const Incentive& incentive = at(book.incentives, pick.incentive);
+            const std::string why = why_not(incentive, inquiry, sheet, pick.use);
+            if (!why.empty()) {
+                item.findings().add(
+                    problems::incentive_not_here(item.spot("id"), incentive.name, why));
+            }
+            if (pick.amount && *pick.amount < Money{}) {
+                item.findings().add(
+                    problems::out_of_range(item.spot("amount"), "an amount not below zero"));
+            }
+            inquiry.selection.incentives.push_back(pick);
+        },
+        false, caps::incentives);
 }
 
 void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
-    root.each("requests", [&](Reader& item) {
-        Request request;
-        request.area = index_member(item, "area", book.areas, "area");
-        request.text = item.text("text");
-        request.estimate = item.maybe_money("estimate");
-        selection.requests.push_back(std::move(request));
-    });
+    root.each(
+        "requests",
+        [&](Reader& item) {
+            Request request;
+            request.area = index_member(item, "area", book.areas, "area");
+            request.text = item.text("text");
+            request.estimate = item.maybe_money("estimate");
+            selection.requests.push_back(std::move(request));
+        },
+        false, caps::requests);
 }
 
 Problem problem_of(const PriceBook& book, const Selection& selection, const Conflict& conflict,

@@ -74,8 +74,8 @@ std::vector<Percent> read_buydown(Reader& item) {
 
 Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inquiry) {
     Scenario scenario;
-    scenario.name = item.text("name");
-    scenario.program = item.text("program");
+    scenario.name = item.name("name");
+    scenario.program = item.name("program");
     look_up(lending.programs, "program", scenario.program, item.spot("program"), item.findings());
     scenario.term = read_term(item);
     scenario.lock_days = item.maybe_whole("lock_days", 1, 720).value_or(scenario.lock_days);
@@ -113,7 +113,7 @@ void read_scenarios(Reader& root, const Lending& lending, Inquiry& inquiry) {
             }
             inquiry.scenarios.push_back(std::move(scenario));
         },
-        true);
+        true, caps::scenarios);
 }
 
 } // namespace quoin

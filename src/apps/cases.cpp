@@ -152,7 +152,7 @@ const CaseBook* Cases::find(std::string_view id) const {
 Inquiry Cases::read(std::string body, const Desk*& desk) const {
     Findings findings;
     const auto source = std::make_shared<const Source>("inquiry", std::move(body));
-    const Document document = parse_json(source, findings);
+    const Document document = parse_json(source, findings, caps::sent_values);
     if (!findings.none()) throw Refused(std::move(findings));
     const auto named = price_book_of(document);
     if (!named) {

@@ -2,6 +2,7 @@
 #include "command_line.hpp"
 
 #include <algorithm>
+#include <new>
 #include <optional>
 #include <sstream>
 
@@ -12,6 +13,7 @@
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/text/plain.hpp>
 
 namespace quoin::apps {
 namespace {
@@ -76,7 +78,7 @@ Result parse_ended(const CLI::App& program, const std::vector<std::string>& argu
     std::ostringstream out;
     std::ostringstream errors;
     if (program.exit(error, out, errors) == 0) return {done, out.str(), errors.str()};
-    return {use_wrong, {}, use_message(program, arguments, error.what())};
+    return {use_wrong, {}, made_visible(use_message(program, arguments, error.what()), "\n")};
 }
 
 Result fault_of(const std::string& what) {
@@ -97,8 +99,12 @@ Result result_of(const std::function<void()>& work, const Shared& shared) {
         return {input_wrong,
                 {},
                 std::string("quoin: figures too large to count: ") + error.what() + "\n"};
+    } catch (const std::bad_alloc&) {
+        return fault_of("there is not enough memory");
     } catch (const std::exception& error) {
         return fault_of(error.what());
+    } catch (...) {
+        return fault_of("something that says no more of itself");
     }
 }
 

@@ -48,12 +48,12 @@
 
 #include "afford_command.hpp"
 #include "checking.hpp"
-#include "files.hpp"
 #include "interruption.hpp"
 #include "progress_line.hpp"
 #include "serve_command.hpp"
 #include "sheet_command.hpp"
 #include "workbook_file.hpp"
+#include "written_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -199,6 +199,7 @@ void add_recheck(CLI::App& program, Shared& shared) {
         std::string file;
         std::string scenario;
         std::string workbook;
+        bool force = false;
     };
     const auto options = options_of<Options>();
     CLI::App* sub = inquiry_command(
@@ -209,13 +210,16 @@ void add_recheck(CLI::App& program, Shared& shared) {
         ->required();
     sub->add_option("--workbook", options->workbook,
                     "also write the figures as live formulas to this .xlsx file");
+    sub->add_flag("--force", options->force,
+                  "replace a file of that name even if quoin did not write it");
     sub->callback([options, &shared] {
+        if (!options->workbook.empty()) check_ending("--workbook", options->workbook, {".xlsx"});
         const auto loaded = load_inquiry(options->file, shared.rates);
         const std::size_t scenario = scenario_named(loaded->inquiry, options->scenario);
         const RecheckAnswer answer = recheck(loaded->sitting(), scenario);
         if (!options->workbook.empty()) {
             if (!answer.scenario.available()) refuse(problems::scenario_barred(options->scenario));
-            write_private(options->workbook, xlsx_bytes(workbook_of(answer)));
+            write_file(options->workbook, xlsx_bytes(workbook_of(answer)), options->force);
         }
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });

@@ -3,13 +3,10 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <cstdio>
 #include <cstdlib>
 #include <cstring>
 #include <fstream>
 #include <iterator>
-
-#include <unistd.h>
 
 #include <quoin/text/problems.hpp>
 
@@ -66,25 +63,6 @@ std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view w
         return nullptr;
     }
     return std::make_shared<const Source>(path.string(), std::move(text));
-}
-
-void write_private(const fs::path& path, std::string_view text) {
-    std::string made = path.string() + ".XXXXXX";
-    const int file = mkstemp(made.data()); // open to its owner alone, and to nobody before
-    bool whole = file >= 0;
-    while (whole && !text.empty()) {
-        const ssize_t count = ::write(file, text.data(), text.size());
-        whole = count > 0;
-        if (whole) text.remove_prefix(static_cast<std::size_t>(count));
-    }
-    whole = whole && fsync(file) == 0 && std::rename(made.c_str(), path.c_str()) == 0;
-    const int why = errno;
-    if (file >= 0) ::close(file);
-    if (whole) return;
-    if (file >= 0) std::remove(made.c_str());
-    Findings findings;
-    findings.add(problems::file_unwritable(path.string(), std::strerror(why)));
-    throw Refused(std::move(findings));
 }
 
 std::vector<fs::path> json_files(const fs::path& folder) {

@@ -20,9 +20,6 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 [[nodiscard]] std::shared_ptr<const Source> read_file(const std::filesystem::path& path,
                                                       std::string_view what, Findings& findings);
 
-/// Writes a file that its owner alone may read, whole or not at all. Throws Refused.
-void write_private(const std::filesystem::path& path, std::string_view text);
-
 /// The JSON files of a folder by name; empty where there is none.
 [[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);
 

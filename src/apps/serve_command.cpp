@@ -119,6 +119,13 @@ void greet(const Server& server, const Requests& requests, bool open) {
     std::fflush(stdout);
 }
 
+std::string faults_text(std::int64_t faults) {
+    if (faults == 0) return {};
+    return fmt::format("{} of its answers failed by a fault of the program; nothing of them was "
+                       "kept\n",
+                       faults);
+}
+
 void serve(const Options& options, const std::string& rates) {
     const EndSignals signals;
     const Requests requests(found_cases(options, rates), openapi_text(inquiry_schema()));
@@ -127,7 +134,7 @@ void serve(const Options& options, const std::string& rates) {
     greet(server, requests, options.open);
     signals.wait();
     server.stop();
-    fmt::print("quoin serve has ended\n");
+    fmt::print("quoin serve has ended\n{}", faults_text(requests.faults()));
 }
 
 } // namespace

@@ -1,50 +1,32 @@
-// Listening, threads and stopping.
+// Listening, answering through the library, and stopping.
 #include "server.hpp"
 
 #include <algorithm>
-#include <atomic>
 #include <cerrno>
 #include <cstring>
 #include <thread>
+
+#include <fcntl.h>
+#include <unistd.h>
 
 #include <fmt/format.h>
 
 #include <quoin/text/problems.hpp>
 
 #include "asking.hpp"
-#include "server_connection.hpp"
-#include "server_crowd.hpp"
+#include "server_stream.hpp"
 
 namespace quoin::apps {
 namespace {
 
-/// A connection has a thread while it is open; the most a page and its neighbours keep open.
-constexpr std::size_t threads = 96;
+/// Connections that wait to be let in. The library asks for 5, and a page opens six at once.
+constexpr int backlog = 1024;
 
-/// Connections that wait to be taken. The library asks for 5, and a page opens six at once.
-constexpr int backlog = 256;
+/// The request that this thread answers: the library does not hand its stream to the handlers.
+thread_local const RequestStream* answering = nullptr;
 
-/// The connection that this thread answers: the library does not hand it to the handlers.
-thread_local const Connection* answering = nullptr;
-
-/// The library's pool, telling the crowd who waits.
-class Pool final : public httplib::TaskQueue {
-  public:
-    Pool(std::size_t size, Crowd& crowd) : pool_(size), crowd_(&crowd) {}
-
-    void enqueue(std::function<void()> connection) override {
-        crowd_->came();
-        pool_.enqueue([this, connection = std::move(connection)] {
-            crowd_->served();
-            connection();
-        });
-    }
-    void shutdown() override { pool_.shutdown(); }
-
-  private:
-    httplib::ThreadPool pool_;
-    Crowd* crowd_;
-};
+/// Where this thread only asks whether a request is wanted: the answer. Else null.
+thread_local bool* wanted = nullptr;
 
 /// The library shares a port with every other process that asks to; we want to know it is ours.
 void only_ours(socket_t socket) {
@@ -64,28 +46,33 @@ void plain(httplib::Request& request) {
 
 } // namespace
 
-class Listener final : public httplib::Server {
+class Listener final : public httplib::Server, public Door {
   public:
-    explicit Listener(const Requests& requests) {
+    Listener(const Requests& requests, const Reception& reception)
+        : requests_(&requests), reception_(&reception) {
         set_socket_options(only_ours);
-        set_tcp_nodelay(true);
-        set_keep_alive_max_count(1'000'000); // said to the client; Connection decides
-        set_keep_alive_timeout(Connection::idle_seconds);
+        set_keep_alive_max_count(1'000'000); // said to the client; the reception decides
+        set_keep_alive_timeout(Reception::idle_seconds);
         set_payload_max_length(largest_body);
         set_default_headers(safety_headers());
-        new_task_queue = [this] { return new Pool(threads, crowd_); };
-        set_pre_routing_handler([this, &requests](const auto& request, auto& response) {
-            return requests.reply_at_once(request, access_, response) ? HandlerResponse::Handled
-                                                                      : HandlerResponse::Unhandled;
+        set_pre_routing_handler([this](const auto& request, auto& response) {
+            const bool replied = requests_->reply_at_once(request, access_, response);
+            if (wanted != nullptr) *wanted = !replied;
+            return replied || wanted != nullptr ? HandlerResponse::Handled
+                                                : HandlerResponse::Unhandled;
         });
-        Post("/api/[a-z]+",
-             [&requests](const httplib::Request& request, httplib::Response& response) {
-                 requests.ask(request, response, [] { return answering->is_awaited(); });
-             });
+        Post("/api/[a-z]+", [this](const httplib::Request& request, httplib::Response& response) {
+            requests_->ask(request, response, [] { return answering->is_awaited(); });
+        });
         set_error_handler([](const httplib::Request&, httplib::Response& response) {
             Requests::explain(response);
         });
     }
+    ~Listener() override {
+        if (svr_sock_ != INVALID_SOCKET) ::close(svr_sock_);
+    }
+    Listener(const Listener&) = delete;
+    Listener& operator=(const Listener&) = delete;
 
     /// False with the reason in errno where that address and port cannot be had.
     bool bind(const std::string& address, int port, const std::string& code) {
@@ -95,7 +82,10 @@ class Listener final : public httplib::Server {
         } else if (!bind_to_port(address, port)) {
             port = 0;
         }
-        if (port != 0) ::listen(svr_sock_, backlog);
+        if (port != 0) {
+            ::listen(svr_sock_, backlog);
+            fcntl(svr_sock_, F_SETFL, fcntl(svr_sock_, F_GETFL) | O_NONBLOCK);
+        }
         port_ = port;
         access_ = access_for(address, port, code);
         return port != 0;
@@ -104,49 +94,57 @@ class Listener final : public httplib::Server {
     [[nodiscard]] int port() const { return port_; }
     [[nodiscard]] const std::string& host() const { return access_.hosts.front(); }
 
-    void start() {
-        thread_ = std::thread([this] { listen_after_bind(); });
-        while (!is_running()) std::this_thread::yield();
+    [[nodiscard]] int listening() const override { return svr_sock_; }
+
+    Reply reply(std::string_view request, int socket) override {
+        RequestStream stream(
+            request, [this, socket] { return !reception_->stopping() && is_there(socket); });
+        const bool last = reception_->stopping();
+        bool closed = false;
+        const bool answered = process(stream, last, closed);
+        const bool refused = stream.refused();
+        return {stream.take_response(), !answered || last || closed, refused};
     }
 
-    void end() {
-        stopping_ = true;
-        stop();
-        if (thread_.joinable()) thread_.join();
+    Judged judge(std::string_view head) override {
+        bool is_wanted = false;
+        wanted = &is_wanted;
+        RequestStream stream(head, [] { return true; });
+        bool closed = false;
+        process(stream, false, closed);
+        wanted = nullptr;
+        if (!is_wanted) return Judged::refused;
+        return stream.told_to_go_on() ? Judged::wanted_and_told : Judged::wanted;
     }
 
   private:
-    bool process_and_close_socket(socket_t socket) override {
-        bool making_room = false;
-        {
-            Connection connection(socket, stopping_);
-            answering = &connection;
-            bool closed = false;
-            while (!closed && connection.next_request(crowd_, making_room)) {
-                making_room = crowd_.wants_room();
-                const bool last = stopping_ || making_room;
-                if (!process_request(connection, last, closed, plain)) break;
-                if (last || connection.refused()) break;
-            }
+    /// False where no response was made.
+    bool process(RequestStream& stream, bool last, bool& closed) {
+        answering = &stream;
+        bool answered = false;
+        try {
+            answered = process_request(stream, last, closed, plain);
+        } catch (...) { // what the library itself throws: nobody else's request falls with it
+            requests_->count_fault();
         }
-        if (making_room) crowd_.left();
-        return true;
+        answering = nullptr;
+        return answered;
     }
 
+    const Requests* requests_;
+    const Reception* reception_;
     Access access_;
     int port_ = 0;
-    std::atomic<bool> stopping_ = false;
-    Crowd crowd_;
-    std::thread thread_;
 };
 
-Server::Server(const Requests& requests, const std::string& address, int port) {
+Server::Server(const Requests& requests, const std::string& address, int port)
+    : reception_(std::max(2U, std::thread::hardware_concurrency())) {
     const bool usual = address.empty();
     const std::string first = usual ? "127.0.0.1" : address;
     if (!is_loopback(first)) code_ = new_access_code();
     listen(requests, first, port);
     if (!usual) return;
-    auto second = std::make_unique<Listener>(requests);
+    auto second = std::make_unique<Listener>(requests, reception_);
     const int same = listeners_.front()->port();
     if (second->bind("::1", same, {})) listeners_.push_back(std::move(second));
 }
@@ -154,7 +152,7 @@ Server::Server(const Requests& requests, const std::string& address, int port) {
 Server::~Server() { stop(); }
 
 void Server::listen(const Requests& requests, const std::string& address, int port) {
-    auto listener = std::make_unique<Listener>(requests);
+    auto listener = std::make_unique<Listener>(requests, reception_);
     if (!listener->bind(address, port, code_)) {
         const char* why = errno != 0 ? std::strerror(errno) : "no such address";
         refuse(problems::cannot_listen(fmt::format("{} port {}", address, port), why));
@@ -164,11 +162,12 @@ void Server::listen(const Requests& requests, const std::string& address, int po
 }
 
 void Server::start() {
-    for (const auto& listener : listeners_) listener->start();
+    for (const auto& listener : listeners_) reception_.open(*listener);
+    reception_.start();
 }
 
 void Server::stop() {
-    for (const auto& listener : listeners_) listener->end();
+    reception_.stop();
     listeners_.clear();
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "server_reception.hpp"
 #include "server_requests.hpp"
 
 namespace quoin::apps {
@@ -33,6 +34,7 @@ class Server {
   private:
     void listen(const Requests& requests, const std::string& address, int port);
 
+    Reception reception_;
     std::vector<std::unique_ptr<Listener>> listeners_;
     std::string url_;
     std::string code_;

@@ -4,6 +4,9 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <quoin/text/caps.hpp>
+#include <quoin/text/plain.hpp>
+
 namespace quoin::apps::http_problems {
 namespace {
 
@@ -15,6 +18,9 @@ Problem problem(std::string id, std::string found, std::string expected, std::st
     made.advice = std::move(advice);
     return made;
 }
+
+/// What was sent, as a message repeats it.
+std::string repeated(std::string_view text) { return made_visible(cut(text, caps::quoted)); }
 
 std::string near_or(std::string_view name, const std::vector<std::string>& names,
                     std::string otherwise) {
@@ -77,14 +83,15 @@ Problem incomplete() {
 }
 
 Problem question_unknown(std::string_view name, const std::vector<std::string>& names) {
-    return problem("question-unknown", fmt::format("no question \"{}\"", name),
+    return problem("question-unknown", fmt::format("no question \"{}\"", repeated(name)),
                    fmt::format("one of {}", fmt::join(names, ", ")),
                    near_or(name, names, "GET /api/openapi.json describes them"));
 }
 
 Problem option_unknown(std::string_view name, std::string_view question,
                        const std::vector<std::string>& names) {
-    return problem("option-unknown", fmt::format("{} takes no option \"{}\"", question, name),
+    return problem("option-unknown",
+                   fmt::format("{} takes no option \"{}\"", question, repeated(name)),
                    names.empty() ? "no options" : fmt::format("one of {}", fmt::join(names, ", ")),
                    near_or(name, names, ""));
 }

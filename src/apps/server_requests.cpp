@@ -2,7 +2,6 @@
 #include "server_requests.hpp"
 
 #include <algorithm>
-#include <thread>
 
 #include <nlohmann/json.hpp>
 
@@ -112,19 +111,7 @@ void reply_asset(const Asset& asset, const httplib::Request& request, httplib::R
     response.set_content(bytes.data(), bytes.size(), std::string(asset.type));
 }
 
-/// Holds a turn as long as it lives.
-class Turn {
-  public:
-    explicit Turn(std::counting_semaphore<>& turns) : turns_(turns) { turns_.acquire(); }
-    ~Turn() { turns_.release(); }
-    Turn(const Turn&) = delete;
-    Turn& operator=(const Turn&) = delete;
-
-  private:
-    std::counting_semaphore<>& turns_;
-};
-
-/// Looks now and then whether a client waits, and how long the work has taken. From the turn on.
+/// Looks now and then whether a client waits, and how long the work has taken.
 class Patience {
   public:
     explicit Patience(const std::function<bool()>& waiting) : waiting_(waiting) {}
@@ -201,11 +188,30 @@ void refuse_method(const std::string& path, const char* allowed, httplib::Respon
 } // namespace
 
 Requests::Requests(Cases cases, std::string openapi)
-    : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)),
-      turns_(std::max(2U, std::thread::hardware_concurrency())) {}
+    : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)) {}
+
+void Requests::answer(httplib::Response& response, const std::function<void()>& work) const {
+    try {
+        work();
+    } catch (const Refused& refused) {
+        refuse(response, 422, refused.findings());
+    } catch (const Overflow&) {
+        refuse(response, 422, problems::figures_too_large());
+    } catch (...) {
+        count_fault();
+        refuse(response, 500, problems::fault());
+    }
+}
 
 bool Requests::reply_at_once(const httplib::Request& request, const Access& access,
                              httplib::Response& response) const {
+    bool replied = true;
+    answer(response, [&] { replied = route(request, access, response); });
+    return replied;
+}
+
+bool Requests::route(const httplib::Request& request, const Access& access,
+                     httplib::Response& response) const {
     if (auto no = denied(request, access)) {
         refuse(response, no->status, std::move(no->problem));
         return true;
@@ -239,9 +245,8 @@ void Requests::get(const httplib::Request& request, httplib::Response& response)
 
 void Requests::ask(const httplib::Request& request, httplib::Response& response,
                    const std::function<bool()>& waiting) const {
-    const Turn turn(turns_);
     Patience patience(waiting);
-    try {
+    answer(response, [&] {
         const Question& question = *question_of(request.path);
         const Given given = given_in(request.target);
         check_given(question, given);
@@ -250,13 +255,7 @@ void Requests::ask(const httplib::Request& request, httplib::Response& response,
         reply(response,
               question.answer(*desk, std::move(inquiry), given, [&] { return patience.lasts(); }),
               question.type);
-    } catch (const Refused& refused) {
-        refuse(response, 422, refused.findings());
-    } catch (const Overflow&) {
-        refuse(response, 422, problems::figures_too_large());
-    } catch (const std::exception&) {
-        refuse(response, 500, problems::fault());
-    }
+    });
 }
 
 void Requests::explain(httplib::Response& response) {

@@ -1,12 +1,13 @@
 // Requests and their replies: the page and its files, the cases, the questions.
 //
 // Unchanging once made, so that every thread may answer through it. Nothing of a request is kept or
-// logged.
+// logged; of a fault of the program, only that there was one.
 #pragma once
 
+#include <atomic>
 #include <chrono>
+#include <cstdint>
 #include <functional>
-#include <semaphore>
 #include <string>
 
 #include <httplib.h>
@@ -36,14 +37,22 @@ class Requests {
 
     [[nodiscard]] const Cases& cases() const { return cases_; }
 
+    /// The edge of one request: does its work, and whatever that throws becomes a refusal of this
+    /// request alone. What is no mistake in its input is a fault, and counted.
+    void answer(httplib::Response& response, const std::function<void()>& work) const;
+
+    void count_fault() const { ++faults_; }
+    [[nodiscard]] std::int64_t faults() const { return faults_; }
+
   private:
+    [[nodiscard]] bool route(const httplib::Request& request, const Access& access,
+                             httplib::Response& response) const;
     void get(const httplib::Request& request, httplib::Response& response) const;
 
     Cases cases_;
     std::string cases_json_;
     std::string openapi_;
-    /// As many answers are worked out at once as there are processors: more would only take memory.
-    mutable std::counting_semaphore<> turns_;
+    mutable std::atomic<std::int64_t> faults_ = 0;
 };
 
 /// What the work on one request may take: no longer than somebody at a desk waits.

@@ -7,11 +7,12 @@
 #include <CLI/CLI.hpp>
 
 #include <quoin/render/sheet.hpp>
+#include <quoin/text/plain.hpp>
 
 #include "asking.hpp"
 #include "commands.hpp"
-#include "files.hpp"
 #include "loading.hpp"
+#include "written_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -20,21 +21,15 @@ struct Options {
     std::string file;
     std::string output;
     std::string scenario;
+    bool force = false;
 };
 
-/// The ending is asked for so that a slip cannot write over an inquiry or a price book.
-void check_name(const std::string& output) {
-    const auto ending = std::filesystem::path(output).extension();
-    if (ending == ".html" || ending == ".htm") return;
-    refuse_typed("--output", output, "a name that ends in .html");
-}
-
 void write_sheet(const Options& options, const std::string& rates) {
-    check_name(options.output);
+    check_ending("--output", options.output, {".html", ".htm"});
     const auto loaded = load_inquiry(options.file, rates);
     std::optional<std::size_t> scenario;
     if (!options.scenario.empty()) scenario = scenario_named(loaded->inquiry, options.scenario);
-    write_private(options.output, html_of(sheet(loaded->sitting(), scenario)));
+    write_file(options.output, html_of(sheet(loaded->sitting(), scenario)), options.force);
 }
 
 } // namespace
@@ -45,9 +40,12 @@ void add_sheet(CLI::App& command, Shared& shared) {
     command.add_option("-o,--output", options->output, "the file to write, FILE.html")->required();
     command.add_option("--scenario", options->scenario,
                        "one scenario alone, with its costs and its calendar; all of them if none");
+    command.add_flag("--force", options->force,
+                     "replace a file of that name even if quoin did not write it");
     command.callback([options, &shared] {
         write_sheet(*options, shared.rates);
-        shared.outcome.output = options->output + ": written, for you alone to read\n";
+        shared.outcome.output =
+            made_visible(options->output) + ": written, for you alone to read\n";
     });
 }
 

@@ -3,7 +3,9 @@
 #include "workbook_file.hpp"
 
 #include <array>
+#include <cerrno>
 #include <cstdlib>
+#include <cstring>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -12,18 +14,42 @@
 
 #include <xlsxwriter.h>
 
+#include <quoin/render/written_mark.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "typed.hpp"
+
 namespace quoin::apps {
 namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder open to its owner alone, gone with the object: the library writes to a path.
+/// Where temporary files go: the variables that POSIX and the C++ library know, else /tmp.
+std::string temporary_folder() {
+    for (const char* name : {"TMPDIR", "TMP", "TEMP", "TEMPDIR"}) {
+        const char* const set = std::getenv(name);
+        if (set != nullptr && *set != '\0') return set;
+    }
+    return "/tmp";
+}
+
+/// A folder open to its owner alone, gone with the object: the library writes to a path. Nothing is
+/// begun where there is no room: the library does not notice each write that fails.
 class PrivateFolder {
   public:
-    PrivateFolder() : path_((fs::temp_directory_path() / "quoin-XXXXXX").string()) {
+    PrivateFolder() : path_((fs::path(temporary_folder()) / "quoin-XXXXXX").string()) {
         if (mkdtemp(path_.data()) == nullptr) {
-            throw std::runtime_error("no temporary folder can be made");
+            refuse(problems::no_temporary_room(temporary_folder(), std::strerror(errno)));
         }
+        constexpr std::uintmax_t room = 8U * 1024 * 1024; // many times a workbook and its parts
+        std::error_code error;
+        const fs::space_info space = fs::space(path_, error);
+        if (!error && space.available < room) fail("no room is left");
+    }
+    [[noreturn]] void fail(std::string_view why) const {
+        std::error_code error;
+        fs::remove_all(path_, error);
+        refuse(problems::no_temporary_room(temporary_folder(), why));
     }
     PrivateFolder(const PrivateFolder&) = delete;
     PrivateFolder& operator=(const PrivateFolder&) = delete;
@@ -31,6 +57,7 @@ class PrivateFolder {
         std::error_code error;
         fs::remove_all(path_, error);
     }
+    [[nodiscard]] const std::string& path() const { return path_; }
     [[nodiscard]] fs::path file(const char* name) const { return fs::path(path_) / name; }
 
   private:
@@ -124,16 +151,22 @@ void write_sheet(lxw_workbook* book, const WorkbookSheet& from, Looks& looks) {
 std::string xlsx_bytes(const Workbook& workbook) {
     const PrivateFolder folder;
     const fs::path path = folder.file("workbook.xlsx");
-    lxw_workbook* book = workbook_new(path.c_str());
+    std::string parts = folder.path(); // of the workbook, while it is made
+    lxw_workbook_options options{};
+    options.tmpdir = parts.data();
+    lxw_workbook* book = workbook_new_opt(path.c_str(), &options);
     if (book == nullptr) throw std::runtime_error("no workbook can be made");
+    std::string mark(workbook_mark);
+    lxw_doc_properties properties{};
+    properties.comments = mark.data();
+    workbook_set_properties(book, &properties);
     Looks looks(book);
     for (const WorkbookSheet& sheet : workbook.sheets) write_sheet(book, sheet, looks);
     for (const auto& [name, cell] : workbook.names) {
         workbook_define_name(book, name.c_str(), ("=" + cell).c_str());
     }
-    if (workbook_close(book) != LXW_NO_ERROR) {
-        throw std::runtime_error("the workbook cannot be written: is there room left?");
-    }
+    const lxw_error error = workbook_close(book);
+    if (error != LXW_NO_ERROR) folder.fail(lxw_strerror(error));
     return read_bytes(path);
 }
 

@@ -7,7 +7,7 @@
 
 namespace quoin::apps {
 
-/// Throws std::runtime_error where the system leaves no room for it.
+/// Throws Refused where the system leaves no room for it.
 [[nodiscard]] std::string xlsx_bytes(const Workbook& workbook);
 
 } // namespace quoin::apps

@@ -250,7 +250,7 @@ std::optional<int> BandTable::row(const Case& where) const {
 
 BandTable read_band_table(Reader& reader) {
     BandTable table;
-    table.name = reader.text_or("name", "");
+    table.name = reader.name_or("name", "");
     read_dated(reader, table);
     table.unit = reader.word("value", Words<std::string>{{"percent", "percent"},
                                                          {"points", "points"},
@@ -265,7 +265,7 @@ BandTable read_band_table(Reader& reader) {
     const auto marks = read_rows(reader, table, across);
     const auto covers = read_covers(reader, table);
     // A band that could not be read would seem to overlap others, or to leave a gap.
-    if (reader.findings().problems().size() > mistakes) return table;
+    if (reader.findings().full() || reader.findings().problems().size() > mistakes) return table;
     check_overlaps(table, marks, across ? across->bands.size() : 1, reader.findings());
     if (reader.findings().problems().size() == mistakes) check_gaps(reader, table, covers);
     return table;

@@ -87,7 +87,7 @@ std::string_view name_of(PaidBy who) { return name_in(payer_words, who); }
 
 ClosingCost read_closing_cost(Reader& item) {
     ClosingCost cost;
-    cost.name = item.text("name");
+    cost.name = item.name("name");
     cost.section = item.word("section", section_words);
     read_size(item, cost);
     cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);

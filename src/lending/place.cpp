@@ -52,11 +52,11 @@ void read_tax(Reader& root, Place& place) {
         [&](Reader& tax) {
             place.assessed_percent = share_of(tax, "assessed_percent");
             tax.each("levies", [&](Reader& item) {
-                place.levies.push_back({item.text("name"), mills_of(item)});
+                place.levies.push_back({item.name("name"), mills_of(item)});
             });
             tax.each("exemptions", [&](Reader& item) {
                 Exemption exemption;
-                exemption.name = item.text("name");
+                exemption.name = item.name("name");
                 exemption.amount = not_negative(item, "amount", item.maybe_money("amount"));
                 if (!exemption.amount) exemption.percent = share_of(item, "percent");
                 exemption.from_year = item.maybe_whole("from_year", 1, 5).value_or(1);
@@ -100,7 +100,7 @@ Place read_place(const Document& document, Findings& findings) {
     if (document.root.kind != Value::Kind::object) return place;
     if (!root.format_is("quoin/place/1")) return place;
     place.id = root.id("id");
-    place.name = root.text("name");
+    place.name = root.name("name");
     place.status = root.word("status", status_words);
     place.source = root.text("source");
     place.loan_limit_area = root.word("loan_limit_area", area_words);
@@ -109,7 +109,7 @@ Place read_place(const Document& document, Findings& findings) {
     read_tax(root, place);
     root.each("districts", [&](Reader& item) {
         District district;
-        district.name = item.text("name");
+        district.name = item.name("name");
         district.yearly = not_negative(item, "yearly", item.maybe_money("yearly"));
         if (!district.yearly) district.mills = mills_of(item);
         place.districts.push_back(std::move(district));
@@ -123,7 +123,7 @@ Place read_place(const Document& document, Findings& findings) {
     });
     root.each("dues", [&](Reader& item) {
         place.dues.push_back(
-            {item.text("name"), not_negative(item, "monthly", item.money("monthly"))});
+            {item.name("name"), not_negative(item, "monthly", item.money("monthly"))});
     });
     root.each("closing_costs",
               [&](Reader& item) { place.closing_costs.push_back(read_closing_cost(item)); });

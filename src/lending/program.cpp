@@ -49,7 +49,7 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     if (document.root.kind != Value::Kind::object) return program;
     if (!root.format_is("quoin/program/1")) return program;
     program.id = root.id("id");
-    program.name = root.text("name");
+    program.name = root.name("name");
     program.kind = root.word("kind", kind_words);
     program.summary = root.text_or("summary", "");
     program.fine_print = root.text_or("catch", "");
@@ -57,11 +57,11 @@ LoanProgram read_program(const Document& document, Findings& findings) {
     program.whole_dollars =
         root.word_or("loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
     root.object("upfront", [&](Reader& item) {
-        program.upfront_name = item.text("name");
+        program.upfront_name = item.name("name");
         program.upfront = item.word("method", upfront_words);
     });
     root.object("annual", [&](Reader& item) {
-        program.annual_name = item.text("name");
+        program.annual_name = item.name("name");
         program.annual = item.word("method", annual_words);
     });
     root.object("adjustable",

@@ -62,13 +62,13 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     root.object(
         "lender",
         [&](Reader& item) {
-            sheet.lender = item.text("name");
-            sheet.license = item.text("license");
+            sheet.lender = item.name("name");
+            sheet.license = item.name("license");
         },
         true);
     sheet.note = root.text_or("note", "");
     root.object("index", [&](Reader& item) {
-        sheet.index = RateIndex{item.text("name"), item.percent("value"), item.date("date")};
+        sheet.index = RateIndex{item.name("name"), item.percent("value"), item.date("date")};
     });
     root.each(
         "ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);

@@ -47,12 +47,12 @@ void read_offers(Reader& root, PriceBook& book) {
     root.each("incentives", [&](Reader& item) {
         Incentive incentive;
         incentive.id = item.id("id");
-        incentive.name = item.text("name");
+        incentive.name = item.name("name");
         read_amount(item, incentive);
         incentive.uses = read_uses(item);
         incentive.plans = index_list(item, "plans", book.plans, "plan");
         incentive.lots = index_list(item, "lots", book.lots, "lot");
-        incentive.lender = item.text_or("lender", "");
+        incentive.lender = item.name_or("lender", "");
         incentive.expires = item.maybe_date("expires");
         incentive.close_by = item.maybe_date("close_by");
         incentive.conditions = item.text_or("conditions", "");

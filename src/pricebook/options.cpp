@@ -73,7 +73,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
     option.each("levels", [&](Reader& item) {
         Level level;
         level.id = item.id("id");
-        level.name = item.text("name");
+        level.name = item.name("name");
         level.note = item.text_or("note", "");
         level.price = price_by_plan(item, "price", book);
         distinct_id(item, levels, level.id, "level");
@@ -85,7 +85,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
 std::vector<Choice> read_choices(Reader& option) {
     std::vector<Choice> choices;
     option.each("choices", [&](Reader& item) {
-        Choice choice{item.id("id"), item.text("name"), item.text_or("note", "")};
+        Choice choice{item.id("id"), item.name("name"), item.text_or("note", "")};
         distinct_id(item, choices, choice.id, "choice");
         choices.push_back(std::move(choice));
     });
@@ -193,7 +193,7 @@ std::optional<Later> read_later(Reader& option) {
 Option read_one(Reader& item, const PriceBook& book) {
     Option option;
     option.id = item.id("id");
-    option.name = item.text("name");
+    option.name = item.name("name");
     option.text = item.text_or("text", "");
     option.note = item.text_or("note", "");
     option.area = index_member(item, "area", book.areas, "area");
@@ -205,7 +205,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.levels = read_levels(item, book);
     option.included_level = read_included_level(item, book, option.levels);
     option.choices = read_choices(item);
-    option.one_of = item.text_or("one_of", "");
+    option.one_of = item.name_or("one_of", "");
     option.only = read_only(item, book);
     if (item.has("cutoff")) option.cutoff = index_member(item, "cutoff", book.stages, "stage");
     option.structural = item.flag_or("structural", false);
@@ -314,12 +314,15 @@ std::string quantity_limits(const Option& option) {
 
 void read_options(Reader& root, PriceBook& book) {
     std::vector<Mark> marks;
-    root.each("options", [&](Reader& item) {
-        Option option = read_one(item, book);
-        distinct_id(item, book.options, option.id, "option");
-        book.options.push_back(std::move(option));
-        marks.emplace_back(item.here());
-    });
+    root.each(
+        "options",
+        [&](Reader& item) {
+            Option option = read_one(item, book);
+            distinct_id(item, book.options, option.id, "option");
+            book.options.push_back(std::move(option));
+            marks.emplace_back(item.here());
+        },
+        false, caps::options);
     // Names of later options may be used before them, so relations come in a second pass.
     for (std::size_t i = 0; i < marks.size(); ++i) {
         Reader item(*marks[i].value, marks[i].spot().path, root.findings());

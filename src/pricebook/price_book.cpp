@@ -10,7 +10,7 @@ std::vector<Named> read_named(Reader& root, std::string_view key, std::string_vi
     root.each(
         key,
         [&](Reader& item) {
-            Named named{item.id("id"), item.text("name")};
+            Named named{item.id("id"), item.name("name")};
             distinct_id(item, list, named.id, what);
             list.push_back(std::move(named));
         },
@@ -25,7 +25,7 @@ std::vector<Elevation> read_elevations(Reader& plan) {
         [&](Reader& item) {
             Elevation elevation;
             elevation.id = item.id("id");
-            elevation.name = item.text("name");
+            elevation.name = item.name("name");
             elevation.price = item.money("price");
             elevation.note = item.text_or("note", "");
             distinct_id(item, list, elevation.id, "elevation");
@@ -50,8 +50,8 @@ void read_plans(Reader& root, PriceBook& book) {
         [&](Reader& item) {
             Plan plan;
             plan.id = item.id("id");
-            plan.name = item.text("name");
-            plan.style = item.text_or("style", "");
+            plan.name = item.name("name");
+            plan.style = item.name_or("style", "");
             plan.note = item.text_or("note", "");
             plan.base_price = positive_money(item, "base_price");
             plan.bedrooms = item.decimal("bedrooms");
@@ -62,20 +62,20 @@ void read_plans(Reader& root, PriceBook& book) {
             distinct_id(item, book.plans, plan.id, "plan");
             book.plans.push_back(std::move(plan));
         },
-        true);
+        true, caps::plans);
 }
 
 void read_community(Reader& root, PriceBook& book) {
     root.object(
         "community",
         [&](Reader& item) {
-            book.community.name = item.text("name");
-            book.community.builder = item.text("builder");
+            book.community.name = item.name("name");
+            book.community.builder = item.name("builder");
             book.community.place = item.id("place");
             book.community.note = item.text_or("note", "");
         },
         true);
-    book.version = root.text("version");
+    book.version = root.name("version");
     const auto effective = root.maybe_date("effective");
     const auto expires = root.maybe_date("expires");
     for (const std::string_view key : {"effective", "expires"}) root.must_have(key);

@@ -7,8 +7,12 @@
 
 namespace quoin {
 
-/// Text as it may stand in an element or a quoted attribute.
+/// Text as it may stand where no elements may: in a title.
 [[nodiscard]] std::string escaped(std::string_view text);
+
+/// Text as it may stand in an element. What runs from the right to the left is set apart (bdi), so
+/// that a figure beside it stays where it was written.
+[[nodiscard]] std::string in_element(std::string_view text);
 
 /// <tag class="kind">inner</tag>; `inner` is HTML already.
 [[nodiscard]] std::string element(std::string_view tag, std::string_view inner,

@@ -126,6 +126,13 @@ Rows rows_of(const PriceBook& book, Listing what, Amounts written) {
     return {};
 }
 
+/// A cell of words is never to be taken for a formula by a spreadsheet: an apostrophe says so, as
+/// it does where a person types one. A column of figures stays as it is.
+std::string csv_words(const std::string& text) {
+    const bool formula = text.find_first_of("=+-@\t\r") == 0;
+    return formula ? "'" + text : text;
+}
+
 std::string csv_cell(const std::string& text) {
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string out = "\"";
@@ -155,7 +162,7 @@ std::string listing_csv(const PriceBook& book, Listing what) {
     std::string out;
     const auto write = [&](const std::vector<std::string>& cells) {
         for (std::size_t i = 0; i < cells.size(); ++i)
-            out += (i > 0 ? "," : "") + csv_cell(cells[i]);
+            out += (i > 0 ? "," : "") + csv_cell(list.right[i] ? cells[i] : csv_words(cells[i]));
         out += "\r\n";
     };
     write(list.columns);

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "json_parts.hpp"
+#include <quoin/text/plain.hpp>
 
 namespace quoin {
 namespace {
@@ -39,7 +40,7 @@ std::string text_of(const Problem& p) {
 std::string text_of(const Findings& findings) {
     std::string out;
     for (const Problem& problem : findings.problems()) out += text_of(problem);
-    return out;
+    return made_visible(out, "\n\t"); // a file's name may hold anything
 }
 
 std::string json_text_of(const Findings& findings) {

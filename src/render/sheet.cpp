@@ -11,6 +11,7 @@
 #include "sheet_style.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/render/written_mark.hpp>
 
 namespace quoin {
 namespace {
@@ -38,7 +39,7 @@ std::string home_row(const QuoteLine& line) {
     std::string out = figure_row(line_name(line), {times_text(line), amount_text(line)},
                                  line.area.empty() ? "" : "under");
     if (!line.note.empty() && !line.area.empty()) {
-        out += element("tr", "<td colspan=\"3\">" + escaped(line.note) + "</td>", "note");
+        out += element("tr", "<td colspan=\"3\">" + in_element(line.note) + "</td>", "note");
     }
     return out;
 }
@@ -48,9 +49,9 @@ std::string home_section(const QuoteAnswer& quote) {
     std::string area;
     for (const QuoteLine& line : quote.lines) {
         if (line.area != area && !line.area.empty()) {
-            rows += element("tr",
-                            "<th colspan=\"3\" scope=\"rowgroup\">" + escaped(line.area) + "</th>",
-                            "area");
+            rows += element(
+                "tr", "<th colspan=\"3\" scope=\"rowgroup\">" + in_element(line.area) + "</th>",
+                "area");
         }
         area = line.area;
         rows += home_row(line);
@@ -98,7 +99,7 @@ std::string side_table(const std::vector<ScenarioAnswer>& scenarios,
                        const std::vector<SideRow>& rows, std::size_t from, std::size_t to) {
     std::string head = "<td></td>";
     for (std::size_t i = from; i < to; ++i) {
-        head += "<th scope=\"col\">" + unbroken(escaped(scenarios[i].terms.name)) + "</th>";
+        head += "<th scope=\"col\">" + unbroken(in_element(scenarios[i].terms.name)) + "</th>";
     }
     std::string body;
     std::string kind;
@@ -251,8 +252,9 @@ std::string html_of(const SheetAnswer& answer) {
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
            "style-src 'unsafe-inline'\">\n" +
-           text_element("title", title) + "<style>" + sheet_style + "</style>\n</head>\n" +
-           element("body", "\n" + body_of(answer)) + "</html>\n";
+           std::string(sheet_mark) + "\n" + element("title", escaped(title)) + "<style>" +
+           sheet_style + "</style>\n</head>\n" + element("body", "\n" + body_of(answer)) +
+           "</html>\n";
 }
 
 } // namespace quoin

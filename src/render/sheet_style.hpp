@@ -7,6 +7,7 @@ inline constexpr const char* sheet_style = R"css(
 @page { size: auto; margin: 13mm 15mm; }
 * { box-sizing: border-box; }
 body { max-width: 182mm; margin: 10mm auto; padding: 0 4mm; color: #1d1d1b; background: #fff;
+  overflow-wrap: anywhere;
   font: 9.4pt/1.36 "Source Sans 3", "Noto Sans", "DejaVu Sans", Arial, sans-serif; }
 header { border-bottom: 1.2pt solid #1d1d1b; margin-bottom: 5mm; padding-bottom: 3mm; }
 header p { margin: 0; }
@@ -35,6 +36,7 @@ tbody th::first-letter, li::first-letter { text-transform: uppercase; }
 .side { table-layout: fixed; break-inside: avoid; margin-bottom: 3mm; font-size: 8.8pt; }
 .side col.label { width: 38mm; }
 .side td, .side thead th { padding-left: 2mm; }
+.facts dd { min-width: 0; }
 .side.wide { font-size: 8.2pt; }
 .side.one col.label { width: 50mm; }
 .small { font-size: 8.6pt; color: #43433f; margin: 1mm 0; }

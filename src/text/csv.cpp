@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 
 namespace quoin {
 namespace {
@@ -105,14 +106,23 @@ Value row_object(const std::vector<Cell>& header, const std::vector<Cell>& row) 
 }
 
 bool names_are_distinct(const std::vector<Cell>& header, Findings& findings) {
-    for (std::size_t i = 0; i < header.size(); ++i) {
-        const auto same = [&](const Cell& other) { return other.text == header[i].text; };
-        if (std::any_of(header.begin(), header.begin() + static_cast<std::ptrdiff_t>(i), same)) {
-            findings.add(problems::csv_column_repeated(header[i].place, header[i].text));
-            return false;
-        }
+    std::set<std::string_view> known;
+    for (const Cell& cell : header) {
+        if (known.insert(cell.text).second) continue;
+        findings.add(problems::csv_column_repeated(cell.place, cell.text));
+        return false;
     }
     return true;
+}
+
+/// Whether a list has a sensible number of columns, each under its own name.
+bool is_sound(const std::vector<Cell>& header, Findings& findings) {
+    if (header.size() > caps::columns) {
+        findings.add(
+            problems::too_many_columns(header[caps::columns].place, header.size(), caps::columns));
+        return false;
+    }
+    return names_are_distinct(header, findings);
 }
 
 } // namespace
@@ -127,10 +137,14 @@ Document parse_csv(std::shared_ptr<const Source> source, Findings& findings) {
     }
     RowReader rows(*source, findings);
     const auto header = rows.next();
-    if (!header || !names_are_distinct(*header, findings)) return document;
+    if (!header || !is_sound(*header, findings)) return document;
     document.root.kind = Value::Kind::list;
     document.root.place = {source.get(), 0, static_cast<std::uint32_t>(source->text().size())};
     while (const auto row = rows.next()) {
+        if (document.root.items.size() == caps::list) {
+            findings.add(problems::too_many_rows(row->front().place, caps::list));
+            return document;
+        }
         if (row->size() != header->size()) {
             const Span place{source.get(), row->front().place.begin, row->back().place.end};
             findings.add(problems::csv_cells(place, row->size(), header->size()));

@@ -1,4 +1,6 @@
 // JSON text to values with places: the library reads the grammar, this keeps literal and position.
+#include <set>
+
 #include <nlohmann/json.hpp>
 
 #include <quoin/text/problems.hpp>
@@ -40,8 +42,10 @@ class CountingIterator {
 /// and colons; its end is found from the text itself, since the parser may have read one byte more.
 class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
   public:
-    TreeBuilder(const Source& source, const char* const* furthest, Findings& findings)
-        : source_(source), furthest_(furthest), findings_(findings) {}
+    TreeBuilder(const Source& source, const char* const* furthest, Findings& findings,
+                std::size_t most_values)
+        : source_(source), furthest_(furthest), findings_(findings), room_(most_values),
+          most_values_(most_values) {}
 
     bool null() override { return add(Value::Kind::null, "null"); }
     bool boolean(bool value) override {
@@ -71,14 +75,23 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     bool add_number();
     bool open(Value::Kind kind);
     bool close();
+    bool has_room(Span place);
     Value& place_for_next();
+
+    /// An object or list that is not closed yet, with the names that it has so far.
+    struct Open {
+        Value* value;
+        std::set<std::string, std::less<>> names;
+    };
 
     const Source& source_;
     const char* const* furthest_;
     Findings& findings_;
     Value root_;
-    std::vector<Value*> open_;
+    std::vector<Open> open_;
     std::size_t offset_ = 0; ///< end of the last token
+    std::size_t room_;       ///< values that may still come
+    std::size_t most_values_;
 };
 
 std::size_t string_end(std::string_view text, std::size_t begin) {
@@ -104,11 +117,21 @@ Span TreeBuilder::token() {
 
 Value& TreeBuilder::place_for_next() {
     if (open_.empty()) return root_;
-    return open_.back()->items.emplace_back();
+    return open_.back().value->items.emplace_back();
+}
+
+bool TreeBuilder::has_room(Span place) {
+    if (room_ > 0) {
+        --room_;
+        return true;
+    }
+    findings_.add(problems::too_many_values(place, most_values_));
+    return false;
 }
 
 bool TreeBuilder::add(Value::Kind kind, std::string literal) {
     const Span place = token();
+    if (!has_room(place)) return false;
     Value& value = place_for_next();
     value.kind = kind;
     value.place = place;
@@ -117,22 +140,24 @@ bool TreeBuilder::add(Value::Kind kind, std::string literal) {
 }
 
 bool TreeBuilder::add_number() {
-    add(Value::Kind::number, {});
-    Value& value = open_.empty() ? root_ : open_.back()->items.back();
+    if (!add(Value::Kind::number, {})) return false;
+    Value& value = open_.empty() ? root_ : open_.back().value->items.back();
     value.literal = source_.text().substr(value.place.begin, value.place.end - value.place.begin);
     return true;
 }
 
 bool TreeBuilder::key(string_t& name) {
     const Span place = token();
-    Value& object = *open_.back();
-    for (const Key& known : object.keys) {
-        if (known.name == name) {
-            findings_.add(problems::member_repeated(place, name));
-            return false;
-        }
+    Open& object = open_.back();
+    if (object.value->keys.size() == caps::members) {
+        findings_.add(problems::too_many_members(place, caps::members));
+        return false;
     }
-    object.keys.push_back({std::move(name), place});
+    if (!object.names.insert(name).second) {
+        findings_.add(problems::member_repeated(place, name));
+        return false;
+    }
+    object.value->keys.push_back({std::move(name), place});
     return true;
 }
 
@@ -142,16 +167,17 @@ bool TreeBuilder::open(Value::Kind kind) {
         findings_.add(problems::too_deep(place, deepest_nesting));
         return false;
     }
+    if (!has_room(place)) return false;
     Value& value = place_for_next();
     value.kind = kind;
     value.place = place;
-    open_.push_back(&value);
+    open_.push_back({&value, {}});
     return true;
 }
 
 bool TreeBuilder::close() {
     const Span end = token();
-    open_.back()->place.end = end.end;
+    open_.back().value->place.end = end.end;
     open_.pop_back();
     return true;
 }
@@ -198,10 +224,11 @@ const Value* Value::find(std::string_view key) const {
     return nullptr;
 }
 
-Document parse_json(std::shared_ptr<const Source> source, Findings& findings) {
+Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
+                    std::size_t most_values) {
     const std::string_view text = source->text();
     const char* furthest = text.data();
-    TreeBuilder builder(*source, &furthest, findings);
+    TreeBuilder builder(*source, &furthest, findings, most_values);
     const bool good =
         nlohmann::json::sax_parse(CountingIterator(text.data(), &furthest),
                                   CountingIterator(text.data() + text.size(), &furthest), &builder);

@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 
 #include "utf8.hpp"
+#include <quoin/text/caps.hpp>
+#include <quoin/text/plain.hpp>
 
 namespace quoin {
 
@@ -35,9 +37,9 @@ Problem at(Span place, std::string_view id, std::string found, std::string expec
     Problem problem;
     problem.id = id;
     locate(problem, place);
-    problem.found = std::move(found);
-    problem.expected = std::move(expected);
-    problem.advice = std::move(advice);
+    problem.found = cut(found, caps::line);
+    problem.expected = cut(expected, caps::line);
+    problem.advice = cut(advice, caps::line);
     return problem;
 }
 
@@ -45,7 +47,7 @@ Problem at(const Spot& spot, std::string_view id, std::string found, std::string
            std::string advice) {
     const Span place = spot.value != nullptr ? spot.value->place : Span{};
     Problem problem = at(place, id, std::move(found), std::move(expected), std::move(advice));
-    problem.path = spot.path.pointer();
+    problem.path = cut(spot.path.pointer(), caps::line);
     return problem;
 }
 
@@ -56,9 +58,11 @@ Problem of_file(std::string file, std::string_view id, std::string found, std::s
     return problem;
 }
 
+/// A person's own text as a message repeats it: a line of it at most, and no control characters.
+std::string repeated(std::string_view text) { return made_visible(cut(text, caps::quoted)); }
+
 /// A value as it stands, short enough to print.
 std::string shown(const Value& value) {
-    constexpr std::size_t longest = 40;
     switch (value.kind) {
     case Value::Kind::list:
         return "a list";
@@ -70,8 +74,7 @@ std::string shown(const Value& value) {
         break;
     }
     const bool quoted = value.kind == Value::Kind::text;
-    const std::string text =
-        value.literal.size() > longest ? value.literal.substr(0, longest) + "..." : value.literal;
+    const std::string text = repeated(value.literal);
     return quoted ? fmt::format("\"{}\"", text) : text;
 }
 
@@ -85,14 +88,15 @@ std::string with_article(std::string_view noun) {
 }
 
 std::string did_you_mean(const std::string& near, std::string_view otherwise) {
-    return near.empty() ? std::string(otherwise) : fmt::format("did you mean \"{}\"?", near);
+    return near.empty() ? std::string(otherwise)
+                        : fmt::format("did you mean \"{}\"?", repeated(near));
 }
 
 std::string joined(const std::vector<std::string>& names) {
     constexpr std::size_t most_named = 12;
     std::string text;
     for (std::size_t i = 0; i < names.size() && i < most_named; ++i) {
-        text += fmt::format("{}\"{}\"", i == 0 ? "" : ", ", names[i]);
+        text += fmt::format("{}\"{}\"", i == 0 ? "" : ", ", repeated(names[i]));
     }
     return names.size() > most_named ? text + ", ..." : text;
 }
@@ -107,10 +111,14 @@ const std::vector<std::string_view>& all_ids() {
         "file-unreadable",
         "file-too-large",
         "file-unwritable",
+        "file-not-ours",
+        "no-temporary-room",
         "not-json",
         "number-too-large",
         "not-utf8",
         "too-deep",
+        "too-many",
+        "too-many-problems",
         "member-repeated",
         "csv-cells",
         "csv-quote",
@@ -130,6 +138,8 @@ const std::vector<std::string_view>& all_ids() {
         "not-one-of",
         "not-an-id",
         "text-empty",
+        "text-not-plain",
+        "text-too-long",
         "members-conflict",
         "id-repeated",
         "name-unknown",
@@ -196,6 +206,19 @@ Problem file_unwritable(std::string file, std::string_view why) {
                    "check the folder and its permissions");
 }
 
+Problem file_not_ours(std::string file) {
+    return of_file(std::move(file), "file-not-ours", "a file that quoin did not write",
+                   "a new name, or a file that quoin wrote before",
+                   "name another file, or add --force to replace this one");
+}
+
+Problem no_temporary_room(std::string folder, std::string_view why) {
+    return of_file(std::move(folder), "no-temporary-room",
+                   fmt::format("no way to write a temporary file there: {}", why),
+                   "a folder for temporary files, with room in it",
+                   "make room, or name another folder in TMPDIR");
+}
+
 Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {
     constexpr std::size_t mebi = 1024 * 1024;
     return of_file(std::move(file), "file-too-large", fmt::format("{} MiB", bytes / mebi),
@@ -204,13 +227,13 @@ Problem file_too_large(std::string file, std::size_t bytes, std::size_t most) {
 }
 
 Problem not_json(Span place, std::string found, std::string expected) {
-    return at(place, "not-json", std::move(found),
+    return at(place, "not-json", made_visible(cut(found, caps::line)),
               expected.empty() ? "valid JSON" : std::move(expected),
               "look for a missing comma, quote or bracket here or just before");
 }
 
 Problem number_too_large(Span place, std::string literal) {
-    return at(place, "number-too-large", std::move(literal), "a number of everyday size",
+    return at(place, "number-too-large", repeated(literal), "a number of everyday size",
               "write the number without an exponent");
 }
 
@@ -224,9 +247,35 @@ Problem too_deep(Span place, int deepest) {
               fmt::format("at most {}", deepest), "check for brackets that are never closed");
 }
 
+Problem too_many_members(Span place, std::size_t most) {
+    return at(place, "too-many", fmt::format("more than {} members in one object", most),
+              fmt::format("at most {}", most), "check that this is the file you meant");
+}
+
+Problem too_many_values(Span place, std::size_t most) {
+    return at(place, "too-many", fmt::format("more than {} values", most),
+              fmt::format("at most {}", most), "check that this is the file you meant");
+}
+
+Problem too_many_columns(Span place, std::size_t found, std::size_t most) {
+    return at(place, "too-many", fmt::format("{} columns", found), fmt::format("at most {}", most),
+              "check that this is the list you meant");
+}
+
+Problem too_many_rows(Span place, std::size_t most) {
+    return at(place, "too-many", fmt::format("more than {} rows", most),
+              fmt::format("at most {}", most), "check that this is the list you meant");
+}
+
+Problem too_many_problems(std::size_t most) {
+    return at(Span{}, "too-many-problems", fmt::format("more than the {} mistakes above", most),
+              "fewer of them", "mend these first; the rest is told then");
+}
+
 Problem member_repeated(Span place, std::string_view key) {
-    return at(place, "member-repeated", fmt::format("\"{}\" a second time in one object", key),
-              "each name once", "remove one of the two");
+    return at(place, "member-repeated",
+              fmt::format("\"{}\" a second time in one object", repeated(key)), "each name once",
+              "remove one of the two");
 }
 
 Problem csv_cells(Span place, std::size_t found, std::size_t expected) {
@@ -242,8 +291,9 @@ Problem csv_quote(Span place) {
 }
 
 Problem csv_column_repeated(Span place, std::string_view name) {
-    return at(place, "csv-column-repeated", fmt::format("the column \"{}\" a second time", name),
-              "each column once", "rename or remove one of the two");
+    return at(place, "csv-column-repeated",
+              fmt::format("the column \"{}\" a second time", repeated(name)), "each column once",
+              "rename or remove one of the two");
 }
 
 Problem wrong_kind(const Spot& spot, std::string_view expected) {
@@ -256,7 +306,7 @@ Problem member_missing(const Spot& spot, std::string_view key) {
 }
 
 Problem member_unknown(const Spot& spot, std::string_view key, std::string near) {
-    return at(spot, "member-unknown", fmt::format("the unknown name \"{}\"", key),
+    return at(spot, "member-unknown", fmt::format("the unknown name \"{}\"", repeated(key)),
               "a name that this object has",
               did_you_mean(near, "remove it, or move a remark into \"comment\""));
 }
@@ -313,6 +363,22 @@ Problem text_empty(const Spot& spot) {
     return at(spot, "text-empty", "an empty text", "some words", "");
 }
 
+Problem text_not_plain(const Spot& spot) {
+    return at(spot, "text-not-plain", shown(spot),
+              "one line of text without control characters or marks of writing direction",
+              "type it again instead of pasting it");
+}
+
+Problem text_too_long(const Spot& spot, std::size_t letters, std::size_t most) {
+    return at(spot, "text-too-long", fmt::format("a text of {} letters", letters),
+              fmt::format("at most {}", most), "shorten it");
+}
+
+Problem too_many(const Spot& spot, std::size_t found, std::size_t most) {
+    return at(spot, "too-many", fmt::format("a list of {}", found),
+              fmt::format("at most {} in it", most), "take out what is not needed");
+}
+
 Problem members_conflict(const Spot& spot, std::string_view expected) {
     return at(spot, "members-conflict", "members that are missing or do not go together",
               std::string(expected), "");
@@ -325,7 +391,7 @@ Problem id_repeated(const Spot& spot, std::string_view what) {
 
 Problem name_unknown(const Spot& spot, std::string_view what, std::string_view name,
                      std::string near) {
-    return at(spot, "name-unknown", fmt::format("no {} \"{}\"", what, name),
+    return at(spot, "name-unknown", fmt::format("no {} \"{}\"", what, repeated(name)),
               fmt::format("the id of {} that is there", with_article(what)),
               did_you_mean(near, ""));
 }
@@ -462,7 +528,7 @@ Problem incentive_not_here(const Spot& spot, std::string_view incentive, std::st
 }
 
 Problem scenario_repeated(const Spot& spot, std::string_view name) {
-    return at(spot, "scenario-repeated", fmt::format("a second scenario \"{}\"", name),
+    return at(spot, "scenario-repeated", fmt::format("a second scenario \"{}\"", repeated(name)),
               "each scenario under its own name", "rename one of the two");
 }
 
@@ -508,29 +574,31 @@ Problem no_means() {
 }
 
 Problem scenario_barred(std::string_view name) {
-    return at(Span{}, "scenario-barred", fmt::format("scenario \"{}\", which cannot be had", name),
+    return at(Span{}, "scenario-barred",
+              fmt::format("scenario \"{}\", which cannot be had", repeated(name)),
               "a scenario with figures to write", "'quoin recheck' without --workbook says why");
 }
 
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names) {
-    return at(Span{}, "scenario-unknown", fmt::format("no scenario \"{}\"", name),
+    return at(Span{}, "scenario-unknown", fmt::format("no scenario \"{}\"", repeated(name)),
               "one of " + joined(names), did_you_mean(near, ""));
 }
 
 Problem option_unknown(std::string_view name, std::string near) {
-    return at(Span{}, "option-unknown", fmt::format("no option \"{}\"", name),
+    return at(Span{}, "option-unknown", fmt::format("no option \"{}\"", repeated(name)),
               "the id of an option, such as those of 'quoin list options'", did_you_mean(near, ""));
 }
 
 Problem option_number(std::string_view option, std::string_view found, std::string_view expected) {
-    return at(Span{}, "option-number", fmt::format("\"{}\" for {}", found, option),
+    return at(Span{}, "option-number",
+              fmt::format("\"{}\" for {}", repeated(found), repeated(option)),
               std::string(expected), "");
 }
 
 Problem payment_input(std::string_view what, std::string_view found, std::string_view expected) {
-    return at(Span{}, "payment-input", fmt::format("{} {}", what, found), std::string(expected),
-              "");
+    return at(Span{}, "payment-input", fmt::format("{} {}", what, repeated(found)),
+              std::string(expected), "");
 }
 
 Problem no_price_book(std::string folder) {

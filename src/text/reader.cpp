@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <cctype>
+#include <set>
 
+#include <quoin/text/plain.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
@@ -59,11 +61,20 @@ std::optional<Date> as_date(const Spot& spot, Findings& findings) {
 }
 
 std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
+    const std::string& text = spot.value->literal;
     if (spot.value->kind != Value::Kind::text) {
         findings.add(problems::wrong_kind(spot, "text in quotes"));
         return std::nullopt;
     }
-    return spot.value->literal;
+    if (!is_plain(text)) {
+        findings.add(problems::text_not_plain(spot));
+        return std::nullopt;
+    }
+    if (text.size() > caps::text && letters_in(text) > caps::text) {
+        findings.add(problems::text_too_long(spot, letters_in(text), caps::text));
+        return std::nullopt;
+    }
+    return text;
 }
 
 void report_not_one_of(const Spot& spot, const std::vector<std::string>& names,
@@ -72,8 +83,7 @@ void report_not_one_of(const Spot& spot, const std::vector<std::string>& names,
 }
 
 Reader::Reader(const Value& value, Path path, Findings& findings)
-    : value_(&value), path_(path), findings_(&findings),
-      found_before_(findings.problems().size()) {
+    : value_(&value), path_(path), findings_(&findings), found_before_(findings.problems().size()) {
     if (value.kind != Value::Kind::object) {
         findings.add(problems::wrong_kind(here(), "an object in { }"));
     }
@@ -126,8 +136,27 @@ std::string Reader::text_or(std::string_view key, std::string fallback) {
     return as_text(spot(key), *findings_).value_or(std::move(fallback));
 }
 
+void Reader::hold_to_name(std::string_view key, const std::string& name) {
+    const std::size_t letters = letters_in(name);
+    if (letters > caps::name) {
+        findings_->add(problems::text_too_long(spot(key), letters, caps::name));
+    }
+}
+
+std::string Reader::name(std::string_view key) {
+    std::string name = text(key);
+    hold_to_name(key, name);
+    return name;
+}
+
+std::string Reader::name_or(std::string_view key, std::string fallback) {
+    std::string name = text_or(key, std::move(fallback));
+    hold_to_name(key, name);
+    return name;
+}
+
 std::string Reader::id(std::string_view key) {
-    std::string text = this->text(key);
+    std::string text = name(key);
     if (!text.empty() && !is_id(text)) findings_->add(problems::not_an_id(spot(key)));
     return text;
 }
@@ -204,7 +233,8 @@ std::vector<std::string> Reader::texts(std::string_view key) {
     return list;
 }
 
-void Reader::items(std::string_view key, const std::function<void(const Spot&)>& use) {
+void Reader::items(std::string_view key, const std::function<void(const Spot&)>& use,
+                   std::size_t most) {
     const Value* member = raw(key);
     if (member == nullptr) return;
     const Path list_path{&path_, key};
@@ -212,18 +242,24 @@ void Reader::items(std::string_view key, const std::function<void(const Spot&)>&
         findings_->add(problems::wrong_kind({member, list_path}, "a list in [ ]"));
         return;
     }
+    if (member->items.size() > most) {
+        findings_->add(problems::too_many({member, list_path}, member->items.size(), most));
+        return;
+    }
     int index = 0;
     for (const Value& item : member->items) use({&item, Path{&list_path, {}, index++}});
 }
 
-void Reader::each(std::string_view key, const std::function<void(Reader&)>& use, bool required) {
+void Reader::each(std::string_view key, const std::function<void(Reader&)>& use, bool required,
+                  std::size_t most) {
     if (required && raw(key) == nullptr) missing(key);
-    items(key, [&](const Spot& item) {
+    const auto read = [&](const Spot& item) {
         Reader reader(*item.value, item.path, *findings_);
         if (item.value->kind != Value::Kind::object) return;
         use(reader);
         reader.finish();
-    });
+    };
+    items(key, read, most);
 }
 
 void Reader::object(std::string_view key, const std::function<void(Reader&)>& use, bool required) {
@@ -254,17 +290,15 @@ void Reader::members(std::string_view key,
 }
 
 void Reader::finish() {
-    std::vector<std::string> known;
-    for (const std::string_view key : asked_) known.emplace_back(key);
-    for (std::size_t i = 0; i < value_->keys.size(); ++i) {
-        const Key& key = value_->keys[i];
-        if (key.name == "comment") continue;
-        if (std::find(asked_.begin(), asked_.end(), key.name) != asked_.end()) continue;
-        Spot member{&value_->items[i], Path{&path_, key.name}};
-        Value named = *member.value; // the message points at the name, not at the value
+    const std::set<std::string_view> asked(asked_.begin(), asked_.end());
+    for (const Key& key : value_->keys) {
+        if (key.name == "comment" || asked.count(key.name) > 0) continue;
+        if (findings_->full()) return;
+        Value named; // the message points at the name, not at the value
         named.place = key.place;
-        member.value = &named;
-        findings_->add(problems::member_unknown(member, key.name, nearest(key.name, known)));
+        const std::vector<std::string> known(asked.begin(), asked.end());
+        findings_->add(problems::member_unknown({&named, Path{&path_, key.name}}, key.name,
+                                                nearest(key.name, known)));
     }
 }
 

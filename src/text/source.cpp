@@ -21,8 +21,9 @@ Source::Position Source::position(std::size_t offset) const {
 
 std::string_view Source::line(int number) const {
     const std::size_t start = line_starts_[static_cast<std::size_t>(number - 1)];
-    std::string_view rest = text().substr(start);
-    rest = rest.substr(0, rest.find('\n'));
+    const auto next = static_cast<std::size_t>(number);
+    const std::size_t end = next < line_starts_.size() ? line_starts_[next] - 1 : text_.size();
+    std::string_view rest = text().substr(start, end - start);
     if (!rest.empty() && rest.back() == '\r') rest.remove_suffix(1);
     return rest;
 }

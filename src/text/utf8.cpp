@@ -1,6 +1,8 @@
 // Checking UTF-8 byte by byte.
 #include "utf8.hpp"
 
+#include <quoin/text/plain.hpp>
+
 namespace quoin {
 namespace {
 
@@ -52,7 +54,13 @@ std::string made_printable(std::string_view text) {
     std::string shown;
     while (!text.empty()) {
         const std::size_t good = first_bad_byte(text);
-        shown += text.substr(0, good);
+        for (std::size_t i = 0; i < good;) {
+            const std::size_t bytes = 1 + tail_of(static_cast<unsigned char>(text[i])).bytes;
+            const std::string_view letter = text.substr(i, bytes);
+            shown +=
+                letter == "\t" || is_plain(letter) ? std::string(letter) : std::string(bytes, '?');
+            i += bytes;
+        }
         if (good == text.size()) break;
         shown += '?';
         text.remove_prefix(good + 1);

@@ -9,7 +9,8 @@ namespace quoin {
 /// The first byte that no UTF-8 text holds at its place, or the end.
 [[nodiscard]] std::size_t first_bad_byte(std::string_view text);
 
-/// The text with each such byte replaced by a question mark.
+/// The text with each such byte, and each of a character that is not plain (but tabs), replaced by
+/// a question mark.
 [[nodiscard]] std::string made_printable(std::string_view text);
 
 } // namespace quoin

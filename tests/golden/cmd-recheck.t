@@ -3172,6 +3172,7 @@ Options:
   -h,--help                   Print this help message and exit
   --scenario TEXT REQUIRED    the scenario's name in the inquiry
   --workbook TEXT             also write the figures as live formulas to this .xlsx file
+  --force                     replace a file of that name even if quoin did not write it
 
 Example:
   quoin recheck buyer.json --scenario "FHA, 3.5 % down" --workbook check.xlsx
@@ -3179,3 +3180,10 @@ Example:
 --json and --rates DIR go with every command; 'quoin --help' explains them.
 
 = 0
+
+# A workbook ends in .xlsx, so that a slip cannot write over an inquiry.
+$ quoin recheck data/buyer.json --scenario "Conventional, 5 % down" --workbook data/buyer.json --force --rates data/rates
+2> quoin: found --workbook data/buyer.json
+2>   expected a name that ends in .xlsx
+2>   [payment-input]
+= 1

@@ -10,6 +10,7 @@ Options:
   -h,--help                   Print this help message and exit
   -o,--output TEXT REQUIRED   the file to write, FILE.html
   --scenario TEXT             one scenario alone, with its costs and its calendar; all of them if none
+  --force                     replace a file of that name even if quoin did not write it
 
 Example:
   quoin sheet buyer.json -o sheet.html
@@ -26,4 +27,11 @@ $ quoin sheet data/buyer.json --output sheet.html --scenario "A thrd" --rates da
 2> quoin: found no scenario "A thrd"
 2>   expected one of "Ten percent down", "A third down"
 2>   [scenario-unknown]
+= 1
+
+# Not even with --force, since the ending is asked for first.
+$ quoin sheet data/buyer.json -o data/buyer.json --force --rates data/rates
+2> quoin: found --output data/buyer.json
+2>   expected a name that ends in .html
+2>   [payment-input]
 = 1

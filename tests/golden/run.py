@@ -7,6 +7,8 @@
 #   2> a line of standard error
 #   = 0
 #
+# What stands before "quoin", as in "$ TMPDIR=gone quoin ...", is set in its environment.
+#
 # Runs tests/golden/*.t, tests/errors/*/case.t and the sessions of README.md, then asks the program
 # for its commands and options and fails for any that no transcript uses. With --approve the
 # expectations are written anew: read the diff. Files may be named to run only those.
@@ -27,12 +29,16 @@ ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__)
 PROGRAM = os.environ.get("QUOIN", os.path.join(ROOT, "build/release/quoin"))
 # Options that need no transcript of their own.
 EXEMPT = {"-h", "OPTIONS", "SUBCOMMAND"}
+RUNS = re.compile(r"\$ (\w+=\S* )*quoin\b")
 NOT_EMPTY = "(nothing may be written on standard output when the input is refused)"
 
 
 def answer_of(command, folder):
     words = shlex.split(command)
     environment = {k: v for k, v in os.environ.items() if k != "QUOIN_RATES"}
+    while "=" in words[0]:
+        name, value = words.pop(0).split("=", 1)
+        environment[name] = value
     result = subprocess.run([PROGRAM] + words[1:], cwd=folder, env=environment, text=True,
                             capture_output=True, timeout=60, check=False)
     lines = result.stdout.splitlines()
@@ -58,7 +64,7 @@ def answered(path, folder):
     answering = False
     with open(path, encoding="utf-8") as file:
         for line in file.read().splitlines():
-            if line.startswith("$ quoin"):
+            if RUNS.match(line):
                 written += [line] + answer_of(line[2:], folder)
                 answering = True
             elif answering:
@@ -107,9 +113,10 @@ def used_words(paths):
     for path in paths:
         with open(path, encoding="utf-8") as file:
             for line in file:
-                if not line.startswith("$ quoin"):
+                if not RUNS.match(line):
                     continue
-                words = shlex.split(line[2:])[1:]
+                words = shlex.split(line[2:])
+                words = words[words.index("quoin") + 1:]
                 names = [w for w in words if not w.startswith("-")]
                 for key in {"", names[0] if names else ""}:
                     used.setdefault(key, set()).update(w.split("=")[0] for w in words)

@@ -10,6 +10,7 @@ memory in a shipped file, is accepted or refused as it says there. Needs python3
 import copy
 import json
 import pathlib
+import re
 import sys
 
 from jsonschema import Draft202012Validator, FormatChecker
@@ -83,6 +84,34 @@ def check_shared_definitions(schemas, tally):
                 continue
             other = first.setdefault(name, (kind, body))
             tally.check(other[1] == body, f"{kind}: $defs/{name} differs from that of {other[0]}")
+
+
+def check_caps(schemas, tally):
+    """Every list has the cap of text/caps.hpp, and so have texts and names."""
+    source = (ROOT / "include/quoin/text/caps.hpp").read_text(encoding="utf-8")
+    caps = {name: int(number.replace("'", ""))
+            for name, number in re.findall(r"size_t (\w+) = ([\d']+);", source)}
+    of_its_own = {("inquiry", name): caps[name] for name in
+                  ("scenarios", "selections", "wishes", "requests", "incentives", "credits")}
+    of_its_own |= {("inquiry", "uses"): caps["credit_uses"], ("pricebook", "plans"): caps["plans"],
+                   ("pricebook", "options"): caps["options"]}
+    lists = {key: 0 for key in of_its_own}
+    for kind, schema in schemas.items():
+        for path, node in each_node(schema):
+            if not isinstance(node, dict) or node.get("type") != "array":
+                continue
+            top = path[:1] == ("properties",) and len(path) == 2
+            key = (kind, path[-1])
+            own = key in of_its_own and (top or key == ("inquiry", "uses"))
+            cap = of_its_own[key] if own else caps["list"]
+            lists[key] = 1
+            tally.check(node.get("maxItems") == cap,
+                        f"{kind}: /{'/'.join(map(str, path))}: maxItems is not {cap}")
+        texts = schema["$defs"]
+        for name in ("text", "name") if "text" in texts else ():
+            longest = texts[name].get("maxLength", texts[name].get("allOf", [{}])[-1].get("maxLength"))
+            tally.check(longest == caps[name], f"{kind}: $defs/{name}: maxLength is not {caps[name]}")
+    tally.check(all(lists.values()), f"a cap that no list has: {lists}")
 
 
 # Names that two formats use for different things.
@@ -205,6 +234,7 @@ def main():
     for kind, schema in schemas.items():
         check_schema(kind, schema, tally)
     check_shared_definitions(schemas, tally)
+    check_caps(schemas, tally)
     dates = FormatChecker(formats=("date",))
     validators = {kind: Draft202012Validator(schema, format_checker=dates)
                   for kind, schema in schemas.items()}

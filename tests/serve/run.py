@@ -7,6 +7,7 @@ import io
 import json
 import os
 import re
+import resource
 import shutil
 import signal
 import socket
@@ -284,6 +285,26 @@ class Inputs(Shared):
         self.assertEqual(problems[0]["path"], "/plan")
         self.assertGreater(problems[0]["line"], 1)
 
+    def test_work_does_not_grow_with_what_is_sent(self):
+        names = ", ".join(f'"k{i}": 1' for i in range(80_000))
+        scenario = self.inquiry["scenarios"][0]
+        many = [dict(scenario, name=str(i)) for i in range(2000)]
+        wishes = [{"option": f"nothing-{i}"} for i in range(20_000)]
+        cases = [("quote", "{%s}" % names, "too-many"),
+                 ("adds", json.dumps(dict(self.inquiry, scenarios=many)), "too-many"),
+                 ("quote", json.dumps(dict(self.inquiry, wishes=wishes)), "too-many"),
+                 ("quote", "[" + "[]," * 300_000 + "1]", "too-many"),
+                 ("quote", json.dumps(dict(self.inquiry, buyer="x" * 3000)), "text-too-long"),
+                 ("quote", json.dumps(dict(self.inquiry, buyer="a\u202eb")), "text-not-plain"),
+                 ("quote", json.dumps(dict(self.inquiry, cash="7" * 900_000)), "not-money")]
+        for question, body, problem in cases:
+            before = work_of(self.server.process.pid)
+            answer = self.post(f"/api/{question}", body)
+            self.assertLess(work_of(self.server.process.pid) - before, 1.5, problem)
+            self.refused(answer, 422, problem)
+            self.assertLess(len(answer[2]), 200_000)
+        self.still_answers()
+
     def test_malformed_json(self):
         for body in ("{", "", "nul", "[1,2", '{"a":1,"a":2}', '{"format": 1}', "[]", '"text"',
                      "{\"format\":\"quoin/inquiry/1\"}", "[" * 100_000, "\xff\xfe"):
@@ -488,6 +509,67 @@ class Slow(Shared):
                 link.close()
         self.still_answers()
 
+    def crowd(self, count, sent):
+        """So many connections, each of which has sent these bytes and no more."""
+        links = [socket.create_connection(("127.0.0.1", self.server.port), timeout=20)
+                 for _ in range(count)]
+        self.addCleanup(lambda: [link.close() for link in links])
+        for link in links:
+            link.setblocking(False)
+            try:
+                link.send(sent)
+            except OSError:
+                pass
+        return links
+
+    def held_to_a_second(self, count, sent):
+        """Beside such a crowd, ordinary requests take a second at most, and memory grows little."""
+        self.still_answers()
+        before = memory_of(self.server.process.pid)
+        self.crowd(count, sent)
+        for _ in range(5):
+            asked = time.monotonic()
+            self.still_answers()
+            self.assertEqual(self.server.ask("GET", "/")[0], 200)
+            self.assertLess(time.monotonic() - asked, 2)
+        self.assertLess(memory_of(self.server.process.pid) - before, 50 * 1024 * 1024)
+
+    def test_a_thousand_half_heads(self):
+        self.held_to_a_second(1000, b"GET / HTTP/1.1\r\nHost: ")
+
+    def test_a_thousand_half_bodies(self):
+        head = (f"POST /api/quote HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n"
+                "Content-Type: application/json\r\nContent-Length: 1000000\r\n\r\n").encode()
+        self.held_to_a_second(1000, head + b" " * 500_000)
+
+    def test_a_thousand_who_read_nothing(self):
+        ask = (f"GET /api/cases HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n\r\n").encode()
+        self.held_to_a_second(1000, ask * 20)
+
+    def test_a_body_is_asked_for_where_it_is_wanted(self):
+        def told(host):
+            with socket.create_connection(("127.0.0.1", self.server.port), timeout=20) as link:
+                link.sendall((f"POST /api/quote HTTP/1.1\r\nHost: {host}\r\n"
+                              "Content-Type: application/json\r\nExpect: 100-continue\r\n"
+                              f"Content-Length: {len(self.body)}\r\n\r\n").encode())
+                first = link.recv(65536)
+                if not first.startswith(b"HTTP/1.1 100 "):
+                    return status_of(first), None
+                link.sendall(self.body.encode())
+                return 100, status_of(link.recv(65536))
+        self.assertEqual(told(f"127.0.0.1:{self.server.port}"), (100, 200))
+        self.assertEqual(told("rebound.example"), (403, None))
+
+    def test_requests_in_one_piece_are_answered_one_by_one(self):
+        head = (f"POST /api/quote HTTP/1.1\r\nHost: 127.0.0.1:{self.server.port}\r\n"
+                f"Content-Type: application/json\r\nContent-Length: {len(self.body)}\r\n")
+        one = f"{head}\r\n{self.body}"
+        last = f"{head}Connection: close\r\n\r\n{self.body}"
+        with socket.create_connection(("127.0.0.1", self.server.port), timeout=20) as link:
+            link.sendall((one + one + last).encode())
+            got = b"".join(iter(lambda: received(link), b""))
+        self.assertEqual(got.count(b"HTTP/1.1 200 "), 3, got[:300])
+
     def test_idle_connections_make_room(self):
         links = [socket.create_connection(("127.0.0.1", self.server.port)) for _ in range(150)]
         try:
@@ -497,6 +579,19 @@ class Slow(Shared):
         finally:
             for link in links:
                 link.close()
+
+
+def work_of(process):
+    """Seconds of a processor that a process has used, however busy the machine is."""
+    with open(f"/proc/{process}/stat", encoding="ascii") as file:
+        fields = file.read().rpartition(") ")[2].split()
+    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+
+def memory_of(process):
+    """Resident bytes of a process."""
+    with open(f"/proc/{process}/statm", encoding="ascii") as file:
+        return int(file.read().split()[1]) * os.sysconf("SC_PAGE_SIZE")
 
 
 def received(link):
@@ -692,4 +787,6 @@ def gunzipped(data):
 
 
 if __name__ == "__main__":
+    open_files = resource.getrlimit(resource.RLIMIT_NOFILE)[1]  # for a thousand connections
+    resource.setrlimit(resource.RLIMIT_NOFILE, (min(open_files, 4096), open_files))
     unittest.main(verbosity=1)

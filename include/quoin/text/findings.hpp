@@ -24,7 +24,10 @@ struct Problem {
 
 class Findings {
   public:
+    /// Keeps the first hundred; then says once that there are more, and keeps no others.
     void add(Problem problem);
+    /// Whether another problem would not be told.
+    [[nodiscard]] bool full() const { return full_; }
     [[nodiscard]] bool none() const { return problems_.empty(); }
     [[nodiscard]] const std::vector<Problem>& problems() const { return problems_; }
     /// Moves another's problems behind these.
@@ -32,6 +35,7 @@ class Findings {
 
   private:
     std::vector<Problem> problems_;
+    bool full_ = false;
 };
 
 /// Thrown where input cannot be used; carries everything that was found.

@@ -32,7 +32,7 @@ template <class Item>
 int look_up(const std::vector<Item>& items, std::string_view what, const std::string& id,
             const Spot& spot, Findings& findings) {
     const int index = index_of(items, id);
-    const bool reported = id.empty() || (items.empty() && !findings.none());
+    const bool reported = id.empty() || (items.empty() && !findings.none()) || findings.full();
     if (index < 0 && !reported) {
         findings.add(problems::name_unknown(spot, what, id, nearest(id, ids_of(items))));
     }

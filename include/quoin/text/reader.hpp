@@ -22,6 +22,7 @@
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
+#include <quoin/text/caps.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/value.hpp>
 
@@ -99,12 +100,17 @@ class Reader {
     [[nodiscard]] Spot here() const { return {value_, path_}; }
     [[nodiscard]] Findings& findings() { return *findings_; }
     /// Whether nothing was wrong so far: only then do checks between members make sense.
-    [[nodiscard]] bool sound() const { return findings_->problems().size() == found_before_; }
+    [[nodiscard]] bool sound() const {
+        return !findings_->full() && findings_->problems().size() == found_before_;
+    }
 
     /// Whether "format" is this one. One problem where it is another, or missing.
     [[nodiscard]] bool format_is(std::string_view name);
     std::string text(std::string_view key);
     std::string text_or(std::string_view key, std::string fallback);
+    /// A text that heads columns and stands in sentences: of at most caps::name letters.
+    std::string name(std::string_view key);
+    std::string name_or(std::string_view key, std::string fallback);
     /// Lower-case letters, digits and inner hyphens.
     std::string id(std::string_view key);
     Money money(std::string_view key);
@@ -132,20 +138,24 @@ class Reader {
     }
 
     /// Calls `use` for each object of a list member; a missing member is a problem if `required`.
-    void each(std::string_view key, const std::function<void(Reader&)>& use, bool required = false);
+    /// Of a list with more than `most` entries, none is read.
+    void each(std::string_view key, const std::function<void(Reader&)>& use, bool required = false,
+              std::size_t most = caps::list);
     /// Calls `use` for an object member, if it is there.
     void object(std::string_view key, const std::function<void(Reader&)>& use,
                 bool required = false);
     /// Calls `use` for each member of an object member but "comment": name, spot of the value.
     void members(std::string_view key, const std::function<void(const Key&, const Spot&)>& use);
-    /// Calls `use` for each value of a list member.
-    void items(std::string_view key, const std::function<void(const Spot&)>& use);
+    /// Calls `use` for each value of a list member; with more than `most`, for none.
+    void items(std::string_view key, const std::function<void(const Spot&)>& use,
+               std::size_t most = caps::list);
 
     /// Reports members that no getter asked for ("comment" is always allowed).
     void finish();
 
   private:
     void missing(std::string_view key);
+    void hold_to_name(std::string_view key, const std::string& name);
     const Value* required(std::string_view key);
 
     const Value* value_;

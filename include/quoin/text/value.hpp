@@ -12,6 +12,7 @@
 #include <string_view>
 #include <vector>
 
+#include <quoin/text/caps.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/source.hpp>
 
@@ -43,13 +44,15 @@ struct Document {
 /// Largest nesting that is read; deeper texts are refused.
 inline constexpr int deepest_nesting = 32;
 
-/// Parses JSON (RFC 8259). Syntax errors, repeated members, invalid UTF-8, numbers out of range and
-/// too deep a nesting are findings; the root is then null.
-[[nodiscard]] Document parse_json(std::shared_ptr<const Source> source, Findings& findings);
+/// Parses JSON (RFC 8259). Syntax errors, repeated members, invalid UTF-8, numbers out of range,
+/// too deep a nesting and more than caps::members of an object or `most_values` in all are
+/// findings; the root is then null.
+[[nodiscard]] Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
+                                  std::size_t most_values = caps::values);
 
 /// Parses CSV (RFC 4180: quotes, doubled quotes, CRLF) whose first row names the columns, into a
 /// list of objects: each cell becomes a text value under its column's name; empty cells are left
-/// out.
+/// out. Columns and rows have a cap.
 [[nodiscard]] Document parse_csv(std::shared_ptr<const Source> source, Findings& findings);
 
 /// Writes a value as it was read: same order, same literals, two-space indent.

@@ -1,0 +1,7 @@
+# A name under which there is something else already: only what quoin wrote itself is replaced.
+$ quoin recheck ../../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5 % down" --workbook theirs.xlsx
+2> quoin: theirs.xlsx: found a file that quoin did not write
+2>   expected a new name, or a file that quoin wrote before
+2>   name another file, or add --force to replace this one
+2>   [file-not-ours]
+= 1
