@@ -52,9 +52,11 @@ Schedule initial_schedule(const ScenarioRules& rules, const LoanFigures& f, cons
     const LoanTerms note{f.loan, f.rate, rules.scenario->term};
     switch (way_of(rules, run)) {
     case RateWay::worst_case:
-        return amortize(note, worst_case_path(note, *rules.adjustable));
+        return amortize(note, worst_case_path(note, *rules.adjustable), {},
+                        f.schedule.at_closing());
     case RateWay::given_index:
-        return amortize(note, rate_path(note, *rules.adjustable, run.indexes));
+        return amortize(note, rate_path(note, *rules.adjustable, run.indexes), {},
+                        f.schedule.at_closing());
     default:
         return f.schedule;
     }
@@ -93,6 +95,9 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     const Schedule schedule = with_extra(plain, added);
     const MonthlyPremium insurance = insurance_of(rules, f, plain, schedule);
     const Date first = answer.scenario.first_payment;
+    if (!schedule.at_closing().is_zero()) {
+        answer.at_closing = {sitting.inquiry().closing, schedule.at_closing(), schedule.balance(0)};
+    }
     answer.rows = rows_of(schedule, insurance, first);
     answer.years = years_of(answer.rows);
     answer.total_interest = schedule.total_interest();

@@ -95,14 +95,14 @@ CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
     cost.prepaid_finance_charge =
         std::max(f.cash.points, Money{}) - f.credits.sellers_points + f.upfront_fee +
         rules.closing_costs.finance_charges(f.loan, f.price) + f.prepaid_interest.total();
-    cost.amount_financed = f.loan - cost.prepaid_finance_charge;
+    cost.amount_financed = f.schedule.balance(0) - cost.prepaid_finance_charge;
     cost.finance_charge = f.schedule.total_interest() + insurance + cost.prepaid_finance_charge;
     cost.total_of_payments =
         f.schedule.total_paid() + insurance + loan_costs + f.prepaid_interest.total();
     cost.paid_in_five_years = f.schedule.paid_through(five_years) +
                               f.insurance.paid_through(five_years) + loan_costs +
                               f.prepaid_interest.total();
-    cost.principal_in_five_years = f.loan - f.schedule.balance(five_years);
+    cost.principal_in_five_years = f.schedule.balance(0) - f.schedule.balance(five_years);
     const Money interest = f.schedule.total_interest() + f.prepaid_interest.total();
     if (f.loan > Money{}) {
         cost.total_interest_percentage = Percent(Decimal::billionths(multiply_divide(
@@ -134,6 +134,7 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.buydown = f.buydown;
     answer.cash = f.cash;
     answer.credits = f.credits;
+    answer.lender_credit_without_use = f.lender_credit_without_use;
     answer.contribution_cap = f.contribution_cap;
     answer.first_payment = first_payment_date(sitting.inquiry().closing);
     answer.insurance = insurance_of(rules, f, answer.first_payment);

@@ -20,11 +20,12 @@ Money monthly_part(Money yearly) { return part_of(yearly, months_a_year, Roundin
 void insure(const ScenarioRules& rules, LoanFigures& f) {
     const LoanProgram& program = *rules.program;
     const Scenario& scenario = *rules.scenario;
-    const Months duration(fee_months(rules, f));
+    const Months duration(std::min(fee_months(rules, f), f.schedule.months()));
     switch (program.annual) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
+        // On the note's own schedule: prepayments do not count (12 USC 1709(c)(2)(B)).
         f.insurance =
             hud_annual_premium({f.loan, f.rate, scenario.term}, f.annual_percent,
                                f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
@@ -40,6 +41,15 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
                                                                : f.insurance_end.last_automatic());
         return;
     }
+}
+
+Schedule schedule_of(const ScenarioRules& rules, const LoanFigures& f) {
+    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+    const Money at_closing = f.cash.principal_reduction;
+    if (!rules.adjustable) {
+        return amortize(note, level_payment(note.loan, note.rate, note.term), {}, at_closing);
+    }
+    return amortize(note, composite_path(note, *rules.adjustable), {}, at_closing);
 }
 
 void set_monthly(LoanFigures& f) {
@@ -103,9 +113,7 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     std::stable_sort(f.refusals.begin(), f.refusals.end(),
                      [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
     if (!f.available()) return f;
-    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
-    f.schedule =
-        rules.adjustable ? amortize(note, composite_path(note, *rules.adjustable)) : amortize(note);
+    f.schedule = schedule_of(rules, f);
     insure(rules, f);
     set_monthly(f);
     ensure(f.price - f.base_loan == f.cash.down_payment,

@@ -21,6 +21,13 @@ struct MonthRow {
     Money balance;
 };
 
+/// What a lender credit takes off the principal at closing, before the first payment.
+struct ReducedAtClosing {
+    Date date;
+    Money principal;
+    Money balance; ///< then
+};
+
 /// Twelve payments together, or what is left of them in the last year.
 struct YearRow {
     int year = 0;
@@ -61,6 +68,7 @@ struct MonthByMonthAnswer {
     Heading heading;
     ScenarioAnswer scenario;
     RateWay way = RateWay::fixed;
+    std::optional<ReducedAtClosing> at_closing;
     std::vector<MonthRow> rows; ///< with the extra principal
     std::vector<YearRow> years; ///< the same, by years of payments
     Money total_interest;

@@ -38,7 +38,7 @@ struct CostOfCredit {
     /// 1026.4(c)(5)), the upfront fee, the buyer's costs that are finance charges, prepaid
     /// interest.
     Money prepaid_finance_charge;
-    Money amount_financed;   ///< loan less prepaid finance charge
+    Money amount_financed;   ///< loan less what reduces it at closing and prepaid finance charge
     Money finance_charge;    ///< interest, mortgage insurance and prepaid finance charge
     Money total_of_payments; ///< principal, interest, insurance, loan costs, prepaid interest
     Percent total_interest_percentage; ///< interest and prepaid interest over the loan, 3 decimals
@@ -78,6 +78,7 @@ struct ScenarioAnswer {
     InsuranceAnswer insurance;
     CashToClose cash;
     CreditsUsed credits;
+    Money lender_credit_without_use; ///< of negative points
     std::optional<Percent> contribution_cap;
     CostOfCredit cost_of_credit;
     Date first_payment;

@@ -74,9 +74,11 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
     }
     ledger.figure("prepaid_finance_charge", "prepaid finance charge", sum_of(std::move(prepaid)),
                   of_rule("1026.4, 1026.18"), cost.prepaid_finance_charge);
-    ledger.figure("amount_financed", "amount financed",
-                  figure("loan") - figure("prepaid_finance_charge"), of_rule("1026.18(b)"),
-                  cost.amount_financed);
+    const Formula owed = ledger.has("principal_reduction")
+                             ? figure("loan") - figure("principal_reduction")
+                             : figure("loan");
+    ledger.figure("amount_financed", "amount financed", owed - figure("prepaid_finance_charge"),
+                  of_rule("1026.18(b)"), cost.amount_financed);
     ledger.step("all_interest", "interest of all payments", FigureUnit::money,
                 column_sum(ScheduleColumn::interest, 1, months), rounded_by(13));
     ledger.step("all_insurance", "mortgage insurance of all payments", FigureUnit::money,
