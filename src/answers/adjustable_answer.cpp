@@ -10,15 +10,16 @@ std::optional<AdjustableAnswer> adjustable_answer(const ScenarioRules& rules,
     if (!rules.adjustable) return std::nullopt;
     const AdjustableTerms& terms = *rules.adjustable;
     const LoanTerms note{f.loan, f.rate, rules.scenario->term};
-    return AdjustableAnswer{terms.initial,
-                            terms.reset,
-                            sheet.index.value(),
-                            terms.margin,
-                            terms.caps,
-                            fully_indexed_rate(terms, terms.index),
-                            ceiling_rate(note, terms),
-                            f.schedule.steps(),
-                            amortize(note, worst_case_path(note, terms)).steps()};
+    return AdjustableAnswer{
+        terms.initial,
+        terms.reset,
+        sheet.index.value(),
+        terms.margin,
+        terms.caps,
+        fully_indexed_rate(terms, terms.index),
+        ceiling_rate(note, terms),
+        f.schedule.steps(),
+        amortize(note, worst_case_path(note, terms), {}, f.schedule.at_closing()).steps()};
 }
 
 Money AdjustableAnswer::largest_payment() const {

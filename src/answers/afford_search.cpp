@@ -92,8 +92,7 @@ Money AffordSearch::least_qualifying(const LeastFigures& least) const {
 
 /// False where every price of the range breaks a limit, or is refused.
 bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
-    const PriceRange range{Money::dollars(low), Money::dollars(high),
-                           home_.closing_credit + home_.points_credit + home_.buydown_credit,
+    const PriceRange range{Money::dollars(low), Money::dollars(high), home_.credited(),
                            home_.flood_zone};
     const LeastFigures least = least_figures(rules_, purchase_, range);
     if (!least.possible || !income_.unknown().empty()) return has(ignored_, AffordLimit::program);

@@ -91,14 +91,15 @@ CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
     cost.prepaid_finance_charge = points - f.credits.sellers_points + f.upfront_fee +
                                   rules.closing_costs.finance_charges(f.loan, f.price) +
                                   prepaid_interest + cost.buydown.put_up;
-    cost.amount_financed = f.loan - cost.prepaid_finance_charge;
+    const Money owed = f.schedule.balance(0); // less what reduces the principal at closing
+    cost.amount_financed = owed - cost.prepaid_finance_charge;
     cost.finance_charge = interest + insurance + cost.prepaid_finance_charge;
     cost.total_of_payments =
-        f.loan + interest + insurance + loan_costs - f.credits.sellers_points + prepaid_interest;
+        owed + interest + insurance + loan_costs - f.credits.sellers_points + prepaid_interest;
     cost.disclosed_in_five_years =
         f.schedule.paid_through(five_years) - cost.buydown.through(five_years) +
         f.insurance.paid_through(five_years) + loan_costs + prepaid_interest;
-    cost.disclosed_principal_in_five_years = f.loan - f.schedule.balance(five_years);
+    cost.disclosed_principal_in_five_years = owed - f.schedule.balance(five_years);
     cost.total_interest_percentage = total_interest_percentage(interest + prepaid_interest, f.loan);
     const std::vector<Money> payments = notes_payments(f, cost.buydown);
     if (!cost.buydown.monthly.empty()) cost.levels = levels_of(payments);

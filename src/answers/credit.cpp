@@ -91,7 +91,9 @@ void Question::describe(const LoanFigures& f) {
         out_.upfront_name = single_premium_name(program);
         out_.is_single_premium = true;
     } else if (!f.financed_fee.is_zero()) {
-        out_.upfront_name = program.upfront_name;
+        out_.is_single_premium = pays_single_premium(rules_, f.ltv);
+        out_.upfront_name =
+            out_.is_single_premium ? single_premium_name(program) : program.upfront_name;
     }
 }
 

@@ -121,6 +121,7 @@ LoanFigures CreditMixer::figures(const CreditSplit& split, Money amount) {
     scenario_.buydown = split.buydown;
     scenario_.finance_fee = given_.finance_fee && !split.fee_in_cash;
     scenario_.single_premium = given_.single_premium || split.fee_in_cash;
+    scenario_.finance_premium = given_.finance_premium && !split.fee_in_cash;
     home_.contract_price = price_ - split.off_price;
     facts_.credits.back() = {"", CreditFrom::builder, amount - split.off_price, split.rest};
     return loan_figures(rules_, home_, facts_);

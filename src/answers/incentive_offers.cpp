@@ -1,6 +1,7 @@
 // Which incentives a home is given, and where they go.
 #include <quoin/answers/incentive_offers.hpp>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 
 namespace quoin {
@@ -37,11 +38,12 @@ std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting, const Price
         if (offer.why_not.empty()) offer.why_not = why_not_given(incentive, &sitting.sheet());
     }
     const auto& picks = inquiry.selection.incentives;
-    const std::vector<Money> given = incentives_given(book, picks, home);
+    ensure(picks.size() == home.given.size(), "a home knows what each pick of an incentive gives");
     for (std::size_t i = 0; i < picks.size(); ++i) {
-        IncentiveOffer& offer = offers[static_cast<std::size_t>(picks[i].incentive)];
-        offer.used.push_back({picks[i].use, picks[i].amount, given[i]});
-        offer.left = offer.left - given[i];
+        const IncentiveGiven& given = home.given[i];
+        IncentiveOffer& offer = offers[static_cast<std::size_t>(given.incentive)];
+        offer.used.push_back({given.use, picks[i].amount, given.amount});
+        offer.left -= given.amount;
     }
     return offers;
 }

@@ -94,6 +94,7 @@ Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inqu
         item.word_or("mi_ends", Words<bool>{{"automatic", false}, {"request", true}}, false);
     scenario.single_premium =
         item.word_or("mi_premium", Words<bool>{{"monthly", false}, {"single", true}}, false);
+    scenario.finance_premium = scenario.single_premium && item.has("fee") && scenario.finance_fee;
     scenario.buydown = read_buydown(item);
     scenario.escrow = item.flag_or("escrow", true);
     scenario.extra_principal = item.maybe_money("extra_principal").value_or(Money{});

@@ -28,9 +28,11 @@ Schedule initial_schedule(const ScenarioRules& rules, const LoanFigures& f, cons
     const LoanTerms note{f.loan, f.rate, rules.scenario->term};
     switch (way_of(rules, run)) {
     case RateWay::worst_case:
-        return amortize(note, worst_case_path(note, *rules.adjustable));
+        return amortize(note, worst_case_path(note, *rules.adjustable), {},
+                        f.schedule.at_closing());
     case RateWay::given_index:
-        return amortize(note, rate_path(note, *rules.adjustable, run.indexes));
+        return amortize(note, rate_path(note, *rules.adjustable, run.indexes), {},
+                        f.schedule.at_closing());
     default:
         return f.schedule;
     }
@@ -73,6 +75,10 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     const LoanRun plain = run_of(rules, f, initial, initial);
     const LoanRun paid = run_of(rules, f, initial, with_extra(initial, added));
     const Date first = answer.scenario.first_payment;
+    if (!paid.schedule.at_closing().is_zero()) {
+        answer.at_closing = {sitting.inquiry().closing, paid.schedule.at_closing(),
+                             paid.schedule.balance(0)};
+    }
     answer.rows = rows_of(f, paid, first);
     answer.years = years_of(answer.rows);
     const int months = paid.schedule.months();

@@ -72,23 +72,29 @@ void add_open_choices(const Sitting& sitting, QuoteAnswer& answer) {
     }
 }
 
+template <class Value>
+void add_once(std::vector<Value>& list, const Value& value) {
+    if (std::find(list.begin(), list.end(), value) == list.end()) list.push_back(value);
+}
+
+void add_credit(const Incentive& incentive, const IncentiveGiven& given, QuoteAnswer& answer) {
+    if (is_off_price(given.use) || given.amount.is_zero()) return;
+    for (QuoteCredit& credit : answer.credits) {
+        if (credit.id != incentive.id || credit.use != given.use) continue;
+        credit.amount += given.amount;
+        return;
+    }
+    answer.credits.push_back({incentive.id, incentive.name, given.use, given.amount});
+}
+
 void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAnswer& answer) {
-    bool costs = false;
-    bool points = false;
-    for (const IncentivePick& pick : sitting.inquiry().selection.incentives) {
-        const Incentive& incentive = at(sitting.book().incentives, pick.incentive);
+    for (const IncentiveGiven& given : home.given) {
+        const Incentive& incentive = at(sitting.book().incentives, given.incentive);
         if (!incentive.conditions.empty()) {
-            answer.incentive_conditions.push_back(incentive.name + ": " + incentive.conditions);
+            add_once(answer.incentive_conditions, incentive.name + ": " + incentive.conditions);
         }
-        if (!incentive.lender.empty()) answer.incentive_lenders.push_back(incentive.lender);
-        if (pick.use == IncentiveUse::closing_costs && !costs) {
-            answer.credits.push_back({incentive.name, pick.use, home.closing_credit});
-            costs = true;
-        }
-        if (pick.use == IncentiveUse::points && !points) {
-            answer.credits.push_back({incentive.name, pick.use, home.points_credit});
-            points = true;
-        }
+        if (!incentive.lender.empty()) add_once(answer.incentive_lenders, incentive.lender);
+        add_credit(incentive, given, answer);
     }
 }
 

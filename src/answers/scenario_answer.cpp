@@ -103,6 +103,7 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.buydown = f.buydown;
     answer.cash = f.cash;
     answer.credits = f.credits;
+    answer.lender_credit_without_use = f.lender_credit_without_use;
     answer.contribution_cap = f.contribution_cap;
     answer.first_payment = first_payment_date(sitting.inquiry().closing);
     answer.insurance = insurance_of(rules, f, answer.first_payment);

@@ -91,23 +91,38 @@ void add_options(const PriceBook& book, const Selection& selection, PricedHome& 
                    Rounding::half_away);
 }
 
-/// Puts each incentive where the buyer uses it.
-void add_incentives(const PriceBook& book, const Selection& selection, PricedHome& home) {
-    const std::vector<Money> given = incentives_given(book, selection.incentives, home);
-    for (std::size_t i = 0; i < given.size(); ++i) {
-        const IncentivePick& pick = selection.incentives[i];
-        const Money amount = given[i];
-        if (pick.use == IncentiveUse::closing_costs) {
-            home.closing_credit += amount;
-        } else if (pick.use == IncentiveUse::points) {
-            home.points_credit += amount;
-        } else if (pick.use == IncentiveUse::buydown) {
-            home.buydown_credit += amount;
-        } else {
-            home.incentives += amount;
-            home.lines.push_back(
-                {LineKind::incentive, pick.incentive, -1, -1, Decimal::whole(1), -amount, -amount});
+/// What each pick is given, in their order: a later pick of the same incentive has what the earlier
+/// ones left, and towards options none covers more than they cost.
+std::vector<IncentiveGiven> incentives_given(const PriceBook& book,
+                                             const std::vector<IncentivePick>& picks,
+                                             const PricedHome& home) {
+    Money uncovered = std::max(home.options, Money{});
+    std::vector<Money> used(book.incentives.size());
+    std::vector<IncentiveGiven> given;
+    given.reserve(picks.size());
+    for (const IncentivePick& pick : picks) {
+        const auto index = static_cast<std::size_t>(pick.incentive);
+        const Money whole = incentive_amount(book.incentives[index], home);
+        const Money rest = std::max(whole - used[index], Money{});
+        Money amount = std::min(pick.amount.value_or(rest), rest);
+        if (pick.use == IncentiveUse::options) {
+            amount = std::min(amount, uncovered);
+            uncovered -= amount;
         }
+        used[index] += amount;
+        given.push_back({pick.incentive, pick.use, amount});
+    }
+    return given;
+}
+
+/// Takes off the price what is given there.
+void add_incentives(const PriceBook& book, const Selection& selection, PricedHome& home) {
+    home.given = incentives_given(book, selection.incentives, home);
+    for (const IncentiveGiven& given : home.given) {
+        if (!is_off_price(given.use)) continue;
+        home.incentives += given.amount;
+        home.lines.push_back({LineKind::incentive, given.incentive, -1, -1, Decimal::whole(1),
+                              -given.amount, -given.amount});
     }
 }
 
@@ -122,25 +137,20 @@ Money incentive_amount(const Incentive& incentive, const PricedHome& home) {
     return percent_of(std::max(base, Money{}), incentive.percent, Rounding::half_away);
 }
 
-std::vector<Money> incentives_given(const PriceBook& book, const std::vector<IncentivePick>& picks,
-                                    const PricedHome& home) {
-    Money uncovered = std::max(home.options, Money{});
-    std::vector<Money> used(book.incentives.size());
-    std::vector<Money> given;
-    given.reserve(picks.size());
-    for (const IncentivePick& pick : picks) {
-        const auto index = static_cast<std::size_t>(pick.incentive);
-        const Money whole = incentive_amount(book.incentives[index], home);
-        const Money rest = std::max(whole - used[index], Money{});
-        Money amount = std::min(pick.amount.value_or(rest), rest);
-        if (pick.use == IncentiveUse::options) {
-            amount = std::min(amount, uncovered);
-            uncovered -= amount;
-        }
-        used[index] += amount;
-        given.push_back(amount);
+Money PricedHome::given_to(IncentiveUse use) const {
+    Money sum;
+    for (const IncentiveGiven& one : given) {
+        if (one.use == use) sum += one.amount;
     }
-    return given;
+    return sum;
+}
+
+Money PricedHome::credited() const {
+    Money sum;
+    for (const IncentiveGiven& one : given) {
+        if (!is_off_price(one.use)) sum += one.amount;
+    }
+    return sum;
 }
 
 Decimal quantity_of(const Option& option, const Pick& pick, int plan) {

@@ -111,6 +111,7 @@ class Bounding {
     void describe_box();
     bool may_be_lent() const;
     void bound_fee();
+    void describe_gross_box();
     bool bound_rate();
     bool bound_insurance();
     void bound_costs();
@@ -119,6 +120,10 @@ class Bounding {
     [[nodiscard]] Money least_month() const;
     [[nodiscard]] Decimal lowest_ltv() const {
         return Decimal::billionths(box_[static_cast<std::size_t>(Dimension::ltv)].lowest);
+    }
+    [[nodiscard]] bool may_finance_premium() const {
+        return rules_.scenario->single_premium && rules_.scenario->finance_premium &&
+               rules_.program->annual == AnnualMethod::lender_factor;
     }
     [[nodiscard]] bool by(DownPayment::By how) const { return rules_.scenario->down.by == how; }
 
@@ -135,12 +140,12 @@ class Bounding {
     Money cost_credits_; // most that pays costs alone: never more than they come to
     Money down_credits_; // most that may pay of the down payment too
     LocalCosts local_;   // least
-    Money costs_;        // least: closing costs and points
-    Money prepaid_;      // least: interest and bills
     Money escrow_;       // least
+    Money costs_;        // least: closing costs, points, interest and bills prepaid, escrow
     Money insurance_;    // least, a month
     Money down_;         // least
     Box box_{};
+    Box gross_box_{}; // with a financed premium in it; else the same
 };
 
 /// Whether every loan is refused, since a list that it is read against says nothing on the day.
@@ -258,9 +263,11 @@ void Bounding::bound_fee() {
     const LoanProgram& program = *rules_.program;
     fee_percent_ = {};
     loan_ = base_;
+    gross_box_ = box_;
     if (pays_single_premium(rules_, Ltv(lowest_ltv()))) {
         fee_percent_ = read(rules_.single_premium.rule(), box_).or_nothing();
     }
+    if (may_finance_premium()) describe_gross_box();
     if (program.upfront == UpfrontMethod::none) return;
     fee_percent_ = read(rules_.rule(Rule::upfront_fee), box_).or_nothing();
     if (!rules_.scenario->finance_fee) return;
@@ -276,6 +283,22 @@ void Bounding::bound_fee() {
         total(base_.most, fee_percent_.most, Rounding::up)};
 }
 
+/// The loan with its premium, whatever that may come to, and its LTV.
+void Bounding::describe_gross_box() {
+    const Decimal most = std::max(read(rules_.single_premium.rule(), box_).most, Decimal{});
+    const Money least_fee = percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
+    loan_ = {std::max(base_.least, base_.least + least_fee - cut_off),
+             base_.most + percent_of(base_.most, Percent(most), Rounding::up)};
+    constexpr std::int64_t hundredth = Decimal::one / 100;
+    const Decimal least_ltv = cut_to(share(loan_.least, value_.most), hundredth);
+    const Band& base_ltv = box_[static_cast<std::size_t>(Dimension::ltv)];
+    const Decimal most_ltv = Decimal::billionths(base_ltv.highest + hundredth);
+    set(gross_box_, Dimension::ltv, std::max(least_ltv, Decimal::billionths(base_ltv.lowest)),
+        most_ltv + Decimal::billionths(multiply_divide(most_ltv.billionths(), most.billionths(),
+                                                       hundred.billionths(), Rounding::up)));
+    set(gross_box_, Dimension::loan, {base_.least, loan_.most});
+}
+
 /// The rungs that may be chosen: as adjustments rise, the choice only moves up the ladder.
 bool Bounding::bound_rate() {
     const RateChoice& choice = rules_.scenario->rate;
@@ -285,7 +308,7 @@ bool Bounding::bound_rate() {
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
     for (const BandTable* table : rules_.adjustments) {
-        const Range<Decimal> one = read(table, box_).or_nothing();
+        const Range<Decimal> one = read(table, gross_box_).or_nothing();
         adjustment = {adjustment.least + one.least, adjustment.most + one.most};
     }
     const auto& rungs = rules_.ladder->rungs;
@@ -344,7 +367,7 @@ bool Bounding::bound_insurance() {
 }
 
 /// Costs never fall as the loan or the price grows, but for what an owner's policy of a higher
-/// price already covers of the lender's. Points never take back more than the closing costs.
+/// price already covers of the lender's. Points never take back more than all costs together.
 void Bounding::bound_costs() {
     Money closing;
     for (const ClosingCost* cost : rules_.closing_costs.all()) {
@@ -355,10 +378,10 @@ void Bounding::bound_costs() {
     const Percent points(points_);
     const Money of_loan = points_ < Decimal{} ? percent_of(loan_.most, points, Rounding::up)
                                               : percent_of(loan_.least, points, Rounding::down);
-    costs_ = points_ < Decimal{} ? not_negative(closing + of_loan) : closing + of_loan;
-    prepaid_ =
+    const Money prepaid =
         prepaid_interest(loan_.least, rate_.least, rules_.closing, rules_.per_diem_year).total() +
         prepaids(*rules_.place, local_, rules_.closing).total();
+    costs_ = not_negative(closing + prepaid + escrow_ + of_loan);
 }
 
 /// Everything that follows from the base loan.
@@ -374,7 +397,10 @@ bool Bounding::work_out(Money least_costs) {
 
 Money Bounding::least_cash() const {
     Money fee;
-    if (!rules_.scenario->finance_fee || rules_.program->upfront == UpfrontMethod::none) {
+    const bool financed = rules_.program->upfront == UpfrontMethod::none
+                              ? rules_.scenario->finance_premium
+                              : rules_.scenario->finance_fee;
+    if (!financed) {
         fee = percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
     }
     Money buydown;
@@ -383,7 +409,7 @@ Money Bounding::least_cash() const {
     if (!steps.empty() && rate_.least == rate_.most && buydown_problems(note, steps).empty()) {
         buydown = buy_down(note, steps).total_subsidy();
     }
-    const Money costs = fee + costs_ + prepaid_ + escrow_ + buydown;
+    const Money costs = fee + costs_ + buydown;
     return not_negative(down_) + not_negative(costs - cost_credits_) - down_credits_ -
            roundings_of_cash;
 }
@@ -408,7 +434,7 @@ LeastFigures Bounding::figures() {
     if (is_unknown() || !bound_local_costs()) return least;
     bound_escrow();
     if (!work_out(Money{})) return least;
-    if (by(DownPayment::By::cash) && !work_out(costs_ + prepaid_ + escrow_)) return least;
+    if (by(DownPayment::By::cash) && !work_out(costs_)) return least;
     if (!bound_insurance()) return least;
     least.possible = true;
     least.monthly = least_month();

@@ -27,13 +27,14 @@ MonthlyPremium conventional_premium(const ScenarioRules& rules, const LoanFigure
 /// Mortgage insurance by the program's method, on the schedule that was made.
 void insure(const ScenarioRules& rules, LoanFigures& f) {
     const LoanProgram& program = *rules.program;
-    const Months duration(fee_months(rules, f));
+    const Months duration(std::min(fee_months(rules, f), f.schedule.months()));
     const bool is_free = f.annual_percent == Percent{};
     switch (program.annual) {
     case AnnualMethod::none:
         return;
     case AnnualMethod::hud_average_balance:
         if (is_free) return;
+        // On the note's own schedule: prepayments do not count (12 USC 1709(c)(2)(B)).
         f.insurance =
             hud_annual_premium({f.loan, f.rate, rules.scenario->term}, f.annual_percent,
                                f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
@@ -47,6 +48,15 @@ void insure(const ScenarioRules& rules, LoanFigures& f) {
         f.insurance = conventional_premium(rules, f, f.insurance_end);
         return;
     }
+}
+
+Schedule schedule_of(const ScenarioRules& rules, const LoanFigures& f) {
+    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+    const Money at_closing = f.cash.principal_reduction;
+    if (!rules.adjustable) {
+        return amortize(note, level_payment(note.loan, note.rate, note.term), {}, at_closing);
+    }
+    return amortize(note, composite_path(note, *rules.adjustable), {}, at_closing);
 }
 
 void set_monthly(LoanFigures& f) {
@@ -135,9 +145,7 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     std::stable_sort(f.refusals.begin(), f.refusals.end(),
                      [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
     if (!f.available()) return f;
-    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
-    f.schedule =
-        rules.adjustable ? amortize(note, composite_path(note, *rules.adjustable)) : amortize(note);
+    f.schedule = schedule_of(rules, f);
     insure(rules, f);
     set_monthly(f);
     if (const Money extra = rules.scenario->extra_principal; extra > Money{}) {

@@ -67,6 +67,7 @@ class Sizing {
         f_.cash.down_payment = f_.price - base;
         add_upfront_fee();
         f_.loan = f_.base_loan + f_.financed_fee;
+        describe_gross_case();
         choose_rate();
         set_cash();
     }
@@ -81,29 +82,46 @@ class Sizing {
   private:
     const BandTable* rule(Rule which) const { return rules_.rule(which); }
 
-    /// The value of a rule for this case, with its row noted.
-    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
+    /// The value of a rule for a case, with its row noted.
+    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup, const Case& where) {
         if (table == nullptr) return std::nullopt;
-        const auto row = table->row(case_);
+        const auto row = table->row(where);
         note_row(lookup, row.value_or(no_row));
         return row ? std::optional(table->value(*row)) : std::nullopt;
+    }
+    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
+        return look_up(table, lookup, case_);
     }
     void note_row(Lookup lookup, int row) { f_.rows[static_cast<std::size_t>(lookup)] = row; }
     void refuse(Barred why, Money found = {}, Money limit = {}) {
         f_.refusals.push_back({why, found, limit});
     }
     void refuse(const ListGap& gap) { f_.refusals.push_back({Barred::rule_unknown, {}, {}, gap}); }
+    void refuse_over(Barred why, Money limit) {
+        f_.refusals.push_back({why, lent(), limit, {}, lent() > f_.base_loan});
+    }
+    [[nodiscard]] bool may_finance_premium() const {
+        return rules_.scenario->finance_premium && rules_.scenario->single_premium &&
+               rules_.program->annual == AnnualMethod::lender_factor;
+    }
+    /// What the limits of a program are held against.
+    [[nodiscard]] Money lent() const { return may_finance_premium() ? f_.loan : f_.base_loan; }
 
     void describe_case();
+    void describe_gross_case();
     void add_upfront_fee();
     Points adjusted(Points points);
     void choose_rate();
+    void add_points();
     void set_cash();
     [[nodiscard]] CreditAmounts room_for_credits() const;
     void add_credits();
     [[nodiscard]] LoanTerms note() const { return {f_.loan, f_.rate, rules_.scenario->term}; }
     [[nodiscard]] bool may_buy_down() const;
     void add_buydown();
+    template <class Within>
+    [[nodiscard]] std::int64_t last_with_premium(Percent premium, Within within) const;
+    void add_gross_points(std::int64_t most, std::vector<std::int64_t>& points) const;
     [[nodiscard]] std::vector<std::int64_t> turning_points(std::int64_t most) const;
     std::int64_t most_lent();
     [[nodiscard]] bool may_adjust() const;
@@ -113,6 +131,7 @@ class Sizing {
     const PurchaseFacts& facts_;
     LoanFigures& f_;
     Case case_;
+    Case gross_case_; ///< with a financed premium in it; else the same
     bool rate_found_ = false;
     std::vector<Credit> incentives_;
     std::vector<const Credit*> credits_; ///< in the order of their use
@@ -124,8 +143,17 @@ void Sizing::describe_case() {
     case_ = loan_case(rules_, f_);
 }
 
+void Sizing::describe_gross_case() {
+    f_.gross_ltv = f_.ltv;
+    gross_case_ = case_;
+    if (!may_finance_premium()) return;
+    f_.gross_ltv = Ltv(share_in_percent(f_.loan, f_.value, 2));
+    gross_case_ = gross_case(rules_, f_);
+}
+
 /// The fee, and how much of it goes into the loan: loans are whole dollars, so the cents of a
-/// financed fee are paid in cash. A single premium is paid in cash as a whole.
+/// financed fee are paid in cash. A single premium is too, as a whole unless it is asked for in the
+/// loan.
 void Sizing::add_upfront_fee() {
     const LoanProgram& program = *rules_.program;
     f_.financed_fee = {};
@@ -136,7 +164,8 @@ void Sizing::add_upfront_fee() {
         const auto percent = look_up(rules_.single_premium.rule(), Lookup::single_premium);
         f_.upfront_percent = Percent(percent.value_or(Decimal{}));
         f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
-        f_.cash.upfront_fee = f_.upfront_fee;
+        if (rules_.scenario->finance_premium) f_.financed_fee = cut(program, f_.upfront_fee);
+        f_.cash.upfront_fee = f_.upfront_fee - f_.financed_fee;
         return;
     }
     if (program.upfront == UpfrontMethod::none) return;
@@ -160,7 +189,7 @@ void Sizing::add_upfront_fee() {
 Points Sizing::adjusted(Points points) {
     int row_sum = 0; // tells apart which rows adjusted, for the reason of a jump
     for (const BandTable* table : rules_.adjustments) {
-        const auto row = table->row(case_);
+        const auto row = table->row(gross_case_);
         row_sum = row_sum * 1000 + row.value_or(no_row) + 1;
         if (row) points = points + Points(table->value(*row));
     }
@@ -187,22 +216,25 @@ void Sizing::choose_rate() {
     }
 }
 
-/// What there is for credits to pay. A lender credit for the rate pays closing costs first and is
-/// never paid out.
+/// What there is for credits to pay. A lender credit for the rate has paid closing costs first, and
+/// then prepaids.
 CreditAmounts Sizing::room_for_credits() const {
     const CashToClose& cash = f_.cash;
+    const Money credit = std::max(-cash.points, Money{}) - cash.principal_reduction;
+    const Money of_costs = std::min(credit, cash.closing_costs);
     CreditAmounts room;
     room[CreditUse::points] = std::max(cash.points, Money{});
     room[CreditUse::buydown] = cash.buydown;
     room[CreditUse::upfront_fee] = cash.upfront_fee;
-    room[CreditUse::closing_costs] = cash.closing_costs + std::min(cash.points, Money{});
-    room[CreditUse::prepaids] = cash.prepaid_interest + cash.prepaid_bills + cash.escrow;
+    room[CreditUse::closing_costs] = cash.closing_costs - of_costs;
+    room[CreditUse::prepaids] =
+        cash.prepaid_interest + cash.prepaid_bills + cash.escrow - (credit - of_costs);
     room[CreditUse::down_payment] = cash.down_payment;
     return room;
 }
 
 void Sizing::add_credits() {
-    const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap);
+    const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap, gross_case_);
     std::optional<Money> most;
     if (cap) {
         f_.contribution_cap = Percent(*cap);
@@ -231,18 +263,67 @@ void Sizing::add_buydown() {
     f_.cash.buydown = f_.buydown->total_subsidy();
 }
 
+/// Points, and where a lender credit goes that has nothing left to pay.
+void Sizing::add_points() {
+    CashToClose& cash = f_.cash;
+    cash.points = percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away);
+    const Money beyond = std::max(-cash.points - cash.open_to_lender_credit(), Money{});
+    if (credits_reduce_principal(rules_.program->kind)) {
+        cash.principal_reduction = std::min(beyond, f_.loan);
+    }
+    f_.lender_credit_without_use = beyond - cash.principal_reduction;
+    cash.points += f_.lender_credit_without_use;
+}
+
 void Sizing::set_cash() {
     CashToClose& cash = f_.cash;
     cash.closing_costs = rules_.closing_costs.buyers(f_.loan, f_.price);
-    cash.points = std::max(percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away),
-                           -cash.closing_costs);
     f_.prepaid_interest = prepaid_interest(f_.loan, f_.rate, rules_.closing, rules_.per_diem_year);
     cash.prepaid_interest = f_.prepaid_interest.total();
     cash.prepaid_bills = f_.prepaids.total();
     cash.escrow = f_.escrow_deposit;
+    add_points();
     add_buydown();
     add_credits();
     cash.deposits = facts_.deposits_paid.value_or(home_.deposits());
+}
+
+/// The largest base loan, in whole dollars, for which what is lent with the premium is still
+/// `within`: that grows with the base loan, so the last is found by halving.
+template <class Within>
+std::int64_t Sizing::last_with_premium(Percent premium, Within within) const {
+    const auto holds = [&](std::int64_t dollars) {
+        const Money base = Money::dollars(dollars);
+        return within(base + cut(*rules_.program, percent_of(base, premium, Rounding::half_away)));
+    };
+    std::int64_t low = -1; // holds, or there is none
+    std::int64_t high = divide_rounded<std::int64_t>(f_.value.count(), 100, Rounding::up) + 1;
+    while (high - low > 1) {
+        const std::int64_t middle = low + (high - low) / 2;
+        (holds(middle) ? low : high) = middle;
+    }
+    return low;
+}
+
+/// Those at which a table that is read at the gross LTV changes, under any premium there is.
+void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& points) const {
+    const BandTable* table = rules_.single_premium.rule();
+    if (!may_finance_premium() || table == nullptr) return;
+    std::vector<Decimal> premiums = table->values;
+    std::sort(premiums.begin(), premiums.end());
+    premiums.erase(std::unique(premiums.begin(), premiums.end()), premiums.end());
+    for (const Edge& edge : rules_.edges) {
+        if (edge.dimension != Dimension::ltv && edge.dimension != Dimension::loan) continue;
+        for (const Decimal premium : premiums) {
+            const std::int64_t dollars = last_with_premium(Percent(premium), [&](Money loan) {
+                if (edge.dimension == Dimension::loan) {
+                    return loan.count() <= edge.last / (Decimal::one / 100);
+                }
+                return share_in_percent(loan, f_.value, 2).billionths() <= edge.last;
+            });
+            if (dollars >= 0 && dollars < most) points.push_back(dollars);
+        }
+    }
 }
 
 /// Base loans, in dollars and rising, at which some table's row is about to change.
@@ -252,6 +333,7 @@ std::vector<std::int64_t> Sizing::turning_points(std::int64_t most) const {
         const std::int64_t dollars = last_base_loan(edge, f_.value, f_.price);
         if (dollars >= 0 && dollars < most) points.push_back(dollars);
     }
+    add_gross_points(most, points);
     std::sort(points.begin(), points.end());
     return points;
 }
@@ -282,14 +364,26 @@ void Sizing::solve_from_cash(Money cash) {
     refuse(Barred::cash_short, cash, f_.cash.needed());
 }
 
-/// The most the program lends on this value, in whole dollars.
+/// The largest base loan that the program lends on this value, in whole dollars; with a financed
+/// premium, the largest that leaves room for it.
 std::int64_t Sizing::most_lent() {
     set_base_loan(f_.value);
     const BandTable* table = rule(Rule::maximum_ltv);
-    const auto maximum = table != nullptr ? table->find(case_) : std::nullopt;
+    const auto maximum = table != nullptr ? table->find(gross_case_) : std::nullopt;
     const Percent share = maximum ? Percent(*maximum) : hundred_percent;
     const Money most = percent_of(f_.value, share, Rounding::down);
-    return divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
+    const std::int64_t dollars = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
+    if (!may_finance_premium()) return dollars;
+    const std::vector<std::int64_t> ends = turning_points(dollars);
+    for (auto end = ends.rbegin(); end != ends.rend(); ++end) { // the premium's percent stands
+        set_base_loan(Money::dollars(*end));
+        const Percent premium = f_.financed_fee.is_zero() ? Percent{} : f_.upfront_percent;
+        const std::int64_t last =
+            std::min(*end, last_with_premium(premium, [&](Money loan) { return loan <= most; }));
+        if (std::next(end) != ends.rend() && last <= *std::next(end)) continue;
+        return std::max(last, std::int64_t{0});
+    }
+    return dollars;
 }
 
 /// A rate that changes needs the margin and index of the sheet, and caps that fit them.
@@ -321,18 +415,18 @@ void Sizing::check_rules() {
         refuse(Barred::place_not_eligible);
     }
     if (const BandTable* table = rule(Rule::maximum_ltv)) {
-        const auto maximum = table->find(case_);
+        const auto maximum = table->find(gross_case_);
         if (!maximum) {
             refuse(scenario.score ? Barred::score_below_minimum : Barred::score_needed);
         } else {
             const Money most = percent_of(f_.value, Percent(*maximum), Rounding::down);
-            if (f_.base_loan > most) refuse(Barred::ltv_over_maximum, f_.base_loan, most);
+            if (lent() > most) refuse_over(Barred::ltv_over_maximum, most);
         }
     }
     if (const BandTable* table = rule(Rule::loan_limit)) {
-        const auto limit = table->find(case_);
+        const auto limit = table->find(gross_case_);
         const Money most = limit ? times(Money::dollars(1), *limit, Rounding::down) : Money{};
-        if (limit && f_.base_loan > most) refuse(Barred::loan_over_limit, f_.base_loan, most);
+        if (limit && lent() > most) refuse_over(Barred::loan_over_limit, most);
     }
     if (!rate_found_ || !may_adjust()) refuse(Barred::rate_not_offered);
     if (!scenario.buydown.empty() && !may_buy_down()) refuse(Barred::buydown_not_allowed);
@@ -398,16 +492,27 @@ void size_loan(const ScenarioRules& rules, const PricedHome& home, const Purchas
     sizing.find_annual_fee();
 }
 
+std::vector<IncentiveGiven> credited_incentives(const PricedHome& home) {
+    std::vector<IncentiveGiven> credited;
+    for (const IncentiveUse use :
+         {IncentiveUse::points, IncentiveUse::buydown, IncentiveUse::closing_costs}) {
+        for (const IncentiveGiven& given : home.given) {
+            if (given.use == use && !given.amount.is_zero()) credited.push_back(given);
+        }
+    }
+    return credited;
+}
+
 std::vector<Credit> incentive_credits(const PricedHome& home) {
-    std::vector<Credit> credits;
-    const auto add = [&](Money amount, std::vector<CreditUse> uses) {
-        if (!amount.is_zero())
-            credits.push_back({"", CreditFrom::builder, amount, std::move(uses)});
+    const auto uses_of = [](IncentiveUse use) -> std::vector<CreditUse> {
+        if (use == IncentiveUse::points) return {CreditUse::points};
+        if (use == IncentiveUse::buydown) return {CreditUse::buydown};
+        return {CreditUse::closing_costs, CreditUse::prepaids, CreditUse::upfront_fee};
     };
-    add(home.points_credit, {CreditUse::points});
-    add(home.buydown_credit, {CreditUse::buydown});
-    add(home.closing_credit,
-        {CreditUse::closing_costs, CreditUse::prepaids, CreditUse::upfront_fee});
+    std::vector<Credit> credits;
+    for (const IncentiveGiven& given : credited_incentives(home)) {
+        credits.push_back({"", CreditFrom::builder, given.amount, uses_of(given.use)});
+    }
     return credits;
 }
 
@@ -423,6 +528,14 @@ Case loan_case(const ScenarioRules& rules, const LoanFigures& f) {
     where.set(Dimension::use, Decimal::whole(static_cast<int>(scenario.use)));
     where.set(Dimension::area, Decimal::whole(static_cast<int>(rules.place->loan_limit_area)));
     if (scenario.score) where.set(Dimension::score, Decimal::whole(*scenario.score));
+    return where;
+}
+
+Case gross_case(const ScenarioRules& rules, const LoanFigures& f) {
+    Case where = loan_case(rules, f);
+    if (f.gross_ltv == f.ltv) return where;
+    where.set(Dimension::ltv, f.gross_ltv.value());
+    where.set(Dimension::loan, f.loan);
     return where;
 }
 

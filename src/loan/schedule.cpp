@@ -12,10 +12,12 @@
 namespace quoin {
 namespace {
 
-void ensure_terms(const LoanTerms& terms, Money extra) {
+void ensure_terms(const LoanTerms& terms, Money extra, Money at_closing) {
     ensure(terms.loan >= Money{}, "a loan is not negative");
     ensure(shortest_term <= terms.term && terms.term <= longest_term, "a term has 1 to 480 months");
     ensure(extra >= Money{}, "a payment is not negative");
+    ensure(Money{} <= at_closing && at_closing <= terms.loan,
+           "what is paid at closing is a part of the loan");
 }
 
 /// Payments `from` to `to` at one rate, as far as they go: up to `to`, or to the first that clears.
@@ -113,14 +115,15 @@ int end_of_step(const std::vector<PaymentStep>& steps, std::size_t i, int months
 /// Builds a schedule step by step, until a payment clears the loan.
 class ScheduleRun {
   public:
-    ScheduleRun(const LoanTerms& terms, Money extra) {
-        ensure_terms(terms, extra);
+    ScheduleRun(const LoanTerms& terms, Money extra, Money at_closing) {
+        ensure_terms(terms, extra, at_closing);
         schedule_.terms_ = terms;
         schedule_.extra_ = extra;
-        schedule_.balances_.resize(
-            terms.loan.is_zero() ? 1 : static_cast<std::size_t>(terms.term.count()) + 1);
-        schedule_.balances_[0] = terms.loan;
-        cleared_ = terms.loan.is_zero();
+        schedule_.at_closing_ = at_closing;
+        const Money owed = terms.loan - at_closing;
+        cleared_ = owed.is_zero();
+        schedule_.balances_.resize(cleared_ ? 1 : static_cast<std::size_t>(terms.term.count()) + 1);
+        schedule_.balances_[0] = owed;
     }
 
     [[nodiscard]] bool cleared() const { return cleared_; }
@@ -154,8 +157,8 @@ class ScheduleRun {
     bool cleared_ = false;
 };
 
-Schedule amortize(const LoanTerms& terms, Money payment, Money extra) {
-    ScheduleRun run(terms, extra);
+Schedule amortize(const LoanTerms& terms, Money payment, Money extra, Money at_closing) {
+    ScheduleRun run(terms, extra, at_closing);
     run.add({1, terms.rate, payment}, terms.term.count());
     return run.finish();
 }
@@ -164,16 +167,17 @@ Schedule amortize(const LoanTerms& terms) {
     return amortize(terms, level_payment(terms.loan, terms.rate, terms.term));
 }
 
-Schedule amortize(const LoanTerms& terms, std::span<const RateStep> path, Money extra) {
+Schedule amortize(const LoanTerms& terms, std::span<const RateStep> path, Money extra,
+                  Money at_closing) {
     ensure(!path.empty() && path.front().from_payment == 1, "a rate path starts with payment 1");
     const int term = terms.term.count();
-    ScheduleRun run({terms.loan, path.front().rate, terms.term}, extra);
+    ScheduleRun run({terms.loan, path.front().rate, terms.term}, extra, at_closing);
     for (std::size_t i = 0; i < path.size() && (i == 0 || !run.cleared()); ++i) {
         const int from = path[i].from_payment;
         const int end = i + 1 < path.size() ? path[i + 1].from_payment : term + 1;
         ensure(from < end && end <= term + 1, "a rate path rises within the term");
-        const Money payment =
-            level_payment(run.balance_before(from), path[i].rate, Months(term + 1 - from));
+        const Money level_on = i == 0 ? terms.loan : run.balance_before(from);
+        const Money payment = level_payment(level_on, path[i].rate, Months(term + 1 - from));
         run.add({from, path[i].rate, payment}, end - 1);
     }
     return run.finish();
@@ -181,10 +185,13 @@ Schedule amortize(const LoanTerms& terms, std::span<const RateStep> path, Money 
 
 Schedule with_extra(const Schedule& schedule, Money extra) {
     const auto& steps = schedule.steps();
-    if (steps.size() == 1) return amortize(schedule.terms(), schedule.payment(), extra);
+    const Money at_closing = schedule.at_closing();
+    if (steps.size() == 1) {
+        return amortize(schedule.terms(), schedule.payment(), extra, at_closing);
+    }
     std::vector<RateStep> path;
     for (const PaymentStep& step : steps) path.push_back({step.from_payment, step.rate});
-    return amortize(schedule.terms(), path, extra);
+    return amortize(schedule.terms(), path, extra, at_closing);
 }
 
 const PaymentStep& Schedule::step(int month) const {
@@ -252,7 +259,7 @@ void check_step(const Schedule& schedule, std::size_t i) {
 
 void check(const Schedule& schedule) {
     const std::vector<Money>& balances = schedule.balances();
-    ensure(!balances.empty() && balances[0] == schedule.terms().loan,
+    ensure(!balances.empty() && balances[0] + schedule.at_closing() == schedule.terms().loan,
            "a schedule starts at its loan");
     const std::size_t months = balances.size() - 1;
     if (!balances[months].is_zero()) throw_broken(schedule, months, "the last balance is not zero");

@@ -76,6 +76,7 @@ export interface Scenario {
         on_request_date: string | null;
     };
     cash: Record<string, string>;
+    lender_credit_without_use: string;
     first_payment: string;
     payments: number;
     total_interest: string;
@@ -318,6 +319,7 @@ export interface Row {
 export interface Schedule {
     heading: Heading;
     scenario: Scenario;
+    at_closing: {date: string; principal: string; balance: string} | null;
     rows: Row[];
     years: Row[];
     total_interest: string;
@@ -365,7 +367,7 @@ export interface Quote {
     }[];
     requests: {area: string; text: string; estimate: string | null}[];
     open_choices: {area: string; name: string; default: string}[];
-    credits: {name: string; use: string; amount: string}[];
+    credits: {id: string; name: string; use: string; amount: string}[];
     incentive_conditions: string[];
     incentive_lenders: string[];
     deposits: {earnest: string; options: string; paid: string | null; note: string};

@@ -74,7 +74,10 @@ function with_split_loan(inquiry: Inquiry, scenario: string, mix: Mix): Inquiry 
     delete loan.buydown;
     if (mix.buydown !== 'none') loan.buydown = mix.buydown;
     if (mix.paid_in_cash === 'upfront fee') loan.fee = 'cash';
-    if (mix.paid_in_cash === 'single premium') loan.mi_premium = 'single';
+    if (mix.paid_in_cash === 'single premium') {
+        loan.mi_premium = 'single';
+        delete loan.fee;
+    }
     return next;
 }
 

@@ -129,7 +129,7 @@ std::string credits_text(const CashAnswer& answer) {
     }
     Table table = two_columns();
     for (const CreditLine& line : answer.credits) {
-        table.row({"used for " + std::string(name_of(line.use)), "", dollars(line.amount)});
+        table.row({"used for " + name_of(line.use, answer.scenario), "", dollars(line.amount)});
     }
     if (!credits.without_use.is_zero()) {
         table.row({"nothing left that it may pay", "", dollars(credits.without_use)});
@@ -171,10 +171,32 @@ std::string buydown_text(const CashAnswer& answer) {
                              percent_text(buydown->qualifying_rate().percent(), 3));
 }
 
+/// What becomes of a lender credit that closing costs and prepaids do not use up.
+std::string lender_credit_text(const ScenarioAnswer& scenario) {
+    std::string out;
+    const Money reduction = scenario.cash.principal_reduction;
+    if (!reduction.is_zero()) {
+        out += paragraph(fmt::format("The lender credit for this rate comes to more than closing "
+                                     "costs and prepaids: {} of it reduces the principal at "
+                                     "closing. The loan and its payment stay, and end sooner.",
+                                     dollars(reduction)),
+                         page_width, "  ", "  ");
+    }
+    const Money lost = scenario.lender_credit_without_use;
+    if (!lost.is_zero()) {
+        out += paragraph(fmt::format("{} of the lender credit for this rate is lost: closing costs "
+                                     "and prepaids do not come to as much, and it pays nothing "
+                                     "else. A lower rate gives less of a credit.",
+                                     dollars(lost)),
+                         page_width, "  ", "  ");
+    }
+    return out;
+}
+
 std::string needed_text(const CashAnswer& answer) {
     const CashToClose& cash = answer.scenario.cash;
     Table table = two_columns();
-    const auto row = [&](const char* name, Money amount) {
+    const auto row = [&](const std::string& name, Money amount) {
         if (!amount.is_zero()) table.row({name, "", dollars(amount)});
     };
     row("down payment", cash.down_payment);
@@ -182,8 +204,11 @@ std::string needed_text(const CashAnswer& answer) {
         table.row({"  of it, because the appraisal is under the price", "",
                    dollars(answer.effects.appraisal_gap)});
     }
-    row("upfront fee, in cash", cash.upfront_fee);
+    row((answer.scenario.insurance.paid_up ? answer.scenario.upfront_name : "upfront fee") +
+            ", in cash",
+        cash.upfront_fee);
     row("points (credit if minus)", cash.points);
+    row("principal reduced at closing, by the lender credit", cash.principal_reduction);
     row("closing costs", cash.closing_costs);
     row("prepaid interest", cash.prepaid_interest);
     row("prepaid bills", cash.prepaid_bills);
@@ -196,7 +221,7 @@ std::string needed_text(const CashAnswer& answer) {
     const bool back = cash.to_close() < Money{};
     table.row({back ? "paid back at the closing" : "left to bring to the closing", "",
                dollars(back ? -cash.to_close() : cash.to_close())});
-    return "\nCash\n" + table.text();
+    return "\nCash\n" + table.text() + lender_credit_text(answer.scenario);
 }
 
 std::string calendar_text(const CashAnswer& answer) {

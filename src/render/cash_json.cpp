@@ -77,7 +77,7 @@ Json credits_json(const CashAnswer& answer) {
     json["used"] = Json::array();
     for (const CreditLine& line : answer.credits) {
         json["used"].push_back(
-            {{"use", std::string(name_of(line.use))}, {"amount", line.amount.text()}});
+            {{"use", name_of(line.use, answer.scenario)}, {"amount", line.amount.text()}});
     }
     const CreditsUsed& credits = answer.scenario.credits;
     json["without_use"] = credits.without_use.text();

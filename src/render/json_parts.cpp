@@ -92,6 +92,7 @@ Json cash_json(const CashToClose& cash) {
     return {{"down_payment", cash.down_payment.text()},
             {"upfront_fee_in_cash", cash.upfront_fee.text()},
             {"points", cash.points.text()},
+            {"principal_reduction", cash.principal_reduction.text()},
             {"closing_costs", cash.closing_costs.text()},
             {"prepaid_interest", cash.prepaid_interest.text()},
             {"prepaid_bills", cash.prepaid_bills.text()},
@@ -213,6 +214,7 @@ Json json_of(const ScenarioAnswer& a) {
     json["cash"] = cash_json(a.cash);
     json["credits_without_use"] = a.credits.without_use.text();
     json["credits_over_cap"] = a.credits.over_cap.text();
+    json["lender_credit_without_use"] = a.lender_credit_without_use.text();
     json["cost_of_credit"] = cost_json(a.cost_of_credit);
     json["first_payment"] = a.first_payment.text();
     json["payments"] = a.payments;

@@ -101,6 +101,11 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
         if (bought) cells.insert(cells.end() - 1, dollars(from_buydown));
         table.row(std::move(cells));
     };
+    if (const auto& at_closing = answer.at_closing) {
+        add({"closing", at_closing->date.text(), "", "", dollars(at_closing->principal), "",
+             dollars(at_closing->balance)},
+            "", {});
+    }
     for (const MonthRow& row : answer.rows) {
         add({std::to_string(row.month), row.due.text(), dollars(row.payment), dollars(row.interest),
              dollars(row.principal), dollars(row.insurance), dollars(row.balance)},
@@ -108,7 +113,8 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
     }
     table.rule();
     const Money loan = answer.scenario.loan;
-    add({"", "together", dollars(loan + answer.total_interest), dollars(answer.total_interest),
+    const Money paid = loan - answer.scenario.cash.principal_reduction;
+    add({"", "together", dollars(paid + answer.total_interest), dollars(answer.total_interest),
          dollars(loan), dollars(answer.total_insurance), ""},
         "", answer.total_from_buydown);
     return table.text();
@@ -133,6 +139,11 @@ std::string csv_of(const MonthByMonthAnswer& answer) {
     std::string out =
         fmt::format("payment,due,rate,paid,interest,principal,mortgage_insurance,balance{}\r\n",
                     bought ? ",from_buydown" : "");
+    if (const auto& at_closing = answer.at_closing) {
+        out += fmt::format("0,{},,,,{},,{}{}\r\n", at_closing->date.text(),
+                           at_closing->principal.text(), at_closing->balance.text(),
+                           bought ? "," : "");
+    }
     for (const MonthRow& row : answer.rows) {
         out += fmt::format("{},{},{},{},{},{},{},{}{}\r\n", row.month, row.due.text(),
                            row.rate.text(), row.payment.text(), row.interest.text(),
@@ -147,6 +158,12 @@ std::string json_text_of(const MonthByMonthAnswer& answer) {
                  {"heading", json_of(answer.heading)},
                  {"scenario", json_of(answer.scenario)}};
     json["rate_way"] = std::string(name_of(answer.way));
+    json["at_closing"] = nullptr;
+    if (const auto& at_closing = answer.at_closing) {
+        json["at_closing"] = {{"date", at_closing->date.text()},
+                              {"principal", at_closing->principal.text()},
+                              {"balance", at_closing->balance.text()}};
+    }
     json["rows"] = Json::array();
     for (const MonthRow& row : answer.rows) {
         json["rows"].push_back({{"month", row.month},

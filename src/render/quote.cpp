@@ -129,7 +129,8 @@ Json lists_json(const QuoteAnswer& answer) {
     }
     json["credits"] = Json::array();
     for (const QuoteCredit& credit : answer.credits) {
-        json["credits"].push_back({{"name", credit.name},
+        json["credits"].push_back({{"id", credit.id},
+                                   {"name", credit.name},
                                    {"use", std::string(name_of(credit.use))},
                                    {"amount", credit.amount.text()}});
     }

@@ -86,6 +86,15 @@ void add_terms(SideBySide& table) {
     table.row("LTV", [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
 }
 
+/// What is paid upfront beside the loans: a program's fee, a premium of mortgage insurance, or
+/// both.
+std::string upfront_word(const std::vector<ScenarioAnswer>& scenarios) {
+    const auto pays = [](const ScenarioAnswer& s) { return !s.upfront_fee.is_zero(); };
+    if (!any(scenarios, [&](auto& s) { return pays(s) && s.insurance.paid_up; })) return "fee";
+    const bool fee = any(scenarios, [&](auto& s) { return pays(s) && !s.insurance.paid_up; });
+    return fee ? "fee, premium" : "single premium";
+}
+
 bool is_adjustable(const ScenarioAnswer& s) { return s.terms.adjustable.has_value(); }
 
 bool pays_extra(const ScenarioAnswer& s) { return !s.terms.extra_principal.is_zero(); }
@@ -167,8 +176,9 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
     table.money("down payment", [](auto& s) { return s.terms.down_payment; });
     table.money("base loan", [](auto& s) { return s.base_loan; });
     if (any(scenarios, [](auto& s) { return !s.upfront_fee.is_zero(); })) {
-        table.money("upfront fee", [](auto& s) { return s.upfront_fee; });
-        table.money("fee in the loan", [](auto& s) { return s.financed_fee; });
+        const std::string fee = upfront_word(scenarios);
+        table.money(fee == "fee" ? "upfront fee" : fee, [](auto& s) { return s.upfront_fee; });
+        table.money(fee + " in the loan", [](auto& s) { return s.financed_fee; });
     }
     table.money("loan", [](auto& s) { return s.loan; });
     table.row("mortgage insurance", [](auto& s) {
@@ -197,8 +207,10 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
         }
     };
     table.money("down payment", [](auto& s) { return s.cash.down_payment; });
-    optional_money("upfront fee, in cash", &CashToClose::upfront_fee);
+    const std::string fee = upfront_word(scenarios);
+    optional_money((fee == "fee" ? "upfront fee" : fee) + ", in cash", &CashToClose::upfront_fee);
     table.money("points (credit if minus)", [](auto& s) { return s.cash.points; });
+    optional_money("principal reduced", &CashToClose::principal_reduction);
     table.money("closing costs", [](auto& s) { return s.cash.closing_costs; });
     optional_money("prepaid interest", &CashToClose::prepaid_interest);
     optional_money("prepaid bills", &CashToClose::prepaid_bills);
@@ -215,6 +227,9 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
                 [](auto& s) { return s.cash.to_close(); });
     if (any(scenarios, [](auto& s) { return !s.credits.without_use.is_zero(); })) {
         table.money("credits without use", [](auto& s) { return s.credits.without_use; });
+    }
+    if (any(scenarios, [](auto& s) { return !s.lender_credit_without_use.is_zero(); })) {
+        table.money("lender credit lost", [](auto& s) { return s.lender_credit_without_use; });
     }
     if (any(scenarios, [](auto& s) { return !s.credits.over_cap.is_zero(); })) {
         table.money("credits over the cap", [](auto& s) { return s.credits.over_cap; });

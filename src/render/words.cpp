@@ -15,6 +15,14 @@ namespace {
 
 constexpr std::size_t page_width = 100;
 
+std::string over_words(const Refusal& refusal, const char* limit) {
+    return fmt::format(
+        "{} {} is over {}, {}: {} {} is needed",
+        refusal.with_premium ? "loan with the premium in it," : "base loan", dollars(refusal.found),
+        limit, dollars(refusal.limit), dollars(refusal.found - refusal.limit),
+        refusal.with_premium ? "less of it, by more down or the premium in cash," : "more down");
+}
+
 } // namespace
 
 const std::vector<MonthlyPart>& monthly_parts() {
@@ -141,13 +149,9 @@ std::string words(const Refusal& refusal) {
     case Barred::score_below_minimum:
         return "the credit score is below the program's minimum";
     case Barred::ltv_over_maximum:
-        return fmt::format("base loan {} is over the program's most, {}: {} more down is needed",
-                           dollars(refusal.found), dollars(refusal.limit),
-                           dollars(refusal.found - refusal.limit));
+        return over_words(refusal, "the program's most");
     case Barred::loan_over_limit:
-        return fmt::format("base loan {} is over the area's limit, {}: {} more down is needed",
-                           dollars(refusal.found), dollars(refusal.limit),
-                           dollars(refusal.found - refusal.limit));
+        return over_words(refusal, "the area's limit");
     case Barred::rate_not_offered:
         return "the rate sheet has no such rate for this program, term and lock";
     case Barred::mi_not_offered:
@@ -295,6 +299,11 @@ std::string_view name_of(CreditUse use) {
         return "the down payment";
     }
     return {};
+}
+
+std::string name_of(CreditUse use, const ScenarioAnswer& scenario) {
+    const bool premium = use == CreditUse::upfront_fee && scenario.insurance.paid_up;
+    return premium ? "the single premium" : std::string(name_of(use));
 }
 
 std::vector<std::string> trades(const Work& work) {

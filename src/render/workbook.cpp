@@ -150,7 +150,8 @@ class Layout {
         sheet.headings(headings);
         const int top = schedule_first - 1;
         sheet.value(top, 0, CellLook::number, Decimal{});
-        sheet.value(top, 7, CellLook::money, in_dollars(answer_.months[0].balance), "loan");
+        sheet.value(top, 7, CellLook::money, in_dollars(answer_.months[0].balance),
+                    names_.contains("principal_reduction") ? "loan-principal_reduction" : "loan");
         if (hud) {
             sheet.value(top, 8, CellLook::money, in_dollars(answer_.months[0].hud_balance), "loan");
         }

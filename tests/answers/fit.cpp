@@ -128,10 +128,7 @@ TEST_CASE("No price in a range has a smaller month or cash than the least that i
         const auto home = [&](Money options) {
             return home_at(one.desk.book, one.inquiry.selection, options);
         };
-        const auto credits = [&](Money options) {
-            const PricedHome at = home(options);
-            return at.closing_credit + at.points_credit + at.buydown_credit;
-        };
+        const auto credits = [&](Money options) { return home(options).credited(); };
         PriceRange range{home(first).contract_price, home(first + width).contract_price, {}, false};
         range.credits = std::max(credits(first), credits(first + width));
         range.flood_zone = home(first).flood_zone;
@@ -158,7 +155,7 @@ TEST_CASE("A narrow range is bounded within a few dollars of its own figures") {
     for (const ScenarioRules& rules : sitting.rules()) {
         const LoanFigures figures = loan_figures(rules, home, sitting.inquiry().facts);
         if (!figures.available()) continue;
-        const Money credit = home.closing_credit + home.points_credit + home.buydown_credit;
+        const Money credit = home.credited();
         const LeastFigures least =
             least_figures(rules, sitting.inquiry().facts,
                           {home.contract_price, home.contract_price, credit, home.flood_zone});

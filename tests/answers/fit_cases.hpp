@@ -211,6 +211,12 @@ class FitCases {
                     percent_of(price, share, Rounding::down) +
                         Money::dollars(20'000 + below(9000))};
         }
+        Scenario& scenario = inquiry.scenarios[*one.question.scenario];
+        if (below(3) == 0) scenario.single_premium = scenario.finance_premium = true;
+        if (below(4) == 0) { // a lender credit, now and then of more than the costs
+            scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(-1 - below(5))),
+                             rate("6.875")};
+        }
         if (below(4) == 0) inquiry.facts.appraised_value = price + Money::dollars(below(20'000));
         const auto& incentives = one.desk.book.incentives;
         if (below(2) == 0 && !incentives.empty()) {

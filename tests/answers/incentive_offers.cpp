@@ -1,5 +1,7 @@
 // What the builder gives: what it comes to, where it goes, and why it is not given.
 #include <quoin/answers/incentive_offers.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/render/quote.hpp>
 
 #include "homes.hpp"
 
@@ -63,8 +65,40 @@ TEST_CASE("What is given in parts is never more than the whole, and the home hol
             given += sum;
             if (offer.used.size() == 2) ++seen;
         }
-        CHECK(given ==
-              home.incentives + home.closing_credit + home.points_credit + home.buydown_credit);
+        CHECK(given == home.incentives + home.credited());
     }
     CHECK(seen > 40);
+}
+
+TEST_CASE("A quote tells what each incentive gives to each use, a temporary buydown among them") {
+    const PriceBook& book = six_programs().desk.book;
+    const int winter = index_of(book.incentives, "winter-start");
+    const int lender = index_of(book.incentives, "lender-credit");
+    Inquiry inquiry = six_programs().inquiry;
+    inquiry.selection.incentives = {{winter, IncentiveUse::closing_costs, money("2000")},
+                                    {lender, IncentiveUse::closing_costs, money("1000")},
+                                    {lender, IncentiveUse::buydown, money("1500")},
+                                    {winter, IncentiveUse::closing_costs, {}},
+                                    {lender, IncentiveUse::price, money("500")}};
+    const QuoteAnswer answer = quote(Sitting(six_programs().desk, inquiry));
+    REQUIRE(answer.credits.size() == 3);
+    const auto is = [&](std::size_t i, const char* id, IncentiveUse use, const char* amount) {
+        const QuoteCredit& credit = answer.credits[i];
+        return credit.id == id && credit.use == use && credit.amount == money(amount);
+    };
+    CHECK(is(0, "winter-start", IncentiveUse::closing_costs, "7500")); // its two parts together
+    CHECK(is(1, "lender-credit", IncentiveUse::closing_costs, "1000"));
+    CHECK(is(2, "lender-credit", IncentiveUse::buydown, "1500"));
+    CHECK(answer.incentives == money("500"));
+    // What each asks for in return, once.
+    CHECK(answer.incentive_conditions.size() == 2);
+    CHECK(answer.incentive_lenders == std::vector<std::string>{"Sample lender"});
+    const std::string text = text_of(answer);
+    CHECK(text.find("Winter start towards closing costs: $7,500.00") != std::string::npos);
+    CHECK(text.find("towards temporary buydown: $1,500.00") != std::string::npos);
+    for (const ScenarioAnswer& scenario : answer.scenarios) {
+        if (!scenario.available()) continue;
+        CHECK(scenario.cash.credits + scenario.credits.without_use + scenario.credits.over_cap ==
+              money("10000"));
+    }
 }

@@ -89,10 +89,41 @@ TEST_CASE("Every figure of generated homes, low appraisals and credits agrees wi
         for (Scenario& scenario : inquiry.scenarios) {
             scenario.single_premium = i % 2 == 1;
             scenario.finance_fee = i % 3 != 2;
+            scenario.finance_premium = i % 4 == 3;
+            if (i % 5 == 2) {
+                scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(-i % 4)),
+                                 rate("7.125")};
+            }
         }
         if (i % 5 == 3) inquiry.facts.deposits_paid = money("12345.67");
         check_all(Sitting(six_programs().desk, inquiry));
     }
+}
+
+TEST_CASE("A principal reduced at closing, and a lender credit lost, agree with their formulas") {
+    const auto loaded = buyer("six-programs");
+    for (Scenario& scenario : loaded->inquiry.scenarios) {
+        scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(-6)), rate("7.125")};
+        scenario.buydown.clear();
+    }
+    check_all(loaded->sitting());
+    int reduced = 0;
+    int lost = 0;
+    for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
+        const RecheckAnswer answer = recheck(loaded->sitting(), s);
+        if (!answer.scenario.available()) continue;
+        const Money reduction = answer.scenario.cash.principal_reduction;
+        lost += answer.scenario.lender_credit_without_use > Money{} ? 1 : 0;
+        if (reduction.is_zero()) continue;
+        ++reduced;
+        CHECK(named(answer, "principal_reduction").value == in_dollars(reduction));
+        CHECK(answer.months.front().balance == answer.scenario.loan - reduction);
+        // HUD's own balances run on to the end of the note's last year.
+        CHECK(answer.months.size() % 12 == 1);
+        CHECK(static_cast<int>(answer.months.size()) > answer.scenario.payments);
+    }
+    CHECK(reduced == 1);
+    CHECK(lost > 2);
 }
 
 TEST_CASE("The schedule that is run anew is the loan's own") {

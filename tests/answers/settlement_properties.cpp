@@ -60,9 +60,14 @@ class Settlements {
     void change(Scenario& scenario) {
         scenario.finance_fee = below(2) == 0;
         scenario.single_premium = below(2) == 0;
+        scenario.finance_premium = below(2) == 0;
         scenario.escrow = below(5) != 0;
         if (below(3) == 0) scenario.down.percent = Percent(Decimal::whole(5 + below(25)));
         if (below(2) == 0) scenario.rate.points = Points(Decimal::whole(below(3)));
+        if (below(4) == 0) {
+            scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(-1 - below(4))),
+                             Rate::percent(Decimal::whole(7)).value()};
+        }
         if (below(2) == 0) {
             scenario.buydown = {Percent(Decimal::whole(2)), Percent(Decimal::whole(1))};
         }
@@ -107,7 +112,7 @@ Money prepaid_of(const CashAnswer& answer) {
 
 /// What the parties to a drawn settlement offered.
 Money given(const PricedHome& home, const PurchaseFacts& facts) {
-    Money sum = home.points_credit + home.buydown_credit + home.closing_credit;
+    Money sum = home.credited();
     for (const Credit& credit : facts.credits) sum += credit.amount;
     return sum;
 }
@@ -385,7 +390,8 @@ TEST_CASE("A quoted point costs a hundredth of the loan and raises the APR, not 
                     percent_of(with.loan, Percent(Decimal::whole(1)), Rounding::half_away));
             ++compared;
             REQUIRE(with.monthly == without.monthly);
-            if (home.points_credit.is_zero() && home.closing_credit.is_zero()) {
+            if (home.given_to(IncentiveUse::points).is_zero() &&
+                home.given_to(IncentiveUse::closing_costs).is_zero()) {
                 REQUIRE(with.cash.needed() - without.cash.needed() == with.cash.points);
             }
             const CostOfCredit less = cost_of_credit(rules, without);
@@ -410,7 +416,7 @@ TEST_CASE("A dearer home never costs less a month or in cash, while the same row
             rules.scenario = &scenario;
             scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(1)), rate("6.125")};
             PricedHome dearer = home;
-            dearer.points_credit = dearer.buydown_credit = dearer.closing_credit = Money{};
+            dearer.given.clear();
             const LoanFigures was = loan_figures(rules, dearer, {});
             dearer.contract_price += Money::dollars(1'000);
             const LoanFigures now = loan_figures(rules, dearer, {});

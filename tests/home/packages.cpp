@@ -182,13 +182,18 @@ TEST_CASE("Percent incentives by their base, uses added up where they go") {
                                                    {1, IncentiveUse::options, {}},
                                                    {0, IncentiveUse::closing_costs, {}},
                                                    {0, IncentiveUse::price, {}}});
-    CHECK(parts.points_credit == money("1000"));
+    CHECK(parts.given_to(IncentiveUse::points) == money("1000"));
     CHECK(parts.incentives == money("1800"));
-    CHECK(parts.closing_credit == money("3000"));
-    CHECK(parts.buydown_credit == Money{});
+    CHECK(parts.given_to(IncentiveUse::closing_costs) == money("3000"));
+    CHECK(parts.given_to(IncentiveUse::buydown) == Money{});
     CHECK(parts.contract_price == money("312500")); // nothing is left of the first for the price
     check(parts);
     // A part larger than the whole is the whole.
     CHECK(priced("options", {{1, IncentiveUse::price, money("99999")}}).incentives == money("27"));
-    CHECK(priced("base price", {{0, IncentiveUse::buydown, {}}}).buydown_credit == money("3000"));
+    CHECK(priced("base price", {{0, IncentiveUse::buydown, {}}}).credited() == money("3000"));
+    CHECK(parts.given ==
+          std::vector<IncentiveGiven>{{1, IncentiveUse::points, money("1000")},
+                                      {1, IncentiveUse::options, money("1800")},
+                                      {0, IncentiveUse::closing_costs, money("3000")},
+                                      {0, IncentiveUse::price, Money{}}});
 }

@@ -175,12 +175,12 @@ TEST_CASE("An incentive is used once, and towards options no further than they c
     selection.incentives = {{0, IncentiveUse::closing_costs, std::nullopt},
                             {0, IncentiveUse::price, std::nullopt}};
     PricedHome home = price_home(book(), selection);
-    CHECK(home.closing_credit == money("3000"));
+    CHECK(home.credited() == money("3000"));
     CHECK(home.contract_price == money("202000"));
     selection.incentives = {{0, IncentiveUse::closing_costs, money("1000")},
                             {0, IncentiveUse::price, std::nullopt}};
     home = price_home(book(), selection);
-    CHECK(home.closing_credit == money("1000"));
+    CHECK(home.credited() == money("1000"));
     CHECK(home.incentives == money("2000"));
     selection.incentives = {{1, IncentiveUse::price, std::nullopt}};
     CHECK(price_home(book(), selection).incentives == money("3000")); // 1.5 % of the base price

@@ -96,12 +96,19 @@ TEST_CASE("Also with the fee or the insurance in cash, a low appraisal and credi
     home.scenario.use = EntitlementUse::subsequent;
     check_against_all(home);
     Purchase credited = cheap("conventional"); // caps of 3, 6 and 9 % by LTV
-    credited.home.closing_credit = money("150");
-    credited.home.points_credit = money("75");
+    credited.given(IncentiveUse::closing_costs, "150");
+    credited.given(IncentiveUse::points, "75");
     check_against_all(credited);
     Purchase paid_up = cheap("conventional"); // a premium of 1.05 to 3.1 % by LTV, none to 80 %
     paid_up.scenario.single_premium = true;
     check_against_all(paid_up);
+    paid_up.scenario.finance_premium = true; // the gross LTV moves the adjustments and the most
+    check_against_all(paid_up);
+    for (const char* program : {"conventional", "fha"}) {
+        Purchase lender_pays = cheap(program); // more than the costs, for some of the loans
+        lender_pays.quoted("7", "-6");
+        check_against_all(lender_pays);
+    }
     Purchase low = cheap("fha");
     low.appraised("2900");
     check_against_all(low);

@@ -79,7 +79,7 @@ TEST_CASE("Contributions up to the cap pay, above it they find no use") {
         CAPTURE(row.down);
         Purchase home("conventional");
         add_costs(home, "60000");
-        home.home.closing_credit = money("50000");
+        home.given(IncentiveUse::closing_costs, "50000");
         const LoanFigures f = home.down_percent(row.down).figures();
         REQUIRE(f.contribution_cap == percent(row.cap));
         CHECK(f.cash.credits == money(row.used));
@@ -91,7 +91,7 @@ TEST_CASE("Contributions up to the cap pay, above it they find no use") {
 TEST_CASE("The cap is of the value where the appraisal is low, cut to the cent") {
     Purchase home("conventional");
     add_costs(home, "60000");
-    home.home.closing_credit = money("50000");
+    home.given(IncentiveUse::closing_costs, "50000");
     home.appraised("333333.33").down_percent("5");
     CHECK(home.figures().cash.credits == money("9999.99")); // 9,999.9999
 }
@@ -102,13 +102,13 @@ TEST_CASE("FHA caps 6 %, VA 4 % of concessions only, USDA 6 %") {
         CAPTURE(program);
         Purchase home(program);
         add_costs(home, "60000");
-        home.home.closing_credit = money("50000");
+        home.given(IncentiveUse::closing_costs, "50000");
         CHECK(home.down_percent("5").figures().cash.credits == money(used));
     }
     // VA does not count the buyer's closing costs among concessions.
     Purchase va("va");
     add_costs(va, "60000");
-    va.home.closing_credit = money("50000");
+    va.given(IncentiveUse::closing_costs, "50000");
     const LoanFigures f = va.down("0").figures();
     CHECK(f.cash.credits == money("50000"));
     CHECK(f.credits.interested_parties == Money{});
@@ -119,8 +119,8 @@ TEST_CASE("A credit pays no more than there is to pay, points before costs") {
     Purchase home("conventional");
     add_costs(home, "3000");
     home.quoted("6.5", "1").down_percent("25"); // points 3,000
-    home.home.points_credit = money("4000");
-    home.home.closing_credit = money("5000");
+    home.given(IncentiveUse::points, "4000");
+    home.given(IncentiveUse::closing_costs, "5000");
     const LoanFigures f = home.figures();
     CHECK(f.credits.by_use[CreditUse::points] == money("3000"));
     CHECK(f.credits.by_use[CreditUse::closing_costs] == money("3000"));

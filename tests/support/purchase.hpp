@@ -95,6 +95,11 @@ class Purchase {
         scenario.rate = {RateChoice::By::note, {}, rate(percent)};
         return *this;
     }
+    /// An incentive of the builder's.
+    Purchase& given(IncentiveUse use, const char* amount) {
+        home.given.push_back({0, use, money(amount)});
+        return *this;
+    }
     Purchase& years(int count) {
         scenario.term = Months::years(count);
         return *this;

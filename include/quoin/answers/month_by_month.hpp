@@ -22,6 +22,13 @@ struct MonthRow {
     Money from_buydown; ///< of the payment; the rest of it, and the insurance, is the buyer's
 };
 
+/// What a lender credit takes off the principal at closing, before the first payment.
+struct ReducedAtClosing {
+    Date date;
+    Money principal;
+    Money balance; ///< then
+};
+
 /// Twelve payments together, or what is left of them in the last year.
 struct YearRow {
     int year = 0;
@@ -63,6 +70,7 @@ struct MonthByMonthAnswer {
     Heading heading;
     ScenarioAnswer scenario; ///< with the same extra principal
     RateWay way = RateWay::fixed;
+    std::optional<ReducedAtClosing> at_closing;
     std::vector<MonthRow> rows; ///< with the extra principal
     std::vector<YearRow> years; ///< the same, by years of payments
     Money total_interest;

@@ -42,8 +42,10 @@ struct OpenChoice {
     std::string default_choice;
 };
 
-/// An incentive that goes to costs or points instead of the price.
+/// What an incentive gives to costs, points or a buydown instead of the price: one for each
+/// incentive and use.
 struct QuoteCredit {
+    std::string id;
     std::string name;
     IncentiveUse use = IncentiveUse::closing_costs;
     Money amount;

@@ -67,6 +67,7 @@ struct ScenarioAnswer {
     InsuranceAnswer insurance;
     CashToClose cash;
     CreditsUsed credits;
+    Money lender_credit_without_use; ///< of negative points
     std::optional<Percent> contribution_cap;
     CostOfCredit cost_of_credit;
     Date first_payment;

@@ -34,22 +34,33 @@ struct Line {
     Money amount;
 };
 
+/// What a pick of an incentive comes to, and where it goes.
+struct IncentiveGiven {
+    int incentive = -1; ///< index into the price book
+    IncentiveUse use = IncentiveUse::price;
+    Money amount;
+
+    friend bool operator==(const IncentiveGiven&, const IncentiveGiven&) = default;
+};
+
 struct PricedHome {
     std::vector<Line> lines;
+    std::vector<IncentiveGiven> given; ///< one for each pick of an incentive, in their order
     Money base_price;
     Money elevation;
     Money lot_premium;
     Money options;
     Money incentives; ///< taken off the price, not negative
     Money contract_price;
-    Money closing_credit;  ///< incentives towards closing costs
-    Money points_credit;   ///< incentives towards discount points
-    Money buydown_credit;  ///< incentives towards a temporary buydown
     Money earnest_deposit; ///< due at contract
     Money option_deposit;  ///< due when options are selected
     bool flood_zone = false;
 
     [[nodiscard]] Money deposits() const { return earnest_deposit + option_deposit; }
+    /// Incentives put to one use.
+    [[nodiscard]] Money given_to(IncentiveUse use) const;
+    /// Incentives towards costs, points or a buydown: all that is not taken off the price.
+    [[nodiscard]] Money credited() const;
 };
 
 /// Rounding: quantity x unit price half away from zero to the cent; percent incentives and deposits
@@ -64,11 +75,10 @@ struct PricedHome {
 /// What an incentive comes to on a home, all of it.
 [[nodiscard]] Money incentive_amount(const Incentive& incentive, const PricedHome& home);
 
-/// What each pick is given, in their order: a later pick of the same incentive has what the earlier
-/// ones left, and towards options none covers more than they cost.
-[[nodiscard]] std::vector<Money> incentives_given(const PriceBook& book,
-                                                  const std::vector<IncentivePick>& picks,
-                                                  const PricedHome& home);
+/// Whether what an incentive gives to this use comes off the price.
+[[nodiscard]] constexpr bool is_off_price(IncentiveUse use) {
+    return use == IncentiveUse::price || use == IncentiveUse::options;
+}
 
 /// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
 void check(const PricedHome& home);

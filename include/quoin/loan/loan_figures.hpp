@@ -3,6 +3,10 @@
 //   LoanFigures f = loan_figures(rules, home, {});
 //   if (f.available()) f.monthly.total() ...
 //
+// A premium of mortgage insurance in the loan counts in the LTV of every rule but the insurance's
+// own: the gross LTV says whether the loan may be had and what its rate is adjusted by, the base
+// LTV what is insured (Fannie Mae B7-1-04, B2-1.2-01). A program's own financed fee never counts.
+//
 // The steps, each a function of its own: value -> down payment and base loan -> upfront fee -> rate
 // -> payment -> mortgage insurance -> local costs -> cash -> totals. docs/roundings.md numbers
 // every rounding on the way.
@@ -30,8 +34,8 @@ enum class Barred {
     place_not_eligible,
     score_needed,
     score_below_minimum,
-    ltv_over_maximum, ///< found: base loan; limit: the most the program lends on this value
-    loan_over_limit,  ///< found: base loan; limit: the area's limit
+    ltv_over_maximum, ///< found: what is lent; limit: the most the program lends on this value
+    loan_over_limit,  ///< found: what is lent; limit: the area's limit
     rate_not_offered,
     mi_not_offered,
     insurance_not_offered,
@@ -44,6 +48,7 @@ struct Refusal {
     Money found;
     Money limit;
     std::optional<ListGap> gap = {}; ///< where a rule is unknown
+    bool with_premium = false;       ///< what is lent: the base loan and the premium financed in it
 };
 
 /// The parts of a month's figure.
@@ -67,11 +72,17 @@ struct Monthly {
 [[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
 
 /// What has to be brought, and what has been brought already.
+///
+/// A lender credit for a higher rate pays closing costs and prepaids, never the down payment
+/// (Fannie Mae SEL-2018-03; HUD Reference Guide 2-06, premium pricing). What is left of it reduces
+/// the principal at closing under FHA (there: it must be applied to the principal balance), on the
+/// note and the payment as they are; elsewhere it is lost.
 struct CashToClose {
     Money down_payment;
-    Money upfront_fee;   ///< the part that is not financed, or a single premium
-    Money points;        ///< negative: a lender credit
-    Money closing_costs; ///< the buyer's
+    Money upfront_fee;         ///< the part that is not financed, or a single premium
+    Money points;              ///< negative: a lender credit, as far as it is not lost
+    Money principal_reduction; ///< at closing, out of the lender credit
+    Money closing_costs;       ///< the buyer's
     Money prepaid_interest;
     Money prepaid_bills; ///< insurance premiums, and tax due before the first payment
     Money escrow;        ///< initial escrow deposit
@@ -81,8 +92,12 @@ struct CashToClose {
 
     /// All the cash the purchase takes.
     [[nodiscard]] Money needed() const {
-        return down_payment + upfront_fee + points + closing_costs + prepaid_interest +
-               prepaid_bills + escrow + buydown - credits;
+        return down_payment + upfront_fee + points + principal_reduction + closing_costs +
+               prepaid_interest + prepaid_bills + escrow + buydown - credits;
+    }
+    /// What a lender credit may pay.
+    [[nodiscard]] Money open_to_lender_credit() const {
+        return closing_costs + prepaid_interest + prepaid_bills + escrow;
     }
     /// What is left to bring to the closing.
     [[nodiscard]] Money to_close() const { return needed() - deposits; }
@@ -120,15 +135,17 @@ struct LoanFigures {
     Money value; ///< lesser of price and appraised value
     Money base_loan;
     Ltv ltv;
+    Ltv gross_ltv;        ///< with a financed premium of mortgage insurance; else the same
     Percent down_percent; ///< of the price
     Percent upfront_percent;
     Money upfront_fee; ///< of the program, or the single premium of a lender's insurance
     Money financed_fee;
-    Money loan; ///< base loan and financed fee
+    Money loan; ///< base loan and financed fee: the note
     Rate rate;
     Points points;          ///< with adjustments
     Percent annual_percent; ///< of mortgage insurance
-    Schedule schedule;      ///< an adjustable rate follows the index of the day
+    Schedule schedule;      ///< an adjustable rate follows the index of the day; begun with the
+                            ///< loan less what reduces the principal at closing
     MonthlyPremium insurance;
     InsuranceEnd insurance_end;        ///< conventional only
     std::optional<LoanRun> paid_ahead; ///< with extra principal; nothing where none is paid
@@ -137,6 +154,7 @@ struct LoanFigures {
     Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
     CashToClose cash;
     CreditsUsed credits;
+    Money lender_credit_without_use; ///< of negative points, where it may not reduce the principal
     PrepaidInterest prepaid_interest;
     Prepaids prepaids;
     Money escrow_deposit;           ///< initial, by aggregate analysis
@@ -187,11 +205,16 @@ struct PurchaseFacts {
 };
 
 /// The price book's incentives that were put to costs, points or a buydown, in the order of use:
-/// before the credits of the purchase.
+/// points, buydown, costs, all before the credits of the purchase.
+[[nodiscard]] std::vector<IncentiveGiven> credited_incentives(const PricedHome& home);
+/// The same as credits, without a name.
 [[nodiscard]] std::vector<Credit> incentive_credits(const PricedHome& home);
 
-/// The coordinates at which the tables of a loan are read, once its base loan is known.
+/// The coordinates at which the tables of a loan's fee and insurance are read, once its base loan
+/// is known.
 [[nodiscard]] Case loan_case(const ScenarioRules& rules, const LoanFigures& figures);
+/// Those at which its limits, adjustments and caps are read: with a financed premium in it.
+[[nodiscard]] Case gross_case(const ScenarioRules& rules, const LoanFigures& figures);
 
 /// Whether a loan of this LTV is read against a list.
 [[nodiscard]] bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv);
@@ -204,6 +227,11 @@ struct PurchaseFacts {
 /// scheduled balance as ever (12 USC 1709(c)(2)(B) of FHA); none outlasts the loan.
 [[nodiscard]] LoanRun run_of(const ScenarioRules& rules, const LoanFigures& figures,
                              const Schedule& initial, Schedule paid);
+
+/// Whether what is left of a lender credit reduces the principal at closing; else it is lost.
+[[nodiscard]] constexpr bool credits_reduce_principal(ProgramKind kind) {
+    return kind == ProgramKind::fha;
+}
 
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);

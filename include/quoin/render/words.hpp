@@ -43,6 +43,8 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 [[nodiscard]] std::string_view name_of(Standing standing);
 [[nodiscard]] std::string_view name_of(IncentiveUse use);
 [[nodiscard]] std::string_view name_of(CreditUse use);
+/// The same, an upfront fee by what it is in this scenario.
+[[nodiscard]] std::string name_of(CreditUse use, const ScenarioAnswer& scenario);
 [[nodiscard]] std::vector<std::string> trades(const Work& work);
 
 /// "30 years", "15 years", "181 months".

@@ -61,13 +61,10 @@ class FitReach::Making {
     [[nodiscard]] PriceRange range(Stretch totals) const {
         const PricedHome low = home_at(sitting_.book(), selection_, totals.first);
         const PricedHome high = home_at(sitting_.book(), selection_, totals.last);
-        const auto credits = [](const PricedHome& home) {
-            return home.closing_credit + home.points_credit + home.buydown_credit;
-        };
         PriceRange range;
         range.least = low.contract_price + low.incentives - high.incentives;
         range.most = high.contract_price + high.incentives - low.incentives;
-        range.credits = std::max(credits(low), credits(high));
+        range.credits = std::max(low.credited(), high.credited());
         if (shared_) {
             range.credits += (totals.last - totals.first) *
                              static_cast<std::int64_t>(selection_.incentives.size());

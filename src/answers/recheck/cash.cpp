@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/index.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 
 namespace quoin {
@@ -79,10 +80,36 @@ void add_costs(const RecheckCase& of, Ledger& ledger) {
     }
     ledger.figure("closing_costs", "closing costs of the buyer", sum_of_figures(buyers), {},
                   of.f.cash.closing_costs);
-    ledger.figure("points", "points (a credit if negative, up to the closing costs)",
-                  greatest_of({to_cent(percent_of(figure("loan"), figure("points_percent"))),
-                               number(0) - figure("closing_costs")}),
-                  rounded_by(9), of.f.cash.points);
+}
+
+/// Points; a lender credit is kept as far as there is something for it to pay, under FHA the rest
+/// too, which reduces the principal.
+void add_points(const RecheckCase& of, Ledger& ledger) {
+    const LoanFigures& f = of.f;
+    const Formula points = to_cent(percent_of(figure("loan"), figure("points_percent")));
+    if (f.points >= Points{}) {
+        ledger.figure("points", "points", points, rounded_by(9), f.cash.points);
+        return;
+    }
+    const Formula open =
+        sum_of_figures({"closing_costs", "prepaid_interest", "prepaid_bills", "escrow_deposit"});
+    const auto beyond = [&](Formula credit) {
+        return greatest_of({number(0) - std::move(credit) - open, number(0)});
+    };
+    if (!credits_reduce_principal(of.rules.program->kind)) {
+        ledger.figure("lender_credit_lost", "lender credit beyond closing costs and prepaids, lost",
+                      beyond(points),
+                      from("lender credits", "Fannie Mae SEL-2018-03", Status::published),
+                      f.lender_credit_without_use);
+        ledger.figure("points", "points (a credit if negative)",
+                      points + figure("lender_credit_lost"), rounded_by(9), f.cash.points);
+        return;
+    }
+    ledger.figure("points", "points (a credit if negative)", points, rounded_by(9), f.cash.points);
+    ledger.figure("principal_reduction", "principal reduced at closing, by what is left of it",
+                  least_of({beyond(figure("points")), figure("loan")}),
+                  from("premium pricing", "HUD Reference Guide 2-06", Status::published),
+                  f.cash.principal_reduction);
 }
 
 void add_prepaids(const RecheckCase& of, Ledger& ledger) {
@@ -230,11 +257,15 @@ void add_buydown(const RecheckCase& of, Ledger& ledger) {
                   sum_of_figures(subsidies) * number(12), {}, of.f.cash.buydown);
 }
 
+std::string upfront_word(const RecheckCase& of) {
+    return pays_single_premium(of.rules, of.f.ltv) ? "single premium" : "upfront fee";
+}
+
 void add_upfront_in_cash(const RecheckCase& of, Ledger& ledger) {
     if (!ledger.has("upfront_fee")) return;
-    const Formula fee = figure("upfront_fee"); // a single premium is never financed
+    const Formula fee = figure("upfront_fee");
     ledger.figure(
-        "upfront_in_cash", "upfront fee paid in cash",
+        "upfront_in_cash", upfront_word(of) + " paid in cash",
         ledger.has("financed_fee") ? greatest_of({fee - figure("financed_fee"), number(0)}) : fee,
         rounded_by(7), of.f.cash.upfront_fee);
 }
@@ -247,7 +278,11 @@ class Allotment {
 
     void run() {
         add_cap();
-        for (const Credit& credit : incentive_credits(of_.home)) add(credit, "incentive");
+        const std::vector<Credit> incentives = incentive_credits(of_.home);
+        const std::vector<IncentiveGiven> given = credited_incentives(of_.home);
+        for (std::size_t i = 0; i < incentives.size(); ++i) {
+            add(incentives[i], at(of_.sitting.book().incentives, given[i].incentive).name);
+        }
         for (const Credit& credit : of_.sitting.inquiry().facts.credits) add(credit, credit.name);
         ledger_.figure("credits", "credits used", sum_of_figures(all_), {}, of_.f.cash.credits);
         ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
@@ -293,6 +328,19 @@ class Allotment {
         return of_.rules.program->kind != ProgramKind::va || is_concession(use);
     }
 
+    /// What a lender credit for the rate leaves of the closing costs, and then of the prepaids.
+    [[nodiscard]] Formula room_of_costs() const {
+        if (of_.f.cash.points >= Money{}) return figure("closing_costs");
+        return greatest_of({figure("closing_costs") + figure("points"), number(0)});
+    }
+    [[nodiscard]] Formula room_of_prepaids() const {
+        const Formula all =
+            figure("prepaid_interest") + figure("prepaid_bills") + figure("escrow_deposit");
+        if (of_.f.cash.points >= Money{}) return all;
+        return greatest_of(
+            {all + least_of({figure("closing_costs") + figure("points"), number(0)}), number(0)});
+    }
+
     [[nodiscard]] Formula room(CreditUse use) const {
         switch (use) {
         case CreditUse::points:
@@ -302,9 +350,9 @@ class Allotment {
         case CreditUse::upfront_fee:
             return ledger_.has("upfront_in_cash") ? figure("upfront_in_cash") : number(0);
         case CreditUse::closing_costs:
-            return figure("closing_costs") + least_of({figure("points"), number(0)});
+            return room_of_costs();
         case CreditUse::prepaids:
-            return figure("prepaid_interest") + figure("prepaid_bills") + figure("escrow_deposit");
+            return room_of_prepaids();
         case CreditUse::down_payment:
             return figure("down_payment");
         }
@@ -326,7 +374,10 @@ class Allotment {
                 limits.push_back(figure("contribution_cap") - sum_of_figures(counted_));
             }
             const std::string part = id + "_use_" + std::to_string(own.size() + 1);
-            ledger_.step(part, "of it for " + std::string(each.name), FigureUnit::money,
+            const std::string name_of_use = each.use == CreditUse::upfront_fee
+                                                ? "the " + upfront_word(of_)
+                                                : std::string(each.name);
+            ledger_.step(part, "of it for " + name_of_use, FigureUnit::money,
                          least_of(std::move(limits)), {});
             own.push_back(part);
             paid.push_back(part);
@@ -352,6 +403,7 @@ void add_total(const RecheckCase& of, Ledger& ledger) {
                                    "prepaid_interest", "prepaid_bills", "escrow_deposit"};
     if (ledger.has("upfront_in_cash")) parts.emplace_back("upfront_in_cash");
     if (ledger.has("buydown_subsidy")) parts.emplace_back("buydown_subsidy");
+    if (ledger.has("principal_reduction")) parts.emplace_back("principal_reduction");
     ledger.figure("cash_needed", "cash needed", sum_of_figures(parts) - figure("credits"), {},
                   of.f.cash.needed());
     ledger.figure("cash_to_close", "left to bring at closing",
@@ -368,6 +420,7 @@ void recheck_cash(const RecheckCase& of, Ledger& ledger) {
     add_prepaid_tax(of, ledger);
     add_escrow(of, ledger);
     ledger.section(RecheckSheet::cash, "Credits and the cash to close");
+    add_points(of, ledger);
     add_buydown(of, ledger);
     add_upfront_in_cash(of, ledger);
     Allotment(of, ledger).run();

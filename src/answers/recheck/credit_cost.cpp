@@ -126,9 +126,11 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
     ledger.figure("prepaid_finance_charge", "prepaid finance charge",
                   sum_of(std::move(prepaid)) - figure("sellers_points"), of_rule("1026.4, 1026.18"),
                   cost.prepaid_finance_charge);
-    ledger.figure("amount_financed", "amount financed",
-                  figure("loan") - figure("prepaid_finance_charge"), of_rule("1026.18(b)"),
-                  cost.amount_financed);
+    const Formula owed = ledger.has("principal_reduction")
+                             ? figure("loan") - figure("principal_reduction")
+                             : figure("loan");
+    ledger.figure("amount_financed", "amount financed", owed - figure("prepaid_finance_charge"),
+                  of_rule("1026.18(b)"), cost.amount_financed);
     ledger.step("all_interest", "interest of all payments", FigureUnit::money,
                 less_bought_down(cost, ScheduleColumn::interest, months), rounded_by(13));
     ledger.step("all_insurance", "mortgage insurance of all payments", FigureUnit::money,

@@ -62,7 +62,7 @@ void add_base_loan(const RecheckCase& of, Ledger& ledger) {
 }
 
 void add_limits(const RecheckCase& of, Ledger& ledger) {
-    const Case where = loan_case(of.rules, of.f);
+    const Case where = gross_case(of.rules, of.f);
     if (const BandTable* table = of.rules.rule(Rule::maximum_ltv)) {
         const int row = table->row(where).value();
         ledger.given("maximum_ltv", "the most the program lends, of the value", FigureUnit::percent,
@@ -94,7 +94,19 @@ void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     ledger.figure("upfront_fee", "mortgage insurance, single premium",
                   to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
                   rounded_by(7), f.upfront_fee);
-    ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
+    if (!of.rules.scenario->finance_premium) {
+        ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
+        return;
+    }
+    ledger.figure("financed_fee", "premium in the loan", cut(of, figure("upfront_fee")),
+                  rounded_by(7), f.financed_fee);
+    ledger.figure("loan", "loan", figure("base_loan") + figure("financed_fee"), {}, f.loan);
+    Ground gross = from("LTV with the premium in the loan, for limits, adjustments and caps",
+                        "Fannie Mae B7-1-04, B2-1.2-01", Status::published);
+    gross.rounding = 5;
+    ledger.figure("gross_ltv", "LTV with the premium", FigureUnit::percent,
+                  rounded(figure("loan") * number(100) / figure("value"), 2, Rounding::down), gross,
+                  f.gross_ltv.value());
 }
 
 void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
@@ -157,7 +169,7 @@ void add_rate(const RecheckCase& of, Ledger& ledger) {
     ledger.given("points_of_rung", "points of this rate", FigureUnit::percent, rung.points.value(),
                  of_sheet(of, sheet));
     std::vector<std::string> parts{"points_of_rung"};
-    const Case where = loan_case(of.rules, of.f);
+    const Case where = gross_case(of.rules, of.f);
     for (const BandTable* table : of.rules.adjustments) {
         const auto row = table->row(where);
         if (!row) continue;

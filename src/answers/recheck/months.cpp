@@ -81,16 +81,25 @@ void buy_down(const RecheckCase& of, std::vector<RecheckedMonth>& months) {
     }
 }
 
+/// HUD's own balances are averaged over whole years of the note, though a loan whose principal was
+/// reduced at closing ends within its last.
+int last_row(const RecheckCase& of, InsuranceForm form) {
+    const int months = of.f.schedule.months();
+    if (form != InsuranceForm::hud || of.f.cash.principal_reduction.is_zero()) return months;
+    return std::max(months, std::min((of.f.insurance.months() + 11) / 12 * 12,
+                                     of.rules.scenario->term.count()));
+}
+
 } // namespace
 
 std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm form) {
     const Schedule& schedule = of.f.schedule;
     std::vector<RecheckedMonth> months(1);
-    months[0].balance = of.f.loan;
+    months[0].balance = of.f.loan - of.f.cash.principal_reduction;
     months[0].hud_balance = form == InsuranceForm::hud ? of.f.loan : Money{};
-    for (int month = 1; month <= schedule.months(); ++month) {
+    for (int month = 1; month <= last_row(of, form); ++month) {
         const RecheckedMonth before = months.back();
-        const PaymentStep& step = schedule.step(month);
+        const PaymentStep& step = schedule.step(std::min(month, schedule.months()));
         RecheckedMonth row;
         row.rate = step.rate;
         row.interest = cents_of(Int128{before.balance.count()} * step.rate.millionths(),

@@ -291,8 +291,14 @@ export function to_program(
         members.mi_premium = undefined;
     }
     if (program.kind !== 'va') members.use = undefined;
-    if (!program.upfront_fee) members.fee = undefined;
+    if (!program.upfront_fee && written.mi_premium !== 'single') members.fee = undefined;
     edit(index, members, program.name, [before, program]);
+}
+
+/// How a loan pays its mortgage insurance.
+function premium_of(written: Written): string {
+    if (written.mi_premium !== 'single') return 'monthly';
+    return written.fee === 'financed' ? 'financed' : 'single';
 }
 
 export function More({
@@ -353,15 +359,19 @@ export function More({
             {program?.kind === 'conventional' && (
                 <Select
                     label="Mortgage insurance is paid"
-                    value={written.mi_premium ?? 'monthly'}
+                    value={premium_of(written)}
                     choices={[
                         ['monthly', 'with each payment'],
                         ['single', 'at closing, in a single premium'],
+                        ['financed', 'in a single premium, added to the loan'],
                     ]}
                     change={(value) =>
                         edit(
                             index,
-                            {mi_premium: value === 'single' ? value : undefined},
+                            {
+                                mi_premium: value === 'monthly' ? undefined : 'single',
+                                fee: value === 'financed' ? value : undefined,
+                            },
                             'premium of mortgage insurance',
                         )
                     }

@@ -76,6 +76,17 @@ function Table({answer}: {answer: Schedule}) {
                     </tr>
                 </thead>
                 <tbody>
+                    {answer.at_closing && (
+                        <tr class="year-row">
+                            <th scope="row">At closing, by the lender credit</th>
+                            <td class="roomy-cell" />
+                            <td />
+                            <td>{dollars(answer.at_closing.principal)}</td>
+                            <td class="roomy-cell" />
+                            <td>{dollars(answer.at_closing.balance)}</td>
+                            <td class="share" />
+                        </tr>
+                    )}
                     {answer.years.map((row) => [
                         <tr key={row.year} class="year-row">
                             <th scope="row">

@@ -108,7 +108,7 @@ function Home({answer}: {answer: Quote}) {
                 </p>
             )}
             {answer.credits.map((one) => (
-                <p key={one.name} class="facts">
+                <p key={`${one.id} ${one.use}`} class="facts">
                     <Name of={one.name} />: {dollars(one.amount)} towards {one.use}.
                 </p>
             ))}
@@ -225,6 +225,7 @@ const cash_words: [string, string][] = [
     ['down_payment', 'Down payment'],
     ['upfront_fee_in_cash', 'Upfront fee in cash'],
     ['points', 'Points'],
+    ['principal_reduction', 'Principal reduced at closing'],
     ['closing_costs', 'Closing costs'],
     ['prepaid_interest', 'Prepaid interest'],
     ['prepaid_bills', 'Bills paid ahead'],
@@ -247,7 +248,12 @@ function CashPart({cash}: {cash: Cash}) {
                             .filter(([key]) => !is_zero(amounts[key]))
                             .map(([key, name]) => (
                                 <tr key={key}>
-                                    <td>{name}</td>
+                                    <td>
+                                        {key === 'upfront_fee_in_cash' &&
+                                        cash.scenario.mortgage_insurance.paid_up
+                                            ? `${cash.scenario.upfront_fee.name}, in cash`
+                                            : name}
+                                    </td>
                                     <td class="amount">{dollars(amounts[key])}</td>
                                 </tr>
                             ))}
@@ -287,6 +293,12 @@ function CashPart({cash}: {cash: Cash}) {
                     </tbody>
                 </table>
             </div>
+            {!is_zero(cash.scenario.lender_credit_without_use) && (
+                <p class="facts">
+                    {dollars(cash.scenario.lender_credit_without_use)} of the lender credit is lost:
+                    closing costs and prepaids do not come to as much.
+                </p>
+            )}
         </section>
     );
 }
