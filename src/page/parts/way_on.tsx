@@ -19,7 +19,8 @@ function name_of(id: string, seen: Seen | null, answer: Tour): string {
 function words_of(loss: Loss, seen: Seen | null, answer: Tour): string {
     if (!loss.left_out) return `${loss.now} in place of ${loss.was}`;
     const name = name_of(loss.left_out, seen, answer);
-    return loss.why ? `${brief(name)} (${loss.why})` : brief(name);
+    const why = loss.why.startsWith(`${name} `) ? loss.why.slice(name.length + 1) : loss.why;
+    return why ? `${brief(name)} (${why})` : brief(name);
 }
 
 /// Where the days are what has gone: which prices ended or have not begun.
