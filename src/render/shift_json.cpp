@@ -4,6 +4,7 @@
 #include "json_parts.hpp"
 #include "shift_words.hpp"
 #include <quoin/render/format.hpp>
+#include <quoin/render/words.hpp>
 
 namespace quoin {
 namespace {

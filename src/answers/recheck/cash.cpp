@@ -288,9 +288,9 @@ class Allotment {
         ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
                        sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
         if (!ledger_.has("buydown_subsidy")) return;
-        const auto& given = paid_[static_cast<std::size_t>(CreditUse::buydown)];
+        const auto& of_others = paid_[static_cast<std::size_t>(CreditUse::buydown)];
         ledger_.figure("buyers_buydown", "of the buydown, put up by the buyer",
-                       figure("buydown_subsidy") - sum_of_figures(given), {},
+                       figure("buydown_subsidy") - sum_of_figures(of_others), {},
                        buyers_buydown(of_.f).put_up);
     }
 
