@@ -16,6 +16,10 @@ std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
     refuse(problems::scenario_unknown(name, nearest(name, names), names));
 }
 
+std::size_t scenario_or_first(const Inquiry& inquiry, const std::string& name) {
+    return name.empty() && !inquiry.scenarios.empty() ? 0 : scenario_named(inquiry, name);
+}
+
 std::vector<Pick> picks_named(const PriceBook& book, const std::vector<std::string>& texts) {
     std::vector<Pick> picks;
     Findings findings;

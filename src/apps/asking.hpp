@@ -22,6 +22,8 @@ namespace quoin::apps {
 
 /// The index of a scenario by its name in the inquiry.
 [[nodiscard]] std::size_t scenario_named(const Inquiry& inquiry, const std::string& name);
+/// The first one where no name is given.
+[[nodiscard]] std::size_t scenario_or_first(const Inquiry& inquiry, const std::string& name);
 
 /// Options written as ID, ID:LEVEL or ID=NUMBER; every mistake is reported at once.
 [[nodiscard]] std::vector<Pick> picks_named(const PriceBook& book,

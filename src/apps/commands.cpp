@@ -287,8 +287,7 @@ void add_under_one(CLI::App& program, Shared& shared, const char* name, const ch
                     "the way to pay that the figures are under; the inquiry's first if not given");
     sub->callback([options, &shared, ask] {
         const auto loaded = load_inquiry(options->file, shared.rates);
-        const std::size_t scenario =
-            options->scenario.empty() ? 0 : scenario_named(loaded->inquiry, options->scenario);
+        const std::size_t scenario = scenario_or_first(loaded->inquiry, options->scenario);
         const auto answer = ask(loaded->sitting(), scenario);
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });

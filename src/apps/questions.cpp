@@ -158,12 +158,12 @@ std::string sheet_html(const Desk& desk, Inquiry inquiry, const Given& given) {
 }
 
 std::string tour_json(const Desk& desk, Inquiry inquiry, const Given& given) {
-    const std::size_t scenario = given.contains("scenario") ? scenario_of(inquiry, given) : 0;
+    const std::size_t scenario = scenario_or_first(inquiry, one(given, "scenario").value_or(""));
     return json_text_of(tour(Sitting(desk, inquiry), scenario));
 }
 
 std::string site_json(const Desk& desk, Inquiry inquiry, const Given& given) {
-    const std::size_t scenario = given.contains("scenario") ? scenario_of(inquiry, given) : 0;
+    const std::size_t scenario = scenario_or_first(inquiry, one(given, "scenario").value_or(""));
     return json_text_of(site(Sitting(desk, inquiry), scenario));
 }
 

@@ -581,6 +581,10 @@ Problem scenario_barred(std::string_view name) {
 
 Problem scenario_unknown(std::string_view name, std::string near,
                          const std::vector<std::string>& names) {
+    if (names.empty()) {
+        return at(Span{}, "scenario-unknown", "no scenario in the inquiry",
+                  "at least one way to pay for the home", "add one to \"scenarios\"");
+    }
     return at(Span{}, "scenario-unknown", fmt::format("no scenario \"{}\"", repeated(name)),
               "one of " + joined(names), did_you_mean(near, ""));
 }

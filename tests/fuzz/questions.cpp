@@ -103,7 +103,9 @@ void show(const char* what, const Answer& answer) {
 
 void ask_quote(const Asked& a) { show("quote", quote(a.sitting)); }
 void ask_compare(const Asked& a) { show("compare", compare(a.sitting)); }
-void ask_site(const Asked& a) { show("site", site(a.sitting)); }
+void ask_site(const Asked& a) {
+    show("site", site(a.sitting, apps::scenario_or_first(a.inquiry, a.option("scenario"))));
+}
 void ask_programs(const Asked& a) { show("programs", programs(a.sitting)); }
 
 void ask_adds(const Asked& a) {
@@ -182,7 +184,7 @@ void ask_sheet(const Asked& a) {
 }
 
 void ask_tour(const Asked& a) {
-    if (!a.inquiry.scenarios.empty()) show("tour", tour(a.sitting, 0));
+    show("tour", tour(a.sitting, apps::scenario_or_first(a.inquiry, a.option("scenario"))));
 }
 
 void ask_fit(const Asked& a) {

@@ -33,7 +33,7 @@ Money in_dollars(Money amount) { return to_dollars(amount, Rounding::half_away);
 LoanTerms loan_at(const char* initial) {
     return {Money::dollars(200000), rate(initial), Months(360)};
 }
-RateCaps caps(const char* first, const char* periodic, const char* life) {
+RateCaps rate_caps(const char* first, const char* periodic, const char* life) {
     return {percent(first), percent(periodic), percent(life)};
 }
 AdjustableTerms terms(int initial, int reset, const RateCaps& limits, const char* index = "3.5",
@@ -98,7 +98,7 @@ TEST_CASE("An index and its margin round to the nearest eighth, an exact tie dow
 }
 
 TEST_CASE("A fully indexed rate is never under the floor, which is the margin or as given") {
-    AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"));
+    AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"));
     CHECK(fully_indexed_rate(plan, percent("4.33124")) == rate("7.125")); // 7.08124
     CHECK(fully_indexed_rate(plan, percent("4.3125")) == rate("7"));      // 7.0625, the tie
     CHECK(fully_indexed_rate(plan, percent("0")) == rate("2.75"));
@@ -114,9 +114,9 @@ TEST_CASE("The rate-cap path of the ability-to-repay commentary") {
     const LoanTerms loan = loan_at("5");
     const Steps to_twelve{
         {1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("11")}, {73, rate("12")}};
-    CHECK(worst_case_path(loan, terms(36, 12, caps("2", "2", "7"))) == to_twelve);
+    CHECK(worst_case_path(loan, terms(36, 12, rate_caps("2", "2", "7"))) == to_twelve);
     const Steps to_ten{{1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("10")}};
-    CHECK(worst_case_path(loan, terms(36, 12, caps("2", "2", "5"))) == to_ten);
+    CHECK(worst_case_path(loan, terms(36, 12, rate_caps("2", "2", "5"))) == to_ten);
 }
 
 TEST_CASE("The adjustable loan of the ability-to-repay commentary") {
@@ -124,7 +124,7 @@ TEST_CASE("The adjustable loan of the ability-to-repay commentary") {
     // for 12; 188,218 is left, and 9 % over 312 months takes 1,564 a month.
     const LoanTerms loan = loan_at("5");
     const Schedule schedule =
-        amortize(loan, worst_case_path(loan, terms(36, 12, caps("2", "2", "4"))));
+        amortize(loan, worst_case_path(loan, terms(36, 12, rate_caps("2", "2", "4"))));
     CHECK(in_dollars(schedule.balance(48)) == Money::dollars(188218));
     REQUIRE(schedule.steps().size() == 3);
     CHECK(schedule.steps()[2].from_payment == 49);
@@ -166,8 +166,8 @@ TEST_CASE("The adjustable loan of the consumer handbook") {
     // the first year 1,199.10; the second at 9 % 1,600.42, or 8 % under a cap of 2 points 1,461.72;
     // 138.70 between them.
     const LoanTerms loan = loan_at("6");
-    const AdjustableTerms uncapped = terms(12, 12, caps("6", "6", "6"), "6.25");
-    const AdjustableTerms capped = terms(12, 12, caps("2", "2", "6"), "6.25");
+    const AdjustableTerms uncapped = terms(12, 12, rate_caps("6", "6", "6"), "6.25");
+    const AdjustableTerms capped = terms(12, 12, rate_caps("2", "2", "6"), "6.25");
     const Schedule free = amortize(loan, composite_path(loan, uncapped));
     const Schedule held = amortize(loan, composite_path(loan, capped));
     CHECK(free.row(12).payment == money("1199.10"));
@@ -195,18 +195,18 @@ TEST_CASE("The worst of the SOFR plans") {
     const LoanTerms loan = loan_at("6");
     const Steps five{
         {1, rate("6")}, {61, rate("8")}, {67, rate("9")}, {73, rate("10")}, {79, rate("11")}};
-    CHECK(worst_case_path(loan, terms(60, 6, caps("2", "1", "5"))) == five);
+    CHECK(worst_case_path(loan, terms(60, 6, rate_caps("2", "1", "5"))) == five);
     const Steps seven{{1, rate("6")}, {85, rate("11")}};
-    CHECK(worst_case_path(loan, terms(84, 6, caps("5", "1", "5"))) == seven);
+    CHECK(worst_case_path(loan, terms(84, 6, rate_caps("5", "1", "5"))) == seven);
     const Steps ten{{1, rate("6")}, {121, rate("11")}};
-    CHECK(worst_case_path(loan, terms(120, 6, caps("5", "1", "5"))) == ten);
-    CHECK(ceiling_rate(loan, terms(120, 6, caps("5", "1", "5"))) == rate("11"));
+    CHECK(worst_case_path(loan, terms(120, 6, rate_caps("5", "1", "5"))) == ten);
+    CHECK(ceiling_rate(loan, terms(120, 6, rate_caps("5", "1", "5"))) == rate("11"));
 }
 
 TEST_CASE("A rate follows its index within caps and floor") {
     // By hand: 5/6, 6 % to start with, margin 2.75, caps 2/1/5.
     const LoanTerms loan = loan_at("6");
-    const AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"));
+    const AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"));
     const std::vector<Percent> up{percent("4"), percent("7"), percent("9"), percent("9")};
     const Steps rises{{1, rate("6")}, // index + margin 6.75, 9.75, 11.75 ...
                       {61, rate("6.75")}, {67, rate("7.75")},  {73, rate("8.75")},
@@ -224,7 +224,7 @@ TEST_CASE("A rate follows its index within caps and floor") {
 }
 
 TEST_CASE("A cap goes before a floor above the initial rate") {
-    AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"), "0");
+    AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"), "0");
     plan.floor = percent("6.5");
     const Steps path{{1, rate("4")}, {61, rate("6")}, {67, rate("6.5")}};
     CHECK(composite_path(loan_at("4"), plan) == path);
@@ -234,7 +234,7 @@ TEST_CASE("The composite rate is the fully indexed one of consummation, as the c
     // Source of the method: comment 17(c)(1)-10 to 12 CFR 1026. By hand: index 5.5 and margin 2.75
     // make 8.25 against 5 % to start with: up 2, then 1, then the rest.
     const LoanTerms loan = loan_at("5");
-    const AdjustableTerms plan = terms(60, 6, caps("2", "1", "5"), "5.5");
+    const AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"), "5.5");
     const Steps path{{1, rate("5")}, {61, rate("7")}, {67, rate("8")}, {73, rate("8.25")}};
     CHECK(composite_path(loan, plan) == path);
     const Schedule schedule = amortize(loan, path);
@@ -243,7 +243,7 @@ TEST_CASE("The composite rate is the fully indexed one of consummation, as the c
     CHECK(*apr > rate("5"));
     CHECK(*apr < rate("8.25"));
     // No discount: the APR is the rate, but for cents of rounding.
-    const AdjustableTerms even = terms(60, 6, caps("2", "1", "5"), "2.25");
+    const AdjustableTerms even = terms(60, 6, rate_caps("2", "1", "5"), "2.25");
     const Schedule level = amortize(loan, composite_path(loan, even));
     const auto same = annual_percentage_rate(loan.loan, level.payments());
     REQUIRE(same);
@@ -254,7 +254,7 @@ TEST_CASE("The composite rate is the fully indexed one of consummation, as the c
 TEST_CASE("What is wrong with adjustable terms is said, all of it") {
     using enum AdjustableProblem;
     const LoanTerms loan = loan_at("6");
-    const AdjustableTerms good = terms(60, 6, caps("2", "1", "5"));
+    const AdjustableTerms good = terms(60, 6, rate_caps("2", "1", "5"));
     CHECK(adjustable_problems(loan, good).empty());
     const auto broken = [&](auto change) {
         AdjustableTerms plan = good;

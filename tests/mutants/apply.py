@@ -29,6 +29,7 @@ FLOORS = ["exact", "text", "pricebook", "lending", "home", "loan", "published", 
 CPU_SECONDS = 900  # of one test program; an endless loop is caught, a busy machine is not
 CAUGHT = "tests/mutants/caught.json"
 TRIED = "build/mutants.json"
+UNFIT = "does not compile"  # a mistake that nobody could make is none: it counts as missed
 
 
 def mutants():
@@ -80,7 +81,7 @@ class Tree:
     def program(self, floor, case=None):
         """The test that fails in a floor's program, as "FLOOR/CASE", or None."""
         if not self.make(f"tests-{floor}"):
-            return "does not compile"
+            return UNFIT
         asked = [re.sub(r"([\\,\[\]*\"])", r"\\\1", case)] if case else []
         done = subprocess.run(
             [os.path.join(self.build, "tests", f"tests-{floor}"), "--abort", "-r", "xml", *asked],
@@ -96,7 +97,7 @@ class Tree:
     def ctest(self, *chosen):
         """The test that ctest says failed, or None."""
         if not self.make():
-            return "does not compile"
+            return UNFIT
         done = subprocess.run(["ctest", "--test-dir", self.build, "-j2", "--stop-on-failure",
                                "--timeout", "600", *chosen],
                               capture_output=True, text=True, check=False)
@@ -165,12 +166,12 @@ def try_all(tree, chosen, resume, green):
         how = tried[name]["how"] if done else attempt(tree, m, caught.get(name))
         tried[name] = {"mark": mark, "how": how}
         keep(TRIED, tried)
-        if how:
+        if how and how != UNFIT:
             caught[name] = how
             keep(CAUGHT, caught)
         else:
             missed.append(name)
-        print(f"{'caught' if how else 'NOT CAUGHT'}: {name}{' (' + how + ')' if how else ''}",
+        print(f"{'NOT CAUGHT' if name in missed else 'caught'}: {name}{' (' + how + ')' if how else ''}",
               flush=True)
     print(f"mutants: {len(chosen) - len(missed)} of {len(chosen)} caught")
     return 1 if missed else 0

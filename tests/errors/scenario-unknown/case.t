@@ -5,3 +5,11 @@ $ quoin schedule ../../golden/data/buyer.json --scenario "A thrid down" --rates 
 2>   did you mean "A third down"?
 2>   [scenario-unknown]
 = 1
+
+# A question about a way to pay, and an inquiry that has none.
+$ quoin tour buyer.json --rates ../../golden/data/rates
+2> quoin: found no scenario in the inquiry
+2>   expected at least one way to pay for the home
+2>   add one to "scenarios"
+2>   [scenario-unknown]
+= 1
