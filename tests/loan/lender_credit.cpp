@@ -117,10 +117,10 @@ TEST_CASE("What is owed after a reduction is what the credit is figured on") {
     CHECK(cost.prepaid_finance_charge == plain.prepaid_finance_charge);
     CHECK(cost.amount_financed == plain.amount_financed - f.cash.principal_reduction);
     Money paid;
-    for (const Money payment : loan_payments(f)) paid += payment;
+    for (const Money payment : disclosed_payments(f)) paid += payment;
     CHECK(cost.amount_financed + cost.finance_charge == paid);
-    CHECK(cost.principal_in_five_years == f.schedule.balance(0) - f.schedule.balance(60));
-    CHECK(cost.paid_in_five_years == plain.paid_in_five_years);
+    CHECK(cost.disclosed_principal_in_five_years == f.schedule.balance(0) - f.schedule.balance(60));
+    CHECK(cost.disclosed_in_five_years == plain.disclosed_in_five_years);
 }
 
 TEST_CASE("A point less never takes more cash, and none of it is left untold") {

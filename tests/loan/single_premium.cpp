@@ -32,9 +32,11 @@ Purchase financed(const char* down_percent) {
 /// A table by LTV: points adjusted, or the most that is lent.
 BandTable by_ltv(const char* rows) {
     Findings findings;
-    const Document table = json(std::string(R"({"status": "sample", "source": "invented",
-        "value": "points", "dimensions": ["ltv"], "rows": )") +
-                                rows + "}");
+    std::string text = R"({"status": "sample", "source": "invented",
+        "value": "points", "dimensions": ["ltv"], "rows": )";
+    text += rows;
+    text += '}';
+    const Document table = json(text);
     Reader reader(table.root, Path{}, findings);
     BandTable read = read_band_table(reader);
     if (!findings.none()) throw Refused(std::move(findings));
