@@ -25,7 +25,7 @@ TEST_CASE("Every stretch is told: an order that turns, turns back, and stands st
           std::vector<CostStretch>{{first, 0, 0}, {second, 1, 2}, {neither, 3, 3}, {first, 4, {}}});
 }
 
-TEST_CASE("Lines that begin alike are told apart; lines that stay alike are the same throughout") {
+TEST_CASE("Lines that begin alike are told apart, lines that stay alike are the same throughout") {
     using enum Cheaper;
     CHECK(cost_order(line({5, 5, 6}), line({5, 5, 5})) ==
           std::vector<CostStretch>{{neither, 0, 1}, {second, 2, {}}});

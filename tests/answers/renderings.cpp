@@ -127,7 +127,7 @@ TEST_CASE("What must stand beside a payment stands in every text that shows one"
             const ScenarioTerms& terms = answer.scenarios[s].terms;
             beside.push_back(terms.name.substr(0, terms.name.find(' ')));
             beside.push_back(percent_text(terms.rate.percent(), 3));
-            beside.push_back(percent_text(terms.apr.value().percent(), 3));
+            beside.push_back(disclosed_text(terms.apr.value().percent()));
             beside.push_back(term_text(terms.term));
             beside.push_back(dollars(terms.down_payment));
             beside.push_back(percent_text(terms.down_percent.value(), 2));

@@ -180,10 +180,12 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
             REQUIRE(used.by_use[CreditUse::points] <= std::max(cash.points, Money{}));
             REQUIRE(used.by_use[CreditUse::buydown] <= cash.buydown);
             REQUIRE(used.by_use[CreditUse::upfront_fee] <= cash.upfront_fee);
-            REQUIRE(used.by_use[CreditUse::closing_costs] <=
-                    cash.closing_costs + std::min(cash.points, Money{}));
-            REQUIRE(used.by_use[CreditUse::prepaids] <=
-                    cash.prepaid_interest + cash.prepaid_bills + cash.escrow);
+            // Closing costs first, then prepaids; what is left of it reduces the principal.
+            const Money prepaids = cash.prepaid_interest + cash.prepaid_bills + cash.escrow;
+            const Money lent = -std::min(cash.points, Money{}) - cash.principal_reduction;
+            const Money of_costs = std::min(lent, cash.closing_costs);
+            REQUIRE(used.by_use[CreditUse::closing_costs] <= cash.closing_costs - of_costs);
+            REQUIRE(used.by_use[CreditUse::prepaids] <= prepaids - (lent - of_costs));
             REQUIRE(used.by_use[CreditUse::down_payment] <= cash.down_payment);
             REQUIRE(f.contribution_cap.has_value());
             const bool by_price = caps_contributions_by_price(sitting.rules()[s].program->kind);
@@ -216,7 +218,7 @@ TEST_CASE("Cash in is cash out: the buyer, the loan and the credits pay for ever
                 from_buyer + answer.scenario.loan + from_others - std::min(points, Money{});
             Money out = answer.scenario.price + lines_of(answer, PaidBy::buyer) +
                         prepaid_of(answer) + std::max(points, Money{}) +
-                        answer.scenario.upfront_fee;
+                        answer.scenario.upfront_fee + answer.scenario.cash.principal_reduction;
             if (answer.escrow) out += answer.escrow->account.initial_deposit;
             if (answer.scenario.buydown) out += answer.scenario.buydown->total_subsidy();
             REQUIRE(in == out);
@@ -300,7 +302,8 @@ TEST_CASE("APR of a settlement re-prices its loan, by exact fractions") {
             REQUIRE(finer.trouble == ActuarialTrouble::none);
             REQUIRE(finer.apr.billionths() / 1000 == apr);
             REQUIRE(reprices(cost.amount_financed, payments, cost.first_period, finer.apr));
-            REQUIRE(cost.amount_financed + cost.prepaid_finance_charge == f.loan);
+            REQUIRE(cost.amount_financed + cost.prepaid_finance_charge ==
+                    f.loan - f.cash.principal_reduction);
             Money paid;
             for (const Money payment : payments) paid += payment;
             REQUIRE(cost.finance_charge == paid - cost.amount_financed);

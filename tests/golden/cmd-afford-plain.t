@@ -203,4 +203,54 @@ $ quoin afford buyer.json --income 8400 --rate 6
 
 # The limit of 2026 is used beyond its year, and that is said; before the first limit nothing is.
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2027-01-02
+How much home
+as of 2 January 2027; closing 3 March 2027
+Assumed: property tax of 1.2 % of the price a year; the tax due in two halves, on 31 May and 30
+  November; homeowner's insurance of 0.4 % of the price a year; closing costs of 2 % of the loan,
+  none of them in the APR; mortgage insurance by the factors of Sample lender (sample data), where
+  the program has it; a credit score of 740.
+
+FHA-insured fixed, 3.5 % down
+  up to $560,920.00: $4,296.68 a month, $39,667.70 of cash needed
+    FHA-insured fixed: 6.000 % note rate, 0.000 points, APR 6.706 %, 30 years, $19,633.00 down
+    (3.50 %), LTV 96.50 %, 60-day lock
+                                                takes         most         left
+    housing over 31 % of income             $4,296.68    $6,200.00    $1,903.32
+    housing and debts over 43 % of income   $4,296.68    $8,600.00    $4,303.32
+    the cash there is                      $39,667.70  $300,000.00  $260,332.30
+    What binds: the program's own limit (base loan $541,288.00 is over the area's limit,
+    $541,287.00: $1.00 more down is needed). Without it, up to $1,486,443.00.
+    A home of $565,920.00 is not to be had so: base loan $546,112.00 is over the area's limit,
+    $541,287.00: $4,825.00 more down is needed.
+
+Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
+assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
+
+An estimate as of 2 January 2027: not a Loan Estimate, not an approval, not an offer to lend. A
+licensed loan originator gives those (none is named here yet); the published programs and local law
+decide. You may choose any lender.
+
+FHA-insured fixed: the program's loan limit after 31 December 2026 is not in the data; the one in
+force until then is used.
+= 0
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2024-12-15
+How much home
+as of 15 December 2024; closing 13 February 2025
+Assumed: property tax of 1.2 % of the price a year; the tax due in two halves, on 31 May and 30
+  November; homeowner's insurance of 0.4 % of the price a year; closing costs of 2 % of the loan,
+  none of them in the APR; a credit score of 740.
+
+FHA-insured fixed, 3.5 % down
+  No price fits: at $100,000.00 the program's loan limit before 1 January 2025 is not in the data.
+
+Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
+assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
+questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
+the note rate.
+
+An estimate as of 15 December 2024: not a Loan Estimate, not an approval, not an offer to lend. A
+licensed loan originator gives those (none is named here yet); the published programs and local law
+decide. You may choose any lender.
+= 0

@@ -240,6 +240,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "down_percent": "3.50",
         "ltv": "96.50",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
         "adjustable": null
       },
@@ -312,6 +313,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_percent": "3.50",
           "ltv": "96.50",
           "down_from_cash": false,
+          "extra_principal": "0.00",
           "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
           "adjustable": null
         },
@@ -368,6 +370,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "10796.00",
           "upfront_fee_in_cash": "0.93",
           "points": "-378.58",
+          "principal_reduction": "0.00",
           "closing_costs": "4321.65",
           "prepaid_interest": "605.76",
           "prepaid_bills": "1370.24",
@@ -380,6 +383,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
+        "lender_credit_without_use": "0.00",
         "cost_of_credit": {
           "prepaid_finance_charge": "7115.69",
           "amount_financed": "295745.31",
@@ -421,6 +425,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "down_percent": "6.61",
         "ltv": "93.39",
         "down_from_cash": true,
+        "extra_principal": "0.00",
         "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
         "adjustable": null
       },
@@ -493,6 +498,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_percent": "6.61",
           "ltv": "93.39",
           "down_from_cash": true,
+          "extra_principal": "0.00",
           "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
           "adjustable": null
         },
@@ -549,6 +555,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "21044.00",
           "upfront_fee_in_cash": "0.72",
           "points": "-378.13",
+          "principal_reduction": "0.00",
           "closing_costs": "4321.00",
           "prepaid_interest": "605.04",
           "prepaid_bills": "1411.88",
@@ -561,6 +568,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
+        "lender_credit_without_use": "0.00",
         "cost_of_credit": {
           "prepaid_finance_charge": "7108.76",
           "amount_financed": "295391.24",
@@ -602,6 +610,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "down_percent": "0.00",
         "ltv": "100.00",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
         "adjustable": null
       },
@@ -674,6 +683,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_percent": "0.00",
           "ltv": "100.00",
           "down_from_cash": false,
+          "extra_principal": "0.00",
           "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
           "adjustable": null
         },
@@ -730,6 +740,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "0.00",
           "upfront_fee_in_cash": "0.36",
           "points": "-422.17",
+          "principal_reduction": "0.00",
           "closing_costs": "4393.20",
           "prepaid_interest": "689.52",
           "prepaid_bills": "1479.30",
@@ -742,6 +753,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
+        "lender_credit_without_use": "0.00",
         "cost_of_credit": {
           "prepaid_finance_charge": "5367.88",
           "amount_financed": "332368.12",
@@ -783,6 +795,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         "down_percent": "3.00",
         "ltv": "97.00",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
         "adjustable": null
       },
@@ -849,6 +862,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_percent": "3.00",
           "ltv": "97.00",
           "down_from_cash": false,
+          "extra_principal": "0.00",
           "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
           "adjustable": null
         },
@@ -905,6 +919,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
           "down_payment": "10844.00",
           "upfront_fee_in_cash": "0.00",
           "points": "0.00",
+          "principal_reduction": "0.00",
           "closing_costs": "4407.60",
           "prepaid_interest": "759.60",
           "prepaid_bills": "1593.34",
@@ -917,6 +932,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
         },
         "credits_without_use": "0.00",
         "credits_over_cap": "0.00",
+        "lender_credit_without_use": "0.00",
         "cost_of_credit": {
           "prepaid_finance_charge": "2060.60",
           "amount_financed": "348551.40",

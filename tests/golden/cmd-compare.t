@@ -67,8 +67,9 @@ When points pay back
   A third down: points take 6.250 % to 6.000 %, $673.04 more cash for $7.83 less a month; they
     never pay for themselves
 
-Where one overtakes another: cash, payments and insurance so far and the balance owed
-  A third down costs less than Ten percent down from payment 5 on (5 months)
+Which has cost less, when: cash, payments and insurance so far and the balance owed
+  Ten percent down against A third down: Ten percent down costs less through payment 4; A third
+    down costs less from payment 5 on
 
 The catch in each
   A short loan: It is invented, for transcripts only.

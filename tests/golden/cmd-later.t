@@ -18,12 +18,14 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     from the builder, in cash              $9,885.29   -$1.28   $9,869.93   $9,846.53   $9,833.93   $9,833.81   $9,859.85   $9,989.57  $11,433.89
     after closing, in cash                     $0.00    $0.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00
     after closing, on a personal loan          $0.00  $296.90  $14,832.24  $16,963.98  $17,811.19  $17,814.01  $17,814.01  $17,814.01  $17,814.01
-    from the builder, financed costs more than from the builder, in cash from month 1 on
-    from the builder, financed costs more than after closing, in cash from month 53 on
-    from the builder, financed costs more than after closing, on a personal loan from month 123 on
-    after closing, in cash costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than after closing, in cash from month 2 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than after closing, in cash from month 53 on
+    from the builder, financed has cost more than after closing, on a personal loan from month 123 on
+    after closing, in cash has cost more than from the builder, financed from month 1 to 52
+    after closing, in cash has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than from the builder, financed from month 1 to 122
+    after closing, on a personal loan has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   FHA, all the cash there is
     $3,074.84 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
@@ -33,12 +35,15 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     from the builder, in cash              $9,885.29   $14.54  $10,059.77  $10,408.73  $10,757.69  $11,106.65  $11,630.09  $12,502.49  $15,119.69
     after closing, in cash                     $0.00    $0.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00
     after closing, on a personal loan          $0.00  $296.90  $14,832.24  $16,963.98  $17,811.19  $17,814.01  $17,814.01  $17,814.01  $17,814.01
-    from the builder, financed costs more than from the builder, in cash from month 1 on
-    from the builder, financed costs more than after closing, in cash from month 41 on
-    from the builder, financed costs more than after closing, on a personal loan from month 96 on
-    from the builder, in cash costs more than after closing, in cash from month 249 on
-    after closing, on a personal loan costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than after closing, in cash from month 2 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than after closing, in cash from month 41 on
+    from the builder, financed has cost more than after closing, on a personal loan from month 96 on
+    from the builder, in cash has cost more than after closing, in cash from month 249 on
+    after closing, in cash has cost more than from the builder, financed from month 1 to 40
+    after closing, in cash has cost more than from the builder, in cash from month 1 to 248
+    after closing, on a personal loan has cost more than from the builder, financed from month 1 to 95
+    after closing, on a personal loan has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   USDA, nothing down
     $3,172.77 a month without it; USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR
@@ -48,12 +53,15 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     from the builder, in cash              $9,874.90   $14.54  $10,049.38  $10,398.34  $10,747.30  $11,096.26  $11,619.70  $12,492.10  $15,109.30
     after closing, in cash                     $0.00    $0.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00
     after closing, on a personal loan          $0.00  $296.90  $14,832.24  $16,963.98  $17,811.19  $17,814.01  $17,814.01  $17,814.01  $17,814.01
-    from the builder, financed costs more than from the builder, in cash from month 1 on
-    from the builder, financed costs more than after closing, in cash from month 53 on
-    from the builder, financed costs more than after closing, on a personal loan from month 122 on
-    from the builder, in cash costs more than after closing, in cash from month 250 on
-    after closing, on a personal loan costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than after closing, in cash from month 2 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than after closing, in cash from month 53 on
+    from the builder, financed has cost more than after closing, on a personal loan from month 122 on
+    from the builder, in cash has cost more than after closing, in cash from month 250 on
+    after closing, in cash has cost more than from the builder, financed from month 1 to 52
+    after closing, in cash has cost more than from the builder, in cash from month 1 to 249
+    after closing, on a personal loan has cost more than from the builder, financed from month 1 to 121
+    after closing, on a personal loan has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   Conventional, 3 % down
     $3,550.09 a month without it; Conventional fixed: 6.500 % note rate, 0.000 points, APR
@@ -63,12 +71,14 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     from the builder, in cash              $9,885.29  -$94.22   $8,754.65   $6,493.37   $4,232.09   $1,970.81  -$1,421.11  -$7,029.45  -$4,412.25
     after closing, in cash                     $0.00    $0.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00  $13,500.00
     after closing, on a personal loan          $0.00  $296.90  $14,832.24  $16,963.98  $17,811.19  $17,814.01  $17,814.01  $17,814.01  $17,814.01
-    from the builder, financed costs more than from the builder, in cash from month 1 on
-    from the builder, financed costs more than after closing, in cash from month 47 on
-    from the builder, financed costs more than after closing, on a personal loan from month 105 on
-    after closing, in cash costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than from the builder, in cash from month 1 on
-    after closing, on a personal loan costs more than after closing, in cash from month 2 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than after closing, in cash from month 47 on
+    from the builder, financed has cost more than after closing, on a personal loan from month 105 on
+    after closing, in cash has cost more than from the builder, financed from month 1 to 46
+    after closing, in cash has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than from the builder, financed from month 1 to 104
+    after closing, on a personal loan has cost more than from the builder, in cash from month 1 on
+    after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
 Insulated garage walls (garage-insulation), +$2,653.50 from the builder
   after closing: the price book has no estimate
@@ -79,7 +89,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed               $122.07   $20.73  $2,944.87  $3,371.71  $3,788.96  $4,195.47  $4,781.34  $5,680.87  $7,440.16
     from the builder, in cash              $2,676.66    $3.94  $2,723.94  $2,818.50  $2,913.06  $3,007.62  $3,149.46  $3,385.86  $4,095.06
-    from the builder, financed costs more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   FHA, all the cash there is
     $3,074.84 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
@@ -87,7 +97,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed                 $0.64   $21.42  $2,954.12  $3,394.28  $3,824.39  $4,243.12  $4,846.56  $5,772.16  $7,568.89
     from the builder, in cash              $2,676.66    $3.94  $2,723.94  $2,818.50  $2,913.06  $3,007.62  $3,149.46  $3,385.86  $4,095.06
-    from the builder, financed costs more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   USDA, nothing down
     $3,172.77 a month without it; USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR
@@ -95,7 +105,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed                $30.41   $21.01  $2,930.32  $3,363.52  $3,787.07  $4,199.67  $4,794.61  $5,708.50  $7,489.10
     from the builder, in cash              $2,669.77    $3.94  $2,717.05  $2,811.61  $2,906.17  $3,000.73  $3,142.57  $3,378.97  $4,088.17
-    from the builder, financed costs more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   Conventional, 3 % down
     $3,550.09 a month without it; Conventional fixed: 6.500 % note rate, 0.000 points, APR
@@ -103,7 +113,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed               $112.81   $23.53  $2,940.42  $3,441.67  $3,934.14  $4,416.60  $5,118.53  $6,096.25  $7,866.03
     from the builder, in cash              $2,676.66    $3.94  $2,723.94  $2,818.50  $2,913.06  $3,007.62  $3,149.46  $1,898.43  $2,607.63
-    from the builder, financed costs more than from the builder, in cash from month 1 on
+    from the builder, financed has cost more than from the builder, in cash from month 1 on
 
 Costs through a year are what the home with it has taken over the home without it, and what is owed
 more. What is done after the closing is an estimate of the price book, not an offer; prices rise,
@@ -176,6 +186,7 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             "down_percent": "3.50",
             "ltv": "96.50",
             "down_from_cash": false,
+            "extra_principal": "0.00",
             "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
             "adjustable": null
           },
@@ -1297,17 +1308,23 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             {
               "dearer": "financed",
               "than": "cash",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "financed",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "cash",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             }
           ]
         },
@@ -1326,6 +1343,7 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             "down_percent": "5.10",
             "ltv": "94.90",
             "down_from_cash": true,
+            "extra_principal": "0.00",
             "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
             "adjustable": null
           },
@@ -2447,17 +2465,23 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             {
               "dearer": "financed",
               "than": "cash",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "financed",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "cash",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             }
           ]
         },
@@ -2476,6 +2500,7 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             "down_percent": "0.00",
             "ltv": "100.00",
             "down_from_cash": false,
+            "extra_principal": "0.00",
             "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
             "adjustable": null
           },
@@ -3597,17 +3622,23 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             {
               "dearer": "financed",
               "than": "cash",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "financed",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "cash",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             }
           ]
         },
@@ -3626,6 +3657,7 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             "down_percent": "3.00",
             "ltv": "97.00",
             "down_from_cash": false,
+            "extra_principal": "0.00",
             "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
             "adjustable": null
           },
@@ -4747,17 +4779,23 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
             {
               "dearer": "financed",
               "than": "cash",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "financed",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             },
             {
               "dearer": "cash",
               "than": "after",
-              "month": 1
+              "month": 1,
+              "to": null,
+              "when": "from month 1 on"
             }
           ]
         }

@@ -170,10 +170,6 @@ Closing costs
   closing costs of the buyer: $900.00
       = Title and recording (services shopped for)
         with Title and recording (services shopped for) $900.00
-  points (a credit if negative, up to the closing costs): $681.20
-      = the greatest of ((loan × points ÷ 100 to the cent); 0 − closing costs of the buyer)
-        with loan $68,120.00; points 1 %; closing costs of the buyer $900.00
-      rounding 9
 
 Prepaids and escrow
   days of the year for prepaid interest: 360
@@ -246,6 +242,10 @@ Prepaids and escrow
       rounding 25; aggregate analysis; published: 12 CFR 1024.17(c), (d)
 
 Credits and the cash to close
+  points: $681.20
+      = loan × points ÷ 100, to the cent
+        with loan $68,120.00; points 1 %
+      rounding 9
   interested parties may give, of the value: 3 %
       short contribution_cap: any; sample: invented
   the most that they may give: $3,093.60
@@ -254,26 +254,26 @@ Credits and the cash to close
         with value (the price, until it is appraised) $103,120.00; interested parties may give, of
         the value 3 %
       rounding 11
-  credit: incentive: $1,200.00
+  credit: Opening weeks: $1,200.00
       inquiry and price book; sample: what was offered
   of it for closing costs: $900.00
-      = the least of (credit: incentive − 0; closing costs of the buyer + the least of (points (a
-        credit if negative, up to the closing costs); 0) − 0; the most that they may give − 0)
-        with credit: incentive $1,200.00; closing costs of the buyer $900.00; points (a credit if
-        negative, up to the closing costs) $681.20; the most that they may give $3,093.60
+      = the least of (credit: Opening weeks − 0; closing costs of the buyer − 0; the most that
+        they may give − 0)
+        with credit: Opening weeks $1,200.00; closing costs of the buyer $900.00; the most that
+        they may give $3,093.60
   of it for prepaids and escrow: $300.00
-      = the least of (credit: incentive − of it for closing costs; prepaid interest + bills
+      = the least of (credit: Opening weeks − of it for closing costs; prepaid interest + bills
         prepaid + escrow, first deposit − 0; the most that they may give − of it for closing
         costs)
-        with credit: incentive $1,200.00; of it for closing costs $900.00; prepaid interest
+        with credit: Opening weeks $1,200.00; of it for closing costs $900.00; prepaid interest
         $192.95; bills prepaid $296.99; escrow, first deposit $383.59; the most that they may give
         $3,093.60
   of it for the upfront fee: $0.00
-      = the least of (credit: incentive − (of it for closing costs + of it for prepaids and
+      = the least of (credit: Opening weeks − (of it for closing costs + of it for prepaids and
         escrow); 0 − 0; the most that they may give − (of it for closing costs + of it for
         prepaids and escrow))
-        with credit: incentive $1,200.00; of it for closing costs $900.00; of it for prepaids and
-        escrow $300.00; the most that they may give $3,093.60
+        with credit: Opening weeks $1,200.00; of it for closing costs $900.00; of it for prepaids
+        and escrow $300.00; the most that they may give $3,093.60
   credits used: $1,200.00
       = of it for closing costs + of it for prepaids and escrow + of it for the upfront fee
         with of it for closing costs $900.00; of it for prepaids and escrow $300.00; of it for the
@@ -282,21 +282,21 @@ Credits and the cash to close
       = of it for the upfront fee
         with of it for the upfront fee $0.00
   cash needed: $36,254.73
-      = down payment + points (a credit if negative, up to the closing costs) + closing costs of
-        the buyer + prepaid interest + bills prepaid + escrow, first deposit − credits used
-        with down payment $35,000.00; points (a credit if negative, up to the closing costs)
-        $681.20; closing costs of the buyer $900.00; prepaid interest $192.95; bills prepaid
-        $296.99; escrow, first deposit $383.59; credits used $1,200.00
+      = down payment + points + closing costs of the buyer + prepaid interest + bills prepaid +
+        escrow, first deposit − credits used
+        with down payment $35,000.00; points $681.20; closing costs of the buyer $900.00; prepaid
+        interest $192.95; bills prepaid $296.99; escrow, first deposit $383.59; credits used
+        $1,200.00
   left to bring at closing: $34,942.73
       = cash needed − deposits
         with cash needed $36,254.73; deposits $1,312.00
 
 What the loan costs
   prepaid finance charge: $874.15
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) + prepaid
-        interest − points and upfront fees that interested parties pay
-        with points (a credit if negative, up to the closing costs) $681.20; prepaid interest
-        $192.95; points and upfront fees that interested parties pay $0.00
+      = the greatest of (points; 0) + prepaid interest − points and upfront fees that interested
+        parties pay
+        with points $681.20; prepaid interest $192.95; points and upfront fees that interested
+        parties pay $0.00
       12 CFR 1026; published: 1026.4, 1026.18
   amount financed: $67,245.85
       = loan − prepaid finance charge
@@ -317,10 +317,8 @@ What the loan costs
         with interest of all payments $2,234.15; prepaid interest $192.95; loan $68,120.00
       rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
   loan costs, points and fees that a seller pays among them: $1,581.20
-      = the greatest of (points (a credit if negative, up to the closing costs); 0) + Title and
-        recording (services shopped for)
-        with points (a credit if negative, up to the closing costs) $681.20; Title and recording
-        (services shopped for) $900.00
+      = the greatest of (points; 0) + Title and recording (services shopped for)
+        with points $681.20; Title and recording (services shopped for) $900.00
       12 CFR 1026; published: 1026.37(f)(1)-(3)
   total of payments: $72,128.30
       = (principal and interest of months 1 to 12) + mortgage insurance of all payments + loan
@@ -410,6 +408,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "down_percent": "3.50",
       "ltv": "96.50",
       "down_from_cash": false,
+      "extra_principal": "0.00",
       "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
       "adjustable": null
     },
@@ -466,6 +465,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       "down_payment": "13851.00",
       "upfront_fee_in_cash": "0.80",
       "points": "-485.70",
+      "principal_reduction": "0.00",
       "closing_costs": "4475.90",
       "prepaid_interest": "777.12",
       "prepaid_bills": "1753.41",
@@ -478,6 +478,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
     },
     "credits_without_use": "0.00",
     "credits_over_cap": "0.00",
+    "lender_credit_without_use": "0.00",
     "cost_of_credit": {
       "prepaid_finance_charge": "8760.92",
       "amount_financed": "379795.08",
@@ -519,6 +520,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -535,6 +537,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -551,6 +554,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -567,6 +571,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -583,6 +588,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -599,6 +605,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -615,6 +622,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -631,6 +639,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -647,6 +656,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -673,6 +683,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -689,6 +700,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -705,6 +717,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -721,6 +734,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -737,6 +751,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -753,6 +768,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -774,6 +790,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "price book 2026-11",
           "effective": "2026-11-01",
           "until": "2027-02-01",
+          "beyond_end": false,
           "status": null,
           "source": "Tarnwick Builders",
           "agrees": true
@@ -793,6 +810,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -816,6 +834,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -832,6 +851,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -851,6 +871,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -870,6 +891,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -889,6 +911,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -905,6 +928,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha maximum_ltv: score >= 580",
           "effective": "2015-09-14",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 USC 1709(b)(9) (3.5 % minimum investment); HUD Handbook 4000.1, II.A (minimum decision credit score); the handbook's start date is from memory",
           "agrees": true
@@ -924,6 +948,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -940,6 +965,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha loan_limit: area baseline",
           "effective": "2026-01-01",
           "until": "2027-01-01",
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2025-23, one unit: national floor and ceiling",
           "agrees": true
@@ -956,6 +982,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha upfront_fee: any",
           "effective": "2023-03-20",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05; HUD Handbook 4000.1, Appendix 1.0; cap of 3 % in 12 USC 1709(c)(2)(A)",
           "agrees": true
@@ -975,6 +1002,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -993,6 +1021,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1012,6 +1041,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1028,6 +1058,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1044,6 +1075,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": "2026-11-20",
           "until": "2026-12-19",
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender (none: sample data)",
           "agrees": true
@@ -1060,6 +1092,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20 adjustment: score >= 640, < 680",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Invented; no lender's or insurer's figures.",
           "agrees": true
@@ -1079,6 +1112,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1095,6 +1129,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": "the buyer's choice",
           "agrees": true
@@ -1115,6 +1150,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1136,6 +1172,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha annual_fee: term > 180; base_loan <= 726200; ltv > 95",
           "effective": "2023-03-20",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Mortgagee Letter 2023-05 (mortgages endorsed on or after 20 March 2023)",
           "agrees": true
@@ -1152,6 +1189,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1171,6 +1209,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1187,6 +1226,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1206,6 +1246,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1222,6 +1263,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1240,6 +1282,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county exemption",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1260,6 +1303,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1278,6 +1322,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1296,6 +1341,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1314,6 +1360,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1332,6 +1379,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1350,6 +1398,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1368,6 +1417,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1391,6 +1441,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1409,6 +1460,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1425,6 +1477,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1444,6 +1497,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1460,6 +1514,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1479,6 +1534,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county land only",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1498,6 +1554,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county property tax",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1516,6 +1573,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1534,6 +1592,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1552,6 +1611,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1570,6 +1630,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1588,6 +1649,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1606,6 +1668,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1624,6 +1687,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county levy",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1647,6 +1711,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1665,6 +1730,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1681,6 +1747,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county district",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1700,6 +1767,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1716,6 +1784,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1735,6 +1804,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1751,6 +1821,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county homeowner's insurance: dwelling_value > 300000, <= 400000",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Invented; deductible 1 % for wind and hail.",
           "agrees": true
@@ -1770,6 +1841,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1786,6 +1858,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county flood insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1802,6 +1875,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county wind insurance",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1818,6 +1892,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1834,6 +1909,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county dues",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -1853,6 +1929,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1871,6 +1948,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1889,6 +1967,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1907,6 +1986,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1925,6 +2005,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1943,6 +2024,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1968,6 +2050,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -1986,6 +2069,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2004,6 +2088,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2029,6 +2114,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2050,6 +2136,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2066,6 +2153,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2082,6 +2170,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2098,6 +2187,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2114,6 +2204,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2130,6 +2221,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2149,6 +2241,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2165,6 +2258,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2181,6 +2275,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2197,6 +2292,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2215,6 +2311,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2233,6 +2330,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2251,6 +2349,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2267,6 +2366,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2283,6 +2383,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county closing costs",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2311,26 +2412,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
-          "status": null,
-          "source": null,
-          "agrees": true
-        },
-        {
-          "id": "points",
-          "name": "points (a credit if negative, up to the closing costs)",
-          "unit": "dollars",
-          "value": "-485.70",
-          "shown": "-$485.70",
-          "formula": "the greatest of ((loan × points ÷ 100 to the cent); 0 − closing costs of the buyer)",
-          "inputs": [
-            "loan",
-            "points_percent",
-            "closing_costs"
-          ],
-          "rounding": 9,
-          "rule": null,
-          "effective": null,
-          "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2352,6 +2434,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "rate sheet 2026-11-20",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "Sample lender",
           "agrees": true
@@ -2368,6 +2451,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2388,6 +2472,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2407,6 +2492,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2423,6 +2509,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2444,6 +2531,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2463,6 +2551,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2482,6 +2571,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2501,6 +2591,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2519,6 +2610,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2538,6 +2630,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2558,6 +2651,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2576,6 +2670,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2592,6 +2687,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "venning-county escrow",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "An invented county. Levies, premiums and fees are of a plausible size; none is anybody's figure.",
           "agrees": true
@@ -2611,6 +2707,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2632,6 +2729,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2651,6 +2749,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "aggregate analysis",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "12 CFR 1024.17(c), (d)",
           "agrees": true
@@ -2660,6 +2759,50 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
     {
       "title": "Credits and the cash to close",
       "figures": [
+        {
+          "id": "points",
+          "name": "points (a credit if negative)",
+          "unit": "dollars",
+          "value": "-485.70",
+          "shown": "-$485.70",
+          "formula": "loan × points ÷ 100, to the cent",
+          "inputs": [
+            "loan",
+            "points_percent"
+          ],
+          "rounding": 9,
+          "rule": null,
+          "effective": null,
+          "until": null,
+          "beyond_end": false,
+          "status": null,
+          "source": null,
+          "agrees": true
+        },
+        {
+          "id": "principal_reduction",
+          "name": "principal reduced at closing, by what is left of it",
+          "unit": "dollars",
+          "value": "0.00",
+          "shown": "$0.00",
+          "formula": "the least of (the greatest of (0 − points (a credit if negative) − (closing costs of the buyer + prepaid interest + bills prepaid + escrow, first deposit); 0); loan)",
+          "inputs": [
+            "points",
+            "closing_costs",
+            "prepaid_interest",
+            "prepaid_bills",
+            "escrow_deposit",
+            "loan"
+          ],
+          "rounding": null,
+          "rule": "premium pricing",
+          "effective": null,
+          "until": null,
+          "beyond_end": false,
+          "status": "published",
+          "source": "HUD Reference Guide 2-06",
+          "agrees": true
+        },
         {
           "id": "upfront_in_cash",
           "name": "upfront fee paid in cash",
@@ -2675,6 +2818,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2691,6 +2835,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "fha contribution_cap: any",
           "effective": "2015-09-14",
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "HUD Handbook 4000.1, II.A, interested party contributions; the handbook's start date is from memory",
           "agrees": true
@@ -2710,13 +2855,14 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
         },
         {
           "id": "credit_1",
-          "name": "credit: incentive",
+          "name": "credit: Closing cost credit with the named lender",
           "unit": "dollars",
           "value": "5848.50",
           "shown": "$5,848.50",
@@ -2726,6 +2872,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "inquiry and price book",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "sample",
           "source": "what was offered",
           "agrees": true
@@ -2736,7 +2883,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "3990.20",
           "shown": "$3,990.20",
-          "formula": "the least of (credit: incentive − 0; closing costs of the buyer + the least of (points (a credit if negative, up to the closing costs); 0) − 0; the most that they may give − 0)",
+          "formula": "the least of (credit: Closing cost credit with the named lender − 0; the greatest of (closing costs of the buyer + points (a credit if negative); 0) − 0; the most that they may give − 0)",
           "inputs": [
             "credit_1",
             "closing_costs",
@@ -2747,6 +2894,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2757,19 +2905,22 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "1858.30",
           "shown": "$1,858.30",
-          "formula": "the least of (credit: incentive − of it for closing costs; prepaid interest + bills prepaid + escrow, first deposit − 0; the most that they may give − of it for closing costs)",
+          "formula": "the least of (credit: Closing cost credit with the named lender − of it for closing costs; the greatest of (prepaid interest + bills prepaid + escrow, first deposit + the least of (closing costs of the buyer + points (a credit if negative); 0); 0) − 0; the most that they may give − of it for closing costs)",
           "inputs": [
             "credit_1",
             "credit_1_use_1",
             "prepaid_interest",
             "prepaid_bills",
             "escrow_deposit",
+            "closing_costs",
+            "points",
             "contribution_cap"
           ],
           "rounding": null,
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2780,7 +2931,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "0.00",
           "shown": "$0.00",
-          "formula": "the least of (credit: incentive − (of it for closing costs + of it for prepaids and escrow); upfront fee paid in cash − 0; the most that they may give − (of it for closing costs + of it for prepaids and escrow))",
+          "formula": "the least of (credit: Closing cost credit with the named lender − (of it for closing costs + of it for prepaids and escrow); upfront fee paid in cash − 0; the most that they may give − (of it for closing costs + of it for prepaids and escrow))",
           "inputs": [
             "credit_1",
             "credit_1_use_1",
@@ -2792,6 +2943,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2812,6 +2964,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2830,6 +2983,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2840,7 +2994,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "16214.69",
           "shown": "$16,214.69",
-          "formula": "down payment + points (a credit if negative, up to the closing costs) + closing costs of the buyer + prepaid interest + bills prepaid + escrow, first deposit + upfront fee paid in cash − credits used",
+          "formula": "down payment + points (a credit if negative) + closing costs of the buyer + prepaid interest + bills prepaid + escrow, first deposit + upfront fee paid in cash + principal reduced at closing, by what is left of it − credits used",
           "inputs": [
             "down_payment",
             "points",
@@ -2849,12 +3003,14 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
             "prepaid_bills",
             "escrow_deposit",
             "upfront_in_cash",
+            "principal_reduction",
             "credits"
           ],
           "rounding": null,
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2874,6 +3030,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2889,7 +3046,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "8760.92",
           "shown": "$8,760.92",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) − points and upfront fees that interested parties pay",
+          "formula": "the greatest of (points (a credit if negative); 0) + Upfront mortgage insurance premium + prepaid interest + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Flood determination, life of loan (services not shopped for, a finance charge) − points and upfront fees that interested parties pay",
           "inputs": [
             "points",
             "upfront_fee",
@@ -2903,6 +3060,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18",
           "agrees": true
@@ -2913,15 +3071,17 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "379795.08",
           "shown": "$379,795.08",
-          "formula": "loan − prepaid finance charge",
+          "formula": "loan − principal reduced at closing, by what is left of it − prepaid finance charge",
           "inputs": [
             "loan",
+            "principal_reduction",
             "prepaid_finance_charge"
           ],
           "rounding": null,
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.18(b)",
           "agrees": true
@@ -2938,6 +3098,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2954,6 +3115,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": null,
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": null,
           "source": null,
           "agrees": true
@@ -2974,6 +3136,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.4, 1026.18(d)",
           "agrees": true
@@ -2994,6 +3157,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(3)",
           "agrees": true
@@ -3004,7 +3168,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "unit": "dollars",
           "value": "9941.30",
           "shown": "$9,941.30",
-          "formula": "the greatest of (points (a credit if negative, up to the closing costs); 0) + Upfront mortgage insurance premium + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for)",
+          "formula": "the greatest of (points (a credit if negative); 0) + Upfront mortgage insurance premium + Lender's underwriting fee (origination, a finance charge) + Tax service, life of loan (services not shopped for, a finance charge) + Appraisal (services not shopped for) + Credit report (services not shopped for) + Flood determination, life of loan (services not shopped for, a finance charge) + Settlement agent (services shopped for) + Lender's title insurance (services shopped for) + Title search and binder (services shopped for)",
           "inputs": [
             "points",
             "upfront_fee",
@@ -3021,6 +3185,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(f)(1)-(3)",
           "agrees": true
@@ -3042,6 +3207,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.38(o)(1), comment 38(o)(1)-1",
           "agrees": true
@@ -3061,6 +3227,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
@@ -3077,6 +3244,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "1026.37(l)(1)",
           "agrees": true
@@ -3093,6 +3261,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3109,6 +3278,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)(5)",
           "agrees": true
@@ -3125,6 +3295,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b): the rate at which the next figure holds",
           "agrees": true
@@ -3145,6 +3316,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
           "rule": "12 CFR 1026",
           "effective": null,
           "until": null,
+          "beyond_end": false,
           "status": "published",
           "source": "Appendix J(b)",
           "agrees": true
@@ -3152,7 +3324,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
   ],
-  "figures": 144,
+  "figures": 145,
   "differences": 0,
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",

@@ -41,7 +41,8 @@ Two Lots, Nobody
 Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
 Ten percent down: loan of $92,808.00. A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %,
-1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock
+1 year, $10,312.00 down (10.00 %), LTV 90.00 %, 60-day lock, $1,500.00 extra principal a month by
+choice
 $1,500.00 extra principal a month: 11 payments instead of 12, the last on 1 January 2028; $477.91
 less interest
 
@@ -71,6 +72,11 @@ hold only when locked. They are samples, not anybody's offer.
 Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
 from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
 taxes, insurance and dues as they are today.
+
+Extra principal of $1,500.00 a month (Ten percent down) is by choice. Totals and costs over years,
+the number of payments and the end of mortgage insurance count it; the settled month, the APR and
+the disclosed cost of credit do not (12 CFR 1026.37(l), 1026.38(o): payments as scheduled). Taxes,
+insurance and dues count to the end of the term.
 = 0
 $ quoin schedule data/buyer.json --scenario "A third down" --csv --rates data/rates
 payment,due,rate,paid,interest,principal,mortgage_insurance,balance

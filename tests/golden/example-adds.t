@@ -210,8 +210,9 @@ The ways to pay
     points, APR 6.282 %, 20 years, $127,600.50 down (20.02 %), LTV 79.98 %, 270-day lock. Rule of
     thumb: $7.31 a month for each $1,000 of loan
   Conventional, 30 years, paid ahead: $4,177.27 a month. Conventional fixed: 6.375 % note rate,
-    0.500 points, APR 6.447 %, 30 years, $127,600.50 down (20.02 %), LTV 79.98 %, 270-day lock.
-    Rule of thumb: $6.24 a month for each $1,000 of loan
+    0.500 points, APR 6.447 %, 30 years, $127,600.50 down (20.02 %), LTV 79.98 %, 270-day lock,
+    $250.00 extra principal a month by choice. Rule of thumb: $6.24 a month for each $1,000 of
+    loan
 
 Windows: Triple pane, low-E (windows:triple), +$8,100.00, added
   Triple pane is quieter and warmer to sit beside. Do not buy it for the heating bill alone: the
@@ -229,8 +230,8 @@ Windows: Triple pane, low-E (windows:triple), +$8,100.00, added
   a month                          +$153.97       +$136.09       +$153.30
   cash needed                       +$70.00        +$59.76       +$130.69
   left to bring at closing       -$1,955.00     -$1,965.24     -$1,894.31
-  over five years                +$6,498.98     +$5,182.85     +$4,253.97
-  over the whole loan           +$25,500.86    +$18,025.42    +$23,061.97
+  over five years                +$6,498.98     +$5,182.85     +$4,163.35
+  over the whole loan           +$25,500.86    +$18,025.42    +$22,456.91
 
 Where a figure jumps
   a  Conventional, 30 years: LTV 79.97 to 80.23 %: mortgage insurance starts, 0.21 % a year: term
@@ -253,6 +254,11 @@ they hold only when locked. They are samples, not anybody's offer.
 Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs
 from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
 taxes, insurance and dues as they are today.
+
+Extra principal of $250.00 a month (Conventional, 30 years, paid ahead) is by choice. Totals and
+costs over years, the number of payments and the end of mortgage insurance count it; the settled
+month, the APR and the disclosed cost of credit do not (12 CFR 1026.37(l), 1026.38(o): payments as
+scheduled). Taxes, insurance and dues count to the end of the term.
 
 For the agent: prices, and how programs work in general, are yours to explain; presenting particular
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment

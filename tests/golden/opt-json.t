@@ -158,6 +158,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
   "open_choices": [],
   "credits": [
     {
+      "id": "opening",
       "name": "Opening weeks",
       "use": "closing costs",
       "amount": "1200.00"
@@ -187,6 +188,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -243,6 +245,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_payment": "10312.00",
         "upfront_fee_in_cash": "0.00",
         "points": "0.00",
+        "principal_reduction": "0.00",
         "closing_costs": "900.00",
         "prepaid_interest": "273.87",
         "prepaid_bills": "296.99",
@@ -255,6 +258,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
       },
       "credits_without_use": "0.00",
       "credits_over_cap": "0.00",
+      "lender_credit_without_use": "0.00",
       "cost_of_credit": {
         "prepaid_finance_charge": "273.87",
         "amount_financed": "92534.13",
@@ -295,6 +299,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -351,6 +356,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
         "down_payment": "35000.00",
         "upfront_fee_in_cash": "0.00",
         "points": "681.20",
+        "principal_reduction": "0.00",
         "closing_costs": "900.00",
         "prepaid_interest": "192.95",
         "prepaid_bills": "296.99",
@@ -363,6 +369,7 @@ $ quoin quote data/buyer.json --rates data/rates --json
       },
       "credits_without_use": "0.00",
       "credits_over_cap": "0.00",
+      "lender_credit_without_use": "0.00",
       "cost_of_credit": {
         "prepaid_finance_charge": "874.15",
         "amount_financed": "67245.85",
@@ -441,6 +448,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -473,6 +481,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -809,6 +818,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_percent": "10.00",
         "ltv": "90.00",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -865,6 +875,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_payment": "10312.00",
         "upfront_fee_in_cash": "0.00",
         "points": "0.00",
+        "principal_reduction": "0.00",
         "closing_costs": "900.00",
         "prepaid_interest": "273.87",
         "prepaid_bills": "296.99",
@@ -877,6 +888,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
       },
       "credits_without_use": "0.00",
       "credits_over_cap": "0.00",
+      "lender_credit_without_use": "0.00",
       "cost_of_credit": {
         "prepaid_finance_charge": "273.87",
         "amount_financed": "92534.13",
@@ -901,6 +913,11 @@ $ quoin compare data/buyer.json --rates data/rates --json
       "paid_over_loan": "108873.53",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00",
+      "against_first": {
+        "per_month": "0.00",
+        "cash_needed": "0.00",
+        "cash_to_close": "0.00"
+      },
       "curve": [
         {
           "year": 0,
@@ -931,6 +948,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -987,6 +1005,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
         "down_payment": "35000.00",
         "upfront_fee_in_cash": "0.00",
         "points": "681.20",
+        "principal_reduction": "0.00",
         "closing_costs": "900.00",
         "prepaid_interest": "192.95",
         "prepaid_bills": "296.99",
@@ -999,6 +1018,7 @@ $ quoin compare data/buyer.json --rates data/rates --json
       },
       "credits_without_use": "0.00",
       "credits_over_cap": "0.00",
+      "lender_credit_without_use": "0.00",
       "cost_of_credit": {
         "prepaid_finance_charge": "874.15",
         "amount_financed": "67245.85",
@@ -1023,6 +1043,11 @@ $ quoin compare data/buyer.json --rates data/rates --json
       "paid_over_loan": "108443.32",
       "balance_after_five_years": "0.00",
       "balance_after_ten_years": "0.00",
+      "against_first": {
+        "per_month": "-2181.87",
+        "cash_needed": "25288.28",
+        "cash_to_close": "25288.28"
+      },
       "curve": [
         {
           "year": 0,
@@ -1046,14 +1071,36 @@ $ quoin compare data/buyer.json --rates data/rates --json
       "rate_without": "6.25",
       "extra_cash": "673.04",
       "saved_monthly": "7.83",
-      "break_even": null
+      "break_even": null,
+      "stretches": [
+        {
+          "cheaper": "without",
+          "from": 0,
+          "to": null,
+          "when": "throughout"
+        }
+      ],
+      "words": "they never pay for themselves"
     }
   ],
-  "overtakes": [
+  "orders": [
     {
-      "cheaper_at_first": "Ten percent down",
-      "cheaper_later": "A third down",
-      "month": 5
+      "first": "Ten percent down",
+      "second": "A third down",
+      "stretches": [
+        {
+          "cheaper": "Ten percent down",
+          "from": 0,
+          "to": 4,
+          "when": "through payment 4"
+        },
+        {
+          "cheaper": "A third down",
+          "from": 5,
+          "to": null,
+          "when": "from payment 5 on"
+        }
+      ]
     }
   ],
   "cautions": [
@@ -1221,6 +1268,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "down_percent": "10.00",
       "ltv": "90.00",
       "down_from_cash": false,
+      "extra_principal": "0.00",
       "fine_print": "It is invented, for transcripts only.",
       "adjustable": null
     },
@@ -1277,6 +1325,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "down_payment": "10312.00",
       "upfront_fee_in_cash": "0.00",
       "points": "0.00",
+      "principal_reduction": "0.00",
       "closing_costs": "900.00",
       "prepaid_interest": "273.87",
       "prepaid_bills": "296.99",
@@ -1289,6 +1338,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     },
     "credits_without_use": "0.00",
     "credits_over_cap": "0.00",
+    "lender_credit_without_use": "0.00",
     "cost_of_credit": {
       "prepaid_finance_charge": "273.87",
       "amount_financed": "92534.13",
@@ -1315,6 +1365,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     "balance_after_ten_years": "0.00"
   },
   "rate_way": "fixed",
+  "at_closing": null,
   "rows": [
     {
       "month": 1,
@@ -1324,7 +1375,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "483.38",
       "principal": "7514.94",
       "mortgage_insurance": "46.40",
-      "balance": "85293.06"
+      "balance": "85293.06",
+      "from_buydown": "0.00"
     },
     {
       "month": 2,
@@ -1334,7 +1386,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "444.23",
       "principal": "7554.09",
       "mortgage_insurance": "46.40",
-      "balance": "77738.97"
+      "balance": "77738.97",
+      "from_buydown": "0.00"
     },
     {
       "month": 3,
@@ -1344,7 +1397,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "404.89",
       "principal": "7593.43",
       "mortgage_insurance": "0.00",
-      "balance": "70145.54"
+      "balance": "70145.54",
+      "from_buydown": "0.00"
     },
     {
       "month": 4,
@@ -1354,7 +1408,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "365.34",
       "principal": "7632.98",
       "mortgage_insurance": "0.00",
-      "balance": "62512.56"
+      "balance": "62512.56",
+      "from_buydown": "0.00"
     },
     {
       "month": 5,
@@ -1364,7 +1419,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "325.59",
       "principal": "7672.73",
       "mortgage_insurance": "0.00",
-      "balance": "54839.83"
+      "balance": "54839.83",
+      "from_buydown": "0.00"
     },
     {
       "month": 6,
@@ -1374,7 +1430,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "285.62",
       "principal": "7712.70",
       "mortgage_insurance": "0.00",
-      "balance": "47127.13"
+      "balance": "47127.13",
+      "from_buydown": "0.00"
     },
     {
       "month": 7,
@@ -1384,7 +1441,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "245.45",
       "principal": "7752.87",
       "mortgage_insurance": "0.00",
-      "balance": "39374.26"
+      "balance": "39374.26",
+      "from_buydown": "0.00"
     },
     {
       "month": 8,
@@ -1394,7 +1452,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "205.07",
       "principal": "7793.25",
       "mortgage_insurance": "0.00",
-      "balance": "31581.01"
+      "balance": "31581.01",
+      "from_buydown": "0.00"
     },
     {
       "month": 9,
@@ -1404,7 +1463,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "164.48",
       "principal": "7833.84",
       "mortgage_insurance": "0.00",
-      "balance": "23747.17"
+      "balance": "23747.17",
+      "from_buydown": "0.00"
     },
     {
       "month": 10,
@@ -1414,7 +1474,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "123.68",
       "principal": "7874.64",
       "mortgage_insurance": "0.00",
-      "balance": "15872.53"
+      "balance": "15872.53",
+      "from_buydown": "0.00"
     },
     {
       "month": 11,
@@ -1424,7 +1485,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "82.67",
       "principal": "7915.65",
       "mortgage_insurance": "0.00",
-      "balance": "7956.88"
+      "balance": "7956.88",
+      "from_buydown": "0.00"
     },
     {
       "month": 12,
@@ -1434,7 +1496,8 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "41.44",
       "principal": "7956.88",
       "mortgage_insurance": "0.00",
-      "balance": "0.00"
+      "balance": "0.00",
+      "from_buydown": "0.00"
     }
   ],
   "years": [
@@ -1445,11 +1508,13 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
       "interest": "3171.84",
       "principal": "92808.00",
       "mortgage_insurance": "92.80",
-      "balance": "0.00"
+      "balance": "0.00",
+      "from_buydown": "0.00"
     }
   ],
   "total_interest": "3171.84",
   "total_insurance": "92.80",
+  "total_from_buydown": "0.00",
   "extra": null,
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
@@ -1489,14 +1554,15 @@ $ quoin list lots data/book.json --json
   }
 ]
 = 0
-$ quoin check data/book.json --json
+$ quoin check data/book.json --json --rates data/rates
 {
   "files": [
     {
       "file": "data/book.json",
       "kind": "price book",
       "sound": true,
-      "problems": []
+      "problems": [],
+      "ending": []
     }
   ]
 }
@@ -1542,6 +1608,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "down_percent": "33.94",
       "ltv": "66.06",
       "down_from_cash": false,
+      "extra_principal": "0.00",
       "fine_print": "It is invented, for transcripts only.",
       "adjustable": null
     },
@@ -1598,6 +1665,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "down_payment": "35000.00",
       "upfront_fee_in_cash": "0.00",
       "points": "681.20",
+      "principal_reduction": "0.00",
       "closing_costs": "900.00",
       "prepaid_interest": "192.95",
       "prepaid_bills": "296.99",
@@ -1610,6 +1678,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     },
     "credits_without_use": "0.00",
     "credits_over_cap": "0.00",
+    "lender_credit_without_use": "0.00",
     "cost_of_credit": {
       "prepaid_finance_charge": "874.15",
       "amount_financed": "67245.85",
@@ -1848,6 +1917,7 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "down_percent": "10.00",
       "ltv": "90.00",
       "down_from_cash": false,
+      "extra_principal": "0.00",
       "fine_print": "It is invented, for transcripts only.",
       "adjustable": null
     },
@@ -1904,6 +1974,7 @@ $ quoin tour data/buyer.json --rates data/rates --json
       "down_payment": "10312.00",
       "upfront_fee_in_cash": "0.00",
       "points": "0.00",
+      "principal_reduction": "0.00",
       "closing_costs": "900.00",
       "prepaid_interest": "273.87",
       "prepaid_bills": "296.99",
@@ -1916,6 +1987,7 @@ $ quoin tour data/buyer.json --rates data/rates --json
     },
     "credits_without_use": "0.00",
     "credits_over_cap": "0.00",
+    "lender_credit_without_use": "0.00",
     "cost_of_credit": {
       "prepaid_finance_charge": "273.87",
       "amount_financed": "92534.13",
@@ -2522,6 +2594,24 @@ $ quoin site data/buyer.json --rates data/rates --json
   "plan": "cabin",
   "elevation": "plain",
   "note": "",
+  "terms": {
+    "name": "Ten percent down",
+    "program": "short",
+    "program_name": "A short loan",
+    "months": 12,
+    "lock_days": 60,
+    "score": 700,
+    "rate": "6.25",
+    "points": "0",
+    "apr": "6.422",
+    "down_payment": "10312.00",
+    "down_percent": "10.00",
+    "ltv": "90.00",
+    "down_from_cash": false,
+    "extra_principal": "0.00",
+    "fine_print": "It is invented, for transcripts only.",
+    "adjustable": null
+  },
   "lots": [
     {
       "id": "1",
@@ -2536,7 +2626,8 @@ $ quoin site data/buyer.json --rates data/rates --json
       "chosen": true,
       "fits": true,
       "can_be_had": true,
-      "falls_out": []
+      "falls_out": [],
+      "move": null
     },
     {
       "id": "2",
@@ -2551,7 +2642,13 @@ $ quoin site data/buyer.json --rates data/rates --json
       "chosen": false,
       "fits": true,
       "can_be_had": true,
-      "falls_out": []
+      "falls_out": [],
+      "move": {
+        "price": "5000.00",
+        "per_month": "396.27",
+        "cash_needed": "546.26",
+        "cash_to_close": "546.26"
+      }
     },
     {
       "id": "3",
@@ -2566,7 +2663,8 @@ $ quoin site data/buyer.json --rates data/rates --json
       "chosen": false,
       "fits": true,
       "can_be_had": false,
-      "falls_out": []
+      "falls_out": [],
+      "move": null
     }
   ],
   "plans": [
@@ -2591,13 +2689,21 @@ $ quoin site data/buyer.json --rates data/rates --json
           "id": "plain",
           "name": "Plain",
           "note": "",
-          "price": "0.00"
+          "price": "0.00",
+          "falls_out": [],
+          "move": null
         }
       ],
       "chosen": true,
-      "fits": true,
-      "falls_out": []
+      "fits": true
     }
+  ],
+  "cautions": [
+    "Widths and setbacks are the price book's; the survey and the permit set decide what may be built where.",
+    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
+    "Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they hold only when locked. They are samples, not anybody's offer.",
+    "Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today.",
+    "For the agent: prices, and how programs work in general, are yours to explain; presenting particular loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment brings duties (12 CFR 1026.24)."
   ]
 }
 = 0
@@ -2637,6 +2743,8 @@ $ quoin programs data/buyer.json --rates data/rates --json
       "fine_print": "It is invented, for transcripts only.",
       "upfront_fee": "",
       "annual_fee": "Mortgage insurance",
+      "used_beyond_end": [],
+      "not_known": [],
       "ladders": [
         {
           "months": 12,
@@ -2711,6 +2819,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -3183,6 +3292,7 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
         "down_percent": "33.94",
         "ltv": "66.06",
         "down_from_cash": false,
+        "extra_principal": "0.00",
         "fine_print": "It is invented, for transcripts only.",
         "adjustable": null
       },
@@ -3389,7 +3499,8 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
           "extra_cash": "0.00"
         }
       ],
-      "ratios": null
+      "ratios": null,
+      "ratios_unknown": []
     }
   ],
   "cautions": [

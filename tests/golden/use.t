@@ -190,6 +190,7 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
+  --as-of TEXT                name the tables that end within 90 days of this one; an inquiry's own day, or today, if not given
 
 Example:
   quoin check pricebook.json buyers/*.json
@@ -266,9 +267,10 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
+  --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
 
 Example:
-  quoin site buyer.json
+  quoin site buyer.json --scenario "FHA, 3.5 % down"
 
 --json and --rates DIR go with every command; 'quoin --help' explains them.
 

@@ -132,7 +132,7 @@ TEST_CASE(
     }
 }
 
-TEST_CASE("Paid ahead, insurance asked off follows the balance; else it stays as first scheduled") {
+TEST_CASE("Paid ahead, insurance asked off follows the balance, else it stays as first scheduled") {
     // 12 USC 4902(a), 4901(2): on actual payments; 4902(b): the initial schedule, whatever is owed.
     Purchase home = conventional("500");
     home.scenario.end_mi_on_request = true;

@@ -111,14 +111,15 @@ TEST_CASE("An adjustment counts on its days only") {
     home.down_percent("20").by_note("6.25");
     add_points(home, "conventional", R"({"value": "0.5"})");
     BandTable& table = home.sheet.adjustments.back().table;
+    table.after = After::ends;
     table.until = date("2026-11-24"); // the day of the quote is the first without it
     CHECK(chosen(home) == "6.25 at 0.25");
     table.until = date("2026-11-25");
     CHECK(chosen(home) == "6.25 at 0.75");
     table.effective = date("2027-05-14");
     table.until.reset();
-    CHECK(chosen(home) == "6.25 at 0.25");
-    table.by_closing = true; // and the closing is on its first day
+    CHECK_FALSE(home.figures().available()); // what was before it is not known
+    table.by_closing = true;                 // and the closing is on its first day
     CHECK(chosen(home) == "6.25 at 0.75");
 }
 
@@ -145,17 +146,19 @@ TEST_CASE("Points are a share of the whole loan, half a cent away from zero") {
           money("3927.55"));
 }
 
-TEST_CASE("A lender credit pays closing costs and is never paid out") {
+TEST_CASE("A lender credit pays closing costs and prepaids, and is never paid out") {
     Purchase home("conventional");
     home.base_loan("320000").quoted("6.5", "-1"); // 3,200
-    CHECK(home.figures().cash.points == Money{});
+    CHECK(home.figures().cash.prepaid_interest == money("1040.04"));
+    CHECK(home.figures().cash.points == money("-1040.04"));
+    CHECK(home.figures().lender_credit_without_use == money("2159.96"));
     home.place.closing_costs.push_back({});
     home.place.closing_costs.back().amount = money("2000");
-    CHECK(home.figures().cash.points == money("-2000"));
+    CHECK(home.figures().cash.points == money("-3040.04"));
     home.place.closing_costs.back().amount = money("3200");
     CHECK(home.figures().cash.points == money("-3200"));
     home.place.closing_costs.back().amount = money("5000");
     CHECK(home.figures().cash.points == money("-3200"));
     home.place.closing_costs.back().paid_by = PaidBy::seller;
-    CHECK(home.figures().cash.points == Money{});
+    CHECK(home.figures().cash.points == money("-1040.04"));
 }

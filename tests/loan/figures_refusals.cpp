@@ -152,10 +152,11 @@ TEST_CASE("A refusal says what was found and what the limit is") {
     CHECK(fha.base_loan("541287").figures().available());
     CHECK(fha.base_loan("541287").figures().loan > money("541287"));
     CHECK(only(fha.base_loan("541288")).limit == money("541287"));
-    // No limit is known for a day without a table: nothing is refused for it.
+    // On a day after the last table its limits go on: they are never lower (12 USC 1717(b)(2), from
+    // memory).
     large.place.loan_limit_area = LimitArea::baseline;
     large.as_of = date("2027-01-01");
-    CHECK(large.base_loan("900000").figures().available());
+    CHECK(only(large.base_loan("900000")).limit == money("832750"));
 }
 
 TEST_CASE("Limits go by the day of the quote, not by the closing") {

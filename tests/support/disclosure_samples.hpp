@@ -126,6 +126,12 @@ struct FormPurchase {
         Findings findings;
         desk.book = read_price_book(json(form_book_text), nullptr, findings);
         desk.lending.programs = six_programs().desk.lending.programs;
+        // The forms are of 2013: what the first table says is taken to have been so before it.
+        for (LoanProgram& program : desk.lending.programs) {
+            for (std::vector<BandTable>& tables : program.rules) {
+                if (!tables.empty()) tables.front().effective.reset();
+            }
+        }
         desk.lending.sheets = {read_rate_sheet(json(form_sheet_text), findings)};
         desk.lending.places = {read_place(json(place), findings)};
         inquiry = read_inquiry(json(asked), desk, findings);

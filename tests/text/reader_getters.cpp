@@ -120,7 +120,8 @@ TEST_CASE("Text is no number and not blank, an id is stricter") {
     CHECK(read_it("\"any words\"", get).first == "any words");
     refuses({"12", "true", "null", "[]", "{}"}, "wrong-kind", get);
     refuses({"\"\""}, "text-empty", get);
-    CHECK(problem_ids(read_it("\" \\t\\n\"", get).second) == Ids{"text-empty"});
+    CHECK(problem_ids(read_it("\"  \"", get).second) == Ids{"text-empty"});
+    CHECK(problem_ids(read_it("\" \\t\\n\"", get).second) == Ids{"text-not-plain"});
     misses(get);
 
     const auto id = [](Reader& r) { return r.id("it"); };

@@ -52,7 +52,7 @@ RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario) {
     const RecheckCase of{sitting, rules, home, f};
     answer.insurance = form_of(of);
     answer.months = recheck_months(of, answer.insurance);
-    answer.bought_down = !answer.months.at(1).bought_down.is_zero();
+    answer.bought_down = answer.months.size() > 1 && !answer.months[1].bought_down.is_zero();
     Ledger ledger(answer);
     recheck_home(of, ledger);
     recheck_loan(of, ledger);
