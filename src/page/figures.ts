@@ -91,7 +91,7 @@ export function capital(words: string): string {
     return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
-const longest_name = 160;
+const longest_name = 80;
 
 /// A name that is no longer than a few lines, with an ellipsis where it is cut.
 export function brief(name: string): string {

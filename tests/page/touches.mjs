@@ -96,7 +96,7 @@ export async function another_lot_and_plan({server, context}) {
     check(
         'says beforehand what would fall out',
         (await page.textContent('.row:has(.row-title:text-is("Lot 12"))')).includes(
-            'would fall out',
+            'would be left behind',
         ),
     );
     await page.locator('.row:has(.row-title:text-is("Lot 12")) input').click();
