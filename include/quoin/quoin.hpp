@@ -50,6 +50,7 @@
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario.hpp>
+#include <quoin/loan/watch.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>

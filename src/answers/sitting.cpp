@@ -5,7 +5,7 @@
 
 namespace quoin {
 
-Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
+Sitting::Sitting(const Desk& desk, const Inquiry& inquiry, const Watch* watch)
     : desk_(&desk), inquiry_(&inquiry), sheet_(nullptr), place_(nullptr) {
     const Lending& lending = desk.lending;
     sheet_ = inquiry.sheet(lending);
@@ -18,6 +18,7 @@ Sitting::Sitting(const Desk& desk, const Inquiry& inquiry)
         ensure(program >= 0, "an inquiry that was read names its programs");
         rules_.push_back(rules_for(scenario, at(lending.programs, program), *sheet_, *place_,
                                    inquiry.as_of, inquiry.closing));
+        rules_.back().watch = watch;
     }
 }
 

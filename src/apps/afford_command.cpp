@@ -10,6 +10,7 @@
 #include "asking.hpp"
 #include "clock.hpp"
 #include "commands.hpp"
+#include "interruption.hpp"
 #include "loading.hpp"
 #include "plain_afford.hpp"
 
@@ -53,8 +54,8 @@ CLI::Option_group* add_plain_options(CLI::App& command, PlainText& text) {
 AffordAnswer plain_afford(const PlainText& plain, const AffordText& text,
                           const std::string& rates) {
     const PlainCase made = plain_case(plain, rates, today());
-    AffordAnswer answer =
-        afford(Sitting(made.desk, made.inquiry), afford_facts(made.inquiry, text));
+    AffordAnswer answer = afford(Sitting(made.desk, made.inquiry, &not_interrupted()),
+                                 afford_facts(made.inquiry, text));
     answer.assumptions = made.assumptions;
     return answer;
 }
@@ -68,8 +69,9 @@ void add_afford(CLI::App& command, Shared& shared) {
                        "months of the payment to be left over in cash, 0 to 24");
     command.add_option("--step", options->text.step,
                        "the higher price to ask about, in dollars more");
-    command.add_flag("--automated", options->text.automated,
-                     "the ratio of automated underwriting, where the program has one");
+    command.add_flag(
+        "--automated", options->text.automated,
+        "a file that automated underwriting accepts: its ratio, none where none is published");
     const CLI::Option_group* figures = add_plain_options(command, options->plain);
     command.callback([options, figures, &shared] {
         const bool plain = options->file.empty();

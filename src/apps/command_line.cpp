@@ -9,6 +9,7 @@
 #include <CLI/CLI.hpp>
 
 #include "commands.hpp"
+#include "interruption.hpp"
 #include <quoin/exact/broken.hpp>
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
@@ -22,9 +23,9 @@ const char* const description =
     "quoin prices a new home (plan, elevation, lot, options) and carries that price, exact to the "
     "cent,\nthrough every loan program a buyer might use.";
 
-const char* const footer =
-    "Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program.\n"
-    "'quoin COMMAND --help' explains a command with an example.\n";
+const char* const footer = "Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of "
+                           "the program, 130 stopped.\n"
+                           "'quoin COMMAND --help' explains a command with an example.\n";
 
 void set_up(CLI::App& program, Shared& shared) {
     program.footer(footer);
@@ -95,6 +96,8 @@ Result result_of(const std::function<void()>& work, const Shared& shared) {
     } catch (const Refused& refused) {
         const Findings& findings = refused.findings();
         return {input_wrong, {}, shared.json ? json_text_of(findings) : text_of(findings)};
+    } catch (const Stopped&) {
+        return {stopped, {}, "quoin: stopped before there was an answer\n"};
     } catch (const Overflow& error) {
         return {input_wrong,
                 {},
@@ -111,6 +114,7 @@ Result result_of(const std::function<void()>& work, const Shared& shared) {
 Result run(const std::vector<std::string>& arguments) {
     CLI::App program(description, "quoin");
     Shared shared;
+    const Interruption interruption;
     std::optional<Result> in_parsing; // help, version and wrong use
     const auto work = [&] {
         try {

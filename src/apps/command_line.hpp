@@ -13,6 +13,7 @@ enum ExitCode : int {
     input_wrong = 1, ///< a message on standard error; nothing written
     use_wrong = 2,   ///< unknown command or option
     fault = 3,       ///< a fault of the program's own
+    stopped = 130,   ///< by an interrupt, before there was an answer; as shells count it
 };
 
 struct Result {

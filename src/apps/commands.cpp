@@ -324,7 +324,6 @@ std::string progress_text(const FitProgress& progress) {
 /// Searches, shows how far it is, and stops at the first interrupt with the best so far.
 FitAnswer fit_watched(const Sitting& sitting, const FitQuestion& question, bool progress,
                       Outcome& outcome) {
-    const Interruption interruption;
     ProgressLine line(progress);
     const FitAnswer answer = fit(sitting, question, [&](const FitProgress& now) {
         if (line.is_due()) line.write(progress_text(now));
@@ -375,8 +374,8 @@ void add_fit(CLI::App& program, Shared& shared) {
         if (!options->scenario.empty()) {
             question.scenario = scenario_named(loaded->inquiry, options->scenario);
         }
-        const FitAnswer answer =
-            fit_watched(loaded->sitting(), question, options->progress, shared.outcome);
+        const FitAnswer answer = fit_watched({loaded->desk, loaded->inquiry}, question,
+                                             options->progress, shared.outcome);
         shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
     });
 }

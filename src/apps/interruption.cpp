@@ -26,4 +26,9 @@ Interruption::~Interruption() { sigaction(SIGINT, &before_, nullptr); }
 
 bool Interruption::asked() { return interrupted != 0; }
 
+const Watch& not_interrupted() {
+    static const Watch watch = [] { return !Interruption::asked(); };
+    return watch;
+}
+
 } // namespace quoin::apps

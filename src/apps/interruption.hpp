@@ -3,9 +3,12 @@
 
 #include <csignal>
 
+#include <quoin/loan/watch.hpp>
+
 namespace quoin::apps {
 
-/// While it lives, an interrupt is taken as a wish to stop. Only one at a time.
+/// While it lives, an interrupt is taken as a wish to stop. Only one at a time: a command line has
+/// one as long as it runs.
 class Interruption {
   public:
     Interruption();
@@ -18,5 +21,8 @@ class Interruption {
   private:
     struct sigaction before_ = {};
 };
+
+/// Holds until an interrupt.
+[[nodiscard]] const Watch& not_interrupted();
 
 } // namespace quoin::apps

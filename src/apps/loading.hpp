@@ -11,6 +11,8 @@
 #include <quoin/answers/sitting.hpp>
 #include <quoin/lending/editions.hpp>
 
+#include "interruption.hpp"
+
 namespace quoin::apps {
 
 /// An inquiry with the desk it was read against, kept together since one refers to the other.
@@ -18,7 +20,8 @@ struct Loaded {
     Desk desk;
     Inquiry inquiry;
 
-    [[nodiscard]] Sitting sitting() const { return {desk, inquiry}; }
+    /// An interrupt ends long work on it.
+    [[nodiscard]] Sitting sitting() const { return {desk, inquiry, &not_interrupted()}; }
 };
 
 /// Throws Refused with everything that is wrong in the inquiry, its price book or the lending data.

@@ -42,6 +42,7 @@ Json parameter_of(const QuestionOption& option) {
 Json problem_responses() {
     const Json problems = reference("Problems");
     return {{"422", response("Something is wrong with the inquiry or an option", problems)},
+            {"503", response("It takes longer than a request may", problems)},
             {"4XX", response("The request is none that can be answered", problems)}};
 }
 

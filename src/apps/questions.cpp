@@ -67,121 +67,127 @@ std::size_t scenario_of(const Inquiry& inquiry, const Given& given) {
     return scenario_named(inquiry, one(given, "scenario").value_or(""));
 }
 
-std::string quote_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
-    return json_text_of(quote(Sitting(desk, inquiry)));
+std::string quote_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/,
+                       const Watch& watch) {
+    return json_text_of(quote(Sitting(desk, inquiry, &watch)));
 }
 
-std::string adds_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string adds_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const std::vector<Pick> picks = picks_named(desk.book, all(given, "option"));
-    return json_text_of(adds(Sitting(desk, inquiry), picks));
+    return json_text_of(adds(Sitting(desk, inquiry, &watch), picks));
 }
 
-std::string compare_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
-    return json_text_of(compare(Sitting(desk, inquiry)));
+std::string compare_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/,
+                         const Watch& watch) {
+    return json_text_of(compare(Sitting(desk, inquiry, &watch)));
 }
 
-std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string cash_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const std::size_t scenario = scenario_of(inquiry, given);
     if (const auto appraised = one(given, "appraised")) {
         inquiry.facts.appraised_value = appraised_value(*appraised);
     }
-    return json_text_of(cash(Sitting(desk, inquiry), scenario));
+    return json_text_of(cash(Sitting(desk, inquiry, &watch), scenario));
 }
 
-std::string credit_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string credit_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     if (given.contains("instead")) inquiry.selection.incentives.clear();
-    Sitting sitting(desk, inquiry);
+    Sitting sitting(desk, inquiry, &watch);
     if (given.contains("scenario")) sitting = sitting.only(scenario_of(inquiry, given));
     const CreditAsk ask =
         credit_ask(sitting, one(given, "amount").value_or(""), one(given, "years").value_or(""));
     return json_text_of(credit(sitting, ask));
 }
 
-std::string shift_json(const Desk& desk, Inquiry inquiry, const Given& given) {
-    Sitting sitting(desk, inquiry);
+std::string shift_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
+    Sitting sitting(desk, inquiry, &watch);
     if (given.contains("scenario")) sitting = sitting.only(scenario_of(inquiry, given));
     return json_text_of(shift(
         sitting, shift_ask(one(given, "steps").value_or(""), one(given, "step").value_or(""))));
 }
 
-std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string recheck_json(const Desk& desk, Inquiry inquiry, const Given& given,
+                         const Watch& watch) {
     const std::size_t scenario = scenario_of(inquiry, given);
-    return json_text_of(recheck(Sitting(desk, inquiry), scenario));
+    return json_text_of(recheck(Sitting(desk, inquiry, &watch), scenario));
 }
 
-std::string workbook_bytes(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string workbook_bytes(const Desk& desk, Inquiry inquiry, const Given& given,
+                           const Watch& watch) {
     const std::size_t scenario = scenario_of(inquiry, given);
-    const RecheckAnswer answer = recheck(Sitting(desk, inquiry), scenario);
+    const RecheckAnswer answer = recheck(Sitting(desk, inquiry, &watch), scenario);
     if (!answer.scenario.available()) {
         refuse(problems::scenario_barred(inquiry.scenarios[scenario].name));
     }
     return xlsx_bytes(workbook_of(answer));
 }
 
-std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string afford_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const AffordText text{one(given, "reserves").value_or(""), one(given, "step").value_or(""),
                           given.count("automated") > 0};
     const AffordFacts facts = afford_facts(inquiry, text);
-    return json_text_of(afford(Sitting(desk, inquiry), facts));
+    return json_text_of(afford(Sitting(desk, inquiry, &watch), facts));
 }
 
-std::string later_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string later_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const std::vector<Pick> picks = picks_named(desk.book, all(given, "option"));
     if (picks.empty()) refuse(http_problems::option_missing("option", "an option to ask about"));
     const LaterFacts facts =
         later_facts({one(given, "month").value_or(""), one(given, "loan-rate").value_or(""),
                      one(given, "loan-months").value_or("")});
-    return json_text_of(later(Sitting(desk, inquiry), picks, facts));
+    return json_text_of(later(Sitting(desk, inquiry, &watch), picks, facts));
 }
 
-std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
-    const auto answer = shown(Sitting(desk, inquiry));
+std::string shown_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/,
+                       const Watch& watch) {
+    const auto answer = shown(Sitting(desk, inquiry, &watch));
     if (!answer) refuse(problems::no_model(desk.book.file));
     return json_text_of(*answer);
 }
 
-std::string schedule_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string schedule_json(const Desk& desk, Inquiry inquiry, const Given& given,
+                          const Watch& watch) {
     const std::size_t scenario = scenario_of(inquiry, given);
     const RunText text{one(given, "extra").value_or(""), all(given, "index"),
                        given.count("worst-case") > 0};
     if (text.worst_case && !text.indexes.empty()) {
         refuse(http_problems::options_exclude("worst-case", "index"));
     }
-    const Sitting sitting(desk, inquiry);
+    const Sitting sitting(desk, inquiry, &watch);
     return json_text_of(month_by_month(sitting, scenario, run_as(sitting, scenario, text)));
 }
 
-std::string sheet_html(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string sheet_html(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     std::optional<std::size_t> scenario;
     if (given.count("scenario") > 0) scenario = scenario_of(inquiry, given);
-    return html_of(sheet(Sitting(desk, inquiry), scenario));
+    return html_of(sheet(Sitting(desk, inquiry, &watch), scenario));
 }
 
-std::string tour_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string tour_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const std::size_t scenario = scenario_or_first(inquiry, one(given, "scenario").value_or(""));
-    return json_text_of(tour(Sitting(desk, inquiry), scenario));
+    return json_text_of(tour(Sitting(desk, inquiry, &watch), scenario));
 }
 
-std::string site_json(const Desk& desk, Inquiry inquiry, const Given& given) {
+std::string site_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     const std::size_t scenario = scenario_or_first(inquiry, one(given, "scenario").value_or(""));
-    return json_text_of(site(Sitting(desk, inquiry), scenario));
+    return json_text_of(site(Sitting(desk, inquiry, &watch), scenario));
 }
 
-std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given,
-                     const Waiting& waiting) {
+std::string fit_json(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch) {
     FitQuestion question;
     question.limits = {limit_given("--monthly", one(given, "monthly").value_or("")),
                        limit_given("--cash", one(given, "cash").value_or(""))};
     question.lots = given.count("lots") > 0;
     question.nodes = served_nodes;
     if (given.contains("scenario")) question.scenario = scenario_of(inquiry, given);
-    return json_text_of(fit(Sitting(desk, inquiry), question, [&](const FitProgress& /*progress*/) {
-        return !waiting || waiting();
-    }));
+    // Its search stops by itself, with what it has by then.
+    return json_text_of(fit(Sitting(desk, inquiry), question,
+                            [&](const FitProgress& /*progress*/) { return !watch || watch(); }));
 }
 
-std::string programs_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/) {
-    return json_text_of(programs(Sitting(desk, inquiry)));
+std::string programs_json(const Desk& desk, Inquiry inquiry, const Given& /*given*/,
+                          const Watch& watch) {
+    return json_text_of(programs(Sitting(desk, inquiry, &watch)));
 }
 
 const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", Need::required};
@@ -236,7 +242,8 @@ const std::vector<Question>& questions() {
          "The highest price that income, debts, cash and the programs allow",
          {{"reserves", "months of the payment to be left over in cash, 0 to 24", Need::optional},
           {"step", "the higher price to ask about, in dollars more", Need::optional},
-          {"automated", "the ratio of automated underwriting, where the program has one",
+          {"automated",
+           "a file that automated underwriting accepts: its ratio, none where none is published",
            Need::flag}},
          json_type,
          afford_json},
@@ -283,7 +290,6 @@ const std::vector<Question>& questions() {
            Need::optional},
           {"lots", "on every free lot that the plan fits", Need::flag}},
          json_type,
-         nullptr,
          fit_json},
         {"site",
          "The lots and plans, and what another one would change",

@@ -5,13 +5,13 @@
 //   question->answer(desk, inquiry, {{"option", "deck"}})   ->  the JSON text
 #pragma once
 
-#include <functional>
 #include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include <quoin/answers/inquiry.hpp>
+#include <quoin/loan/watch.hpp>
 
 namespace quoin::apps {
 
@@ -26,9 +26,6 @@ struct QuestionOption {
     Need need = Need::optional; ///< a flag holds by being there, whatever its value
 };
 
-/// Whether whoever asked still waits for the answer; false stops long work.
-using Waiting = std::function<bool()>;
-
 struct Question {
     std::string_view name; ///< of the command, too
     std::string_view summary;
@@ -37,17 +34,14 @@ struct Question {
     /// What `quoin NAME --json` prints for the same inquiry, or what `quoin sheet` writes, to the
     /// byte; "workbook" is what `quoin recheck --workbook` writes. Throws Refused.
     /// Precondition: the inquiry was read against this desk, the options were checked.
-    /// Stopped, it says the best so far and that it is not proven.
+    /// Where the watch ends it, Stopped is thrown; but "fit" says the best so far and that it is
+    /// not proven.
     std::string answer(const Desk& desk, Inquiry inquiry, const Given& given,
-                       const Waiting& waiting = {}) const {
-        return watched != nullptr ? watched(desk, std::move(inquiry), given, waiting)
-                                  : at_once(desk, std::move(inquiry), given);
+                       const Watch& watch = {}) const {
+        return made(desk, std::move(inquiry), given, watch);
     }
 
-    std::string (*at_once)(const Desk& desk, Inquiry inquiry, const Given& given);
-    /// In its place where it may take long.
-    std::string (*watched)(const Desk& desk, Inquiry inquiry, const Given& given,
-                           const Waiting& waiting) = nullptr;
+    std::string (*made)(const Desk& desk, Inquiry inquiry, const Given& given, const Watch& watch);
 };
 
 inline constexpr std::string_view json_type = "application/json";

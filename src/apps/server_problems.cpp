@@ -114,6 +114,12 @@ Problem figures_too_large() {
                    "amounts below 90 trillion dollars");
 }
 
+Problem took_too_long(std::int64_t seconds) {
+    return problem("took-too-long", "a question that takes too long",
+                   fmt::format("one that is answered within {} seconds", seconds),
+                   "ask with fewer scenarios; on the command line nothing but Ctrl-C ends it");
+}
+
 Problem fault() {
     return problem("fault", "a fault of the program, not of your input", "an answer",
                    "the same inquiry on the command line says more");

@@ -4,6 +4,7 @@
 // Mistakes in an inquiry itself are told in the words of text/problems, as on the command line.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,6 +31,7 @@ Problem option_missing(std::string_view name, std::string_view summary);
 Problem option_repeated(std::string_view name);
 Problem options_exclude(std::string_view one, std::string_view other);
 Problem figures_too_large();
+Problem took_too_long(std::int64_t seconds);
 Problem fault();
 
 } // namespace quoin::apps::http_problems

@@ -195,6 +195,8 @@ void Requests::answer(httplib::Response& response, const std::function<void()>& 
         work();
     } catch (const Refused& refused) {
         refuse(response, 422, refused.findings());
+    } catch (const Stopped&) {
+        refuse(response, 503, problems::took_too_long(served_limit.count()));
     } catch (const Overflow&) {
         refuse(response, 422, problems::figures_too_large());
     } catch (...) {

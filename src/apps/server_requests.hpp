@@ -27,7 +27,8 @@ class Requests {
                                      httplib::Response& response) const;
 
     /// Replies to POST /api/QUESTION. Long work is given up soon after `waiting` says that nobody
-    /// waits for it, or after served_limit, and then answers with what it has.
+    /// waits for it, or after served_limit: then `fit` answers with what it has, another is
+    /// refused.
     void ask(const httplib::Request& request, httplib::Response& response,
              const std::function<bool()>& waiting) const;
 

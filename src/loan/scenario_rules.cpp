@@ -31,6 +31,9 @@ void collect_edges(ScenarioRules& rules) {
     for (const auto& edition : rules.editions.rules) add_edges(edition.rule(), rules.edges);
     for (const BandTable* table : rules.adjustments) add_edges(table, rules.edges);
     if (rules.scenario->single_premium) add_edges(rules.single_premium.rule(), rules.edges);
+    if (rules.program->annual == AnnualMethod::lender_factor) {
+        add_edges(rules.mi_factors.rule(), rules.edges);
+    }
     const auto order = [](const Edge& a, const Edge& b) {
         return std::pair(a.dimension, a.last) < std::pair(b.dimension, b.last);
     };

@@ -238,6 +238,7 @@ TEST_CASE("A fault of the program: code 3, and what was answered so far is not w
              Row{"anything else", [] { throw std::runtime_error("?"); }, apps::fault},
              Row{"too large", [] { throw Overflow("a sum"); }, apps::input_wrong},
              Row{"a refusal", [] { throw Refused(Findings{}); }, apps::input_wrong},
+             Row{"an interrupt", [] { throw Stopped(); }, apps::stopped},
          }) {
         CAPTURE(row.what);
         apps::Shared shared;

@@ -33,7 +33,7 @@ Subcommands:
   sheet                       What the buyer takes home: one HTML file to print
   serve                       The page and the questions on this machine, in a browser
 
-Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program.
+Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program, 130 stopped.
 'quoin COMMAND --help' explains a command with an example.
 
 = 0

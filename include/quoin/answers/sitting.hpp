@@ -15,8 +15,9 @@ namespace quoin {
 
 class Sitting {
   public:
-    /// Precondition: the inquiry was read against this desk without findings.
-    Sitting(const Desk& desk, const Inquiry& inquiry);
+    /// Precondition: the inquiry was read against this desk without findings. Long work on it ends
+    /// with Stopped where the watch, which must outlive it too, says so.
+    Sitting(const Desk& desk, const Inquiry& inquiry, const Watch* watch = nullptr);
 
     [[nodiscard]] const PriceBook& book() const { return desk_->book; }
     [[nodiscard]] const Lending& lending() const { return desk_->lending; }

@@ -13,6 +13,7 @@
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/scenario.hpp>
+#include <quoin/loan/watch.hpp>
 
 namespace quoin {
 
@@ -37,6 +38,7 @@ struct ScenarioRules {
     Date closing;
     Date first_payment;
     int per_diem_year = 360;
+    const Watch* watch = nullptr; ///< asked before each figures are worked out
     std::vector<Edge> edges; ///< where a table read for the loan changes rows, as the loan grows
 
     [[nodiscard]] const Edition<BandTable>& edition(Rule which) const {
