@@ -79,6 +79,7 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
     AffordScenario out;
     if (search.income().ratios() != nullptr) out.ratios = *search.income().ratios();
     out.back = search.income().back();
+    out.automated = search.income().automated();
     out.residual = search.income().residual();
     out.price = search.highest({});
     if (!out.price) {

@@ -37,14 +37,17 @@ AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const A
 /// Where the down payment is whatever the cash allows, it leaves the reserves, whose size follows
 /// from the loan: so the cash is lowered until both fit.
 LoanFigures AffordSearch::figures_of(const PricedHome& home) {
+    if (scenario_.down.by != DownPayment::By::cash || !inquiry_.cash) {
+        return loan_figures(rules_, home, purchase_);
+    }
     constexpr int most_rounds = 8;
-    LoanFigures figures = loan_figures(rules_, home, purchase_);
-    if (scenario_.down.by != DownPayment::By::cash || !inquiry_.cash) return figures;
     const Money asked = scenario_.down.amount;
+    scenario_.down.amount = std::min(asked, *inquiry_.cash);
+    LoanFigures figures = loan_figures(rules_, home, purchase_);
     for (int round = 0; round < most_rounds && figures.available(); ++round) {
-        const Money takes = figures.cash.needed() + figures.monthly.total() * facts_.reserve_months;
-        if (takes <= *inquiry_.cash) break;
-        scenario_.down.amount = scenario_.down.amount - (takes - *inquiry_.cash);
+        const Money kept = figures.monthly.total() * facts_.reserve_months;
+        if (figures.cash.needed() + kept <= *inquiry_.cash) break;
+        scenario_.down.amount = *inquiry_.cash - kept;
         figures = loan_figures(rules_, home, purchase_);
     }
     scenario_.down.amount = asked;
@@ -92,23 +95,33 @@ Money AffordSearch::least_qualifying(const LeastFigures& least) const {
 
 /// False where every price of the range breaks a limit, or is refused.
 bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
-    const PriceRange range{Money::dollars(low), Money::dollars(high), home_.credited(),
-                           home_.flood_zone};
-    const LeastFigures least = least_figures(rules_, purchase_, range);
-    if (!least.possible || !income_.unknown().empty()) return has(ignored_, AffordLimit::program);
-    const Money month = least_qualifying(least);
-    bool may = true;
+    if (!income_.unknown().empty()) return has(ignored_, AffordLimit::program);
+    PriceRange range{
+        Money::dollars(low), Money::dollars(high), incentive_credits(home_), home_.flood_zone, {}};
+    const bool from_cash = scenario_.down.by == DownPayment::By::cash;
+    if (from_cash && !inquiry_.cash) range.kept = KeptBack{0, scenario_.down.amount};
+    if (from_cash && inquiry_.cash && !has(ignored_, AffordLimit::cash)) {
+        range.kept = KeptBack{facts_.reserve_months, *inquiry_.cash};
+    }
+    bool possible = false;
+    const bool may = any_least_figures(rules_, purchase_, range, [&](const LeastFigures& least) {
+        possible = true;
+        return within_limits(least);
+    });
+    return may || (!possible && has(ignored_, AffordLimit::program));
+}
+
+/// False where a limit that counts is broken at the least already.
+bool AffordSearch::within_limits(const LeastFigures& least) const {
+    bool within = true;
     const auto hold = [&](AffordLimit limit, Money needed, Money most) {
-        if (needed > most && !has(ignored_, limit)) may = false;
+        if (needed > most && !has(ignored_, limit)) within = false;
     };
-    income_.each(month, std::nullopt, hold);
-    // What leaves the reserves may put less down than the scenario says, and so take less cash.
-    const bool as_written =
-        scenario_.down.by != DownPayment::By::cash || facts_.reserve_months == 0;
-    if (inquiry_.cash && as_written) {
+    income_.each(least_qualifying(least), {least.loan, true}, hold);
+    if (inquiry_.cash) {
         hold(AffordLimit::cash, least.cash + least.monthly * facts_.reserve_months, *inquiry_.cash);
     }
-    return may;
+    return within;
 }
 
 bool AffordSearch::fits(std::int64_t dollars) {
@@ -120,7 +133,7 @@ bool AffordSearch::fits(std::int64_t dollars) {
 /// A price over which the payment alone, at the lowest rate there is, is more than the income lets
 /// it be.
 std::int64_t AffordSearch::upper_bound() const {
-    const auto most = income_.most_with_debts({});
+    const auto most = income_.most_with_debts({Money{}, true});
     if (!most) return highest_looked_at;
     Rate lowest = rules_.scenario->rate.note;
     const bool quoted = rules_.scenario->rate.by == RateChoice::By::quoted;
@@ -134,6 +147,12 @@ std::int64_t AffordSearch::upper_bound() const {
         (over ? high : low) = loan;
     }
     const DownPayment& down = rules_.scenario->down;
+    Money most_down = down.amount;
+    if (down.by == DownPayment::By::cash) {
+        for (const Credit& credit : purchase_.credits) {
+            if (credit.may_pay(CreditUse::down_payment)) most_down += credit.amount;
+        }
+    }
     if (down.by == DownPayment::By::percent) {
         const Percent rest = Percent(Decimal::whole(100)) - down.percent;
         if (rest <= Percent{}) return highest_looked_at;
@@ -144,7 +163,7 @@ std::int64_t AffordSearch::upper_bound() const {
                             looked_at_singly,
                         highest_looked_at);
     }
-    return std::min(high + divide_rounded<std::int64_t>(down.amount.count(), 100, Rounding::up) +
+    return std::min(high + divide_rounded<std::int64_t>(most_down.count(), 100, Rounding::up) +
                         looked_at_singly,
                     highest_looked_at);
 }

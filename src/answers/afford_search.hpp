@@ -40,6 +40,7 @@ class AffordSearch {
     [[nodiscard]] std::optional<LowerRate> lower_rate_for(Money price, Rate under);
     [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
+    [[nodiscard]] bool within_limits(const LeastFigures& least) const;
     [[nodiscard]] bool fits(std::int64_t dollars);
     [[nodiscard]] std::int64_t upper_bound() const;
     [[nodiscard]] std::optional<std::int64_t> best_below(std::int64_t low, std::int64_t high);

@@ -1,7 +1,6 @@
 // Working out one mix of a builder's money, and finding the mixes worth working out.
 #pragma once
 
-#include <array>
 #include <optional>
 #include <vector>
 
@@ -22,7 +21,7 @@ struct CreditSplit {
 struct WorkedMix {
     CreditMix mix;
     bool available = false; ///< the rest is for use
-    std::array<int, lookup_count> rows{};
+    LookedUpRows rows;
     int insurance_months = 0;
 
     [[nodiscard]] bool continues(const WorkedMix& other) const;

@@ -40,8 +40,8 @@ std::vector<Jump> jumps_between(const ScenarioRules& rules, const LoanFigures& b
     std::vector<Jump> jumps;
     if (before.rows == after.rows) return jumps;
     for (std::size_t i = 0; i < lookup_count; ++i) {
-        if (before.rows[i] == after.rows[i]) continue;
         const auto lookup = static_cast<Lookup>(i);
+        if (before.rows.same_in(lookup, after.rows)) continue;
         Jump jump{lookup, side(rules, before, lookup), side(rules, after, lookup)};
         if (jump.before.value != jump.after.value) jumps.push_back(std::move(jump));
     }

@@ -17,6 +17,10 @@ IncomeLimits::IncomeLimits(const Sitting& sitting, const ScenarioRules& rules, b
     const ResidualIncome* guide = rules.editions.residual_income.rule();
     if (guide != nullptr) find_residual_test(sitting, *guide);
     if (ratios_ == nullptr) return;
+    if (automated) {
+        automated_ = ratios_->automated;
+        if (automated_ == AutomatedRatio::none_published) return;
+    }
     back_ = automated && ratios_->back_automated ? ratios_->back_automated : ratios_->back;
 }
 
@@ -39,25 +43,25 @@ IncomeLimits IncomeLimits::with_income(Money income) const {
     return moved;
 }
 
-Money IncomeLimits::guide(std::optional<Money> loan) const {
-    return loan ? residual_->guide.needed(*region_, *household_, *loan)
-                : residual_->guide.least_needed(*region_, *household_);
+Money IncomeLimits::guide(LoanHeld loan) const {
+    return loan.or_larger ? residual_->guide.least_needed(*region_, *household_, loan.loan)
+                          : residual_->guide.needed(*region_, *household_, loan.loan);
 }
 
-std::optional<Money> IncomeLimits::most_by_residual(std::optional<Money> loan) const {
+std::optional<Money> IncomeLimits::most_by_residual(LoanHeld loan) const {
     if (!ratios_->residual_instead || !is_left_tested()) return std::nullopt;
     const Money raised = percent_of(guide(loan), *ratios_->residual_instead, Rounding::up);
     return *income_ - *taxes_ - residual_->upkeep - raised;
 }
 
-std::optional<Money> IncomeLimits::most_with_debts(std::optional<Money> loan) const {
-    if (!income_ || ratios_ == nullptr) return std::nullopt;
+std::optional<Money> IncomeLimits::most_with_debts(LoanHeld loan) const {
+    if (!income_ || !back_) return std::nullopt;
     const Money by_ratio = ratios_->most(*income_, *back_);
     return std::max(by_ratio, most_by_residual(loan).value_or(by_ratio));
 }
 
 bool IncomeLimits::passes_by(Money housing, Money loan) const {
-    if (!income_ || ratios_ == nullptr) return false;
+    if (!income_ || !back_) return false;
     const Money both = housing + debts_;
     const auto instead = most_by_residual(loan);
     return instead && both <= *instead && both > ratios_->most(*income_, *back_);

@@ -8,9 +8,18 @@
 
 namespace quoin {
 
+/// The loan that an income is held to: just this one, or any that is no smaller.
+struct LoanHeld {
+    LoanHeld(Money size, bool larger_too = false) : loan(size), or_larger(larger_too) {}
+
+    Money loan;
+    bool or_larger;
+};
+
 class IncomeLimits {
   public:
-    /// `automated`: by the ratio of automated underwriting, where the program has one.
+    /// `automated`: by the ratio of automated underwriting, where the program has one; by none
+    /// where none is published.
     IncomeLimits(const Sitting& sitting, const ScenarioRules& rules, bool automated);
 
     /// The same of another gross income a month; the taxes on it stay.
@@ -23,16 +32,19 @@ class IncomeLimits {
 
     /// To go by; nullptr: there are none, or they are unknown.
     [[nodiscard]] const RatioLimits* ratios() const { return ratios_; }
+    /// That is held; nothing: no ratio is, by the program or by its automated underwriting.
     [[nodiscard]] std::optional<Percent> back() const { return back_; }
+    /// What automated underwriting changed; nothing: not asked for, or no ratios are known.
+    [[nodiscard]] std::optional<AutomatedRatio> automated() const { return automated_; }
     [[nodiscard]] const std::optional<ResidualTest>& residual() const { return residual_; }
-    /// What must be left with a loan; nothing: with any loan. Precondition: it is tested.
-    [[nodiscard]] Money guide(std::optional<Money> loan) const;
+    /// What must be left with a loan, at least. Precondition: it is tested.
+    [[nodiscard]] Money guide(LoanHeld loan) const;
 
     /// Tells each limit that is tested what it is, what `housing` a month takes of it, and the most
     /// that it lets it take.
     template <class See>
-    void each(Money housing, std::optional<Money> loan, See see) const {
-        if (income_ && ratios_ != nullptr) {
+    void each(Money housing, LoanHeld loan, See see) const {
+        if (income_ && back_) {
             if (ratios_->front) {
                 see(AffordLimit::front_ratio, housing, ratios_->most(*income_, *ratios_->front));
             }
@@ -45,12 +57,12 @@ class IncomeLimits {
     }
     /// The most that housing and debts may come to, by the ratio or by what is left in its place;
     /// nothing: no income to hold them to, or no ratio.
-    [[nodiscard]] std::optional<Money> most_with_debts(std::optional<Money> loan) const;
+    [[nodiscard]] std::optional<Money> most_with_debts(LoanHeld loan) const;
     /// Whether the back ratio may be passed by, since enough is left to live on.
     [[nodiscard]] bool passes_by(Money housing, Money loan) const;
     [[nodiscard]] bool allows(Money housing, Money loan) const;
     /// The least gross income a month for which every limit lets a month be, with the taxes on it
-    /// as they are. Precondition: there are ratios.
+    /// as they are. Precondition: a ratio is held.
     [[nodiscard]] Money least_income(Money housing, Money loan) const;
 
   private:
@@ -58,7 +70,7 @@ class IncomeLimits {
     [[nodiscard]] bool is_left_tested() const { return residual_ && residual_->tested(); }
     [[nodiscard]] Money left_after_debts() const { return *income_ - *taxes_ - debts_; }
     /// The same by what is left alone; nothing: no such way.
-    [[nodiscard]] std::optional<Money> most_by_residual(std::optional<Money> loan) const;
+    [[nodiscard]] std::optional<Money> most_by_residual(LoanHeld loan) const;
 
     std::optional<Money> income_;
     std::optional<Money> taxes_;
@@ -67,6 +79,7 @@ class IncomeLimits {
     std::optional<Region> region_;
     const RatioLimits* ratios_ = nullptr;
     std::optional<Percent> back_;
+    std::optional<AutomatedRatio> automated_;
     std::optional<ResidualTest> residual_;
     ListGaps gaps_; ///< none without an income
 };

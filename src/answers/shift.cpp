@@ -116,8 +116,9 @@ std::vector<ShiftLock> locks_of(const Sitting& sitting, const ScenarioRules& rul
         Scenario scenario = *rules.scenario;
         scenario.lock_days = ladder.lock_days;
         scenario.rate = {RateChoice::By::note, {}, today.rate};
-        const ScenarioRules other = rules_for(scenario, *rules.program, sitting.sheet(),
-                                              sitting.place(), inquiry.as_of, inquiry.closing);
+        ScenarioRules other = rules_for(scenario, *rules.program, sitting.sheet(), sitting.place(),
+                                        inquiry.as_of, inquiry.closing);
+        other.watch = rules.watch;
         const LoanFigures f = loan_figures(other, home, inquiry.facts);
         ShiftLock lock;
         lock.days = ladder.lock_days;

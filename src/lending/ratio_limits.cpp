@@ -17,12 +17,27 @@ std::optional<Percent> read_share(Reader& item, std::string_view key) {
     return Percent(*share);
 }
 
+AutomatedRatio read_automated(Reader& item) {
+    const bool another = item.has("back_automated");
+    const auto said =
+        item.word_or("automated",
+                     Words<AutomatedRatio>{{"same ratio", AutomatedRatio::the_same},
+                                           {"no ratio published", AutomatedRatio::none_published}},
+                     another ? AutomatedRatio::another : AutomatedRatio::not_known);
+    if (another && said != AutomatedRatio::another) {
+        item.findings().add(
+            problems::members_conflict(item.here(), "either \"automated\" or \"back_automated\""));
+    }
+    return said;
+}
+
 RatioLimits read_limits(Reader& item) {
     RatioLimits limits;
     limits.front = read_share(item, "front");
     item.must_have("back");
     limits.back = read_share(item, "back").value_or(Percent());
     limits.back_automated = read_share(item, "back_automated");
+    limits.automated = read_automated(item);
     read_dated(item, limits);
     if (const auto instead = item.maybe_decimal("back_unless_residual")) {
         limits.residual_instead = Percent(*instead);

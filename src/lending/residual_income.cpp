@@ -72,10 +72,12 @@ Money ResidualIncome::needed(Region region, int persons, Money loan) const {
     return guide->needed(region, std::min(persons, most_persons));
 }
 
-Money ResidualIncome::least_needed(Region region, int persons) const {
-    const int counted = std::min(persons, most_persons);
-    Money least = guides.front().needed(region, counted);
-    for (const Guide& guide : guides) least = std::min(least, guide.needed(region, counted));
+Money ResidualIncome::least_needed(Region region, int persons, Money loan) const {
+    Money least = needed(region, persons, loan);
+    for (const Guide& guide : guides) {
+        if (guide.loan_up_to && *guide.loan_up_to < loan) continue;
+        least = std::min(least, guide.needed(region, std::min(persons, most_persons)));
+    }
     return least;
 }
 

@@ -6,6 +6,8 @@
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
+#include "loan_parts.hpp"
+
 namespace quoin {
 namespace {
 
@@ -13,8 +15,9 @@ constexpr Decimal hundred = Decimal::whole(100);
 constexpr int months_a_year = 12;
 /// What cutting a percent to the cent and a loan to the dollar can take off.
 constexpr Money cut_off = Money::cents(101);
-/// Closing costs, bills and interest are each rounded to the cent, taxable values to the dollar.
-constexpr Money roundings_of_cash = Money::dollars(5);
+/// A bill is a share of a year's tax to the cent. All else that is rounded never falls as what it
+/// is made of grows, and is here worked out at its least by the same functions.
+constexpr Money roundings_of_cash = Money::dollars(1);
 
 template <class Value>
 struct Range {
@@ -94,28 +97,39 @@ class Bounding {
         const Money value = facts.appraised_value.value_or(range.most);
         value_ = {std::min(price_.least, value), std::min(price_.most, value)};
         for (Band& band : box_) band = {Case::unset, Case::unset};
-        cost_credits_ = range.credits;
-        for (const Credit& credit : facts.credits) {
-            const bool down = credit.may_pay(CreditUse::down_payment);
-            (down ? down_credits_ : cost_credits_) += not_negative(credit.amount);
-        }
+        for (const Credit& credit : range.incentives) credits_.push_back(&credit);
+        for (const Credit& credit : facts.credits) credits_.push_back(&credit);
     }
 
-    LeastFigures figures();
+    /// Tells `passes` the least of each part of the loans there may be, until it holds for one.
+    bool any(const std::function<bool(const LeastFigures&)>& passes);
 
   private:
     [[nodiscard]] bool is_unknown() const;
     bool bound_local_costs();
     void bound_escrow();
-    void bound_loan(Money least_costs);
+    [[nodiscard]] std::vector<LoanPart> parts() const;
+    bool work_out_from_cash();
+    void bound_loan();
+    bool bound_part(Money least_costs);
+    void bound_cap();
     void describe_box();
-    bool may_be_lent() const;
+    bool may_be_lent();
     void bound_fee();
     void describe_gross_box();
     bool bound_rate();
     bool bound_insurance();
     void bound_costs();
     bool work_out(Money least_costs);
+    bool is_surely_had();
+    [[nodiscard]] bool is_surely_offered() const;
+    bool set_largest_at_all();
+    [[nodiscard]] Money most_cash() const;
+    [[nodiscard]] Money most_month() const;
+    [[nodiscard]] std::optional<Money> most_buydown() const;
+    [[nodiscard]] LeastFigures figures() const;
+    [[nodiscard]] CreditAmounts least_costs() const;
+    [[nodiscard]] Money least_unpaid(CreditAmounts room) const;
     [[nodiscard]] Money least_cash() const;
     [[nodiscard]] Money least_month() const;
     [[nodiscard]] Decimal lowest_ltv() const {
@@ -136,14 +150,23 @@ class Bounding {
     Range<Money> loan_;
     Range<Decimal> fee_percent_;
     Range<Rate> rate_;
-    Decimal points_;     // least
-    Money cost_credits_; // most that pays costs alone: never more than they come to
-    Money down_credits_; // most that may pay of the down payment too
-    LocalCosts local_;   // least
-    Money escrow_;       // least
-    Money costs_;        // least: closing costs, points, interest and bills prepaid, escrow
-    Money insurance_;    // least, a month
-    Money down_;         // least
+    Decimal points_; // least
+    Decimal most_points_;
+    std::vector<const Credit*> credits_;
+    LocalCosts local_; // least
+    LocalCosts most_local_;
+    Money points_paid_;        // least, not negative
+    Money closing_;            // least, less what the lender's credit pays of it
+    std::optional<Money> cap_; // most that interested parties may pay; nothing: no such limit
+    Money bills_;              // least, prepaid
+    Money prepaid_;            // least: interest, bills, escrow; less the rest of that credit
+    Money escrow_;             // least
+    Money most_escrow_;
+    Money insurance_;  // least, a month
+    Money down_;       // least
+    Money cash_;       // most, of which the down payment is solved
+    Money most_month_; // of any loan of the parts so far
+    LoanPart part_;
     Box box_{};
     Box gross_box_{}; // with a financed premium in it; else the same
 };
@@ -173,20 +196,23 @@ bool Bounding::bound_local_costs() {
 /// no more than twice what the bills may rise.
 void Bounding::bound_escrow() {
     const Place& place = *rules_.place;
-    const LocalCosts top = local_costs(place, price_.most, range_.flood_zone);
+    LocalCosts top = local_costs(place, price_.most, range_.flood_zone);
     Box where;
     for (Band& band : where) band = {Case::unset, Case::unset};
     set(where, Dimension::dwelling_value, Range<Money>{local_.dwelling_value, top.dwelling_value});
     set(where, Dimension::price, price_);
-    const Money premium =
+    top.homeowner =
         per_thousand_of(top.dwelling_value, read(&place.homeowner, where).most, Rounding::up);
     const Money rise = top.settled.levies + top.settled.districts - local_.settled.levies -
-                       local_.settled.districts + premium - local_.homeowner;
-    escrow_ = not_negative(initial_escrow_deposit(rules_, local_) - rise * 2);
+                       local_.settled.districts + top.homeowner - local_.homeowner;
+    const Money deposit = initial_escrow_deposit(rules_, local_);
+    escrow_ = not_negative(deposit - rise * 2);
+    most_escrow_ = deposit + rise * 2 + Money::dollars(1);
+    most_local_ = top;
 }
 
 /// The base loan, and the down payment that is left.
-void Bounding::bound_loan(Money least_costs) {
+void Bounding::bound_loan() {
     const DownPayment& down = rules_.scenario->down;
     if (by(DownPayment::By::percent)) {
         const Percent lent = Percent(hundred) - down.percent;
@@ -197,15 +223,17 @@ void Bounding::bound_loan(Money least_costs) {
         base_ = {not_negative(price_.least - down.amount - cut_off),
                  not_negative(price_.most - down.amount)};
         down_ = std::min(price_.least, down.amount);
-    } else {
-        // The cash covers down payment and costs, less credits; and no loan is above the value.
-        base_ = {not_negative(price_.least - down.amount +
-                              not_negative(least_costs - cost_credits_) - down_credits_ -
-                              roundings_of_cash),
-                 value_.most};
-        base_.least = std::min(base_.least, base_.most);
-        down_ = not_negative(price_.least - value_.least);
     }
+}
+
+/// The same of a part of the loans, where the cash covers down payment and costs, less credits, of
+/// which those that pay towards the down payment are counted too. False where it does not, whatever
+/// the price.
+bool Bounding::bound_part(Money least_costs) {
+    base_ = {std::max(part_.least, price_.least - cash_ + least_costs - roundings_of_cash),
+             std::min(part_.most, value_.most)};
+    down_ = std::max(price_.least - std::min(base_.most, value_.least), part_.left_out);
+    return base_.least <= base_.most;
 }
 
 void Bounding::describe_box() {
@@ -217,7 +245,13 @@ void Bounding::describe_box() {
     Decimal least = share(base_.least, rises ? value_.least : value_.most);
     Decimal most = share(base_.most, rises ? value_.most : value_.least);
     if (by(DownPayment::By::percent)) most = hundred - scenario.down.percent.value();
-    set(box_, Dimension::ltv, cut_to(least, hundredth), cut_to(most, hundredth));
+    least = cut_to(least, hundredth);
+    most = cut_to(most, hundredth);
+    if (!rises) {
+        least = std::max(least, part_.least_ltv);
+        most = std::min(most, part_.most_ltv);
+    }
+    set(box_, Dimension::ltv, least, most);
     Range<Money> down{not_negative(price_.least - base_.most),
                       not_negative(price_.most - base_.least)};
     if (rises) down = {not_negative(down_), not_negative(price_.most - base_.least)};
@@ -234,7 +268,13 @@ void Bounding::describe_box() {
                               price_.most) +
                             share(cut_off, price_.least));
     }
-    set(box_, Dimension::down, cut_to(least, millionth), cut_to(most, millionth));
+    least = cut_to(least, millionth);
+    most = cut_to(most, millionth);
+    if (!rises) {
+        least = std::max(least, part_.least_down);
+        most = std::min(most, part_.most_down);
+    }
+    set(box_, Dimension::down, least, most);
     set(box_, Dimension::base_loan, base_);
     set(box_, Dimension::loan, base_);
     set(box_, Dimension::price, price_);
@@ -247,16 +287,28 @@ void Bounding::describe_box() {
     if (scenario.score) exactly(Dimension::score, *scenario.score);
 }
 
-/// False only where every loan in the range is over what is lent.
-bool Bounding::may_be_lent() const {
-    if (by(DownPayment::By::cash)) return true; // its loan is only known within wide bounds
+/// False only where every loan in the range is over what is lent. One that is solved from cash is
+/// never larger than that, with a premium in it or without.
+bool Bounding::may_be_lent() {
+    const bool solved = by(DownPayment::By::cash);
     if (const BandTable* table = rules_.rule(Rule::maximum_ltv)) {
-        const Readings most = read(table, box_);
+        const Readings most = read(table, gross_box_);
         if (!most.any) return false;
-        if (base_.least > percent_of(value_.most, Percent(most.most), Rounding::down)) return false;
+        const Percent share(most.most);
+        if (base_.least > percent_of(value_.most, share, Rounding::down)) return false;
+        if (solved) {
+            base_.most = std::min(base_.most, percent_of(value_.most, share, Rounding::down));
+            down_ = std::max(down_, price_.least - percent_of(price_.least, share, Rounding::up));
+        }
     }
-    const Readings limit = read(rules_.rule(Rule::loan_limit), box_);
-    return limit.maybe_none || base_.least <= times(Money::dollars(1), limit.most, Rounding::down);
+    const Readings limit = read(rules_.rule(Rule::loan_limit), gross_box_);
+    if (limit.maybe_none) return true;
+    const Money most = times(Money::dollars(1), limit.most, Rounding::down);
+    if (solved) {
+        base_.most = std::min(base_.most, most);
+        down_ = std::max(down_, price_.least - most);
+    }
+    return base_.least <= most;
 }
 
 void Bounding::bound_fee() {
@@ -303,7 +355,7 @@ void Bounding::describe_gross_box() {
 bool Bounding::bound_rate() {
     const RateChoice& choice = rules_.scenario->rate;
     rate_ = {choice.note, choice.note};
-    points_ = choice.points.value();
+    points_ = most_points_ = choice.points.value();
     if (choice.by == RateChoice::By::quoted) return true;
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
@@ -323,12 +375,17 @@ bool Bounding::bound_rate() {
     auto end = first(adjustment.most);
     if (end != rungs.end()) ++end;
     rate_ = {begin->rate, begin->rate};
-    points_ = begin->points.value();
+    points_ = most_points_ = begin->points.value();
     for (auto rung = begin; rung != end; ++rung) {
         rate_ = {std::min(rate_.least, rung->rate), std::max(rate_.most, rung->rate)};
         points_ = std::min(points_, rung->points.value());
+        most_points_ = std::max(most_points_, rung->points.value());
     }
     points_ = points_ + adjustment.least;
+    most_points_ = most_points_ + adjustment.most;
+    if (choice.by == RateChoice::By::points) {
+        most_points_ = std::min(most_points_, choice.points.value());
+    }
     return true;
 }
 
@@ -378,40 +435,100 @@ void Bounding::bound_costs() {
     const Percent points(points_);
     const Money of_loan = points_ < Decimal{} ? percent_of(loan_.most, points, Rounding::up)
                                               : percent_of(loan_.least, points, Rounding::down);
+    const Money credit = not_negative(-of_loan);
     const Money prepaid =
         prepaid_interest(loan_.least, rate_.least, rules_.closing, rules_.per_diem_year).total() +
-        prepaids(*rules_.place, local_, rules_.closing).total();
-    costs_ = not_negative(closing + prepaid + escrow_ + of_loan);
+        bills_ + escrow_;
+    points_paid_ = not_negative(of_loan);
+    closing_ = not_negative(closing - credit);
+    prepaid_ = not_negative(prepaid - not_negative(credit - closing));
+}
+
+/// The most that the cap on contributions lets interested parties pay.
+void Bounding::bound_cap() {
+    cap_.reset();
+    if (rules_.program->kind == ProgramKind::va) return;
+    const Readings cap = read(rules_.rule(Rule::contribution_cap), gross_box_);
+    if (cap.maybe_none) return;
+    const Money base =
+        caps_contributions_by_price(rules_.program->kind) ? price_.most : value_.most;
+    cap_ = percent_of(base, Percent(cap.most), Rounding::up);
 }
 
 /// Everything that follows from the base loan.
 bool Bounding::work_out(Money least_costs) {
-    bound_loan(least_costs);
+    if (by(DownPayment::By::cash)) {
+        if (!bound_part(least_costs)) return false;
+    } else {
+        bound_loan();
+    }
     describe_box();
-    if (!may_be_lent()) return false;
     bound_fee();
+    if (!may_be_lent()) return false;
+    bound_fee(); // of what may be lent
     if (!bound_rate()) return false;
     bound_costs();
-    return true;
+    bound_cap();
+    return bound_insurance();
 }
 
-Money Bounding::least_cash() const {
-    Money fee;
+/// The less cash is left by costs and reserves the larger the loan, and with it these: again and
+/// again, until that brings no more.
+bool Bounding::work_out_from_cash() {
+    constexpr int most_rounds = 8;
+    constexpr Money enough = Money::dollars(1);
+    cash_ = rules_.scenario->down.amount;
+    Money costs; // at first no more than credits may pay of the down payment
+    for (const Credit* credit : credits_) costs -= not_negative(credit->amount);
+    for (int round = 0; round < most_rounds; ++round) {
+        if (!work_out(costs)) return false;
+        if (round == 0) most_month_ = std::max(most_month_, most_month());
+        const Money before = base_.least;
+        CreditAmounts room = least_costs();
+        room[CreditUse::down_payment] = price_.most; // all that credits may pay of it
+        costs = least_unpaid(room) - price_.most;
+        if (range_.kept) {
+            const Money kept = not_negative(least_month()) * range_.kept->months;
+            cash_ = std::min(cash_, range_.kept->of - kept);
+        }
+        if (!bound_part(costs)) return false;
+        if (base_.least <= before + enough) break;
+    }
+    // A price and the loan on it rise together, which the ends of the part do not tell.
+    return work_out(costs) && least_cash() <= cash_;
+}
+
+/// What there is for credits to pay, but for the down payment.
+CreditAmounts Bounding::least_costs() const {
+    CreditAmounts room;
+    room[CreditUse::points] = points_paid_;
+    room[CreditUse::closing_costs] = closing_;
+    room[CreditUse::prepaids] = prepaid_;
     const bool financed = rules_.program->upfront == UpfrontMethod::none
                               ? rules_.scenario->finance_premium
                               : rules_.scenario->finance_fee;
     if (!financed) {
-        fee = percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
+        room[CreditUse::upfront_fee] =
+            percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
     }
-    Money buydown;
     const auto& steps = rules_.scenario->buydown;
     const LoanTerms note{loan_.least, rate_.least, rules_.scenario->term};
     if (!steps.empty() && rate_.least == rate_.most && buydown_problems(note, steps).empty()) {
-        buydown = buy_down(note, steps).total_subsidy();
+        room[CreditUse::buydown] = buy_down(note, steps).total_subsidy();
     }
-    const Money costs = fee + costs_ + buydown;
-    return not_negative(down_) + not_negative(costs - cost_credits_) - down_credits_ -
-           roundings_of_cash;
+    return room;
+}
+
+/// A dollar more to pay leaves no less unpaid, and a higher cap no more. But VA's holds for some of
+/// what is paid alone: it is left out, which leaves less.
+Money Bounding::least_unpaid(CreditAmounts room) const {
+    return room.total() - use_credits(credits_, room, cap_, false).by_use.total();
+}
+
+Money Bounding::least_cash() const {
+    CreditAmounts room = least_costs();
+    room[CreditUse::down_payment] = not_negative(down_);
+    return least_unpaid(room) - roundings_of_cash;
 }
 
 Money Bounding::least_month() const {
@@ -427,28 +544,182 @@ Money Bounding::least_month() const {
            roundings;
 }
 
-LeastFigures Bounding::figures() {
-    LeastFigures least;
-    if (price_.least <= Money{})
-        return {true, {}, -roundings_of_cash - cost_credits_ - down_credits_, {}, {}};
-    if (is_unknown() || !bound_local_costs()) return least;
+LeastFigures Bounding::figures() const {
+    return {true, least_month(), least_cash(), loan_.least, rate_.least};
+}
+
+/// Whether at every price of the range some loan of this part can be had and is covered by the
+/// cash: then none is looked for in the later ones. Told only of what is solved with `kept`.
+bool Bounding::is_surely_had() {
+    const LoanProgram& program = *rules_.program;
+    if (!range_.kept || part_.most_at_all < part_.least_at_all) return false;
+    if (may_finance_premium() || program.adjustable || !rules_.gaps.unknown.empty()) return false;
+    base_ = {part_.least, std::min(part_.most, value_.most)};
+    describe_box();
+    if (!set_largest_at_all() || !is_surely_offered()) return false;
+    bound_fee();
+    if (!bound_rate() || !most_buydown()) return false;
+    const Money kept = range_.kept->months > 0 ? most_month_ * range_.kept->months : Money{};
+    const Money cash = std::min(rules_.scenario->down.amount, range_.kept->of - kept);
+    return most_cash() <= cash;
+}
+
+/// Sets the largest base loan that is of this part at every price, and not more than is lent.
+bool Bounding::set_largest_at_all() {
+    Money base = part_.most_at_all;
+    if (const BandTable* table = rules_.rule(Rule::maximum_ltv)) {
+        const Readings most = read(table, box_);
+        if (!most.any || most.maybe_none) return false;
+        base = std::min(base, percent_of(value_.least, Percent(most.least), Rounding::down));
+    }
+    const Readings limit = read(rules_.rule(Rule::loan_limit), box_);
+    if (limit.any) base = std::min(base, times(Money::dollars(1), limit.least, Rounding::down));
+    base = to_dollars(base, Rounding::down);
+    base_ = {base, base};
+    return part_.least_at_all <= base;
+}
+
+/// Whether every loan of the part has the fee, the insurance and the rate it needs.
+bool Bounding::is_surely_offered() const {
+    const LoanProgram& program = *rules_.program;
+    const auto stands = [&](const BandTable* table) {
+        const Readings found = read(table, box_);
+        return found.any && !found.maybe_none;
+    };
+    const BandTable* fee = rules_.rule(Rule::upfront_fee);
+    if (program.upfront != UpfrontMethod::none && fee != nullptr && !stands(fee)) return false;
+    const bool factor = program.annual == AnnualMethod::lender_factor;
+    if (factor && program.upfront != UpfrontMethod::none) return false; // one or the other is due
+    const Decimal most_ltv =
+        Decimal::billionths(box_[static_cast<std::size_t>(Dimension::ltv)].highest);
+    if (factor && most_ltv > Decimal::whole(80)) {
+        if (lowest_ltv() <= Decimal::whole(80)) return false; // insured or not
+        const bool paid_up = rules_.scenario->single_premium;
+        if (!stands((paid_up ? rules_.single_premium : rules_.mi_factors).rule())) return false;
+    } else if (!factor && program.annual != AnnualMethod::none) {
+        if (!stands(rules_.rule(Rule::annual_fee))) return false;
+    }
+    const RateChoice& choice = rules_.scenario->rate;
+    if (choice.by == RateChoice::By::quoted) return true;
+    if (rules_.ladder == nullptr) return false;
+    Decimal adjustment; // the choice moves up the ladder as they rise: so does whether there is one
+    for (const BandTable* table : rules_.adjustments) {
+        adjustment = adjustment + read(table, box_).or_nothing().most;
+    }
+    const auto& rungs = rules_.ladder->rungs;
+    return std::any_of(rungs.begin(), rungs.end(), [&](const Rung& rung) {
+        return choice.by == RateChoice::By::note
+                   ? rung.rate == choice.note
+                   : rung.points + Points(adjustment) <= choice.points;
+    });
+}
+
+/// The most that a temporary buydown takes; nothing: it may be none that is allowed.
+std::optional<Money> Bounding::most_buydown() const {
+    const auto& steps = rules_.scenario->buydown;
+    if (steps.empty()) return Money{};
+    const LoanTerms note{loan_.most, rate_.least, rules_.scenario->term};
+    if (rate_.least != rate_.most || !buydown_problems(note, steps).empty()) return std::nullopt;
+    return buy_down(note, steps).total_subsidy() + Money::dollars(1);
+}
+
+/// The most cash that the base loan that is set takes at any price.
+Money Bounding::most_cash() const {
+    Money closing;
+    for (const ClosingCost* cost : rules_.closing_costs.all()) {
+        if (cost->paid_by != PaidBy::buyer) continue;
+        const Money price = cost->base == CostBase::loan ? price_.least : price_.most;
+        closing += amount_of(*cost, rules_.closing_costs.on(loan_.most, price));
+    }
+    const Percent points(most_points_);
+    const Money of_loan = most_points_ < Decimal{} ? percent_of(loan_.least, points, Rounding::down)
+                                                   : percent_of(loan_.most, points, Rounding::up);
+    const Money credit = not_negative(-of_loan - Money::dollars(1));
+    const Money prepaid =
+        prepaid_interest(loan_.most, rate_.most, rules_.closing, rules_.per_diem_year).total() +
+        prepaids(*rules_.place, most_local_, rules_.closing).total() + most_escrow_;
+    CreditAmounts room;
+    room[CreditUse::points] = not_negative(of_loan);
+    room[CreditUse::closing_costs] = not_negative(closing - credit);
+    room[CreditUse::prepaids] = not_negative(prepaid - not_negative(credit - closing));
+    room[CreditUse::upfront_fee] = Money::dollars(2); // what is cut off a financed one
+    if (rules_.program->upfront == UpfrontMethod::none || !rules_.scenario->finance_fee) {
+        room[CreditUse::upfront_fee] +=
+            percent_of(base_.most, Percent(fee_percent_.most), Rounding::up);
+    }
+    room[CreditUse::buydown] = most_buydown().value_or(Money{});
+    room[CreditUse::down_payment] = price_.most - base_.least;
+    Money paid; // VA's cap holds for some of what is paid alone: no credit is counted
+    if (rules_.program->kind != ProgramKind::va) {
+        const Readings cap = read(rules_.rule(Rule::contribution_cap), gross_box_);
+        std::optional<Money> least;
+        if (cap.any) least = percent_of(value_.least, Percent(cap.least), Rounding::down);
+        paid = use_credits(credits_, room, least, false).by_use.total();
+    }
+    return room.total() - paid + roundings_of_cash;
+}
+
+Money Bounding::most_month() const {
+    const auto month = [](Money yearly) { return part_of(yearly, months_a_year, Rounding::up); };
+    const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
+    const BandTable* table = factor ? rules_.mi_factors.rule() : rules_.rule(Rule::annual_fee);
+    const Percent yearly(std::max(read(table, box_).most, Decimal{}));
+    const auto parts = rules_.place->levies.size() + rules_.place->districts.size() +
+                       rules_.place->exemptions.size();
+    return level_payment(loan_.most, rate_.most, rules_.scenario->term) +
+           month(percent_of(loan_.most, yearly, Rounding::up)) + month(most_local_.settled.levies) +
+           month(most_local_.settled.districts) + month(most_local_.homeowner) +
+           month(most_local_.flood) + month(most_local_.wind) + most_local_.dues +
+           Money::cents(10 + static_cast<std::int64_t>(parts));
+}
+
+/// An appraisal under the price leaves LTV and percent down apart; such loans are one part.
+std::vector<LoanPart> Bounding::parts() const {
+    if (value_.most == price_.most) return loan_parts(rules_, price_.least, price_.most);
+    LoanPart whole;
+    whole.most = value_.most;
+    whole.most_ltv = whole.most_down = hundred;
+    return {whole};
+}
+
+bool Bounding::any(const std::function<bool(const LeastFigures&)>& passes) {
+    if (price_.least <= Money{}) {
+        return passes({true, {}, price_.least - roundings_of_cash, {}, {}});
+    }
+    if (is_unknown() || !bound_local_costs()) return false;
     bound_escrow();
-    if (!work_out(Money{})) return least;
-    if (by(DownPayment::By::cash) && !work_out(costs_)) return least;
-    if (!bound_insurance()) return least;
-    least.possible = true;
-    least.monthly = least_month();
-    least.loan = loan_.least;
-    least.rate = rate_.least;
-    least.cash = least_cash();
-    return least;
+    bills_ = prepaids(*rules_.place, local_, rules_.closing).total();
+    if (!by(DownPayment::By::cash)) return work_out(Money{}) && passes(figures());
+    for (const LoanPart& part : parts()) {
+        part_ = part;
+        if (work_out_from_cash() && passes(figures())) return true;
+        if (is_surely_had()) return false; // none of a later part is looked at
+    }
+    return false;
 }
 
 } // namespace
 
+bool any_least_figures(const ScenarioRules& rules, const PurchaseFacts& facts,
+                       const PriceRange& range,
+                       const std::function<bool(const LeastFigures&)>& passes) {
+    keep_on(rules.watch);
+    return Bounding(rules, facts, range).any(passes);
+}
+
 LeastFigures least_figures(const ScenarioRules& rules, const PurchaseFacts& facts,
                            const PriceRange& range) {
-    return Bounding(rules, facts, range).figures();
+    LeastFigures least;
+    any_least_figures(rules, facts, range, [&](const LeastFigures& part) {
+        const bool first = !least.possible;
+        least.possible = true;
+        least.monthly = first ? part.monthly : std::min(least.monthly, part.monthly);
+        least.cash = first ? part.cash : std::min(least.cash, part.cash);
+        least.loan = first ? part.loan : std::min(least.loan, part.loan);
+        least.rate = first ? part.rate : std::min(least.rate, part.rate);
+        return false;
+    });
+    return least;
 }
 
 } // namespace quoin

@@ -132,13 +132,13 @@ LoanRun run_of(const ScenarioRules& rules, const LoanFigures& f, const Schedule&
 
 LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                          const PurchaseFacts& facts) {
+    keep_on(rules.watch);
     LoanFigures f;
-    f.rows.fill(no_row);
     f.price = home.contract_price;
     f.value = std::min(f.price, facts.appraised_value.value_or(f.price));
     f.local = local_costs(*rules.place, f.price, home.flood_zone);
     if (!f.local.homeowner_row) f.refusals.push_back({Barred::insurance_not_offered, {}, {}});
-    f.rows[static_cast<std::size_t>(Lookup::homeowner)] = f.local.homeowner_row.value_or(no_row);
+    f.rows.note(Lookup::homeowner, f.local.homeowner_row.value_or(no_row));
     f.prepaids = prepaids(*rules.place, f.local, rules.closing);
     f.escrow_deposit = initial_escrow_deposit(rules, f.local);
     size_loan(rules, home, facts, f);

@@ -26,28 +26,6 @@ Money cut(const LoanProgram& program, Money loan) {
     return program.whole_dollars ? to_dollars(loan, Rounding::down) : loan;
 }
 
-/// The largest base loan, in whole dollars, that a table still reads at or before an edge; -1 where
-/// there is none. LTV and down payment are read cut to 2 and 6 decimals of a percent.
-std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
-    constexpr std::int64_t hundredth = Decimal::one / 100;
-    constexpr std::int64_t millionth = Decimal::one / 1'000'000;
-    switch (edge.dimension) {
-    case Dimension::ltv: {
-        if (edge.last / hundredth >= 1'000'000) return -1;
-        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01 %
-        const std::int64_t cents = multiply_divide(value.count(), next, 10'000, Rounding::up);
-        return divide_rounded<std::int64_t>(cents - 1, 100, Rounding::down);
-    }
-    case Dimension::down: { // down payment at least the edge's percent and a millionth
-        const std::int64_t next = edge.last / millionth + 1;
-        const std::int64_t down = multiply_divide(price.count(), next, 100'000'000, Rounding::up);
-        return divide_rounded<std::int64_t>(price.count() - down, 100, Rounding::down);
-    }
-    default:
-        return edge.last / Decimal::one;
-    }
-}
-
 /// One attempt at a loan: the scenario with a base loan already chosen.
 class Sizing {
   public:
@@ -72,7 +50,7 @@ class Sizing {
         set_cash();
     }
 
-    /// The smallest base loan that the cash still covers, found by halving.
+    /// The smallest base loan that the cash still covers.
     void solve_from_cash(Money cash);
 
     void check_known();
@@ -92,7 +70,7 @@ class Sizing {
     std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
         return look_up(table, lookup, case_);
     }
-    void note_row(Lookup lookup, int row) { f_.rows[static_cast<std::size_t>(lookup)] = row; }
+    void note_row(Lookup lookup, int row) { f_.rows.note(lookup, row); }
     void refuse(Barred why, Money found = {}, Money limit = {}) {
         f_.refusals.push_back({why, found, limit});
     }
@@ -119,11 +97,21 @@ class Sizing {
     [[nodiscard]] LoanTerms note() const { return {f_.loan, f_.rate, rules_.scenario->term}; }
     [[nodiscard]] bool may_buy_down() const;
     void add_buydown();
+    /// Base loans in dollars, of which no table changes rows: all above `low`, to `high`.
+    struct Stretch {
+        std::int64_t low = -1;
+        std::int64_t high = 0;
+    };
+    [[nodiscard]] std::vector<Stretch> stretches() const;
+    bool set_most_of(const Stretch& stretch);
+    bool lower_to(Money most, std::int64_t low);
+    bool can_be_had();
+    [[nodiscard]] Money down_credits() const;
+    std::int64_t smallest_covered(Stretch stretch, Money cash);
+    void set_least_needed(const std::vector<Stretch>& all);
     template <class Within>
     [[nodiscard]] std::int64_t last_with_premium(Percent premium, Within within) const;
     void add_gross_points(std::int64_t most, std::vector<std::int64_t>& points) const;
-    [[nodiscard]] std::vector<std::int64_t> turning_points(std::int64_t most) const;
-    std::int64_t most_lent();
     [[nodiscard]] bool may_adjust() const;
 
     const ScenarioRules& rules_;
@@ -187,13 +175,12 @@ void Sizing::add_upfront_fee() {
 }
 
 Points Sizing::adjusted(Points points) {
-    int row_sum = 0; // tells apart which rows adjusted, for the reason of a jump
+    f_.rows.adjustments.clear();
     for (const BandTable* table : rules_.adjustments) {
         const auto row = table->row(gross_case_);
-        row_sum = row_sum * 1000 + row.value_or(no_row) + 1;
+        f_.rows.adjustments.push_back(row.value_or(no_row));
         if (row) points = points + Points(table->value(*row));
     }
-    note_row(Lookup::points_adjustment, row_sum);
     return points;
 }
 
@@ -202,6 +189,7 @@ void Sizing::choose_rate() {
     rate_found_ = choice.by == RateChoice::By::quoted;
     f_.rate = choice.note;
     f_.points = choice.points;
+    note_row(Lookup::note_rate, no_row);
     if (rate_found_ || rules_.ladder == nullptr) return;
     const Points adjustment = adjusted(Points{});
     const auto& rungs = rules_.ladder->rungs;
@@ -326,64 +314,139 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
     }
 }
 
-/// Base loans, in dollars and rising, at which some table's row is about to change.
-std::vector<std::int64_t> Sizing::turning_points(std::int64_t most) const {
-    std::vector<std::int64_t> points{most};
+/// From the smallest loans to the largest, which is the value.
+std::vector<Sizing::Stretch> Sizing::stretches() const {
+    const std::int64_t most = divide_rounded<std::int64_t>(f_.value.count(), 100, Rounding::down);
+    std::vector<std::int64_t> ends{most};
     for (const Edge& edge : rules_.edges) {
         const std::int64_t dollars = last_base_loan(edge, f_.value, f_.price);
-        if (dollars >= 0 && dollars < most) points.push_back(dollars);
+        if (dollars >= 0 && dollars < most) ends.push_back(dollars);
     }
-    add_gross_points(most, points);
-    std::sort(points.begin(), points.end());
-    return points;
+    add_gross_points(most, ends);
+    std::sort(ends.begin(), ends.end());
+    std::vector<Stretch> found;
+    std::int64_t low = -1;
+    for (const std::int64_t end : ends) {
+        if (end > low) found.push_back({low, end});
+        low = end;
+    }
+    return found;
+}
+
+/// Sets the largest base loan of a stretch, none above the program's share of the value; false
+/// where there is none. (A loan without such a share is refused for another reason.)
+bool Sizing::set_most_of(const Stretch& stretch) {
+    set_base_loan(Money::dollars(stretch.high));
+    const BandTable* table = rule(Rule::maximum_ltv);
+    const auto maximum = table != nullptr ? table->find(gross_case_) : std::nullopt;
+    return !maximum ||
+           lower_to(percent_of(f_.value, Percent(*maximum), Rounding::down), stretch.low);
+}
+
+/// Sets the largest base loan of which no more than `most` is lent, where that is more now; false
+/// where it is not above `low`, in dollars.
+bool Sizing::lower_to(Money most, std::int64_t low) {
+    if (lent() <= most) return true;
+    std::int64_t dollars = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
+    if (may_finance_premium()) { // whose percent stands within a stretch
+        const Percent premium = f_.financed_fee.is_zero() ? Percent{} : f_.upfront_percent;
+        dollars = last_with_premium(premium, [&](Money loan) { return loan <= most; });
+    }
+    if (dollars <= low) return false;
+    set_base_loan(Money::dollars(dollars));
+    return true;
+}
+
+/// Whether the base loan that is set is refused for nothing.
+bool Sizing::can_be_had() {
+    const std::size_t before = f_.refusals.size();
+    check_rules();
+    find_annual_fee();
+    const bool can = f_.refusals.size() == before;
+    f_.refusals.resize(before);
+    return can;
+}
+
+/// Credits pay no more than the costs, and what they may of the down payment: so a loan takes at
+/// least the rest of the price in cash, less this.
+Money Sizing::down_credits() const {
+    Money most;
+    for (const Credit* credit : credits_) {
+        if (credit->may_pay(CreditUse::down_payment)) most += credit->amount;
+    }
+    return most;
+}
+
+/// The smallest base loan of a stretch that the cash covers, which it does the largest of it, that
+/// is set. A dollar less of loan takes a dollar more down and some cents less of costs: so steps of
+/// what is left of the cash come near from above, and halving finds what they do not.
+std::int64_t Sizing::smallest_covered(Stretch stretch, Money cash) {
+    constexpr int most_steps = 6;
+    int steps = 0;
+    while (stretch.high - stretch.low > 1) {
+        const std::int64_t left = (cash - f_.cash.needed()).count() / 100;
+        const std::int64_t half = (stretch.high - stretch.low) / 2;
+        const std::int64_t step = steps++ < most_steps ? std::max<std::int64_t>(left, 1) : half;
+        const std::int64_t tried = std::max(stretch.high - step, stretch.low + 1);
+        set_base_loan(Money::dollars(tried));
+        const bool covered = f_.cash.needed() <= cash;
+        (covered ? stretch.high : stretch.low) = tried;
+        if (!covered) steps = most_steps;
+    }
+    return stretch.high;
+}
+
+/// Sets the loan that takes the least cash of those that can be had; of all, where none can.
+void Sizing::set_least_needed(const std::vector<Stretch>& all) {
+    const Money credits = down_credits();
+    std::optional<Money> least;
+    Money base;
+    bool any_had = false;
+    for (auto stretch = all.rbegin(); stretch != all.rend(); ++stretch) {
+        const Money no_less = f_.price - Money::dollars(stretch->high) - credits;
+        if (any_had && no_less >= *least) break; // nor of those below
+        if (!set_most_of(*stretch)) continue;
+        if (const BandTable* limit = rule(Rule::loan_limit)) {
+            const auto most = limit->find(gross_case_);
+            if (most && !lower_to(times(Money::dollars(1), *most, Rounding::down), stretch->low)) {
+                continue;
+            }
+        }
+        const bool less = !least || f_.cash.needed() < *least;
+        const bool had = (less || !any_had) && can_be_had();
+        if (any_had ? less && had : less || had) {
+            least = f_.cash.needed();
+            base = f_.base_loan;
+            any_had = any_had || had;
+        }
+    }
+    set_base_loan(base);
 }
 
 /// Between two turning points the cash needed only falls as the loan grows. So the smallest loan
-/// the cash covers lies in the first stretch whose end it covers, and is found there by halving.
+/// the cash covers lies in the first stretch whose largest it covers. Where that is refused, as for
+/// want of a rate or of insurance, the next stretch is looked at. If nothing that is covered can be
+/// had, the smallest of it is what is refused.
 void Sizing::solve_from_cash(Money cash) {
-    const auto covered = [&](std::int64_t dollars) {
-        set_base_loan(Money::dollars(dollars));
-        return f_.cash.needed() <= cash;
-    };
-    const std::int64_t most = most_lent();
-    std::int64_t low = -1; // not covered, or the end of a stretch before
-    for (const std::int64_t end : turning_points(most)) {
-        if (!covered(end)) {
-            low = end;
-            continue;
-        }
-        std::int64_t high = end;
-        while (high - low > 1) {
-            const std::int64_t middle = low + (high - low) / 2;
-            (covered(middle) ? high : low) = middle;
-        }
-        set_base_loan(Money::dollars(high));
+    const std::vector<Stretch> all = stretches();
+    const Money least = f_.price - cash - down_credits();
+    std::optional<Money> refused;
+    for (Stretch stretch : all) {
+        if (Money::dollars(stretch.high) < least || !set_most_of(stretch)) continue;
+        if (f_.cash.needed() > cash) continue;
+        stretch.high = f_.base_loan.count() / 100;
+        if (least > Money{}) stretch.low = std::max(stretch.low, least.count() / 100 - 1);
+        const Money base = Money::dollars(smallest_covered(stretch, cash));
+        set_base_loan(base);
+        if (can_be_had()) return;
+        if (!refused) refused = base;
+    }
+    if (refused) {
+        set_base_loan(*refused);
         return;
     }
-    set_base_loan(Money::dollars(most));
+    set_least_needed(all);
     refuse(Barred::cash_short, cash, f_.cash.needed());
-}
-
-/// The largest base loan that the program lends on this value, in whole dollars; with a financed
-/// premium, the largest that leaves room for it.
-std::int64_t Sizing::most_lent() {
-    set_base_loan(f_.value);
-    const BandTable* table = rule(Rule::maximum_ltv);
-    const auto maximum = table != nullptr ? table->find(gross_case_) : std::nullopt;
-    const Percent share = maximum ? Percent(*maximum) : hundred_percent;
-    const Money most = percent_of(f_.value, share, Rounding::down);
-    const std::int64_t dollars = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
-    if (!may_finance_premium()) return dollars;
-    const std::vector<std::int64_t> ends = turning_points(dollars);
-    for (auto end = ends.rbegin(); end != ends.rend(); ++end) { // the premium's percent stands
-        set_base_loan(Money::dollars(*end));
-        const Percent premium = f_.financed_fee.is_zero() ? Percent{} : f_.upfront_percent;
-        const std::int64_t last =
-            std::min(*end, last_with_premium(premium, [&](Money loan) { return loan <= most; }));
-        if (std::next(end) != ends.rend() && last <= *std::next(end)) continue;
-        return std::max(last, std::int64_t{0});
-    }
-    return dollars;
 }
 
 /// A rate that changes needs the margin and index of the sheet, and caps that fit them.
@@ -435,6 +498,9 @@ void Sizing::check_rules() {
 /// The annual fee of the program, or the lender's factor where that insures the loan.
 void Sizing::find_annual_fee() {
     f_.annual_percent = {};
+    for (const Lookup lookup : {Lookup::mi_factor, Lookup::annual_fee, Lookup::annual_fee_months}) {
+        note_row(lookup, no_row);
+    }
     if (rules_.program->annual == AnnualMethod::none) return;
     const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
     if (factor && !is_insured(f_.ltv)) return;
@@ -462,6 +528,26 @@ Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanPro
 }
 
 } // namespace
+
+std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
+    constexpr std::int64_t hundredth = Decimal::one / 100;
+    constexpr std::int64_t millionth = Decimal::one / 1'000'000;
+    switch (edge.dimension) {
+    case Dimension::ltv: {
+        if (edge.last / hundredth >= 1'000'000) return -1;
+        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01 %
+        const std::int64_t cents = multiply_divide(value.count(), next, 10'000, Rounding::up);
+        return divide_rounded<std::int64_t>(cents - 1, 100, Rounding::down);
+    }
+    case Dimension::down: { // down payment at least the edge's percent and a millionth
+        const std::int64_t next = edge.last / millionth + 1;
+        const std::int64_t down = multiply_divide(price.count(), next, 100'000'000, Rounding::up);
+        return divide_rounded<std::int64_t>(price.count() - down, 100, Rounding::down);
+    }
+    default:
+        return edge.last / Decimal::one;
+    }
+}
 
 bool pays_single_premium(const ScenarioRules& rules, Ltv ltv) {
     return rules.program->annual == AnnualMethod::lender_factor && rules.scenario->single_premium &&

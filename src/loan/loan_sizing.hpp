@@ -10,6 +10,10 @@ namespace quoin {
 void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
                LoanFigures& f);
 
+/// The largest base loan, in whole dollars, that a table still reads at or before an edge; -1 where
+/// there is none. LTV and down payment are read cut to 2 and 6 decimals of a percent.
+[[nodiscard]] std::int64_t last_base_loan(const Edge& edge, Money value, Money price);
+
 /// How many payments the annual fee is charged; the whole term where no rule says less.
 [[nodiscard]] int fee_months(const ScenarioRules& rules, const LoanFigures& f);
 

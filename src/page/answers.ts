@@ -471,7 +471,8 @@ export interface AffordScenario {
     terms: Terms;
     ratios: {
         front: string | null;
-        back: string;
+        back: string | null; ///< nothing is held to where none is published
+        automated: string | null; ///< what automated underwriting does not change, in words
         passed_by: string | null; ///< why a ratio over the limit is let pass, in words
         status: string;
         source: string;

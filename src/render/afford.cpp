@@ -128,6 +128,28 @@ std::string residual_words(const AffordScenario& s) {
                        fmt::join(lacking, ", "), lacking.size() == 1 ? "is" : "are");
 }
 
+/// What asking for automated underwriting did not change, or took away; empty where another ratio
+/// is held for it.
+std::string automated_words(const AffordScenario& s) {
+    if (!s.automated) return {};
+    switch (*s.automated) {
+    case AutomatedRatio::another:
+        return {};
+    case AutomatedRatio::the_same:
+        return fmt::format("Automated underwriting changes nothing here: the {} of this program "
+                           "are a guide, however a file is underwritten.",
+                           percent_text(s.back->value(), 0));
+    case AutomatedRatio::none_published:
+        return "No ratio is published for a file that this program's automated underwriting "
+               "accepts, so none is held here: what it accepts is not known before it is asked. A "
+               "file that it refers is held to the ratios of manual underwriting.";
+    case AutomatedRatio::not_known:
+        return "Automated underwriting changes nothing here: no ratio of its own is known for "
+               "this program.";
+    }
+    return {};
+}
+
 /// Why a ratio over the limit is let pass.
 std::string passed_words(const AffordScenario& s) {
     return fmt::format("Housing and debts are over {} of the income. That is let pass here because "
@@ -163,7 +185,9 @@ std::string none_text(const AffordScenario& s) {
 std::string scenario_text(const AffordScenario& s) {
     std::string out = fmt::format("\n{}\n", s.terms.name);
     if (!s.price) return out + none_text(s);
-    out += fmt::format("  up to {}: {} a month, {} of cash needed\n", dollars(*s.price),
+    const bool untested = s.automated == AutomatedRatio::none_published;
+    out += fmt::format("  up to {}{}: {} a month, {} of cash needed\n", dollars(*s.price),
+                       untested ? ", the income held to no ratio" : "",
                        dollars(s.scenario.monthly.total()), dollars(s.scenario.cash.needed()));
     out += paragraph(terms_line(s.terms), page_width, "    ", "    ");
     out += rooms_text(s.rooms, s);
@@ -182,7 +206,9 @@ std::string scenario_text(const AffordScenario& s) {
                                      s.qualifying_source),
                          page_width, "    ", "    ");
     }
-    if (s.ratios && s.ratios->whole_percents) {
+    const std::string automated = automated_words(s);
+    if (!automated.empty()) out += paragraph(automated, page_width, "    ", "    ");
+    if (s.back && s.ratios->whole_percents) {
         out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
     }
     if (s.residual) out += paragraph(residual_words(s), page_width, "    ", "    ");
@@ -234,8 +260,13 @@ Json limits_json(const std::vector<AffordLimit>& limits) {
 
 Json ratios_json(const AffordScenario& s) {
     if (!s.ratios) return nullptr;
-    return {{"front", s.ratios->front ? Json(s.ratios->front->value().text()) : Json(nullptr)},
-            {"back", s.back->value().text()},
+    const auto held = [&](const std::optional<Percent>& ratio) {
+        return s.back && ratio ? Json(ratio->value().text()) : Json(nullptr);
+    };
+    const std::string automated = automated_words(s);
+    return {{"front", held(s.ratios->front)},
+            {"back", held(s.back)},
+            {"automated", automated.empty() ? Json(nullptr) : Json(automated)},
             {"whole_percents", s.ratios->whole_percents},
             {"passed_by", s.passes_by_ratio ? Json(passed_words(s)) : Json(nullptr)},
             {"status", std::string(name_of(s.ratios->status))},

@@ -7,6 +7,7 @@
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/render/afford.hpp>
 
+#include "homes.hpp"
 #include "support/files.hpp"
 
 using namespace quoin;
@@ -36,6 +37,28 @@ void check_highest(const Sitting& sitting, std::size_t s, const AffordFacts& fac
     for (std::int64_t above = dollars + window; above < 1'500'000; above += stride) {
         if (fits_at(sitting, s, facts, Money::dollars(above))) FAIL(above);
     }
+}
+
+/// Counts what is worked out: figures, and the bounds of ranges.
+class Counted {
+  public:
+    [[nodiscard]] const Watch& watch() const { return watch_; }
+    [[nodiscard]] int worked_out() const { return count_; }
+
+  private:
+    int count_ = 0;
+    Watch watch_ = [this] {
+        ++count_;
+        return true;
+    };
+};
+
+/// An inquiry whose every loan has a down payment of whatever this cash allows.
+Inquiry all_from_cash(Inquiry inquiry, Money cash) {
+    for (Scenario& scenario : inquiry.scenarios) {
+        scenario.down = {DownPayment::By::cash, {}, cash};
+    }
+    return inquiry;
 }
 
 const AffordScenario& scenario_named(const AffordAnswer& answer, const std::string& name) {
@@ -325,4 +348,122 @@ TEST_CASE("A raise never lowers what fits, and neither does more cash") {
             CHECK(at(income, 60'000, s) <= at(income, 75'000, s));
         }
     }
+}
+
+TEST_CASE("Down payments from cash are searched exactly, with little work") {
+    constexpr int most_by_scenario = 2'500; // of a quarter of a million prices
+    for (const char* name :
+         {"six-programs", "right-under-eighty", "short-of-cash", "moves-again", "va-used-before"}) {
+        const auto loaded = buyer(name);
+        for (const std::int64_t cash : {5'000, 21'000, 60'000, 128'000, 400'000}) {
+            const Inquiry inquiry = all_from_cash(loaded->inquiry, Money::dollars(cash));
+            for (const int reserves : {0, 2}) {
+                CAPTURE(name, cash, reserves);
+                const AffordFacts facts{reserves, false, Money::dollars(5000)};
+                const Counted counted;
+                const AffordAnswer answer =
+                    afford(Sitting(loaded->desk, inquiry, &counted.watch()), facts);
+                CHECK(counted.worked_out() <
+                      most_by_scenario * static_cast<int>(answer.scenarios.size()));
+            }
+            const Sitting sitting(loaded->desk, inquiry);
+            const auto s = static_cast<std::size_t>(cash / 1'000) % inquiry.scenarios.size();
+            CAPTURE(name, cash, s);
+            check_highest(sitting, s, {});
+        }
+    }
+}
+
+TEST_CASE("So they are on drawn homes, with credits, reserves, points and buydowns") {
+    Homes homes(2'511);
+    for (int round = 0; round < 40; ++round) {
+        const int cash = 3'000 + homes.below(90'000);
+        Inquiry inquiry = all_from_cash(homes.next(), Money::dollars(cash));
+        inquiry.monthly_income = Money::dollars(3'000 + homes.below(15'000));
+        inquiry.cash = Money::dollars(cash + homes.below(3) * 5'000 - 5'000);
+        if (homes.below(3) == 0) inquiry.monthly_income.reset();
+        if (homes.below(2) == 0) {
+            inquiry.facts.credits.push_back(
+                {"gift",
+                 CreditFrom::seller,
+                 Money::dollars(homes.below(12'000)),
+                 {CreditUse::closing_costs, CreditUse::prepaids, CreditUse::points}});
+        }
+        const auto s = static_cast<std::size_t>(homes.below(inquiry.scenarios.size()));
+        Scenario& scenario = inquiry.scenarios[s];
+        scenario.rate = {RateChoice::By::points,
+                         Points(Decimal::billionths((homes.below(9) - 4) * 250'000'000LL)),
+                         {}};
+        scenario.single_premium = homes.below(2) == 0;
+        scenario.finance_fee = homes.below(2) == 0;
+        const AffordFacts facts{homes.below(2) * 3, homes.below(2) == 0, Money::dollars(5000)};
+        CAPTURE(round, cash, inquiry.scenarios[s].name);
+        const Counted counted;
+        static_cast<void>(
+            highest_price(Sitting(six_programs().desk, inquiry, &counted.watch()), s, facts));
+        CHECK(counted.worked_out() < 2'500);
+        if (round % 4 == 0) check_highest(Sitting(six_programs().desk, inquiry), s, facts);
+    }
+}
+
+TEST_CASE("How far is looked counts what is put down, and the credits that pay towards it") {
+    const auto loaded = buyer("six-programs");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("3000");
+    inquiry.monthly_debts.reset();
+    inquiry.cash = money("900000");
+    inquiry.facts.credits.push_back(
+        {"family", CreditFrom::lender, money("60000"), {CreditUse::down_payment}});
+    for (const auto by : {DownPayment::By::amount, DownPayment::By::cash}) {
+        for (Scenario& scenario : inquiry.scenarios) scenario.down = {by, {}, money("300000")};
+        const Sitting sitting(loaded->desk, inquiry);
+        for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
+            CAPTURE(s);
+            REQUIRE(highest_price(sitting, s, {}).value_or(Money{}) > money("300000"));
+            check_highest(sitting, s, {});
+        }
+    }
+}
+
+TEST_CASE("A file accepted by automated underwriting is held to no ratio where none is published") {
+    // HUD archive sfhp2-12; HB-1-3555, chapter 11; 38 CFR 36.4340(d).
+    const auto loaded = buyer("six-programs");
+    Inquiry inquiry = loaded->inquiry;
+    inquiry.monthly_income = money("5000");
+    const Sitting sitting(loaded->desk, inquiry);
+    const AffordAnswer manual = afford(sitting, {});
+    const AffordAnswer accepted = afford(sitting, {0, true, Money::dollars(5000)});
+    const std::string text = text_of(accepted);
+    int none = 0;
+    for (std::size_t s = 0; s < accepted.scenarios.size(); ++s) {
+        const AffordScenario& one = accepted.scenarios[s];
+        CAPTURE(one.terms.name);
+        const auto kind = sitting.rules()[s].program->kind;
+        REQUIRE(one.automated);
+        CHECK_FALSE(manual.scenarios[s].automated);
+        const bool held =
+            std::any_of(one.rooms.begin(), one.rooms.end(), [](const LimitRoom& room) {
+                return room.limit == AffordLimit::front_ratio ||
+                       room.limit == AffordLimit::back_ratio;
+            });
+        if (kind == ProgramKind::fha || kind == ProgramKind::usda) {
+            ++none;
+            CHECK(one.automated == AutomatedRatio::none_published);
+            CHECK_FALSE(one.back);
+            CHECK_FALSE(held);
+            CHECK(one.price > manual.scenarios[s].price);
+            check_highest(sitting, s, {0, true, Money::dollars(5000)});
+        } else if (kind == ProgramKind::va) {
+            CHECK(one.automated == AutomatedRatio::the_same);
+            CHECK(one.price == manual.scenarios[s].price);
+        } else {
+            CHECK(one.automated == AutomatedRatio::another);
+            CHECK(held);
+            CHECK(one.price > manual.scenarios[s].price);
+        }
+    }
+    CHECK(none > 1);
+    CHECK(text.find("No ratio is published for a file") != std::string::npos);
+    CHECK(text.find("Automated underwriting changes nothing here: the 41 %") != std::string::npos);
+    CHECK(text_of(manual).find("Automated underwriting") == std::string::npos);
 }

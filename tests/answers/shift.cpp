@@ -88,6 +88,19 @@ TEST_CASE("A moved rate and price come out as a rate quoted elsewhere does") {
     }
 }
 
+TEST_CASE("A rate does not move to zero, nor below") {
+    Inquiry inquiry = six_programs().inquiry;
+    for (Scenario& scenario : inquiry.scenarios) {
+        scenario.rate = {RateChoice::By::quoted, Points{}, rate("0.5")};
+    }
+    const ShiftAnswer answer =
+        shift(Sitting(six_programs().desk, inquiry), {5, Percent(decimal("0.125"))});
+    for (const ShiftScenario& each : answer.scenarios) {
+        REQUIRE(each.rows.size() == 9); // three down of the five, today's, five up
+        CHECK(each.rows.front().rate == rate("0.125"));
+    }
+}
+
 TEST_CASE("A month rises with the rate, and a low appraisal asks for more cash") {
     const Sitting sitting = six_programs().sitting();
     for (const ShiftScenario& s : shift(sitting, {4, Percent(decimal("0.25"))}).scenarios) {

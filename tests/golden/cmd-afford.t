@@ -125,46 +125,55 @@ as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing
 prepared by Sales desk, Oxbarrow Meadow
 
 FHA, 3.5 % down
-  up to $308,449.00: $2,449.00 a month, $12,166.57 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.752 %, 30 years, $10,796.00 down
+  up to $530,614.00, the income held to no ratio: $4,188.81 a month, $22,499.95 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.734 %, 30 years, $18,572.00 down
     (3.50 %), LTV 96.50 %, 180-day lock
-                                                takes        most        left
-    housing over 31 % of income             $2,449.00   $2,449.00       $0.00
-    housing and debts over 43 % of income   $2,759.00   $3,397.00     $638.00
-    the cash there is                      $12,166.57  $22,500.00  $10,333.43
-    What binds: housing over 31 % of income. Without it, up to $390,002.00, where housing and
-    debts over 43 % of income binds.
-    A home of $313,449.00 would take $125.94 more income a month. Instead of all that a note rate
-    of 5.750 % at 0.875 points would do.
-    No home of the price book is within it.
+                            takes        most   left
+    the cash there is  $22,499.95  $22,500.00  $0.05
+    What binds: the cash there is. Without it, up to $560,920.00, where the program's own limit
+    binds.
+    No ratio is published for a file that this program's automated underwriting accepts, so none
+    is held here: what it accepts is not known before it is asked. A file that it refers is held
+    to the ratios of manual underwriting.
+    A home of $535,614.00 would take $230.93 more cash.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 15 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
 
 FHA, all the cash there is
-  up to $318,342.00: $2,449.00 a month, $22,499.06 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.702 %, 30 years, $21,044.00 down
-    (6.61 %), LTV 93.39 %, 180-day lock
-                                                takes        most     left
-    housing over 31 % of income             $2,449.00   $2,449.00    $0.00
-    housing and debts over 43 % of income   $2,759.00   $3,397.00  $638.00
-    the cash there is                      $22,499.06  $22,500.00    $0.94
-    What binds: housing over 31 % of income. Without it, up to $397,233.00, where housing and
-    debts over 43 % of income binds.
-    A home of $323,342.00 would take $130.17 more income a month. Instead of all that a note rate
-    of 5.625 % at 1.375 points would do.
-    No home of the price book is within it.
+  up to $530,614.00, the income held to no ratio: $4,188.81 a month, $22,499.95 of cash needed
+    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.734 %, 30 years, $18,572.00 down
+    (3.50 %), LTV 96.50 %, 180-day lock
+                            takes        most   left
+    the cash there is  $22,499.95  $22,500.00  $0.05
+    What binds: the program's own limit (cash of $22,500.00 is $0.01 short of the least that is
+    needed, $22,500.01).
+    No ratio is published for a file that this program's automated underwriting accepts, so none
+    is held here: what it accepts is not known before it is asked. A file that it refers is held
+    to the ratios of manual underwriting.
+    A home of $535,614.00 is not to be had so: cash of $22,500.00 is $230.93 short of the least
+    that is needed, $22,730.93.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 15 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
 
 USDA, nothing down
-  up to $334,359.00: $2,685.99 a month, $1,705.88 of cash needed
-    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.609 %, 30 years, $0.00 down
+  up to $2,120,436.00, the income held to no ratio: $16,858.02 a month, $22,499.99 of cash needed
+    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.577 %, 30 years, $0.00 down
     (0.00 %), LTV 100.00 %, 180-day lock
-                                               takes        most        left
-    housing over 34 % of income            $2,685.99   $2,686.00       $0.01
-    housing and debts over 41 % of income  $2,995.99   $3,239.00     $243.01
-    the cash there is                      $1,705.88  $22,500.00  $20,794.12
-    What binds: housing over 34 % of income. Without it, up to $365,077.00, where housing and
-    debts over 41 % of income binds.
-    A home of $339,359.00 would take $116.30 more income a month. Instead of all that a note rate
-    of 5.875 % at 0.875 points would do.
-    No home of the price book is within it.
+                            takes        most   left
+    the cash there is  $22,499.99  $22,500.00  $0.01
+    What binds: the cash there is.
+    No ratio is published for a file that this program's automated underwriting accepts, so none
+    is held here: what it accepts is not known before it is asked. A file that it refers is held
+    to the ratios of manual underwriting.
+    A home of $2,125,436.00 would take $57.47 more cash.
+    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
+    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
+    comfrey: 16 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
 
 Conventional, 3 % down
   up to $405,863.00: $3,639.99 a month, $15,197.91 of cash needed
@@ -247,6 +256,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "31",
         "back": "43",
+        "automated": null,
         "whole_percents": false,
         "passed_by": null,
         "status": "published",
@@ -432,6 +442,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "31",
         "back": "43",
+        "automated": null,
         "whole_percents": false,
         "passed_by": null,
         "status": "published",
@@ -617,6 +628,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": "34",
         "back": "41",
+        "automated": null,
         "whole_percents": false,
         "passed_by": null,
         "status": "published",
@@ -802,6 +814,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
       "ratios": {
         "front": null,
         "back": "45",
+        "automated": null,
         "whole_percents": false,
         "passed_by": null,
         "status": "published",
@@ -989,7 +1002,7 @@ Options:
   -h,--help                   Print this help message and exit
   --reserves TEXT             months of the payment to be left over in cash, 0 to 24
   --step TEXT                 the higher price to ask about, in dollars more
-  --automated                 the ratio of automated underwriting, where the program has one
+  --automated                 a file that automated underwriting accepts: its ratio, none where none is published
 [Option Group: without a price book]
   figures in place of an inquiry; what is not given is assumed, and told
   Options:

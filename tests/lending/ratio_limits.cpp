@@ -79,3 +79,13 @@ TEST_CASE("Ratios that cannot be meant are refused") {
     const std::string one = R"({"back": "43", )" + rest + "}";
     CHECK(mistakes("[" + one + ", " + one + "]") == "dates-overlap ");
 }
+
+TEST_CASE("Automated underwriting has a ratio of its own, or the same one, or none") {
+    const std::string one = "[{\"back\": \"43\", \"status\": \"sample\", \"source\": \"invented\"";
+    CHECK(mistakes(one + "}]").empty());
+    CHECK(mistakes(one + ", \"automated\": \"same ratio\"}]").empty());
+    CHECK(mistakes(one + ", \"automated\": \"no ratio published\"}]").empty());
+    CHECK(mistakes(one + ", \"automated\": \"none\"}]") == "not-one-of ");
+    CHECK(mistakes(one + ", \"automated\": \"same ratio\", \"back_automated\": \"50\"}]") ==
+          "members-conflict ");
+}

@@ -36,9 +36,15 @@ Purchase cheap(const char* program) {
     return home;
 }
 
-/// The cash that each base loan in dollars needs; nothing past the most that is lent.
-std::vector<Money> needed_by_loan(Purchase home) {
-    std::vector<Money> needed;
+/// What a base loan takes, and why it is refused: for its band, at most.
+struct Tried {
+    Money needed;
+    std::vector<Barred> refused;
+};
+
+/// Each base loan in dollars; nothing past the most that is lent.
+std::vector<Tried> tried_by_loan(Purchase home) {
+    std::vector<Tried> all;
     for (std::int64_t dollars = 0;; ++dollars) {
         home.scenario.down = {
             DownPayment::By::amount, {}, home.home.contract_price - Money::dollars(dollars)};
@@ -46,34 +52,50 @@ std::vector<Money> needed_by_loan(Purchase home) {
         const auto reasons = why_not(f);
         if (dollars > 3000 || (!reasons.empty() && reasons.front() == Barred::ltv_over_maximum))
             break;
-        REQUIRE(f.available());
-        needed.push_back(f.cash.needed());
+        all.push_back({f.cash.needed(), reasons});
     }
-    return needed;
+    return all;
+}
+
+/// The least cash of the loans that can be had.
+Money least_needed(const std::vector<Tried>& all) {
+    std::optional<Money> least;
+    for (const Tried& one : all) {
+        if (one.refused.empty()) least = std::min(least.value_or(one.needed), one.needed);
+    }
+    return least.value();
 }
 
 void check_against_all(const Purchase& home) {
-    const std::vector<Money> needed = needed_by_loan(home);
-    REQUIRE(needed.size() > 2000);
+    const std::vector<Tried> all = tried_by_loan(home);
+    REQUIRE(all.size() > 2000);
     int solved = 0;
     int refused = 0;
     for (std::int64_t cents = 100; cents < 330'000; cents += 2'337) {
         const Money cash = Money::cents(cents);
-        const auto first = std::find_if(needed.begin(), needed.end(),
-                                        [&](Money amount) { return amount <= cash; });
+        const auto covered = [&](const Tried& one) { return one.needed <= cash; };
+        const auto any = std::find_if(all.begin(), all.end(), covered);
+        const auto first = std::find_if(all.begin(), all.end(), [&](const Tried& one) {
+            return covered(one) && one.refused.empty();
+        });
         const LoanFigures f = Purchase(home).cash(cash).figures();
         CAPTURE(home.scenario.name, cash);
-        if (first == needed.end()) {
+        if (any == all.end()) {
             ++refused;
             REQUIRE(why_not(f) == std::vector{Barred::cash_short});
             CHECK(f.refusals.front().found == cash);
-            CHECK(f.refusals.front().limit == needed.back());
+            CHECK(f.refusals.front().limit == least_needed(all));
+            continue;
+        }
+        if (first == all.end()) { // none of those that are covered can be had: the smallest
+            REQUIRE(why_not(f) == any->refused);
+            REQUIRE(f.base_loan == Money::dollars(any - all.begin()));
             continue;
         }
         ++solved;
         REQUIRE(f.available());
-        REQUIRE(f.base_loan == Money::dollars(first - needed.begin()));
-        REQUIRE(f.cash.needed() == *first);
+        REQUIRE(f.base_loan == Money::dollars(first - all.begin()));
+        REQUIRE(f.cash.needed() == first->needed);
         REQUIRE(f.cash.needed() <= cash);
     }
     CHECK(solved > 50);
@@ -112,6 +134,63 @@ TEST_CASE("Also with the fee or the insurance in cash, a low appraisal and credi
     Purchase low = cheap("fha");
     low.appraised("2900");
     check_against_all(low);
+}
+
+TEST_CASE("Loans of a band without a rate or an insurer are passed by for larger ones") {
+    // Points over the one asked for from 60 to 75 %, so that no rung is left for those loans.
+    Purchase dear = cheap("conventional");
+    BandTable& points = dear.sheet.adjustments.front().table;
+    points.values.at(1) = decimal("4");
+    check_against_all(dear);
+    // Money that would do for 75 % is enough for 80 % as well.
+    Purchase home = dear;
+    const LoanFigures f = home.cash(money("930")).figures();
+    CHECK(f.available());
+    CHECK(f.ltv > Ltv(decimal("75")));
+    // Nobody insures from 80 to 85 %, and from 90 % on.
+    Purchase uninsured = cheap("conventional");
+    BandTable& factors = uninsured.sheet.mortgage_insurance.front();
+    factors.values = {factors.values.at(1)};
+    factors.written = {factors.written.at(1)};
+    factors.bands = {factors.bands.at(1)};
+    check_against_all(uninsured);
+}
+
+TEST_CASE("Where every loan that the cash covers is refused, the smallest says why") {
+    Purchase home = cheap("va");
+    home.by_points("-5"); // no rung is so cheap
+    CHECK(why_not(home.cash(money("900")).figures()) == std::vector{Barred::rate_not_offered});
+}
+
+TEST_CASE("Every table that adjusts the points keeps its own row, however many there are") {
+    Purchase home("conventional");
+    home.by_points("1");
+    Findings findings;
+    const Document extra = json(R"({"table": {"status": "sample", "source": "invented",
+       "value": "points", "dimensions": ["ltv"],
+       "rows": [{"ltv": "<= 60", "value": "0.125"}, {"ltv": "> 60, <= 75", "value": "0.25"},
+                {"ltv": "> 75, <= 80", "value": "0.375"}]}})");
+    Reader reader(extra.root, Path{}, findings);
+    BandTable table;
+    reader.object("table", [&](Reader& item) { table = read_band_table(item); });
+    for (int i = 0; i < 7; ++i) {
+        Adjustment adjustment;
+        adjustment.programs = {"conventional"};
+        adjustment.table = table;
+        // Points of the first alone tell the bands apart.
+        if (i > 0) adjustment.table.values = {Decimal{}, Decimal{}, Decimal{}};
+        home.sheet.adjustments.push_back(adjustment);
+    }
+    const auto rows = [&](const char* base) {
+        return Purchase(home).base_loan(base).figures().rows;
+    };
+    CHECK(rows("200000").adjustments == std::vector<int>(7, 0));
+    CHECK(rows("280000").adjustments == std::vector<int>(7, 1));
+    CHECK(rows("320000").adjustments == std::vector<int>(7, 2));
+    CHECK(rows("340000").adjustments == std::vector<int>(7, no_row));
+    CHECK(rows("280000") != rows("320000"));
+    CHECK_FALSE(rows("280000").same_in(Lookup::points_adjustment, rows("320000")));
+    CHECK(rows("280000") == rows("281000"));
 }
 
 TEST_CASE("At the edges of the funding fee a dollar of cash changes the fee, not the rule") {

@@ -103,7 +103,7 @@ TEST_CASE("From everything wrong to nothing, one thing mended a row") {
         });
 }
 
-TEST_CASE("Without cash the loan is the largest there is, and all else that is wrong is told too") {
+TEST_CASE("Without cash the loan is the largest within the limit, and all else that is wrong is told") {
     using enum Barred;
     Purchase home = hopeless();
     home.cash(money("100")); // less than the interest to the month's end
@@ -112,12 +112,12 @@ TEST_CASE("Without cash the loan is the largest there is, and all else that is w
         {
             {"nothing",
              [](Purchase&) {},
-             {term_not_offered, place_not_eligible, score_needed, loan_over_limit, rate_not_offered,
-              mi_not_offered, insurance_not_offered, buydown_not_allowed, cash_short}},
+             {term_not_offered, place_not_eligible, score_needed, rate_not_offered, mi_not_offered,
+              insurance_not_offered, buydown_not_allowed, cash_short}},
             {"the score",
              [](Purchase& h) { h.scenario.score = 700; },
-             {term_not_offered, place_not_eligible, loan_over_limit, rate_not_offered,
-              mi_not_offered, insurance_not_offered, buydown_not_allowed, cash_short}},
+             {term_not_offered, place_not_eligible, rate_not_offered, mi_not_offered,
+              insurance_not_offered, buydown_not_allowed, cash_short}},
             {"cash for all of it",
              [](Purchase& h) { h.cash(money("700000")); },
              {term_not_offered, place_not_eligible, rate_not_offered, insurance_not_offered,

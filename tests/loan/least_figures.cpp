@@ -60,7 +60,7 @@ TEST_CASE("No price of a range takes less than its least figures say") {
         const Money first = Money::dollars(seeded.between(150'000, 500'000));
         const Money width = Money::dollars(seeded.between(0, round % 2 == 0 ? 300 : 60'000));
         const LeastFigures least =
-            least_figures(rules, home.facts, {first, first + width, {}, false});
+            least_figures(rules, home.facts, {first, first + width, {}, false, {}});
         for (int i = 0; i < 8; ++i) {
             home.home.contract_price = i == 0 ? first
                                        : i == 1

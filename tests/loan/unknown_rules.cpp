@@ -24,14 +24,14 @@ std::vector<ListGap> gaps(const Purchase& home) {
     }
     const Money price = home.home.contract_price;
     if (f.available()) {
-        CHECK(least_figures(home.rules(), home.facts, {price, price, {}, false}).possible);
+        CHECK(least_figures(home.rules(), home.facts, {price, price, {}, false, {}}).possible);
     }
     return found;
 }
 
 bool may_be(const Purchase& home) {
     const Money price = home.home.contract_price;
-    return least_figures(home.rules(), home.facts, {price, price, {}, false}).possible;
+    return least_figures(home.rules(), home.facts, {price, price, {}, false, {}}).possible;
 }
 
 /// A list's last table ends before the day of the quote.

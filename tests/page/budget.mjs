@@ -106,7 +106,7 @@ export async function budget_means_are_the_command_lines({cases, server, context
     await type(page, 'Cash there is', '64000');
     await type(page, 'Months of the payment kept in reserve', '2');
     await type(page, 'Step in price', '12500');
-    await page.getByText('Ratio of automated underwriting').click();
+    await page.getByText('As if automated underwriting').click();
     ({inquiry, hand} = await kept(page));
     equal('income is in the inquiry', inquiry.income.monthly, '8412.50');
     equal('debts are in the inquiry', inquiry.debts.monthly, '655');

@@ -101,6 +101,18 @@ TEST_CASE("31 and 43, 29 and 41, then 34 and 41, 45 and 50 percent of an income 
     CHECK_FALSE(conventional.whole_percents);
 }
 
+TEST_CASE(
+    "Where automated underwriting accepts, another ratio, none published, or the same guide") {
+    // Fannie Mae B3-6-02; HUD archive sfhp2-12: the ratios bind manual files alone; HB-1-3555,
+    // chapter 11: a file that the system accepts needs no waiver; 38 CFR 36.4340(d): a guide.
+    CHECK(ratios("conventional").automated == AutomatedRatio::another);
+    CHECK(ratios("conventional-7-6").automated == AutomatedRatio::another);
+    CHECK(ratios("fha").automated == AutomatedRatio::none_published);
+    CHECK(ratios("usda").automated == AutomatedRatio::none_published);
+    CHECK(ratios("usda", "2024-08-04").automated == AutomatedRatio::not_known);
+    CHECK(ratios("va").automated == AutomatedRatio::the_same);
+}
+
 TEST_CASE("The least income is the least: a cent less does not do, over odd amounts") {
     for (const char* id : {"fha", "va", "usda", "conventional"}) {
         const RatioLimits& limits = ratios(id);

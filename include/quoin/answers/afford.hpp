@@ -76,14 +76,15 @@ struct AffordPlan {
 };
 
 struct AffordScenario {
-    ScenarioTerms terms;                  ///< at the highest price; without figures where none fits
-    std::optional<RatioLimits> ratios;    ///< in force; nothing: none are known
-    std::optional<Percent> back;          ///< that was used
-    std::optional<ResidualTest> residual; ///< where the program has a guide
-    std::optional<Money> price;           ///< nothing: no price fits
-    ScenarioAnswer scenario;              ///< at that price
-    std::vector<LimitRoom> rooms;         ///< at that price
-    std::optional<Rate> qualifying_rate;  ///< that the ratios are at, where it is not the note rate
+    ScenarioTerms terms;               ///< at the highest price; without figures where none fits
+    std::optional<RatioLimits> ratios; ///< in force; nothing: none are known
+    std::optional<Percent> back;       ///< that was used; nothing: no ratio is held
+    std::optional<AutomatedRatio> automated; ///< what that changed, where it was asked for
+    std::optional<ResidualTest> residual;    ///< where the program has a guide
+    std::optional<Money> price;              ///< nothing: no price fits
+    ScenarioAnswer scenario;                 ///< at that price
+    std::vector<LimitRoom> rooms;            ///< at that price
+    std::optional<Rate> qualifying_rate; ///< that the ratios are at, where it is not the note rate
     std::string qualifying_source;
     Money residual_guide;           ///< what must be left at that price, where it is tested
     bool passes_by_ratio = false;   ///< the back ratio, there, since enough more than that is left

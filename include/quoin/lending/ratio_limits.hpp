@@ -14,10 +14,19 @@
 
 namespace quoin {
 
+/// What holds for a file that the program's automated underwriting accepts.
+enum class AutomatedRatio {
+    not_known,      ///< the data say nothing of it
+    another,        ///< `back_automated` in place of `back`
+    the_same,       ///< the ratio is a guide however a file is underwritten
+    none_published, ///< no ratio is published: none is held
+};
+
 struct RatioLimits : Dated {
     std::optional<Percent> front; ///< housing over gross monthly income; nothing: no such limit
     Percent back;                 ///< housing and debts over gross monthly income
-    std::optional<Percent> back_automated; ///< where the program's automated underwriting approves
+    AutomatedRatio automated = AutomatedRatio::not_known;
+    std::optional<Percent> back_automated; ///< where `automated` is another
     /// A ratio is rounded to whole percents before it is held to these.
     bool whole_percents = false;
     /// Percent of the residual income guide: a household that has as much left may be over `back`.

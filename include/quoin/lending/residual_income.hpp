@@ -36,8 +36,8 @@ struct ResidualIncome : Dated {
 
     /// What must be left a month; `loan` with what is financed on top. Precondition: persons > 0.
     [[nodiscard]] Money needed(Region region, int persons, Money loan) const;
-    /// With whatever loan.
-    [[nodiscard]] Money least_needed(Region region, int persons) const;
+    /// With whatever loan that is no smaller.
+    [[nodiscard]] Money least_needed(Region region, int persons, Money loan = {}) const;
 };
 
 /// Reads the list `residual_income` of a program; it may be missing.

@@ -7,15 +7,25 @@
 // every price in it is refused. The narrower the range, the nearer.
 #pragma once
 
+#include <functional>
+#include <optional>
+
 #include <quoin/loan/loan_figures.hpp>
 
 namespace quoin {
 
+/// Of all the cash there is, so many months are left over.
+struct KeptBack {
+    int months = 0;
+    Money of;
+};
+
 struct PriceRange {
     Money least;
     Money most;
-    Money credits; ///< the most that incentives put to costs, points or a buydown come to
+    std::vector<Credit> incentives; ///< as incentive_credits; at no price do they come to more
     bool flood_zone = false;
+    std::optional<KeptBack> kept; ///< where the down payment is whatever the cash allows
 };
 
 struct LeastFigures {
@@ -28,5 +38,13 @@ struct LeastFigures {
 
 [[nodiscard]] LeastFigures least_figures(const ScenarioRules& rules, const PurchaseFacts& facts,
                                          const PriceRange& range);
+
+/// Whether `passes` holds for the least figures of some of the loans there may be in the range.
+/// They are told in parts, each bounded for itself, from the smallest loans up: where the down
+/// payment is whatever the cash allows, the loan of a price is known within wide bounds only, and
+/// tables change rows between them. One part else.
+bool any_least_figures(const ScenarioRules& rules, const PurchaseFacts& facts,
+                       const PriceRange& range,
+                       const std::function<bool(const LeastFigures&)>& passes);
 
 } // namespace quoin

@@ -118,6 +118,25 @@ enum class Lookup {
 inline constexpr std::size_t lookup_count = 9;
 inline constexpr int no_row = -1;
 
+/// The row that each lookup read; no_row where it decided nothing. Points are adjusted by as many
+/// tables as the sheet has, each with a row of its own.
+struct LookedUpRows {
+    LookedUpRows() { single.fill(no_row); }
+
+    void note(Lookup lookup, int row) { single[static_cast<std::size_t>(lookup)] = row; }
+    /// Of any lookup but the adjustments.
+    [[nodiscard]] int of(Lookup lookup) const { return single[static_cast<std::size_t>(lookup)]; }
+    [[nodiscard]] bool same_in(Lookup lookup, const LookedUpRows& other) const {
+        return lookup == Lookup::points_adjustment ? adjustments == other.adjustments
+                                                   : of(lookup) == other.of(lookup);
+    }
+
+    std::array<int, lookup_count> single{};
+    std::vector<int> adjustments; ///< in the order of ScenarioRules::adjustments
+
+    friend bool operator==(const LookedUpRows&, const LookedUpRows&) = default;
+};
+
 /// A loan as it runs: its payments, and the mortgage insurance that goes with them.
 struct LoanRun {
     Schedule schedule;
@@ -160,10 +179,10 @@ struct LoanFigures {
     Money escrow_deposit;           ///< initial, by aggregate analysis
     std::optional<Buydown> buydown; ///< temporary
     std::optional<Percent> contribution_cap;
-    std::array<int, lookup_count> rows{}; ///< no_row where a lookup decided nothing
+    LookedUpRows rows;
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
-    [[nodiscard]] int row(Lookup lookup) const { return rows[static_cast<std::size_t>(lookup)]; }
+    [[nodiscard]] int row(Lookup lookup) const { return rows.of(lookup); }
     /// The loan as the buyer pays it.
     [[nodiscard]] const Schedule& paid_schedule() const {
         return paid_ahead ? paid_ahead->schedule : schedule;

@@ -47,12 +47,12 @@ class FitReach::Making {
 
   private:
     [[nodiscard]] bool may_fit(Stretch totals) const {
-        const LeastFigures least = least_figures(rules_, sitting_.inquiry().facts, range(totals));
-        if (!least.possible || least.monthly > limits_.monthly || least.cash > limits_.cash) {
-            return false;
-        }
-        return !cheaper_ || least.monthly < cheaper_->monthly ||
-               (least.monthly == cheaper_->monthly && least.cash < cheaper_->cash);
+        return any_least_figures(
+            rules_, sitting_.inquiry().facts, range(totals), [&](const LeastFigures& least) {
+                if (least.monthly > limits_.monthly || least.cash > limits_.cash) return false;
+                return !cheaper_ || least.monthly < cheaper_->monthly ||
+                       (least.monthly == cheaper_->monthly && least.cash < cheaper_->cash);
+            });
     }
 
     /// Incentives taken off the price do not fall as the options grow, so the price of a total in
@@ -64,11 +64,16 @@ class FitReach::Making {
         PriceRange range;
         range.least = low.contract_price + low.incentives - high.incentives;
         range.most = high.contract_price + high.incentives - low.incentives;
-        range.credits = std::max(low.credited(), high.credited());
-        if (shared_) {
-            range.credits += (totals.last - totals.first) *
-                             static_cast<std::int64_t>(selection_.incentives.size());
+        PricedHome most = high; // both are given by the same picks
+        for (std::size_t i = 0; i < most.given.size(); ++i) {
+            Money& amount = most.given[i].amount;
+            amount = std::max(low.given[i].amount, amount);
+            if (shared_) {
+                amount += (totals.last - totals.first) *
+                          static_cast<std::int64_t>(selection_.incentives.size());
+            }
         }
+        range.incentives = incentive_credits(most);
         range.flood_zone = low.flood_zone;
         return range;
     }

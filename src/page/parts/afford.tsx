@@ -7,7 +7,7 @@ import {answered, buyer, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {IncomeMoves} from './income_moves';
-import {Rooms, limits_words} from './limits';
+import {Rooms, holds_no_ratio, limits_words} from './limits';
 import {Typed} from './loan_fields';
 import {Means} from './means';
 import {Reach} from './reach';
@@ -138,10 +138,12 @@ function Ground({one, automated}: {one: AffordScenario; automated: boolean}) {
     return (
         <>
             {one.residual_income && <p class="facts">{one.residual_income.words}</p>}
+            {one.ratios?.automated && <p class="facts">{one.ratios.automated}</p>}
             {one.ratios?.passed_by && <p class="facts">{one.ratios.passed_by}</p>}
             {one.ratios && (
                 <p class="facts">
-                    Ratios {automated && 'of automated underwriting where there is one, '}
+                    Ratios{' '}
+                    {automated && !one.ratios.automated && 'of automated underwriting, '}
                     {one.ratios.status}: {one.ratios.source}.
                 </p>
             )}
@@ -166,6 +168,7 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                     <>
                         <p>
                             Up to <span class="big">{dollars(one.price)}</span>
+                            {holds_no_ratio(one) && ', the income held to no ratio'}
                         </p>
                         <p class="terms">
                             {dollars(one.scenario.monthly.total)} a month and{' '}

@@ -16,6 +16,11 @@ const names: Record<string, (ratios: Ratios) => string> = {
     residual_income: () => 'what must be left to live on',
 };
 
+/// Automated underwriting was asked for, and no ratio is published for what it accepts.
+export function holds_no_ratio(one: AffordScenario): boolean {
+    return one.ratios !== null && one.ratios.back === null;
+}
+
 function share(ratio: string | null | undefined): string {
     return ratio ? ` at ${percent(ratio)} of income` : '';
 }

@@ -68,7 +68,7 @@ export function Means() {
                         set_ask('automated', event.currentTarget.checked ? 'yes' : '')
                     }
                 />
-                <span>Ratio of automated underwriting, where the program has one</span>
+                <span>As if automated underwriting had accepted it</span>
             </label>
             <p class="facts means-note">
                 All of this stays in this browser: it is in no link, no log and not on the sheet.

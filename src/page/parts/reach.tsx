@@ -2,7 +2,7 @@
 import type {Afford, AffordScenario} from '../answers';
 import {dollars, size} from '../figures';
 import {take_in_hand} from '../store';
-import {limits_words} from './limits';
+import {holds_no_ratio, limits_words} from './limits';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -71,7 +71,10 @@ function Row({
             <span class="overview-bar">
                 <ReachBar price={one.price} home={home} widest={widest} />
                 {one.price && one.binds.length > 0 && (
-                    <span class="reach-binds">bound by {limits_words(one.binds, one.ratios)}</span>
+                    <span class="reach-binds">
+                        bound by {limits_words(one.binds, one.ratios)}
+                        {holds_no_ratio(one) && '; the income is held to no ratio'}
+                    </span>
                 )}
             </span>
             {one.price && one.scenario && (
