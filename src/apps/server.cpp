@@ -98,7 +98,7 @@ class Listener final : public httplib::Server, public Door {
 
     Reply reply(std::string_view request, int socket) override {
         RequestStream stream(
-            request, [this, socket] { return !reception_->stopping() && is_there(socket); });
+            request, [this, socket] { return !reception_->is_giving_up() && is_there(socket); });
         const bool last = reception_->stopping();
         bool closed = false;
         const bool answered = process(stream, last, closed);

@@ -115,9 +115,10 @@ Problem figures_too_large() {
 }
 
 Problem took_too_long(std::int64_t seconds) {
-    return problem("took-too-long", "a question that takes too long",
-                   fmt::format("one that is answered within {} seconds", seconds),
-                   "ask with fewer scenarios; on the command line nothing but Ctrl-C ends it");
+    return problem(
+        "took-too-long", "a question that takes too long",
+        fmt::format("one that is answered within {} seconds, and before the server ends", seconds),
+        "ask with fewer scenarios; on the command line nothing but Ctrl-C ends it");
 }
 
 Problem fault() {

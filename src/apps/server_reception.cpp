@@ -26,6 +26,7 @@ using std::chrono::seconds;
 constexpr seconds request_limit{10};  ///< from first to last byte
 constexpr seconds response_limit{30}; ///< likewise
 constexpr seconds stopping_limit{2};  ///< for what is under way when the server stops
+constexpr seconds working_limit{1};   ///< of them for the work itself
 constexpr milliseconds discard_limit{500};
 constexpr milliseconds glance{50}; ///< how exactly limits of time are kept
 constexpr std::size_t most_discarded = 8U * 1024 * 1024;
@@ -127,6 +128,7 @@ void Reception::start() {
 }
 
 void Reception::stop() {
+    if (!stopping_) given_up_ = Clock::now() + working_limit;
     stopping_ = true;
     wake();
     if (thread_.joinable()) thread_.join();

@@ -56,6 +56,10 @@ class Reception {
     /// Takes no more requests, lets those under way end, and returns when all is still.
     void stop();
     [[nodiscard]] bool stopping() const { return stopping_; }
+    /// Whether it stops and what is still worked on has had its time: it is to end.
+    [[nodiscard]] bool is_giving_up() const {
+        return stopping_ && Clock::now() >= given_up_.load();
+    }
 
   private:
     using Clock = std::chrono::steady_clock;
@@ -96,7 +100,8 @@ class Reception {
     Clock::time_point looked_; ///< whether somebody's time is over
     bool closing_ = false;
     std::atomic<bool> stopping_ = false;
-    std::mutex mutex_; ///< of done_
+    std::atomic<Clock::time_point> given_up_; ///< when work is, where it is stopping
+    std::mutex mutex_;                        ///< of done_
     std::vector<Done> done_;
     std::vector<char> buffer_;
     std::thread thread_;

@@ -58,6 +58,21 @@ TEST_CASE("A mistake in the input is no fault") {
     CHECK(requests.faults() == 0);
 }
 
+TEST_CASE("What is worked on for nobody ends, is told and is no fault") {
+    const Requests requests = requests_on_examples();
+    httplib::Request request;
+    request.path = "/api/afford";
+    request.target = request.path;
+    request.body = requests.cases().books().front().inquiries.front().json;
+    httplib::Response response;
+    requests.ask(request, response, [] { return false; });
+    CHECK(response.status == 503);
+    CHECK(response.body.find("\"http-took-too-long\"") != std::string::npos);
+    requests.ask(request, response, [] { return true; });
+    CHECK(response.status == 200);
+    CHECK(requests.faults() == 0);
+}
+
 TEST_CASE("On the command line a fault of any kind ends with 3") {
     const Shared shared;
     for (const std::function<void()>& fault : std::vector<std::function<void()>>{

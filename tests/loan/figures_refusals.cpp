@@ -103,7 +103,7 @@ TEST_CASE("From everything wrong to nothing, one thing mended a row") {
         });
 }
 
-TEST_CASE("Without cash the loan is the largest within the limit, and all else that is wrong is told") {
+TEST_CASE("Without cash the loan is the largest within the limit, and all else wrong is told too") {
     using enum Barred;
     Purchase home = hopeless();
     home.cash(money("100")); // less than the interest to the month's end

@@ -82,3 +82,48 @@ TEST_CASE("No price of a range takes less than its least figures say") {
     CHECK(lost_or_reduced > 100);
     CHECK(financed > 100);
 }
+
+TEST_CASE("Among the loans that the cash may buy, none is smaller than those that are told") {
+    // A part of which some loan is surely had ends the telling: what comes later is not needed.
+    Seeded seeded(57);
+    int compared = 0;
+    int ended_early = 0;
+    for (int round = 0; round < 1'200; ++round) {
+        Purchase home = drawn(seeded);
+        home.scenario.finance_premium = false;
+        const Money cash = Money::dollars(seeded.between(2'000, 150'000));
+        home.cash(cash);
+        const ScenarioRules rules = home.rules();
+        const Money first = Money::dollars(seeded.between(90'000, 500'000));
+        const Money width = Money::dollars(seeded.between(0, round % 2 == 0 ? 50 : 9'000));
+        const KeptBack kept{static_cast<int>(seeded.between(0, 3)),
+                            cash + Money::dollars(seeded.between(-2'000, 20'000))};
+        std::vector<LeastFigures> told;
+        any_least_figures(rules, home.facts, {first, first + width, {}, false, kept},
+                          [&](const LeastFigures& part) {
+                              told.push_back(part);
+                              return false;
+                          });
+        std::vector<LeastFigures> all; // nothing is kept to, so that nothing is surely had
+        any_least_figures(rules, home.facts, {first, first + width, {}, false, {}},
+                          [&](const LeastFigures& part) {
+                              all.push_back(part);
+                              return false;
+                          });
+        ended_early += told.size() < all.size();
+        for (int i = 0; i < 6; ++i) {
+            home.home.contract_price = first + Money::cents(seeded.between(0, width.count()));
+            const LoanFigures f = loan_figures(rules, home.home, home.facts);
+            const Money left = f.monthly.total() * kept.months;
+            if (!f.available() || f.cash.needed() + left > kept.of) continue;
+            CAPTURE(round, home.scenario.program, f.price, cash, kept.months, kept.of);
+            ++compared;
+            REQUIRE(std::any_of(told.begin(), told.end(), [&](const LeastFigures& part) {
+                return part.monthly <= f.monthly.total() && part.cash <= f.cash.needed() &&
+                       part.loan <= f.loan && part.rate <= f.rate;
+            }));
+        }
+    }
+    CHECK(compared > 1'000);
+    CHECK(ended_early > 300);
+}

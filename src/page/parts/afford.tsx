@@ -142,8 +142,7 @@ function Ground({one, automated}: {one: AffordScenario; automated: boolean}) {
             {one.ratios?.passed_by && <p class="facts">{one.ratios.passed_by}</p>}
             {one.ratios && (
                 <p class="facts">
-                    Ratios{' '}
-                    {automated && !one.ratios.automated && 'of automated underwriting, '}
+                    Ratios {automated && !one.ratios.automated && 'of automated underwriting, '}
                     {one.ratios.status}: {one.ratios.source}.
                 </p>
             )}
