@@ -413,7 +413,7 @@ TEST_CASE("How far is looked counts what is put down, and the credits that pay t
     inquiry.monthly_debts.reset();
     inquiry.cash = money("900000");
     inquiry.facts.credits.push_back(
-        {"family", CreditFrom::lender, money("60000"), {CreditUse::down_payment}});
+        {"family", CreditFrom::lender, money("250000"), {CreditUse::down_payment}});
     for (const auto by : {DownPayment::By::amount, DownPayment::By::cash}) {
         for (Scenario& scenario : inquiry.scenarios) scenario.down = {by, {}, money("300000")};
         const Sitting sitting(loaded->desk, inquiry);
