@@ -7,6 +7,7 @@
 #include <quoin/loan/level_payment.hpp>
 
 #include "loan_parts.hpp"
+#include "loan_sizing.hpp"
 
 namespace quoin {
 namespace {
@@ -150,7 +151,8 @@ class Bounding {
     Range<Money> loan_;
     Range<Decimal> fee_percent_;
     Range<Rate> rate_;
-    Decimal points_; // least
+    bool some_rate_barred_ = false; // of those that the range may come to
+    Decimal points_;                // least
     Decimal most_points_;
     std::vector<const Credit*> credits_;
     LocalCosts local_; // least
@@ -356,7 +358,7 @@ bool Bounding::bound_rate() {
     const RateChoice& choice = rules_.scenario->rate;
     rate_ = {choice.note, choice.note};
     points_ = most_points_ = choice.points.value();
-    if (choice.by == RateChoice::By::quoted) return true;
+    if (choice.by == RateChoice::By::quoted) return may_run_at(rules_, choice.note);
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
     for (const BandTable* table : rules_.adjustments) {
@@ -370,13 +372,18 @@ bool Bounding::bound_rate() {
                                                      : rung.points + Points(added) <= choice.points;
         });
     };
-    const auto begin = first(adjustment.least);
+    auto begin = first(adjustment.least);
     if (begin == rungs.end()) return false;
     auto end = first(adjustment.most);
     if (end != rungs.end()) ++end;
+    some_rate_barred_ =
+        !std::all_of(begin, end, [&](const Rung& rung) { return may_run_at(rules_, rung.rate); });
+    while (begin != end && !may_run_at(rules_, begin->rate)) ++begin;
+    if (begin == end) return false;
     rate_ = {begin->rate, begin->rate};
     points_ = most_points_ = begin->points.value();
     for (auto rung = begin; rung != end; ++rung) {
+        if (!may_run_at(rules_, rung->rate)) continue;
         rate_ = {std::min(rate_.least, rung->rate), std::max(rate_.most, rung->rate)};
         points_ = std::min(points_, rung->points.value());
         most_points_ = std::max(most_points_, rung->points.value());
@@ -558,7 +565,7 @@ bool Bounding::is_surely_had() {
     describe_box();
     if (!set_largest_at_all() || !is_surely_offered()) return false;
     bound_fee();
-    if (!bound_rate() || !most_buydown()) return false;
+    if (!bound_rate() || some_rate_barred_ || !most_buydown()) return false;
     const Money kept = range_.kept->months > 0 ? most_month_ * range_.kept->months : Money{};
     const Money cash = std::min(rules_.scenario->down.amount, range_.kept->of - kept);
     return most_cash() <= cash;
@@ -686,7 +693,7 @@ bool Bounding::any(const std::function<bool(const LeastFigures&)>& passes) {
     if (price_.least <= Money{}) {
         return passes({true, {}, price_.least - roundings_of_cash, {}, {}});
     }
-    if (is_unknown() || !bound_local_costs()) return false;
+    if (is_unknown() || !barred_outright(rules_).empty() || !bound_local_costs()) return false;
     bound_escrow();
     bills_ = prepaids(*rules_.place, local_, rules_.closing).total();
     if (!by(DownPayment::By::cash)) return work_out(Money{}) && passes(figures());

@@ -26,6 +26,23 @@ Money cut(const LoanProgram& program, Money loan) {
     return program.whole_dollars ? to_dollars(loan, Rounding::down) : loan;
 }
 
+LoanTerms terms_at(const ScenarioRules& rules, Rate rate) {
+    return {Money{}, rate, rules.scenario->term};
+}
+
+/// A rate that changes needs the margin and index of the sheet, and caps that fit them.
+bool may_adjust(const ScenarioRules& rules, Rate rate) {
+    if (!rules.program->adjustable) return true;
+    return rules.adjustable &&
+           adjustable_problems(terms_at(rules, rate), *rules.adjustable).empty();
+}
+
+bool may_buy_down(const ScenarioRules& rules, Rate rate) {
+    const auto& plan = rules.program->adjustable;
+    if (plan && plan->initial < least_initial_with_buydown) return false;
+    return buydown_problems(terms_at(rules, rate), rules.scenario->buydown).empty();
+}
+
 /// One attempt at a loan: the scenario with a base loan already chosen.
 class Sizing {
   public:
@@ -95,7 +112,6 @@ class Sizing {
     [[nodiscard]] CreditAmounts room_for_credits() const;
     void add_credits();
     [[nodiscard]] LoanTerms note() const { return {f_.loan, f_.rate, rules_.scenario->term}; }
-    [[nodiscard]] bool may_buy_down() const;
     void add_buydown();
     /// Base loans in dollars, of which no table changes rows: all above `low`, to `high`.
     struct Stretch {
@@ -112,7 +128,6 @@ class Sizing {
     template <class Within>
     [[nodiscard]] std::int64_t last_with_premium(Percent premium, Within within) const;
     void add_gross_points(std::int64_t most, std::vector<std::int64_t>& points) const;
-    [[nodiscard]] bool may_adjust() const;
 
     const ScenarioRules& rules_;
     const PricedHome& home_;
@@ -236,17 +251,10 @@ void Sizing::add_credits() {
 
 /// A buydown that keeps to its rules, and ends before an adjustable rate first changes. Such a rate
 /// must stand for three years (Fannie Mae B2-1.4-02, B2-1.4-04).
-bool Sizing::may_buy_down() const {
-    const auto& steps = rules_.scenario->buydown;
-    const auto& plan = rules_.program->adjustable;
-    if (plan && plan->initial < least_initial_with_buydown) return false;
-    return buydown_problems(note(), steps).empty();
-}
-
 void Sizing::add_buydown() {
     f_.buydown.reset();
     const auto& steps = rules_.scenario->buydown;
-    if (steps.empty() || !rate_found_ || !may_buy_down()) return;
+    if (steps.empty() || !rate_found_ || !may_buy_down(rules_, f_.rate)) return;
     f_.buydown = buy_down(note(), steps);
     f_.cash.buydown = f_.buydown->total_subsidy();
 }
@@ -449,12 +457,6 @@ void Sizing::solve_from_cash(Money cash) {
     refuse(Barred::cash_short, cash, f_.cash.needed());
 }
 
-/// A rate that changes needs the margin and index of the sheet, and caps that fit them.
-bool Sizing::may_adjust() const {
-    if (!rules_.program->adjustable) return true;
-    return rules_.adjustable && adjustable_problems(note(), *rules_.adjustable).empty();
-}
-
 /// No edition of a rule that is in force, or no row of one for this loan, is not no rule.
 void Sizing::check_known() {
     for (const ListGap& gap : rules_.gaps.unknown) {
@@ -468,15 +470,8 @@ void Sizing::check_known() {
 
 void Sizing::check_rules() {
     const Scenario& scenario = *rules_.scenario;
-    const LoanProgram& program = *rules_.program;
     check_known();
-    const auto& terms = program.terms_months;
-    if (std::find(terms.begin(), terms.end(), scenario.term.count()) == terms.end()) {
-        refuse(Barred::term_not_offered);
-    }
-    if (program.kind == ProgramKind::usda && !rules_.place->rural_eligible) {
-        refuse(Barred::place_not_eligible);
-    }
+    for (const Barred why : barred_outright(rules_)) refuse(why);
     if (const BandTable* table = rule(Rule::maximum_ltv)) {
         const auto maximum = table->find(gross_case_);
         if (!maximum) {
@@ -491,8 +486,10 @@ void Sizing::check_rules() {
         const Money most = limit ? times(Money::dollars(1), *limit, Rounding::down) : Money{};
         if (limit && lent() > most) refuse_over(Barred::loan_over_limit, most);
     }
-    if (!rate_found_ || !may_adjust()) refuse(Barred::rate_not_offered);
-    if (!scenario.buydown.empty() && !may_buy_down()) refuse(Barred::buydown_not_allowed);
+    if (!rate_found_ || !may_adjust(rules_, f_.rate)) refuse(Barred::rate_not_offered);
+    if (!scenario.buydown.empty() && !may_buy_down(rules_, f_.rate)) {
+        refuse(Barred::buydown_not_allowed);
+    }
 }
 
 /// The annual fee of the program, or the lender's factor where that insures the loan.
@@ -528,6 +525,23 @@ Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanPro
 }
 
 } // namespace
+
+std::vector<Barred> barred_outright(const ScenarioRules& rules) {
+    std::vector<Barred> barred;
+    const auto& terms = rules.program->terms_months;
+    if (std::find(terms.begin(), terms.end(), rules.scenario->term.count()) == terms.end()) {
+        barred.push_back(Barred::term_not_offered);
+    }
+    if (rules.program->kind == ProgramKind::usda && !rules.place->rural_eligible) {
+        barred.push_back(Barred::place_not_eligible);
+    }
+    return barred;
+}
+
+bool may_run_at(const ScenarioRules& rules, Rate rate) {
+    return may_adjust(rules, rate) &&
+           (rules.scenario->buydown.empty() || may_buy_down(rules, rate));
+}
 
 std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
     constexpr std::int64_t hundredth = Decimal::one / 100;

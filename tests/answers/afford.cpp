@@ -406,6 +406,51 @@ TEST_CASE("So they are on drawn homes, with credits, reserves, points and buydow
     }
 }
 
+TEST_CASE(
+    "What no price changes is seen at once: the term, the place, a buydown, a changing rate") {
+    constexpr int most_by_scenario = 200;
+    const auto work = [](const Desk& desk, const Inquiry& inquiry) {
+        const Counted counted;
+        const AffordAnswer answer = afford(Sitting(desk, inquiry, &counted.watch()), {});
+        for (const AffordScenario& one : answer.scenarios) {
+            CAPTURE(one.terms.name);
+            CHECK_FALSE(one.price);
+            CHECK_FALSE(one.refusals.empty());
+        }
+        return counted.worked_out() / static_cast<int>(answer.scenarios.size());
+    };
+    const auto changed = [&](const char* name, auto change) {
+        const auto loaded = buyer(name);
+        for (Scenario& scenario : loaded->inquiry.scenarios) change(scenario);
+        return work(loaded->desk, loaded->inquiry);
+    };
+    for (const char* name : {"six-programs", "moves-again"}) {
+        CAPTURE(name);
+        CHECK(changed(name, [](Scenario& s) { s.term = Months(12); }) < most_by_scenario);
+        CHECK(changed(name, [](Scenario& s) {
+                  s.buydown = {Percent(Decimal::whole(2)), Percent(Decimal::whole(3))};
+              }) < most_by_scenario); // its payments would fall
+    }
+    const auto loaded = buyer("six-programs");
+    for (Place& place : loaded->desk.lending.places) place.rural_eligible = false;
+    auto& scenarios = loaded->inquiry.scenarios;
+    std::erase_if(scenarios, [](const Scenario& s) { return s.program != "usda"; });
+    REQUIRE(scenarios.size() == 1);
+    CHECK(work(loaded->desk, loaded->inquiry) < most_by_scenario);
+
+    const auto mover = buyer("moves-again");
+    for (LoanProgram& program : mover->desk.lending.programs) {
+        if (program.adjustable) program.adjustable->caps.life = Percent(Decimal::whole(-1));
+    }
+    const auto fixed = [&](const Scenario& s) {
+        const auto& programs = mover->desk.lending.programs;
+        return !at(programs, index_of(programs, s.program)).adjustable;
+    };
+    std::erase_if(mover->inquiry.scenarios, fixed);
+    REQUIRE_FALSE(mover->inquiry.scenarios.empty());
+    CHECK(work(mover->desk, mover->inquiry) < most_by_scenario);
+}
+
 TEST_CASE("How far is looked counts what is put down, and the credits that pay towards it") {
     const auto loaded = buyer("six-programs");
     Inquiry inquiry = loaded->inquiry;
