@@ -99,7 +99,7 @@ class Tree:
         if not self.make():
             return UNFIT
         done = subprocess.run(["ctest", "--test-dir", self.build, "-j2", "--stop-on-failure",
-                               "--timeout", "600", *chosen],
+                               "--timeout", "3600", *chosen],
                               capture_output=True, text=True, check=False)
         if done.returncode == 0:
             return None
