@@ -1,12 +1,21 @@
 // Telling plain text from what steers terminals and turns lines around.
 #include <quoin/text/plain.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 namespace quoin {
 namespace {
 
 bool begins_letter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
+
+/// How many bytes a letter has that begins so: one where no letter does.
+std::size_t bytes_of(char c) {
+    const auto lead = static_cast<unsigned char>(c);
+    if (lead >= 0xF8U || lead < 0xC0U) return 1;
+    return lead >= 0xF0U ? 4 : lead >= 0xE0U ? 3 : 2;
+}
 
 /// C0, DEL and C1 controls; line and paragraph separator; the bidirectional formatting characters
 /// (Unicode Standard Annex 9, table 4).
@@ -19,8 +28,9 @@ bool steers(char32_t code) {
 } // namespace
 
 std::string_view letter_at(std::string_view text, std::size_t at) {
+    const std::size_t most = std::min(at + bytes_of(text[at]), text.size());
     std::size_t end = at + 1;
-    while (end < text.size() && !begins_letter(text[end])) ++end;
+    while (end < most && !begins_letter(text[end])) ++end;
     return text.substr(at, end - at);
 }
 
@@ -58,7 +68,7 @@ std::string made_visible(std::string_view text, std::string_view kept) {
 
 std::size_t letters_in(std::string_view text) {
     std::size_t count = 0;
-    for (const char c : text) count += begins_letter(c) ? 1U : 0U;
+    for (std::size_t i = 0; i < text.size(); i += letter_at(text, i).size()) ++count;
     return count;
 }
 

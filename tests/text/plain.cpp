@@ -61,6 +61,18 @@ TEST_CASE("Letters of every language are plain, what steers is not") {
     CHECK(made_visible("a\n\x1b", "\n") == "a\n\\u001B");
 }
 
+TEST_CASE("What is typed may be bytes that are no letters: each is told by itself") {
+    const std::string strays(40, '\x80'); // the second byte of a letter, without a first
+    CHECK_FALSE(is_plain(strays));
+    CHECK(letters_in(strays) == 40);
+    CHECK(cut(strays, 3) == "\x80\x80…");
+    CHECK(made_visible("a\x80\x80") == "a\\u0080\\u0080");
+    CHECK(made_visible("é" + std::string(2, '\x80')) == "é\\u0080\\u0080");
+    CHECK(letter_at("\xf0\x9f\x91\xa9\x80", 0).size() == 4);
+    CHECK(letters_in("\xff\xc3") == 2); // no first byte, and one without its second
+    CHECK(code_point("👩") == 0x1F469);
+}
+
 TEST_CASE("A text is cut between letters, and says so") {
     CHECK(cut("abc", 3) == "abc");
     CHECK(cut("abcd", 3) == "ab…");

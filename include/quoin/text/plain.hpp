@@ -18,7 +18,8 @@ namespace quoin {
 /// The text with every such character spelled out, as in \u001B; `kept` stay as they are.
 [[nodiscard]] std::string made_visible(std::string_view text, std::string_view kept = {});
 
-/// The letter that begins at this byte, with what belongs to it.
+/// The letter that begins at this byte, with what belongs to it: one to four bytes. A byte that no
+/// letter has there stands for itself.
 [[nodiscard]] std::string_view letter_at(std::string_view text, std::size_t at);
 /// The code point of one letter.
 [[nodiscard]] char32_t code_point(std::string_view letter);
