@@ -124,8 +124,9 @@ class Tree:
             if how:
                 return how
         for chosen in (["-R", "^script/golden$"],
-                       ["-E", f"^({'|'.join(FLOORS)})/|^script/(golden$|install|schemas|tidy|mutants)"
-                        "|^headers/"]):
+                       ["-E", f"^({'|'.join(FLOORS)})/|^headers/"
+                        "|^script/(golden$|page$|install|schemas|tidy|mutants)"],
+                       ["-R", "^script/page$"]):  # minutes
             how = self.ctest(*chosen)
             if how:
                 return how
