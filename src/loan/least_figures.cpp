@@ -151,8 +151,8 @@ class Bounding {
     Range<Money> loan_;
     Range<Decimal> fee_percent_;
     Range<Rate> rate_;
-    bool some_rate_barred_ = false; // of those that the range may come to
-    Decimal points_;                // least
+    bool rate_is_sure_ = false; // whatever the range comes to, a rate is found and may run
+    Decimal points_;            // least
     Decimal most_points_;
     std::vector<const Credit*> credits_;
     LocalCosts local_; // least
@@ -358,7 +358,8 @@ bool Bounding::bound_rate() {
     const RateChoice& choice = rules_.scenario->rate;
     rate_ = {choice.note, choice.note};
     points_ = most_points_ = choice.points.value();
-    if (choice.by == RateChoice::By::quoted) return may_run_at(rules_, choice.note);
+    rate_is_sure_ = choice.by == RateChoice::By::quoted && may_run_at(rules_, choice.note);
+    if (choice.by == RateChoice::By::quoted) return rate_is_sure_;
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
     for (const BandTable* table : rules_.adjustments) {
@@ -374,10 +375,11 @@ bool Bounding::bound_rate() {
     };
     auto begin = first(adjustment.least);
     if (begin == rungs.end()) return false;
-    auto end = first(adjustment.most);
-    if (end != rungs.end()) ++end;
-    some_rate_barred_ =
-        !std::all_of(begin, end, [&](const Rung& rung) { return may_run_at(rules_, rung.rate); });
+    const auto last = first(adjustment.most);
+    const auto end = last == rungs.end() ? last : std::next(last);
+    rate_is_sure_ = last != rungs.end() && std::all_of(begin, end, [&](const Rung& rung) {
+                        return may_run_at(rules_, rung.rate);
+                    });
     while (begin != end && !may_run_at(rules_, begin->rate)) ++begin;
     if (begin == end) return false;
     rate_ = {begin->rate, begin->rate};
@@ -565,7 +567,7 @@ bool Bounding::is_surely_had() {
     describe_box();
     if (!set_largest_at_all() || !is_surely_offered()) return false;
     bound_fee();
-    if (!bound_rate() || some_rate_barred_ || !most_buydown()) return false;
+    if (!bound_rate() || !rate_is_sure_ || !most_buydown()) return false;
     const Money kept = range_.kept->months > 0 ? most_month_ * range_.kept->months : Money{};
     const Money cash = std::min(rules_.scenario->down.amount, range_.kept->of - kept);
     return most_cash() <= cash;
@@ -586,7 +588,7 @@ bool Bounding::set_largest_at_all() {
     return part_.least_at_all <= base;
 }
 
-/// Whether every loan of the part has the fee, the insurance and the rate it needs.
+/// Whether every loan of the part has the fee and the insurance it needs.
 bool Bounding::is_surely_offered() const {
     const LoanProgram& program = *rules_.program;
     const auto stands = [&](const BandTable* table) {
@@ -606,19 +608,7 @@ bool Bounding::is_surely_offered() const {
     } else if (!factor && program.annual != AnnualMethod::none) {
         if (!stands(rules_.rule(Rule::annual_fee))) return false;
     }
-    const RateChoice& choice = rules_.scenario->rate;
-    if (choice.by == RateChoice::By::quoted) return true;
-    if (rules_.ladder == nullptr) return false;
-    Decimal adjustment; // the choice moves up the ladder as they rise: so does whether there is one
-    for (const BandTable* table : rules_.adjustments) {
-        adjustment = adjustment + read(table, box_).or_nothing().most;
-    }
-    const auto& rungs = rules_.ladder->rungs;
-    return std::any_of(rungs.begin(), rungs.end(), [&](const Rung& rung) {
-        return choice.by == RateChoice::By::note
-                   ? rung.rate == choice.note
-                   : rung.points + Points(adjustment) <= choice.points;
-    });
+    return true;
 }
 
 /// The most that a temporary buydown takes; nothing: it may be none that is allowed.
