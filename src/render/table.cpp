@@ -4,13 +4,11 @@
 #include <algorithm>
 #include <utility>
 
+#include <quoin/text/plain.hpp>
+
 namespace quoin {
 
-std::size_t display_width(const std::string& text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-    }));
-}
+std::size_t display_width(const std::string& text) { return letters_in(text); }
 
 namespace {
 
