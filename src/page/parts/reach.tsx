@@ -8,7 +8,7 @@ import {Name} from './name';
 
 /// The bar of one way to pay up to its highest price; the line is the home in hand.
 function ReachBar({price, home, widest}: {price: string | null; home: string; widest: number}) {
-    const at = (amount: string) => (size(amount) / widest) * 100;
+    const at = (amount: string) => Math.min(size(amount) / widest, 1) * 100;
     const within = price !== null && size(price) >= size(home);
     return (
         <svg
@@ -94,7 +94,10 @@ function Row({
 }
 
 export function Reach({answer, home, hand}: {answer: Afford; home: string; hand: string}) {
-    const widest = Math.max(size(home) * 1.08, ...answer.scenarios.map((one) => size(one.price)));
+    // A price that no ratio bounds may be many times the others: its bar ends with the scale.
+    const held = answer.scenarios.filter((one) => !holds_no_ratio(one));
+    const scaled = held.length > 0 ? held : answer.scenarios;
+    const widest = Math.max(size(home) * 1.08, ...scaled.map((one) => size(one.price)));
     return (
         <div class="overview reach" role="radiogroup" aria-label="The way to pay that is looked at">
             {answer.scenarios.map((one) => (
