@@ -99,10 +99,10 @@ EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payme
     EscrowAccount account{first_payment, sum_of(bills), {}, cushion_months, {}, {}, {}, 0};
     account.deposit = twelfth(account.yearly);
     account.cushion = part_of(account.yearly * cushion_months, year, Rounding::down);
-    const auto from_zero = escrow_trial_balance(bills, first_payment, {}, account.deposit);
-    account.initial_deposit = account.cushion - lowest_of(from_zero)->balance;
-    account.months =
-        escrow_trial_balance(bills, first_payment, account.initial_deposit, account.deposit);
+    account.months = escrow_trial_balance(bills, first_payment, {}, account.deposit);
+    account.initial_deposit = account.cushion - lowest_of(account.months)->balance;
+    account.months.front().deposit = account.initial_deposit;
+    for (EscrowMonth& month : account.months) month.balance += account.initial_deposit;
     const auto lowest = lowest_of(account.months);
     ensure(lowest->balance == account.cushion, "an escrow balance falls to its cushion, not under");
     account.lowest = static_cast<int>(lowest - account.months.begin());

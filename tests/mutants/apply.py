@@ -125,8 +125,8 @@ class Tree:
                 return how
         for chosen in (["-R", "^script/golden$"],
                        ["-E", f"^({'|'.join(FLOORS)})/|^headers/"
-                        "|^script/(golden$|page$|install|schemas|tidy|mutants)"],
-                       ["-R", "^script/page$"]):  # minutes
+                        "|^script/(golden$|page( used)?$|install|schemas|tidy|mutants)"],
+                       ["-R", "^script/page( used)?$"]):  # minutes
             how = self.ctest(*chosen)
             if how:
                 return how

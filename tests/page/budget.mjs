@@ -15,6 +15,7 @@ import {
     Server,
     serious,
     shots,
+    touches,
     until,
     view,
 } from './support.mjs';
@@ -589,21 +590,20 @@ export async function budget_by_key({server, context}) {
 }
 
 export async function budget_at_three_sizes({server, chrome}) {
+    const context = await chrome.newContext();
+    const page = await open_budget(context, server);
+    await type(page, 'Rate of a personal loan', '11.5');
+    await type(page, 'Months of a personal loan', '60');
+    await page.waitForSelector('.way:nth-child(4)');
+    await page.waitForSelector('.mark.dot');
     for (const [width, height] of [
         [390, 844],
         [820, 1180],
         [1440, 900],
-    ])
+    ]) {
+        await page.setViewportSize({width, height});
         for (const colorScheme of ['light', 'dark']) {
-            const context = await chrome.newContext({
-                viewport: {width, height},
-                colorScheme,
-            });
-            const page = await open_budget(context, server);
-            await type(page, 'Rate of a personal loan', '11.5');
-            await type(page, 'Months of a personal loan', '60');
-            await page.waitForSelector('.way:nth-child(4)');
-            await page.waitForSelector('.mark.dot');
+            await page.emulateMedia({colorScheme});
             await open_details(page);
             const where = `budget at ${width}, ${colorScheme}`;
             const wide = await page.evaluate(
@@ -618,8 +618,9 @@ export async function budget_at_three_sizes({server, chrome}) {
                 path: join(shots, `budget-whole-${width}-${colorScheme}.png`),
                 fullPage: true,
             });
-            await context.close();
         }
+    }
+    await context.close();
 }
 
 /// Types into a field and waits, in the page itself, for the frame after new figures were painted.
@@ -671,14 +672,14 @@ export async function budget_from_a_field_to_figures({server, context}) {
         'Gross income a month',
         (i) => `${6000 + 37 * i}`,
         '.reach .row-price',
-        100,
+        touches,
     );
     const credit = await timed(
         page,
         'The builder gives',
         (i) => `${5000 + 210 * i}`,
         '.bests .best-figure',
-        40,
+        touches,
     );
     // On an idle machine a quarter of this; a busy one is no mistake of the page.
     check('means to figures before a person waits', afford < 400, `${afford} ms`);

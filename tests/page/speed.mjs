@@ -1,7 +1,7 @@
 // How soon figures follow a touch, and how large the page is.
 import {get} from 'node:http';
 
-import {check, open_page} from './support.mjs';
+import {check, open_page, touches} from './support.mjs';
 
 const middle = (times, share) => times[Math.ceil(times.length * share) - 1];
 
@@ -33,7 +33,7 @@ export async function from_touch_to_figures({server, context}) {
     const page = await open_page(context, server.url);
     await page.click('.area-link >> nth=1');
     const times = [];
-    for (let i = 0; i < 100; i += 1) {
+    for (let i = 0; i < touches; i += 1) {
         await page.click(`.area-link >> nth=${i % 2 === 0 ? 1 : 0}`); // both have upgrades to touch
         times.push(await touch(page));
         await page.waitForTimeout(15);

@@ -20,6 +20,9 @@ export const program = process.env.QUOIN;
 export const shots = join(process.env.QUOIN_BUILD, 'page-shots');
 mkdirSync(shots, {recursive: true});
 
+/// How often a touch is timed. More than a test run needs: by hand, for a longest one in a hundred.
+export const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
+
 let passed = 0;
 const failed = [];
 

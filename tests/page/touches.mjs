@@ -13,11 +13,6 @@ export async function a_first_visit({server, context}) {
     const page = await open_page(context, server.url);
     const took = Date.now() - began;
     console.log(`  a filled example after ${took} ms`);
-    check(
-        'a filled example soon (a second and less where the machine is idle)',
-        took < 3000,
-        `${took} ms`,
-    );
     check('it says what to touch', (await page.textContent('.welcome')).includes('touch any line'));
     await page.click('.welcome button');
     await page.reload();

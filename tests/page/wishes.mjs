@@ -12,6 +12,7 @@ import {
     open_page,
     Server,
     settled,
+    touches,
     until,
     view,
 } from './support.mjs';
@@ -324,7 +325,7 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
     await type(page, 'All the cash may come to', '60000');
     await fits(page, cases, '4300', '60000');
     const times = [];
-    for (let step = 1; step <= 100; step += 1) {
+    for (let step = 1; step <= touches; step += 1) {
         times.push(await ticked(page, bit_of(step)));
         await settled(page);
     }
