@@ -362,17 +362,23 @@ export async function a_new_buyer_is_told_one_thing({server, context}) {
 export async function a_name_as_long_as_can_be({cases, server, chrome}) {
     // No name of a file is longer: the engine refuses it.
     const long = (word) => `${word} ${'long-drawn-out '.repeat(8)}`.slice(0, 119) + 'n';
+    const one_word = (word) => `${word}${'-'.padEnd(119, 'W')}`.slice(0, 119) + 'n';
     const folder = mkdtempSync(join(tmpdir(), 'quoin-long-'));
     cpSync(cases.folder, folder, {recursive: true});
     const mine = {folder, rates: join(folder, 'rates')};
     change_book(mine, (book) => {
         book.community.name = long('Meadow');
-        book.plans.find((one) => one.id === 'teasel').name = long('Teasel');
+        book.plans.find((one) => one.id === 'teasel').name = one_word('Teasel');
+        book.plans.find((one) => one.id === 'sorrel').name = long('Sorrel');
         book.incentives[0].name = long('Winter');
-        for (const id of ['windows', 'fireplace']) {
+        book.incentives[1].name = one_word('Money');
+        for (const [id, name] of [
+            ['windows', long],
+            ['fireplace', one_word],
+        ]) {
             const option = book.options.find((one) => one.id === id);
-            option.name = long(`Option ${id}`);
-            if (option.levels) option.levels[0].name = long('Level');
+            option.name = name(`Option ${id}`);
+            if (option.levels) option.levels[0].name = name('Level');
         }
     });
     const there = await new Server(mine).start();
@@ -384,7 +390,8 @@ export async function a_name_as_long_as_can_be({cases, server, chrome}) {
         const page = await open_page(context, there.url);
         const {inquiry} = await kept(page);
         inquiry.scenarios[0].name = long('Way');
-        await open_file(page, {...inquiry, buyer: long('Buyer'), prepared_by: long('Desk')});
+        inquiry.scenarios[1].name = one_word('Other');
+        await open_file(page, {...inquiry, buyer: one_word('Buyer'), prepared_by: long('Desk')});
         for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check']) {
             await view(page, name);
             const found = await page.evaluate(() => ({

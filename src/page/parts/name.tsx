@@ -6,13 +6,26 @@ import {Dialog} from './dialog';
 
 const opened = signal('');
 
+/// One that no line of a phone holds.
+const long_word = /\S{25}/;
+
+/// The words, in which a word too long for its line breaks where it must.
+function Words({of: words, title}: {of: string; title?: string}) {
+    if (!title && !long_word.test(words)) return <>{words}</>;
+    return (
+        <span class={long_word.test(words) ? 'long-word' : undefined} title={title}>
+            {words}
+        </span>
+    );
+}
+
 export function Name({of: name}: {of: string | undefined}) {
     const words = name ?? '';
     const short = brief(words);
-    if (short === words) return <>{words}</>;
+    if (short === words) return <Words of={words} />;
     return (
         <>
-            <span title={words}>{short.slice(0, -1)}</span>
+            <Words of={short.slice(0, -1)} title={words} />
             <button
                 type="button"
                 class="whole-name"
