@@ -105,6 +105,9 @@ EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payme
     for (EscrowMonth& month : account.months) month.balance += account.initial_deposit;
     const auto lowest = lowest_of(account.months);
     ensure(lowest->balance == account.cushion, "an escrow balance falls to its cushion, not under");
+    ensure(account.months.back().balance ==
+               account.initial_deposit + account.deposit * year - account.yearly,
+           "an escrow balance is what came in less what was paid");
     account.lowest = static_cast<int>(lowest - account.months.begin());
     return account;
 }

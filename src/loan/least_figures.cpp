@@ -358,8 +358,10 @@ bool Bounding::bound_rate() {
     const RateChoice& choice = rules_.scenario->rate;
     rate_ = {choice.note, choice.note};
     points_ = most_points_ = choice.points.value();
-    rate_is_sure_ = choice.by == RateChoice::By::quoted && may_run_at(rules_, choice.note);
-    if (choice.by == RateChoice::By::quoted) return rate_is_sure_;
+    if (choice.by == RateChoice::By::quoted) {
+        rate_is_sure_ = may_run_at(rules_, choice.note);
+        return rate_is_sure_;
+    }
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
     for (const BandTable* table : rules_.adjustments) {
