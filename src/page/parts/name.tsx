@@ -10,7 +10,7 @@ const opened = signal('');
 const long_word = /\S{25}/;
 
 /// The words, in which a word too long for its line breaks where it must.
-function Words({of: words, title}: {of: string; title?: string}) {
+export function Words({of: words, title}: {of: string; title?: string}) {
     if (!title && !long_word.test(words)) return <>{words}</>;
     return (
         <span class={long_word.test(words) ? 'long-word' : undefined} title={title}>

@@ -6,7 +6,7 @@ import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
-import {Name} from '../parts/name';
+import {Name, Words} from '../parts/name';
 
 function Head({answer}: {answer: Quote}) {
     const home = answer.heading;
@@ -75,7 +75,9 @@ function Home({answer}: {answer: Quote}) {
                                 </tr>
                             ),
                             <tr key={i}>
-                                <td>{name_of(line)}</td>
+                                <td>
+                                    <Words of={name_of(line)} />
+                                </td>
                                 <td class="measure">{measure_of(line)}</td>
                                 <td class="amount">{amount_of(line)}</td>
                             </tr>,
