@@ -8,6 +8,7 @@ import {
     check,
     equal,
     kept,
+    median_of,
     numbers_in,
     open_file,
     open_page,
@@ -15,6 +16,7 @@ import {
     Server,
     serious,
     shots,
+    sizes,
     touches,
     until,
     view,
@@ -589,18 +591,13 @@ export async function budget_by_key({server, context}) {
     await until(page, () => document.querySelectorAll('details[open] tbody tr').length > 100);
 }
 
-export async function budget_at_three_sizes({server, chrome}) {
-    const context = await chrome.newContext();
+export async function budget_at_three_sizes({server, context}) {
     const page = await open_budget(context, server);
     await type(page, 'Rate of a personal loan', '11.5');
     await type(page, 'Months of a personal loan', '60');
     await page.waitForSelector('.way:nth-child(4)');
     await page.waitForSelector('.mark.dot');
-    for (const [width, height] of [
-        [390, 844],
-        [820, 1180],
-        [1440, 900],
-    ]) {
+    for (const [width, height] of sizes) {
         await page.setViewportSize({width, height});
         for (const colorScheme of ['light', 'dark']) {
             await page.emulateMedia({colorScheme});
@@ -620,7 +617,6 @@ export async function budget_at_three_sizes({server, chrome}) {
             });
         }
     }
-    await context.close();
 }
 
 /// Types into a field and waits, in the page itself, for the frame after new figures were painted.
@@ -646,22 +642,16 @@ const typed = (page, label, value, figure) =>
         [label, value, figure],
     );
 
-async function timed(page, label, value_of, figure, times) {
+async function timed(page, label, value_of, figure) {
     const took = [];
-    for (let i = 0; i < times; i += 1) {
+    for (let i = 0; i < touches; i += 1) {
         took.push(await typed(page, label, value_of(i), figure));
         await until(
             page,
             () => document.querySelector('.bar').getAttribute('aria-busy') === 'false',
         );
     }
-    took.sort((a, b) => a - b);
-    const at = (share) => took[Math.ceil(took.length * share) - 1];
-    console.log(
-        `  ${label} to painted figures, ${times} times: median ${at(0.5).toFixed(1)} ms, ` +
-            `p99 ${at(0.99).toFixed(1)} ms`,
-    );
-    return at(0.5);
+    return median_of(took, `${label} to painted figures`);
 }
 
 export async function budget_from_a_field_to_figures({server, context}) {
@@ -672,14 +662,12 @@ export async function budget_from_a_field_to_figures({server, context}) {
         'Gross income a month',
         (i) => `${6000 + 37 * i}`,
         '.reach .row-price',
-        touches,
     );
     const credit = await timed(
         page,
         'The builder gives',
         (i) => `${5000 + 210 * i}`,
         '.bests .best-figure',
-        touches,
     );
     // On an idle machine a quarter of this; a busy one is no mistake of the page.
     check('means to figures before a person waits', afford < 400, `${afford} ms`);

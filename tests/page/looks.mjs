@@ -2,13 +2,8 @@
 import {execFileSync} from 'node:child_process';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_page, shots, view, until} from './support.mjs';
+import {check, equal, kept, open_page, shots, sizes, view, until} from './support.mjs';
 
-const sizes = [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-];
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
 
 /// Things to press that are smaller than a finger, or run out of the page.

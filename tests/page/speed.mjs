@@ -1,9 +1,7 @@
 // How soon figures follow a touch, and how large the page is.
 import {get} from 'node:http';
 
-import {check, open_page, touches} from './support.mjs';
-
-const middle = (times, share) => times[Math.ceil(times.length * share) - 1];
+import {check, median_of, open_page, touches} from './support.mjs';
 
 /// Clicks a row and waits, in the page itself, for the frame after the new figures were painted.
 const touch = (page) =>
@@ -38,16 +36,8 @@ export async function from_touch_to_figures({server, context}) {
         times.push(await touch(page));
         await page.waitForTimeout(15);
     }
-    times.sort((a, b) => a - b);
-    console.log(
-        `  touch to painted figures, ${times.length} touches: median ${middle(times, 0.5).toFixed(1)} ms, ` +
-            `p99 ${middle(times, 0.99).toFixed(1)} ms, longest ${times[times.length - 1].toFixed(1)} ms`,
-    );
-    check(
-        'figures follow a touch before a person waits',
-        middle(times, 0.5) < 400,
-        `${middle(times, 0.5)} ms`,
-    );
+    const median = median_of(times, 'touch to painted figures');
+    check('figures follow a touch before a person waits', median < 400, `${median} ms`);
 }
 
 /// Bytes as they travel.

@@ -23,6 +23,13 @@ mkdirSync(shots, {recursive: true});
 /// How often a touch is timed. More than a test run needs: by hand, for a longest one in a hundred.
 export const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
 
+/// Widths and heights of a phone, a tablet and a desk.
+export const sizes = [
+    [390, 844],
+    [820, 1180],
+    [1440, 900],
+];
+
 let passed = 0;
 const failed = [];
 
@@ -41,6 +48,17 @@ export function equal(name, found, expected) {
         found === expected,
         `found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`,
     );
+}
+
+/// Prints how long something took, in milliseconds, and returns the median.
+export function median_of(times, what) {
+    const sorted = [...times].sort((a, b) => a - b);
+    const at = (share) => sorted[Math.ceil(sorted.length * share) - 1];
+    console.log(
+        `  ${what}, ${sorted.length} times: median ${at(0.5).toFixed(1)} ms, ` +
+            `p99 ${at(0.99).toFixed(1)} ms, longest ${at(1).toFixed(1)} ms`,
+    );
+    return at(0.5);
 }
 
 export function summary() {

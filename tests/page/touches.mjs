@@ -8,11 +8,28 @@ const option_ids = (inquiry) =>
     inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
 const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
-export async function a_first_visit({server, context}) {
-    const began = Date.now();
-    const page = await open_page(context, server.url);
-    const took = Date.now() - began;
+/// The least of three: beside other tests any one of them may be held up.
+async function soonest_visit(server, chrome) {
+    const times = [];
+    for (let i = 0; i < 3; i += 1) {
+        const context = await chrome.newContext();
+        const began = Date.now();
+        await open_page(context, server.url);
+        times.push(Date.now() - began);
+        await context.close();
+    }
+    return Math.min(...times);
+}
+
+export async function a_first_visit({server, context, chrome}) {
+    const took = await soonest_visit(server, chrome);
     console.log(`  a filled example after ${took} ms`);
+    check(
+        'a filled example soon (a second and less where the machine is idle)',
+        took < 3000,
+        `${took} ms`,
+    );
+    const page = await open_page(context, server.url);
     check('it says what to touch', (await page.textContent('.welcome')).includes('touch any line'));
     await page.click('.welcome button');
     await page.reload();

@@ -7,6 +7,7 @@ import {
     check,
     equal,
     kept,
+    median_of,
     numbers_in,
     open_file,
     open_page,
@@ -329,12 +330,7 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
         times.push(await ticked(page, bit_of(step)));
         await settled(page);
     }
-    times.sort((a, b) => a - b);
-    const at = (share) => times[Math.ceil(times.length * share) - 1];
-    console.log(
-        `  a touch of a wish to the painted choice, ${times.length} times: median ` +
-            `${at(0.5).toFixed(1)} ms, p99 ${at(0.99).toFixed(1)} ms`,
-    );
+    const median = median_of(times, 'a touch of a wish to the painted choice');
     // On an idle machine a quarter of this; a busy one is no mistake of the page.
-    check('what fits follows a touch before a person waits', at(0.5) < 400, `${at(0.5)} ms`);
+    check('what fits follows a touch before a person waits', median < 400, `${median} ms`);
 }
