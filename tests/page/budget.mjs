@@ -591,6 +591,26 @@ export async function budget_by_key({server, context}) {
     await until(page, () => document.querySelectorAll('details[open] tbody tr').length > 100);
 }
 
+export async function budget_a_price_that_no_ratio_bounds_leaves_the_scale({server, context}) {
+    const page = await open_budget(context, server);
+    await page.click('label:has-text("As if automated underwriting had accepted it")');
+    await page.waitForSelector('.reach-binds:has-text("past the end of this scale")');
+    const rows = await page.$$eval('.reach .overview-row', (all) =>
+        all.map((row) => ({
+            words: row.innerText,
+            width: Number(row.querySelector('.reach-part').getAttribute('width')),
+        })),
+    );
+    for (const {words, width} of rows) {
+        const name = words.split('\n')[0];
+        const past = words.includes('past the end of this scale');
+        equal(`${name}: past the scale`, past, name.startsWith('USDA'));
+        check(`${name}: its bar is on the scale`, width <= 100 && width > 50, `${width}`);
+        check(`${name}: held to no ratio`, !past || words.includes('held to no ratio'), words);
+    }
+    equal('one for each way to pay', rows.length, 6);
+}
+
 export async function budget_at_three_sizes({server, context}) {
     const page = await open_budget(context, server);
     await type(page, 'Rate of a personal loan', '11.5');

@@ -74,6 +74,7 @@ function Row({
                     <span class="reach-binds">
                         bound by {limits_words(one.binds, one.ratios)}
                         {holds_no_ratio(one) && '; the income is held to no ratio'}
+                        {size(one.price) > widest && '; past the end of this scale'}
                     </span>
                 )}
             </span>
