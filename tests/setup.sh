@@ -25,7 +25,7 @@ clang               fuzz   command:clang++
 libclang-rt-14-dev  fuzz   libfuzzer:clang++
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
-chromium            tests  command:chromium
+chromium-headless-shell  tests  command:chromium-headless-shell
 poppler-utils       tests  command:pdftotext
 nodejs              page   command:node
 npm                 page   command:npm
