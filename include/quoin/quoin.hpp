@@ -59,10 +59,16 @@
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/qualifying.hpp>
 
-#include <quoin/answers/lending.hpp>
-#include <quoin/answers/desk.hpp>
-#include <quoin/answers/inquiry.hpp>
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/asks.hpp>
+#include <quoin/inquiry/lending.hpp>
+#include <quoin/inquiry/desk.hpp>
+#include <quoin/inquiry/inquiry.hpp>
+#include <quoin/inquiry/sitting.hpp>
+#include <quoin/inquiry/typed.hpp>
+#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/first_inquiry.hpp>
+#include <quoin/inquiry/incentive_rules.hpp>
+
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/cost_of_credit.hpp>
@@ -114,3 +120,5 @@
 #include <quoin/render/words.hpp>
 #include <quoin/render/workbook.hpp>
 #include <quoin/render/written_mark.hpp>
+
+#include <quoin/questions/questions.hpp>

@@ -100,49 +100,6 @@ std::vector<AddsScenario> scenarios_of(const Sitting& sitting, const Standpoint&
 
 } // namespace
 
-std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
-                                 Findings& findings) {
-    const std::size_t equals = text.find('=');
-    const std::string name = text.substr(0, equals);
-    const std::size_t colon = name.find(':');
-    Pick pick;
-    pick.option = index_of(book.options, name.substr(0, colon));
-    std::vector<std::string> known;
-    std::string near;
-    if (pick.option < 0) {
-        known = ids_of(book.options);
-    } else if (colon != std::string::npos ||
-               at(book.options, pick.option).kind == OptionKind::levels) {
-        const Option& option = at(book.options, pick.option);
-        if (colon != std::string::npos)
-            pick.level = index_of(option.levels, name.substr(colon + 1));
-        for (const Level& level : option.levels) known.push_back(option.id + ":" + level.id);
-        if (known.empty()) known.push_back(option.id);
-        near = known.front(); // the option is there: say how to name it
-        if (pick.level < 0) pick.option = -1;
-    }
-    if (pick.option < 0) {
-        const std::string nearer = nearest(name, known);
-        findings.add(problems::option_unknown(name, nearer.empty() ? near : nearer));
-        return std::nullopt;
-    }
-    if (equals == std::string::npos) return pick;
-    const Option& option = at(book.options, pick.option);
-    const std::string number = text.substr(equals + 1);
-    if (option.kind == OptionKind::allowance) {
-        pick.spend = Money::parse(number);
-        if (pick.spend && *pick.spend >= Money{}) return pick;
-        findings.add(problems::option_number(option.id, number, "an amount to spend"));
-        return std::nullopt;
-    }
-    pick.quantity = Decimal::parse(number);
-    const bool allowed = option.quantity.from == Quantity::From::buyer && pick.quantity &&
-                         option.quantity.allows(*pick.quantity);
-    if (allowed) return pick;
-    findings.add(problems::option_number(option.id, number, quantity_limits(option)));
-    return std::nullopt;
-}
-
 AddsAnswer adds(const Sitting& sitting, const std::vector<Pick>& asked) {
     AddsAnswer answer;
     answer.heading = heading_of(sitting);

@@ -5,21 +5,18 @@
 
 #include <CLI/CLI.hpp>
 
-#include <quoin/render/afford.hpp>
-
-#include "asking.hpp"
 #include "clock.hpp"
 #include "commands.hpp"
-#include "interruption.hpp"
 #include "loading.hpp"
 #include "plain_afford.hpp"
+#include "typed_question.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::apps {
 namespace {
 
 struct Options {
-    std::string file;
-    AffordText text;
+    TypedQuestion typed{*find_question("afford")};
     PlainText plain;
 };
 
@@ -51,41 +48,35 @@ CLI::Option_group* add_plain_options(CLI::App& command, PlainText& text) {
     return plain;
 }
 
-AffordAnswer plain_afford(const PlainText& plain, const AffordText& text,
-                          const std::string& rates) {
-    const PlainCase made = plain_case(plain, rates, today());
-    AffordAnswer answer = afford(Sitting(made.desk, made.inquiry, &not_interrupted()),
-                                 afford_facts(made.inquiry, text));
-    answer.assumptions = made.assumptions;
-    return answer;
+std::string plain_afford(const Options& options, const Shared& shared) {
+    PlainCase made = plain_case(options.plain, shared.rates, today());
+    Asked asked = options.typed.asked_of(made.desk, made.inquiry);
+    asked.assumptions = std::move(made.assumptions);
+    return options.typed.question.text(std::move(asked), options.typed.form(shared.json));
+}
+
+std::string afford_in_book(const Options& options, const Shared& shared) {
+    const auto loaded = load_inquiry(options.typed.file, shared.rates);
+    return options.typed.text(loaded->desk, loaded->inquiry, shared.json);
 }
 
 } // namespace
 
 void add_afford(CLI::App& command, Shared& shared) {
     const auto options = std::make_shared<Options>();
-    command.add_option("INQUIRY", options->file, "the buyer's inquiry, a JSON file");
-    command.add_option("--reserves", options->text.reserves,
-                       "months of the payment to be left over in cash, 0 to 24");
-    command.add_option("--step", options->text.step,
-                       "the higher price to ask about, in dollars more");
-    command.add_flag(
-        "--automated", options->text.automated,
-        "a file that automated underwriting accepts: its ratio, none where none is published");
+    command.add_option("INQUIRY", options->typed.file, "the buyer's inquiry, a JSON file");
+    add_options(command, options->typed);
     const CLI::Option_group* figures = add_plain_options(command, options->plain);
     command.callback([options, figures, &shared] {
-        const bool plain = options->file.empty();
+        const bool plain = options->typed.file.empty();
         if (!plain && figures->count_all() > 0) {
             throw CLI::ExcludesError("INQUIRY", "figures in place of one, such as --income");
         }
         if (plain && (options->plain.income.empty() || options->plain.rate.empty())) {
             throw CLI::RequiredError("INQUIRY, or --income and --rate,");
         }
-        const auto loaded = plain ? nullptr : load_inquiry(options->file, shared.rates);
-        const AffordAnswer answer =
-            plain ? plain_afford(options->plain, options->text, shared.rates)
-                  : afford(loaded->sitting(), afford_facts(loaded->inquiry, options->text));
-        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
+        shared.outcome.output =
+            plain ? plain_afford(*options, shared) : afford_in_book(*options, shared);
     });
 }
 

@@ -5,10 +5,10 @@
 
 #include <quoin/text/problems.hpp>
 
-#include "asking.hpp"
 #include "files.hpp"
-#include "first_inquiry.hpp"
 #include "loading.hpp"
+#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/first_inquiry.hpp>
 
 namespace quoin::apps {
 namespace {

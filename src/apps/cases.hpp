@@ -12,8 +12,8 @@
 #include <string_view>
 #include <vector>
 
-#include <quoin/answers/desk.hpp>
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/desk.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/findings.hpp>
 
 namespace quoin::apps {

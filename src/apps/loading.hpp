@@ -7,8 +7,8 @@
 #include <string_view>
 
 #include <quoin/answers/apr.hpp>
-#include <quoin/answers/inquiry.hpp>
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/inquiry.hpp>
+#include <quoin/inquiry/sitting.hpp>
 #include <quoin/lending/editions.hpp>
 
 #include "interruption.hpp"

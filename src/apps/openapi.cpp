@@ -3,7 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "questions.hpp"
+#include "media_types.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -27,15 +27,15 @@ Json response(const char* what, const Json& schema) {
 }
 
 Json parameter_of(const QuestionOption& option) {
-    const bool repeated = option.need == QuestionOption::Need::repeated;
+    const bool repeated = option.is_repeated();
     const Json text = {{"type", "string"}};
     Json parameter = {{"name", option.name},
                       {"in", "query"},
                       {"description", option.summary},
-                      {"required", option.need == QuestionOption::Need::required},
+                      {"required", option.is_needed()},
                       {"schema", repeated ? Json{{"type", "array"}, {"items", text}} : text}};
     if (repeated) parameter["explode"] = true;
-    if (option.need == QuestionOption::Need::flag) parameter["allowEmptyValue"] = true;
+    if (option.kind == QuestionOption::Kind::flag) parameter["allowEmptyValue"] = true;
     return parameter;
 }
 
@@ -49,14 +49,16 @@ Json problem_responses() {
 Json operation_of(const Question& question) {
     Json parameters = Json::array();
     for (const QuestionOption& option : question.options) {
+        if (option.by == QuestionOption::By::command) continue;
         parameters.push_back(parameter_of(option));
     }
-    const bool json = question.type == json_type;
+    const std::string_view type = media_type_of(question.forms.front());
+    const bool json = type == json_type;
     const std::string command = "quoin " + std::string(question.name) + (json ? " --json" : "");
     const Json schema = {{"type", json ? "object" : "string"}};
     Json responses = {{"200",
                        {{"description", "What " + command + " gives for the inquiry"},
-                        {"content", {{std::string(question.type), {{"schema", schema}}}}}}}};
+                        {"content", {{std::string(type), {{"schema", schema}}}}}}}};
     responses.update(problem_responses());
     return {{"operationId", question.name},
             {"summary", question.summary},

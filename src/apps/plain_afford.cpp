@@ -9,9 +9,9 @@
 
 #include <quoin/render/format.hpp>
 
-#include "asking.hpp"
-#include "first_inquiry.hpp"
 #include "loading.hpp"
+#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/first_inquiry.hpp>
 
 namespace quoin::apps {
 namespace {

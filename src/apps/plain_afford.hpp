@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/desk.hpp>
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/desk.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
 namespace quoin::apps {
 

@@ -14,7 +14,6 @@
 
 #include <quoin/render/problems.hpp>
 
-#include "asking.hpp"
 #include "cases.hpp"
 #include "clock.hpp"
 #include "commands.hpp"
@@ -22,6 +21,7 @@
 #include "openapi.hpp"
 #include "page_assets.hpp"
 #include "server.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 extern char** environ; // NOLINT(readability-redundant-declaration): POSIX leaves it to us
 

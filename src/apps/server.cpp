@@ -13,8 +13,8 @@
 
 #include <quoin/text/problems.hpp>
 
-#include "asking.hpp"
 #include "server_stream.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::apps {
 namespace {

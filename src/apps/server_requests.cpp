@@ -8,9 +8,11 @@
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
 
+#include "media_types.hpp"
 #include "page_assets.hpp"
-#include "questions.hpp"
+#include "server_given.hpp"
 #include "server_problems.hpp"
+#include "workbook_file.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -19,6 +21,8 @@ namespace problems = http_problems;
 using Json = nlohmann::ordered_json;
 
 constexpr std::size_t longest_path = 200;
+/// A request waits for no longer search than this; what is not proven by then says so.
+constexpr const char* served_nodes = "200000";
 constexpr std::string_view api = "/api/";
 
 const char* const no_page =
@@ -71,15 +75,16 @@ std::string json_of(const CaseBook& book) {
 Json json_of(const Question& question) {
     Json options = Json::array();
     for (const QuestionOption& option : question.options) {
+        if (option.by == QuestionOption::By::command) continue;
         options.push_back({{"name", option.name},
                            {"summary", option.summary},
-                           {"required", option.need == QuestionOption::Need::required},
-                           {"repeated", option.need == QuestionOption::Need::repeated},
-                           {"flag", option.need == QuestionOption::Need::flag}});
+                           {"required", option.is_needed()},
+                           {"repeated", option.is_repeated()},
+                           {"flag", option.kind == QuestionOption::Kind::flag}});
     }
     return {{"name", question.name},
             {"summary", question.summary},
-            {"type", question.type},
+            {"type", media_type_of(question.forms.front())},
             {"options", options}};
 }
 
@@ -138,6 +143,11 @@ std::vector<std::string> question_names() {
     std::vector<std::string> names;
     for (const Question& question : questions()) names.emplace_back(question.name);
     return names;
+}
+
+std::string bytes_of(const Told& told) {
+    const auto* book = std::get_if<Workbook>(&told);
+    return book != nullptr ? xlsx_bytes(*book) : std::get<std::string>(told);
 }
 
 /// The question a path asks, or nullptr.
@@ -250,13 +260,16 @@ void Requests::ask(const httplib::Request& request, httplib::Response& response,
     Patience patience(waiting);
     answer(response, [&] {
         const Question& question = *question_of(request.path);
-        const Given given = given_in(request.target);
+        Given given = given_in(request.target);
         check_given(question, given);
+        if (question.name == "fit") given.emplace("nodes", served_nodes);
         const Desk* desk = nullptr;
-        Inquiry inquiry = cases_.read(request.body, desk);
-        reply(response,
-              question.answer(*desk, std::move(inquiry), given, [&] { return patience.lasts(); }),
-              question.type);
+        const Inquiry inquiry = cases_.read(request.body, desk);
+        const Watch watch = [&] { return patience.lasts(); };
+        const Form form = question.forms.front();
+        const Told told = question.told(
+            {*desk, inquiry, given, &watch, {}, [&](const auto&) { return watch(); }}, form);
+        reply(response, bytes_of(told), media_type_of(form));
     });
 }
 

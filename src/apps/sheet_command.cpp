@@ -2,44 +2,40 @@
 #include "sheet_command.hpp"
 
 #include <memory>
-#include <optional>
 
 #include <CLI/CLI.hpp>
 
-#include <quoin/render/sheet.hpp>
 #include <quoin/text/plain.hpp>
 
-#include "asking.hpp"
 #include "commands.hpp"
 #include "loading.hpp"
+#include "typed_question.hpp"
 #include "written_file.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::apps {
 namespace {
 
 struct Options {
-    std::string file;
+    TypedQuestion typed{*find_question("sheet")};
     std::string output;
-    std::string scenario;
     bool force = false;
 };
 
 void write_sheet(const Options& options, const std::string& rates) {
     check_ending("--output", options.output, {".html", ".htm"});
-    const auto loaded = load_inquiry(options.file, rates);
-    std::optional<std::size_t> scenario;
-    if (!options.scenario.empty()) scenario = scenario_named(loaded->inquiry, options.scenario);
-    write_file(options.output, html_of(sheet(loaded->sitting(), scenario)), options.force);
+    const auto loaded = load_inquiry(options.typed.file, rates);
+    const Asked asked = options.typed.asked_of(loaded->desk, loaded->inquiry);
+    write_file(options.output, options.typed.question.text(asked, Form::html), options.force);
 }
 
 } // namespace
 
 void add_sheet(CLI::App& command, Shared& shared) {
     const auto options = std::make_shared<Options>();
-    command.add_option("INQUIRY", options->file, "the buyer's inquiry, a JSON file")->required();
+    add_inquiry(command, options->typed);
     command.add_option("-o,--output", options->output, "the file to write, FILE.html")->required();
-    command.add_option("--scenario", options->scenario,
-                       "one scenario alone, with its costs and its calendar; all of them if none");
+    add_options(command, options->typed);
     command.add_flag("--force", options->force,
                      "replace a file of that name even if quoin did not write it");
     command.callback([options, &shared] {

@@ -17,7 +17,7 @@
 #include <quoin/render/written_mark.hpp>
 #include <quoin/text/problems.hpp>
 
-#include "typed.hpp"
+#include <quoin/inquiry/typed.hpp>
 
 namespace quoin::apps {
 namespace {

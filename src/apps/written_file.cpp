@@ -14,8 +14,8 @@
 #include <quoin/render/written_mark.hpp>
 #include <quoin/text/problems.hpp>
 
-#include "asking.hpp"
 #include "files.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::apps {
 namespace {

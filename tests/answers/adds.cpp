@@ -3,6 +3,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/inquiry/asking.hpp>
 #include <quoin/render/adds.hpp>
 
 #include "support/files.hpp"

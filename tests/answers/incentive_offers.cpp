@@ -1,6 +1,7 @@
 // What the builder gives: what it comes to, where it goes, and why it is not given.
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/inquiry/incentive_rules.hpp>
 #include <quoin/render/quote.hpp>
 
 #include "homes.hpp"

@@ -6,6 +6,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/inquiry/asking.hpp>
 
 #include "support/files.hpp"
 

@@ -8,6 +8,7 @@
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/inquiry/asking.hpp>
 #include <quoin/render/compare.hpp>
 
 #include "support/files.hpp"

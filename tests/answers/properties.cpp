@@ -5,6 +5,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/quote.hpp>
+#include <quoin/inquiry/asking.hpp>
 #include <quoin/render/adds.hpp>
 #include <quoin/render/quote.hpp>
 

@@ -3,6 +3,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/inquiry/asking.hpp>
 #include <quoin/render/shown.hpp>
 
 #include "support/files.hpp"

@@ -4,6 +4,7 @@
 
 #include <quoin/answers/tour.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/inquiry/asking.hpp>
 
 #include "homes.hpp"
 #include "support/files.hpp"

@@ -12,6 +12,7 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/exact/broken.hpp>
+#include <quoin/inquiry/asking.hpp>
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
@@ -44,49 +45,50 @@ const std::vector<std::string> buyers = {
     example + "/buyers/short-of-cash.json", example + "/buyers/va-used-before.json"};
 
 /// A command, and the library's answer to the same question in both forms.
-struct Asked {
+struct Expected {
     Arguments command;
     std::string text;
     std::string json;
 };
 
 template <class Answer>
-Asked asked(Arguments command, const Answer& answer) {
+Expected expected(Arguments command, const Answer& answer) {
     return {std::move(command), text_of(answer), json_text_of(answer)};
 }
 
-std::vector<Asked> questions_of(const std::string& buyer) {
+std::vector<Expected> questions_of(const std::string& buyer) {
     const auto loaded = apps::load_inquiry(buyer, rates_folder);
     const Sitting sitting = loaded->sitting();
     const AddsAnswer all = adds(sitting, {});
     Findings none;
     const AddsAnswer one = adds(sitting, {*asked_option(loaded->desk.book, "irrigation", none)});
-    std::vector<Asked> list = {
-        asked({"quote", buyer}, quote(sitting)),
-        asked({"compare", buyer}, compare(sitting)),
-        asked({"shown", buyer}, *shown(sitting)),
+    std::vector<Expected> list = {
+        expected({"quote", buyer}, quote(sitting)),
+        expected({"compare", buyer}, compare(sitting)),
+        expected({"shown", buyer}, *shown(sitting)),
         {{"adds", buyer}, text_of(all, false), json_text_of(all)},
         {{"adds", buyer, "--by-part"}, text_of(all, true), json_text_of(all)},
         {{"adds", buyer, "irrigation"}, text_of(one, true), json_text_of(one)},
     };
     for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
         const std::string& name = loaded->inquiry.scenarios[s].name;
-        list.push_back(asked({"cash", buyer, "--scenario", name}, cash(sitting, s)));
-        list.push_back(asked({"schedule", buyer, "--scenario", name}, month_by_month(sitting, s)));
-        list.push_back(asked({"schedule", buyer, "--scenario", name, "--extra", "125.50"},
-                             month_by_month(sitting, s, {money("125.50")})));
+        list.push_back(expected({"cash", buyer, "--scenario", name}, cash(sitting, s)));
+        list.push_back(
+            expected({"schedule", buyer, "--scenario", name}, month_by_month(sitting, s)));
+        list.push_back(expected({"schedule", buyer, "--scenario", name, "--extra", "125.50"},
+                                month_by_month(sitting, s, {money("125.50")})));
     }
     return list;
 }
 
-std::vector<Asked> questions_without_buyer() {
+std::vector<Expected> questions_without_buyer() {
     const PriceBook& book = six_programs().desk.book;
-    std::vector<Asked> list = {
-        asked({"payment", "--loan", "250000", "--rate", "6.5", "--years", "30"},
-              payment({money("250000"), rate("6.5"), Months(360)})),
-        asked({"payment", "--loan", "$1,234.56", "--rate", "0", "--months", "7"},
-              payment({money("1234.56"), rate("0"), Months(7)})),
-        asked({"apr", problem_file}, apps::load_apr(problem_file)),
+    std::vector<Expected> list = {
+        expected({"payment", "--loan", "250000", "--rate", "6.5", "--years", "30"},
+                 payment({money("250000"), rate("6.5"), Months(360)})),
+        expected({"payment", "--loan", "$1,234.56", "--rate", "0", "--months", "7"},
+                 payment({money("1234.56"), rate("0"), Months(7)})),
+        expected({"apr", problem_file}, apps::load_apr(problem_file)),
     };
     const std::pair<const char*, Listing> listings[] = {
         {"plans", Listing::plans}, {"lots", Listing::lots}, {"options", Listing::options}};
@@ -102,7 +104,7 @@ Arguments with(Arguments words, const Arguments& more) {
     return words;
 }
 
-void check_same(const Asked& question) {
+void check_same(const Expected& question) {
     CAPTURE(question.command);
     const Result text = run(with(question.command, {"--rates", rates_folder}));
     CHECK(text.code == apps::done);
@@ -118,12 +120,12 @@ void check_same(const Asked& question) {
 
 TEST_CASE("Each question about each buyer has the library's answer, as text and as JSON") {
     for (const std::string& buyer : buyers) {
-        for (const Asked& question : questions_of(buyer)) check_same(question);
+        for (const Expected& question : questions_of(buyer)) check_same(question);
     }
 }
 
 TEST_CASE("Questions without a buyer have the library's answer too") {
-    for (const Asked& question : questions_without_buyer()) check_same(question);
+    for (const Expected& question : questions_without_buyer()) check_same(question);
 }
 
 TEST_CASE("Comma-separated values are the library's, and only where they are asked for") {

@@ -3,10 +3,11 @@
 
 #include <csignal>
 
+#include <quoin/questions/questions.hpp>
+
 #include "apps/command_line.hpp"
 #include "apps/interruption.hpp"
 #include "apps/loading.hpp"
-#include "apps/questions.hpp"
 #include "support/files.hpp"
 
 using namespace quoin;
@@ -18,9 +19,9 @@ const std::string buyer =
     QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/right-under-eighty.json";
 
 /// Every option that a question needs, and more work for some.
-apps::Given options_of(const apps::Question& question, const Inquiry& inquiry) {
-    apps::Given given;
-    for (const apps::QuestionOption& option : question.options) {
+Given options_of(const Question& question, const Inquiry& inquiry) {
+    Given given;
+    for (const QuestionOption& option : question.options) {
         if (option.name == "scenario") given.emplace("scenario", inquiry.scenarios.front().name);
         if (option.name == "amount") given.emplace("amount", "9000");
         if (option.name == "monthly") given.emplace("monthly", "4000");
@@ -35,14 +36,15 @@ apps::Given options_of(const apps::Question& question, const Inquiry& inquiry) {
 TEST_CASE("Whatever works out figures ends with the watch, at its first word") {
     const auto loaded = apps::load_inquiry(buyer, QUOIN_SOURCE_DIR "/rates");
     int ended = 0;
-    for (const apps::Question& question : apps::questions()) {
+    for (const Question& question : questions()) {
         CAPTURE(question.name);
-        const apps::Given given = options_of(question, loaded->inquiry);
+        const Given given = options_of(question, loaded->inquiry);
         int asked = 0;
         const auto answer = [&](int most) {
             asked = 0;
-            static_cast<void>(question.answer(loaded->desk, loaded->inquiry, given,
-                                              [&] { return ++asked < most; }));
+            const Watch watch = [&] { return ++asked < most; };
+            static_cast<void>(question.told({loaded->desk, loaded->inquiry, given, &watch},
+                                            question.forms.front()));
         };
         answer(1'000'000'000);
         const int all = asked;

@@ -34,8 +34,8 @@
 #include <quoin/render/tour.hpp>
 #include <quoin/render/workbook.hpp>
 
-#include "apps/asking.hpp"
 #include "shipped.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::fuzz {
 namespace {
@@ -68,7 +68,7 @@ class Asked {
     }
     /// What is asked about: the options named, else the wishes.
     [[nodiscard]] std::vector<Pick> picks() const {
-        std::vector<Pick> picks = apps::picks_named(desk.book, all("option"));
+        std::vector<Pick> picks = picks_named(desk.book, all("option"));
         if (picks.empty()) {
             for (const Wish& wish : inquiry.wishes) picks.push_back(wish.pick);
         }
@@ -104,12 +104,12 @@ void show(const char* what, const Answer& answer) {
 void ask_quote(const Asked& a) { show("quote", quote(a.sitting)); }
 void ask_compare(const Asked& a) { show("compare", compare(a.sitting)); }
 void ask_site(const Asked& a) {
-    show("site", site(a.sitting, apps::scenario_or_first(a.inquiry, a.option("scenario"))));
+    show("site", site(a.sitting, scenario_or_first(a.inquiry, a.option("scenario"))));
 }
 void ask_programs(const Asked& a) { show("programs", programs(a.sitting)); }
 
 void ask_adds(const Asked& a) {
-    const AddsAnswer answer = adds(a.sitting, apps::picks_named(a.desk.book, a.all("option")));
+    const AddsAnswer answer = adds(a.sitting, picks_named(a.desk.book, a.all("option")));
     const bool by_part = a.flag("by-part");
     if (text_of(answer, by_part).empty()) throw Find("adds: no text");
     must_be_json(json_text_of(answer), "adds");
@@ -118,7 +118,7 @@ void ask_adds(const Asked& a) {
 void ask_cash(const Asked& a) {
     Inquiry inquiry = a.inquiry;
     if (a.flag("appraised")) {
-        inquiry.facts.appraised_value = apps::appraised_value(a.option("appraised"));
+        inquiry.facts.appraised_value = appraised_value(a.option("appraised"));
     }
     const Sitting sitting(a.desk, inquiry);
     a.each_scenario([&](std::size_t i) { show("cash", cash(sitting, i)); });
@@ -128,12 +128,12 @@ void ask_credit(const Asked& a) {
     Inquiry inquiry = a.inquiry;
     if (a.flag("instead")) inquiry.selection.incentives.clear();
     const Sitting sitting(a.desk, inquiry);
-    const CreditAsk ask = apps::credit_ask(sitting, a.option("amount", "10000"), a.option("years"));
+    const CreditAsk ask = credit_ask(sitting, a.option("amount", "10000"), a.option("years"));
     show("credit", credit(sitting, ask));
 }
 
 void ask_shift(const Asked& a) {
-    show("shift", shift(a.sitting, apps::shift_ask(a.option("steps", "1"), a.option("step"))));
+    show("shift", shift(a.sitting, shift_ask(a.option("steps", "1"), a.option("step"))));
 }
 
 void ask_recheck(const Asked& a) {
@@ -152,14 +152,14 @@ void ask_recheck(const Asked& a) {
 }
 
 void ask_afford(const Asked& a) {
-    const AffordFacts facts = apps::afford_facts(
-        a.inquiry, {a.option("reserves"), a.option("step"), a.flag("automated")});
+    const AffordFacts facts =
+        afford_facts(a.inquiry, {a.option("reserves"), a.option("step"), a.flag("automated")});
     show("afford", afford(a.sitting, facts));
 }
 
 void ask_later(const Asked& a) {
     const LaterFacts facts =
-        apps::later_facts({a.option("month"), a.option("loan-rate"), a.option("loan-months")});
+        later_facts({a.option("month"), a.option("loan-rate"), a.option("loan-months")});
     show("later", later(a.sitting, a.picks(), facts));
 }
 
@@ -170,9 +170,8 @@ void ask_shown(const Asked& a) {
 
 void ask_schedule(const Asked& a) {
     a.each_scenario([&](std::size_t i) {
-        const apps::RunText text{a.option("extra"), a.all("index"), a.flag("worst-case")};
-        const MonthByMonthAnswer answer =
-            month_by_month(a.sitting, i, apps::run_as(a.sitting, i, text));
+        const RunText text{a.option("extra"), a.all("index"), a.flag("worst-case")};
+        const MonthByMonthAnswer answer = month_by_month(a.sitting, i, run_as(a.sitting, i, text));
         show("schedule", answer);
         if (csv_of(answer).empty()) throw Find("schedule: no CSV");
     });
@@ -184,13 +183,13 @@ void ask_sheet(const Asked& a) {
 }
 
 void ask_tour(const Asked& a) {
-    show("tour", tour(a.sitting, apps::scenario_or_first(a.inquiry, a.option("scenario"))));
+    show("tour", tour(a.sitting, scenario_or_first(a.inquiry, a.option("scenario"))));
 }
 
 void ask_fit(const Asked& a) {
     FitQuestion question;
-    question.limits = {apps::limit_given("--monthly", a.option("monthly", "3200")),
-                       apps::limit_given("--cash", a.option("cash", "100000"))};
+    question.limits = {limit_given("--monthly", a.option("monthly", "3200")),
+                       limit_given("--cash", a.option("cash", "100000"))};
     question.lots = a.flag("lots");
     question.nodes = 50;
     int told = 0; // the first of the scenarios are enough

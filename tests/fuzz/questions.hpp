@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
 namespace quoin::fuzz {
 

@@ -15,9 +15,9 @@
 #include <iterator>
 #include <set>
 
-#include "apps/questions.hpp"
 #include "questions.hpp"
 #include "shipped.hpp"
+#include <quoin/questions/questions.hpp>
 
 namespace {
 
@@ -70,7 +70,7 @@ std::vector<Seed> seeds_and_finds(const Target& target) {
 bool asks_every_question() {
     const auto names = asked();
     bool all = true;
-    for (const apps::Question& question : apps::questions()) {
+    for (const Question& question : questions()) {
         if (question.name == "workbook") continue; // what recheck's workbook is written from
         if (std::find(names.begin(), names.end(), question.name) != names.end()) continue;
         std::printf("no target asks \"%s\" (tests/fuzz/questions.cpp)\n", question.name.data());

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
 #include "targets.hpp"
 

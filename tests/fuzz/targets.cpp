@@ -11,10 +11,10 @@
 #include <quoin/render/apr.hpp>
 #include <quoin/render/listing.hpp>
 
-#include "apps/asking.hpp"
 #include "apps/command_line.hpp"
 #include "questions.hpp"
 #include "shipped.hpp"
+#include <quoin/inquiry/asking.hpp>
 
 namespace quoin::fuzz {
 namespace {
@@ -209,7 +209,7 @@ void run_typed(const std::string& bytes) {
     const std::vector<std::string> words = words_of(bytes);
     if (words.empty()) return;
     if (words.front() == "option") {
-        static_cast<void>(apps::picks_named(example().desk.book, {words.begin() + 1, words.end()}));
+        static_cast<void>(picks_named(example().desk.book, {words.begin() + 1, words.end()}));
         return;
     }
     if (words.front() != "payment" && words.front() != "afford") return;

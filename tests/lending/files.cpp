@@ -7,7 +7,7 @@
 #include <fstream>
 #include <sstream>
 
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"

@@ -3,7 +3,7 @@
 // What is published stands beside each figure; the tables themselves are in rates/programs/.
 #include <shown.hpp>
 
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 #include <quoin/lending/editions.hpp>
 
 #include "support/files.hpp"

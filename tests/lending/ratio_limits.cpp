@@ -3,7 +3,7 @@
 
 #include <quoin/lending/editions.hpp>
 
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"

@@ -24,8 +24,8 @@ import sys
 import tempfile
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
-FLOORS = ["exact", "text", "pricebook", "lending", "home", "loan", "published", "answers", "render",
-          "apps"]
+FLOORS = ["exact", "text", "pricebook", "lending", "home", "loan", "published", "inquiry",
+          "answers", "render", "apps"]
 CPU_SECONDS = 900  # of one test program; an endless loop is caught, a busy machine is not
 CAUGHT = "tests/mutants/caught.json"
 TRIED = "build/mutants.json"

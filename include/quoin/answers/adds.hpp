@@ -103,11 +103,6 @@ struct AddsAnswer {
     AddsStep whole; ///< all picks at once; the stacked figures sum to it
 };
 
-/// An option asked about by name: ID, ID:LEVEL, with =NUMBER for a quantity or an amount to spend.
-/// Records a problem and returns nothing where there is no such option.
-[[nodiscard]] std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
-                                               Findings& findings);
-
 /// The options asked about, or every one that costs something where none is named.
 [[nodiscard]] AddsAnswer adds(const Sitting& sitting, const std::vector<Pick>& asked);
 

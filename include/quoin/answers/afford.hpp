@@ -12,6 +12,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/inquiry/asks.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 
 namespace quoin {
@@ -97,13 +98,6 @@ struct AffordScenario {
     std::vector<AffordPlan> plans;
     std::vector<LimitRoom> nearest; ///< where no price fits: the limits at the least price tried
     Money least_price;              ///< that was tried
-};
-
-/// What the question is asked with besides the inquiry.
-struct AffordFacts {
-    int reserve_months = 0; ///< months of the payment to be left over in cash
-    bool automated = false; ///< the ratio of automated underwriting where the program has one
-    Money step = Money::dollars(5000);
 };
 
 struct AffordAnswer {

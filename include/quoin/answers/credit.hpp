@@ -13,13 +13,9 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/inquiry/asks.hpp>
 
 namespace quoin {
-
-struct CreditAsk {
-    Money amount;  ///< above zero, under the contract price
-    int years = 7; ///< over which the least cost is looked for
-};
 
 /// The years that costs are told for; a shorter loan ends first.
 inline constexpr std::array<int, 5> credit_years{3, 5, 7, 10, 30};

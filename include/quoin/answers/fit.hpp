@@ -16,20 +16,9 @@
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/inquiry/asks.hpp>
 
 namespace quoin {
-
-struct FitLimits {
-    Money monthly; ///< the settled month may come to this
-    Money cash;    ///< all the cash the purchase takes may come to this
-};
-
-struct FitQuestion {
-    FitLimits limits;
-    std::optional<std::size_t> scenario; ///< nothing: each of them
-    bool lots = false;                   ///< on every free lot that the plan fits
-    std::int64_t nodes = 2'000'000;      ///< of each search; then it stops with what it has
-};
 
 /// What is being looked for.
 enum class FitStage {

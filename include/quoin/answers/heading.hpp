@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/sitting.hpp>
 
 namespace quoin {
 

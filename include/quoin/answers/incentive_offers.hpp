@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/sitting.hpp>
 
 namespace quoin {
 
@@ -27,12 +27,5 @@ struct IncentiveOffer {
 /// Every incentive of the price book, in its order.
 [[nodiscard]] std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting,
                                                            const PricedHome& home);
-
-/// Why the plan, the lot or the dates of an inquiry rule an incentive out, in words; empty: they
-/// do not. The lender it may be tied to is not looked at.
-[[nodiscard]] std::string why_not_given(const Incentive& incentive, const Inquiry& inquiry);
-
-/// Why an incentive is not given with the loans of a rate sheet, in words; empty: it is.
-[[nodiscard]] std::string why_not_given(const Incentive& incentive, const RateSheet* sheet);
 
 } // namespace quoin

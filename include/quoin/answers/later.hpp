@@ -13,6 +13,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/inquiry/asks.hpp>
 #include <quoin/pricebook/option.hpp>
 
 namespace quoin {
@@ -22,17 +23,6 @@ enum class LaterWay {
     cash,       ///< through the builder, the loan as without it
     after,      ///< after the closing, in cash
     after_lent, ///< after the closing, on a personal loan
-};
-
-/// How a personal loan or a card is taken to be.
-struct PersonalLoan {
-    Rate rate;
-    Months term;
-};
-
-struct LaterFacts {
-    int month = 1; ///< the work is paid with this payment of the loan
-    std::optional<PersonalLoan> loan;
 };
 
 struct LaterPath {

@@ -7,6 +7,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/inquiry/asks.hpp>
 
 namespace quoin {
 
@@ -57,13 +58,6 @@ enum class RateWay {
     index_of_the_day, ///< the index stays where it is
     given_index,
     worst_case, ///< every change as high as the caps let it be
-};
-
-/// What the schedule is run under besides the scenario.
-struct RunAs {
-    std::optional<Money> extra = {};   ///< instead of the scenario's own extra principal
-    std::vector<Percent> indexes = {}; ///< of each change in order; the last for all later ones
-    bool worst_case = false;
 };
 
 struct MonthByMonthAnswer {

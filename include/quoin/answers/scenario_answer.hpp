@@ -7,7 +7,7 @@
 
 #include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/cost_of_credit.hpp>
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/sitting.hpp>
 #include <quoin/loan/loan_figures.hpp>
 
 namespace quoin {

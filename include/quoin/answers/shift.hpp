@@ -12,14 +12,10 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/inquiry/asks.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 
 namespace quoin {
-
-struct ShiftAsk {
-    int steps = 4;                                       ///< each way
-    Percent step{Decimal::billionths(Decimal::one / 8)}; ///< above zero
-};
 
 enum class ShiftChange { none, price, options, appraisal };
 

@@ -9,8 +9,8 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/sitting.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/inquiry/sitting.hpp>
 
 namespace quoin {
 

@@ -1,7 +1,7 @@
 // Desk: the loaded price book and lending data, immutable, shared by every caller and thread.
 #pragma once
 
-#include <quoin/answers/lending.hpp>
+#include <quoin/inquiry/lending.hpp>
 #include <quoin/pricebook/price_book.hpp>
 
 namespace quoin {

@@ -1,5 +1,5 @@
 // Making the inquiry that a new buyer begins with.
-#include "first_inquiry.hpp"
+#include <quoin/inquiry/first_inquiry.hpp>
 
 #include <algorithm>
 #include <memory>
@@ -7,9 +7,9 @@
 
 #include <nlohmann/json.hpp>
 
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
-namespace quoin::apps {
+namespace quoin {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -114,4 +114,4 @@ std::optional<std::string> first_inquiry(const std::string& book, const Desk& de
     return json;
 }
 
-} // namespace quoin::apps
+} // namespace quoin

@@ -1,5 +1,5 @@
 // Looking up what governs an inquiry's scenarios.
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/sitting.hpp>
 
 #include <quoin/exact/broken.hpp>
 

@@ -1,11 +1,11 @@
 // Reading figures that a person typed.
-#include "typed.hpp"
+#include <quoin/inquiry/typed.hpp>
 
 #include <fmt/format.h>
 
 #include <quoin/text/problems.hpp>
 
-namespace quoin::apps {
+namespace quoin {
 
 void refuse(Problem problem) {
     Findings findings;
@@ -53,4 +53,4 @@ Date day_typed(const std::string& name, const std::string& text) {
     refuse_typed(name, text, "a day, year first, such as 2026-11-24");
 }
 
-} // namespace quoin::apps
+} // namespace quoin

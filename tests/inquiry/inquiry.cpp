@@ -3,7 +3,7 @@
 
 #include <fstream>
 
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
 #include "support/files.hpp"
 

@@ -1,9 +1,9 @@
 // Reading lending data, whichever files it comes in.
-#include <quoin/answers/lending.hpp>
+#include <quoin/inquiry/lending.hpp>
 
 #include <algorithm>
 
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/text/problems.hpp>
 

@@ -1,5 +1,5 @@
 // Telling the kinds of files apart.
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 
 namespace quoin {
 

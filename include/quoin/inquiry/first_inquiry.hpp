@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/desk.hpp>
+#include <quoin/inquiry/desk.hpp>
 
-namespace quoin::apps {
+namespace quoin {
 
 /// Its JSON, sound against the desk: the first plan with its first elevation on the first free lot
 /// that it fits, nothing chosen, and each program of a fixed rate at its usual least down payment.
@@ -22,4 +22,4 @@ namespace quoin::apps {
 /// loans also the one from which on there is no mortgage insurance.
 [[nodiscard]] std::vector<std::string> usual_down_payments(ProgramKind kind);
 
-} // namespace quoin::apps
+} // namespace quoin

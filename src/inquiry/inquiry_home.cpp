@@ -1,8 +1,8 @@
 // Reading the home an inquiry asks about, and holding it to the price book's rules.
 #include <algorithm>
 
-#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/inquiry/incentive_rules.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "inquiry_parts.hpp"

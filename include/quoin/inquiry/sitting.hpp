@@ -5,9 +5,9 @@
 
 #include <vector>
 
-#include <quoin/answers/desk.hpp>
-#include <quoin/answers/inquiry.hpp>
 #include <quoin/home/priced_home.hpp>
+#include <quoin/inquiry/desk.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 

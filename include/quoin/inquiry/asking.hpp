@@ -4,26 +4,25 @@
 // Each function throws Refused where the text is not usable.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include <quoin/answers/afford.hpp>
-#include <quoin/answers/credit.hpp>
-#include <quoin/answers/fit.hpp>
-#include <quoin/answers/inquiry.hpp>
-#include <quoin/answers/later.hpp>
-#include <quoin/answers/month_by_month.hpp>
-#include <quoin/answers/shift.hpp>
-#include <quoin/answers/sitting.hpp>
+#include <quoin/inquiry/asks.hpp>
+#include <quoin/inquiry/sitting.hpp>
+#include <quoin/inquiry/typed.hpp>
 
-#include "typed.hpp"
-
-namespace quoin::apps {
+namespace quoin {
 
 /// The index of a scenario by its name in the inquiry.
 [[nodiscard]] std::size_t scenario_named(const Inquiry& inquiry, const std::string& name);
 /// The first one where no name is given.
 [[nodiscard]] std::size_t scenario_or_first(const Inquiry& inquiry, const std::string& name);
+
+/// An option asked about by name: ID, ID:LEVEL, with =NUMBER for a quantity or an amount to spend.
+/// Records a problem and returns nothing where there is no such option.
+[[nodiscard]] std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
+                                               Findings& findings);
 
 /// Options written as ID, ID:LEVEL or ID=NUMBER; every mistake is reported at once.
 [[nodiscard]] std::vector<Pick> picks_named(const PriceBook& book,
@@ -70,4 +69,4 @@ struct LaterText {
 };
 [[nodiscard]] LaterFacts later_facts(const LaterText& text);
 
-} // namespace quoin::apps
+} // namespace quoin

@@ -1,5 +1,5 @@
 // Reading an inquiry: who and when, then the home, then the ways to pay.
-#include <quoin/answers/inquiry.hpp>
+#include <quoin/inquiry/inquiry.hpp>
 
 #include <algorithm>
 

@@ -12,7 +12,7 @@
 #include <quoin/exact/rate.hpp>
 #include <quoin/text/findings.hpp>
 
-namespace quoin::apps {
+namespace quoin {
 
 /// Throws Refused with this one problem.
 [[noreturn]] void refuse(Problem problem);
@@ -36,4 +36,4 @@ inline constexpr Money most_typed = Money::dollars(1'000'000'000);
                               const std::string& expected);
 [[nodiscard]] Date day_typed(const std::string& name, const std::string& text);
 
-} // namespace quoin::apps
+} // namespace quoin

@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/desk.hpp>
 #include <quoin/home/selection.hpp>
+#include <quoin/inquiry/desk.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/scenario.hpp>
 

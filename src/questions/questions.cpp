@@ -1,0 +1,335 @@
+// The table of questions.
+#include <quoin/questions/questions.hpp>
+
+#include <algorithm>
+#include <utility>
+
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/afford.hpp>
+#include <quoin/answers/cash.hpp>
+#include <quoin/answers/compare.hpp>
+#include <quoin/answers/credit.hpp>
+#include <quoin/answers/later.hpp>
+#include <quoin/answers/month_by_month.hpp>
+#include <quoin/answers/programs.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/answers/recheck.hpp>
+#include <quoin/answers/sheet.hpp>
+#include <quoin/answers/shift.hpp>
+#include <quoin/answers/shown.hpp>
+#include <quoin/answers/site.hpp>
+#include <quoin/answers/tour.hpp>
+#include <quoin/exact/broken.hpp>
+#include <quoin/inquiry/asking.hpp>
+#include <quoin/render/adds.hpp>
+#include <quoin/render/afford.hpp>
+#include <quoin/render/cash.hpp>
+#include <quoin/render/compare.hpp>
+#include <quoin/render/credit.hpp>
+#include <quoin/render/fit.hpp>
+#include <quoin/render/later.hpp>
+#include <quoin/render/month_by_month.hpp>
+#include <quoin/render/programs.hpp>
+#include <quoin/render/quote.hpp>
+#include <quoin/render/recheck.hpp>
+#include <quoin/render/sheet.hpp>
+#include <quoin/render/shift.hpp>
+#include <quoin/render/shown.hpp>
+#include <quoin/render/site.hpp>
+#include <quoin/render/tour.hpp>
+#include <quoin/text/problems.hpp>
+
+namespace quoin {
+namespace {
+
+using enum QuestionOption::Kind;
+constexpr auto command = QuestionOption::By::command;
+
+/// As text or as JSON.
+template <class Answer>
+Told told(const Answer& answer, Form form) {
+    return form == Form::json ? json_text_of(answer) : text_of(answer);
+}
+
+std::size_t scenario_of(const Asked& asked) {
+    return scenario_named(asked.inquiry, asked.one("scenario"));
+}
+
+/// Under one scenario alone where one is named.
+Sitting sitting_under(const Asked& asked) {
+    const Sitting sitting = asked.sitting();
+    return asked.has("scenario") ? sitting.only(scenario_of(asked)) : sitting;
+}
+
+Told tell_quote(Asked asked, Form form) { return told(quote(asked.sitting()), form); }
+
+Told tell_adds(Asked asked, Form form) {
+    const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
+    const AddsAnswer answer = adds(asked.sitting(), picks);
+    if (form == Form::json) return json_text_of(answer);
+    return text_of(answer, asked.has("by-part") || !picks.empty());
+}
+
+Told tell_compare(Asked asked, Form form) { return told(compare(asked.sitting()), form); }
+
+Told tell_cash(Asked asked, Form form) {
+    const std::size_t scenario = scenario_of(asked);
+    if (asked.has("appraised")) {
+        asked.inquiry.facts.appraised_value = appraised_value(asked.one("appraised"));
+    }
+    return told(cash(asked.sitting(), scenario), form);
+}
+
+Told tell_credit(Asked asked, Form form) {
+    if (asked.has("instead")) asked.inquiry.selection.incentives.clear();
+    const Sitting sitting = sitting_under(asked);
+    return told(credit(sitting, credit_ask(sitting, asked.one("amount"), asked.one("years"))),
+                form);
+}
+
+Told tell_shift(Asked asked, Form form) {
+    const Sitting sitting = sitting_under(asked);
+    return told(shift(sitting, shift_ask(asked.one("steps"), asked.one("step"))), form);
+}
+
+Told tell_recheck(Asked asked, Form form) {
+    const std::size_t scenario = scenario_of(asked);
+    const RecheckAnswer answer = recheck(asked.sitting(), scenario);
+    if (form != Form::workbook) return told(answer, form);
+    if (!answer.scenario.available()) {
+        refuse(problems::scenario_barred(asked.inquiry.scenarios[scenario].name));
+    }
+    return workbook_of(answer);
+}
+
+Told tell_afford(Asked asked, Form form) {
+    const AffordFacts facts = afford_facts(
+        asked.inquiry, {asked.one("reserves"), asked.one("step"), asked.has("automated")});
+    AffordAnswer answer = afford(asked.sitting(), facts);
+    answer.assumptions = std::move(asked.assumptions);
+    return told(answer, form);
+}
+
+Told tell_later(Asked asked, Form form) {
+    const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
+    const LaterFacts facts =
+        later_facts({asked.one("month"), asked.one("loan-rate"), asked.one("loan-months")});
+    return told(later(asked.sitting(), picks, facts), form);
+}
+
+Told tell_shown(Asked asked, Form form) {
+    const auto answer = shown(asked.sitting());
+    if (!answer) refuse(problems::no_model(asked.desk.book.file));
+    return told(*answer, form);
+}
+
+Told tell_schedule(Asked asked, Form form) {
+    const std::size_t scenario = scenario_of(asked);
+    const Sitting sitting = asked.sitting();
+    const RunAs run = run_as(sitting, scenario,
+                             {asked.one("extra"), asked.all("index"), asked.has("worst-case")});
+    const MonthByMonthAnswer answer = month_by_month(sitting, scenario, run);
+    return form == Form::csv ? csv_of(answer) : told(answer, form);
+}
+
+Told tell_sheet(Asked asked, Form /*form*/) {
+    std::optional<std::size_t> scenario;
+    if (asked.has("scenario")) scenario = scenario_of(asked);
+    return html_of(sheet(asked.sitting(), scenario));
+}
+
+Told tell_tour(Asked asked, Form form) {
+    const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
+    return told(tour(asked.sitting(), scenario), form);
+}
+
+Told tell_site(Asked asked, Form form) {
+    const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
+    return told(site(asked.sitting(), scenario), form);
+}
+
+Told tell_fit(Asked asked, Form form) {
+    FitQuestion question;
+    question.limits = {limit_given("--monthly", asked.one("monthly")),
+                       limit_given("--cash", asked.one("cash"))};
+    question.lots = asked.has("lots");
+    if (asked.has("nodes")) question.nodes = nodes_given(asked.one("nodes"));
+    if (asked.has("scenario")) question.scenario = scenario_of(asked);
+    // Its search is told to stop, and answers with what it has by then.
+    return told(fit(Sitting(asked.desk, asked.inquiry), question, asked.progress), form);
+}
+
+Told tell_programs(Asked asked, Form form) { return told(programs(asked.sitting()), form); }
+
+const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", needed};
+const QuestionOption one_scenario = {"scenario", "one scenario alone; all of them if none"};
+const QuestionOption under = {
+    "scenario", "the way to pay that the figures are under; the inquiry's first if not given"};
+
+} // namespace
+
+std::string Asked::one(std::string_view option) const {
+    const auto found = given.find(option);
+    return found == given.end() ? std::string() : found->second;
+}
+
+std::vector<std::string> Asked::all(std::string_view option) const {
+    std::vector<std::string> values;
+    const auto [begin, end] = given.equal_range(option);
+    for (auto it = begin; it != end; ++it) values.push_back(it->second);
+    return values;
+}
+
+bool Question::has(Form form) const {
+    return std::find(forms.begin(), forms.end(), form) != forms.end();
+}
+
+std::string Question::text(Asked asked, Form form) const {
+    Told answer = told(std::move(asked), form);
+    ensure(std::holds_alternative<std::string>(answer), "a workbook is no text");
+    return std::get<std::string>(std::move(answer));
+}
+
+const std::vector<Question>& questions() {
+    using enum Form;
+    static const std::vector<Question> table = {
+        {"quote",
+         "The priced home line by line, and the month of each loan",
+         "quoin quote buyer.json",
+         {},
+         {json, text},
+         tell_quote},
+        {"adds",
+         "What each option adds: price, month, cash, years; alone and stacked",
+         "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
+         {{"option", "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none",
+           rest},
+          {"by-part", "the month by part, cash and years for each option", flag, command}},
+         {json, text},
+         tell_adds},
+        {"compare",
+         "The scenarios side by side on the same home",
+         "quoin compare buyer.json",
+         {},
+         {json, text},
+         tell_compare},
+        {"cash",
+         "What cash a loan takes: costs, prepaids, escrow, credits, and when",
+         "quoin cash buyer.json --scenario \"FHA, 3.5 % down\" --appraised 455000",
+         {scenario, {"appraised", "if it appraises at this, in dollars"}},
+         {json, text},
+         tell_cash},
+        {"credit",
+         "What a builder's money does: off the price, costs, points, a buydown",
+         "quoin credit buyer.json --amount 10000 --years 5",
+         {{"amount", "the builder's money, in dollars", needed},
+          one_scenario,
+          {"years", "years to look for the least cost over; 7 if none"},
+          {"instead", "in place of the incentives that the inquiry uses, not on top of them",
+           flag}},
+         {json, text},
+         tell_credit},
+        {"shift",
+         "What can move before the closing: the rate, the price, the appraisal",
+         "quoin shift buyer.json --scenario \"FHA, 3.5 % down\" --steps 6",
+         {one_scenario,
+          {"steps", "steps of the rate each way; 4 if none"},
+          {"step", "percentage points of a step; 0.125 if none"}},
+         {json, text},
+         tell_shift},
+        {"recheck",
+         "Each figure with its formula, inputs, rounding, rule, date and source",
+         "quoin recheck buyer.json --scenario \"FHA, 3.5 % down\" --workbook check.xlsx",
+         {scenario},
+         {json, text},
+         tell_recheck},
+        {"workbook",
+         "The same as live formulas in a spreadsheet",
+         {},
+         {scenario},
+         {workbook},
+         tell_recheck},
+        {"afford",
+         "The highest price that income, debts, cash and the programs allow",
+         "quoin afford buyer.json --reserves 2\n"
+         "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
+         {{"reserves", "months of the payment to be left over in cash, 0 to 24"},
+          {"step", "the higher price to ask about, in dollars more"},
+          {"automated",
+           "a file that automated underwriting accepts: its ratio, none where none is published",
+           flag}},
+         {json, text},
+         tell_afford},
+        {"later",
+         "An option from the builder, financed or in cash, or after closing",
+         "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
+         {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
+          {"month", "the payment of the loan with which it is done, 1 to 120; 1 if not said"},
+          {"loan-rate", "on a personal loan or card: its yearly rate, in percent"},
+          {"loan-months", "and its months, 1 to 240"}},
+         {json, text},
+         tell_later},
+        {"shown",
+         "What the furnished model shows, against what is included and chosen",
+         "quoin shown buyer.json",
+         {},
+         {json, text},
+         tell_shown},
+        {"schedule",
+         "A loan month by month, with mortgage insurance and extra principal",
+         "quoin schedule buyer.json --scenario \"FHA, 3.5 % down\" --extra 150",
+         {scenario,
+          {"extra", "extra principal each month, in dollars"},
+          {"index", "adjustable rates: the index at each change, in percent; the last stays", list},
+          {"worst-case", "adjustable rates: every change as high as the caps let it be", flag,
+           QuestionOption::By::anybody, "index"}},
+         {json, text, csv},
+         tell_schedule},
+        {"sheet",
+         "What the buyer takes home: one HTML file to print",
+         "quoin sheet buyer.json -o sheet.html",
+         {{"scenario", "one scenario alone, with its costs and its calendar; all of them if none"}},
+         {html},
+         tell_sheet},
+        {"tour",
+         "The home area by area: what comes with it, what a touch adds a month",
+         "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"",
+         {under},
+         {json, text},
+         tell_tour},
+        {"fit",
+         "Which wishes fit within a month and the cash: the most worth, proven",
+         "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
+         {{"monthly", "what a month may come to, in dollars", needed},
+          {"cash", "all the cash there is, deposits among it, in dollars", needed},
+          {"scenario", "the scenario's name in the inquiry; each of them if not given"},
+          {"lots", "on every free lot that the plan fits", flag},
+          {"nodes",
+           "how many choices each search may look into before it stops; 2000000 if not given",
+           value, command}},
+         {json, text},
+         tell_fit},
+        {"site",
+         "The lots and plans, and what another one would change",
+         "quoin site buyer.json --scenario \"FHA, 3.5 % down\"",
+         {under},
+         {json, text},
+         tell_site},
+        {"programs",
+         "The loan programs and rates that the inquiry can use",
+         "quoin programs buyer.json",
+         {},
+         {json, text},
+         tell_programs},
+    };
+    return table;
+}
+
+const Question* find_question(std::string_view name) {
+    for (const Question& question : questions()) {
+        if (question.name == name) return &question;
+    }
+    return nullptr;
+}
+
+} // namespace quoin
