@@ -13,6 +13,7 @@
 
 #include <quoin/text/caps.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/text/leading_texts.hpp>
 #include <quoin/text/source.hpp>
 #include <quoin/text/value.hpp>
 #include <quoin/text/reader.hpp>

@@ -1,6 +1,8 @@
 // Loading files into a desk and an inquiry.
 #include "loading.hpp"
 
+#include <fstream>
+
 #include "clock.hpp"
 #include "files.hpp"
 #include <quoin/text/names.hpp>
@@ -24,13 +26,53 @@ PriceBook read_book(const Document& document, Findings& findings) {
     return read_price_book(document, &lots, findings);
 }
 
-Lending load_lending(const std::string& asked, Findings& findings) {
-    const fs::path folder = rates_folder(asked);
-    std::vector<Document> documents;
+namespace {
+
+std::vector<fs::path> lending_files(const fs::path& folder) {
+    std::vector<fs::path> files;
     for (const char* kind : {"programs", "sheets", "places"}) {
-        for (const fs::path& path : json_files(folder / kind)) {
-            documents.push_back(read_json(path, "lending data", findings));
-        }
+        for (fs::path& path : json_files(folder / kind)) files.push_back(std::move(path));
+    }
+    return files;
+}
+
+/// Of a regular file of a size that is read; whatever keeps it from being told, reading all of the
+/// file then says.
+std::optional<SheetHead> read_sheet_head(const fs::path& path) {
+    std::error_code error;
+    if (fs::file_size(path, error) > largest_file) return {}; // so is that of no regular file
+    std::ifstream in(path, std::ios::binary);
+    try {
+        return head_of_rate_sheet(in);
+    } catch (const std::ios_base::failure&) { // of the medium
+        return {};
+    }
+}
+
+/// Without the rate sheets whose heads say that they are not the one asked for. Each with the id of
+/// that one stays, so that an id told twice is found. All stay where no head is the one: what is
+/// wrong in any sheet may be why, and a message may name the nearest.
+std::vector<fs::path> files_that_may_matter(std::vector<fs::path> files, const SheetAsked& asked) {
+    std::vector<SheetHead> heads;
+    std::vector<std::string> ids; // one a file, empty where no head is told
+    for (const fs::path& path : files) {
+        auto head = read_sheet_head(path);
+        ids.push_back(head ? head->id : "");
+        if (head) heads.push_back(std::move(*head));
+    }
+    const SheetHead* chosen = chosen_sheet(heads, asked);
+    if (chosen == nullptr) return files;
+    std::vector<fs::path> left;
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        if (ids[i].empty() || ids[i] == chosen->id) left.push_back(std::move(files[i]));
+    }
+    return left;
+}
+
+Lending load_files(const fs::path& folder, const std::vector<fs::path>& files, Findings& findings) {
+    std::vector<Document> documents;
+    for (const fs::path& path : files) {
+        documents.push_back(read_json(path, "lending data", findings));
     }
     if (documents.empty()) {
         findings.add(problems::file_missing(folder.string(), "a folder of lending data", {}));
@@ -38,11 +80,25 @@ Lending load_lending(const std::string& asked, Findings& findings) {
     return read_lending(documents, findings);
 }
 
+} // namespace
+
+Lending load_lending(const std::string& rates, Findings& findings) {
+    const fs::path folder = rates_folder(rates);
+    return load_files(folder, lending_files(folder), findings);
+}
+
+Lending load_lending(const std::string& rates, const SheetAsked& asked, Findings& findings) {
+    const fs::path folder = rates_folder(rates);
+    return load_files(folder, files_that_may_matter(lending_files(folder), asked), findings);
+}
+
 namespace {
+
+enum class Sheets { all, own }; ///< which of the rate sheets are read
 
 /// Reads an inquiry's price book, the lending data and the inquiry itself; stops where one of them
 /// is needed by the next and is not sound.
-std::unique_ptr<Loaded> read_all(const Document& document, const std::string& rates,
+std::unique_ptr<Loaded> read_all(const Document& document, const std::string& rates, Sheets sheets,
                                  Findings& findings) {
     auto loaded = std::make_unique<Loaded>();
     const auto named = price_book_of(document);
@@ -54,7 +110,9 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
     const Document book = read_json(path.lexically_normal(), "a price book", findings);
-    loaded->desk.lending = load_lending(rates, findings);
+    const auto asked = sheets == Sheets::own ? sheet_asked(document) : std::nullopt;
+    loaded->desk.lending =
+        asked ? load_lending(rates, *asked, findings) : load_lending(rates, findings);
     if (book.root.kind != Value::Kind::null) loaded->desk.book = read_book(book, findings);
     if (!findings.none()) return loaded;
     loaded->inquiry = read_inquiry(document, loaded->desk, findings);
@@ -71,7 +129,7 @@ std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string&
     Findings findings;
     const Document document = read_json(file, "an inquiry", findings);
     refuse_if_any(findings);
-    auto loaded = read_all(document, rates, findings);
+    auto loaded = read_all(document, rates, Sheets::own, findings);
     refuse_if_any(std::move(findings));
     return loaded;
 }
@@ -170,7 +228,7 @@ Checked check_file(const std::string& file, const std::string& rates, std::optio
         break;
     case FileKind::inquiry: {
         checked.kind = "inquiry";
-        const auto loaded = read_all(document, rates, checked.findings);
+        const auto loaded = read_all(document, rates, Sheets::all, checked.findings);
         if (!checked.findings.none()) break;
         checked.endings = endings_for(*loaded, asked.value_or(loaded->inquiry.as_of));
         break;

@@ -25,6 +25,7 @@ struct Loaded {
 };
 
 /// Throws Refused with everything that is wrong in the inquiry, its price book or the lending data.
+/// Of the rate sheets only the inquiry's own is read whole.
 [[nodiscard]] std::unique_ptr<Loaded> load_inquiry(const std::string& file,
                                                    const std::string& rates);
 
@@ -33,8 +34,12 @@ struct Loaded {
                                  Findings& findings);
 /// A price book with the list of lots it may point to.
 [[nodiscard]] PriceBook read_book(const Document& document, Findings& findings);
-/// The lending data of a folder; `rates` empty: the data that rates_folder finds.
+/// The lending data of a folder, all of it; `rates` empty: the data that rates_folder finds.
 [[nodiscard]] Lending load_lending(const std::string& rates, Findings& findings);
+/// The same without the rate sheets that are not the one asked for, and without their faults. What
+/// does not say whether it is the one is read; where none is, all are.
+[[nodiscard]] Lending load_lending(const std::string& rates, const SheetAsked& asked,
+                                   Findings& findings);
 
 /// Throws Refused likewise.
 [[nodiscard]] PriceBook load_price_book(const std::string& file);

@@ -74,7 +74,7 @@ class Making {
 
 void Making::load(const std::string& rates) {
     Findings findings;
-    made_.desk.lending = load_lending(rates, findings);
+    made_.desk.lending = load_lending(rates, {{}, made_.inquiry.as_of}, findings);
     if (!findings.none()) throw Refused(std::move(findings));
 }
 

@@ -136,9 +136,7 @@ Decimal Inquiry::worth_of(const Wish& wish) const {
 }
 
 const RateSheet* Inquiry::sheet(const Lending& lending) const {
-    if (rates.empty()) return lending.newest_sheet(as_of);
-    const int index = index_of(lending.sheets, rates);
-    return index < 0 ? nullptr : &at(lending.sheets, index);
+    return lending.sheet({rates, as_of});
 }
 
 const Scenario* Inquiry::find_scenario(std::string_view name) const {
@@ -152,6 +150,14 @@ std::optional<std::string> price_book_of(const Document& document) {
     const Value* path = document.root.find("price_book");
     if (path == nullptr || path->kind != Value::Kind::text) return std::nullopt;
     return path->literal;
+}
+
+std::optional<SheetAsked> sheet_asked(const Document& document) {
+    Findings findings;
+    Reader root(document.root, Path{}, findings);
+    SheetAsked asked{root.name_or("rates", ""), root.date("as_of")};
+    if (!findings.none()) return std::nullopt;
+    return asked;
 }
 
 Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findings) {

@@ -99,14 +99,6 @@ void check_ladders(const Lending& lending, const RateSheet& sheet, const Documen
 
 } // namespace
 
-const RateSheet* Lending::newest_sheet(Date day) const {
-    const RateSheet* newest = nullptr;
-    for (const RateSheet& sheet : sheets) {
-        if (sheet.date <= day && (newest == nullptr || newest->date < sheet.date)) newest = &sheet;
-    }
-    return newest;
-}
-
 Lending read_lending(const std::vector<Document>& documents, Findings& findings) {
     Lending lending;
     Shelf<LoanProgram> programs{lending.programs, "program"};

@@ -4,9 +4,12 @@
 #include "dated_list.hpp"
 
 #include "not_negative.hpp"
+#include <quoin/text/leading_texts.hpp>
 
 namespace quoin {
 namespace {
+
+constexpr std::string_view rates_format = "quoin/rates/1";
 
 Ladder read_ladder(Reader& item) {
     Ladder ladder;
@@ -51,7 +54,7 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     RateSheet sheet;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return sheet;
-    if (!root.format_is("quoin/rates/1")) return sheet;
+    if (!root.format_is(rates_format)) return sheet;
     sheet.id = root.id("id");
     sheet.date = root.date("date");
     sheet.good_through = root.date("good_through");
@@ -85,6 +88,26 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });
     root.finish();
     return sheet;
+}
+
+std::optional<SheetHead> head_of_rate_sheet(std::istream& json) {
+    bool rates = false;
+    std::optional<std::string> id;
+    std::optional<Date> date;
+    leading_texts(json, [&](std::string_view name, std::string_view text) {
+        if (name == "format") {
+            rates = text == rates_format;
+            if (!rates) return false;
+        }
+        if (name == "id") id = text;
+        if (name == "date") {
+            date = Date::parse(text);
+            if (!date) return false;
+        }
+        return !(rates && id && date);
+    });
+    if (!rates || !id || !date) return std::nullopt;
+    return SheetHead{std::move(*id), *date};
 }
 
 } // namespace quoin

@@ -64,9 +64,6 @@ const std::vector<Row> rows = {
     {"conventional", Barred::rate_not_offered, [](Changed& c) { c.scenario().lock_days = 720; }},
     {"conventional", Barred::mi_not_offered,
      [](Changed& c) {
-         for (BandTable& table : c.desk.lending.sheets.back().mortgage_insurance) {
-             table.bands.clear(), table.values.clear(), table.written.clear();
-         }
          for (BandTable& table : c.desk.lending.sheets.front().mortgage_insurance) {
              table.bands.clear(), table.values.clear(), table.written.clear();
          }

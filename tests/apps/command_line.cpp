@@ -1,8 +1,6 @@
 // The command line: the same answers as the library, exit codes, nothing half-written.
 #include <shown.hpp>
 
-#include <cstdlib>
-#include <filesystem>
 #include <fstream>
 
 #include <quoin/answers/quote.hpp>
@@ -10,6 +8,7 @@
 
 #include "apps/command_line.hpp"
 #include "support/files.hpp"
+#include "support/scratch.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -19,33 +18,12 @@ namespace {
 
 const std::string buyer = QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/six-programs.json";
 const std::string rates = QUOIN_SOURCE_DIR "/rates";
+const char* const first_home = QUOIN_SOURCE_DIR "/examples/first-home";
 
 std::string read_all(const std::string& path) {
     std::ifstream in(path, std::ios::binary);
     return {std::istreambuf_iterator<char>(in), {}};
 }
-
-/// A folder of the example that a test may damage.
-class Scratch {
-  public:
-    Scratch() {
-        std::string name = std::filesystem::temp_directory_path() / "quoin-test-XXXXXX";
-        if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("no folder for a test");
-        folder_ = name;
-        std::filesystem::copy(QUOIN_SOURCE_DIR "/examples/first-home", folder_);
-    }
-    ~Scratch() { std::filesystem::remove_all(folder_); }
-    Scratch(const Scratch&) = delete;
-    Scratch& operator=(const Scratch&) = delete;
-
-    [[nodiscard]] std::string path(const char* name) const { return (folder_ / name).string(); }
-    void write(const char* name, const std::string& text) const {
-        std::ofstream(path(name), std::ios::binary) << text;
-    }
-
-  private:
-    std::filesystem::path folder_;
-};
 
 /// Whatever a file holds, the program answers or refuses; it never fails of its own.
 void check_outcome(const apps::Result& result) {
@@ -77,7 +55,7 @@ TEST_CASE("Exit codes: done, input wrong, use wrong") {
 }
 
 TEST_CASE("A file cut off anywhere is refused or read, with nothing half-written") {
-    const Scratch scratch;
+    const Scratch scratch(first_home);
     for (const char* name : {"buyer.json", "pricebook.json"}) {
         const std::string whole = read_all(scratch.path(name));
         for (std::size_t end = 0; end < whole.size(); end += 97) {
@@ -90,7 +68,7 @@ TEST_CASE("A file cut off anywhere is refused or read, with nothing half-written
 }
 
 TEST_CASE("A file with any byte changed is refused or read") {
-    const Scratch scratch;
+    const Scratch scratch(first_home);
     for (const char* name : {"buyer.json", "pricebook.json"}) {
         const std::string whole = read_all(scratch.path(name));
         for (std::size_t at = 0; at < whole.size(); at += 41) {

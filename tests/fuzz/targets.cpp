@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <ctime>
+#include <sstream>
 
 #include <fmt/format.h>
 
@@ -133,7 +134,18 @@ void use_lending(Document document, Community& community) {
     }
 }
 
+/// The head of any bytes is told or not; that of a sound sheet is its own.
+void check_head(const std::string& bytes, const RateSheet* sheet) {
+    std::istringstream json(bytes);
+    const auto head = head_of_rate_sheet(json);
+    if (sheet == nullptr) return;
+    if (!head || head->id != sheet->id || head->date != sheet->date) {
+        throw Find("the head of a rate sheet is not that of the whole");
+    }
+}
+
 void run_lending(const std::string& bytes) {
+    check_head(bytes, nullptr);
     Findings findings;
     const Document document = document_of(bytes, findings);
     if (!findings.none()) return;
@@ -142,7 +154,9 @@ void run_lending(const std::string& bytes) {
         static_cast<void>(read_program(document, findings));
         break;
     case FileKind::rate_sheet:
-        static_cast<void>(read_rate_sheet(document, findings));
+        if (const RateSheet sheet = read_rate_sheet(document, findings); findings.none()) {
+            check_head(bytes, &sheet);
+        }
         break;
     case FileKind::place:
         static_cast<void>(read_place(document, findings));

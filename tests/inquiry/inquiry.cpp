@@ -120,7 +120,9 @@ TEST_CASE("Rates: the newest sheet dated on or before the day, or the one that i
     CHECK(read_sound("\"as_of\": \"2026-11-24\"", "\"as_of\": \"2026-11-20\"").sheet(lending) !=
           nullptr);
     CHECK(lending.newest_sheet(date("2026-11-19")) == nullptr);
-    const Lending& two = six_programs().desk.lending;
+    Findings findings;
+    const Lending two = apps::load_lending(QUOIN_SOURCE_DIR "/rates", findings);
+    REQUIRE(findings.none());
     CHECK(two.newest_sheet(date("2026-11-19"))->id == "2026-10-16");
     CHECK(two.newest_sheet(date("2026-11-20"))->id == "2026-11-20");
     check_mistakes({

@@ -57,6 +57,9 @@ struct Inquiry {
 /// The price book an inquiry names, or nothing where it names none.
 [[nodiscard]] std::optional<std::string> price_book_of(const Document& document);
 
+/// The rate sheet an inquiry asks for, or nothing where it does not say so as it should.
+[[nodiscard]] std::optional<SheetAsked> sheet_asked(const Document& document);
+
 /// Reads an inquiry against a desk and checks it: names, dates, the rules of the price book, the
 /// price book's and the incentives' own dates. Where findings were added, it must not be used.
 [[nodiscard]] Inquiry read_inquiry(const Document& document, const Desk& desk, Findings& findings);

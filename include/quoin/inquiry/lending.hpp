@@ -1,22 +1,49 @@
 // Lending: everything a home can be bought with, read from any number of files.
 #pragma once
 
-#include <string_view>
+#include <string>
 #include <vector>
 
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
+#include <quoin/text/names.hpp>
 
 namespace quoin {
+
+/// The rate sheet that is asked for: by its id or, where that is empty, the newest of a day.
+struct SheetAsked {
+    std::string id;
+    Date day;
+};
+
+/// Of sheets, or of their heads: the one asked for, the first where several answer; nullptr where
+/// none does. The newest of a day is dated on it or before.
+template <class Sheet>
+[[nodiscard]] const Sheet* chosen_sheet(const std::vector<Sheet>& sheets, const SheetAsked& asked) {
+    if (!asked.id.empty()) {
+        const int index = index_of(sheets, asked.id);
+        return index < 0 ? nullptr : &sheets[static_cast<std::size_t>(index)];
+    }
+    const Sheet* newest = nullptr;
+    for (const Sheet& sheet : sheets) {
+        if (sheet.date <= asked.day && (newest == nullptr || newest->date < sheet.date)) {
+            newest = &sheet;
+        }
+    }
+    return newest;
+}
 
 struct Lending {
     std::vector<LoanProgram> programs;
     std::vector<RateSheet> sheets;
     std::vector<Place> places;
 
+    [[nodiscard]] const RateSheet* sheet(const SheetAsked& asked) const {
+        return chosen_sheet(sheets, asked);
+    }
     /// The newest sheet dated on or before a day, or nullptr.
-    [[nodiscard]] const RateSheet* newest_sheet(Date day) const;
+    [[nodiscard]] const RateSheet* newest_sheet(Date day) const { return sheet({{}, day}); }
 };
 
 /// Reads any number of program, rate-sheet and place files, told apart by their "format", and
