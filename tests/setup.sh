@@ -23,6 +23,8 @@ wrk                 bench  command:wrk
 libquantlib0-dev    bench  include:ql/quantlib.hpp
 clang               fuzz   command:clang++
 libclang-rt-14-dev  fuzz   libfuzzer:clang++
+clang-tidy          deep   command:clang-tidy
+ccache              cache  command:ccache
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
 chromium-headless-shell  tests  command:chromium-headless-shell
@@ -30,6 +32,13 @@ poppler-utils       tests  command:pdftotext
 nodejs              page   command:node
 npm                 page   command:npm
 '
+
+# cmake/compiler.cmake uses ccache where it finds it. On a bare machine it would gain nothing, so it
+# is installed only where somebody keeps its folder from run to run, and says so in CCACHE_DIR. One
+# header is precompiled for all tests, and a checkout may lie elsewhere the next time.
+cache=${CCACHE_DIR:+cache}
+export CCACHE_SLOPPINESS="${CCACHE_SLOPPINESS:-pch_defines,time_macros}"
+export CCACHE_BASEDIR="${CCACHE_BASEDIR:-$PWD}" CCACHE_NOHASHDIR=1
 
 # present KIND:WHAT
 present() {

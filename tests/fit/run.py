@@ -5,21 +5,23 @@ import json
 import os
 import pty
 import re
+import select
 import shutil
 import signal
 import subprocess
 import sys
 import tempfile
-import time
 import unittest
 
 SOURCE = os.environ["QUOIN_SOURCE"]
 sys.path.insert(0, os.path.join(SOURCE, "tests/support"))
 from hard_fit import write_hard_case  # noqa: E402
+from processes import DEADLINE  # noqa: E402
 
 QUOIN = os.environ["QUOIN"]
+LINE = b"looked into"  # of the progress
+WIPED = b"\r +\r"  # once the search is over
 RATES = os.path.join(SOURCE, "tests/golden/data/rates")
-SLOW = 60.0  # seconds; a busy machine
 
 
 class LongSearch(unittest.TestCase):
@@ -37,23 +39,23 @@ class LongSearch(unittest.TestCase):
             self.addCleanup(search.stdout.close)
         if search.stderr:
             self.addCleanup(search.stderr.close)
-        self.addCleanup(lambda: search.poll() is None and search.kill())
+        self.addCleanup(lambda: (search.kill(), search.wait()))
         return search
 
-    def read_until(self, read, words):
+    def read_until(self, file, sign):
+        """What is written to a file, up to where a pattern is in it."""
         text = b""
-        end = time.monotonic() + SLOW
-        while words not in text:
-            self.assertLess(time.monotonic(), end, text)
-            text += read()
+        while not re.search(sign, text):
+            self.assertTrue(select.select([file], [], [], DEADLINE)[0], text)
+            text += os.read(file, 200)
         return text
 
     def test_an_interrupt_gives_the_best_so_far_and_the_gap(self):
         search = self.start("--progress")
-        line = self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into").decode()
+        line = self.read_until(search.stderr.fileno(), LINE).decode()
         self.assertRegex(line, r"^\r[\d,]+ looked into, best worth [\d.]+, at most [\d.]+: lot 1, ")
         search.send_signal(signal.SIGINT)
-        out, errors = search.communicate(timeout=SLOW)
+        out, errors = search.communicate(timeout=DEADLINE)
         text = " ".join(out.decode().split())
         self.assertEqual(search.returncode, 0, errors)
         self.assertIn("the search was stopped", errors.decode())
@@ -67,9 +69,9 @@ class LongSearch(unittest.TestCase):
 
     def test_the_json_of_a_stopped_search_says_that_it_is_not_proven(self):
         search = self.start("--progress", "--json")
-        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        self.read_until(search.stderr.fileno(), LINE)
         search.send_signal(signal.SIGINT)
-        out, _ = search.communicate(timeout=SLOW)
+        out, _ = search.communicate(timeout=DEADLINE)
         home = json.loads(out)["scenarios"][0]["homes"][0]
         self.assertFalse(home["proven"])
         self.assertTrue(home["fits"])
@@ -85,9 +87,9 @@ class LongSearch(unittest.TestCase):
         with open(self.buyer, "w") as file:
             json.dump(buyer, file)
         search = self.start("--progress")
-        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        self.read_until(search.stderr.fileno(), LINE)
         search.send_signal(signal.SIGINT)
-        out, _ = search.communicate(timeout=SLOW)
+        out, _ = search.communicate(timeout=DEADLINE)
         self.assertEqual(out.decode().count("before the search"), 4)
 
     def test_a_terminal_is_shown_the_line_without_asking(self):
@@ -95,16 +97,17 @@ class LongSearch(unittest.TestCase):
         search = self.start(errors=terminal)
         os.close(terminal)
         self.addCleanup(os.close, master)
-        self.read_until(lambda: os.read(master, 200), b"looked into")
+        self.read_until(master, LINE)
         search.send_signal(signal.SIGINT)
-        search.communicate(timeout=SLOW)
+        search.communicate(timeout=DEADLINE)
         self.assertEqual(search.returncode, 0)
 
     def test_no_line_where_nobody_asked(self):
         search = self.start()
-        time.sleep(1.5)
+        beside = self.start("--progress")  # later, and its line was due three times
+        self.read_until(beside.stderr.fileno(), b"(?s)" + b".*".join([LINE] * 3))
         search.send_signal(signal.SIGINT)
-        _, errors = search.communicate(timeout=SLOW)
+        _, errors = search.communicate(timeout=DEADLINE)
         self.assertNotIn(b"looked into", errors)
         self.assertNotIn(b"\r", errors)
         self.assertEqual(search.returncode, 0)
@@ -119,15 +122,12 @@ class LongSearch(unittest.TestCase):
         os.set_blocking(writing, True)
         search = self.start("--progress", output=writing)
         os.close(writing)
-        self.read_until(lambda: os.read(search.stderr.fileno(), 200), b"looked into")
+        self.read_until(search.stderr.fileno(), LINE)
         search.send_signal(signal.SIGINT)
-        time.sleep(0.3)
+        self.read_until(search.stderr.fileno(), WIPED)
         self.assertIsNone(search.poll(), "the first one lets it say what it has")
-        end = time.monotonic() + SLOW
-        while search.poll() is None and time.monotonic() < end:
-            search.send_signal(signal.SIGINT)
-            time.sleep(0.05)
-        self.assertEqual(search.returncode, -signal.SIGINT)
+        search.send_signal(signal.SIGINT)
+        self.assertEqual(search.wait(DEADLINE), -signal.SIGINT)
 
 
 if __name__ == "__main__":

@@ -204,782 +204,119 @@ Taxes, insurance, dues and closing costs as known for Venning County (sample fig
 from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
 taxes, insurance and dues as they are today.
 = 0
-$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json
+$ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json | digest
 {
-  "question": "afford",
+  "question": "afford"
   "heading": {
-    "community": "Oxbarrow Meadow",
-    "builder": "Tarnwick Builders",
-    "buyer": "Buyer 2",
-    "prepared_by": "Sales desk, Oxbarrow Meadow",
-    "originator": "",
-    "plan": "Sorrel",
-    "elevation": "Field",
-    "lot": "4",
-    "price_book_version": "2026-11",
-    "price_book_expires": "2027-01-31",
-    "as_of": "2026-11-24",
-    "contract": "2026-12-05",
-    "closing": "2027-05-20",
-    "place": "Venning County",
-    "sample_place": true,
-    "rate_sheet": "2026-11-20",
-    "rates_date": "2026-11-20",
-    "rates_good_through": "2026-12-18",
-    "lender": "Sample lender",
-    "license": "none: sample data",
-    "sample_rates": true
-  },
-  "reserve_months": 0,
-  "automated": false,
-  "assumptions": [],
+    "community": "Oxbarrow Meadow", "builder": "Tarnwick Builders", "buyer": "Buyer 2"
+    "prepared_by": "Sales desk, Oxbarrow Meadow", "originator": "", "plan": "Sorrel"
+    "elevation": "Field", "lot": "4", "price_book_version": "2026-11"
+    "price_book_expires": "2027-01-31", "as_of": "2026-11-24", "contract": "2026-12-05"
+    "closing": "2027-05-20", "place": "Venning County", "sample_place": true
+    "rate_sheet": "2026-11-20", "rates_date": "2026-11-20", "rates_good_through": "2026-12-18"
+    "lender": "Sample lender", "license": "none: sample data", "sample_rates": true
+  }
+  "reserve_months": 0, "automated": false, "assumptions": []
   "scenarios": [
     {
       "terms": {
-        "name": "FHA, 3.5 % down",
-        "program": "fha",
-        "program_name": "FHA-insured fixed",
-        "months": 360,
-        "lock_days": 180,
-        "score": 664,
-        "rate": "6",
-        "points": "-0.125",
-        "apr": "6.752",
-        "down_payment": "10796.00",
-        "down_percent": "3.50",
-        "ltv": "96.50",
-        "down_from_cash": false,
-        "extra_principal": "0.00",
-        "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+        "name": "FHA, 3.5 % down", "program": "fha", "program_name": "FHA-insured fixed"
+        "months": 360, "lock_days": 180, "score": 664, "rate": "6", "points": "-0.125"
+        "apr": "6.752", "down_payment": "10796.00", "down_percent": "3.50", "ltv": "96.50"
+        "down_from_cash": false, "extra_principal": "0.00"
+        "fine_print": "There are two premiums: one at closing, usually added to th..." 261 letters #f9633c40
         "adjustable": null
-      },
+      }
       "ratios": {
-        "front": "31",
-        "back": "43",
-        "automated": null,
-        "whole_percents": false,
-        "passed_by": null,
-        "status": "published",
-        "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
-      },
-      "residual_income": null,
-      "qualifying_rate": null,
-      "qualifying_source": "",
-      "price": "308449.00",
+        "front": "31", "back": "43", "automated": null, "whole_percents": false, "passed_by": null
+        "status": "published"
+        "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans:..." 90 letters #7ddf5b20
+      }
+      "residual_income": null, "qualifying_rate": null, "qualifying_source": ""
+      "price": "308449.00"
       "rooms": [
-        {
-          "limit": "front_ratio",
-          "needed": "2449.00",
-          "most": "2449.00",
-          "room": "0.00"
-        },
-        {
-          "limit": "back_ratio",
-          "needed": "2759.00",
-          "most": "3397.00",
-          "room": "638.00"
-        },
-        {
-          "limit": "cash",
-          "needed": "12166.57",
-          "most": "22500.00",
-          "room": "10333.43"
-        }
-      ],
-      "binds": [
-        "front_ratio"
-      ],
-      "refusals": [],
-      "next_price": "390002.00",
-      "next_binds": [
-        "back_ratio"
-      ],
+        {"limit": "front_ratio", "needed": "2449.00", "most": "2449.00", "room": "0.00"}
+        {"limit": "back_ratio", "needed": "2759.00", "most": "3397.00", "room": "638.00"}
+        {"limit": "cash", "needed": "12166.57", "most": "22500.00", "room": "10333.43"}
+      ]
+      "binds": ["front_ratio"], "refusals": [], "next_price": "390002.00"
+      "next_binds": ["back_ratio"]
       "step": {
-        "price": "313449.00",
-        "more_cash": "0.00",
-        "more_income": "125.94",
-        "more_after_tax": "0.00",
-        "less_debts": "0.00",
-        "debts_suffice": false,
-        "lower_rate": {
-          "rate": "5.75",
-          "points": "0.875"
-        },
-        "refusals": []
-      },
-      "plans": [],
+        "price": "313449.00", "more_cash": "0.00", "more_income": "125.94"
+        "more_after_tax": "0.00", "less_debts": "0.00", "debts_suffice": false
+        "lower_rate": {"rate": "5.75", "points": "0.875"}, "refusals": []
+      }
+      "plans": []
       "scenario": {
         "terms": {
-          "name": "FHA, 3.5 % down",
-          "program": "fha",
-          "program_name": "FHA-insured fixed",
-          "months": 360,
-          "lock_days": 180,
-          "score": 664,
-          "rate": "6",
-          "points": "-0.125",
-          "apr": "6.752",
-          "down_payment": "10796.00",
-          "down_percent": "3.50",
-          "ltv": "96.50",
-          "down_from_cash": false,
-          "extra_principal": "0.00",
-          "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
+          "name": "FHA, 3.5 % down", "program": "fha", "program_name": "FHA-insured fixed"
+          "months": 360, "lock_days": 180, "score": 664, "rate": "6", "points": "-0.125"
+          "apr": "6.752", "down_payment": "10796.00", "down_percent": "3.50", "ltv": "96.50"
+          "down_from_cash": false, "extra_principal": "0.00"
+          "fine_print": "There are two premiums: one at closing, usually added to th..." 261 letters #f9633c40
           "adjustable": null
-        },
-        "available": true,
-        "refusals": [],
-        "price": "308449.00",
-        "value": "308449.00",
-        "base_loan": "297653.00",
+        }
+        "available": true, "refusals": [], "price": "308449.00", "value": "308449.00"
+        "base_loan": "297653.00"
         "upfront_fee": {
-          "name": "Upfront mortgage insurance premium",
-          "percent": "1.75",
-          "amount": "5208.93",
+          "name": "Upfront mortgage insurance premium", "percent": "1.75", "amount": "5208.93"
           "financed": "5208.00"
-        },
-        "loan": "302861.00",
+        }
+        "loan": "302861.00"
         "monthly": {
-          "principal_and_interest": "1815.80",
-          "mortgage_insurance": "135.66",
-          "property_tax": "338.50",
-          "homeowners_insurance": "69.92",
-          "flood_insurance": "0.00",
-          "wind_insurance": "0.00",
-          "association_dues": "64.50",
-          "district_charges": "24.62",
+          "principal_and_interest": "1815.80", "mortgage_insurance": "135.66"
+          "property_tax": "338.50", "homeowners_insurance": "69.92", "flood_insurance": "0.00"
+          "wind_insurance": "0.00", "association_dues": "64.50", "district_charges": "24.62"
           "total": "2449.00"
-        },
+        }
         "first_year": {
-          "months": 12,
+          "months": 12
           "monthly": {
-            "principal_and_interest": "1815.80",
-            "mortgage_insurance": "135.66",
-            "property_tax": "73.79",
-            "homeowners_insurance": "69.92",
-            "flood_insurance": "0.00",
-            "wind_insurance": "0.00",
-            "association_dues": "64.50",
-            "district_charges": "14.75",
+            "principal_and_interest": "1815.80", "mortgage_insurance": "135.66"
+            "property_tax": "73.79", "homeowners_insurance": "69.92", "flood_insurance": "0.00"
+            "wind_insurance": "0.00", "association_dues": "64.50", "district_charges": "14.75"
             "total": "2174.42"
           }
-        },
-        "temporary_buydown": null,
+        }
+        "temporary_buydown": null
         "mortgage_insurance": {
-          "name": "Annual mortgage insurance premium",
-          "annual_percent": "0.55",
-          "first_monthly": "135.66",
-          "payments": 360,
-          "paid_up": false,
-          "last_date": "2057-06-01",
-          "whole_term": true,
-          "on_request_payment": 0,
-          "on_request_date": null
-        },
+          "name": "Annual mortgage insurance premium", "annual_percent": "0.55"
+          "first_monthly": "135.66", "payments": 360, "paid_up": false, "last_date": "2057-06-01"
+          "whole_term": true, "on_request_payment": 0, "on_request_date": null
+        }
         "cash": {
-          "down_payment": "10796.00",
-          "upfront_fee_in_cash": "0.93",
-          "points": "-378.58",
-          "principal_reduction": "0.00",
-          "closing_costs": "4321.65",
-          "prepaid_interest": "605.76",
-          "prepaid_bills": "1370.24",
-          "initial_escrow_deposit": "1299.07",
-          "temporary_buydown": "0.00",
-          "credits": "5848.50",
-          "needed": "12166.57",
-          "deposits": "5331.25",
-          "to_close": "6835.32"
-        },
-        "credits_without_use": "0.00",
-        "credits_over_cap": "0.00",
-        "lender_credit_without_use": "0.00",
+          "down_payment": "10796.00", "upfront_fee_in_cash": "0.93", "points": "-378.58"
+          "principal_reduction": "0.00", "closing_costs": "4321.65", "prepaid_interest": "605.76"
+          "prepaid_bills": "1370.24", "initial_escrow_deposit": "1299.07"
+          "temporary_buydown": "0.00", "credits": "5848.50", "needed": "12166.57"
+          "deposits": "5331.25", "to_close": "6835.32"
+        }
+        "credits_without_use": "0.00", "credits_over_cap": "0.00"
+        "lender_credit_without_use": "0.00"
         "cost_of_credit": {
-          "prepaid_finance_charge": "7115.69",
-          "amount_financed": "295745.31",
-          "finance_charge": "389554.21",
-          "total_of_payments": "694372.71",
-          "total_interest_percentage": "116.039",
-          "disclosed_in_five_years": "125941.07",
-          "disclosed_principal_in_five_years": "21035.30",
-          "buyers_buydown": "0.00",
-          "payment_levels": [],
-          "first_period": {
-            "months": 1,
-            "odd_days": 12
-          },
-          "apr": "6.752"
-        },
-        "first_payment": "2027-07-01",
-        "payments": 360,
-        "last_payment": "1820.76",
-        "total_interest": "350831.96",
-        "paid_in_five_years": "158886.85",
-        "paid_over_loan": "876580.49",
-        "balance_after_five_years": "281825.70",
+          "prepaid_finance_charge": "7115.69", "amount_financed": "295745.31"
+          "finance_charge": "389554.21", "total_of_payments": "694372.71"
+          "total_interest_percentage": "116.039", "disclosed_in_five_years": "125941.07"
+          "disclosed_principal_in_five_years": "21035.30", "buyers_buydown": "0.00"
+          "payment_levels": [], "first_period": {"months": 1, "odd_days": 12}, "apr": "6.752"
+        }
+        "first_payment": "2027-07-01", "payments": 360, "last_payment": "1820.76"
+        "total_interest": "350831.96", "paid_in_five_years": "158886.85"
+        "paid_over_loan": "876580.49", "balance_after_five_years": "281825.70"
         "balance_after_ten_years": "253452.25"
       }
-    },
-    {
-      "terms": {
-        "name": "FHA, all the cash there is",
-        "program": "fha",
-        "program_name": "FHA-insured fixed",
-        "months": 360,
-        "lock_days": 180,
-        "score": 664,
-        "rate": "6",
-        "points": "-0.125",
-        "apr": "6.702",
-        "down_payment": "21044.00",
-        "down_percent": "6.61",
-        "ltv": "93.39",
-        "down_from_cash": true,
-        "extra_principal": "0.00",
-        "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
-        "adjustable": null
-      },
-      "ratios": {
-        "front": "31",
-        "back": "43",
-        "automated": null,
-        "whole_percents": false,
-        "passed_by": null,
-        "status": "published",
-        "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans: approvable ratio requirements)"
-      },
-      "residual_income": null,
-      "qualifying_rate": null,
-      "qualifying_source": "",
-      "price": "318342.00",
-      "rooms": [
-        {
-          "limit": "front_ratio",
-          "needed": "2449.00",
-          "most": "2449.00",
-          "room": "0.00"
-        },
-        {
-          "limit": "back_ratio",
-          "needed": "2759.00",
-          "most": "3397.00",
-          "room": "638.00"
-        },
-        {
-          "limit": "cash",
-          "needed": "22499.06",
-          "most": "22500.00",
-          "room": "0.94"
-        }
-      ],
-      "binds": [
-        "front_ratio"
-      ],
-      "refusals": [],
-      "next_price": "397233.00",
-      "next_binds": [
-        "back_ratio"
-      ],
-      "step": {
-        "price": "323342.00",
-        "more_cash": "0.00",
-        "more_income": "130.17",
-        "more_after_tax": "0.00",
-        "less_debts": "0.00",
-        "debts_suffice": false,
-        "lower_rate": {
-          "rate": "5.625",
-          "points": "1.375"
-        },
-        "refusals": []
-      },
-      "plans": [],
-      "scenario": {
-        "terms": {
-          "name": "FHA, all the cash there is",
-          "program": "fha",
-          "program_name": "FHA-insured fixed",
-          "months": 360,
-          "lock_days": 180,
-          "score": 664,
-          "rate": "6",
-          "points": "-0.125",
-          "apr": "6.702",
-          "down_payment": "21044.00",
-          "down_percent": "6.61",
-          "ltv": "93.39",
-          "down_from_cash": true,
-          "extra_principal": "0.00",
-          "fine_print": "There are two premiums: one at closing, usually added to the loan, and one paid monthly. With less than 10 % down the monthly premium lasts as long as the loan and stops only when the loan is paid off or refinanced; with 10 % or more down it lasts eleven years.",
-          "adjustable": null
-        },
-        "available": true,
-        "refusals": [],
-        "price": "318342.00",
-        "value": "318342.00",
-        "base_loan": "297298.00",
-        "upfront_fee": {
-          "name": "Upfront mortgage insurance premium",
-          "percent": "1.75",
-          "amount": "5202.72",
-          "financed": "5202.00"
-        },
-        "loan": "302500.00",
-        "monthly": {
-          "principal_and_interest": "1813.64",
-          "mortgage_insurance": "123.18",
-          "property_tax": "350.46",
-          "homeowners_insurance": "72.16",
-          "flood_insurance": "0.00",
-          "wind_insurance": "0.00",
-          "association_dues": "64.50",
-          "district_charges": "25.06",
-          "total": "2449.00"
-        },
-        "first_year": {
-          "months": 12,
-          "monthly": {
-            "principal_and_interest": "1813.64",
-            "mortgage_insurance": "123.18",
-            "property_tax": "76.16",
-            "homeowners_insurance": "72.16",
-            "flood_insurance": "0.00",
-            "wind_insurance": "0.00",
-            "association_dues": "64.50",
-            "district_charges": "14.84",
-            "total": "2164.48"
-          }
-        },
-        "temporary_buydown": null,
-        "mortgage_insurance": {
-          "name": "Annual mortgage insurance premium",
-          "annual_percent": "0.5",
-          "first_monthly": "123.18",
-          "payments": 360,
-          "paid_up": false,
-          "last_date": "2057-06-01",
-          "whole_term": true,
-          "on_request_payment": 0,
-          "on_request_date": null
-        },
-        "cash": {
-          "down_payment": "21044.00",
-          "upfront_fee_in_cash": "0.72",
-          "points": "-378.13",
-          "principal_reduction": "0.00",
-          "closing_costs": "4321.00",
-          "prepaid_interest": "605.04",
-          "prepaid_bills": "1411.88",
-          "initial_escrow_deposit": "1343.05",
-          "temporary_buydown": "0.00",
-          "credits": "5848.50",
-          "needed": "22499.06",
-          "deposits": "5331.25",
-          "to_close": "17167.81"
-        },
-        "credits_without_use": "0.00",
-        "credits_over_cap": "0.00",
-        "lender_credit_without_use": "0.00",
-        "cost_of_credit": {
-          "prepaid_finance_charge": "7108.76",
-          "amount_financed": "295391.24",
-          "finance_charge": "386218.44",
-          "total_of_payments": "690675.94",
-          "total_interest_percentage": "116.038",
-          "disclosed_in_five_years": "125076.14",
-          "disclosed_principal_in_five_years": "21010.55",
-          "buyers_buydown": "0.00",
-          "payment_levels": [],
-          "first_period": {
-            "months": 1,
-            "odd_days": 12
-          },
-          "apr": "6.702"
-        },
-        "first_payment": "2027-07-01",
-        "payments": 360,
-        "last_payment": "1814.08",
-        "total_interest": "350410.84",
-        "paid_in_five_years": "169239.74",
-        "paid_over_loan": "888493.54",
-        "balance_after_five_years": "281489.45",
-        "balance_after_ten_years": "253149.38"
-      }
-    },
-    {
-      "terms": {
-        "name": "USDA, nothing down",
-        "program": "usda",
-        "program_name": "USDA-guaranteed fixed",
-        "months": 360,
-        "lock_days": 180,
-        "score": 664,
-        "rate": "6.125",
-        "points": "-0.125",
-        "apr": "6.609",
-        "down_payment": "0.00",
-        "down_percent": "0.00",
-        "ltv": "100.00",
-        "down_from_cash": false,
-        "extra_principal": "0.00",
-        "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
-        "adjustable": null
-      },
-      "ratios": {
-        "front": "34",
-        "back": "41",
-        "automated": null,
-        "whole_percents": false,
-        "passed_by": null,
-        "status": "published",
-        "source": "HB-1-3555, chapter 11, revised 5 August 2024 (PN 621)"
-      },
-      "residual_income": null,
-      "qualifying_rate": null,
-      "qualifying_source": "",
-      "price": "334359.00",
-      "rooms": [
-        {
-          "limit": "front_ratio",
-          "needed": "2685.99",
-          "most": "2686.00",
-          "room": "0.01"
-        },
-        {
-          "limit": "back_ratio",
-          "needed": "2995.99",
-          "most": "3239.00",
-          "room": "243.01"
-        },
-        {
-          "limit": "cash",
-          "needed": "1705.88",
-          "most": "22500.00",
-          "room": "20794.12"
-        }
-      ],
-      "binds": [
-        "front_ratio"
-      ],
-      "refusals": [],
-      "next_price": "365077.00",
-      "next_binds": [
-        "back_ratio"
-      ],
-      "step": {
-        "price": "339359.00",
-        "more_cash": "0.00",
-        "more_income": "116.30",
-        "more_after_tax": "0.00",
-        "less_debts": "0.00",
-        "debts_suffice": false,
-        "lower_rate": {
-          "rate": "5.875",
-          "points": "0.875"
-        },
-        "refusals": []
-      },
-      "plans": [],
-      "scenario": {
-        "terms": {
-          "name": "USDA, nothing down",
-          "program": "usda",
-          "program_name": "USDA-guaranteed fixed",
-          "months": 360,
-          "lock_days": 180,
-          "score": 664,
-          "rate": "6.125",
-          "points": "-0.125",
-          "apr": "6.609",
-          "down_payment": "0.00",
-          "down_percent": "0.00",
-          "ltv": "100.00",
-          "down_from_cash": false,
-          "extra_principal": "0.00",
-          "fine_print": "A guarantee fee is charged at closing, usually added to the loan, and an annual fee is paid monthly for as long as the loan lasts. The home's location and the income of the whole household must both be eligible. The agency commits only while its yearly funds last.",
-          "adjustable": null
-        },
-        "available": true,
-        "refusals": [],
-        "price": "334359.00",
-        "value": "334359.00",
-        "base_loan": "334359.00",
-        "upfront_fee": {
-          "name": "Upfront guarantee fee",
-          "percent": "1",
-          "amount": "3377.36",
-          "financed": "3377.00"
-        },
-        "loan": "337736.00",
-        "monthly": {
-          "principal_and_interest": "2052.12",
-          "mortgage_insurance": "97.97",
-          "property_tax": "369.82",
-          "homeowners_insurance": "75.79",
-          "flood_insurance": "0.00",
-          "wind_insurance": "0.00",
-          "association_dues": "64.50",
-          "district_charges": "25.79",
-          "total": "2685.99"
-        },
-        "first_year": {
-          "months": 12,
-          "monthly": {
-            "principal_and_interest": "2052.12",
-            "mortgage_insurance": "97.97",
-            "property_tax": "79.99",
-            "homeowners_insurance": "75.79",
-            "flood_insurance": "0.00",
-            "wind_insurance": "0.00",
-            "association_dues": "64.50",
-            "district_charges": "14.98",
-            "total": "2385.35"
-          }
-        },
-        "temporary_buydown": null,
-        "mortgage_insurance": {
-          "name": "Annual fee",
-          "annual_percent": "0.35",
-          "first_monthly": "97.97",
-          "payments": 360,
-          "paid_up": false,
-          "last_date": "2057-06-01",
-          "whole_term": true,
-          "on_request_payment": 0,
-          "on_request_date": null
-        },
-        "cash": {
-          "down_payment": "0.00",
-          "upfront_fee_in_cash": "0.36",
-          "points": "-422.17",
-          "principal_reduction": "0.00",
-          "closing_costs": "4393.20",
-          "prepaid_interest": "689.52",
-          "prepaid_bills": "1479.30",
-          "initial_escrow_deposit": "1414.17",
-          "temporary_buydown": "0.00",
-          "credits": "5848.50",
-          "needed": "1705.88",
-          "deposits": "5331.25",
-          "to_close": "-3625.37"
-        },
-        "credits_without_use": "0.00",
-        "credits_over_cap": "0.00",
-        "lender_credit_without_use": "0.00",
-        "cost_of_credit": {
-          "prepaid_finance_charge": "5367.88",
-          "amount_financed": "332368.12",
-          "finance_charge": "429310.37",
-          "total_of_payments": "769012.65",
-          "total_interest_percentage": "118.944",
-          "disclosed_in_five_years": "136184.28",
-          "disclosed_principal_in_five_years": "22976.37",
-          "buyers_buydown": "0.00",
-          "payment_levels": [],
-          "first_period": {
-            "months": 1,
-            "odd_days": 12
-          },
-          "apr": "6.609"
-        },
-        "first_payment": "2027-07-01",
-        "payments": 360,
-        "last_payment": "2051.61",
-        "total_interest": "401026.69",
-        "paid_in_five_years": "162710.00",
-        "paid_over_loan": "956308.37",
-        "balance_after_five_years": "314759.63",
-        "balance_after_ten_years": "283574.62"
-      }
-    },
-    {
-      "terms": {
-        "name": "Conventional, 3 % down",
-        "program": "conventional",
-        "program_name": "Conventional fixed",
-        "months": 360,
-        "lock_days": 180,
-        "score": 664,
-        "rate": "6.5",
-        "points": "0",
-        "apr": "7.821",
-        "down_payment": "10844.00",
-        "down_percent": "3.00",
-        "ltv": "97.00",
-        "down_from_cash": false,
-        "extra_principal": "0.00",
-        "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
-        "adjustable": null
-      },
-      "ratios": {
-        "front": null,
-        "back": "45",
-        "automated": null,
-        "whole_percents": false,
-        "passed_by": null,
-        "status": "published",
-        "source": "Fannie Mae Selling Guide B3-6-02, 4 May 2022"
-      },
-      "residual_income": null,
-      "qualifying_rate": null,
-      "qualifying_source": "",
-      "price": "361456.00",
-      "rooms": [
-        {
-          "limit": "back_ratio",
-          "needed": "3555.00",
-          "most": "3555.00",
-          "room": "0.00"
-        },
-        {
-          "limit": "cash",
-          "needed": "13290.59",
-          "most": "22500.00",
-          "room": "9209.41"
-        }
-      ],
-      "binds": [
-        "back_ratio"
-      ],
-      "refusals": [],
-      "next_price": "576128.00",
-      "next_binds": [
-        "cash"
-      ],
-      "step": {
-        "price": "366456.00",
-        "more_cash": "0.00",
-        "more_income": "98.47",
-        "more_after_tax": "0.00",
-        "less_debts": "44.31",
-        "debts_suffice": true,
-        "lower_rate": {
-          "rate": "6.25",
-          "points": "0.875"
-        },
-        "refusals": []
-      },
-      "plans": [],
-      "scenario": {
-        "terms": {
-          "name": "Conventional, 3 % down",
-          "program": "conventional",
-          "program_name": "Conventional fixed",
-          "months": 360,
-          "lock_days": 180,
-          "score": 664,
-          "rate": "6.5",
-          "points": "0",
-          "apr": "7.821",
-          "down_payment": "10844.00",
-          "down_percent": "3.00",
-          "ltv": "97.00",
-          "down_from_cash": false,
-          "extra_principal": "0.00",
-          "fine_print": "Mortgage insurance costs more with a lower credit score or a smaller down payment. The buyer may ask to end it at 80 % of the original value, and it ends by itself at 78 % of the original schedule. Less than 5 % down usually needs a first-time buyer or an income limit.",
-          "adjustable": null
-        },
-        "available": true,
-        "refusals": [],
-        "price": "361456.00",
-        "value": "361456.00",
-        "base_loan": "350612.00",
-        "upfront_fee": {
-          "name": "",
-          "percent": "0",
-          "amount": "0.00",
-          "financed": "0.00"
-        },
-        "loan": "350612.00",
-        "monthly": {
-          "principal_and_interest": "2216.11",
-          "mortgage_insurance": "452.87",
-          "property_tax": "402.58",
-          "homeowners_insurance": "81.93",
-          "flood_insurance": "0.00",
-          "wind_insurance": "0.00",
-          "association_dues": "64.50",
-          "district_charges": "27.01",
-          "total": "3245.00"
-        },
-        "first_year": {
-          "months": 12,
-          "monthly": {
-            "principal_and_interest": "2216.11",
-            "mortgage_insurance": "452.87",
-            "property_tax": "86.47",
-            "homeowners_insurance": "81.93",
-            "flood_insurance": "0.00",
-            "wind_insurance": "0.00",
-            "association_dues": "64.50",
-            "district_charges": "15.22",
-            "total": "2917.10"
-          }
-        },
-        "temporary_buydown": null,
-        "mortgage_insurance": {
-          "name": "Mortgage insurance",
-          "annual_percent": "1.55",
-          "first_monthly": "452.87",
-          "payments": 144,
-          "paid_up": false,
-          "last_date": "2039-06-01",
-          "whole_term": false,
-          "on_request_payment": 133,
-          "on_request_date": "2038-07-01"
-        },
-        "cash": {
-          "down_payment": "10844.00",
-          "upfront_fee_in_cash": "0.00",
-          "points": "0.00",
-          "principal_reduction": "0.00",
-          "closing_costs": "4407.60",
-          "prepaid_interest": "759.60",
-          "prepaid_bills": "1593.34",
-          "initial_escrow_deposit": "1534.55",
-          "temporary_buydown": "0.00",
-          "credits": "5848.50",
-          "needed": "13290.59",
-          "deposits": "5331.25",
-          "to_close": "7959.34"
-        },
-        "credits_without_use": "0.00",
-        "credits_over_cap": "0.00",
-        "lender_credit_without_use": "0.00",
-        "cost_of_credit": {
-          "prepaid_finance_charge": "2060.60",
-          "amount_financed": "348551.40",
-          "finance_charge": "514457.57",
-          "total_of_payments": "867027.07",
-          "total_interest_percentage": "127.76",
-          "disclosed_in_five_years": "164156.90",
-          "disclosed_principal_in_five_years": "22400.91",
-          "buyers_buydown": "0.00",
-          "payment_levels": [],
-          "first_period": {
-            "months": 1,
-            "odd_days": 12
-          },
-          "apr": "7.821"
-        },
-        "first_payment": "2027-07-01",
-        "payments": 360,
-        "last_payment": "2212.20",
-        "total_interest": "447183.69",
-        "paid_in_five_years": "207990.59",
-        "paid_over_loan": "1083666.76",
-        "balance_after_five_years": "328211.09",
-        "balance_after_ten_years": "297234.70"
-      }
     }
-  ],
+    ...
+    4 rows: price 1322606.00, next_price 1728440.00 #d9115a6a
+  ]
   "cautions": [
-    "Ratios are guides of the published rules, not an approval: a lender looks at credit, income and assets, and may go above them or stay below. What a buyer can borrow and what suits them are two questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to the note rate.",
-    "An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A licensed loan originator gives those (none is named here yet); the published programs and local law decide. You may choose any lender.",
-    "Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026; they hold only when locked. They are samples, not anybody's offer.",
-    "Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep taxes, insurance and dues as they are today."
+    "Ratios are guides of the published rules, not an approval: ..." 305 letters #a2fa0465
+    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    "Rates of 20 November 2026 from Sample lender (none: sample ..." 163 letters #81cd8555
+    "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
   ]
 }
+775 lines #e7c2771e
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
 2> quoin: found --reserves two

@@ -7,7 +7,8 @@
 #   2> a line of standard error
 #   = 0
 #
-# What stands before "quoin", as in "$ TMPDIR=gone quoin ...", is set in its environment.
+# What stands before "quoin", as in "$ TMPDIR=gone quoin ...", is set in its environment. An answer of
+# hundreds of lines is piped to "digest" (digest.py): its shape, some rows, sums and checksums.
 #
 # Runs tests/golden/*.t, tests/errors/*/case.t and the sessions of README.md, then asks the program
 # for its commands and options and fails for any that no transcript uses. With --approve the
@@ -25,16 +26,19 @@ import sys
 import tempfile
 from concurrent.futures import ThreadPoolExecutor
 
+from digest import digest
+
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 PROGRAM = os.environ.get("QUOIN", os.path.join(ROOT, "build/release/quoin"))
 # Options that need no transcript of their own.
 EXEMPT = {"-h", "OPTIONS", "SUBCOMMAND"}
+DIGEST = " | digest"
 RUNS = re.compile(r"\$ (\w+=\S* )*quoin\b")
 NOT_EMPTY = "(nothing may be written on standard output when the input is refused)"
 
 
 def answer_of(command, folder):
-    words = shlex.split(command)
+    words = shlex.split(command.removesuffix(DIGEST))
     environment = {k: v for k, v in os.environ.items() if k != "QUOIN_RATES"}
     while "=" in words[0]:
         name, value = words.pop(0).split("=", 1)
@@ -42,6 +46,8 @@ def answer_of(command, folder):
     result = subprocess.run([PROGRAM] + words[1:], cwd=folder, env=environment, text=True,
                             capture_output=True, timeout=60, check=False)
     lines = result.stdout.splitlines()
+    if command.endswith(DIGEST) and lines:
+        lines = digest(result.stdout)
     if result.returncode == 1 and lines:
         lines.append(NOT_EMPTY)
     lines += [f"2> {line}".rstrip() for line in result.stderr.splitlines()]
@@ -115,7 +121,7 @@ def used_words(paths):
             for line in file:
                 if not RUNS.match(line):
                     continue
-                words = shlex.split(line[2:])
+                words = shlex.split(line[2:].strip().removesuffix(DIGEST))
                 words = words[words.index("quoin") + 1:]
                 names = [w for w in words if not w.startswith("-")]
                 for key in {"", names[0] if names else ""}:

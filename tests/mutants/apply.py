@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 # Applies named plausible mistakes one at a time and expects the tests to go red.
 #
-#   python3 tests/mutants/apply.py            all of them (minutes; not part of the test run)
+#   python3 tests/mutants/apply.py            all of them (an hour; the test run tries ten: run-ten)
 #   python3 tests/mutants/apply.py "expired"  those whose name holds the word
 #   python3 tests/mutants/apply.py --check    only that every mistake still fits its file
 #
@@ -65,6 +65,11 @@ def check_fit():
     return 1 if bad else 0
 
 
+def case_pattern(case):
+    """How a test program is asked for one case."""
+    return re.sub(r"([\\,\[\]*\"])", r"\\\1", case)
+
+
 class Tree:
     """A source tree with its build, where the tests are run."""
 
@@ -82,7 +87,7 @@ class Tree:
         """The test that fails in a floor's program, as "FLOOR/CASE", or None."""
         if not self.make(f"tests-{floor}"):
             return UNFIT
-        asked = [re.sub(r"([\\,\[\]*\"])", r"\\\1", case)] if case else []
+        asked = [case_pattern(case)] if case else []
         done = subprocess.run(
             [os.path.join(self.build, "tests", f"tests-{floor}"), "--abort", "-r", "xml", *asked],
             cwd=self.root, capture_output=True, text=True, errors="replace", check=False,
@@ -124,8 +129,8 @@ class Tree:
             if how:
                 return how
         for chosen in (["-R", "^script/golden$"],
-                       ["-E", f"^({'|'.join(FLOORS)})/|^headers/"
-                        "|^script/(golden$|page( used)?$|install|schemas|tidy|mutants)"],
+                       ["-E", f"^({'|'.join(FLOORS)})/|^headers/|^sanitized/"
+                        "|^script/(golden|page( used)?$|configure|install|schemas|tidy|mutants)"],
                        ["-R", "^script/page( used)?$"]):  # minutes
             how = self.ctest(*chosen)
             if how:

@@ -191,7 +191,6 @@ export async function figures_under_other_loans({cases, server, context}) {
     await card.locator('summary').click();
     await card.getByLabel('Temporary buydown').selectOption('2-1');
     await settled(page);
-    await page.waitForTimeout(300);
     const now = await kept(page);
     equal('the down payment is in the inquiry', now.inquiry.scenarios[0].down.percent, '12.5');
     equal('the buydown is in the inquiry', now.inquiry.scenarios[0].buydown, '2-1');
@@ -263,7 +262,7 @@ export async function a_rate_that_changes_says_how_far({cases, server, context})
     check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
     await view(page, 'Schedule');
     await page.click('.tick-box input');
-    await page.waitForTimeout(400);
+    await settled(page);
     const known = known_numbers(cases, inquiry, hand);
     numbers_in(ask(cases, 'schedule', inquiry, ['--scenario', hand, '--worst-case']), known);
     await all_known(page, '.main', known, 'the worst case, year by year');

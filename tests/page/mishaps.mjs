@@ -24,10 +24,7 @@ export async function the_program_ends({cases, context}) {
         JSON.stringify((await kept(page)).inquiry.selections).includes('windows'),
     );
     const again = await new Server(cases, server.port).start();
-    await page.waitForSelector('.message.bad', {
-        state: 'detached',
-        timeout: 40000,
-    });
+    await page.waitForSelector('.message.bad', {state: 'detached'});
     await settled(page);
     check(
         'the touch is in the figures once it is back',
@@ -116,9 +113,11 @@ export async function two_tabs({server, context}) {
     );
     await open_buyer(two, 'Buyer 4');
     const price = await one.textContent('.bar [data-figure="contract_price"]');
+    await one.evaluate(() => window.addEventListener('storage', () => (window.heard = true)));
     await two.locator('.option.upgrade .row:not(.on):not(.fixed) input').first().click();
     await settled(two);
-    await one.waitForTimeout(300);
+    await until(one, () => window.heard);
+    await settled(one);
     equal(
         'another buyer in another tab leaves this one alone',
         await one.textContent('.bar [data-figure="contract_price"]'),

@@ -1,43 +1,17 @@
 // How soon figures follow a touch, and how large the page is.
 import {get} from 'node:http';
 
-import {check, median_of, open_page, touches} from './support.mjs';
-
-/// Clicks a row and waits, in the page itself, for the frame after the new figures were painted.
-const touch = (page) =>
-    page.evaluate(
-        () =>
-            new Promise((resolve) => {
-                const price = document.querySelector('.bar [data-figure="contract_price"]');
-                const rows = Array.from(
-                    document.querySelectorAll('.option.upgrade .row:not(.fixed) input'),
-                );
-                const began = performance.now();
-                new MutationObserver((_, observer) => {
-                    observer.disconnect();
-                    requestAnimationFrame(() =>
-                        setTimeout(() => resolve(performance.now() - began)),
-                    );
-                }).observe(price, {
-                    characterData: true,
-                    childList: true,
-                    subtree: true,
-                });
-                rows[0].click();
-            }),
-    );
+import {check, open_page, paints_soon} from './support.mjs';
 
 export async function from_touch_to_figures({server, context}) {
     const page = await open_page(context, server.url);
-    await page.click('.area-link >> nth=1');
-    const times = [];
-    for (let i = 0; i < touches; i += 1) {
+    await paints_soon(page, 'touch to painted figures', async (i) => {
         await page.click(`.area-link >> nth=${i % 2 === 0 ? 1 : 0}`); // both have upgrades to touch
-        times.push(await touch(page));
-        await page.waitForTimeout(15);
-    }
-    const median = median_of(times, 'touch to painted figures');
-    check('figures follow a touch before a person waits', median < 400, `${median} ms`);
+        return {
+            element: '.option.upgrade .row:not(.fixed) input',
+            figure: '.bar [data-figure="contract_price"]',
+        };
+    });
 }
 
 /// Bytes as they travel.

@@ -21,7 +21,10 @@ export const shots = join(process.env.QUOIN_BUILD, 'page-shots');
 mkdirSync(shots, {recursive: true});
 
 /// How often a touch is timed. More than a test run needs: by hand, for a longest one in a hundred.
-export const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
+const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
+
+/// Milliseconds until what is waited for will never come: a busy machine is no mistake of the page.
+const deadline = 120_000;
 
 /// Widths and heights of a phone, a tablet and a desk.
 export const sizes = [
@@ -48,17 +51,6 @@ export function equal(name, found, expected) {
         found === expected,
         `found ${JSON.stringify(found)}, expected ${JSON.stringify(expected)}`,
     );
-}
-
-/// Prints how long something took, in milliseconds, and returns the median.
-export function median_of(times, what) {
-    const sorted = [...times].sort((a, b) => a - b);
-    const at = (share) => sorted[Math.ceil(sorted.length * share) - 1];
-    console.log(
-        `  ${what}, ${sorted.length} times: median ${at(0.5).toFixed(1)} ms, ` +
-            `p99 ${at(0.99).toFixed(1)} ms, longest ${at(1).toFixed(1)} ms`,
-    );
-    return at(0.5);
 }
 
 export function summary() {
@@ -216,10 +208,38 @@ export async function browser() {
     return chromium.launch({executablePath: path, args: ['--no-sandbox']});
 }
 
+/// Begins to count, in the page itself, what it asks and what of that is still under way.
+function count_questions() {
+    const counts = {asked: [], under_way: 0};
+    window.counts = counts;
+    const counted =
+        (own) =>
+        async (...words) => {
+            counts.under_way += 1;
+            try {
+                return await own(...words);
+            } finally {
+                counts.under_way -= 1;
+            }
+        };
+    const fetch = counted(window.fetch.bind(window));
+    window.fetch = (address, init) => {
+        counts.asked.push(String(address));
+        return fetch(address, init);
+    };
+    for (const way of ['json', 'blob']) {
+        const read = Response.prototype[way];
+        Response.prototype[way] = function () {
+            return counted(() => read.call(this))();
+        };
+    }
+}
+
 /// A page that reports its own errors and anything its policy refused.
 export async function open_page(context, url, wait = '.bar') {
     const page = await context.newPage();
-    page.setDefaultTimeout(40000); // a busy machine is no mistake of the page
+    await page.addInitScript(count_questions);
+    page.setDefaultTimeout(deadline);
     page.wrong = [];
     page.on('pageerror', (error) => page.wrong.push(error.message));
     page.on('console', (message) => {
@@ -252,17 +272,95 @@ export async function view(page, name) {
 
 /// Until something holds in the page. (The page's policy forbids Playwright's own way to wait.)
 export async function until(page, holds, argument) {
-    for (let i = 0; i < 1200; i += 1) {
+    const end = Date.now() + deadline;
+    while (Date.now() < end) {
         if (await page.evaluate(holds, argument)) return;
         await page.waitForTimeout(30);
     }
     throw new Error(`in vain: ${JSON.stringify(argument)} ${holds}`);
 }
 
+/// Until every question is answered, and two frames later no other was asked: an answer is painted,
+/// and what its painting asks is asked, within a frame.
 export async function settled(page) {
-    await page.waitForTimeout(40);
-    await until(page, () => document.querySelector('.bar')?.getAttribute('aria-busy') === 'false');
-    await page.waitForTimeout(80);
+    await until(page, async () => {
+        const {counts} = window;
+        const asked = counts.asked.length;
+        const frame = () =>
+            new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+        await frame();
+        await frame();
+        return (
+            counts.under_way === 0 &&
+            counts.asked.length === asked &&
+            document.querySelector('.bar')?.getAttribute('aria-busy') === 'false'
+        );
+    });
+}
+
+/// Clicks an element, or types a value into it, and waits, in the page itself, for the frame after a
+/// figure was painted anew. Of the frames until then, the idle ones are those that passed while no
+/// question was under way: what the page itself takes, however slow the machine is.
+export const painted = (page, {element, at = 0, value = null, figure}) =>
+    page.evaluate(
+        async ([selector, place, text, where]) => {
+            const {counts} = window;
+            const touched = document.querySelectorAll(selector)[place];
+            const frame = () =>
+                new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+            const tell = (kind) => touched.dispatchEvent(new Event(kind, {bubbles: true}));
+            if (text !== null) {
+                touched.value = text;
+                tell('input');
+                await frame(); // what was typed is drawn
+            }
+            const began = performance.now();
+            let [idle, waiting] = [0, true];
+            const tick = () => {
+                if (!waiting) return;
+                if (counts.under_way === 0) idle += 1;
+                requestAnimationFrame(tick);
+            };
+            const changed = new Promise((resolve) => {
+                new MutationObserver((_, observer) => {
+                    observer.disconnect();
+                    waiting = false;
+                    resolve();
+                }).observe(document.querySelector(where), {
+                    characterData: true,
+                    childList: true,
+                    subtree: true,
+                });
+            });
+            if (text === null) touched.click();
+            else tell('change');
+            requestAnimationFrame(tick);
+            await changed;
+            await frame();
+            return {took: performance.now() - began, idle};
+        },
+        [element, at, value, figure],
+    );
+
+/// Paints a figure many times over: the page asks, and paints an answer, in the next frame at most.
+/// How long it took is printed; it depends on the machine.
+export async function paints_soon(page, what, step) {
+    const all = [];
+    for (let i = 0; i < touches; i += 1) {
+        all.push(await painted(page, await step(i)));
+        await settled(page);
+    }
+    const sorted = all.map((one) => one.took).sort((a, b) => a - b);
+    const at = (share) => sorted[Math.ceil(sorted.length * share) - 1].toFixed(1);
+    console.log(
+        `  ${what}, ${all.length} times: median ${at(0.5)} ms, p99 ${at(0.99)} ms, ` +
+            `longest ${at(1)} ms`,
+    );
+    check(
+        `${what}: the page itself takes a frame at most`,
+        all.every((one) => one.idle <= 1),
+        all.map((one) => one.idle).join(),
+    );
 }
 
 /// The buyer that the page shows, as the page keeps it.

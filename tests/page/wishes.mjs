@@ -7,13 +7,12 @@ import {
     check,
     equal,
     kept,
-    median_of,
+    paints_soon,
     numbers_in,
     open_file,
     open_page,
     Server,
     settled,
-    touches,
     until,
     view,
 } from './support.mjs';
@@ -287,28 +286,6 @@ export async function limits_of_wishes_while_the_program_is_away({cases, context
     await again.stop();
 }
 
-/// Ticks "must have" of a wish and waits, in the page itself, for the frame after the new choice
-/// was painted.
-const ticked = (page, at) =>
-    page.evaluate(
-        (row) =>
-            new Promise((resolve) => {
-                const began = performance.now();
-                new MutationObserver((_, observer) => {
-                    observer.disconnect();
-                    requestAnimationFrame(() =>
-                        setTimeout(() => resolve(performance.now() - began)),
-                    );
-                }).observe(document.querySelector('.fit'), {
-                    characterData: true,
-                    childList: true,
-                    subtree: true,
-                });
-                document.querySelectorAll('.wish .tick-box input')[row].click();
-            }),
-        at,
-    );
-
 /// Which bit of a Gray code changes with its nth step: every step leads to a list never seen.
 function bit_of(step) {
     let bit = 0;
@@ -325,12 +302,9 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
     await type(page, 'A month may come to', '4300');
     await type(page, 'All the cash may come to', '60000');
     await fits(page, cases, '4300', '60000');
-    const times = [];
-    for (let step = 1; step <= touches; step += 1) {
-        times.push(await ticked(page, bit_of(step)));
-        await settled(page);
-    }
-    const median = median_of(times, 'a touch of a wish to the painted choice');
-    // On an idle machine a quarter of this; a busy one is no mistake of the page.
-    check('what fits follows a touch before a person waits', median < 400, `${median} ms`);
+    await paints_soon(page, 'a touch of a wish to the painted choice', (i) => ({
+        element: '.wish .tick-box input',
+        at: bit_of(i + 1),
+        figure: '.fit',
+    }));
 }

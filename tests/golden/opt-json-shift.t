@@ -1,0 +1,73 @@
+# The answer of `shift` in JSON.
+$ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/rates --json | digest
+{
+  "question": "shift"
+  "heading": {
+    "community": "Two Lots", "builder": "Nobody", "buyer": "Somebody", "prepared_by": ""
+    "originator": "", "plan": "Cabin", "elevation": "Plain", "lot": "1", "price_book_version": "1"
+    "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
+    "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
+    "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
+    "license": "none: invented", "sample_rates": true
+  }
+  "step": "0.125", "contract_price": "103120.00"
+  "scenarios": [
+    {
+      "terms": {
+        "name": "A third down", "program": "short", "program_name": "A short loan", "months": 12
+        "lock_days": 60, "score": 700, "rate": "6", "points": "1", "apr": "7.739"
+        "down_payment": "35000.00", "down_percent": "33.94", "ltv": "66.06"
+        "down_from_cash": false, "extra_principal": "0.00"
+        "fine_print": "It is invented, for transcripts only.", "adjustable": null
+      }
+      "refusals": [], "monthly": "6015.72", "cash_needed": "36254.73"
+      "cases": [
+        {"name": "as it stands", "change": "none", "percent": "0", "amount": "0.00"}
+        {"name": "price -1 %", "change": "price", "percent": "-1", "amount": "-1031.20"}
+        {"name": "price +1 %", "change": "price", "percent": "1", "amount": "1031.20"}
+        {"name": "options +$5,000.00", "change": "options", "percent": "0", "amount": "5000.00"}
+        {"name": "appraised -2 %", "change": "appraisal", "percent": "-2", "amount": "101057.60"}
+        {"name": "appraised -5 %", "change": "appraisal", "percent": "-5", "amount": "97964.00"}
+      ]
+      "rates": [
+        {
+          "steps": -1, "by": "-0.125", "rate": "5.875", "apr": "7.614"
+          "cells": [
+            {
+              "refusals": [], "loan": "68120.00", "monthly": "6011.80", "cash_needed": "36250.82"
+              "cash_to_close": "34938.82"
+            }
+            {
+              "refusals": [], "loan": "67088.00", "monthly": "5921.76", "cash_needed": "36231.64"
+              "cash_to_close": "34919.64"
+            }
+            ...
+            {
+              "refusals": [], "loan": "68120.00", "monthly": "6011.80", "cash_needed": "36250.82"
+              "cash_to_close": "34938.82"
+            }
+            6 rows: loan 413719.00, monthly 36506.97, cash_needed 217602.71, cash_to_close 209730.71 #807d5b47
+          ]
+        }
+        ...
+        3 rows: steps 0, by 0.000, rate 18.000, apr 23.218 #ded99a44
+      ]
+      "locks": [
+        {
+          "days": 60, "ends": "2027-01-23", "covers_closing": true, "chosen": true, "points": "1"
+          "extra_cash": "0.00"
+        }
+      ]
+      "ratios": null, "ratios_unknown": []
+    }
+  ]
+  "cautions": [
+    "A figure with a sign is the difference to the quote as it s..." 274 letters #ecaf1e4e
+    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
+    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+  ]
+}
+262 lines #8bc72ada
+= 0
