@@ -1,4 +1,4 @@
-# Writes a source file that embeds the page's files into the program (src/apps/page_assets.hpp).
+# Writes a source file that embeds the page's files into the program (src/apps/whole/page_assets.hpp).
 #
 #   cmake -D OUT=page_assets.cpp -D "FILES=a/index.html|a/app.js" -P embed.cmake
 #
@@ -93,7 +93,7 @@ elseif(files)
 endif()
 
 file(WRITE ${OUT}.new "// The page's files, embedded. Written by cmake/embed.cmake.
-#include \"apps/page_assets.hpp\"
+#include \"apps/whole/page_assets.hpp\"
 
 #define EMBED(name, file)                                                       \\
     asm(\".pushsection .rodata\\n\" #name \":\\n.incbin \\\"\" file \"\\\"\\n\"               \\

@@ -16,6 +16,7 @@ install(FILES ${PROJECT_BINARY_DIR}/quoinConfig.cmake
 
 if(TARGET quoin)
     install(TARGETS quoin)
+    install(TARGETS quoin-whole DESTINATION libexec) # where quoin looks for it
 endif()
 # The program looks for ../share/quoin beside itself, so this place is not a matter of taste.
 install(DIRECTORY rates schemas examples DESTINATION share/quoin

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "commands.hpp"
+#include "command.hpp"
 #include "loading.hpp"
 
 namespace quoin::apps {

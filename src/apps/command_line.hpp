@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "whole.hpp"
+
 namespace quoin::apps {
 
 enum ExitCode : int {
@@ -18,17 +20,24 @@ enum ExitCode : int {
 
 struct Result {
     int code = done;
-    std::string output; ///< for standard output
-    std::string errors; ///< for standard error
+    std::string output;         ///< for standard output
+    std::string errors;         ///< for standard error
+    bool left_to_whole = false; ///< nothing was done: the whole program has to
 };
 
-struct Shared;
-/// Does the work of a command, which fills `shared.outcome`. Whatever the work throws becomes a
-/// message and an exit code, with nothing on standard output.
-[[nodiscard]] Result result_of(const std::function<void()>& work, const Shared& shared);
+/// Does the work of a command. Whatever the work throws becomes a message, as JSON where that was
+/// asked for, and an exit code, with nothing on standard output.
+[[nodiscard]] Result result_of(const std::function<Outcome()>& work, bool json);
 
 /// Runs one command. `arguments` without the program's name. Writes nothing itself, but the line
-/// that says how far a long search is.
-[[nodiscard]] Result run(const std::vector<std::string>& arguments);
+/// that says how far a long search is, and what a server has to say. Where `whole` is null, a
+/// command that needs it is left to the whole program.
+[[nodiscard]] Result run(const std::vector<std::string>& arguments, const Whole* whole = nullptr);
+
+/// The result of a fault of the program's own, and what it was.
+[[nodiscard]] Result fault_of(const std::string& what);
+
+/// Writes a result in one piece, and returns the exit code.
+[[nodiscard]] int written(const Result& result);
 
 } // namespace quoin::apps

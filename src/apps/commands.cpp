@@ -1,94 +1,94 @@
 // The commands: what each asks for, how it is explained, which answer it gives.
 #include "commands.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
-#include <memory>
-#include <optional>
-
-#include <CLI/CLI.hpp>
-
-#include "loading.hpp"
-#include "typed_question.hpp"
 #include <quoin/answers/payment.hpp>
+#include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/payment.hpp>
-#include <quoin/text/problems.hpp>
+#include <quoin/text/plain.hpp>
 
-#include "afford_command.hpp"
 #include "checking.hpp"
+#include "clock.hpp"
 #include "interruption.hpp"
+#include "loading.hpp"
+#include "plain_afford.hpp"
 #include "progress_line.hpp"
-#include "serve_command.hpp"
-#include "sheet_command.hpp"
-#include "workbook_file.hpp"
+#include "whole.hpp"
 #include "written_file.hpp"
 
 namespace quoin::apps {
 namespace {
 
-/// A command's own options live as long as the program does.
-template <class Options>
-std::shared_ptr<Options> options_of() {
-    return std::make_shared<Options>();
+using enum QuestionOption::Kind;
+
+// What a question is asked with, and how its answer is told.
+
+Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
+    Asked asked{desk, inquiry, {}, &not_interrupted()};
+    for (const QuestionOption& option : typed.command->question->options) {
+        for (std::string& text : typed.given.all(option.name)) {
+            const bool counts = option.is_repeated() || option.kind == flag || !text.empty();
+            if (counts) asked.given.emplace(option.name, std::move(text));
+        }
+    }
+    return asked;
 }
 
-CLI::App* command(CLI::App& program, const std::string& name, const std::string& what,
-                  const std::string& example) {
-    CLI::App* sub = program.add_subcommand(name, what);
-    sub->footer(
-        "Example:\n  " + example +
-        "\n\n--json and --rates DIR go with every command; 'quoin --help' explains them.\n");
-    sub->fallthrough(); // --json and --rates may stand on either side of the command's name
-    return sub;
+/// Of the forms that can be printed.
+Form form_of(const Typed& typed) {
+    const Question& question = *typed.command->question;
+    if (!typed.json && typed.given.has("csv")) return Form::csv;
+    return typed.json || !question.has(Form::text) ? question.forms.front() : Form::text;
 }
 
-CLI::App* command(CLI::App& program, const Question& question) {
-    return command(program, std::string(question.name), std::string(question.summary),
-                   std::string(question.example));
+Outcome told(const Typed& typed, Asked asked) {
+    return {typed.command->question->text(std::move(asked), form_of(typed))};
 }
 
-void add_question(CLI::App& program, Shared& shared, const Question& question) {
-    const auto typed = std::make_shared<TypedQuestion>(question);
-    CLI::App* sub = command(program, question);
-    add_inquiry(*sub, *typed);
-    add_options(*sub, *typed);
-    sub->callback([typed, &shared] {
-        const auto loaded = load_inquiry(typed->file, shared.rates);
-        shared.outcome.output = typed->text(loaded->desk, loaded->inquiry, shared.json);
-    });
+std::unique_ptr<Loaded> loaded_for(const Typed& typed) {
+    return load_inquiry(typed.given.one("inquiry"), typed.rates);
+}
+
+Outcome ask(const Typed& typed) {
+    const auto loaded = loaded_for(typed);
+    return told(typed, asked_of(typed, loaded->desk, loaded->inquiry));
 }
 
 /// Writes the figures of a scenario to a workbook, too.
-void add_recheck(CLI::App& program, Shared& shared, const Question& question) {
-    struct Options {
-        TypedQuestion typed;
-        std::string workbook;
-        bool force = false;
-    };
-    const auto options = std::make_shared<Options>(Options{TypedQuestion(question), {}, false});
-    CLI::App* sub = command(program, question);
-    add_inquiry(*sub, options->typed);
-    add_options(*sub, options->typed);
-    sub->add_option("--workbook", options->workbook,
-                    "also write the figures as live formulas to this .xlsx file");
-    sub->add_flag("--force", options->force,
-                  "replace a file of that name even if quoin did not write it");
-    sub->callback([options, &shared] {
-        const TypedQuestion& typed = options->typed;
-        if (!options->workbook.empty()) check_ending("--workbook", options->workbook, {".xlsx"});
-        const auto loaded = load_inquiry(typed.file, shared.rates);
-        if (!options->workbook.empty()) {
-            const Told book =
-                find_question("workbook")
-                    ->told(typed.asked_of(loaded->desk, loaded->inquiry), Form::workbook);
-            write_file(options->workbook, xlsx_bytes(std::get<Workbook>(book)), options->force);
-        }
-        shared.outcome.output = typed.text(loaded->desk, loaded->inquiry, shared.json);
-    });
+Outcome recheck(const Typed& typed) {
+    const std::string file = typed.given.one("workbook");
+    if (file.empty()) return ask(typed);
+    check_ending("--workbook", file, {".xlsx"});
+    const Whole& whole = whole_of(typed);
+    const auto loaded = loaded_for(typed);
+    const Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
+    const Told book = find_question("workbook")->told(asked, Form::workbook);
+    write_file(file, whole.xlsx_bytes(std::get<Workbook>(book)), typed.given.has("force"));
+    return told(typed, asked);
+}
+
+Outcome afford(const Typed& typed) {
+    const OptionGroup& figures = *typed.command->group;
+    const bool plain = typed.given.one("inquiry").empty();
+    if (!plain && std::any_of(figures.options.begin(), figures.options.end(),
+                              [&](const auto& option) { return typed.given.has(option.name); })) {
+        throw WrongUse("INQUIRY excludes figures in place of one, such as --income");
+    }
+    if (!plain) return ask(typed);
+    if (typed.given.one("income").empty() || typed.given.one("rate").empty()) {
+        throw WrongUse("INQUIRY, or --income and --rate, is required");
+    }
+    PlainCase made = plain_case(typed.given, typed.rates, today());
+    Asked asked = asked_of(typed, made.desk, made.inquiry);
+    asked.assumptions = std::move(made.assumptions);
+    return told(typed, std::move(asked));
 }
 
 std::string stage_text(const FitProgress& progress) {
@@ -114,163 +114,223 @@ std::string progress_text(const FitProgress& progress) {
 }
 
 /// Shows how far it is, and stops at the first interrupt with the best so far.
-void add_fit(CLI::App& program, Shared& shared, const Question& question) {
-    struct Options {
-        TypedQuestion typed;
-        bool progress = false;
+Outcome fit(const Typed& typed) {
+    const auto loaded = loaded_for(typed);
+    ProgressLine line(typed.given.has("progress"));
+    Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
+    asked.progress = [&](const FitProgress& now) {
+        if (line.is_due()) line.write(progress_text(now));
+        return !Interruption::asked();
     };
-    const auto options = std::make_shared<Options>(Options{TypedQuestion(question), false});
-    CLI::App* sub = command(program, question);
-    add_inquiry(*sub, options->typed);
-    add_options(*sub, options->typed);
-    sub->add_flag(
-        "--progress", options->progress,
-        "show on standard error how far a long search is, also where that is no terminal; "
-        "Ctrl-C stops it with the best so far");
-    sub->callback([options, &shared] {
-        const TypedQuestion& typed = options->typed;
-        const auto loaded = load_inquiry(typed.file, shared.rates);
-        ProgressLine line(options->progress);
-        Asked asked = typed.asked_of(loaded->desk, loaded->inquiry);
-        asked.progress = [&](const FitProgress& now) {
-            if (line.is_due()) line.write(progress_text(now));
-            return !Interruption::asked();
-        };
-        shared.outcome.output = typed.question.text(std::move(asked), typed.form(shared.json));
-        if (!Interruption::asked()) return;
-        shared.outcome.errors =
-            "quoin: the search was stopped; where it was not done, the best so far is "
-            "given\n  with the most that any other choice could be worth\n";
-    });
+    Outcome outcome = told(typed, std::move(asked));
+    if (Interruption::asked()) {
+        outcome.errors = "quoin: the search was stopped; where it was not done, the best so far is "
+                         "given\n  with the most that any other choice could be worth\n";
+    }
+    return outcome;
 }
 
-struct PaymentOptions {
-    std::string loan;
-    std::string rate;
-    std::string years;
-    std::string months;
-};
+Outcome sheet(const Typed& typed) {
+    const std::string file = typed.given.one("output");
+    check_ending("--output", file, {".html", ".htm"});
+    const auto loaded = loaded_for(typed);
+    const Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
+    write_file(file, typed.command->question->text(asked, Form::html), typed.given.has("force"));
+    return {made_visible(file) + ": written, for you alone to read\n"};
+}
+
+// Commands without an inquiry.
 
 /// The term from --years or --months, whichever is given.
-Months term_from(const PaymentOptions& options) {
-    if (options.years.empty()) {
-        return Months(whole_typed("--months", options.months, 1, longest_term.count(), "months"));
+Months term_from(const Given& given) {
+    const std::string years = given.one("years");
+    if (years.empty()) {
+        return Months(
+            whole_typed("--months", given.one("months"), 1, longest_term.count(), "months"));
     }
-    return Months(12 *
-                  whole_typed("--years", options.years, 1, longest_term.count() / 12, "years"));
+    return Months(12 * whole_typed("--years", years, 1, longest_term.count() / 12, "years"));
 }
 
-LoanTerms terms_from(const PaymentOptions& options) {
+Outcome pay(const Typed& typed) {
     const Money loan =
-        amount_typed("--loan", options.loan, Money{}, Money::dollars(9'000'000'000),
+        amount_typed("--loan", typed.given.one("loan"), Money{}, Money::dollars(9'000'000'000),
                      "dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000");
-    const Rate rate =
-        rate_typed("--rate", options.rate, "a yearly percent from 0 to 100, such as 6.5");
-    return {loan, rate, term_from(options)};
+    const Rate rate = rate_typed("--rate", typed.given.one("rate"),
+                                 "a yearly percent from 0 to 100, such as 6.5");
+    const PaymentAnswer answer = payment({loan, rate, term_from(typed.given)});
+    return {typed.json ? json_text_of(answer) : text_of(answer)};
 }
 
-void add_payment(CLI::App& program, Shared& shared) {
-    const auto options = options_of<PaymentOptions>();
-    CLI::App* sub = command(program, "payment", "The quick answer with no files",
-                            "quoin payment --loan 250000 --rate 6.5 --years 30");
-    sub->add_option("--loan", options->loan, "the loan, in dollars")->required();
-    sub->add_option("--rate", options->rate, "the yearly note rate, in percent")->required();
-    CLI::Option_group* term = sub->add_option_group("term");
-    term->add_option("--years", options->years, "the term in years, 1 to 40");
-    term->add_option("--months", options->months, "the term in months, 1 to 480");
-    term->require_option(1);
-    sub->callback([options, &shared] {
-        const PaymentAnswer answer = payment(terms_from(*options));
-        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
-    });
+Outcome tell_apr(const Typed& typed) {
+    const AprAnswer answer = load_apr(typed.given.one("file"));
+    return {typed.json ? json_text_of(answer) : text_of(answer)};
 }
 
-void add_apr(CLI::App& program, Shared& shared) {
-    const auto file = options_of<std::string>();
-    CLI::App* sub =
-        command(program, "apr", "The APR of plain advances and payments", "quoin apr problem.json");
-    sub->add_option("FILE", *file, "the problem, a JSON file")->required();
-    sub->callback([file, &shared] {
-        const AprAnswer answer = load_apr(*file);
-        shared.outcome.output = shared.json ? json_text_of(answer) : text_of(answer);
-    });
+Outcome check(const Typed& typed) {
+    std::optional<Date> day;
+    const std::string as_of = typed.given.one("as-of");
+    if (!as_of.empty()) day = day_typed("--as-of", as_of);
+    std::vector<Checked> checked;
+    for (const std::string& file : typed.given.all("file")) {
+        checked.push_back(check_file(file, typed.rates, day));
+    }
+    return report(checked, typed.json);
 }
 
-void add_check(CLI::App& program, Shared& shared) {
-    struct Options {
-        std::vector<std::string> files;
-        std::string as_of;
+Outcome list_of_book(const Typed& typed) {
+    const std::string word = typed.given.one("what");
+    const Listing what = word == "plans"  ? Listing::plans
+                         : word == "lots" ? Listing::lots
+                                          : Listing::options;
+    const PriceBook book = load_price_book(typed.given.one("pricebook"));
+    return {typed.json               ? listing_json(book, what)
+            : typed.given.has("csv") ? listing_csv(book, what)
+                                     : listing_text(book, what)};
+}
+
+Outcome serve(const Typed& typed) {
+    whole_of(typed).serve(typed);
+    return {};
+}
+
+// What stands in several commands.
+
+const CommandOption inquiry = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
+const CommandOption csv = {{"csv", "comma-separated values, for a spreadsheet", flag}};
+const CommandOption force = {
+    {"force", "replace a file of that name even if quoin did not write it", flag}};
+
+Command command_of(const Question& question) {
+    Command command{question.name, question.summary, question.example, {inquiry}, {},
+                    ask,           &question};
+    for (const QuestionOption& option : question.options) command.options.push_back({option});
+    if (question.has(Form::csv)) command.options.push_back(csv);
+    return command;
+}
+
+/// Figures in place of an inquiry.
+OptionGroup plain_figures() {
+    CommandOption program = {{"program", "a program by its id; may be repeated", list}};
+    program.commas_split = false;
+    return {"without a price book",
+            "figures in place of an inquiry; what is not given is assumed, and told",
+            false,
+            {{{"income", "gross income a month, in dollars"}},
+             {{"rate", "the yearly note rate, in percent"}},
+             {{"debts", "payments on debts a month"}},
+             {{"cash", "all the cash there is"}},
+             {{"years", "the term, 30 if not given"}},
+             {{"down", "the down payment in percent; the program's usual ones if not given"}},
+             program,
+             {{"property-tax", "percent of the price a year"}},
+             {{"insurance", "homeowner's insurance, percent of the price a year"}},
+             {{"dues", "association dues a month"}},
+             {{"closing-costs", "percent of the loan"}},
+             {{"score", "credit score"}},
+             {{"taxes", "taxes on the income a month, for residual income"}},
+             {{"persons", "persons in the household, for residual income"}},
+             {{"region", "northeast, midwest, south or west, for residual income"}},
+             {{"square-feet", "living area, for residual income"}},
+             {{"as-of", "the day it is as of; today if not given"}}}};
+}
+
+/// A question's command, with what the command line adds to it.
+Command adapted(Command command) {
+    std::vector<CommandOption>& options = command.options;
+    if (command.name == "recheck") {
+        options.push_back(
+            {{"workbook", "also write the figures as live formulas to this .xlsx file"}});
+        options.push_back(force);
+        command.run = recheck;
+    } else if (command.name == "afford") {
+        options.front().kind = place;
+        command.group = plain_figures();
+        command.run = afford;
+    } else if (command.name == "fit") {
+        options.push_back(
+            {{"progress",
+              "show on standard error how far a long search is, also where that is no terminal; "
+              "Ctrl-C stops it with the best so far",
+              flag}});
+        command.run = fit;
+    } else if (command.name == "sheet") {
+        const CommandOption output = {{"output", "the file to write, FILE.html", needed}, "o"};
+        options.insert(options.begin() + 1, output);
+        options.push_back(force);
+        command.run = sheet;
+    }
+    return command;
+}
+
+/// Commands that are no question, and the one whose answer is a file, at the end of the list.
+std::vector<Command> further_commands() {
+    static const std::string days =
+        fmt::format("name the tables that end within {} days of this one; an inquiry's own day, or "
+                    "today, if not given",
+                    ending_days);
+    CommandOption what = {{"what", "plans, lots or options", needed_place}};
+    what.words = {"plans", "lots", "options"};
+    CommandOption port = {{"port", "the port; 0 takes any free one"}};
+    port.number = {0, 65535, 8571};
+    return {
+        {"payment",
+         "The quick answer with no files",
+         "quoin payment --loan 250000 --rate 6.5 --years 30",
+         {{{"loan", "the loan, in dollars", needed}},
+          {{"rate", "the yearly note rate, in percent", needed}}},
+         OptionGroup{"term",
+                     "",
+                     true,
+                     {{{"years", "the term in years, 1 to 40"}},
+                      {{"months", "the term in months, 1 to 480"}}}},
+         pay},
+        {"apr",
+         "The APR of plain advances and payments",
+         "quoin apr problem.json",
+         {{{"file", "the problem, a JSON file", needed_place}}},
+         {},
+         tell_apr},
+        {"check",
+         "Validates price books, rates, places, programs and inquiries",
+         "quoin check pricebook.json buyers/*.json",
+         {{{"file", "files to check", needed_rest}}, {{"as-of", days}}},
+         {},
+         check},
+        {"list",
+         "Plans, lots or options of a price book",
+         "quoin list options pricebook.json",
+         {what, {{"pricebook", "the price book, a JSON file", needed_place}}, csv},
+         {},
+         list_of_book},
+        adapted(command_of(*find_question("sheet"))),
+        {"serve",
+         "The page and the questions on this machine, in a browser",
+         "quoin serve --open",
+         {{{"folder",
+            "where price books and inquiries lie, up to two folders deep (else the examples that "
+            "came with the program)",
+            place}},
+          {{"open", "open the page in a browser", flag}},
+          port,
+          {{"listen", "another address to listen on than this machine's own; an access code is "
+                      "then needed"}}},
+         {},
+         serve},
     };
-    const auto options = options_of<Options>();
-    CLI::App* sub =
-        command(program, "check", "Validates price books, rates, places, programs and inquiries",
-                "quoin check pricebook.json buyers/*.json");
-    sub->add_option("FILE", options->files, "files to check")->required();
-    sub->add_option("--as-of", options->as_of,
-                    fmt::format("name the tables that end within {} days of this one; an "
-                                "inquiry's own day, or today, if not given",
-                                ending_days));
-    sub->callback([options, &shared] {
-        std::optional<Date> day;
-        if (!options->as_of.empty()) day = day_typed("--as-of", options->as_of);
-        std::vector<Checked> checked;
-        for (const std::string& file : options->files) {
-            checked.push_back(check_file(file, shared.rates, day));
-        }
-        shared.outcome = report(checked, shared.json);
-    });
-}
-
-void add_list(CLI::App& program, Shared& shared) {
-    struct Options {
-        std::string what;
-        std::string file;
-        bool csv = false;
-    };
-    const auto options = options_of<Options>();
-    CLI::App* sub = command(program, "list", "Plans, lots or options of a price book",
-                            "quoin list options pricebook.json");
-    const std::map<std::string, Listing> lists = {
-        {"plans", Listing::plans}, {"lots", Listing::lots}, {"options", Listing::options}};
-    sub->add_option("WHAT", options->what, "plans, lots or options")
-        ->required()
-        ->check(CLI::IsMember({"plans", "lots", "options"}));
-    sub->add_option("PRICEBOOK", options->file, "the price book, a JSON file")->required();
-    sub->add_flag("--csv", options->csv, "comma-separated values, for a spreadsheet");
-    sub->callback([options, lists, &shared] {
-        const PriceBook book = load_price_book(options->file);
-        const Listing what = lists.at(options->what);
-        shared.outcome.output = shared.json    ? listing_json(book, what)
-                                : options->csv ? listing_csv(book, what)
-                                               : listing_text(book, what);
-    });
 }
 
 } // namespace
 
-void add_commands(CLI::App& program, Shared& shared) {
-    for (const Question& question : questions()) {
-        const std::string_view name = question.name;
-        if (name == "workbook") continue; // recheck writes it
-        if (name == "sheet") continue;    // further down
-        if (name == "fit") {
-            add_fit(program, shared, question);
-        } else if (name == "recheck") {
-            add_recheck(program, shared, question);
-        } else if (name == "afford") {
-            add_afford(*command(program, question), shared);
-        } else {
-            add_question(program, shared, question);
+const std::vector<Command>& commands() {
+    static const std::vector<Command> table = [] {
+        std::vector<Command> all;
+        for (const Question& question : questions()) {
+            if (question.has(Form::text)) all.push_back(adapted(command_of(question)));
         }
-    }
-    add_payment(program, shared);
-    add_apr(program, shared);
-    add_check(program, shared);
-    add_list(program, shared);
-    add_sheet(*command(program, *find_question("sheet")), shared);
-    add_serve(*command(program, "serve", "The page and the questions on this machine, in a browser",
-                       "quoin serve --open"),
-              shared);
+        for (Command& command : further_commands()) all.push_back(std::move(command));
+        return all;
+    }();
+    return table;
 }
 
 } // namespace quoin::apps

@@ -25,6 +25,13 @@ std::string near_name(const fs::path& path) {
     return nearest(path.filename().string(), names);
 }
 
+/// That of the program that runs; bin/ or libexec/ of an installation. "" where there is no
+/// telling.
+fs::path own_folder() {
+    std::error_code error;
+    return fs::read_symlink("/proc/self/exe", error).parent_path();
+}
+
 } // namespace
 
 std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view what,
@@ -39,20 +46,23 @@ std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view w
         findings.add(problems::file_is_folder(path.string()));
         return nullptr;
     }
-    if (fs::is_regular_file(status) && fs::file_size(path, error) > largest_file) {
-        findings.add(
-            problems::file_too_large(path.string(), fs::file_size(path, error), largest_file));
+    const std::uintmax_t size = fs::is_regular_file(status) ? fs::file_size(path, error) : 0;
+    if (size > largest_file && !error) {
+        findings.add(problems::file_too_large(path.string(), size, largest_file));
         return nullptr;
     }
     errno = 0;
     std::ifstream in(path, std::ios::binary);
     std::string text;
-    constexpr std::size_t piece = 64U * 1024;
-    while (in && text.size() <= largest_file) { // what is no regular file has no size beforehand
+    constexpr std::size_t usual_piece = 64U * 1024;
+    // All of it at once, and a look at its end; what is no regular file has no size beforehand.
+    std::size_t piece = size == 0 || error ? usual_piece : static_cast<std::size_t>(size) + 1;
+    while (in && text.size() <= largest_file) {
         const std::size_t have = text.size();
         text.resize(have + piece);
-        in.read(text.data() + have, piece);
+        in.read(text.data() + have, static_cast<std::streamsize>(piece));
         text.resize(have + static_cast<std::size_t>(in.gcount()));
+        piece = usual_piece;
     }
     if (in.bad() || (!in && !in.eof())) {
         findings.add(problems::file_unreadable(path.string(), std::strerror(errno)));
@@ -77,10 +87,16 @@ std::vector<fs::path> json_files(const fs::path& folder) {
 
 fs::path data_folder(std::string_view name) {
     std::error_code error;
-    const fs::path program = fs::read_symlink("/proc/self/exe", error);
-    const fs::path installed = program.parent_path().parent_path() / "share" / "quoin" / name;
-    if (!error && fs::is_directory(installed, error)) return installed;
+    const fs::path installed = own_folder().parent_path() / "share" / "quoin" / name;
+    if (fs::is_directory(installed, error)) return installed;
     return fs::path(QUOIN_SOURCE_DATA) / name;
+}
+
+fs::path whole_program() {
+    std::error_code error;
+    const fs::path name = fs::path("libexec") / "quoin";
+    const fs::path beside = own_folder() / name; // as it is built
+    return fs::exists(beside, error) ? beside : own_folder().parent_path() / name;
 }
 
 fs::path rates_folder(const std::string& asked) {

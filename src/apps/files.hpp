@@ -27,6 +27,9 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 /// it was built from. `name` is "rates", "examples" or "schemas".
 [[nodiscard]] std::filesystem::path data_folder(std::string_view name);
 
+/// Where the whole program is (whole.hpp): in libexec/ beside this program, or beside its bin/.
+[[nodiscard]] std::filesystem::path whole_program();
+
 /// Where lending data is: `asked` if given, else $QUOIN_RATES, else what came with the program.
 [[nodiscard]] std::filesystem::path rates_folder(const std::string& asked);
 

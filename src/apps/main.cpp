@@ -1,25 +1,27 @@
-// The program: hands its arguments on, and writes what comes back in one piece.
-#include <cstdio>
-#include <string>
-#include <vector>
+// The program that people start: answers at once what it can, and starts the whole program in its
+// own place for the rest (whole.hpp).
+#include <cerrno>
+#include <cstring>
+
+#include <unistd.h>
 
 #include "command_line.hpp"
+#include "files.hpp"
 
 namespace {
 
-bool write(const std::string& text, std::FILE* to) {
-    return std::fwrite(text.data(), 1, text.size(), to) == text.size() && std::fflush(to) == 0;
+using namespace quoin::apps;
+
+/// The same process goes on as the whole program; returns only where that cannot be.
+Result become_whole(char** arguments) {
+    const std::string program = whole_program().string();
+    execv(program.c_str(), arguments);
+    return fault_of(program + " cannot be started: " + std::strerror(errno));
 }
 
 } // namespace
 
 int main(int count, char** arguments) {
-    const quoin::apps::Result result =
-        quoin::apps::run(std::vector<std::string>(arguments + 1, arguments + count));
-    write(result.errors, stderr);
-    if (!write(result.output, stdout)) {
-        write("quoin: the answer could not be written\n", stderr);
-        return quoin::apps::fault;
-    }
-    return result.code;
+    const Result result = run({arguments + 1, arguments + count}, nullptr);
+    return written(result.left_to_whole ? become_whole(arguments) : result);
 }

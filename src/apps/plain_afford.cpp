@@ -26,8 +26,9 @@ constexpr int days_to_closing = 60;
 
 class Making {
   public:
-    Making(const PlainText& text, Date today) : text_(text) {
-        made_.inquiry.as_of = text.as_of.empty() ? today : day_typed("--as-of", text.as_of);
+    Making(const Given& given, Date today) : given_(given) {
+        made_.inquiry.as_of =
+            given.one("as-of").empty() ? today : day_typed("--as-of", given.one("as-of"));
         made_.inquiry.contract = made_.inquiry.as_of;
         made_.inquiry.closing = plus_days(made_.inquiry.as_of, days_to_closing);
         made_.inquiry.buyer = "the buyer";
@@ -68,7 +69,7 @@ class Making {
     [[nodiscard]] std::vector<const LoanProgram*> programs() const;
     void add_scenarios(const LoanProgram& program);
 
-    const PlainText& text_;
+    const Given& given_;
     PlainCase made_;
 };
 
@@ -83,9 +84,9 @@ void Making::set_home() {
     Plan plan;
     plan.id = plan.name = "home";
     plan.base_price = Money::dollars(100'000);
-    if (!text_.square_feet.empty()) {
+    if (!given_.one("square-feet").empty()) {
         plan.square_feet =
-            Decimal::whole(whole_typed("--square-feet", text_.square_feet, 100, 100'000));
+            Decimal::whole(whole_typed("--square-feet", given_.one("square-feet"), 100, 100'000));
     }
     plan.elevations.emplace_back();
     PriceBook& book = made_.desk.book;
@@ -105,39 +106,39 @@ void Making::set_place() {
     place.name = "the figures given";
     place.assessed_percent = Percent(Decimal::whole(100));
     const Percent tax = percent("--property-tax",
-                                given_or(text_.property_tax, usual_property_tax,
+                                given_or(given_.one("property-tax"), usual_property_tax,
                                          "property tax of {} % of the price a year"),
                                 20);
     place.levies.push_back({"Property tax", Decimal::billionths(tax.value().billionths() * 10)});
     place.tax_due = {{5, 31, Percent(Decimal::whole(50))}, {11, 30, Percent(Decimal::whole(50))}};
     assume("the tax due in two halves, on 31 May and 30 November");
     const Percent insurance = percent("--insurance",
-                                      given_or(text_.insurance, usual_insurance,
+                                      given_or(given_.one("insurance"), usual_insurance,
                                                "homeowner's insurance of {} % of the price a year"),
                                       20);
     place.dwelling_percent = Percent(Decimal::whole(100));
     place.homeowner.unit = "per thousand";
     place.homeowner.values.push_back(Decimal::billionths(insurance.value().billionths() * 10));
     place.homeowner.written.emplace_back("any");
-    if (!text_.dues.empty()) {
-        place.dues.push_back({"Association dues", amount("--dues", text_.dues,
+    if (!given_.one("dues").empty()) {
+        place.dues.push_back({"Association dues", amount("--dues", given_.one("dues"),
                                                          "an amount not below zero, such as 60")});
     }
     ClosingCost costs;
     costs.name = "Closing costs";
     costs.base = CostBase::loan;
     costs.percent = percent("--closing-costs",
-                            given_or(text_.closing_costs, usual_closing_costs,
+                            given_or(given_.one("closing-costs"), usual_closing_costs,
                                      "closing costs of {} % of the loan, none of them in the APR"),
                             20);
     place.closing_costs.push_back(std::move(costs));
     place.rural_eligible = true; // who names the USDA program means a place that is
-    if (!text_.region.empty()) {
+    if (!given_.one("region").empty()) {
         for (const auto& [name, region] : region_words()) {
-            if (name == text_.region) place.region = region;
+            if (name == given_.one("region")) place.region = region;
         }
         if (!place.region) {
-            refuse_typed("--region", text_.region, "northeast, midwest, south or west");
+            refuse_typed("--region", given_.one("region"), "northeast, midwest, south or west");
         }
     }
     made_.desk.lending.places = {std::move(place)};
@@ -160,23 +161,26 @@ void Making::set_sheet() {
 void Making::set_means() {
     Inquiry& inquiry = made_.inquiry;
     inquiry.monthly_income =
-        amount("--income", text_.income, "gross dollars a month, such as 8400");
-    if (!text_.debts.empty()) {
-        inquiry.monthly_debts = amount("--debts", text_.debts, "dollars a month, such as 450");
+        amount("--income", given_.one("income"), "gross dollars a month, such as 8400");
+    if (!given_.one("debts").empty()) {
+        inquiry.monthly_debts =
+            amount("--debts", given_.one("debts"), "dollars a month, such as 450");
     }
-    if (text_.cash.empty()) {
+    if (given_.one("cash").empty()) {
         assume("as much cash as it takes (--cash not given)");
     } else {
-        inquiry.cash = amount("--cash", text_.cash, "an amount not below zero, such as 60000");
+        inquiry.cash =
+            amount("--cash", given_.one("cash"), "an amount not below zero, such as 60000");
     }
-    if (!text_.taxes.empty()) {
-        inquiry.monthly_taxes = amount("--taxes", text_.taxes, "dollars a month, such as 1700");
+    if (!given_.one("taxes").empty()) {
+        inquiry.monthly_taxes =
+            amount("--taxes", given_.one("taxes"), "dollars a month, such as 1700");
     }
-    if (!text_.persons.empty()) {
-        inquiry.household = whole_typed("--persons", text_.persons, 1, 20);
+    if (!given_.one("persons").empty()) {
+        inquiry.household = whole_typed("--persons", given_.one("persons"), 1, 20);
     }
     inquiry.score = whole_typed(
-        "--score", given_or(text_.score, usual_score, "a credit score of {}"), 300, 850);
+        "--score", given_or(given_.one("score"), usual_score, "a credit score of {}"), 300, 850);
 }
 
 /// Those named; else all of a fixed rate that are open to any buyer and place.
@@ -186,9 +190,9 @@ std::vector<const LoanProgram*> Making::programs() const {
     for (const LoanProgram& program : all) {
         const bool open =
             program.kind == ProgramKind::conventional || program.kind == ProgramKind::fha;
-        if (text_.programs.empty() && open && !program.adjustable) chosen.push_back(&program);
+        if (!given_.has("program") && open && !program.adjustable) chosen.push_back(&program);
     }
-    for (const std::string& id : text_.programs) {
+    for (const std::string& id : given_.all("program")) {
         const int index = index_of(all, id);
         if (index < 0 || at(all, index).adjustable) {
             std::vector<std::string> ids;
@@ -204,17 +208,19 @@ std::vector<const LoanProgram*> Making::programs() const {
 
 void Making::add_scenarios(const LoanProgram& program) {
     const std::string expected = "a yearly rate in percent, above 0 to 25, such as 6.25";
-    const Rate rate = rate_typed("--rate", text_.rate, expected);
+    const Rate rate = rate_typed("--rate", given_.one("rate"), expected);
     if (rate <= Rate{} || rate.percent() > Decimal::whole(25)) {
-        refuse_typed("--rate", text_.rate, expected);
+        refuse_typed("--rate", given_.one("rate"), expected);
     }
     std::vector<std::string> downs = usual_down_payments(program.kind);
-    if (!text_.down.empty()) downs = {text_.down};
+    if (!given_.one("down").empty()) downs = {given_.one("down")};
     for (const std::string& down : downs) {
         Scenario scenario;
         scenario.program = program.id;
-        scenario.term = Months(
-            12 * whole_typed("--years", text_.years.empty() ? usual_years : text_.years, 1, 40));
+        scenario.term =
+            Months(12 * whole_typed("--years",
+                                    given_.one("years").empty() ? usual_years : given_.one("years"),
+                                    1, 40));
         scenario.down = {DownPayment::By::percent, percent("--down", down, 99), {}};
         scenario.rate = {RateChoice::By::quoted, Points{}, rate};
         scenario.score = made_.inquiry.score;
@@ -226,8 +232,8 @@ void Making::add_scenarios(const LoanProgram& program) {
 
 } // namespace
 
-PlainCase plain_case(const PlainText& text, const std::string& rates, Date today) {
-    return Making(text, today).make(rates);
+PlainCase plain_case(const Given& given, const std::string& rates, Date today) {
+    return Making(given, today).make(rates);
 }
 
 } // namespace quoin::apps

@@ -9,29 +9,9 @@
 
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/inquiry/inquiry.hpp>
+#include <quoin/questions/questions.hpp>
 
 namespace quoin::apps {
-
-/// The options as they were written; empty: not given.
-struct PlainText {
-    std::string income;
-    std::string debts;
-    std::string cash;
-    std::string rate;
-    std::string years;
-    std::string down;
-    std::string property_tax;
-    std::string insurance;
-    std::string dues;
-    std::string closing_costs;
-    std::string score;
-    std::string taxes;
-    std::string persons;
-    std::string region;
-    std::string square_feet;
-    std::string as_of;
-    std::vector<std::string> programs;
-};
 
 struct PlainCase {
     Desk desk;
@@ -39,8 +19,9 @@ struct PlainCase {
     std::vector<std::string> assumptions; ///< in words
 };
 
-/// Throws Refused where a figure is not usable. `rates` is where the programs are; `today` is the
-/// day it is as of where none is given.
-[[nodiscard]] PlainCase plain_case(const PlainText& text, const std::string& rates, Date today);
+/// `given` are the options that stand in place of an inquiry, by their names; an empty one counts
+/// as not given. Throws Refused where a figure is not usable. `rates` is where the programs are;
+/// `today` is the day it is as of where none is given.
+[[nodiscard]] PlainCase plain_case(const Given& given, const std::string& rates, Date today);
 
 } // namespace quoin::apps

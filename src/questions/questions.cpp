@@ -168,14 +168,14 @@ const QuestionOption under = {
 
 } // namespace
 
-std::string Asked::one(std::string_view option) const {
-    const auto found = given.find(option);
-    return found == given.end() ? std::string() : found->second;
+std::string Given::one(std::string_view option) const {
+    const auto found = find(option);
+    return found == end() ? std::string() : found->second;
 }
 
-std::vector<std::string> Asked::all(std::string_view option) const {
+std::vector<std::string> Given::all(std::string_view option) const {
     std::vector<std::string> values;
-    const auto [begin, end] = given.equal_range(option);
+    const auto [begin, end] = equal_range(option);
     for (auto it = begin; it != end; ++it) values.push_back(it->second);
     return values;
 }

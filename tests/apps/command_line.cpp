@@ -83,3 +83,31 @@ TEST_CASE("A file with any byte changed is refused or read") {
         scratch.write(name, whole);
     }
 }
+
+TEST_CASE("What only the whole program can do is left to it, before anything is read") {
+    for (const std::vector<std::string>& words : {
+             std::vector<std::string>{"serve"},
+             {"serve", "no-such-folder", "--port", "0"},
+             {"recheck", "no-such-file.json", "--scenario", "any", "--workbook", "a.xlsx"},
+         }) {
+        CAPTURE(words);
+        const apps::Result result = run(words);
+        CHECK(result.left_to_whole);
+        CHECK(result.output.empty());
+        CHECK(result.errors.empty());
+    }
+    // Wrong use, and all that needs no such thing, is told at once.
+    for (const std::vector<std::string>& words : {
+             std::vector<std::string>{"serve", "--port", "70000"},
+             {"serve", "--help"},
+             {"recheck", "no-such-file.json", "--scenario", "any"},
+             {"recheck", "no-such-file.json", "--scenario", "any", "--workbook", "a.txt"},
+         }) {
+        CAPTURE(words);
+        CHECK_FALSE(run(words).left_to_whole);
+    }
+    // The whole program leaves nothing to another.
+    CHECK_FALSE(run({"recheck", "no-such-file.json", "--scenario", "any", "--workbook", "a.xlsx"},
+                    &apps::all_of_it)
+                    .left_to_whole);
+}

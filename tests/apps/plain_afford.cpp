@@ -14,27 +14,25 @@ using namespace quoin::test;
 
 namespace {
 
-apps::PlainText figures() {
-    apps::PlainText text;
-    text.income = "8400";
-    text.debts = "450";
-    text.rate = "6.25";
-    text.property_tax = "1.2";
-    text.insurance = "0.4";
-    return text;
+Given figures() {
+    return {{"income", "8400"},
+            {"debts", "450"},
+            {"rate", "6.25"},
+            {"property-tax", "1.2"},
+            {"insurance", "0.4"}};
 }
 
-apps::PlainCase plain(const apps::PlainText& text) {
-    return apps::plain_case(text, QUOIN_SOURCE_DIR "/rates", date("2026-11-24"));
+apps::PlainCase plain(const Given& given) {
+    return apps::plain_case(given, QUOIN_SOURCE_DIR "/rates", date("2026-11-24"));
 }
 
 } // namespace
 
 TEST_CASE("Without mortgage insurance the month is the payment, a twelfth of tax and insurance") {
-    apps::PlainText text = figures();
-    text.down = "20";
-    text.programs = {"conventional"};
-    const apps::PlainCase made = plain(text);
+    Given given = figures();
+    given.emplace("down", "20");
+    given.emplace("program", "conventional");
+    const apps::PlainCase made = plain(given);
     const Sitting sitting(made.desk, made.inquiry);
     const AffordScenario s = afford(sitting, {}).scenarios.front();
     REQUIRE(s.price);
@@ -71,13 +69,13 @@ TEST_CASE("What is not given is assumed, and each assumption is told") {
 }
 
 TEST_CASE("A household's figures make the residual income test of a VA loan") {
-    apps::PlainText text = figures();
-    text.programs = {"va"};
-    text.taxes = "3000";
-    text.persons = "4";
-    text.region = "south";
-    text.square_feet = "2000";
-    const apps::PlainCase made = plain(text);
+    Given given = figures();
+    given.emplace("program", "va");
+    given.emplace("taxes", "3000");
+    given.emplace("persons", "4");
+    given.emplace("region", "south");
+    given.emplace("square-feet", "2000");
+    const apps::PlainCase made = plain(given);
     const AffordScenario s = afford(Sitting(made.desk, made.inquiry), {}).scenarios.front();
     REQUIRE(s.residual);
     CHECK(s.residual->tested());

@@ -24,7 +24,6 @@
 #include <quoin/render/shown.hpp>
 
 #include "apps/command_line.hpp"
-#include "apps/commands.hpp"
 #include "support/files.hpp"
 
 using namespace quoin;
@@ -243,19 +242,18 @@ TEST_CASE("A fault of the program: code 3, and what was answered so far is not w
              Row{"an interrupt", [] { throw Stopped(); }, apps::stopped},
          }) {
         CAPTURE(row.what);
-        apps::Shared shared;
         const Result result = apps::result_of(
             [&] {
-                shared.outcome.output = "half an answer";
                 row.thrown();
+                return apps::Outcome{"half an answer"};
             },
-            shared);
+            false);
         CHECK(result.code == row.code);
         CHECK(result.output.empty());
     }
-    apps::Shared shared;
-    const Result fault = apps::result_of([] { throw Broken("lines must sum"); }, shared);
+    const Result fault =
+        apps::result_of([]() -> apps::Outcome { throw Broken("lines must sum"); }, false);
     CHECK(fault.errors.find("a fault of the program, not of your input: lines must sum") !=
           std::string::npos);
-    CHECK(apps::result_of([] {}, shared).code == apps::done);
+    CHECK(apps::result_of([] { return apps::Outcome{}; }, false).code == apps::done);
 }

@@ -8,8 +8,7 @@
 #include <quoin/text/problems.hpp>
 
 #include "apps/command_line.hpp"
-#include "apps/commands.hpp"
-#include "apps/server_requests.hpp"
+#include "apps/whole/server_requests.hpp"
 
 using namespace quoin;
 using namespace quoin::apps;
@@ -23,8 +22,8 @@ Requests requests_on_examples() {
             "{}"};
 }
 
-httplib::Response answered(const Requests& requests, const std::function<void()>& work) {
-    httplib::Response response;
+HttpResponse answered(const Requests& requests, const std::function<void()>& work) {
+    HttpResponse response;
     requests.answer(response, work);
     return response;
 }
@@ -37,7 +36,7 @@ TEST_CASE("A fault behind one request is a 500 with its id, and is counted") {
         [] { throw Broken("Ann's income of 8400"); }, [] { throw std::runtime_error("8400"); },
         [] { throw std::bad_alloc(); }, [] { throw 8400; }};
     for (const auto& fault : faults) {
-        const httplib::Response response = answered(requests, fault);
+        const HttpResponse response = answered(requests, fault);
         CHECK(response.status == 500);
         CHECK(response.body.find("\"http-fault\"") != std::string::npos);
         CHECK(response.body.find("8400") == std::string::npos); // nothing of what was asked
@@ -60,11 +59,10 @@ TEST_CASE("A mistake in the input is no fault") {
 
 TEST_CASE("What is worked on for nobody ends, is told and is no fault") {
     const Requests requests = requests_on_examples();
-    httplib::Request request;
+    HttpRequest request;
     request.path = "/api/afford";
-    request.target = request.path;
     request.body = requests.cases().books().front().inquiries.front().json;
-    httplib::Response response;
+    HttpResponse response;
     requests.ask(request, response, [] { return false; });
     CHECK(response.status == 503);
     CHECK(response.body.find("\"http-took-too-long\"") != std::string::npos);
@@ -74,10 +72,10 @@ TEST_CASE("What is worked on for nobody ends, is told and is no fault") {
 }
 
 TEST_CASE("On the command line a fault of any kind ends with 3") {
-    const Shared shared;
-    for (const std::function<void()>& fault : std::vector<std::function<void()>>{
-             [] { throw Broken("a promise"); }, [] { throw std::bad_alloc(); }, [] { throw 7; }}) {
-        const Result result = result_of(fault, shared);
+    for (const std::function<Outcome()>& fault : std::vector<std::function<Outcome()>>{
+             []() -> Outcome { throw Broken("a promise"); },
+             []() -> Outcome { throw std::bad_alloc(); }, []() -> Outcome { throw 7; }}) {
+        const Result result = result_of(fault, false);
         CHECK(result.code == apps::fault);
         CHECK(result.output.empty());
         CHECK(result.errors.find("a fault of the program") != std::string::npos);

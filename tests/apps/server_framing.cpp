@@ -1,8 +1,8 @@
 // Where a request ends: whatever comes, byte by byte.
 #include <shown.hpp>
 
-#include "apps/server_framing.hpp"
-#include "apps/server_requests.hpp"
+#include "apps/whole/server_framing.hpp"
+#include "apps/whole/server_requests.hpp"
 
 using namespace quoin;
 using namespace quoin::apps;

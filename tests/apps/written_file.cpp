@@ -60,7 +60,7 @@ class Folder {
     static Result ask(std::vector<std::string> words, bool force) {
         words.insert(words.end(), {"--rates", rates});
         if (force) words.emplace_back("--force");
-        return run(words);
+        return run(words, &apps::all_of_it);
     }
     fs::path path_;
 };

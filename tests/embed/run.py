@@ -21,7 +21,7 @@ FILES = {
     "empty.txt": b"",
 }
 MAIN = """
-#include "apps/page_assets.hpp"
+#include "apps/whole/page_assets.hpp"
 #include <cstdio>
 int main() {
     for (const auto& asset : quoin::apps::page_assets()) {

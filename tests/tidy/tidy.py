@@ -17,6 +17,12 @@ UMBRELLA = "include/quoin/quoin.hpp"
 FAST_PATH = "src/loan/level_payment_fast.cpp"
 TOP = "apps"  # the only floor with side effects
 COLUMNS = 100
+# Headers slow to compile, or of libraries slow to load: one file knows each.
+LONE = {
+    "CLI/CLI.hpp": "src/apps/parsing.cpp",
+    "httplib.h": "src/apps/whole/listener.cpp",
+    "xlsxwriter.h": "src/apps/whole/workbook_file.cpp",
+}
 LEFTOVER = re.compile(r"\b(" + "|".join(("FIX" + "ME", "TO" + "DO", "X" + "XX")) + r")\b")
 TEXT_FOLDERS = ("src", "include", "tests", "examples", "schemas", "cmake", "docs")
 TEXT_ENDS = {".cpp", ".hpp", ".md", ".txt", ".cmake", ".json", ".csv", ".sh", ".py", ".in", ""}
@@ -138,6 +144,10 @@ def check_include(report, path, floor, floors, number, name, angled):
         report.error(path, number, "the umbrella header inside the house; use the one header that "
                      "is needed instead")
         return
+    lone = LONE.get(name)
+    if floor.name == TOP and lone not in (None, path.relative_to(report.root).as_posix()):
+        report.error(path, number, f"a second file that knows <{name}>; use what {lone} offers "
+                     "instead")
     library = name.split("/")[0]
     if floor.name != TOP and angled and (library != name or name.endswith(".h")):
         if library not in floor.libraries:

@@ -21,7 +21,14 @@
 namespace quoin {
 
 /// Options as they were given: by name, a repeated one in its order.
-using Given = std::multimap<std::string, std::string, std::less<>>;
+struct Given : std::multimap<std::string, std::string, std::less<>> {
+    using multimap::multimap;
+
+    [[nodiscard]] bool has(std::string_view option) const { return contains(option); }
+    /// Empty where it was not given.
+    [[nodiscard]] std::string one(std::string_view option) const;
+    [[nodiscard]] std::vector<std::string> all(std::string_view option) const;
+};
 
 struct QuestionOption {
     enum class Kind {
@@ -30,7 +37,9 @@ struct QuestionOption {
         list,        ///< any number of values
         rest,        ///< likewise; on the command line by their place, not by name
         needed_rest, ///< at least one of them
-        flag,        ///< holds by being there, whatever its value
+        place,       ///< one value; on the command line by its place, not by name
+        needed_place,
+        flag, ///< holds by being there, whatever its value
     };
     /// Who may give it: whoever asks, or nobody but the command line.
     enum class By { anybody, command };
@@ -45,7 +54,7 @@ struct QuestionOption {
         return kind == Kind::list || kind == Kind::rest || kind == Kind::needed_rest;
     }
     [[nodiscard]] bool is_needed() const {
-        return kind == Kind::needed || kind == Kind::needed_rest;
+        return kind == Kind::needed || kind == Kind::needed_rest || kind == Kind::needed_place;
     }
 };
 
@@ -64,10 +73,11 @@ struct Asked {
     std::function<bool(const FitProgress&)> progress = {};
 
     [[nodiscard]] Sitting sitting() const { return {desk, inquiry, watch}; }
-    [[nodiscard]] bool has(std::string_view option) const { return given.contains(option); }
-    /// Empty where it was not given.
-    [[nodiscard]] std::string one(std::string_view option) const;
-    [[nodiscard]] std::vector<std::string> all(std::string_view option) const;
+    [[nodiscard]] bool has(std::string_view option) const { return given.has(option); }
+    [[nodiscard]] std::string one(std::string_view option) const { return given.one(option); }
+    [[nodiscard]] std::vector<std::string> all(std::string_view option) const {
+        return given.all(option);
+    }
 };
 
 using Told = std::variant<std::string, Workbook>;

@@ -18,7 +18,8 @@ namespace {
 
 namespace problems = http_problems;
 
-std::string lower(std::string text) {
+std::string lower(std::string_view from) {
+    std::string text(from);
     std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) {
         return static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
     });
@@ -46,7 +47,7 @@ bool is_numeric_host(const std::string& host, int port) {
 }
 
 /// Compares in a time that does not tell how much of the code was right.
-bool same_code(const std::string& given, const std::string& code) {
+bool same_code(std::string_view given, const std::string& code) {
     unsigned different = given.size() == code.size() ? 0U : 1U;
     for (std::size_t i = 0; i < code.size(); ++i) {
         const char c = i < given.size() ? given[i] : '\0';
@@ -55,37 +56,37 @@ bool same_code(const std::string& given, const std::string& code) {
     return different == 0;
 }
 
-bool is_api(const httplib::Request& request) { return request.path.rfind("/api/", 0) == 0; }
+bool is_api(const HttpRequest& request) { return request.path.rfind("/api/", 0) == 0; }
 
 /// A page of this server sends its own origin; a page of another site, another one or "null".
-bool from_elsewhere(const httplib::Request& request, const std::string& host) {
-    const std::size_t origins = request.get_header_value_count("Origin");
+bool from_elsewhere(const HttpRequest& request, const std::string& host) {
+    const std::size_t origins = request.count("Origin");
     if (origins > 1) return true;
-    if (origins == 1 && lower(request.get_header_value("Origin")) != "http://" + host) return true;
-    const std::string site = request.get_header_value("Sec-Fetch-Site");
+    if (origins == 1 && lower(request.header("Origin")) != "http://" + host) return true;
+    const std::string_view site = request.header("Sec-Fetch-Site");
     return is_api(request) && !site.empty() && site != "same-origin" && site != "none";
 }
 
 /// One Content-Length, and a body only with POST: what is left unread in a connection would be
 /// taken for the next request. Chunks are refused, since the library puts no limit on their sum.
-bool length_unclear(const httplib::Request& request) {
-    const std::string length = request.get_header_value("Content-Length");
-    if (request.get_header_value_count("Content-Length") > 1) return true;
-    if (request.has_header("Transfer-Encoding")) return true;
+bool length_unclear(const HttpRequest& request) {
+    const std::string_view length = request.header("Content-Length");
+    if (request.count("Content-Length") > 1) return true;
+    if (request.has("Transfer-Encoding")) return true;
     if (!std::all_of(length.begin(), length.end(), [](char c) { return c >= '0' && c <= '9'; })) {
         return true;
     }
     return request.method == "POST" ? length.empty() : !length.empty() && length != "0";
 }
 
-std::optional<Denied> body_denied(const httplib::Request& request) {
+std::optional<Denied> body_denied(const HttpRequest& request) {
     if (length_unclear(request)) return Denied{411, problems::body_length()};
     if (request.method != "POST") return std::nullopt;
-    const std::string type = lower(request.get_header_value("Content-Type"));
+    const std::string type = lower(request.header("Content-Type"));
     if (type != "application/json" && type.rfind("application/json;", 0) != 0) {
         return Denied{415, problems::content_type()};
     }
-    if (request.has_header("Content-Encoding")) return Denied{415, problems::content_coding()};
+    if (request.has("Content-Encoding")) return Denied{415, problems::content_coding()};
     return std::nullopt;
 }
 
@@ -123,15 +124,15 @@ std::string new_access_code() {
     return fmt::format("{:02x}", fmt::join(bits, ""));
 }
 
-std::optional<Denied> denied(const httplib::Request& request, const Access& access) {
-    const std::string host = lower(request.get_header_value("Host"));
-    if (request.get_header_value_count("Host") != 1 || !access.host_allowed(host)) {
+std::optional<Denied> denied(const HttpRequest& request, const Access& access) {
+    const std::string host = lower(request.header("Host"));
+    if (request.count("Host") != 1 || !access.host_allowed(host)) {
         return Denied{403, problems::host(access.hosts.front())};
     }
     if (from_elsewhere(request, host)) return Denied{403, problems::origin("http://" + host)};
     if (!access.code.empty() && is_api(request)) {
-        if (!request.has_header("Quoin-Code")) return Denied{401, problems::code_needed()};
-        if (!same_code(request.get_header_value("Quoin-Code"), access.code)) {
+        if (!request.has("Quoin-Code")) return Denied{401, problems::code_needed()};
+        if (!same_code(request.header("Quoin-Code"), access.code)) {
             return Denied{401, problems::code_wrong()};
         }
     }

@@ -31,24 +31,28 @@ const char* const no_page =
     "<p>It was built without one (QUOIN_PAGE=OFF, or no npm at build time). The questions are\n"
     "answered all the same: <a href=\"/api/openapi.json\">/api/openapi.json</a> describes them.\n";
 
-void refuse(httplib::Response& response, int status, const Findings& findings) {
-    response.status = status;
-    response.set_header("Connection", "close");
-    response.set_header("Cache-Control", "no-store");
-    response.set_content(json_text_of(findings), std::string(json_type));
+void set_content(HttpResponse& response, std::string_view body, std::string_view type) {
+    response.body = body;
+    response.type = type;
 }
 
-void refuse(httplib::Response& response, int status, Problem problem) {
+void refuse(HttpResponse& response, int status, const Findings& findings) {
+    response.status = status;
+    response.headers.emplace("Connection", "close");
+    response.headers.emplace("Cache-Control", "no-store");
+    set_content(response, json_text_of(findings), json_type);
+}
+
+void refuse(HttpResponse& response, int status, Problem problem) {
     Findings findings;
     findings.add(std::move(problem));
     refuse(response, status, findings);
 }
 
-void reply(httplib::Response& response, const std::string& text,
-           std::string_view type = json_type) {
+void reply(HttpResponse& response, const std::string& text, std::string_view type = json_type) {
     response.status = 200;
-    response.set_header("Cache-Control", "no-store");
-    response.set_content(text, std::string(type));
+    response.headers.emplace("Cache-Control", "no-store");
+    set_content(response, text, type);
 }
 
 std::string json_text(std::string_view text) {
@@ -99,21 +103,21 @@ std::string json_of(const Cases& cases) {
     return "{\"price_books\": [" + books + "],\n\"questions\": " + list.dump(2) + "}\n";
 }
 
-void reply_asset(const Asset& asset, const httplib::Request& request, httplib::Response& response) {
+void reply_asset(const Asset& asset, const HttpRequest& request, HttpResponse& response) {
     const std::string tag = "\"" + std::string(asset.tag) + "\"";
-    response.set_header("ETag", tag);
-    response.set_header("Cache-Control",
-                        asset.forever ? "public, max-age=31536000, immutable" : "no-cache");
-    response.set_header("Vary", "Accept-Encoding");
-    if (request.get_header_value("If-None-Match") == tag) {
+    response.headers.emplace("ETag", tag);
+    response.headers.emplace("Cache-Control",
+                             asset.forever ? "public, max-age=31536000, immutable" : "no-cache");
+    response.headers.emplace("Vary", "Accept-Encoding");
+    if (request.header("If-None-Match") == tag) {
         response.status = 304;
         return;
     }
-    const bool gzip = !asset.gzip.empty() && request.has_header(takes_gzip);
-    if (gzip) response.set_header("Content-Encoding", "gzip");
+    const bool gzip = !asset.gzip.empty() && request.takes_gzip;
+    if (gzip) response.headers.emplace("Content-Encoding", "gzip");
     const std::string_view bytes = gzip ? asset.gzip : asset.bytes;
     response.status = 200;
-    response.set_content(bytes.data(), bytes.size(), std::string(asset.type));
+    set_content(response, bytes, asset.type);
 }
 
 /// Looks now and then whether a client waits, and how long the work has taken.
@@ -155,25 +159,6 @@ const Question* question_of(const std::string& path) {
     return path.rfind(api, 0) == 0 ? find_question(path.substr(api.size())) : nullptr;
 }
 
-/// The options of a query string. Not the library's own: to it "option=can-lights=6" says "6".
-Given given_in(const std::string& target) {
-    Given given;
-    const std::size_t mark = target.find('?');
-    std::size_t begin = mark == std::string::npos ? target.size() : mark + 1;
-    while (begin < target.size()) {
-        const std::size_t end = std::min(target.find('&', begin), target.size());
-        const std::string part = target.substr(begin, end - begin);
-        const std::size_t sign = std::min(part.find('='), part.size());
-        const std::string value = part.substr(std::min(sign + 1, part.size()));
-        if (!part.empty()) {
-            given.emplace(httplib::detail::decode_url(part.substr(0, sign), true),
-                          httplib::detail::decode_url(value, true));
-        }
-        begin = end + 1;
-    }
-    return given;
-}
-
 bool is_fixed(const std::string& path) {
     if (path == "/" || path == "/api/cases" || path == "/api/openapi.json") return true;
     for (const Asset& asset : page_assets()) {
@@ -182,7 +167,7 @@ bool is_fixed(const std::string& path) {
     return false;
 }
 
-void refuse_path(const std::string& path, httplib::Response& response) {
+void refuse_path(const std::string& path, HttpResponse& response) {
     const std::string name = path.rfind(api, 0) == 0 ? path.substr(api.size()) : "";
     const bool word =
         !name.empty() && name.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string::npos;
@@ -190,8 +175,8 @@ void refuse_path(const std::string& path, httplib::Response& response) {
            word ? problems::question_unknown(name, question_names()) : problems::path_unknown());
 }
 
-void refuse_method(const std::string& path, const char* allowed, httplib::Response& response) {
-    response.set_header("Allow", allowed);
+void refuse_method(const std::string& path, const char* allowed, HttpResponse& response) {
+    response.headers.emplace("Allow", allowed);
     refuse(response, 405, problems::method(path, allowed));
 }
 
@@ -200,7 +185,7 @@ void refuse_method(const std::string& path, const char* allowed, httplib::Respon
 Requests::Requests(Cases cases, std::string openapi)
     : cases_(std::move(cases)), cases_json_(json_of(cases_)), openapi_(std::move(openapi)) {}
 
-void Requests::answer(httplib::Response& response, const std::function<void()>& work) const {
+void Requests::answer(HttpResponse& response, const std::function<void()>& work) const {
     try {
         work();
     } catch (const Refused& refused) {
@@ -215,15 +200,15 @@ void Requests::answer(httplib::Response& response, const std::function<void()>& 
     }
 }
 
-bool Requests::reply_at_once(const httplib::Request& request, const Access& access,
-                             httplib::Response& response) const {
+bool Requests::reply_at_once(const HttpRequest& request, const Access& access,
+                             HttpResponse& response) const {
     bool replied = true;
     answer(response, [&] { replied = route(request, access, response); });
     return replied;
 }
 
-bool Requests::route(const httplib::Request& request, const Access& access,
-                     httplib::Response& response) const {
+bool Requests::route(const HttpRequest& request, const Access& access,
+                     HttpResponse& response) const {
     if (auto no = denied(request, access)) {
         refuse(response, no->status, std::move(no->problem));
         return true;
@@ -244,23 +229,23 @@ bool Requests::route(const httplib::Request& request, const Access& access,
     return true;
 }
 
-void Requests::get(const httplib::Request& request, httplib::Response& response) const {
+void Requests::get(const HttpRequest& request, HttpResponse& response) const {
     if (request.path == "/api/cases") return reply(response, cases_json_);
     if (request.path == "/api/openapi.json") return reply(response, openapi_);
     for (const Asset& asset : page_assets()) {
         if (asset.path == request.path) return reply_asset(asset, request, response);
     }
     response.status = 200;
-    response.set_header("Cache-Control", "no-cache");
-    response.set_content(no_page, "text/html; charset=utf-8");
+    response.headers.emplace("Cache-Control", "no-cache");
+    set_content(response, no_page, html_type);
 }
 
-void Requests::ask(const httplib::Request& request, httplib::Response& response,
+void Requests::ask(const HttpRequest& request, HttpResponse& response,
                    const std::function<bool()>& waiting) const {
     Patience patience(waiting);
     answer(response, [&] {
         const Question& question = *question_of(request.path);
-        Given given = given_in(request.target);
+        Given given = request.given;
         check_given(question, given);
         if (question.name == "fit") given.emplace("nodes", served_nodes);
         const Desk* desk = nullptr;
@@ -273,14 +258,13 @@ void Requests::ask(const httplib::Request& request, httplib::Response& response,
     });
 }
 
-void Requests::explain(httplib::Response& response) {
-    if (!response.body.empty()) return;
+void Requests::explain(HttpResponse& response) {
     const int status = response.status;
     refuse(response, status,
            status == 413 ? problems::too_large(largest_body) : problems::incomplete());
 }
 
-httplib::Headers safety_headers() {
+Headers safety_headers() {
     return {
         {"Content-Security-Policy",
          "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src "

@@ -5,8 +5,8 @@
 
 #include <quoin/text/problems.hpp>
 
-#include "files.hpp"
-#include "loading.hpp"
+#include "../files.hpp"
+#include "../loading.hpp"
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/first_inquiry.hpp>
 

@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
-#include <httplib.h>
-
 #include <quoin/text/findings.hpp>
+
+#include "http.hpp"
 
 namespace quoin::apps {
 
@@ -39,6 +39,6 @@ struct Denied {
 };
 
 /// Why a request must not be answered, if so.
-[[nodiscard]] std::optional<Denied> denied(const httplib::Request& request, const Access& access);
+[[nodiscard]] std::optional<Denied> denied(const HttpRequest& request, const Access& access);
 
 } // namespace quoin::apps

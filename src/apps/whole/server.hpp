@@ -5,12 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "server_reception.hpp"
-#include "server_requests.hpp"
+#include "listener.hpp"
 
 namespace quoin::apps {
-
-class Listener;
 
 class Server {
   public:

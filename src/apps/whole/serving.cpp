@@ -1,23 +1,20 @@
 // Running the server until it is told to stop.
-#include "serve_command.hpp"
+#include "serving.hpp"
 
 #include <csignal>
 #include <cstdio>
-#include <memory>
 
 #include <fcntl.h>
 #include <pthread.h>
 #include <spawn.h>
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <quoin/render/problems.hpp>
 
+#include "../clock.hpp"
+#include "../files.hpp"
 #include "cases.hpp"
-#include "clock.hpp"
-#include "commands.hpp"
-#include "files.hpp"
 #include "openapi.hpp"
 #include "page_assets.hpp"
 #include "server.hpp"
@@ -27,15 +24,6 @@ extern char** environ; // NOLINT(readability-redundant-declaration): POSIX leave
 
 namespace quoin::apps {
 namespace {
-
-constexpr int usual_port = 8571;
-
-struct Options {
-    std::string folder;
-    std::string address;
-    int port = usual_port;
-    bool open = false;
-};
 
 /// The signals that end the server. Blocked before any thread is made, so that only `wait` sees
 /// them.
@@ -57,11 +45,11 @@ class EndSignals {
     sigset_t set_{};
 };
 
-Cases found_cases(const Options& options, const std::string& rates) {
+Cases found_cases(const Typed& typed) {
     Findings left_out;
-    const auto folder =
-        options.folder.empty() ? data_folder("examples") : std::filesystem::path(options.folder);
-    Cases cases(folder, rates, today(), left_out);
+    const std::string said = typed.given.one("folder");
+    const auto folder = said.empty() ? data_folder("examples") : std::filesystem::path(said);
+    Cases cases(folder, typed.rates, today(), left_out);
     if (!left_out.none()) {
         fmt::print(stderr, "{}quoin: left out what is not sound; the rest is served\n",
                    text_of(left_out));
@@ -126,32 +114,17 @@ std::string faults_text(std::int64_t faults) {
                        faults);
 }
 
-void serve(const Options& options, const std::string& rates) {
+} // namespace
+
+void serve(const Typed& typed) {
     const EndSignals signals;
-    const Requests requests(found_cases(options, rates), openapi_text(inquiry_schema()));
-    Server server(requests, options.address, options.port);
+    const Requests requests(found_cases(typed), openapi_text(inquiry_schema()));
+    Server server(requests, typed.given.one("listen"), std::stoi(typed.given.one("port")));
     server.start();
-    greet(server, requests, options.open);
+    greet(server, requests, typed.given.has("open"));
     signals.wait();
     server.stop();
     fmt::print("quoin serve has ended\n{}", faults_text(requests.faults()));
-}
-
-} // namespace
-
-void add_serve(CLI::App& command, Shared& shared) {
-    const auto options = std::make_shared<Options>();
-    command.add_option("FOLDER", options->folder,
-                       "where price books and inquiries lie, up to two folders deep (else the "
-                       "examples that came with the program)");
-    command.add_flag("--open", options->open, "open the page in a browser");
-    command.add_option("--port", options->port, "the port; 0 takes any free one")
-        ->capture_default_str()
-        ->check(CLI::Range(0, 65535).description(""));
-    command.add_option("--listen", options->address,
-                       "another address to listen on than this machine's own; an access code is "
-                       "then needed");
-    command.callback([options, &shared] { serve(*options, shared.rates); });
 }
 
 } // namespace quoin::apps

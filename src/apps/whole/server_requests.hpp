@@ -10,9 +10,8 @@
 #include <functional>
 #include <string>
 
-#include <httplib.h>
-
 #include "cases.hpp"
+#include "http.hpp"
 #include "server_guard.hpp"
 
 namespace quoin::apps {
@@ -23,32 +22,32 @@ class Requests {
 
     /// Replies to all that needs no body, and refuses what must not go on to `ask`. Called with the
     /// headers alone, so that a body that is refused is never read.
-    [[nodiscard]] bool reply_at_once(const httplib::Request& request, const Access& access,
-                                     httplib::Response& response) const;
+    [[nodiscard]] bool reply_at_once(const HttpRequest& request, const Access& access,
+                                     HttpResponse& response) const;
 
     /// Replies to POST /api/QUESTION. Long work is given up soon after `waiting` says that nobody
     /// waits for it, or after served_limit: then `fit` answers with what it has, another is
     /// refused.
-    void ask(const httplib::Request& request, httplib::Response& response,
+    void ask(const HttpRequest& request, HttpResponse& response,
              const std::function<bool()>& waiting) const;
 
     /// Gives a body to a refusal that the HTTP library made itself: a body too large, a broken
     /// request.
-    static void explain(httplib::Response& response);
+    static void explain(HttpResponse& response);
 
     [[nodiscard]] const Cases& cases() const { return cases_; }
 
     /// The edge of one request: does its work, and whatever that throws becomes a refusal of this
     /// request alone. What is no mistake in its input is a fault, and counted.
-    void answer(httplib::Response& response, const std::function<void()>& work) const;
+    void answer(HttpResponse& response, const std::function<void()>& work) const;
 
     void count_fault() const { ++faults_; }
     [[nodiscard]] std::int64_t faults() const { return faults_; }
 
   private:
-    [[nodiscard]] bool route(const httplib::Request& request, const Access& access,
-                             httplib::Response& response) const;
-    void get(const httplib::Request& request, httplib::Response& response) const;
+    [[nodiscard]] bool route(const HttpRequest& request, const Access& access,
+                             HttpResponse& response) const;
+    void get(const HttpRequest& request, HttpResponse& response) const;
 
     Cases cases_;
     std::string cases_json_;
@@ -62,10 +61,7 @@ inline constexpr std::chrono::seconds served_limit{20};
 /// What a request may carry, in bytes: far above any inquiry.
 inline constexpr std::size_t largest_body = 1024U * 1024;
 
-/// Whether the client takes gzip; set by the listener, since the library would compress by itself.
-inline constexpr const char* takes_gzip = "Quoin-Takes-Gzip";
-
 /// Sent with every response.
-[[nodiscard]] httplib::Headers safety_headers();
+[[nodiscard]] Headers safety_headers();
 
 } // namespace quoin::apps

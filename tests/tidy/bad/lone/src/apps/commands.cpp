@@ -1,0 +1,2 @@
+// A second reader of command lines.
+#include <CLI/CLI.hpp>

@@ -1,0 +1,2 @@
+// The one that may.
+#include <httplib.h>
