@@ -67,21 +67,37 @@ void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
                     differences(sitting, bare.figures, now.figures)};
 }
 
+/// What the stacked figures of one scenario sum to; nothing where one of them is not to be had.
+std::optional<Added> sum_of_stacked(const AddsAnswer& answer, std::size_t scenario) {
+    Added sum;
+    for (const AddsStep& step : answer.stacked) {
+        const Added& one = step.by_scenario[scenario];
+        if (!one.available()) return std::nullopt;
+        sum.per_month += one.per_month;
+        sum.cash += one.cash;
+        sum.to_close += one.to_close;
+        sum.in_five_years += one.in_five_years;
+        sum.over_loan += one.over_loan;
+    }
+    return sum;
+}
+
 /// The promise of the stacked figures: they sum to the whole.
 void check(const AddsAnswer& answer) {
+    Money price;
+    for (const AddsStep& step : answer.stacked) price += step.price;
+    ensure_equal(price, answer.whole.price, "stacked prices sum to that of the whole");
     for (std::size_t scenario = 0; scenario < answer.scenarios.size(); ++scenario) {
-        Money per_month;
-        Money over_loan;
-        bool complete = answer.whole.by_scenario[scenario].available();
-        for (const AddsStep& step : answer.stacked) {
-            complete = complete && step.by_scenario[scenario].available();
-            per_month += step.by_scenario[scenario].per_month;
-            over_loan += step.by_scenario[scenario].over_loan;
-        }
-        if (!complete) continue;
-        ensure(per_month == answer.whole.by_scenario[scenario].per_month &&
-                   over_loan == answer.whole.by_scenario[scenario].over_loan,
-               "stacked figures must sum to the whole difference");
+        const Added& whole = answer.whole.by_scenario[scenario];
+        const auto sum = sum_of_stacked(answer, scenario);
+        if (!whole.available() || !sum) continue;
+        ensure_equal(sum->per_month, whole.per_month, "stacked months sum to the whole's");
+        ensure_equal(sum->cash, whole.cash, "stacked cash sums to the whole's");
+        ensure_equal(sum->to_close, whole.to_close, "stacked cash to close sums to the whole's");
+        ensure_equal(sum->in_five_years, whole.in_five_years,
+                     "what is stacked over five years sums to the whole's");
+        ensure_equal(sum->over_loan, whole.over_loan,
+                     "what is stacked over the loan sums to the whole's");
     }
 }
 

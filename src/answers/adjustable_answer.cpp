@@ -3,11 +3,14 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 
 std::optional<AdjustableAnswer> adjustable_answer(const ScenarioRules& rules,
                                                   const RateSheet& sheet, const LoanFigures& f) {
     if (!rules.adjustable) return std::nullopt;
+    ensure(f.available(), "payments are told of a loan that can be had");
     const AdjustableTerms& terms = *rules.adjustable;
     const LoanTerms note{f.loan, f.rate, rules.scenario->term};
     return AdjustableAnswer{

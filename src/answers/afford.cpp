@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "afford_search.hpp"
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/qualifying.hpp>
 
 namespace quoin {
@@ -51,6 +52,8 @@ Money least_price_of(const PriceBook& book) {
 void add_what_binds(AffordSearch& search, AffordScenario& out) {
     const PriceTrial above = search.trial(*out.price + Money::dollars(1));
     out.binds = above.broken;
+    ensure(!above.fits() || *out.price >= AffordSearch::top,
+           "a dollar more than the highest price does not fit");
     out.refusals = above.figures.refusals;
     if (out.binds.empty()) return; // the highest price that is looked at
     // A limit that stands further off than this is not the next one to meet.
@@ -58,6 +61,10 @@ void add_what_binds(AffordSearch& search, AffordScenario& out) {
     const auto next = search.highest(out.binds, furthest);
     if (!next || *next <= *out.price || *next >= furthest) return;
     out.next_price = next;
+    const PriceTrial there = search.trial(*next);
+    ensure(
+        std::includes(out.binds.begin(), out.binds.end(), there.broken.begin(), there.broken.end()),
+        "the next price breaks nothing but what binds");
     for (const AffordLimit limit : search.trial(*next + Money::dollars(1)).broken) {
         const bool known = std::find(out.binds.begin(), out.binds.end(), limit) != out.binds.end();
         if (!known) out.next_binds.push_back(limit);
@@ -92,6 +99,9 @@ AffordScenario afford_scenario(const Sitting& sitting, std::size_t scenario,
         return out;
     }
     const PriceTrial at = search.trial(*out.price);
+    ensure(at.fits(), "the highest price fits");
+    ensure(search.is_open(*out.price), "no bound shuts out a price that fits");
+    ensure_equal(at.figures.price, *out.price, "the highest price is the one that is told");
     out.scenario = scenario_answer(sitting, rules, at.figures);
     out.terms = terms_of(out.scenario, search);
     out.rooms = at.rooms;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
 #include <quoin/loan/qualifying.hpp>
@@ -15,7 +16,7 @@ namespace quoin {
 namespace {
 
 constexpr std::int64_t looked_at_singly = 8; ///< dollars
-constexpr std::int64_t highest_looked_at = 20'000'000;
+constexpr std::int64_t highest_looked_at = AffordSearch::top.count() / 100;
 constexpr std::int64_t lowest_looked_at = 1'000;
 
 bool has(const std::vector<AffordLimit>& limits, AffordLimit limit) {
@@ -25,7 +26,7 @@ bool has(const std::vector<AffordLimit>& limits, AffordLimit limit) {
 } // namespace
 
 AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts)
-    : scenario_(*sitting.rules()[scenario].scenario), rules_(sitting.rules()[scenario]),
+    : scenario_(*sitting.rules(scenario).scenario), rules_(sitting.rules(scenario)),
       inquiry_(sitting.inquiry()), facts_(facts),
       home_(price_home(sitting.book(), sitting.inquiry().selection)),
       purchase_(sitting.inquiry().facts), income_(sitting, rules_, facts.automated) {
@@ -192,7 +193,9 @@ std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored,
     const auto found = best_below(lowest_looked_at, std::max(end, lowest_looked_at) + 1);
     ignored_.clear();
     if (!found) return std::nullopt;
-    return Money::dollars(*found);
+    const Money price = Money::dollars(*found);
+    ensure(price <= std::min(most.value_or(top), top), "no price is found that is not looked at");
+    return price;
 }
 
 std::optional<LowerRate> AffordSearch::lower_rate_for(Money price, Rate under) {
@@ -238,6 +241,10 @@ AffordStep AffordSearch::step_to(Money price) {
     if (!at.fits() && step.refusals.empty()) {
         step.lower_rate = lower_rate_for(price, at.figures.rate);
     }
+    ensure(step.more_cash >= Money{} && step.more_income >= Money{} && step.less_debts >= Money{},
+           "a step up never asks for less than nothing");
+    ensure(!at.fits() || (step.more_cash.is_zero() && step.less_debts.is_zero()),
+           "a step that fits asks for nothing");
     step.debts_suffice = for_front.is_zero() && step.less_debts <= debts;
     return step;
 }

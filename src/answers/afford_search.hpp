@@ -29,6 +29,12 @@ class AffordSearch {
     [[nodiscard]] bool flood_zone() const { return home_.flood_zone; }
     [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
     [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
+    /// Whether the bounds leave room for a price; false only where it does not fit.
+    [[nodiscard]] bool is_open(Money price) const {
+        return may_fit(price.count() / 100, price.count() / 100);
+    }
+    /// No search looks higher.
+    static constexpr Money top = Money::dollars(20'000'000);
     /// The highest price, none above `most` looked at, that breaks no limit but those ignored.
     [[nodiscard]] std::optional<Money> highest(std::vector<AffordLimit> ignored,
                                                std::optional<Money> most = {});

@@ -55,6 +55,29 @@ ValueEffects effects_of(const LoanFigures& f) {
     return effects;
 }
 
+template <class Line>
+Money sum_of(const std::vector<Line>& lines) {
+    Money sum;
+    for (const Line& line : lines) sum += line.amount;
+    return sum;
+}
+
+/// The promise of the lists: each sums to its part of the cash.
+void check(const CashAnswer& answer, const LoanFigures& f) {
+    Money costs;
+    for (const CostLine& line : answer.costs) {
+        if (line.paid_by == PaidBy::buyer) costs += line.amount;
+    }
+    ensure_equal(costs, f.cash.closing_costs,
+                 "the buyer's lines of costs sum to the closing costs");
+    ensure_equal(sum_of(answer.prepaids), f.cash.prepaid_interest + f.cash.prepaid_bills,
+                 "prepaids sum to the interest and the bills in the cash");
+    ensure_equal(sum_of(answer.credits), f.cash.credits, "credits by use sum to those in the cash");
+    ensure_equal(answer.escrow ? answer.escrow->account.initial_deposit : Money{}, f.cash.escrow,
+                 "the escrow account opens with the deposit in the cash");
+    ensure(answer.effects.appraisal_gap >= Money{}, "no home is valued over its price");
+}
+
 /// Earnest money at contract, option money with it, costs ordered before closing, the rest at
 /// closing.
 std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& answer,
@@ -79,14 +102,14 @@ std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& a
     add(inquiry.closing, "at closing", cash.to_close() - early);
     Money sum;
     for (const CalendarDay& day : days) sum += day.amount;
-    ensure(sum == cash.needed(), "the cash calendar must sum to the cash needed");
+    ensure_equal(sum, cash.needed(), "the cash calendar sums to the cash needed");
     return days;
 }
 
 } // namespace
 
 CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
-    const ScenarioRules& rules = sitting.rules()[scenario];
+    const ScenarioRules& rules = sitting.rules(scenario);
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
     CashAnswer answer;
@@ -100,6 +123,7 @@ CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
     answer.contribution_cap = f.contribution_cap;
     answer.cap_by_price = caps_contributions_by_price(rules.program->kind);
     answer.effects = effects_of(f);
+    check(answer, f);
     answer.calendar = calendar_of(sitting, answer, home);
     return answer;
 }

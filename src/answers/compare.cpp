@@ -3,8 +3,34 @@
 
 #include "crossings.hpp"
 #include "difference.hpp"
+#include <quoin/exact/broken.hpp>
 
 namespace quoin {
+
+namespace {
+
+/// The promise of a comparison: what a loan changes against the first is what the two are apart.
+void check(const CompareAnswer& answer) {
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        const ScenarioAnswer& one = answer.scenarios[i];
+        const ScenarioAnswer& first = answer.scenarios.front();
+        const Added& added = answer.against_first[i];
+        ensure_equal(added.available(), one.available() && first.available(),
+                     "two loans that can be had are compared, and no others");
+        ensure_equal(one.available(), !answer.curves[i].empty(), "a loan to be had has its curve");
+        if (!added.available()) continue;
+        ensure_equal(added.per_month, one.monthly.total() - first.monthly.total(),
+                     "a month against the first's is what the two are apart");
+        ensure_equal(added.cash, one.cash.needed() - first.cash.needed(), "so is the cash");
+        ensure_equal(added.over_loan, one.paid_over_loan - first.paid_over_loan,
+                     "so is what is paid over the loan");
+        ensure_equal(answer.curves[i].front().paid, one.cash.needed(),
+                     "a curve begins with the cash needed");
+        ensure(answer.curves[i].back().balance.is_zero(), "a curve ends where its loan does");
+    }
+}
+
+} // namespace
 
 CompareAnswer compare(const Sitting& sitting) {
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
@@ -17,6 +43,7 @@ CompareAnswer compare(const Sitting& sitting) {
         answer.against_first.push_back(amounts_between(figures.front(), figures[i]));
         answer.curves.push_back(curve_of(figures[i]));
     }
+    check(answer);
     answer.points = points_paybacks(sitting, home, figures);
     answer.orders = orders_among(figures);
     return answer;

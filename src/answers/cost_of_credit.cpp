@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -29,6 +31,7 @@ std::vector<PaymentLevel> levels_of(const std::vector<Money>& payments) {
         levels.back().to = month;
     }
     if (!levels.empty()) levels.back().to = last;
+    ensure(levels.empty() || levels.front().from == 1, "levels begin with the first payment");
     return levels;
 }
 
@@ -38,6 +41,25 @@ Percent total_interest_percentage(Money interest, Money loan) {
     const std::int64_t thousandths =
         multiply_divide(interest.count(), 100'000, loan.count(), Rounding::half_away);
     return Percent(Decimal::billionths(thousandths * (Decimal::one / 1000)));
+}
+
+/// Unchecked, since the schedule has summed them checked: 360 amounts for every scenario.
+Money sum_of(const std::vector<Money>& payments) {
+    std::int64_t cents = 0;
+    for (const Money payment : payments) cents += payment.count();
+    return Money::cents(cents);
+}
+
+void check(const CostOfCredit& cost, const LoanFigures& f) {
+    ensure(cost.disclosed_principal_in_five_years <= f.schedule.balance(0),
+           "no more principal is paid than is owed");
+    ensure(f.schedule.months() > five_years ||
+               cost.disclosed_principal_in_five_years == f.schedule.balance(0),
+           "a loan of five years or less is paid in five years");
+    ensure(cost.prepaid_finance_charge - f.cash.closing_costs <=
+               std::max(f.cash.points, Money{}) + f.upfront_fee + f.cash.prepaid_interest +
+                   f.cash.buydown,
+           "finance charges of the buyer's costs are among these");
 }
 
 std::vector<Money> with_insurance(std::vector<Money> payments, const LoanFigures& f) {
@@ -104,8 +126,11 @@ CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
     const std::vector<Money> payments = notes_payments(f, cost.buydown);
     if (!cost.buydown.monthly.empty()) cost.levels = levels_of(payments);
     cost.first_period = first_period(rules.closing, rules.first_payment);
-    cost.apr = annual_percentage_rate(cost.amount_financed, with_insurance(payments, f),
-                                      cost.first_period);
+    const std::vector<Money> disclosed = with_insurance(payments, f);
+    ensure_equal(sum_of(disclosed), cost.amount_financed + cost.finance_charge,
+                 "amount financed and finance charge make the payments (12 CFR 1026.18(h))");
+    cost.apr = annual_percentage_rate(cost.amount_financed, disclosed, cost.first_period);
+    check(cost, f);
     return cost;
 }
 

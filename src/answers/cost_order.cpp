@@ -31,6 +31,8 @@ std::vector<CostStretch> cost_order(const std::vector<Money>& first,
         if (!stretches.empty()) stretches.back().to = month - 1;
         stretches.push_back({now, month, std::nullopt});
     }
+    ensure(stretches.front().from == from && !stretches.back().to,
+           "an order of costs begins where it is asked from and goes on for good");
     return stretches;
 }
 

@@ -66,12 +66,14 @@ class Question {
     std::vector<CreditMix> every_mix();
     void weigh(std::vector<CreditMix> mixes);
     void find_frontier(std::vector<CreditMix> mixes);
+    void check_frontier() const;
     [[nodiscard]] CreditMix told(const CreditMix& mix);
 
     const ScenarioRules& rules_;
     CreditAsk ask_;
     CreditMixer mixer_;
     CreditScenario out_;
+    bool has_use_ = true; ///< the money, at all
 };
 
 void Question::describe(const LoanFigures& f) {
@@ -83,6 +85,7 @@ void Question::describe(const LoanFigures& f) {
             percent_of(out_.cap_by_price ? f.price : f.value, *out_.cap, Rounding::down);
     }
     out_.cap_taken = f.credits.interested_parties;
+    ensure(!out_.cap || out_.cap_taken <= out_.cap_amount, "what is given keeps to the cap");
     out_.cap_on_concessions = program.kind == ProgramKind::va;
     out_.cash_is_given = rules_.scenario->down.by == DownPayment::By::cash;
     out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
@@ -190,13 +193,19 @@ std::vector<CreditMix> Question::every_mix() {
 /// A mix with its APR.
 CreditMix Question::told(const CreditMix& mix) {
     const auto rate = out_.rate_is_given ? std::nullopt : std::optional(mix.rate);
-    return mixer_.told({mix.off_price, rate, mix.buydown, mix.fee_in_cash, every_cost})
-        .value_or(mix);
+    CreditMix again =
+        mixer_.told({mix.off_price, rate, mix.buydown, mix.fee_in_cash, every_cost}).value_or(mix);
+    if (!has_use_) return again;
+    ensure_equal(again.monthly_now, mix.monthly_now, "a mix with its APR has the same month");
+    ensure_equal(again.cash_needed, mix.cash_needed, "a mix with its APR takes the same cash");
+    ensure_equal(again.cost_asked, mix.cost_asked, "a mix with its APR costs the same");
+    return again;
 }
 
 /// The best of each kind, ties decided by the others.
 void Question::weigh(std::vector<CreditMix> mixes) {
-    if (mixes.empty()) mixes.push_back(out_.today); // the money finds no use at all
+    has_use_ = !mixes.empty();
+    if (!has_use_) mixes.push_back(out_.today);
     const auto least = [&](const auto& measures) {
         return told(*std::min_element(
             mixes.begin(), mixes.end(),
@@ -226,6 +235,29 @@ void Question::find_frontier(std::vector<CreditMix> mixes) {
         if (!beaten) kept.push_back(mix);
     }
     for (CreditMix& mix : kept) mix = told(mix);
+    if (has_use_) check_frontier();
+}
+
+/// The promise of the frontier: the best of each kind stands on it, and no mix takes more of the
+/// buyer's own than today's.
+void Question::check_frontier() const {
+    const auto& kept = out_.frontier;
+    ensure(!kept.empty(), "some mix is beaten by none");
+    const auto least = [&](Money CreditMix::*figure) {
+        Money found = kept.front().*figure;
+        for (const CreditMix& mix : kept) found = std::min(found, mix.*figure);
+        return found;
+    };
+    ensure_equal(least(&CreditMix::monthly_now), out_.lowest_payment.monthly_now,
+                 "the lowest payment stands on the frontier");
+    ensure_equal(least(&CreditMix::cash_needed), out_.least_cash.cash_needed,
+                 "the least cash stands on the frontier");
+    ensure_equal(least(&CreditMix::cost_asked), out_.least_cost.cost_asked,
+                 "the least cost stands on the frontier");
+    for (std::size_t i = 0; i < kept.size(); ++i) {
+        ensure(kept[i].own_costs <= out_.today.own_costs, "no mix takes more of the buyer's own");
+        ensure(i == 0 || !dominates(kept[i - 1], kept[i]), "no mix of the frontier beats the next");
+    }
 }
 
 } // namespace

@@ -5,6 +5,8 @@
 #include <map>
 #include <utility>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -17,7 +19,8 @@ Money cost_over(const LoanFigures& f, int years) {
     return f.paid_through(month) + f.paid_schedule().balance(month);
 }
 
-void measure(const LoanFigures& f, const CreditAsk& ask, CreditMix& mix) {
+/// `amount` is the builder's.
+void measure(const LoanFigures& f, const CreditAsk& ask, Money amount, CreditMix& mix) {
     mix.rate = f.rate;
     mix.points = f.points;
     mix.loan = f.loan;
@@ -29,6 +32,8 @@ void measure(const LoanFigures& f, const CreditAsk& ask, CreditMix& mix) {
     mix.cash_needed = f.cash.needed();
     mix.to_close = f.cash.to_close();
     mix.own_costs = mix.cash_needed - f.cash.down_payment;
+    ensure_equal(mix.used() + mix.unused(), amount,
+                 "a builder's money is used, without use or over the cap");
     for (std::size_t i = 0; i < credit_years.size(); ++i) {
         mix.cost[i] = cost_over(f, credit_years[i]);
     }
@@ -122,6 +127,8 @@ LoanFigures CreditMixer::figures(const CreditSplit& split, Money amount) {
     scenario_.finance_fee = given_.finance_fee && !split.fee_in_cash;
     scenario_.single_premium = given_.single_premium || split.fee_in_cash;
     scenario_.finance_premium = given_.finance_premium && !split.fee_in_cash;
+    ensure(Money{} <= split.off_price && split.off_price <= std::max(amount, Money{}),
+           "no more comes off the price than the builder gives");
     home_.contract_price = price_ - split.off_price;
     facts_.credits.back() = {"", CreditFrom::builder, amount - split.off_price, split.rest};
     return loan_figures(rules_, home_, facts_);
@@ -137,7 +144,7 @@ WorkedMix CreditMixer::work_out(const CreditSplit& split) {
     worked.rows = f.rows;
     if (!f.available()) return worked;
     worked.insurance_months = f.paid_insurance().months();
-    measure(f, ask_, worked.mix);
+    measure(f, ask_, ask_.amount, worked.mix);
     return worked;
 }
 
@@ -148,7 +155,7 @@ std::optional<CreditMix> CreditMixer::told(const CreditSplit& split) {
     mix.off_price = split.off_price;
     mix.buydown = split.buydown;
     mix.fee_in_cash = split.fee_in_cash;
-    measure(f, ask_, mix);
+    measure(f, ask_, ask_.amount, mix);
     mix.apr = cost_of_credit(rules_, f).apr;
     return mix;
 }
@@ -159,7 +166,7 @@ CreditMix CreditMixer::today() {
     const LoanFigures f =
         figures({{}, {}, given_.buydown, false, {CreditUse::closing_costs}}, Money{});
     if (!f.available()) return mix;
-    measure(f, ask_, mix);
+    measure(f, ask_, Money{}, mix);
     mix.apr = cost_of_credit(rules_, f).apr;
     return mix;
 }

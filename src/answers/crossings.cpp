@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -62,6 +64,7 @@ std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedH
         const LoanFigures plain = loan_figures(rules, home, sitting.inquiry().facts);
         if (!plain.available()) continue;
         const std::vector<CostStretch> order = cost_order(line_of(chosen), line_of(plain));
+        ensure(plain.points <= Points{}, "points are set against a rate that takes none");
         paybacks.push_back({i, chosen.rate, plain.rate, chosen.cash.needed() - plain.cash.needed(),
                             plain.monthly.total() - chosen.monthly.total(), order,
                             no_dearer_from(order)});

@@ -1,6 +1,8 @@
 // Subtracting figures, and finding which table rows changed between them.
 #include "difference.hpp"
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -56,6 +58,8 @@ Added amounts_between(const LoanFigures& before, const LoanFigures& after) {
     if (!added.available()) return added;
     added.monthly = after.monthly - before.monthly;
     added.per_month = added.monthly.total();
+    ensure_equal(added.per_month, after.monthly.total() - before.monthly.total(),
+                 "differences by part sum to that of the month");
     added.cash = after.cash.needed() - before.cash.needed();
     added.to_close = after.cash.to_close() - before.cash.to_close();
     added.in_five_years = after.paid_in_five_years() - before.paid_in_five_years();
@@ -73,6 +77,8 @@ Added difference(const ScenarioRules& rules, const LoanFigures& before, const Lo
 
 std::vector<Added> differences(const Sitting& sitting, const std::vector<LoanFigures>& before,
                                const std::vector<LoanFigures>& after) {
+    ensure(before.size() == after.size() && before.size() == sitting.rules().size(),
+           "figures before and after are of the sitting's scenarios");
     std::vector<Added> all;
     all.reserve(before.size());
     for (std::size_t i = 0; i < before.size(); ++i) {

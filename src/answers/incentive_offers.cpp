@@ -1,6 +1,8 @@
 // Which incentives a home is given, and where they go.
 #include <quoin/answers/incentive_offers.hpp>
 
+#include <algorithm>
+
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
 
@@ -25,7 +27,12 @@ std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting, const Price
         const IncentiveGiven& given = home.given[i];
         IncentiveOffer& offer = offers[static_cast<std::size_t>(given.incentive)];
         offer.used.push_back({given.use, picks[i].amount, given.amount});
+        ensure_equal(given.incentive, picks[i].incentive, "a pick is given what it picks");
         offer.left -= given.amount;
+    }
+    for (const IncentiveOffer& offer : offers) {
+        ensure(offer.left >= std::min(offer.whole, Money{}),
+               "the picks of an incentive take no more than it gives");
     }
     return offers;
 }

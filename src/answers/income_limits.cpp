@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 
 IncomeLimits::IncomeLimits(const Sitting& sitting, const ScenarioRules& rules, bool automated)
@@ -44,6 +46,7 @@ IncomeLimits IncomeLimits::with_income(Money income) const {
 }
 
 Money IncomeLimits::guide(LoanHeld loan) const {
+    ensure(is_left_tested(), "a guide is asked for where what is left is tested");
     return loan.or_larger ? residual_->guide.least_needed(*region_, *household_, loan.loan)
                           : residual_->guide.needed(*region_, *household_, loan.loan);
 }
@@ -75,6 +78,7 @@ bool IncomeLimits::allows(Money housing, Money loan) const {
 }
 
 Money IncomeLimits::least_income(Money housing, Money loan) const {
+    ensure(ratios_ != nullptr && back_, "an income is held to a ratio");
     const Money both = housing + debts_;
     Money least = ratios_->least_income(both, *back_);
     if (const auto instead = most_by_residual(loan)) {

@@ -5,6 +5,7 @@
 
 #include "add_item.hpp"
 #include <quoin/answers/cost_order.hpp>
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -42,7 +43,10 @@ LoanFigures in_cash(const ScenarioRules& rules, const PricedHome& home, const Lo
     scenario.down.amount = home.contract_price - without.base_loan;
     ScenarioRules same = rules;
     same.scenario = &scenario;
-    return loan_figures(same, home, facts);
+    LoanFigures figures = loan_figures(same, home, facts);
+    ensure(!figures.available() || figures.base_loan == without.base_loan,
+           "what is paid in cash leaves the loan as it was");
+    return figures;
 }
 
 LaterPath after_path(Money estimate, int month, int months) {
@@ -64,6 +68,7 @@ LaterPath lent_path(Money estimate, int month, int months, const PersonalLoan& l
     for (int through = 0; through <= months; ++through) {
         const int paid = std::max(through - month, 0);
         const Money so_far = schedule.paid_through(paid) + schedule.balance(paid);
+        ensure(so_far >= estimate, "a personal loan costs no less than what it pays for");
         path.cost.push_back(through < month ? Money{} : so_far);
     }
     return path;
@@ -150,6 +155,7 @@ LaterItem later_item(const Sitting& sitting, const Pick& pick, const LaterFacts&
 } // namespace
 
 LaterAnswer later(const Sitting& sitting, const std::vector<Pick>& asked, const LaterFacts& facts) {
+    ensure(facts.month >= 1, "work is paid with the first payment or a later one");
     LaterAnswer answer;
     answer.heading = heading_of(sitting);
     answer.facts = facts;

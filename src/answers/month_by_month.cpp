@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -56,10 +58,35 @@ std::vector<YearRow> years_of(const std::vector<MonthRow>& rows) {
     return years;
 }
 
+/// The promise of the months: by years they sum to the loan, and the answer tells one loan.
+void check(const MonthByMonthAnswer& answer, const Schedule& paid) {
+    YearRow sum{};
+    for (const YearRow& year : answer.years) {
+        sum.payment += year.payment;
+        sum.interest += year.interest;
+        sum.principal += year.principal;
+        sum.insurance += year.insurance;
+    }
+    ensure_equal(sum.principal + paid.at_closing(), paid.terms().loan,
+                 "principal by years, with that paid at closing, sums to the loan");
+    ensure_equal(sum.interest, answer.total_interest, "interest by years sums to all of it");
+    ensure_equal(sum.payment, paid.total_paid(), "payments by years sum to what is paid");
+    ensure_equal(sum.insurance, answer.total_insurance, "insurance by years sums to all of it");
+    ensure(answer.rows.empty() || answer.rows.back().balance.is_zero(),
+           "the last payment clears the loan");
+    const bool as_quoted = answer.way == RateWay::fixed || answer.way == RateWay::index_of_the_day;
+    if (!as_quoted) return;
+    ensure_equal(answer.scenario.payments, paid.months(), "the months are as many as are quoted");
+    ensure_equal(answer.scenario.total_interest, answer.total_interest,
+                 "the months' interest is what is quoted");
+}
+
 } // namespace
 
 MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, const RunAs& run) {
-    ScenarioRules rules = sitting.rules()[scenario];
+    ScenarioRules rules = sitting.rules(scenario);
+    ensure(rules.adjustable || (run.indexes.empty() && !run.worst_case),
+           "only a rate that changes goes one way or another");
     Scenario as_run = *rules.scenario;
     as_run.extra_principal = run.extra.value_or(as_run.extra_principal);
     rules.scenario = &as_run;
@@ -85,6 +112,9 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     answer.total_interest = paid.schedule.total_interest();
     answer.total_insurance = paid.insurance.paid_through(months);
     for (const YearRow& year : answer.years) answer.total_from_buydown += year.from_buydown;
+    check(answer, paid.schedule);
+    ensure(answer.total_from_buydown <= f.cash.buydown,
+           "a buydown pays no more than was put up for it");
     if (added.is_zero() || months == 0) return answer;
     answer.saves = ExtraSaves{
         added,

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -96,6 +98,10 @@ void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAn
         if (!incentive.lender.empty()) add_once(answer.incentive_lenders, incentive.lender);
         add_credit(incentive, given, answer);
     }
+    Money credited;
+    for (const QuoteCredit& credit : answer.credits) credited += credit.amount;
+    ensure_equal(credited, home.credited(),
+                 "credits are the incentives that are not off the price");
 }
 
 } // namespace
@@ -110,6 +116,9 @@ std::vector<QuoteLine> quote_lines(const Sitting& sitting, const PricedHome& hom
                      [&](const Line& a, const Line& b) { return rank(a) < rank(b); });
     std::vector<QuoteLine> lines;
     for (const Line& line : ordered) lines.push_back(quote_line(sitting, line));
+    Money sum;
+    for (const QuoteLine& line : lines) sum += line.amount;
+    ensure_equal(sum, home.contract_price, "the lines of a quote sum to its contract price");
     return lines;
 }
 
@@ -135,6 +144,9 @@ QuoteAnswer quote(const Sitting& sitting) {
     const auto figures = sitting.figures(home);
     for (std::size_t i = 0; i < figures.size(); ++i) {
         answer.scenarios.push_back(scenario_answer(sitting, sitting.rules()[i], figures[i]));
+    }
+    for (const ScenarioAnswer& scenario : answer.scenarios) {
+        ensure_equal(scenario.price, answer.contract_price, "every loan of a quote is on its home");
     }
     return answer;
 }

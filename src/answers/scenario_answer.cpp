@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/answers/heading.hpp>
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/prepaids.hpp>
 
 #include "single_premium_name.hpp"
@@ -46,6 +47,7 @@ InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, D
     answer.paid_up = pays_single_premium(rules, f.ltv);
     if (answer.payments == 0) return answer;
     answer.first_monthly = f.insurance.in_month(1);
+    ensure(answer.payments <= f.paid_schedule().months(), "no payment is insured that is not made");
     answer.last_date = payment_date(first, answer.payments);
     answer.whole_term = answer.payments >= f.paid_schedule().months();
     const int asked = f.paid_insurance_end().last_on_request();
@@ -67,6 +69,17 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
     answer.paid_over_loan = f.paid_over_loan();
     answer.balance_after_five_years = paid.balance(five_years);
     answer.balance_after_ten_years = paid.balance(ten_years);
+    ensure_equal(f.paid_through(0), f.cash.needed(), "what is paid by the closing is the cash");
+    const int left = f.schedule.terms().term.count() - paid.months(); // ended early: some
+    ensure(left == 0 ||
+               f.paid_through(paid.months()) + f.monthly.local() * left == answer.paid_over_loan,
+           "once a loan is paid its home alone is paid for");
+}
+
+/// Of a month: what its tax rises by after the first year.
+Money tax_that_comes(const ScenarioAnswer& answer) {
+    const Monthly rise = answer.monthly - answer.first_year;
+    return rise.property_tax + rise.district_charges;
 }
 
 std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {
@@ -111,6 +124,8 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.terms.apr = answer.cost_of_credit.apr;
     answer.terms.adjustable = adjustable_answer(rules, sitting.sheet(), f);
     add_totals(f, answer);
+    ensure_equal(answer.monthly.local(), answer.first_year.local() + tax_that_comes(answer),
+                 "the first year's month differs by its tax alone");
     return answer;
 }
 

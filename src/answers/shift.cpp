@@ -128,6 +128,8 @@ std::vector<ShiftLock> locks_of(const Sitting& sitting, const ScenarioRules& rul
         if (f.available()) {
             lock.points = f.points;
             lock.extra_cash = f.cash.needed() - today.cash.needed();
+            ensure(!lock.is_chosen || lock.extra_cash.is_zero(),
+                   "the lock that is had costs no more");
         }
         locks.push_back(lock);
     }
@@ -198,7 +200,13 @@ std::optional<ShiftRatios> ratios_of(const Sitting& sitting, const ScenarioRules
         }
         const IncomeLimits then = limits.with_income(moved.income);
         moved.within = then.allows(housing, today.loan);
+        ensure_equal(moved.within, moved.income >= ratios.least_income,
+                     "an income is within the limits from the least one on");
         moved.room = room_under(rules, mover, then, today.rate, step);
+        const Decimal rate = today.rate.percent();
+        const bool tried = thousandth <= rate && rate < highest_tried && moved.within;
+        ensure(!tried || moved.room.to_a_thousandth >= today.rate,
+               "an income that is within the limits has room at today's rate");
         ratios.incomes.push_back(moved);
         if (*income <= Money{}) break; // nothing to move
     }
@@ -224,6 +232,13 @@ ShiftScenario scenario_of(const Sitting& sitting, const ScenarioRules& rules,
     out.cases = cases_for(home.contract_price);
     Mover mover(rules, home, inquiry.facts);
     out.rows = rows_of(mover, ask, f.rate, out.cases);
+    for (const ShiftRow& row : out.rows) {
+        if (row.steps != 0) continue;
+        const ShiftCell& still = row.cells.front();
+        ensure_equal(row.rate, f.rate, "a step of nothing leaves the rate");
+        ensure_equal(still.monthly, out.monthly, "where nothing moves, the month is the quote's");
+        ensure_equal(still.cash_needed, out.cash_needed, "where nothing moves, so is the cash");
+    }
     out.locks = locks_of(sitting, rules, home, f);
     const IncomeLimits limits(sitting, rules, false);
     out.ratios_unknown = limits.unknown();

@@ -5,6 +5,7 @@
 
 #include "add_item.hpp"
 #include "difference.hpp"
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 
 namespace quoin {
@@ -86,7 +87,11 @@ SiteLot lot_of(const Street& street, int index) {
     there.lot = index;
     Moved moved = moved_to(street.book, std::move(there));
     answer.falls_out = std::move(moved.fallen);
-    if (answer.can_be_had() && !answer.chosen) answer.move = move_of(street, moved.selection);
+    if (!answer.can_be_had() || answer.chosen) return answer;
+    answer.move = move_of(street, moved.selection);
+    ensure(!answer.falls_out.empty() || !street.selection.incentives.empty() ||
+               answer.move->price == lot.premium - street.now.home.lot_premium,
+           "a home that goes to another lot as it is changes by the premium alone");
     return answer;
 }
 
@@ -113,7 +118,14 @@ SitePlan plan_of(const Street& street, int index) {
         Moved moved = moved_to(street.book, std::move(there));
         SiteElevation elevation{plan.elevations[i], std::move(moved.fallen), {}};
         const bool here = answer.chosen && street.selection.elevation == static_cast<int>(i);
-        if (answer.fits && !here) elevation.move = move_of(street, moved.selection);
+        if (answer.fits && !here) {
+            elevation.move = move_of(street, moved.selection);
+            ensure(!answer.chosen || !elevation.falls_out.empty() ||
+                       !street.selection.incentives.empty() ||
+                       elevation.move->price ==
+                           elevation.elevation.price - street.now.home.elevation,
+                   "a home with another front changes by the front's price alone");
+        }
         answer.elevations.push_back(std::move(elevation));
     }
     return answer;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "add_item.hpp"
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 
 namespace quoin {
@@ -65,6 +66,9 @@ TourTouch touch_of(const Walk& walk, const Pick& pick, bool takes_out) {
     const AddsItem item = add_item(walk.sitting, walk.now, asked);
     const Change change = takes_out ? without_option(walk.book, walk.selection, pick.option)
                                     : with_pick(walk.book, walk.selection, pick);
+    ensure(item.standing == (takes_out ? Standing::chosen : Standing::offered),
+           "a touch takes out what is chosen and puts in what is offered");
+    ensure(change.blocked.empty(), "a touch can be made");
     TourTouch touch{takes_out,       item.price,         {}, item.along, item.instead,
                     brought(change), change.also_removed};
     if (!item.by_scenario.empty()) touch.added = item.by_scenario.front();
@@ -222,6 +226,24 @@ TourArea area_of(const Walk& walk, int index, const std::optional<ShownAnswer>& 
     return area;
 }
 
+/// The promise of a tour: it is of the home, and tells every option and every pick once.
+void check(const Walk& walk, const TourAnswer& answer) {
+    std::size_t options = 0;
+    std::size_t chosen = 0;
+    for (const TourArea& area : answer.areas) {
+        options += area.options.size();
+        for (const TourOption& option : area.options) {
+            chosen += static_cast<std::size_t>(
+                std::count_if(option.forms.begin(), option.forms.end(), [](const TourForm& form) {
+                    return form.state == TourState::chosen;
+                }));
+        }
+    }
+    ensure_equal(answer.scenario.price, answer.contract_price, "a tour's loan is on its home");
+    ensure_equal(options, walk.book.options.size(), "a tour comes by every option once");
+    ensure_equal(chosen, walk.selection.picks.size(), "every pick is a chosen form of the tour");
+}
+
 bool is_empty(const TourArea& area) {
     return area.included.empty() && area.shown.empty() && area.options.empty() &&
            area.requests.empty();
@@ -248,6 +270,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
         if (!is_empty(area)) answer.areas.push_back(std::move(area));
     }
     answer.incentives = incentive_offers(alone, walk.now.home);
+    check(walk, answer);
     return answer;
 }
 

@@ -219,8 +219,26 @@ PricedHome home_at(const PriceBook& book, const Selection& selection, Money opti
 
 void check(const PricedHome& home) {
     Money sum;
-    for (const Line& line : home.lines) sum += line.amount;
-    ensure(sum == home.contract_price, "the lines of a priced home must sum to its contract price");
+    Money of_options;
+    Money taken_off;
+    for (const Line& line : home.lines) {
+        sum += line.amount;
+        if (line.kind == LineKind::incentive) taken_off -= line.amount;
+        if (line.kind == LineKind::option) of_options += line.amount;
+        const bool free = line.kind == LineKind::choice || line.kind == LineKind::in_package;
+        ensure(!free || line.amount.is_zero(), "a choice, and what a package brings, cost nothing");
+    }
+    ensure_equal(sum, home.contract_price, "the lines of a priced home sum to its contract price");
+    ensure_equal(of_options, home.options, "the lines of its options sum to their total");
+    ensure_equal(taken_off, home.incentives, "the lines of its incentives sum to what they take");
+    Money off_price;
+    for (const IncentiveGiven& given : home.given) {
+        ensure(given.amount >= Money{}, "an incentive never adds to what is paid");
+        if (is_off_price(given.use)) off_price += given.amount;
+    }
+    ensure_equal(off_price, home.incentives, "what is given off the price is taken off it");
+    ensure(home.given_to(IncentiveUse::options) <= std::max(home.options, Money{}),
+           "incentives towards options cover no more than they cost");
 }
 
 std::optional<Money> charge(const Option& option, const Pick& pick, int plan) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/priced_home.hpp>
 
 namespace quoin {
@@ -123,6 +124,7 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
         add_needs(book, change, usable->option, depth + 1);
         if (!change.blocked.empty()) return;
         place(change.selection, *least_pick(book, *usable, change.selection.plan));
+        ensure(holds(book, change.selection, *usable), "what is added for a need meets it");
         change.also_added.push_back(usable->option);
     }
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "inquiry_parts.hpp"
+#include <quoin/exact/broken.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
@@ -132,7 +133,9 @@ Decimal Inquiry::worth_of(const Wish& wish) const {
     if (wish.weight) return *wish.weight;
     const auto dearer = std::count_if(wishes.begin(), wishes.end(),
                                       [&](const Wish& other) { return other.rank < wish.rank; });
-    return Decimal::whole(static_cast<std::int64_t>(wishes.size()) - dearer);
+    const auto worth = static_cast<std::int64_t>(wishes.size()) - dearer;
+    ensure(worth > 0, "every wish is worth something");
+    return Decimal::whole(worth);
 }
 
 const RateSheet* Inquiry::sheet(const Lending& lending) const {

@@ -1,6 +1,7 @@
 // Reading the home an inquiry asks about, and holding it to the price book's rules.
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
 #include <quoin/text/problems.hpp>
@@ -200,6 +201,9 @@ void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
 
 Problem problem_of(const PriceBook& book, const Selection& selection, const Conflict& conflict,
                    const Spot& spot) {
+    const bool of_two =
+        conflict.barrier == Barrier::excludes || conflict.barrier == Barrier::one_of;
+    ensure(!of_two || conflict.others.size() == 1, "a conflict of two options names the other one");
     const std::string& id = at(book.options, conflict.option).id;
     const auto other = [&] { return name_of(book, conflict.others.front()); };
     switch (conflict.barrier) {
@@ -268,6 +272,8 @@ void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
     const auto marks = read_selections(root, book, selection);
     const auto wish_marks = read_wishes(root, book, inquiry);
+    ensure_equal(marks.size(), selection.picks.size(), "each pick knows its place in the file");
+    ensure_equal(wish_marks.size(), inquiry.wishes.size(), "so does each wish");
     read_requests(root, book, selection);
     read_incentives(root, desk, inquiry);
     // The rules are of a home: without one there is nothing to hold to them.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/text/problems.hpp>
@@ -39,6 +40,7 @@ Spot member_of(const Document& document, const Path& path, std::string_view key)
 void take_over_rules(Lending& lending, const std::vector<const Document*>& documents,
                      Findings& findings) {
     const std::vector<LoanProgram> own = lending.programs;
+    ensure_equal(documents.size(), own.size(), "each program knows the file it was read from");
     for (std::size_t i = 0; i < own.size(); ++i) {
         if (own[i].rules_of.empty()) continue;
         const Spot spot = member_of(*documents[i], Path{nullptr, "rules_of"}, "rules_of");

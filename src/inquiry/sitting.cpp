@@ -5,8 +5,34 @@
 
 namespace quoin {
 
+namespace {
+
+/// What holds of every inquiry that was read against a desk without findings.
+void ensure_read(const Inquiry& inquiry) {
+    const Selection& home = inquiry.selection;
+    ensure(home.plan >= 0 && home.elevation >= 0 && home.lot >= 0,
+           "an inquiry that was read is of a home");
+    ensure(inquiry.contract <= inquiry.closing, "a contract is not after its closing");
+    for (const Pick& pick : home.picks) {
+        ensure(home.find(pick.option) == &pick, "an option is selected once");
+    }
+    for (const Scenario& scenario : inquiry.scenarios) {
+        ensure(inquiry.find_scenario(scenario.name) == &scenario, "a scenario is told by its name");
+        ensure(shortest_term <= scenario.term && scenario.term <= longest_term,
+               "a scenario's term has 1 to 480 months");
+        ensure(scenario.extra_principal >= Money{} && scenario.down.amount >= Money{},
+               "what a scenario pays is not under zero");
+    }
+    for (const Credit& credit : inquiry.facts.credits) {
+        ensure(credit.amount >= Money{} && !credit.uses.empty(), "a credit pays something");
+    }
+}
+
+} // namespace
+
 Sitting::Sitting(const Desk& desk, const Inquiry& inquiry, const Watch* watch)
     : desk_(&desk), inquiry_(&inquiry), sheet_(nullptr), place_(nullptr) {
+    ensure_read(inquiry);
     const Lending& lending = desk.lending;
     sheet_ = inquiry.sheet(lending);
     const std::string& name = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
@@ -22,9 +48,14 @@ Sitting::Sitting(const Desk& desk, const Inquiry& inquiry, const Watch* watch)
     }
 }
 
+const ScenarioRules& Sitting::rules(std::size_t scenario) const {
+    ensure(scenario < rules_.size(), "a question is of one of the sitting's scenarios");
+    return rules_[scenario];
+}
+
 Sitting Sitting::only(std::size_t scenario) const {
     Sitting alone = *this;
-    alone.rules_ = {rules_.at(scenario)};
+    alone.rules_ = {rules(scenario)};
     return alone;
 }
 

@@ -6,6 +6,8 @@
 // and then the signs at the ends decide.
 #include <quoin/loan/actuarial.hpp>
 
+#include <quoin/exact/broken.hpp>
+
 #include "net_value.hpp"
 
 namespace quoin {
@@ -98,6 +100,16 @@ Money sum_of(const std::vector<Flow>& flows) {
 }
 
 ActuarialSolution solve(const ActuarialProblem& problem) {
+    ensure(problem.periods_per_year.top > 0 && problem.periods_per_year.bottom > 0,
+           "a year has unit-periods");
+    for (const auto* flows : {&problem.advances, &problem.payments}) {
+        for (const Flow& flow : *flows) {
+            ensure(flow.amount > Money{} && flow.count >= 1, "a flow has amounts above zero");
+            ensure(flow.periods >= 0 && 0 <= flow.fraction.top &&
+                       flow.fraction.top < flow.fraction.bottom,
+                   "a flow comes after some periods and less than one more");
+        }
+    }
     const NetValue value(problem);
     std::int64_t low = 0;
     std::int64_t high = end_of_rates;

@@ -30,12 +30,16 @@ bool has_value_too_fine(const AdjustableTerms& terms) {
 template <class Next>
 std::vector<RateStep> path_of(const LoanTerms& loan, const AdjustableTerms& terms, Next next) {
     ensure(adjustable_problems(loan, terms).empty(), "an adjustable loan keeps to its rules");
+    const Rate ceiling = ceiling_rate(loan, terms);
     std::vector<RateStep> path{{1, loan.rate}};
     std::size_t change = 0;
     for (int month = terms.initial.count(); month < loan.term.count();
          month += terms.reset.count()) {
         const Percent cap = change == 0 ? terms.caps.first : terms.caps.periodic;
         const Rate rate = next(path.back().rate, cap, change);
+        const Decimal rise = rate.percent() - path.back().rate.percent();
+        ensure(-cap.value() <= rise && rise <= cap.value(), "a rate changes within its cap");
+        ensure(rate <= ceiling, "a rate never rises over its ceiling");
         if (rate != path.back().rate) path.push_back({month + 1, rate});
         ++change;
     }

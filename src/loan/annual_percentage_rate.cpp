@@ -137,9 +137,11 @@ std::int64_t MonthlyLoan::next_guess(std::int64_t millionths, const Worth& worth
 } // namespace
 
 FirstPeriod first_period(Date advance, Date first_payment) {
+    ensure(advance <= first_payment, "an advance is not after the first payment");
     FirstPeriod period{0, 0};
     while (plus_months(first_payment, Months(-period.months - 1)) >= advance) ++period.months;
     period.odd_days = days_between(advance, plus_months(first_payment, Months(-period.months)));
+    ensure(0 <= period.odd_days && period.odd_days < 31, "odd days are less than a month");
     return period;
 }
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -33,6 +35,7 @@ Money amount_of(const ClosingCost& cost, const CostCase& on) {
     if (!cost.simultaneous || !on.owner_policy) return full_amount(cost, base);
     // The owner's policy covers the price; only a loan above it adds to the lender's policy.
     const Money above = full_amount(cost, base) - full_amount(cost, std::min(base, on.price));
+    ensure(above >= Money{}, "a larger loan's title policy costs no less");
     return *cost.simultaneous + above;
 }
 

@@ -3,8 +3,15 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
+
+bool is_not_negative(const CreditAmounts& amounts) {
+    return std::all_of(credit_uses.begin(), credit_uses.end(),
+                       [&](CreditUse use) { return amounts[use] >= Money{}; });
+}
 
 /// What is still to be paid, and what the cap still allows; beside it, what would still be to be
 /// paid if there were no cap.
@@ -34,7 +41,12 @@ class Pot {
         used_.last.over_cap = over;
         used_.last.without_use = left - over;
     }
-    [[nodiscard]] const CreditsUsed& used() const { return used_; }
+    /// What was used. What was to be paid is never overpaid, nor the cap passed.
+    [[nodiscard]] const CreditsUsed& used() const {
+        ensure(is_not_negative(room_), "a credit pays no more than there is to pay");
+        ensure(cap() >= Money{}, "interested parties give no more than the cap");
+        return used_;
+    }
 
   private:
     [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
@@ -70,9 +82,21 @@ bool Credit::may_pay(CreditUse use) const {
 
 CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
                         std::optional<Money> cap, bool va) {
+    ensure(is_not_negative(room), "there is never less than nothing to pay");
+    if (credits.empty()) return {};
+    ensure(!cap || *cap >= Money{}, "a cap is not under zero");
     Pot pot(room, cap, va);
-    for (const Credit* credit : credits) pot.use(*credit);
-    return pot.used();
+    Money given;
+    for (const Credit* credit : credits) {
+        pot.use(*credit);
+        given += credit->amount;
+    }
+    const CreditsUsed& used = pot.used();
+    const Money paid = used.by_use.total();
+    ensure_equal(paid + used.without_use + used.over_cap, given,
+                 "credits are paid, without use or over the cap, and nothing besides");
+    ensure(used.sellers_points <= paid, "seller's points are of what credits paid");
+    return used;
 }
 
 } // namespace quoin

@@ -43,6 +43,7 @@ std::vector<EscrowBill> bills_of(const std::string& item, std::span<const Escrow
 /// for a month.
 int months_to_carry(std::vector<EscrowBill> bills, Date first_payment) {
     const Money yearly = sum_of(bills);
+    ensure(yearly > Money{}, "an item of an escrow account has something to pay");
     for (EscrowBill& bill : bills) bill.amount = bill.amount * year;
     const auto months = escrow_trial_balance(bills, first_payment, {}, yearly);
     const Money missing = -lowest_of(months)->balance;
@@ -104,10 +105,11 @@ EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payme
     account.months.front().deposit = account.initial_deposit;
     for (EscrowMonth& month : account.months) month.balance += account.initial_deposit;
     const auto lowest = lowest_of(account.months);
-    ensure(lowest->balance == account.cushion, "an escrow balance falls to its cushion, not under");
-    ensure(account.months.back().balance ==
-               account.initial_deposit + account.deposit * year - account.yearly,
-           "an escrow balance is what came in less what was paid");
+    ensure_equal(lowest->balance, account.cushion,
+                 "an escrow balance falls to its cushion, not under");
+    ensure_equal(account.months.back().balance,
+                 account.initial_deposit + account.deposit * year - account.yearly,
+                 "an escrow balance is what came in less what was paid");
     account.lowest = static_cast<int>(lowest - account.months.begin());
     return account;
 }
@@ -152,6 +154,7 @@ EscrowYearEnd escrow_year_end(const EscrowYear& of, std::span<const EscrowBill> 
     const Money credit = part_of(over, year, Rounding::down);
     const bool refunded = over >= least_escrow_refund || credit > end.next.deposit;
     (refunded ? end.refund : end.credit) = refunded ? over : credit;
+    ensure(end.payment() >= Money{}, "an escrow surplus leaves no payment under zero");
     return end;
 }
 

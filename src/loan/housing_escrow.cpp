@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/prepaids.hpp>
 
 namespace quoin {
@@ -69,6 +70,9 @@ std::optional<HousingEscrow> housing_escrow(const ScenarioRules& rules, const Lo
             return escrow_outlook(set_from, years, rules.first_payment, cushion);
         };
         escrow.outlook = NewHomeEscrow{outlook(escrow.bills), outlook(years[0])};
+        ensure_equal(escrow.outlook->from_settled.first.initial_deposit,
+                     escrow.account.initial_deposit,
+                     "an outlook from the settled tax begins as the account does");
     }
     return escrow;
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -95,6 +96,7 @@ class Bounding {
   public:
     Bounding(const ScenarioRules& rules, const PurchaseFacts& facts, const PriceRange& range)
         : rules_(rules), facts_(facts), range_(range), price_{range.least, range.most} {
+        ensure(range.least <= range.most, "a range of prices rises");
         const Money value = facts.appraised_value.value_or(range.most);
         value_ = {std::min(price_.least, value), std::min(price_.most, value)};
         for (Band& band : box_) band = {Case::unset, Case::unset};

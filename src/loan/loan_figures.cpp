@@ -130,8 +130,53 @@ LoanRun run_of(const ScenarioRules& rules, const LoanFigures& f, const Schedule&
     return run;
 }
 
+namespace {
+
+/// What the loan comes to by its parts.
+void check_loan(const ScenarioRules& rules, const LoanFigures& f) {
+    ensure_equal(f.base_loan + f.cash.down_payment, f.price,
+                 "down payment and base loan make the price");
+    ensure_equal(f.base_loan + f.financed_fee, f.loan, "base loan and financed fee make the loan");
+    ensure(f.financed_fee >= Money{} && f.financed_fee + f.cash.upfront_fee >= f.upfront_fee,
+           "an upfront fee is financed or paid");
+    ensure(!rules.program->whole_dollars || f.loan.count() % 100 == 0,
+           "a program that lends whole dollars does");
+    ensure(f.ltv <= f.gross_ltv, "a premium in the loan does not lower its LTV");
+    const Money needed = f.cash.needed();
+    ensure(rules.scenario->down.by != DownPayment::By::cash ||
+               needed <= rules.scenario->down.amount,
+           "a loan solved from the cash takes no more of it than there is");
+    ensure(needed >= Money{}, "no purchase pays its buyer");
+}
+
+/// What its months come to.
+void check_months(const ScenarioRules& rules, const LoanFigures& f) {
+    ensure(f.schedule.terms() == LoanTerms{f.loan, f.rate, rules.scenario->term},
+           "the schedule is of the loan");
+    ensure_equal(f.schedule.at_closing(), f.cash.principal_reduction,
+                 "the schedule begins with the principal that is reduced at closing");
+    ensure_equal(f.monthly.principal_and_interest, f.schedule.payment(),
+                 "the month pays the schedule's payment");
+    ensure(f.insurance.months() <= f.schedule.months(), "no loan is insured when it has ended");
+    ensure(!f.paid_ahead || f.paid_ahead->schedule.balance(0) == f.schedule.balance(0),
+           "a loan that is paid ahead begins as it is disclosed");
+    ensure(!f.buydown || f.buydown->note_payment == f.schedule.payment(),
+           "a buydown is of the loan's own payment");
+    ensure(!f.buydown || f.buydown->total_subsidy() == f.cash.buydown,
+           "what a buydown pays is put up at closing");
+}
+
+} // namespace
+
+void check(const ScenarioRules& rules, const LoanFigures& f) {
+    check_loan(rules, f);
+    check_months(rules, f);
+}
+
 LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                          const PurchaseFacts& facts) {
+    ensure(rules.scenario != nullptr && rules.program != nullptr && rules.place != nullptr,
+           "figures are of a scenario by a program in a place");
     keep_on(rules.watch);
     LoanFigures f;
     f.price = home.contract_price;
@@ -151,8 +196,7 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     if (const Money extra = rules.scenario->extra_principal; extra > Money{}) {
         f.paid_ahead = run_of(rules, f, f.schedule, with_extra(f.schedule, extra));
     }
-    ensure(f.price - f.base_loan == f.cash.down_payment,
-           "down payment and base loan must make the price");
+    check(rules, f);
     return f;
 }
 

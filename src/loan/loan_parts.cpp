@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "loan_sizing.hpp"
+#include <quoin/exact/broken.hpp>
 
 namespace quoin {
 namespace {
@@ -88,7 +89,23 @@ void cut_at_dollars(const ScenarioRules& rules, LoanPart part, std::vector<LoanP
 
 } // namespace
 
+namespace {
+
+/// The promise of the parts: they hold every whole dollar from nothing to the highest price.
+void check(const std::vector<LoanPart>& parts, Money most) {
+    ensure(!parts.empty() && parts.front().least.is_zero(), "loans begin at nothing");
+    ensure_equal(parts.back().most, most, "loans end at the highest price");
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        ensure(parts[i].least <= parts[i].most, "a part of the loans holds some");
+        ensure(i == 0 || parts[i].least <= parts[i - 1].most + Money::dollars(1),
+               "no loan lies between two parts");
+    }
+}
+
+} // namespace
+
 std::vector<LoanPart> loan_parts(const ScenarioRules& rules, Money least, Money most) {
+    ensure(Money{} <= least && least <= most, "prices rise from zero");
     constexpr Money dollar = Money::dollars(1);
     std::vector<LoanPart> parts;
     LoanPart part;
@@ -110,6 +127,7 @@ std::vector<LoanPart> loan_parts(const ScenarioRules& rules, Money least, Money 
     part.least_down = {};
     part.left_out = {};
     if (part.least <= part.most) cut_at_dollars(rules, part, parts);
+    check(parts, part.most);
     return parts;
 }
 

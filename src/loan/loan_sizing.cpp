@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -187,6 +189,8 @@ void Sizing::add_upfront_fee() {
         if (rules_.scenario->finance_fee) f_.financed_fee = cut(program, f_.upfront_fee);
     }
     f_.cash.upfront_fee = std::max(f_.upfront_fee - f_.financed_fee, Money{});
+    ensure(f_.financed_fee - f_.upfront_fee <= Money::dollars(1),
+           "no more of a fee is financed than there is, but for what is rounded");
 }
 
 Points Sizing::adjusted(Points points) {
@@ -244,8 +248,9 @@ void Sizing::add_credits() {
         const Money base = caps_contributions_by_price(rules_.program->kind) ? f_.price : f_.value;
         most = percent_of(base, Percent(*cap), Rounding::down);
     }
-    f_.credits =
-        use_credits(credits_, room_for_credits(), most, rules_.program->kind == ProgramKind::va);
+    const CreditAmounts room = room_for_credits();
+    ensure_equal(room.total(), f_.cash.needed(), "credits may pay all the cash, and nothing else");
+    f_.credits = use_credits(credits_, room, most, rules_.program->kind == ProgramKind::va);
     f_.cash.credits = f_.credits.by_use.total();
 }
 
@@ -269,6 +274,8 @@ void Sizing::add_points() {
     }
     f_.lender_credit_without_use = beyond - cash.principal_reduction;
     cash.points += f_.lender_credit_without_use;
+    ensure(-cash.points <= cash.open_to_lender_credit() + cash.principal_reduction,
+           "a lender credit pays costs or principal");
 }
 
 void Sizing::set_cash() {
@@ -362,6 +369,7 @@ bool Sizing::lower_to(Money most, std::int64_t low) {
     }
     if (dollars <= low) return false;
     set_base_loan(Money::dollars(dollars));
+    ensure(lent() <= most, "what is lent is lowered to what may be");
     return true;
 }
 
@@ -446,6 +454,7 @@ void Sizing::solve_from_cash(Money cash) {
         if (least > Money{}) stretch.low = std::max(stretch.low, least.count() / 100 - 1);
         const Money base = Money::dollars(smallest_covered(stretch, cash));
         set_base_loan(base);
+        ensure(f_.cash.needed() <= cash, "the cash covers the loan that is solved from it");
         if (can_be_had()) return;
         if (!refused) refused = base;
     }

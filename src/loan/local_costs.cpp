@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -30,6 +32,7 @@ PropertyTax tax_on(const Place& place, Money market_value, bool first_year) {
     tax.assessed = dollars_of(market_value, place.assessed_percent);
     tax.exempt = exempt_amount(place, tax.assessed, first_year);
     tax.taxable = tax.assessed - tax.exempt;
+    ensure(tax.taxable >= Money{}, "exemptions take no more than the assessed value");
     for (const Levy& levy : place.levies) {
         tax.levies += per_thousand_of(tax.taxable, levy.mills, nearest_cent);
     }

@@ -164,8 +164,11 @@ MonthlyPremium level_premium(Money loan, Percent annual, int months) {
 }
 
 InsuranceEnd insurance_end(const Schedule& initial, const Schedule& paid, Money value) {
-    return {first_at_most(paid, value, 80), first_at_most(initial, value, 78),
-            (initial.terms().term.count() + 1) / 2};
+    const InsuranceEnd end{first_at_most(paid, value, 80), first_at_most(initial, value, 78),
+                           (initial.terms().term.count() + 1) / 2};
+    ensure(end.on_request <= end.automatic || initial.steps().size() > 1,
+           "insurance that is asked off ends no later than it does by itself");
+    return end;
 }
 
 } // namespace quoin

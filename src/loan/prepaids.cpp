@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 namespace {
 
@@ -42,14 +44,19 @@ void add_renewals(HousingBill::Kind kind, Money yearly, const Place& place, Date
 Date first_payment_date(Date closing) { return plus_months(first_of_month(closing), Months(2)); }
 
 PrepaidInterest prepaid_interest(Money loan, Rate rate, Date closing, int year_days) {
+    ensure(year_days == 360 || year_days == 365,
+           "a day's interest is of a year of 360 or 365 days");
     const std::int64_t denominator = Rate::monthly_denominator / 12 * year_days;
     const Money per_day = Money::cents(
         multiply_divide(loan.count(), rate.millionths(), denominator, Rounding::half_away));
-    return {per_day, days_between(closing, plus_months(first_of_month(closing), Months(1)))};
+    const int days = days_between(closing, plus_months(first_of_month(closing), Months(1)));
+    ensure(1 <= days && days <= 31, "interest is prepaid for the closing's month");
+    return {per_day, days};
 }
 
 std::vector<HousingBill> housing_bills(const Place& place, const LocalCosts& costs, Date closing,
                                        Date from, Date to, bool settled) {
+    ensure(from <= to, "bills fall due from a day to a later one");
     std::vector<HousingBill> bills;
     add_tax(place, costs, closing, from, to, settled, bills);
     add_renewals(HousingBill::Kind::homeowner, costs.homeowner, place, closing, from, to, bills);

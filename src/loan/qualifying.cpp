@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -13,15 +14,20 @@ Rate qualifying_rate(const ScenarioRules& rules, Rate note) {
     const Decimal raised =
         note.percent() + rules.program->adjustable->qualifying_over_initial.value();
     const Rate indexed = fully_indexed_rate(*rules.adjustable, rules.adjustable->index);
-    return std::max(Rate::percent(raised).value_or(note), indexed);
+    const Rate rate = std::max(Rate::percent(raised).value_or(note), indexed);
+    ensure(rate >= note, "a buyer qualifies at the note rate or a higher one");
+    return rate;
 }
 
 Money qualifying_month(const ScenarioRules& rules, const LoanFigures& figures) {
     const Rate rate = qualifying_rate(rules, figures.rate);
     const Money month = figures.monthly.total();
     if (rate == figures.rate) return month;
-    return month - figures.monthly.principal_and_interest +
-           level_payment(figures.loan, rate, rules.scenario->term);
+    const Money qualifying = month - figures.monthly.principal_and_interest +
+                             level_payment(figures.loan, rate, rules.scenario->term);
+    ensure(qualifying >= month,
+           "the month that a buyer is held to is no smaller than the one paid");
+    return qualifying;
 }
 
 } // namespace quoin

@@ -5,6 +5,7 @@
 #include <limits>
 #include <utility>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/loan/prepaids.hpp>
 
 namespace quoin {
@@ -106,6 +107,9 @@ ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
     rules.closing = closing;
     rules.first_payment = first_payment_date(closing);
     rules.per_diem_year = sheet.per_diem_year;
+    ensure(closing < rules.first_payment, "a first payment comes after the closing");
+    ensure(rules.ladder == nullptr || rules.ladder->lock_days >= scenario.lock_days,
+           "a rate is locked for as long as is asked");
     return rules;
 }
 

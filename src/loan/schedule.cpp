@@ -187,7 +187,12 @@ Schedule with_extra(const Schedule& schedule, Money extra) {
     const auto& steps = schedule.steps();
     const Money at_closing = schedule.at_closing();
     if (steps.size() == 1) {
-        return amortize(schedule.terms(), schedule.payment(), extra, at_closing);
+        Schedule ahead = amortize(schedule.terms(), schedule.payment(), extra, at_closing);
+        ensure((ahead.months() <= schedule.months() &&
+                ahead.total_interest() <= schedule.total_interest()) ||
+                   extra < schedule.extra(),
+               "extra principal makes a loan neither longer nor dearer");
+        return ahead;
     }
     std::vector<RateStep> path;
     for (const PaymentStep& step : steps) path.push_back({step.from_payment, step.rate});
@@ -227,6 +232,7 @@ std::vector<Money> Schedule::payments() const {
 }
 
 Money Schedule::paid_through(int month) const {
+    ensure(month >= 0, "nothing is paid before a loan begins");
     const int level = std::min(month, months() - 1); // payments of a step's own amount
     Money paid;
     for (std::size_t i = 0; i < steps_.size() && steps_[i].from_payment <= level; ++i) {
@@ -259,9 +265,11 @@ void check_step(const Schedule& schedule, std::size_t i) {
 
 void check(const Schedule& schedule) {
     const std::vector<Money>& balances = schedule.balances();
-    ensure(!balances.empty() && balances[0] + schedule.at_closing() == schedule.terms().loan,
-           "a schedule starts at its loan");
+    ensure(!balances.empty(), "a schedule starts at a balance");
+    ensure_equal(balances[0] + schedule.at_closing(), schedule.terms().loan,
+                 "a schedule starts at its loan");
     const std::size_t months = balances.size() - 1;
+    ensure(schedule.months() <= schedule.terms().term.count(), "a loan is paid within its term");
     if (!balances[months].is_zero()) throw_broken(schedule, months, "the last balance is not zero");
     if (months == 0) return;
     for (std::size_t i = 0; i < schedule.steps().size(); ++i) check_step(schedule, i);

@@ -271,8 +271,11 @@ TEST_CASE("No home with the must-haves is nearer to the limits than is said, by 
         for (const FitLimits& home : homes) {
             least = {std::min(least.monthly, home.monthly), std::min(least.cash, home.cash)};
         }
-        one.question.limits = {least.monthly - Money::cents(round % 3 == 0 ? 0 : 12'345),
-                               least.cash - Money::cents(round % 3 == 1 ? 0 : 67'890)};
+        const auto under = [](Money amount, int cents) {
+            return std::max(amount - Money::cents(cents), Money{});
+        };
+        one.question.limits = {under(least.monthly, round % 3 == 0 ? 0 : 12'345),
+                               under(least.cash, round % 3 == 1 ? 0 : 67'890)};
         const FitHome home = one.answer();
         if (home.fits || !home.barred.empty()) continue;
         INFO("round " << round);

@@ -7,6 +7,7 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/answers/shift.hpp>
+#include <quoin/inquiry/asking.hpp>
 
 #include "apps/loading.hpp"
 
@@ -123,6 +124,7 @@ void adds_by_scenarios(benchmark::State& state) {
     inquiry.scenarios.clear();
     for (std::int64_t i = 0; i < state.range(0); ++i) {
         inquiry.scenarios.push_back(six[static_cast<std::size_t>(i) % six.size()]);
+        inquiry.scenarios.back().name += " " + std::to_string(i);
     }
     const Sitting sitting(six_programs().desk, inquiry);
     for (auto _ : state) benchmark::DoNotOptimize(adds(sitting, {}));

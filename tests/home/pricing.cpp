@@ -155,9 +155,33 @@ TEST_CASE("Lines sum to the contract price, elevation and lot are on their own l
     CHECK(home.lot_premium == money("8000"));
     CHECK(home.contract_price == money("321165"));
     check(home);
+}
+
+TEST_CASE("A priced home that breaks a promise is found out") {
+    Selection selection = on("large", "slope", {pick("door"), pick("wood")});
+    selection.incentives = {{0, IncentiveUse::options, money("1000")},
+                            {0, IncentiveUse::closing_costs, std::nullopt}};
+    const PricedHome home = price_home(book(), selection);
+    REQUIRE(home.given.size() == 2);
+    const Money cent = Money::cents(1);
+    const auto broken = [&](auto damage) {
+        PricedHome damaged = home;
+        damage(damaged);
+        CHECK_THROWS_AS(check(damaged), Broken);
+    };
+    broken([&](PricedHome& h) { h.contract_price += cent; });
+    broken([&](PricedHome& h) { h.lines[3].amount += cent; });
+    broken([&](PricedHome& h) { h.options += cent; });
+    broken([&](PricedHome& h) { h.incentives += cent; });
+    broken([&](PricedHome& h) { h.lines[3].kind = LineKind::choice; });
+    broken([&](PricedHome& h) { h.lines[3].kind = LineKind::incentive; });
+    broken([&](PricedHome& h) { h.given[1].amount = -cent; });
+    broken([&](PricedHome& h) { h.given[1].use = IncentiveUse::price; });
     PricedHome damaged = home;
-    damaged.contract_price += Money::cents(1);
-    CHECK_THROWS_AS(check(damaged), Broken);
+    damaged.contract_price += cent;
+    CHECK_THROWS_WITH(check(damaged), "the lines of a priced home sum to its contract price: " +
+                                          home.contract_price.text() + " is not " +
+                                          damaged.contract_price.text());
 }
 
 TEST_CASE("Deposits: one percent at contract, half of structural and a fifth of finish options") {

@@ -45,13 +45,12 @@ struct Tried {
 /// Each base loan in dollars; nothing past the most that is lent.
 std::vector<Tried> tried_by_loan(Purchase home) {
     std::vector<Tried> all;
-    for (std::int64_t dollars = 0;; ++dollars) {
+    for (std::int64_t dollars = 0; dollars <= 3000; ++dollars) {
         home.scenario.down = {
             DownPayment::By::amount, {}, home.home.contract_price - Money::dollars(dollars)};
         const LoanFigures f = home.figures();
         const auto reasons = why_not(f);
-        if (dollars > 3000 || (!reasons.empty() && reasons.front() == Barred::ltv_over_maximum))
-            break;
+        if (!reasons.empty() && reasons.front() == Barred::ltv_over_maximum) break;
         all.push_back({f.cash.needed(), reasons});
     }
     return all;

@@ -12,18 +12,8 @@ namespace {
 
 Percent percent(const char* text) { return Percent(decimal(text)); }
 
-/// The promises that hold of any figures.
-void check_whole(const LoanFigures& f) {
-    REQUIRE(f.available());
-    CHECK(f.base_loan + f.cash.down_payment == f.price);
-    CHECK(f.loan == f.base_loan + f.financed_fee);
-    CHECK(f.financed_fee + f.cash.upfront_fee >= f.upfront_fee);
-    CHECK(f.schedule.balance(0) == f.loan);
-    CHECK(f.monthly.principal_and_interest == f.schedule.payment());
-    CHECK(f.paid_over_loan() == f.paid_through(f.schedule.months()));
-    CHECK(f.paid_through(0) == f.cash.needed());
-    CHECK(f.loan.count() % 100 == 0); // all four programs lend whole dollars
-}
+/// What holds of any figures is promised where they are made; here is that there are some.
+void check_whole(const LoanFigures& f) { REQUIRE(f.available()); }
 
 } // namespace
 

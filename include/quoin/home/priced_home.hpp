@@ -80,7 +80,9 @@ struct PricedHome {
     return use == IncentiveUse::price || use == IncentiveUse::options;
 }
 
-/// The promise of a priced home: its lines sum to its contract price. Throws Broken otherwise.
+/// The promise of a priced home: its lines sum to its contract price, those of options and of
+/// incentives to theirs, and incentives give neither less than nothing nor more towards options
+/// than these cost. Throws Broken otherwise.
 void check(const PricedHome& home);
 
 /// Charge for one unit of an option at a level (-1 for kinds without levels), against what the plan

@@ -25,6 +25,8 @@ class Sitting {
     [[nodiscard]] const RateSheet& sheet() const { return *sheet_; }
     [[nodiscard]] const Place& place() const { return *place_; }
     [[nodiscard]] const std::vector<ScenarioRules>& rules() const { return rules_; }
+    /// Of one scenario. Precondition: the sitting has it.
+    [[nodiscard]] const ScenarioRules& rules(std::size_t scenario) const;
 
     /// The figures of a home under every scenario, in their order.
     [[nodiscard]] std::vector<LoanFigures> figures(const PricedHome& home) const;

@@ -255,4 +255,8 @@ struct PurchaseFacts {
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);
 
+/// The promise of figures that are available: base loan, down payment and fee make price, loan and
+/// cash, and schedule, insurance and buydown are of that loan. Throws Broken otherwise.
+void check(const ScenarioRules& rules, const LoanFigures& figures);
+
 } // namespace quoin

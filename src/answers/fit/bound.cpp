@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <limits>
 
+#include <quoin/exact/broken.hpp>
+
 namespace quoin {
 
 bool FitBound::denser(const Step& a, const Step& b) {
@@ -63,6 +65,9 @@ void FitBound::tie_clashes(const FitGroups& groups) {
     for (std::size_t i = 0; i < groups.size(); ++i) {
         for (const int index : groups[i]) at(group_of, index) = static_cast<int>(i);
     }
+    std::size_t grouped = 0;
+    for (const auto& group : groups) grouped += group.size();
+    ensure_equal(grouped, static_cast<std::size_t>(count_), "each item is in one group");
     const std::size_t begin = ties_.size();
     for (int a = 0; a < count_; ++a) {
         for (const int b : at(items_.items, a).clashes) {

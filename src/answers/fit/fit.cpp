@@ -123,7 +123,10 @@ class Fitting {
         home_.most = Decimal::billionths(std::max<std::int64_t>(found_.most, 0));
         if (found_.any) {
             tell_home(found_.taken);
+            check_choice();
             tell_left_out();
+            ensure_equal(home_.chosen.size() + home_.held.size() + home_.left_out.size(),
+                         sitting_.inquiry().wishes.size(), "every wish is told of once");
             tell_next(search);
         } else if (nearest_.stands) {
             tell_miss();
@@ -136,13 +139,17 @@ class Fitting {
         const PricedHome priced = price_home(book_, chosen_);
         figures_ = loan_figures(rules_, priced, sitting_.inquiry().facts);
         home_.price = priced.contract_price;
+        ensure_equal(home_at(book_, selection_, priced.options).contract_price, home_.price,
+                     "a home's price follows from its options' total");
         home_.scenario = scenario_answer(sitting_, rules_, figures_);
         for (const int index : taken) {
             const FitItem& item = at(items_.items, index);
-            Money amount;
-            for (const Line& line : priced.lines) {
-                if (line.pick >= 0 && line.item == item.pick.option) amount = line.amount;
-            }
+            const auto line =
+                std::find_if(priced.lines.begin(), priced.lines.end(), [&](const Line& one) {
+                    return one.pick >= 0 && one.item == item.pick.option;
+                });
+            ensure(line != priced.lines.end(), "what is taken has its line in the home");
+            const Money amount = line->amount;
             if (item.wish < 0) {
                 home_.along.push_back({name_of(book_, {item.pick.option, item.pick.level}),
                                        at(book_.options, item.pick.option).name, amount});
@@ -152,6 +159,25 @@ class Fitting {
             wish.price = amount;
             home_.chosen.push_back(std::move(wish));
         }
+    }
+
+    /// The promise of a choice: it stands by the rules, holds the must-haves, keeps to the limits
+    /// and is worth what its wishes are.
+    void check_choice() const {
+        ensure(conflicts(book_, chosen_).empty(), "a choice stands by the rules");
+        for (const FitItem& item : items_.items) {
+            ensure(!item.must || chosen_.find(item.pick.option) != nullptr,
+                   "a choice holds every must-have");
+        }
+        ensure(figures_.available(), "a choice has its loan");
+        ensure(over(figures_.monthly.total(), question_.limits.monthly).is_zero(),
+               "a choice keeps to the month");
+        ensure(over(figures_.cash.needed(), question_.limits.cash).is_zero(),
+               "a choice keeps to the cash");
+        Decimal worth;
+        for (const FitWish& wish : home_.chosen) worth = worth + wish.worth;
+        ensure_equal(worth, home_.worth, "a choice is worth what its wishes are");
+        ensure(home_.worth <= home_.most, "no choice is worth more than any could be");
     }
 
     /// Where no choice was found: the one that misses by the least. A stopped search may have
@@ -179,6 +205,11 @@ class Fitting {
         if (!figures_.available()) return;
         home_.over_monthly = over(figures_.monthly.total(), question_.limits.monthly);
         home_.over_cash = over(figures_.cash.needed(), question_.limits.cash);
+        if (!home_.miss) return;
+        ensure(home_.over_monthly <= home_.miss->least_monthly,
+               "the nearest home is over the month by the least");
+        ensure(!home_.miss->in_one_home || home_.over_cash <= home_.miss->least_cash,
+               "where one home is nearest in both, it is over the cash by the least");
     }
 
     [[nodiscard]] bool is_selected(int option) const { return selection_.find(option) != nullptr; }
@@ -325,6 +356,10 @@ FitWatch stopping(const FitWatch& watch) {
 } // namespace
 
 FitAnswer fit(const Sitting& sitting, const FitQuestion& question, const FitWatch& watch) {
+    ensure(question.limits.monthly >= Money{} && question.limits.cash >= Money{},
+           "a limit is not under zero");
+    ensure(!question.scenario || *question.scenario < sitting.rules().size(),
+           "a search is under one of the sitting's scenarios");
     FitAnswer answer;
     answer.heading = heading_of(sitting);
     answer.limits = question.limits;

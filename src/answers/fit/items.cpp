@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/priced_home.hpp>
 
 namespace quoin {
@@ -46,10 +47,30 @@ class Gathering {
         for (std::size_t i = 0; i < found_.items.size(); ++i) link(i);
         for (const Pick& pick : selection_.picks) found_.selected.push_back(price_of(pick));
         for (FitItem& item : found_.items) item.price = price_of(item.pick);
+        check();
         return std::move(found_);
     }
 
   private:
+    /// Each wish is an item or set aside, and what stands against an item is mutual.
+    void check() const {
+        const auto wishes = std::count_if(found_.items.begin(), found_.items.end(),
+                                          [](const FitItem& item) { return item.wish >= 0; });
+        ensure_equal(static_cast<std::size_t>(wishes) + found_.aside.size(), inquiry_.wishes.size(),
+                     "each wish is an item or set aside");
+        for (std::size_t i = 0; i < found_.items.size(); ++i) {
+            const FitItem& item = found_.items[i];
+            ensure(item.wish < 0 || item.worth > 0, "a wish is worth something");
+            ensure(item.wish >= 0 || (item.worth == 0 && !item.must),
+                   "what is no wish is not wanted");
+            for (const int other : item.clashes) {
+                const auto& back = at(found_.items, other).clashes;
+                ensure(std::find(back.begin(), back.end(), static_cast<int>(i)) != back.end(),
+                       "two items that cannot stand together both know it");
+            }
+        }
+    }
+
     [[nodiscard]] int selected_index(int option) const {
         for (std::size_t i = 0; i < selection_.picks.size(); ++i) {
             if (selection_.picks[i].option == option) return static_cast<int>(i);

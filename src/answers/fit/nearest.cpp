@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/priced_home.hpp>
 
 namespace quoin {
@@ -95,6 +96,7 @@ class Nearing {
         std::optional<Home> both = home_within(raised);
         miss.in_one_home = both.has_value();
         if (!both) both = lower(month, &FitLimits::cash, {raised.monthly, no_limit});
+        ensure(both->monthly <= raised.monthly, "the nearest home keeps to the raised month");
         miss.proven = found_.proven;
         found_.taken = both->taken;
         found_.miss = miss;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/priced_home.hpp>
 #include <quoin/loan/least_figures.hpp>
 
@@ -62,6 +63,9 @@ class FitReach::Making {
         const PricedHome low = home_at(sitting_.book(), selection_, totals.first);
         const PricedHome high = home_at(sitting_.book(), selection_, totals.last);
         PriceRange range;
+        ensure(low.incentives <= high.incentives,
+               "incentives off the price do not fall as the options grow");
+        ensure_equal(low.given.size(), high.given.size(), "one home is given as many as another");
         range.least = low.contract_price + low.incentives - high.incentives;
         range.most = high.contract_price + high.incentives - low.incentives;
         PricedHome most = high; // both are given by the same picks
@@ -117,7 +121,15 @@ class FitReach::Making {
 FitReach::FitReach(const Sitting& sitting, const ScenarioRules& rules, const Selection& selection,
                    const FitLimits& limits, Stretch all)
     : making_(std::make_unique<Making>(sitting, rules, selection, limits)),
-      stretches_(making_->stretches(all)), all_(stretches_) {}
+      stretches_(making_->stretches(all)), all_(stretches_) {
+    ensure(all.first <= all.last, "totals of options rise");
+    for (std::size_t i = 0; i < all_.size(); ++i) {
+        ensure(all.first <= all_[i].first && all_[i].first <= all_[i].last &&
+                   all_[i].last <= all.last,
+               "a stretch holds totals that there may be");
+        ensure(i == 0 || all_[i - 1].last < all_[i].first, "stretches rise, apart");
+    }
+}
 
 FitReach::FitReach(Stretch all) : stretches_{all}, all_(stretches_) {}
 

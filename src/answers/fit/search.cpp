@@ -9,6 +9,7 @@
 #include <limits>
 #include <numeric>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/home/priced_home.hpp>
 
 namespace quoin {
@@ -315,6 +316,7 @@ void FitSearch::propose(std::vector<int> taken) {
     if (place_.limits) {
         const std::optional<FitLimits>& figures = figures_of(home);
         if (!figures || !within_limits(*figures)) return;
+        ensure(may_reach(home), "no total falls away at which a home is within the limits");
         const bool cheaper =
             figures->monthly < found_.figures.monthly ||
             (figures->monthly == found_.figures.monthly && figures->cash < found_.figures.cash);
@@ -363,6 +365,13 @@ bool FitSearch::within_limits(const FitLimits& figures) const {
     return figures.monthly <= place_.limits->monthly && figures.cash <= place_.limits->cash;
 }
 
+/// Whether the totals that may be within the limits, and be better, hold a home's that is.
+bool FitSearch::may_reach(const Selection& home) const {
+    if (aim_ == Aim::least) return true; // of these, only the cheaper are kept
+    const Money total = price_home(place_.sitting->book(), home).options;
+    return reach_->last_at_most(total) == total;
+}
+
 /// A loan reads nothing of the picks but their total, so that one answer serves every such home.
 const std::optional<FitLimits>& FitSearch::figures_of(const Selection& home) {
     const PricedHome priced = price_home(place_.sitting->book(), home);
@@ -407,6 +416,8 @@ void FitSearch::run(Aim aim, std::int64_t nodes, const FitSearchWatch& watch) {
     }
     if (most >= 0) explore(most);
     watch_ = nullptr;
+    ensure(aim != Aim::most || !found_.any || found_.worth <= most,
+           "no choice is worth more than the bound of all");
 }
 
 FitFound FitSearch::best(std::int64_t nodes, const FitSearchWatch& watch, int also) {

@@ -78,6 +78,7 @@ class FitSearch {
     bool go_on();
     bool stop_here();
     [[nodiscard]] std::int64_t wanted() const;
+    [[nodiscard]] bool may_reach(const Selection& home) const;
     [[nodiscard]] bool is_enough() const { return aim_ == Aim::any && found_.any; }
     void consider();
     void consider_filled();

@@ -74,6 +74,8 @@ Money cell(const RecheckedMonth& month, ScheduleColumn column) {
 }
 
 Fraction column_value(const Formula& formula, const Known& known) {
+    ensure(formula.from >= 0 && known.last_month < static_cast<int>(known.months->size()),
+           "a column is of the schedule's rows");
     Money sum;
     for (int row = formula.from; row <= std::min(formula.to, known.last_month); ++row) {
         sum += cell((*known.months)[static_cast<std::size_t>(row)], formula.column);
@@ -128,7 +130,10 @@ Fraction folded(Kind kind, const std::vector<Fraction>& values) {
         if (kind == Kind::sum) result += next;
         if (kind == Kind::difference) result -= next;
         if (kind == Kind::product) result *= next;
-        if (kind == Kind::quotient) result /= next;
+        if (kind == Kind::quotient) {
+            ensure(next != 0, "no formula divides by nothing");
+            result /= next;
+        }
         if (kind == Kind::least) result = std::min(result, next);
         if (kind == Kind::greatest) result = std::max(result, next);
     }
@@ -170,6 +175,7 @@ void Ledger::section(RecheckSheet sheet, std::string title) {
 }
 
 void Ledger::add(RecheckedFigure entry) {
+    ensure(!answer_.sections.empty(), "a figure is entered in a section");
     ensure(!has(entry.id), "each figure is entered once");
     known_.figures[entry.id] = fraction_of(entry.reckoned);
     answer_.sections.back().figures.push_back(std::move(entry));

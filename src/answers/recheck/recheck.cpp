@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "ledger.hpp"
+#include <quoin/exact/broken.hpp>
 
 namespace quoin {
 namespace {
@@ -42,7 +43,7 @@ std::size_t RecheckAnswer::differences() const {
 }
 
 RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario) {
-    const ScenarioRules& rules = sitting.rules()[scenario];
+    const ScenarioRules& rules = sitting.rules(scenario);
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
     RecheckAnswer answer;
@@ -52,6 +53,8 @@ RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario) {
     const RecheckCase of{sitting, rules, home, f};
     answer.insurance = form_of(of);
     answer.months = recheck_months(of, answer.insurance);
+    ensure(answer.months.size() > static_cast<std::size_t>(f.schedule.months()),
+           "every month of the schedule is run anew");
     answer.bought_down = answer.months.size() > 1 && !answer.months[1].bought_down.is_zero();
     Ledger ledger(answer);
     recheck_home(of, ledger);
