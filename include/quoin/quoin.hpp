@@ -13,6 +13,7 @@
 
 #include <quoin/text/caps.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/text/json_writer.hpp>
 #include <quoin/text/leading_texts.hpp>
 #include <quoin/text/source.hpp>
 #include <quoin/text/value.hpp>
@@ -112,6 +113,7 @@
 #include <quoin/render/programs.hpp>
 #include <quoin/render/quote.hpp>
 #include <quoin/render/recheck.hpp>
+#include <quoin/render/shape.hpp>
 #include <quoin/render/sheet.hpp>
 #include <quoin/render/shift.hpp>
 #include <quoin/render/shown.hpp>

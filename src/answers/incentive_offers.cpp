@@ -7,21 +7,33 @@
 #include <quoin/inquiry/incentive_rules.hpp>
 
 namespace quoin {
+namespace {
+
+IncentiveOffer offer_of(const Incentive& incentive, const PricedHome& home,
+                        const Sitting& sitting) {
+    IncentiveOffer offer;
+    offer.id = incentive.id;
+    offer.name = incentive.name;
+    offer.conditions = incentive.conditions;
+    offer.lender = incentive.lender;
+    offer.expires = incentive.expires;
+    offer.close_by = incentive.close_by;
+    offer.uses = incentive.uses;
+    offer.whole = incentive_amount(incentive, home);
+    offer.left = offer.whole;
+    offer.why_not = why_not_given(incentive, sitting.inquiry());
+    if (offer.why_not.empty()) offer.why_not = why_not_given(incentive, &sitting.sheet());
+    return offer;
+}
+
+} // namespace
 
 std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting, const PricedHome& home) {
-    const PriceBook& book = sitting.book();
-    const Inquiry& inquiry = sitting.inquiry();
-    std::vector<IncentiveOffer> offers(book.incentives.size());
-    for (std::size_t i = 0; i < offers.size(); ++i) {
-        const Incentive& incentive = book.incentives[i];
-        IncentiveOffer& offer = offers[i];
-        offer.incentive = static_cast<int>(i);
-        offer.whole = incentive_amount(incentive, home);
-        offer.left = offer.whole;
-        offer.why_not = why_not_given(incentive, inquiry);
-        if (offer.why_not.empty()) offer.why_not = why_not_given(incentive, &sitting.sheet());
+    std::vector<IncentiveOffer> offers;
+    for (const Incentive& incentive : sitting.book().incentives) {
+        offers.push_back(offer_of(incentive, home, sitting));
     }
-    const auto& picks = inquiry.selection.incentives;
+    const auto& picks = sitting.inquiry().selection.incentives;
     ensure(picks.size() == home.given.size(), "a home knows what each pick of an incentive gives");
     for (std::size_t i = 0; i < picks.size(); ++i) {
         const IncentiveGiven& given = home.given[i];

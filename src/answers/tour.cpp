@@ -50,11 +50,19 @@ bool comes_with_plan(const Walk& walk, const Pick& pick) {
     return false;
 }
 
+TourPick named(const PriceBook& book, const Pick& pick) {
+    const Option& option = at(book.options, pick.option);
+    TourPick named{option.id, {}, {}, pick.quantity, pick.spend};
+    if (pick.level >= 0) named.level = at(option.levels, pick.level).id;
+    if (pick.choice >= 0) named.choice = at(option.choices, pick.choice).id;
+    return named;
+}
+
 /// The picks that a change put in beside the one that was asked for.
-std::vector<Pick> brought(const Change& change) {
-    std::vector<Pick> picks;
+std::vector<TourPick> brought(const PriceBook& book, const Change& change) {
+    std::vector<TourPick> picks;
     for (const int option : change.also_added) {
-        if (const Pick* pick = change.selection.find(option)) picks.push_back(*pick);
+        if (const Pick* pick = change.selection.find(option)) picks.push_back(named(book, *pick));
     }
     return picks;
 }
@@ -69,8 +77,11 @@ TourTouch touch_of(const Walk& walk, const Pick& pick, bool takes_out) {
     ensure(item.standing == (takes_out ? Standing::chosen : Standing::offered),
            "a touch takes out what is chosen and puts in what is offered");
     ensure(change.blocked.empty(), "a touch can be made");
-    TourTouch touch{takes_out,       item.price,         {}, item.along, item.instead,
-                    brought(change), change.also_removed};
+    TourTouch touch{takes_out, item.price, {}, item.along, item.instead, {}, {}};
+    touch.brings = brought(walk.book, change);
+    for (const int option : change.also_removed) {
+        touch.drops.push_back(at(walk.book.options, option).id);
+    }
     if (!item.by_scenario.empty()) touch.added = item.by_scenario.front();
     return touch;
 }
@@ -140,8 +151,6 @@ void judge(const Walk& walk, const Pick& pick, TourForm& form) {
 TourForm form_of(const Walk& walk, int index, int level, int choice) {
     const Option& option = at(walk.book.options, index);
     TourForm form;
-    form.level = level;
-    form.choice = choice;
     if (level >= 0) {
         form.id = at(option.levels, level).id;
         form.name = at(option.levels, level).name;
@@ -179,16 +188,41 @@ void add_forms(const Walk& walk, int index, TourOption& item) {
     }
 }
 
+std::optional<TourQuantity> counted(const Option& option, const Pick& pick, int plan) {
+    const Quantity& quantity = option.quantity;
+    if (quantity.from == Quantity::From::one) return std::nullopt;
+    TourQuantity counted;
+    counted.now = quantity_of(option, pick, plan);
+    counted.unit = option.unit;
+    counted.from = quantity.from;
+    if (quantity.from != Quantity::From::buyer) return counted;
+    counted.lowest = quantity.lowest;
+    counted.highest = quantity.highest;
+    counted.step = quantity.step;
+    counted.usual = quantity.usual;
+    counted.limits = quantity_limits(option);
+    return counted;
+}
+
 TourOption option_of(const Walk& walk, int index) {
     const Option& option = at(walk.book.options, index);
     const Pick* present = walk.selection.find(index);
     TourOption item;
-    item.option = index;
+    item.id = option.id;
+    item.name = option.name;
+    item.kind = option.kind;
+    item.text = option.text;
+    item.note = option.note;
+    item.structural = option.structural;
+    item.work = option.work;
+    if (option.cutoff >= 0) item.cutoff = at(walk.book.stages, option.cutoff).name;
+    item.one_of = option.one_of;
+    item.later = option.later;
     item.picked = present != nullptr;
     item.agreed = item.picked && present->agreed;
     item.cutoff_passed = option.cutoff >= 0 && walk.selection.stage >= option.cutoff;
     const Pick pick = item.picked ? *present : pick_for(walk, index, -1, -1);
-    item.quantity = quantity_of(option, pick, walk.selection.plan);
+    item.quantity = counted(option, pick, walk.selection.plan);
     if (option.kind == OptionKind::allowance) {
         item.budget = option.price.on(walk.selection.plan);
         if (item.picked) item.spend = present->spend;
@@ -258,7 +292,6 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
     const Walk walk{alone, book, selection, standpoint(alone, selection)};
     TourAnswer answer;
     answer.heading = heading_of(alone);
-    answer.book = &book;
     answer.contract_price = walk.now.home.contract_price;
     answer.options_price = walk.now.home.options;
     if (selection.stage >= 0) answer.stage = at(book.stages, selection.stage).name;

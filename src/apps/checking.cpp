@@ -2,8 +2,6 @@
 #include "checking.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
-
 #include <quoin/render/format.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/table.hpp>
@@ -33,16 +31,28 @@ std::string ending_words(const EndingTable& table) {
                        long_date(plus_days(ending.until, -1)), then(ending.after));
 }
 
-nlohmann::ordered_json endings_json(const std::vector<EndingTable>& endings) {
-    nlohmann::ordered_json list = nlohmann::ordered_json::array();
-    for (const EndingTable& table : endings) {
-        list.push_back({{"of", table.of},
-                        {"list", std::string(name_of(table.ending.list))},
-                        {"name", table.ending.name},
-                        {"until", table.ending.until.text()},
-                        {"after", std::string(name_of(table.ending.after))}});
-    }
-    return list;
+void write(const EndingTable& table, JsonWriter& json) {
+    json.open_object();
+    json.text("of", table.of);
+    json.text("list", name_of(table.ending.list));
+    json.text("name", table.ending.name);
+    json.text("until", table.ending.until.text());
+    json.text("after", name_of(table.ending.after));
+    json.close_object();
+}
+
+void write(const Checked& file, JsonWriter& json) {
+    json.open_object();
+    json.text("file", file.file);
+    json.text("kind", file.kind);
+    json.truth("sound", file.findings.none());
+    json.key("problems");
+    write_problems(file.findings, json);
+    json.key("ending");
+    json.open_list();
+    for (const EndingTable& table : file.endings) write(table, json);
+    json.close_list();
+    json.close_object();
 }
 
 std::string as_text(const std::vector<Checked>& checked) {
@@ -58,17 +68,14 @@ std::string as_text(const std::vector<Checked>& checked) {
 }
 
 std::string as_json(const std::vector<Checked>& checked) {
-    nlohmann::ordered_json list = nlohmann::ordered_json::array();
-    for (const Checked& file : checked) {
-        auto entry = nlohmann::ordered_json::parse(json_text_of(file.findings));
-        list.push_back({{"file", file.file},
-                        {"kind", file.kind},
-                        {"sound", file.findings.none()},
-                        {"problems", entry["problems"]},
-                        {"ending", endings_json(file.endings)}});
-    }
-    using Json = nlohmann::ordered_json;
-    return Json{{"files", list}}.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    JsonWriter json;
+    json.open_object();
+    json.key("files");
+    json.open_list();
+    for (const Checked& file : checked) write(file, json);
+    json.close_list();
+    json.close_object();
+    return json.take() + "\n";
 }
 
 } // namespace

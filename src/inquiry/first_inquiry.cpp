@@ -5,14 +5,11 @@
 #include <memory>
 #include <vector>
 
-#include <nlohmann/json.hpp>
-
 #include <quoin/inquiry/inquiry.hpp>
+#include <quoin/text/json_writer.hpp>
 
 namespace quoin {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 // Common practice, no source: a home to be built closes about half a year after the contract, and
 // a score is assumed until the buyer gives one.
@@ -37,22 +34,35 @@ Home first_home(const PriceBook& book) {
     return {};
 }
 
-Json scenarios_of(const Lending& lending, const RateSheet& sheet) {
-    Json scenarios = Json::array();
+void write_scenario(const LoanProgram& program, const Ladder& ladder, const std::string& percent,
+                    JsonWriter& json) {
+    const std::string down = percent == "0" ? "nothing" : percent + " %";
+    json.open_object();
+    json.text("name", program.name + ", " + down + " down");
+    json.text("program", program.id);
+    json.number("years", usual_years);
+    json.number("lock_days", ladder.lock_days);
+    json.key("down");
+    json.open_object();
+    json.text("percent", percent);
+    json.close_object();
+    json.key("rate");
+    json.open_object();
+    json.text("points", "0");
+    json.close_object();
+    json.close_object();
+}
+
+void write_scenarios(const Lending& lending, const RateSheet& sheet, JsonWriter& json) {
+    json.open_list();
     for (const LoanProgram& program : lending.programs) {
         const Ladder* ladder = sheet.ladder(program.id, usual_years * 12, days_to_closing);
         if (program.adjustable || ladder == nullptr) continue;
         for (const std::string& percent : usual_down_payments(program.kind)) {
-            const std::string down = percent == "0" ? "nothing" : percent + " %";
-            scenarios.push_back({{"name", program.name + ", " + down + " down"},
-                                 {"program", program.id},
-                                 {"years", usual_years},
-                                 {"lock_days", ladder->lock_days},
-                                 {"down", {{"percent", percent}}},
-                                 {"rate", {{"points", "0"}}}});
+            write_scenario(program, *ladder, percent, json);
         }
     }
-    return scenarios;
+    json.close_list();
 }
 
 /// What is assumed for a buyer of whom nothing is known yet; and where the day's prices are not
@@ -97,21 +107,25 @@ std::optional<std::string> first_inquiry(const std::string& book, const Desk& de
     const RateSheet* sheet = desk.lending.newest_sheet(as_of);
     const Home home = first_home(prices);
     if (home.lot == nullptr || sheet == nullptr) return std::nullopt;
-    const Json inquiry = {{"format", "quoin/inquiry/1"},
-                          {"comment", comment_of(prices, as_of, today)},
-                          {"price_book", book},
-                          {"buyer", "New buyer"},
-                          {"as_of", as_of.text()},
-                          {"contract", as_of.text()},
-                          {"closing", plus_days(as_of, days_to_closing).text()},
-                          {"plan", home.plan->id},
-                          {"elevation", home.plan->elevations.front().id},
-                          {"lot", home.lot->id},
-                          {"score", assumed_score},
-                          {"scenarios", scenarios_of(desk.lending, *sheet)}};
-    std::string json = inquiry.dump(2);
-    if (!is_sound(json, desk)) return std::nullopt;
-    return json;
+    JsonWriter json;
+    json.open_object();
+    json.text("format", "quoin/inquiry/1");
+    json.text("comment", comment_of(prices, as_of, today));
+    json.text("price_book", book);
+    json.text("buyer", "New buyer");
+    json.text("as_of", as_of.text());
+    json.text("contract", as_of.text());
+    json.text("closing", plus_days(as_of, days_to_closing).text());
+    json.text("plan", home.plan->id);
+    json.text("elevation", home.plan->elevations.front().id);
+    json.text("lot", home.lot->id);
+    json.number("score", assumed_score);
+    json.key("scenarios");
+    write_scenarios(desk.lending, *sheet, json);
+    json.close_object();
+    std::string inquiry = json.take();
+    if (!is_sound(inquiry, desk)) return std::nullopt;
+    return inquiry;
 }
 
 } // namespace quoin

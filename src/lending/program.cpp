@@ -41,7 +41,10 @@ std::vector<int> read_terms(Reader& root) {
 
 } // namespace
 
-std::string_view name_of(Rule rule) { return rule_names[static_cast<std::size_t>(rule)]; }
+std::string_view name_of(Rule rule) {
+    const auto index = static_cast<std::size_t>(rule);
+    return index < rule_names.size() ? rule_names[index] : std::string_view{};
+}
 
 LoanProgram read_program(const Document& document, Findings& findings) {
     LoanProgram program;

@@ -7,7 +7,7 @@
 
 #include <fmt/format.h>
 
-#include "adds_json.hpp"
+#include "adds_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

@@ -1,99 +1,112 @@
-// Writing what options add as JSON.
-#include "adds_json.hpp"
+// What options add, as JSON.
+#include <quoin/render/adds.hpp>
 
-#include <quoin/render/words.hpp>
+#include "adds_words.hpp"
+#include "shared_fields.hpp"
 
 namespace quoin {
+
+template <>
+inline constexpr std::string_view shape_name<AddsAnswer> = "Adds";
+
+template <class V, Of<JumpSide> A>
+void fields(V& v, A& side) {
+    v("band", side.band);
+    v("value", side.value);
+}
+
+template <class V, Of<Added> A>
+void fields(V& v, A& added) {
+    v.said("available", [&] { return added.available(); });
+    v.when(!added.available(), [&] { v("refusals", added.refusals); });
+    v.unless_refused(added.available(), [&] {
+        v("per_month", added.per_month);
+        v("monthly", added.monthly);
+        v("cash_needed", added.cash);
+        v("cash_to_close", added.to_close);
+        v("in_five_years", added.in_five_years);
+        v("over_loan", added.over_loan);
+        v.each("jumps", added.jumps, [&](auto& jump, std::size_t) {
+            v.said("why", [&] { return jump.lookup; });
+            v("before", jump.before);
+            v("after", jump.after);
+            v.said("words", [&] { return words(jump, added); });
+        });
+    });
+}
+
 namespace {
 
-Json side_json(const JumpSide& side) { return {{"band", side.band}, {"value", side.value}}; }
-
-Json added_json(const AddsScenario& scenario, const Added& added) {
-    Json json = {{"scenario", scenario.terms.name}, {"available", added.available()}};
-    if (!added.available()) {
-        json["refusals"] = json_of(added.refusals);
-        return json;
-    }
-    json["per_month"] = added.per_month.text();
-    json["monthly"] = json_of(added.monthly);
-    json["cash_needed"] = added.cash.text();
-    json["cash_to_close"] = added.to_close.text();
-    json["in_five_years"] = added.in_five_years.text();
-    json["over_loan"] = added.over_loan.text();
-    json["jumps"] = Json::array();
-    for (const Jump& jump : added.jumps) {
-        json["jumps"].push_back({{"why", std::string(name_of(jump.lookup))},
-                                 {"before", side_json(jump.before)},
-                                 {"after", side_json(jump.after)},
-                                 {"words", words(jump, added)}});
-    }
-    return json;
+template <class V, class Differences>
+void by_scenario(V& v, const AddsAnswer& answer, Differences& differences) {
+    v.each("by_scenario", differences, [&](auto& added, std::size_t scenario) {
+        v.said("scenario", [&] { return answer.scenarios[scenario].terms.name; });
+        v.all_of(added);
+    });
 }
 
-Json by_scenario_json(const AddsAnswer& answer, const std::vector<Added>& by_scenario) {
-    Json json = Json::array();
-    for (std::size_t i = 0; i < by_scenario.size(); ++i) {
-        json.push_back(added_json(answer.scenarios[i], by_scenario[i]));
-    }
-    return json;
+template <class V, class Item>
+void item_fields(V& v, const AddsAnswer& answer, Item& item) {
+    v("id", item.id);
+    v("name", item.name);
+    v("level", item.level);
+    v("area", item.area);
+    v("standing", item.standing);
+    v.said("wish", [&] { return item.wish > 0 ? std::optional(item.wish) : std::nullopt; });
+    v("quantity", item.quantity);
+    v("unit", item.unit);
+    v("structural", item.structural);
+    v.said("work", [&] { return trades(item.work); });
+    v("cutoff", item.cutoff);
+    v("note", item.note);
+    v.maybe("later", item.later, [&](auto& later) {
+        v("estimate", later.estimate);
+        v("note", later.note);
+    });
+    v.when(item.standing == Standing::barred, [&] { v("why_not", item.why_not); });
+    v.when(item.standing == Standing::held, [&] { v("package", item.package); });
+    v.when(!item.by_scenario.empty(), [&] {
+        v("price", item.price);
+        v("along", item.along);
+        v("instead_of", item.instead);
+        by_scenario(v, answer, item.by_scenario);
+    });
 }
 
-Json item_json(const AddsAnswer& answer, const AddsItem& item) {
-    Json json = {{"id", item.id},
-                 {"name", item.name},
-                 {"level", item.level},
-                 {"area", item.area},
-                 {"standing", std::string(name_of(item.standing))}};
-    json["wish"] = item.wish > 0 ? Json(item.wish) : Json(nullptr);
-    json["quantity"] = item.quantity.text();
-    json["unit"] = std::string(name_of(item.unit));
-    json["structural"] = item.structural;
-    json["work"] = json_of(item.work);
-    json["cutoff"] = item.cutoff;
-    json["note"] = item.note;
-    json["later"] =
-        item.later ? Json{{"estimate", item.later->estimate.text()}, {"note", item.later->note}}
-                   : Json(nullptr);
-    if (item.standing == Standing::barred) json["why_not"] = item.why_not;
-    if (item.standing == Standing::held) json["package"] = item.package;
-    if (item.by_scenario.empty()) return json;
-    json["price"] = item.price.text();
-    json["along"] = item.along;
-    json["instead_of"] = item.instead;
-    json["by_scenario"] = by_scenario_json(answer, item.by_scenario);
-    return json;
-}
-
-Json step_json(const AddsAnswer& answer, const AddsStep& step) {
-    return {{"id", step.id},
-            {"name", step.name},
-            {"level", step.level},
-            {"price", step.price.text()},
-            {"by_scenario", by_scenario_json(answer, step.by_scenario)}};
+template <class V, class Step>
+void step_fields(V& v, const AddsAnswer& answer, Step& step) {
+    v("id", step.id);
+    v("name", step.name);
+    v("level", step.level);
+    v("price", step.price);
+    by_scenario(v, answer, step.by_scenario);
 }
 
 } // namespace
 
-Json json_of(const AddsAnswer& answer) {
-    Json json = {{"question", "adds"},
-                 {"heading", json_of(answer.heading)},
-                 {"contract_price", answer.contract_price.text()}};
-    json["scenarios"] = Json::array();
-    for (const AddsScenario& scenario : answer.scenarios) {
-        json["scenarios"].push_back({{"terms", json_of(scenario.terms)},
-                                     {"per_thousand", scenario.per_thousand.text()},
-                                     {"monthly", json_of(scenario.monthly)},
-                                     {"refusals", json_of(scenario.refusals)}});
-    }
-    json["items"] = Json::array();
-    for (const AddsItem& item : answer.items) json["items"].push_back(item_json(answer, item));
-    json["stacked"] = Json::array();
-    for (const AddsStep& step : answer.stacked) json["stacked"].push_back(step_json(answer, step));
-    json["whole"] = step_json(answer, answer.whole);
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return json;
+template <class V, Of<AddsScenario> A>
+void fields(V& v, A& scenario) {
+    v("terms", scenario.terms);
+    v("per_thousand", scenario.per_thousand);
+    v("monthly", scenario.monthly);
+    v("refusals", scenario.refusals);
 }
 
-std::string json_text_of(const AddsAnswer& answer) { return written(json_of(answer)); }
+template <class V, Of<AddsAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("adds");
+    v("heading", answer.heading);
+    v("contract_price", answer.contract_price);
+    v("scenarios", answer.scenarios);
+    v.each("items", answer.items, [&](auto& item, std::size_t) { item_fields(v, answer, item); });
+    v.each("stacked", answer.stacked,
+           [&](auto& step, std::size_t) { step_fields(v, answer, step); });
+    v.object("whole", [&] { step_fields(v, answer, answer.whole); });
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const AddsAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<AddsAnswer>();
 
 } // namespace quoin

@@ -4,15 +4,12 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-namespace {
-
-constexpr std::size_t page_width = 98;
 
 std::string_view name_of(AffordLimit limit) {
     switch (limit) {
@@ -29,6 +26,10 @@ std::string_view name_of(AffordLimit limit) {
     }
     return {};
 }
+
+namespace {
+
+constexpr std::size_t page_width = 98;
 
 std::string words(AffordLimit limit, const AffordScenario& s) {
     switch (limit) {
@@ -241,91 +242,6 @@ std::vector<std::string> cautions_of(const AffordAnswer& answer) {
     return notes;
 }
 
-Json rooms_json(const std::vector<LimitRoom>& rooms) {
-    Json json = Json::array();
-    for (const LimitRoom& room : rooms) {
-        json.push_back({{"limit", std::string(name_of(room.limit))},
-                        {"needed", room.needed.text()},
-                        {"most", room.most.text()},
-                        {"room", room.room.text()}});
-    }
-    return json;
-}
-
-Json limits_json(const std::vector<AffordLimit>& limits) {
-    Json json = Json::array();
-    for (const AffordLimit limit : limits) json.push_back(std::string(name_of(limit)));
-    return json;
-}
-
-Json ratios_json(const AffordScenario& s) {
-    if (!s.ratios) return nullptr;
-    const auto held = [&](const std::optional<Percent>& ratio) {
-        return s.back && ratio ? Json(ratio->value().text()) : Json(nullptr);
-    };
-    const std::string automated = automated_words(s);
-    return {{"front", held(s.ratios->front)},
-            {"back", held(s.back)},
-            {"automated", automated.empty() ? Json(nullptr) : Json(automated)},
-            {"whole_percents", s.ratios->whole_percents},
-            {"passed_by", s.passes_by_ratio ? Json(passed_words(s)) : Json(nullptr)},
-            {"status", std::string(name_of(s.ratios->status))},
-            {"source", s.ratios->source}};
-}
-
-Json residual_json(const AffordScenario& s) {
-    if (!s.residual) return nullptr;
-    const ResidualTest& test = *s.residual;
-    return {{"tested", test.tested()},
-            {"words", residual_words(s)},
-            {"guide", test.tested() && s.price ? Json(s.residual_guide.text()) : Json(nullptr)},
-            {"upkeep", test.upkeep.text()},
-            {"status", std::string(name_of(test.guide.status))},
-            {"source", test.guide.source}};
-}
-
-Json step_json(const AffordScenario& s) {
-    if (!s.step) return nullptr;
-    return {{"price", s.step->price.text()},
-            {"more_cash", s.step->more_cash.text()},
-            {"more_income", s.step->more_income.text()},
-            {"more_after_tax", s.step->more_after_tax.text()},
-            {"less_debts", s.step->less_debts.text()},
-            {"debts_suffice", s.step->debts_suffice},
-            {"lower_rate", s.step->lower_rate
-                               ? Json({{"rate", s.step->lower_rate->rate.text()},
-                                       {"points", s.step->lower_rate->points.value().text()}})
-                               : Json(nullptr)},
-            {"refusals", json_of(s.step->refusals)}};
-}
-
-Json scenario_json(const AffordScenario& s) {
-    Json json = {{"terms", json_of(s.terms)},
-                 {"ratios", ratios_json(s)},
-                 {"residual_income", residual_json(s)},
-                 {"qualifying_rate",
-                  s.qualifying_rate ? Json(s.qualifying_rate->percent().text()) : Json(nullptr)},
-                 {"qualifying_source", s.qualifying_source},
-                 {"price", s.price ? Json(s.price->text()) : Json(nullptr)},
-                 {"rooms", rooms_json(s.price ? s.rooms : s.nearest)},
-                 {"binds", limits_json(s.binds)},
-                 {"refusals", json_of(s.refusals)},
-                 {"next_price", s.next_price ? Json(s.next_price->text()) : Json(nullptr)},
-                 {"next_binds", limits_json(s.next_binds)},
-                 {"step", step_json(s)}};
-    if (!s.price) json["least_price"] = s.least_price.text();
-    json["plans"] = Json::array();
-    for (const AffordPlan& plan : s.plans) {
-        json["plans"].push_back({{"plan", plan.plan},
-                                 {"elevation", plan.elevation},
-                                 {"lot", plan.lot},
-                                 {"price", plan.price.text()},
-                                 {"homes", plan.homes}});
-    }
-    if (s.price) json["scenario"] = json_of(s.scenario);
-    return json;
-}
-
 } // namespace
 
 std::string text_of(const AffordAnswer& answer) {
@@ -342,16 +258,112 @@ std::string text_of(const AffordAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-std::string json_text_of(const AffordAnswer& answer) {
-    Json json = {{"question", "afford"},
-                 {"heading", json_of(answer.heading)},
-                 {"reserve_months", answer.facts.reserve_months},
-                 {"automated", answer.facts.automated},
-                 {"assumptions", answer.assumptions}};
-    json["scenarios"] = Json::array();
-    for (const AffordScenario& s : answer.scenarios) json["scenarios"].push_back(scenario_json(s));
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<AffordAnswer> = "Afford";
+template <>
+inline constexpr std::string_view shape_name<AffordScenario> = "AffordScenario";
+template <>
+inline constexpr std::string_view shape_name<LimitRoom> = "Room";
+
+template <class V, Of<LimitRoom> A>
+void fields(V& v, A& room) {
+    v("limit", room.limit);
+    v("needed", room.needed);
+    v("most", room.most);
+    v("room", room.room);
 }
+
+template <class V, Of<LowerRate> A>
+void fields(V& v, A& lower) {
+    v("rate", lower.rate);
+    v("points", lower.points);
+}
+
+template <class V, Of<AffordStep> A>
+void fields(V& v, A& step) {
+    v("price", step.price);
+    v("more_cash", step.more_cash);
+    v("more_income", step.more_income);
+    v("more_after_tax", step.more_after_tax);
+    v("less_debts", step.less_debts);
+    v("debts_suffice", step.debts_suffice);
+    v("lower_rate", step.lower_rate);
+    v("refusals", step.refusals);
+}
+
+template <class V, Of<AffordPlan> A>
+void fields(V& v, A& plan) {
+    v("plan", plan.plan);
+    v("elevation", plan.elevation);
+    v("lot", plan.lot);
+    v("price", plan.price);
+    v("homes", plan.homes);
+}
+
+namespace {
+
+using Words = std::optional<std::string>;
+
+template <class V>
+void ratio_fields(V& v, const AffordScenario& s) {
+    v.said("front", [&] { return s.back ? s.ratios->front : std::nullopt; });
+    v("back", s.back);
+    v.said("automated", [&] {
+        const std::string words = automated_words(s);
+        return words.empty() ? Words{} : Words(words);
+    });
+    v.said("whole_percents", [&] { return s.ratios->whole_percents; });
+    v.said("passed_by", [&] { return s.passes_by_ratio ? Words(passed_words(s)) : Words{}; });
+    v.said("status", [&] { return s.ratios->status; });
+    v.said("source", [&] { return s.ratios->source; });
+}
+
+template <class V>
+void residual_fields(V& v, const AffordScenario& s) {
+    v.said("tested", [&] { return s.residual->tested(); });
+    v.said("words", [&] { return residual_words(s); });
+    v.said("guide", [&] {
+        return s.residual->tested() && s.price ? std::optional(s.residual_guide) : std::nullopt;
+    });
+    v.said("upkeep", [&] { return s.residual->upkeep; });
+    v.said("status", [&] { return s.residual->guide.status; });
+    v.said("source", [&] { return s.residual->guide.source; });
+}
+
+} // namespace
+
+template <class V, Of<AffordScenario> A>
+void fields(V& v, A& s) {
+    v("terms", s.terms);
+    v.maybe("ratios", s.ratios.has_value(), [&] { ratio_fields(v, s); });
+    v.maybe("residual_income", s.residual.has_value(), [&] { residual_fields(v, s); });
+    v("qualifying_rate", s.qualifying_rate);
+    v("qualifying_source", s.qualifying_source);
+    v("price", s.price);
+    v("rooms", s.price ? s.rooms : s.nearest);
+    v("binds", s.binds);
+    v("refusals", s.refusals);
+    v("next_price", s.next_price);
+    v("next_binds", s.next_binds);
+    v("step", s.step);
+    v.when(!s.price, [&] { v("least_price", s.least_price); });
+    v("plans", s.plans);
+    v.when(s.price.has_value(), [&] { v("scenario", s.scenario); });
+}
+
+template <class V, Of<AffordAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("afford");
+    v("heading", answer.heading);
+    v("reserve_months", answer.facts.reserve_months);
+    v("automated", answer.facts.automated);
+    v("assumptions", answer.assumptions);
+    v("scenarios", answer.scenarios);
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const AffordAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<AffordAnswer>();
 
 } // namespace quoin

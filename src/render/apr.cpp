@@ -1,7 +1,7 @@
 // Rendering an APR.
 #include <quoin/render/apr.hpp>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -24,13 +24,21 @@ std::string text_of(const AprAnswer& answer) {
     return table.text() + footing_text({caution});
 }
 
-std::string json_text_of(const AprAnswer& answer) {
-    return written({{"question", "apr"},
-                    {"apr", fixed(answer.apr, 6)},
-                    {"advanced", answer.advanced.text()},
-                    {"paid", answer.paid.text()},
-                    {"finance_charge", answer.finance_charge.text()},
-                    {"cautions", cautions_json({caution})}});
+template <>
+inline constexpr std::string_view shape_name<AprAnswer> = "Apr";
+
+template <class V, Of<AprAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("apr");
+    v.said("apr", [&] { return fixed(answer.apr, 6); });
+    v("advanced", answer.advanced);
+    v("paid", answer.paid);
+    v("finance_charge", answer.finance_charge);
+    v.said("cautions", [] { return std::vector<std::string>{caution}; });
 }
+
+std::string json_text_of(const AprAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<AprAnswer>();
 
 } // namespace quoin

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "cash_json.hpp"
+#include "cash_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

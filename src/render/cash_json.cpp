@@ -1,118 +1,118 @@
-// Writing the cash of a scenario as JSON.
-#include "cash_json.hpp"
-
-#include "json_parts.hpp"
+// The cash of a scenario as JSON.
 #include <quoin/render/cash.hpp>
-#include <quoin/render/words.hpp>
+
+#include "cash_words.hpp"
+#include "shared_fields.hpp"
 
 namespace quoin {
+
+template <>
+inline constexpr std::string_view shape_name<CashAnswer> = "Cash";
+template <>
+inline constexpr std::string_view shape_name<EscrowOutlook> = "EscrowOutlook";
+
+template <class V, Of<CostLine> A>
+void fields(V& v, A& line) {
+    v("section", line.section);
+    v("name", line.name);
+    v("amount", line.amount);
+    v("paid_by", line.paid_by);
+    v("finance_charge", line.finance_charge);
+    v("before_closing", line.before_closing);
+}
+
+template <class V, Of<PrepaidLine> A>
+void fields(V& v, A& line) {
+    v("name", line.name);
+    v("due", line.due);
+    v("amount", line.amount);
+}
+
+template <class V, Of<EscrowOutlook> A>
+void fields(V& v, A& outlook) {
+    v("deposit", outlook.first.deposit);
+    v("initial_deposit", outlook.first.initial_deposit);
+    v.each("year_ends", outlook.ends, [&](auto& end, std::size_t year) {
+        v("balance", end.balance);
+        v("shortage", end.shortage);
+        v("refund", end.refund);
+        v.said("next_deposit", [&] { return end.payment(); });
+        v.said("change", [&] { return outlook.change(year); });
+    });
+}
+
+template <class V, Of<EscrowBill> A>
+void fields(V& v, A& bill) {
+    v("name", bill.item);
+    v("due", bill.due);
+    v("amount", bill.amount);
+}
+
+template <class V, Of<EscrowMonth> A>
+void fields(V& v, A& month) {
+    v("month", month.month);
+    v("deposit", month.deposit);
+    v("paid", month.paid);
+    v("balance", month.balance);
+}
+
+template <class V, Of<HousingEscrow> A>
+void fields(V& v, A& escrow) {
+    v("deposit", escrow.account.deposit);
+    v("initial_deposit", escrow.account.initial_deposit);
+    v("cushion", escrow.account.cushion);
+    v("bills", escrow.bills);
+    v("months", escrow.account.months);
+    v.when(escrow.outlook.has_value(), [&] {
+        v.object("outlook", [&] {
+            v.said("from_settled", [&] { return escrow.outlook->from_settled; });
+            v.said("from_first_bills", [&] { return escrow.outlook->from_first_bills; });
+        });
+    });
+}
+
+template <class V, Of<CalendarDay> A>
+void fields(V& v, A& day) {
+    v("date", day.date);
+    v("what", day.what);
+    v("amount", day.amount);
+}
+
 namespace {
 
-Json costs_json(const CashAnswer& answer) {
-    Json json = Json::array();
-    for (const CostLine& line : answer.costs) {
-        json.push_back({{"section", std::string(name_of(line.section))},
-                        {"name", line.name},
-                        {"amount", line.amount.text()},
-                        {"paid_by", std::string(name_of(line.paid_by))},
-                        {"finance_charge", line.finance_charge},
-                        {"before_closing", line.before_closing}});
-    }
-    return json;
-}
-
-Json prepaids_json(const CashAnswer& answer) {
-    Json json = Json::array();
-    for (const PrepaidLine& line : answer.prepaids) {
-        json.push_back({{"name", line.name},
-                        {"due", line.due ? Json(line.due->text()) : Json(nullptr)},
-                        {"amount", line.amount.text()}});
-    }
-    return json;
-}
-
-Json outlook_json(const EscrowOutlook& outlook) {
-    Json json = {{"deposit", outlook.first.deposit.text()},
-                 {"initial_deposit", outlook.first.initial_deposit.text()}};
-    json["year_ends"] = Json::array();
-    for (std::size_t year = 0; year < outlook.ends.size(); ++year) {
-        const EscrowYearEnd& end = outlook.ends[year];
-        json["year_ends"].push_back({{"balance", end.balance.text()},
-                                     {"shortage", end.shortage.text()},
-                                     {"refund", end.refund.text()},
-                                     {"next_deposit", end.payment().text()},
-                                     {"change", outlook.change(year).text()}});
-    }
-    return json;
-}
-
-Json escrow_json(const CashAnswer& answer) {
-    if (!answer.escrow) return nullptr;
-    const EscrowAccount& account = answer.escrow->account;
-    Json json = {{"deposit", account.deposit.text()},
-                 {"initial_deposit", account.initial_deposit.text()},
-                 {"cushion", account.cushion.text()}};
-    json["bills"] = Json::array();
-    for (const EscrowBill& bill : answer.escrow->bills) {
-        json["bills"].push_back(
-            {{"name", bill.item}, {"due", bill.due.text()}, {"amount", bill.amount.text()}});
-    }
-    json["months"] = Json::array();
-    for (const EscrowMonth& month : account.months) {
-        json["months"].push_back({{"month", month.month.text()},
-                                  {"deposit", month.deposit.text()},
-                                  {"paid", month.paid.text()},
-                                  {"balance", month.balance.text()}});
-    }
-    if (answer.escrow->outlook) {
-        json["outlook"] = {
-            {"from_settled", outlook_json(answer.escrow->outlook->from_settled)},
-            {"from_first_bills", outlook_json(answer.escrow->outlook->from_first_bills)}};
-    }
-    return json;
-}
-
-Json credits_json(const CashAnswer& answer) {
-    Json json;
-    json["used"] = Json::array();
-    for (const CreditLine& line : answer.credits) {
-        json["used"].push_back(
-            {{"use", name_of(line.use, answer.scenario)}, {"amount", line.amount.text()}});
-    }
-    const CreditsUsed& credits = answer.scenario.credits;
-    json["without_use"] = credits.without_use.text();
-    json["over_cap"] = credits.over_cap.text();
-    json["cap_percent"] =
-        answer.contribution_cap ? Json(answer.contribution_cap->value().text()) : Json(nullptr);
-    if (answer.contribution_cap) json["cap_of"] = answer.cap_by_price ? "price" : "value";
-    json["counts_towards_cap"] = credits.interested_parties.text();
-    json["ltv_if_given"] = answer.effects.ltv_if_given.value().text();
-    return json;
-}
-
-Json calendar_json(const CashAnswer& answer) {
-    Json json = Json::array();
-    for (const CalendarDay& day : answer.calendar) {
-        json.push_back(
-            {{"date", day.date.text()}, {"what", day.what}, {"amount", day.amount.text()}});
-    }
-    return json;
+template <class V, class Answer>
+void credits_fields(V& v, Answer& answer) {
+    v.each("used", answer.credits, [&](auto& line, std::size_t) {
+        v.said("use", [&] { return name_of(line.use, answer.scenario); });
+        v("amount", line.amount);
+    });
+    v("without_use", answer.scenario.credits.without_use);
+    v("over_cap", answer.scenario.credits.over_cap);
+    v("cap_percent", answer.contribution_cap);
+    v.when(answer.contribution_cap.has_value(),
+           [&] { v.said("cap_of", [&] { return answer.cap_by_price ? "price" : "value"; }); });
+    v("counts_towards_cap", answer.scenario.credits.interested_parties);
+    v("ltv_if_given", answer.effects.ltv_if_given);
 }
 
 } // namespace
 
-std::string json_text_of(const CashAnswer& answer) {
-    Json json = {{"question", "cash"},
-                 {"heading", json_of(answer.heading)},
-                 {"scenario", json_of(answer.scenario)}};
-    json["costs"] = costs_json(answer);
-    json["prepaids"] = prepaids_json(answer);
-    json["escrow"] = escrow_json(answer);
-    json["credits"] = credits_json(answer);
-    json["appraisal_gap"] = answer.effects.appraisal_gap.text();
-    json["calendar"] = calendar_json(answer);
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <class V, Of<CashAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("cash");
+    v("heading", answer.heading);
+    v("scenario", answer.scenario);
+    v("costs", answer.costs);
+    v("prepaids", answer.prepaids);
+    v("escrow", answer.escrow);
+    v.object("credits", [&] { credits_fields(v, answer); });
+    v("appraisal_gap", answer.effects.appraisal_gap);
+    v("calendar", answer.calendar);
+    v.said("cautions", [&] { return cautions_of(answer); });
 }
+
+std::string json_text_of(const CashAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<CashAnswer>();
 
 } // namespace quoin

@@ -5,9 +5,9 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
 #include "order_words.hpp"
 #include "scenario_table.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -59,59 +59,6 @@ std::string orders_text(const CompareAnswer& answer) {
                              out;
 }
 
-Json curve_json(const std::vector<YearPoint>& curve) {
-    Json json = Json::array();
-    for (const YearPoint& point : curve) {
-        json.push_back({{"year", point.year},
-                        {"paid", point.paid.text()},
-                        {"balance", point.balance.text()},
-                        {"spent_and_owed", point.spent_and_owed.text()}});
-    }
-    return json;
-}
-
-/// Each stretch with the name of what has cost less in it; null: both have cost the same.
-Json stretches_json(const std::vector<CostStretch>& order, const std::string& first,
-                    const std::string& second) {
-    Json json = Json::array();
-    for (const CostStretch& stretch : order) {
-        Json cheaper = stretch.cheaper == Cheaper::first ? first : second;
-        if (stretch.cheaper == Cheaper::neither) cheaper = nullptr;
-        json.push_back({{"cheaper", std::move(cheaper)},
-                        {"from", stretch.from},
-                        {"to", stretch.to ? Json(*stretch.to) : Json(nullptr)},
-                        {"when", when_words(stretch)}});
-    }
-    return json;
-}
-
-Json points_json(const CompareAnswer& answer) {
-    Json json = Json::array();
-    for (const PointsPayback& p : answer.points) {
-        json.push_back({{"scenario", answer.scenarios[p.scenario].terms.name},
-                        {"rate", p.rate.text()},
-                        {"rate_without", p.rate_without.text()},
-                        {"extra_cash", p.extra_cash.text()},
-                        {"saved_monthly", p.saved_monthly.text()},
-                        {"break_even", p.break_even ? Json(*p.break_even) : Json(nullptr)},
-                        {"stretches", stretches_json(p.order, "with", "without")},
-                        {"words", payback_words(p)}});
-    }
-    return json;
-}
-
-Json orders_json(const CompareAnswer& answer) {
-    Json json = Json::array();
-    for (const LoanOrder& o : answer.orders) {
-        const std::string& first = answer.scenarios[o.first].terms.name;
-        const std::string& second = answer.scenarios[o.second].terms.name;
-        json.push_back({{"first", first},
-                        {"second", second},
-                        {"stretches", stretches_json(o.stretches, first, second)}});
-    }
-    return json;
-}
-
 std::vector<std::string> cautions_of(const CompareAnswer& answer) {
     std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
@@ -133,22 +80,94 @@ std::string text_of(const CompareAnswer& answer) {
     return out + fine_print(answer) + footing_text(cautions_of(answer));
 }
 
-std::string json_text_of(const CompareAnswer& answer) {
-    Json json = {{"question", "compare"},
-                 {"heading", json_of(answer.heading)},
-                 {"contract_price", answer.contract_price.text()}};
-    json["scenarios"] = Json::array();
-    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
-        Json scenario = json_of(answer.scenarios[i]);
-        scenario["against_first"] = Json::object();
-        add_difference(answer.against_first[i], scenario["against_first"]);
-        scenario["curve"] = curve_json(answer.curves[i]);
-        json["scenarios"].push_back(std::move(scenario));
-    }
-    json["points"] = points_json(answer);
-    json["orders"] = orders_json(answer);
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<CompareAnswer> = "Compare";
+
+template <class V, Of<YearPoint> A>
+void fields(V& v, A& point) {
+    v("year", point.year);
+    v("paid", point.paid);
+    v("balance", point.balance);
+    v("spent_and_owed", point.spent_and_owed);
 }
+
+namespace {
+
+/// A stretch with the name of what has cost less in it.
+struct NamedStretch {
+    CostStretch stretch;
+    std::optional<std::string> cheaper; ///< nothing: both have cost the same
+};
+
+std::vector<NamedStretch> named(const std::vector<CostStretch>& order, const std::string& first,
+                                const std::string& second) {
+    std::vector<NamedStretch> list;
+    for (const CostStretch& stretch : order) {
+        NamedStretch& one = list.emplace_back();
+        one.stretch = stretch;
+        if (stretch.cheaper == Cheaper::first) one.cheaper = first;
+        if (stretch.cheaper == Cheaper::second) one.cheaper = second;
+    }
+    return list;
+}
+
+template <class V, Of<NamedStretch> A>
+void fields(V& v, A& one) {
+    v("cheaper", one.cheaper);
+    v("from", one.stretch.from);
+    v("to", one.stretch.to);
+    v.said("when", [&] { return when_words(one.stretch); });
+}
+
+} // namespace
+
+template <>
+inline constexpr std::string_view shape_name<NamedStretch> = "Stretch";
+
+namespace {
+
+template <class V>
+void order_fields(V& v, const CompareAnswer& answer, const LoanOrder& order) {
+    const auto name = [&](std::size_t scenario) { return answer.scenarios[scenario].terms.name; };
+    v.said("first", [&] { return name(order.first); });
+    v.said("second", [&] { return name(order.second); });
+    v.said("stretches",
+           [&] { return named(order.stretches, name(order.first), name(order.second)); });
+}
+
+template <class V>
+void payback_fields(V& v, const CompareAnswer& answer, const PointsPayback& p) {
+    v.said("scenario", [&] { return answer.scenarios[p.scenario].terms.name; });
+    v("rate", p.rate);
+    v("rate_without", p.rate_without);
+    v("extra_cash", p.extra_cash);
+    v("saved_monthly", p.saved_monthly);
+    v("break_even", p.break_even);
+    v.said("stretches", [&] { return named(p.order, "with", "without"); });
+    v.said("words", [&] { return payback_words(p); });
+}
+
+} // namespace
+
+template <class V, Of<CompareAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("compare");
+    v("heading", answer.heading);
+    v("contract_price", answer.contract_price);
+    v.each("scenarios", answer.scenarios, [&](auto& scenario, std::size_t i) {
+        v.all_of(scenario);
+        v.said("against_first", [&] { return Difference{answer.against_first[i]}; });
+        v.said("curve", [&] { return answer.curves[i]; });
+    });
+    v.each("points", answer.points,
+           [&](auto& point, std::size_t) { payback_fields(v, answer, point); });
+    v.each("orders", answer.orders,
+           [&](auto& order, std::size_t) { order_fields(v, answer, order); });
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const CompareAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<CompareAnswer>();
 
 } // namespace quoin

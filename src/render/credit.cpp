@@ -195,7 +195,7 @@ std::string text_of(const CreditAnswer& answer) {
         answer.heading, fmt::format("What {} from the builder can do", dollars(answer.ask.amount)));
     out += fmt::format("contract price without it {}\n", dollars(answer.contract_price));
     for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer);
-    return out + footing_text(credit_cautions(answer));
+    return out + footing_text(cautions_of(answer));
 }
 
 } // namespace quoin

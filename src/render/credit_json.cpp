@@ -1,89 +1,145 @@
-// Writing what a builder's money can do as JSON.
+// What a builder's money can do, as JSON.
 #include <quoin/render/credit.hpp>
 
 #include "credit_words.hpp"
-#include "json_parts.hpp"
-#include <quoin/render/format.hpp>
+#include "shared_fields.hpp"
 
 namespace quoin {
-namespace {
 
 /// What of the loan's is paid in cash at closing that would else be financed or paid monthly.
-const char* paid_in_cash(const CreditMix& mix, const CreditScenario& s) {
-    if (!mix.fee_in_cash) return "none";
-    return s.is_single_premium ? "single premium" : "upfront fee";
-}
+enum class PaidInCash { none, upfront_fee, single_premium };
 
-Json mix_json(const CreditMix& mix, const CreditScenario& s) {
-    Json json = {{"off_price", mix.off_price.text()},
-                 {"rate", mix.rate.text()},
-                 {"points", mix.points.value().text()},
-                 {"apr", apr_json(mix.apr)},
-                 {"buydown", buydown_name(mix.buydown)},
-                 {"paid_in_cash", paid_in_cash(mix, s)},
-                 {"pays",
-                  {{"points", mix.pays[CreditUse::points].text()},
-                   {"buydown", mix.pays[CreditUse::buydown].text()},
-                   {"upfront_fee", mix.pays[CreditUse::upfront_fee].text()},
-                   {"closing_costs", mix.pays[CreditUse::closing_costs].text()},
-                   {"prepaids", mix.pays[CreditUse::prepaids].text()}}},
-                 {"without_use", mix.without_use.text()},
-                 {"over_cap", mix.over_cap.text()},
-                 {"loan", mix.loan.text()},
-                 {"monthly_now", mix.monthly_now.text()},
-                 {"monthly_after_three_years", mix.monthly_later.text()},
-                 {"cash_needed", mix.cash_needed.text()},
-                 {"cash_to_close", mix.to_close.text()}};
-    Json cost = Json::object();
-    for (std::size_t i = 0; i < credit_years.size(); ++i) {
-        cost[std::to_string(credit_years[i])] = mix.cost[i].text();
+std::string_view name_of(PaidInCash what) {
+    switch (what) {
+    case PaidInCash::none:
+        return "none";
+    case PaidInCash::upfront_fee:
+        return "upfront fee";
+    case PaidInCash::single_premium:
+        return "single premium";
     }
-    json["cost_over_years"] = std::move(cost);
-    json["cost_over_asked_years"] = mix.cost_asked.text();
-    return json;
+    return {};
 }
 
-Json pure_json(const CreditPure& pure, const CreditScenario& s, const CreditAsk& ask) {
-    Json json = {{"use", std::string(key_of(pure.way))}, {"name", use_name(pure, s)}};
-    json["mix"] = pure.mix ? mix_json(*pure.mix, s) : Json(nullptr);
-    json["why_not"] = pure.mix ? Json(nullptr) : Json(why_not(pure, ask));
-    return json;
+/// A mix as it is told of its scenario.
+struct ToldMix {
+    CreditMix mix;
+    PaidInCash paid_in_cash = PaidInCash::none;
+};
+
+template <>
+inline constexpr std::string_view shape_name<CreditAnswer> = "Credit";
+template <>
+inline constexpr std::string_view shape_name<CreditScenario> = "CreditScenario";
+template <>
+inline constexpr std::string_view shape_name<ToldMix> = "Mix";
+
+namespace {
+
+ToldMix told(const CreditMix& mix, const CreditScenario& s) {
+    if (!mix.fee_in_cash) return {mix, PaidInCash::none};
+    return {mix, s.is_single_premium ? PaidInCash::single_premium : PaidInCash::upfront_fee};
 }
 
-Json scenario_json(const CreditScenario& s, const CreditAsk& ask) {
-    Json json = {{"terms", json_of(s.terms)}, {"refusals", json_of(s.refusals)}};
-    if (!s.available()) return json;
-    json["contribution_cap"] = s.cap ? Json({{"percent", s.cap->value().text()},
-                                             {"of", s.cap_by_price ? "price" : "value"},
-                                             {"amount", s.cap_amount.text()},
-                                             {"taken", s.cap_taken.text()},
-                                             {"concessions_alone", s.cap_on_concessions}})
-                                     : Json(nullptr);
-    json["without"] = mix_json(s.today, s);
-    json["each_use"] = Json::array();
-    for (const CreditPure& pure : s.pure) json["each_use"].push_back(pure_json(pure, s, ask));
-    json["lowest_payment"] = mix_json(s.lowest_payment, s);
-    json["least_cash"] = s.cash_is_given ? Json(nullptr) : mix_json(s.least_cash, s);
-    json["least_cost"] = mix_json(s.least_cost, s);
-    json["frontier"] = Json::array();
-    for (const CreditMix& mix : s.frontier) json["frontier"].push_back(mix_json(mix, s));
-    return json;
+std::optional<ToldMix> told(const std::optional<CreditMix>& mix, const CreditScenario& s) {
+    return mix ? std::optional(told(*mix, s)) : std::nullopt;
+}
+
+std::vector<ToldMix> told(const std::vector<CreditMix>& mixes, const CreditScenario& s) {
+    std::vector<ToldMix> list;
+    for (const CreditMix& mix : mixes) list.push_back(told(mix, s));
+    return list;
+}
+
+template <class V, class Pays>
+void pays_fields(V& v, Pays& pays) {
+    const auto use = [&](std::string_view key, CreditUse what) {
+        v.said(key, [&] { return pays[what]; });
+    };
+    use("points", CreditUse::points);
+    use("buydown", CreditUse::buydown);
+    use("upfront_fee", CreditUse::upfront_fee);
+    use("closing_costs", CreditUse::closing_costs);
+    use("prepaids", CreditUse::prepaids);
 }
 
 } // namespace
 
-std::string json_text_of(const CreditAnswer& answer) {
-    Json json = {{"question", "credit"},
-                 {"heading", json_of(answer.heading)},
-                 {"amount", answer.ask.amount.text()},
-                 {"years", answer.ask.years},
-                 {"contract_price", answer.contract_price.text()}};
-    json["scenarios"] = Json::array();
-    for (const CreditScenario& s : answer.scenarios) {
-        json["scenarios"].push_back(scenario_json(s, answer.ask));
-    }
-    json["cautions"] = cautions_json(credit_cautions(answer));
-    return written(json);
+template <class V, Of<ToldMix> A>
+void fields(V& v, A& told) {
+    auto& mix = told.mix;
+    v("off_price", mix.off_price);
+    v("rate", mix.rate);
+    v("points", mix.points);
+    v.apr("apr", mix.apr);
+    v.said("buydown", [&] { return buydown_name(mix.buydown); });
+    v("paid_in_cash", told.paid_in_cash);
+    v.object("pays", [&] { pays_fields(v, mix.pays); });
+    v("without_use", mix.without_use);
+    v("over_cap", mix.over_cap);
+    v("loan", mix.loan);
+    v("monthly_now", mix.monthly_now);
+    v("monthly_after_three_years", mix.monthly_later);
+    v("cash_needed", mix.cash_needed);
+    v("cash_to_close", mix.to_close);
+    v.object("cost_over_years", [&] {
+        for (std::size_t i = 0; i < credit_years.size(); ++i) {
+            v(std::to_string(credit_years[i]), mix.cost[i]);
+        }
+    });
+    v("cost_over_asked_years", mix.cost_asked);
 }
+
+namespace {
+
+template <class V, class Scenario>
+void cap_fields(V& v, Scenario& s) {
+    v.said("percent", [&] { return *s.cap; });
+    v.said("of", [&] { return s.cap_by_price ? "price" : "value"; });
+    v("amount", s.cap_amount);
+    v("taken", s.cap_taken);
+    v("concessions_alone", s.cap_on_concessions);
+}
+
+template <class V, class Scenario>
+void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
+    v("terms", s.terms);
+    v("refusals", s.refusals);
+    v.unless_refused(s.available(), [&] {
+        v.maybe("contribution_cap", s.cap.has_value(), [&] { cap_fields(v, s); });
+        v.said("without", [&] { return told(s.today, s); });
+        v.each("each_use", s.pure, [&](auto& pure, std::size_t) {
+            v.said("use", [&] { return pure.way; });
+            v.said("name", [&] { return use_name(pure, s); });
+            v.said("mix", [&] { return told(pure.mix, s); });
+            v.said("why_not",
+                   [&] { return pure.mix ? std::nullopt : std::optional(why_not(pure, ask)); });
+        });
+        v.said("lowest_payment", [&] { return told(s.lowest_payment, s); });
+        v.said("least_cash", [&] {
+            return s.cash_is_given ? std::nullopt : std::optional(told(s.least_cash, s));
+        });
+        v.said("least_cost", [&] { return told(s.least_cost, s); });
+        v.said("frontier", [&] { return told(s.frontier, s); });
+    });
+}
+
+} // namespace
+
+template <class V, Of<CreditAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("credit");
+    v("heading", answer.heading);
+    v("amount", answer.ask.amount);
+    v("years", answer.ask.years);
+    v("contract_price", answer.contract_price);
+    v.each("scenarios", answer.scenarios,
+           [&](auto& s, std::size_t) { scenario_fields(v, s, answer.ask); });
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const CreditAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<CreditAnswer>();
 
 } // namespace quoin

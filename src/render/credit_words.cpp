@@ -72,7 +72,7 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
     return pure.way == CreditWay::points ? "no lower rate to be had" : "not with this loan";
 }
 
-std::vector<std::string> credit_cautions(const CreditAnswer& answer) {
+std::vector<std::string> cautions_of(const CreditAnswer& answer) {
     std::vector<std::string> notes{
         "The money comes on top of the incentives and credits that the inquiry uses already, and "
         "the cap is on all of them together. It pays points first, then the buydown, closing "

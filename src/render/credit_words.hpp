@@ -17,6 +17,6 @@ namespace quoin {
 [[nodiscard]] std::string buydown_name(const std::vector<Percent>& steps);
 /// Why a use cannot be had.
 [[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask);
-[[nodiscard]] std::vector<std::string> credit_cautions(const CreditAnswer& answer);
+[[nodiscard]] std::vector<std::string> cautions_of(const CreditAnswer& answer);
 
 } // namespace quoin

@@ -1,11 +1,9 @@
-// Writing the wishes that fit as JSON.
+// The wishes that fit, as JSON.
 #include <quoin/render/fit.hpp>
-#include <quoin/render/words.hpp>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 
 namespace quoin {
-namespace {
 
 std::string_view name_of(FitReason reason) {
     switch (reason) {
@@ -19,111 +17,123 @@ std::string_view name_of(FitReason reason) {
     return {};
 }
 
-Json wish_json(const FitWish& wish) {
-    return {{"id", wish.id},
-            {"name", wish.name},
-            {"level", wish.level},
-            {"rank", wish.rank},
-            {"must", wish.must},
-            {"worth", wish.worth.text()},
-            {"quantity", wish.quantity.text()},
-            {"unit", std::string(quoin::name_of(wish.unit))}};
+template <>
+inline constexpr std::string_view shape_name<FitAnswer> = "Fit";
+template <>
+inline constexpr std::string_view shape_name<FitHome> = "FitHome";
+template <>
+inline constexpr std::string_view shape_name<FitLeftOut> = "FitLeftOut";
+template <>
+inline constexpr std::string_view shape_name<FitWish> = "FitWish";
+
+template <class V, Of<FitWish> A>
+void fields(V& v, A& wish) {
+    v("id", wish.id);
+    v("name", wish.name);
+    v("level", wish.level);
+    v("rank", wish.rank);
+    v("must", wish.must);
+    v("worth", wish.worth);
+    v("quantity", wish.quantity);
+    v("unit", wish.unit);
 }
 
-Json priced_json(const FitWish& wish) {
-    Json json = wish_json(wish);
-    json["price"] = wish.price.text();
-    return json;
+template <class V, Of<FitLeftOut> A>
+void fields(V& v, A& left) {
+    const bool priced = left.added.has_value();
+    const bool available = priced && left.added->available();
+    v("wish", left.wish);
+    v("reason", left.reason);
+    v("rule", left.rule);
+    v("along", left.along);
+    v("instead_of", left.instead);
+    v.when(priced, [&] { v("price", left.price); });
+    v.when(priced && !available, [&] { v.said("refusals", [&] { return left.added->refusals; }); });
+    v.when(available, [&] {
+        v.said("per_month", [&] { return left.added->per_month; });
+        v.said("cash", [&] { return left.added->cash; });
+        v("over_monthly", left.over_monthly);
+        v("over_cash", left.over_cash);
+        v.said("jumps", [&] { return jump_words(*left.added); });
+    });
 }
 
-Json left_out_json(const FitLeftOut& left) {
-    Json json = {{"wish", wish_json(left.wish)},
-                 {"reason", std::string(name_of(left.reason))},
-                 {"rule", left.rule},
-                 {"along", left.along},
-                 {"instead_of", left.instead}};
-    if (!left.added) return json;
-    json["price"] = left.price.text();
-    if (!left.added->available()) {
-        json["refusals"] = json_of(left.added->refusals);
-        return json;
-    }
-    json["per_month"] = left.added->per_month.text();
-    json["cash"] = left.added->cash.text();
-    json["over_monthly"] = left.over_monthly.text();
-    json["over_cash"] = left.over_cash.text();
-    json["jumps"] = Json::array();
-    for (const Jump& jump : left.added->jumps) json["jumps"].push_back(words(jump, *left.added));
-    return json;
+template <class V, Of<FitNext> A>
+void fields(V& v, A& next) {
+    v("wish", next.wish);
+    v("raise_monthly", next.raise_monthly);
+    v("raise_cash", next.raise_cash);
+    v("can_be_chosen", next.can_be_chosen);
+    v("give_up", next.give_up);
+    v("gained", next.gained);
+    v("worth", next.worth);
+    v("proven", next.proven);
 }
 
-Json next_json(const FitNext& next) {
-    return {{"wish", wish_json(next.wish)},
-            {"raise_monthly", next.raise_monthly.text()},
-            {"raise_cash", next.raise_cash.text()},
-            {"can_be_chosen", next.can_be_chosen},
-            {"give_up", next.give_up},
-            {"gained", next.gained},
-            {"worth", next.worth.text()},
-            {"proven", next.proven}};
+template <class V, Of<FitMiss> A>
+void fields(V& v, A& miss) {
+    v("least_over_monthly", miss.least_monthly);
+    v("least_over_cash", miss.least_cash);
+    v("in_one_home", miss.in_one_home);
+    v("proven", miss.proven);
 }
 
-Json miss_json(const FitMiss& miss) {
-    return {{"least_over_monthly", miss.least_monthly.text()},
-            {"least_over_cash", miss.least_cash.text()},
-            {"in_one_home", miss.in_one_home},
-            {"proven", miss.proven}};
+template <class V, Of<FitAlong> A>
+void fields(V& v, A& along) {
+    v("id", along.id);
+    v("name", along.name);
+    v("price", along.price);
 }
 
-Json home_json(const FitHome& home) {
-    Json json = {{"lot", home.lot},
-                 {"barred", home.barred},
-                 {"fits", home.fits},
-                 {"proven", home.proven},
-                 {"cheapest", home.cheapest},
-                 {"worth", home.worth.text()},
-                 {"most_worth", home.most.text()},
-                 {"gap", (home.most - home.worth).text()},
-                 {"nodes", home.nodes}};
-    json["chosen"] = Json::array();
-    for (const FitWish& wish : home.chosen) json["chosen"].push_back(priced_json(wish));
-    json["needed"] = Json::array();
-    for (const FitAlong& along : home.along) {
-        json["needed"].push_back(
-            {{"id", along.id}, {"name", along.name}, {"price", along.price.text()}});
-    }
-    json["held"] = Json::array();
-    for (const FitWish& wish : home.held) json["held"].push_back(wish_json(wish));
-    json["left_out"] = Json::array();
-    for (const FitLeftOut& left : home.left_out) json["left_out"].push_back(left_out_json(left));
-    json["next"] = home.next ? next_json(*home.next) : Json(nullptr);
-    json["incentives_lost"] = home.incentives_lost;
-    json["over_monthly"] = home.over_monthly.text();
-    json["over_cash"] = home.over_cash.text();
-    json["miss"] = home.miss ? miss_json(*home.miss) : Json(nullptr);
-    json["price"] = home.scenario ? Json(home.price.text()) : Json(nullptr);
-    json["scenario"] = home.scenario ? json_of(*home.scenario) : Json(nullptr);
-    return json;
+template <class V, Of<FitHome> A>
+void fields(V& v, A& home) {
+    v("lot", home.lot);
+    v("barred", home.barred);
+    v("fits", home.fits);
+    v("proven", home.proven);
+    v("cheapest", home.cheapest);
+    v("worth", home.worth);
+    v("most_worth", home.most);
+    v.said("gap", [&] { return home.most - home.worth; });
+    v("nodes", home.nodes);
+    v.each("chosen", home.chosen, [&](auto& wish, std::size_t) {
+        v.all_of(wish);
+        v("price", wish.price);
+    });
+    v("needed", home.along);
+    v("held", home.held);
+    v("left_out", home.left_out);
+    v("next", home.next);
+    v("incentives_lost", home.incentives_lost);
+    v("over_monthly", home.over_monthly);
+    v("over_cash", home.over_cash);
+    v("miss", home.miss);
+    v.said("price", [&] { return home.scenario ? std::optional(home.price) : std::nullopt; });
+    v("scenario", home.scenario);
 }
 
-} // namespace
-
-std::string json_text_of(const FitAnswer& answer) {
-    Json json = {{"question", "fit"},
-                 {"heading", json_of(answer.heading)},
-                 {"limits",
-                  {{"monthly", answer.limits.monthly.text()}, {"cash", answer.limits.cash.text()}}},
-                 {"lots", answer.lots}};
-    json["scenarios"] = Json::array();
-    for (const FitScenario& scenario : answer.scenarios) {
-        Json homes = Json::array();
-        for (const FitHome& home : scenario.homes) homes.push_back(home_json(home));
-        json["scenarios"].push_back({{"terms", json_of(scenario.terms)},
-                                     {"best_lot", scenario.homes[scenario.best].lot},
-                                     {"homes", std::move(homes)}});
-    }
-    json["cautions"] = cautions_json(loan_cautions(answer.heading, terms_of(answer.scenarios)));
-    return written(json);
+template <class V, Of<FitScenario> A>
+void fields(V& v, A& scenario) {
+    v("terms", scenario.terms);
+    v.said("best_lot", [&] { return scenario.homes[scenario.best].lot; });
+    v("homes", scenario.homes);
 }
+
+template <class V, Of<FitAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("fit");
+    v("heading", answer.heading);
+    v.object("limits", [&] {
+        v("monthly", answer.limits.monthly);
+        v("cash", answer.limits.cash);
+    });
+    v("lots", answer.lots);
+    v("scenarios", answer.scenarios);
+    v.said("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
+}
+
+std::string json_text_of(const FitAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<FitAnswer>();
 
 } // namespace quoin

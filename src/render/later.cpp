@@ -3,17 +3,13 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
 #include "order_words.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-namespace {
-
-constexpr std::size_t page_width = 98;
-constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
 
 std::string_view key_of(LaterWay way) {
     switch (way) {
@@ -28,6 +24,11 @@ std::string_view key_of(LaterWay way) {
     }
     return {};
 }
+
+namespace {
+
+constexpr std::size_t page_width = 98;
+constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
 
 std::string_view words(LaterWay way) {
     switch (way) {
@@ -134,34 +135,6 @@ std::vector<std::string> cautions_of(const LaterAnswer& answer) {
     return notes;
 }
 
-Json path_json(const LaterPath& path) {
-    Json json = {{"way", std::string(key_of(path.way))},
-                 {"refusals", json_of(path.refusals)},
-                 {"at_closing", path.at_closing.text()},
-                 {"a_month", path.a_month.text()},
-                 {"months", path.months}};
-    json["cost"] = Json::array();
-    for (const Money cost : path.cost) json["cost"].push_back(cost.text());
-    return json;
-}
-
-Json scenario_json(const LaterScenario& s) {
-    Json json = {{"terms", json_of(s.terms)},
-                 {"monthly_without", s.monthly.text()},
-                 {"refusals", json_of(s.refusals)}};
-    json["ways"] = Json::array();
-    for (const LaterPath& path : s.paths) json["ways"].push_back(path_json(path));
-    json["break_even"] = Json::array();
-    for (const LaterBreakEven& even : s.break_even) {
-        json["break_even"].push_back({{"dearer", std::string(key_of(even.dearer))},
-                                      {"than", std::string(key_of(even.than))},
-                                      {"month", even.month},
-                                      {"to", even.to ? Json(*even.to) : Json(nullptr)},
-                                      {"when", even_words(even)}});
-    }
-    return json;
-}
-
 } // namespace
 
 std::string text_of(const LaterAnswer& answer) {
@@ -170,26 +143,66 @@ std::string text_of(const LaterAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-std::string json_text_of(const LaterAnswer& answer) {
-    Json json = {{"question", "later"}, {"heading", json_of(answer.heading)}};
-    json["month"] = answer.facts.month;
-    json["items"] = Json::array();
-    for (const LaterItem& item : answer.items) {
-        Json scenarios = Json::array();
-        for (const LaterScenario& s : item.scenarios) scenarios.push_back(scenario_json(s));
-        json["items"].push_back(
-            {{"id", item.id},
-             {"name", item.name},
-             {"level", item.level},
-             {"price", item.price.text()},
-             {"estimate", item.later ? Json(item.later->estimate.text()) : Json(nullptr)},
-             {"note", item.later ? item.later->note : std::string{}},
-             {"why_not", item.why_not},
-             {"work", json_of(item.work)},
-             {"scenarios", std::move(scenarios)}});
-    }
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<LaterAnswer> = "Later";
+template <>
+inline constexpr std::string_view shape_name<LaterPath> = "LaterPath";
+template <>
+inline constexpr std::string_view shape_name<LaterScenario> = "LaterScenario";
+
+template <class V, Of<LaterPath> A>
+void fields(V& v, A& path) {
+    v("way", path.way);
+    v("refusals", path.refusals);
+    v("at_closing", path.at_closing);
+    v("a_month", path.a_month);
+    v("months", path.months);
+    v("cost", path.cost);
 }
+
+template <class V, Of<LaterBreakEven> A>
+void fields(V& v, A& even) {
+    v("dearer", even.dearer);
+    v("than", even.than);
+    v("month", even.month);
+    v("to", even.to);
+    v.said("when", [&] { return even_words(even); });
+}
+
+template <class V, Of<LaterScenario> A>
+void fields(V& v, A& s) {
+    v("terms", s.terms);
+    v("monthly_without", s.monthly);
+    v("refusals", s.refusals);
+    v("ways", s.paths);
+    v("break_even", s.break_even);
+}
+
+template <class V, Of<LaterItem> A>
+void fields(V& v, A& item) {
+    v("id", item.id);
+    v("name", item.name);
+    v("level", item.level);
+    v("price", item.price);
+    v.said("estimate",
+           [&] { return item.later ? std::optional(item.later->estimate) : std::nullopt; });
+    v.said("note", [&] { return item.later ? item.later->note : std::string{}; });
+    v("why_not", item.why_not);
+    v.said("work", [&] { return trades(item.work); });
+    v("scenarios", item.scenarios);
+}
+
+template <class V, Of<LaterAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("later");
+    v("heading", answer.heading);
+    v("month", answer.facts.month);
+    v("items", answer.items);
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const LaterAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<LaterAnswer>();
 
 } // namespace quoin

@@ -3,11 +3,11 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
 #include <quoin/home/priced_home.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/text/json_writer.hpp>
 
 namespace quoin {
 namespace {
@@ -74,7 +74,7 @@ std::string price_range(const PriceBook& book, const Option& option, int level, 
     return *low == *high ? written(*low) : written(*low) + " to " + written(*high);
 }
 
-std::string_view name_of(OptionKind kind) {
+std::string_view kind_words(OptionKind kind) {
     switch (kind) {
     case OptionKind::upgrade:
         return "upgrade";
@@ -97,8 +97,9 @@ Rows option_rows(const PriceBook& book, Amounts written) {
     const auto add = [&](const Option& option, const std::string& id, const std::string& name,
                          const std::string& price) {
         const std::string cutoff = option.cutoff < 0 ? "" : at(book.stages, option.cutoff).id;
-        list.rows.push_back({id, at(book.areas, option.area).id, std::string(name_of(option.kind)),
-                             name, price, std::string(name_of(option.unit)), cutoff});
+        list.rows.push_back({id, at(book.areas, option.area).id,
+                             std::string(kind_words(option.kind)), name, price,
+                             std::string(name_of(option.unit)), cutoff});
     };
     for (const Option& option : book.options) {
         for (std::size_t i = 0; i < option.levels.size(); ++i) {
@@ -172,13 +173,18 @@ std::string listing_csv(const PriceBook& book, Listing what) {
 
 std::string listing_json(const PriceBook& book, Listing what) {
     const Rows list = rows_of(book, what, plain);
-    Json json = Json::array();
+    JsonWriter json;
+    json.open_list();
     for (const auto& row : list.rows) {
-        Json object;
-        for (std::size_t i = 0; i < row.size(); ++i) object[list.columns[i]] = row[i];
-        json.push_back(std::move(object));
+        json.open_object();
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            json.key(list.columns[i]);
+            json.text(row[i]);
+        }
+        json.close_object();
     }
-    return written(json);
+    json.close_list();
+    return json.take() + "\n";
 }
 
 } // namespace quoin

@@ -3,42 +3,12 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-namespace {
-
-std::string saves_text(const ExtraSaves& saves) {
-    return fmt::format(
-        "{} extra principal a month: {} payments instead of {}, the last on {}; "
-        "{} less interest{}",
-        dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
-        long_date(saves.last_due), dollars(saves.interest_saved),
-        saves.insurance_saved.is_zero()
-            ? ""
-            : fmt::format(", {} less mortgage insurance", dollars(saves.insurance_saved)));
-}
-
-Json saves_json(const std::optional<ExtraSaves>& saves) {
-    if (!saves) return nullptr;
-    return {{"extra", saves->extra.text()},
-            {"payments", saves->payments},
-            {"payments_saved", saves->payments_saved},
-            {"interest_saved", saves->interest_saved.text()},
-            {"insurance_saved", saves->insurance_saved.text()},
-            {"last_due", saves->last_due.text()}};
-}
-
-std::string refusals_text(const MonthByMonthAnswer& answer) {
-    std::string out;
-    for (const Refusal& refusal : answer.scenario.refusals) {
-        out += answer.scenario.terms.name + " cannot be had: " + words(refusal) + "\n";
-    }
-    return out;
-}
 
 std::string_view name_of(RateWay way) {
     switch (way) {
@@ -52,6 +22,27 @@ std::string_view name_of(RateWay way) {
         return "worst case";
     }
     return {};
+}
+
+namespace {
+
+std::string saves_text(const ExtraSaves& saves) {
+    return fmt::format(
+        "{} extra principal a month: {} payments instead of {}, the last on {}; "
+        "{} less interest{}",
+        dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
+        long_date(saves.last_due), dollars(saves.interest_saved),
+        saves.insurance_saved.is_zero()
+            ? ""
+            : fmt::format(", {} less mortgage insurance", dollars(saves.insurance_saved)));
+}
+
+std::string refusals_text(const MonthByMonthAnswer& answer) {
+    std::string out;
+    for (const Refusal& refusal : answer.scenario.refusals) {
+        out += answer.scenario.terms.name + " cannot be had: " + words(refusal) + "\n";
+    }
+    return out;
 }
 
 std::string way_text(RateWay way) {
@@ -153,46 +144,78 @@ std::string csv_of(const MonthByMonthAnswer& answer) {
     return out;
 }
 
-std::string json_text_of(const MonthByMonthAnswer& answer) {
-    Json json = {{"question", "schedule"},
-                 {"heading", json_of(answer.heading)},
-                 {"scenario", json_of(answer.scenario)}};
-    json["rate_way"] = std::string(name_of(answer.way));
-    json["at_closing"] = nullptr;
-    if (const auto& at_closing = answer.at_closing) {
-        json["at_closing"] = {{"date", at_closing->date.text()},
-                              {"principal", at_closing->principal.text()},
-                              {"balance", at_closing->balance.text()}};
-    }
-    json["rows"] = Json::array();
-    for (const MonthRow& row : answer.rows) {
-        json["rows"].push_back({{"month", row.month},
-                                {"due", row.due.text()},
-                                {"rate", row.rate.text()},
-                                {"payment", row.payment.text()},
-                                {"interest", row.interest.text()},
-                                {"principal", row.principal.text()},
-                                {"mortgage_insurance", row.insurance.text()},
-                                {"balance", row.balance.text()},
-                                {"from_buydown", row.from_buydown.text()}});
-    }
-    json["years"] = Json::array();
-    for (const YearRow& row : answer.years) {
-        json["years"].push_back({{"year", row.year},
-                                 {"last_due", row.last_due.text()},
-                                 {"payment", row.payment.text()},
-                                 {"interest", row.interest.text()},
-                                 {"principal", row.principal.text()},
-                                 {"mortgage_insurance", row.insurance.text()},
-                                 {"balance", row.balance.text()},
-                                 {"from_buydown", row.from_buydown.text()}});
-    }
-    json["total_interest"] = answer.total_interest.text();
-    json["total_insurance"] = answer.total_insurance.text();
-    json["total_from_buydown"] = answer.total_from_buydown.text();
-    json["extra"] = saves_json(answer.saves);
-    json["cautions"] = cautions_json(loan_cautions(answer.heading, {answer.scenario.terms}));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<MonthByMonthAnswer> = "Schedule";
+template <>
+inline constexpr std::string_view shape_name<MonthRow> = "MonthRow";
+template <>
+inline constexpr std::string_view shape_name<YearRow> = "YearRow";
+
+template <class V, Of<ExtraSaves> A>
+void fields(V& v, A& saves) {
+    v("extra", saves.extra);
+    v("payments", saves.payments);
+    v("payments_saved", saves.payments_saved);
+    v("interest_saved", saves.interest_saved);
+    v("insurance_saved", saves.insurance_saved);
+    v("last_due", saves.last_due);
 }
+
+template <class V, Of<ReducedAtClosing> A>
+void fields(V& v, A& reduced) {
+    v("date", reduced.date);
+    v("principal", reduced.principal);
+    v("balance", reduced.balance);
+}
+
+namespace {
+
+/// What a month and a year of payments have in common.
+template <class V, class Row>
+void paid_fields(V& v, Row& row) {
+    v("payment", row.payment);
+    v("interest", row.interest);
+    v("principal", row.principal);
+    v("mortgage_insurance", row.insurance);
+    v("balance", row.balance);
+    v("from_buydown", row.from_buydown);
+}
+
+} // namespace
+
+template <class V, Of<MonthRow> A>
+void fields(V& v, A& row) {
+    v("month", row.month);
+    v("due", row.due);
+    v("rate", row.rate);
+    paid_fields(v, row);
+}
+
+template <class V, Of<YearRow> A>
+void fields(V& v, A& row) {
+    v("year", row.year);
+    v("last_due", row.last_due);
+    paid_fields(v, row);
+}
+
+template <class V, Of<MonthByMonthAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("schedule");
+    v("heading", answer.heading);
+    v("scenario", answer.scenario);
+    v("rate_way", answer.way);
+    v("at_closing", answer.at_closing);
+    v("rows", answer.rows);
+    v("years", answer.years);
+    v("total_interest", answer.total_interest);
+    v("total_insurance", answer.total_insurance);
+    v("total_from_buydown", answer.total_from_buydown);
+    v("extra", answer.saves);
+    v.said("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+}
+
+std::string json_text_of(const MonthByMonthAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<MonthByMonthAnswer>();
 
 } // namespace quoin

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -33,18 +33,26 @@ std::string text_of(const PaymentAnswer& a) {
     return table.text() + footing_text({caution});
 }
 
-std::string json_text_of(const PaymentAnswer& a) {
-    return written({{"question", "payment"},
-                    {"loan", a.terms.loan.text()},
-                    {"rate", a.terms.rate.text()},
-                    {"apr", apr_json(a.terms.rate)},
-                    {"term_months", a.terms.term.count()},
-                    {"payment", a.payment.text()},
-                    {"total_interest", a.total_interest.text()},
-                    {"total_of_payments", a.total_of_payments.text()},
-                    {"last_payment", a.last_payment.text()},
-                    {"months", a.months},
-                    {"cautions", cautions_json({caution})}});
+template <>
+inline constexpr std::string_view shape_name<PaymentAnswer> = "Payment";
+
+template <class V, Of<PaymentAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("payment");
+    v("loan", answer.terms.loan);
+    v("rate", answer.terms.rate);
+    v.apr("apr", answer.terms.rate);
+    v("term_months", answer.terms.term);
+    v("payment", answer.payment);
+    v("total_interest", answer.total_interest);
+    v("total_of_payments", answer.total_of_payments);
+    v("last_payment", answer.last_payment);
+    v("months", answer.months);
+    v.said("cautions", [] { return std::vector<std::string>{caution}; });
 }
+
+std::string json_text_of(const PaymentAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<PaymentAnswer>();
 
 } // namespace quoin

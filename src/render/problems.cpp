@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "fields.hpp"
 #include <quoin/text/plain.hpp>
 
 namespace quoin {
@@ -43,19 +43,27 @@ std::string text_of(const Findings& findings) {
     return made_visible(out, "\n\t"); // a file's name may hold anything
 }
 
-std::string json_text_of(const Findings& findings) {
-    Json json = Json::array();
-    for (const Problem& p : findings.problems()) {
-        json.push_back({{"id", p.id},
-                        {"file", p.file},
-                        {"line", p.line},
-                        {"column", p.column},
-                        {"path", p.path},
-                        {"found", p.found},
-                        {"expected", p.expected},
-                        {"advice", p.advice}});
-    }
-    return written({{"problems", json}});
+template <class V, Of<Problem> A>
+void fields(V& v, A& problem) {
+    v("id", problem.id);
+    v("file", problem.file);
+    v("line", problem.line);
+    v("column", problem.column);
+    v("path", problem.path);
+    v("found", problem.found);
+    v("expected", problem.expected);
+    v("advice", problem.advice);
 }
+
+template <class V, Of<Findings> A>
+void fields(V& v, A& findings) {
+    v("problems", findings.problems());
+}
+
+void write_problems(const Findings& findings, JsonWriter& json) {
+    FieldsToJson(json).write(findings.problems());
+}
+
+std::string json_text_of(const Findings& findings) { return json_of_fields(findings); }
 
 } // namespace quoin

@@ -3,13 +3,12 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-namespace {
 
 std::string_view name_of(ProgramKind kind) {
     switch (kind) {
@@ -25,6 +24,8 @@ std::string_view name_of(ProgramKind kind) {
     return {};
 }
 
+namespace {
+
 std::string ladder_text(const Ladder& ladder) {
     std::string rungs;
     for (const Rung& rung : ladder.rungs) {
@@ -34,44 +35,6 @@ std::string ladder_text(const Ladder& ladder) {
     return paragraph(fmt::format("{}, locked {} days: {}", term_text(Months(ladder.months)),
                                  ladder.lock_days, rungs),
                      98, "  ", "    ");
-}
-
-Json ladder_json(const Ladder& ladder) {
-    Json json = {{"months", ladder.months},
-                 {"term", term_text(Months(ladder.months))},
-                 {"lock_days", ladder.lock_days}};
-    json["rungs"] = Json::array();
-    for (const Rung& rung : ladder.rungs) {
-        json["rungs"].push_back(
-            {{"rate", rung.rate.text()}, {"points", rung.points.value().text()}});
-    }
-    return json;
-}
-
-Json gaps_json(const std::vector<ListGap>& gaps) {
-    Json json = Json::array();
-    for (const ListGap& gap : gaps) {
-        const bool ended = gap.kind == ListGap::Kind::ended;
-        json.push_back({{"list", std::string(quoin::name_of(gap.list))},
-                        {ended ? "until" : "effective", gap.edge.text()},
-                        {"words", words(gap)}});
-    }
-    return json;
-}
-
-Json program_json(const OfferedProgram& program) {
-    Json json = {{"id", program.id},
-                 {"name", program.name},
-                 {"kind", std::string(name_of(program.kind))},
-                 {"summary", program.summary},
-                 {"fine_print", program.fine_print},
-                 {"upfront_fee", program.upfront_name},
-                 {"annual_fee", program.annual_name}};
-    json["used_beyond_end"] = gaps_json(program.gaps.continued);
-    json["not_known"] = gaps_json(program.gaps.unknown);
-    json["ladders"] = Json::array();
-    for (const Ladder& ladder : program.ladders) json["ladders"].push_back(ladder_json(ladder));
-    return json;
 }
 
 std::vector<std::string> cautions_of(const ProgramsAnswer& answer) {
@@ -104,16 +67,61 @@ std::string text_of(const ProgramsAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-std::string json_text_of(const ProgramsAnswer& answer) {
-    Json json = {{"question", "programs"},
-                 {"heading", json_of(answer.heading)},
-                 {"note", answer.sheet_note}};
-    json["programs"] = Json::array();
-    for (const OfferedProgram& program : answer.programs) {
-        json["programs"].push_back(program_json(program));
-    }
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<ProgramsAnswer> = "Programs";
+template <>
+inline constexpr std::string_view shape_name<OfferedProgram> = "Program";
+template <>
+inline constexpr std::string_view shape_name<ListGap> = "ListGap";
+
+template <class V, Of<Rung> A>
+void fields(V& v, A& rung) {
+    v("rate", rung.rate);
+    v("points", rung.points);
 }
+
+template <class V, Of<Ladder> A>
+void fields(V& v, A& ladder) {
+    v("months", ladder.months);
+    v.said("term", [&] { return term_text(Months(ladder.months)); });
+    v("lock_days", ladder.lock_days);
+    v("rungs", ladder.rungs);
+}
+
+template <class V, Of<ListGap> A>
+void fields(V& v, A& gap) {
+    const bool ended = gap.kind == ListGap::Kind::ended;
+    v("list", gap.list);
+    v.when(ended, [&] { v("until", gap.edge); });
+    v.when(!ended, [&] { v("effective", gap.edge); });
+    v.said("words", [&] { return words(gap); });
+}
+
+template <class V, Of<OfferedProgram> A>
+void fields(V& v, A& program) {
+    v("id", program.id);
+    v("name", program.name);
+    v("kind", program.kind);
+    v("summary", program.summary);
+    v("fine_print", program.fine_print);
+    v("upfront_fee", program.upfront_name);
+    v("annual_fee", program.annual_name);
+    v("used_beyond_end", program.gaps.continued);
+    v("not_known", program.gaps.unknown);
+    v("ladders", program.ladders);
+}
+
+template <class V, Of<ProgramsAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("programs");
+    v("heading", answer.heading);
+    v("note", answer.sheet_note);
+    v("programs", answer.programs);
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const ProgramsAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<ProgramsAnswer>();
 
 } // namespace quoin

@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/format.hpp>
@@ -75,74 +74,12 @@ std::string deposits_text(const QuoteAnswer& answer) {
     return out;
 }
 
-std::string_view name_of(LineKind kind) {
-    switch (kind) {
-    case LineKind::base:
-        return "base";
-    case LineKind::elevation:
-        return "elevation";
-    case LineKind::lot:
-        return "lot";
-    case LineKind::option:
-        return "option";
-    case LineKind::choice:
-        return "choice";
-    case LineKind::in_package:
-        return "in_package";
-    case LineKind::incentive:
-        return "incentive";
-    }
-    return {};
-}
-
-Json line_json(const QuoteLine& line) {
-    return {{"kind", std::string(name_of(line.kind))},
-            {"area", line.area},
-            {"id", line.id},
-            {"name", line.name},
-            {"detail", line.detail},
-            {"quantity", line.quantity.text()},
-            {"unit", std::string(name_of(line.unit))},
-            {"unit_price", line.unit_price.text()},
-            {"amount", line.amount.text()},
-            {"structural", line.structural},
-            {"work", json_of(line.work)},
-            {"note", line.note}};
-}
-
-Json lists_json(const QuoteAnswer& answer) {
-    Json json;
-    json["requests"] = Json::array();
-    for (const QuoteRequest& request : answer.requests) {
-        json["requests"].push_back(
-            {{"area", request.area},
-             {"text", request.text},
-             {"status", "to be confirmed"},
-             {"estimate", request.estimate ? Json(request.estimate->text()) : Json(nullptr)}});
-    }
-    json["open_choices"] = Json::array();
-    for (const OpenChoice& choice : answer.open_choices) {
-        json["open_choices"].push_back({{"area", choice.area},
-                                        {"id", choice.id},
-                                        {"name", choice.name},
-                                        {"default", choice.default_choice}});
-    }
-    json["credits"] = Json::array();
-    for (const QuoteCredit& credit : answer.credits) {
-        json["credits"].push_back({{"id", credit.id},
-                                   {"name", credit.name},
-                                   {"use", std::string(name_of(credit.use))},
-                                   {"amount", credit.amount.text()}});
-    }
-    json["incentive_conditions"] = answer.incentive_conditions;
-    json["incentive_lenders"] = answer.incentive_lenders;
-    return json;
-}
-
 bool needs_trades(const QuoteAnswer& answer) {
     return std::any_of(answer.lines.begin(), answer.lines.end(),
                        [](const QuoteLine& line) { return line.work.any(); });
 }
+
+} // namespace
 
 std::vector<std::string> cautions_of(const QuoteAnswer& answer) {
     std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
@@ -150,8 +87,6 @@ std::vector<std::string> cautions_of(const QuoteAnswer& answer) {
     notes.push_back(agent_caution());
     return notes;
 }
-
-} // namespace
 
 std::string text_of(const QuoteAnswer& answer) {
     std::string out = heading_text(answer.heading, "The price of a home, and its month");
@@ -162,25 +97,6 @@ std::string text_of(const QuoteAnswer& answer) {
     out += refusal_lines(answer.scenarios);
     out += "\nCash\n" + cash_table(answer.scenarios);
     return out + footing_text(cautions_of(answer));
-}
-
-std::string json_text_of(const QuoteAnswer& answer) {
-    Json json = {{"question", "quote"}, {"heading", json_of(answer.heading)}};
-    json["lines"] = Json::array();
-    for (const QuoteLine& line : answer.lines) json["lines"].push_back(line_json(line));
-    json["options"] = answer.options.text();
-    json["incentives"] = answer.incentives.text();
-    json["contract_price"] = answer.contract_price.text();
-    json.update(lists_json(answer));
-    json["deposits"] = {
-        {"earnest", answer.earnest_deposit.text()},
-        {"options", answer.option_deposit.text()},
-        {"paid", answer.deposits_paid ? Json(answer.deposits_paid->text()) : Json(nullptr)},
-        {"note", answer.deposit_note}};
-    json["scenarios"] = Json::array();
-    for (const ScenarioAnswer& s : answer.scenarios) json["scenarios"].push_back(json_of(s));
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
 }
 
 } // namespace quoin

@@ -6,12 +6,33 @@
 #include <fmt/format.h>
 
 #include "formula_text.hpp"
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
+
+std::string_view name_of(FigureUnit unit) {
+    switch (unit) {
+    case FigureUnit::money:
+        return "dollars";
+    case FigureUnit::percent:
+        return "percent";
+    case FigureUnit::per_thousand:
+        return "per thousand";
+    case FigureUnit::mills:
+        return "mills";
+    case FigureUnit::months:
+        return "months";
+    case FigureUnit::days:
+        return "days";
+    case FigureUnit::count:
+        return "payments";
+    }
+    return {};
+}
+
 namespace {
 
 constexpr std::size_t page_width = 98;
@@ -55,50 +76,6 @@ std::string figure_text(const RecheckedFigure& figure, const Figures& figures) {
     add(inputs.empty() ? "" : "with " + inputs, "        ");
     add(words(figure.ground), "      ");
     return out;
-}
-
-Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
-
-std::string_view name_of(FigureUnit unit) {
-    switch (unit) {
-    case FigureUnit::money:
-        return "dollars";
-    case FigureUnit::percent:
-        return "percent";
-    case FigureUnit::per_thousand:
-        return "per thousand";
-    case FigureUnit::mills:
-        return "mills";
-    case FigureUnit::months:
-        return "months";
-    case FigureUnit::days:
-        return "days";
-    case FigureUnit::count:
-        return "payments";
-    }
-    return {};
-}
-
-Json figure_json(const RecheckedFigure& figure, const Figures& figures) {
-    const Ground& ground = figure.ground;
-    Json inputs = Json::array();
-    for (const std::string& id : inputs_of(figure.formula)) inputs.push_back(id);
-    return {
-        {"id", figure.id},
-        {"name", figure.name},
-        {"unit", std::string(name_of(figure.unit))},
-        {"value", figure.unit == FigureUnit::money ? fixed(figure.value, 2) : figure.value.text()},
-        {"shown", value_text(figure.unit, figure.value)},
-        {"formula", text_or_null(formula_words(figure, figures))},
-        {"inputs", std::move(inputs)},
-        {"rounding", ground.rounding == 0 ? Json(nullptr) : Json(ground.rounding)},
-        {"rule", text_or_null(ground.rule)},
-        {"effective", date_json(ground.effective)},
-        {"until", date_json(ground.until)},
-        {"beyond_end", ground.beyond_end},
-        {"status", text_or_null(ground.status)},
-        {"source", text_or_null(ground.source)},
-        {"agrees", figure.agrees()}};
 }
 
 std::string summary(const RecheckAnswer& answer) {
@@ -168,23 +145,58 @@ std::string text_of(const RecheckAnswer& answer) {
     return out + footing_text(loan_cautions(answer.heading, {terms}));
 }
 
-std::string json_text_of(const RecheckAnswer& answer) {
-    Json json = {{"question", "recheck"},
-                 {"heading", json_of(answer.heading)},
-                 {"scenario", json_of(answer.scenario)}};
-    const Figures figures = figures_of(answer);
-    json["sections"] = Json::array();
-    for (const RecheckSection& section : answer.sections) {
-        Json list = Json::array();
-        for (const RecheckedFigure& figure : section.figures) {
-            list.push_back(figure_json(figure, figures));
-        }
-        json["sections"].push_back({{"title", section.title}, {"figures", std::move(list)}});
-    }
-    json["figures"] = answer.figure_count();
-    json["differences"] = answer.differences();
-    json["cautions"] = cautions_json(loan_cautions(answer.heading, {answer.scenario.terms}));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<RecheckAnswer> = "Recheck";
+
+namespace {
+
+std::optional<std::string> text_or_nothing(const std::string& text) {
+    return text.empty() ? std::nullopt : std::optional(text);
 }
+
+template <class V>
+void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) {
+    const Ground& ground = figure.ground;
+    v("id", figure.id);
+    v("name", figure.name);
+    v("unit", figure.unit);
+    v.said("value", [&] {
+        return figure.unit == FigureUnit::money ? fixed(figure.value, 2) : figure.value.text();
+    });
+    v.said("shown", [&] { return value_text(figure.unit, figure.value); });
+    v.said("formula", [&] { return text_or_nothing(formula_words(figure, figures)); });
+    v.said("inputs", [&] { return inputs_of(figure.formula); });
+    v.said("rounding",
+           [&] { return ground.rounding == 0 ? std::nullopt : std::optional(ground.rounding); });
+    v.said("rule", [&] { return text_or_nothing(ground.rule); });
+    v("effective", ground.effective);
+    v("until", ground.until);
+    v("beyond_end", ground.beyond_end);
+    v.said("status", [&] { return text_or_nothing(ground.status); });
+    v.said("source", [&] { return text_or_nothing(ground.source); });
+    v.said("agrees", [&] { return figure.agrees(); });
+}
+
+} // namespace
+
+template <class V, Of<RecheckAnswer> A>
+void fields(V& v, A& answer) {
+    const Figures figures = figures_of(answer);
+    v.question("recheck");
+    v("heading", answer.heading);
+    v("scenario", answer.scenario);
+    v.each("sections", answer.sections, [&](auto& section, std::size_t) {
+        v("title", section.title);
+        v.each("figures", section.figures,
+               [&](auto& figure, std::size_t) { figure_fields(v, figure, figures); });
+    });
+    v.said("figures", [&] { return answer.figure_count(); });
+    v.said("differences", [&] { return answer.differences(); });
+    v.said("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+}
+
+std::string json_text_of(const RecheckAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<RecheckAnswer>();
 
 } // namespace quoin

@@ -169,7 +169,7 @@ std::string text_of(const ShiftAnswer& answer) {
     std::string out = heading_text(answer.heading, "What can move before the closing");
     out += fmt::format("contract price as it stands {}\n", dollars(answer.contract_price));
     for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s);
-    return out + footing_text(shift_cautions(answer));
+    return out + footing_text(cautions_of(answer));
 }
 
 } // namespace quoin

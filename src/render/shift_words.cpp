@@ -39,7 +39,7 @@ std::string words(const ShiftCase& moved) {
     return {};
 }
 
-std::vector<std::string> shift_cautions(const ShiftAnswer& answer) {
+std::vector<std::string> cautions_of(const ShiftAnswer& answer) {
     std::vector<std::string> notes{
         "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
         "rates will be at the closing: these are steps, not a forecast. A rate "

@@ -3,13 +3,12 @@
 
 #include <fmt/format.h>
 
-#include "shown_json.hpp"
+#include "shown_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-namespace {
 
 std::string_view name_of(ShownStanding standing) {
     switch (standing) {
@@ -30,6 +29,8 @@ std::string_view name_of(ShownStanding standing) {
     }
     return {};
 }
+
+namespace {
 
 std::string standing_text(const ShownItem& item) {
     if (item.standing == ShownStanding::yours_partly && !item.your_level.empty()) {
@@ -72,22 +73,6 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table) 
 
 } // namespace
 
-Json json_of(const ShownItem& item) {
-    const auto money = [](const std::optional<Money>& amount) {
-        return amount ? Json(amount->text()) : Json(nullptr);
-    };
-    return {{"area", item.area},
-            {"name", item.name},
-            {"as_shown", item.as_shown},
-            {"quantity", item.quantity ? Json(item.quantity->text()) : Json(nullptr)},
-            {"unit", std::string(name_of(item.unit))},
-            {"standing", std::string(name_of(item.standing))},
-            {"price", money(item.price)},
-            {"yours", money(item.yours)},
-            {"your_level", item.your_level},
-            {"why_not", item.why_not}};
-}
-
 std::string text_of(const ShownAnswer& answer) {
     std::string out = heading_text(answer.heading, "What the furnished model shows");
     out += fmt::format("the model is a {}, elevation {}{}\n", answer.model_plan,
@@ -112,23 +97,33 @@ std::string text_of(const ShownAnswer& answer) {
                                "what each one is a month."});
 }
 
-std::string json_text_of(const ShownAnswer& answer) {
-    Json json = {{"question", "shown"},
-                 {"heading", json_of(answer.heading)},
-                 {"model",
-                  {{"plan", answer.model_plan},
-                   {"elevation", answer.model_elevation},
-                   {"lot", answer.model_lot},
-                   {"note", answer.model_note}}}};
-    json["included"] = Json::array();
-    for (const IncludedItem& item : answer.included) {
-        json["included"].push_back({{"area", item.area}, {"text", item.text}});
-    }
-    json["items"] = Json::array();
-    for (const ShownItem& item : answer.items) json["items"].push_back(json_of(item));
-    json["shown_total"] = answer.shown_total.text();
-    json["missing"] = answer.missing.text();
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<ShownAnswer> = "FurnishedModel";
+
+template <class V, Of<IncludedItem> A>
+void fields(V& v, A& item) {
+    v("area", item.area);
+    v("text", item.text);
 }
+
+template <class V, Of<ShownAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("shown");
+    v("heading", answer.heading);
+    v.object("model", [&] {
+        v("plan", answer.model_plan);
+        v("elevation", answer.model_elevation);
+        v("lot", answer.model_lot);
+        v("note", answer.model_note);
+    });
+    v("included", answer.included);
+    v("items", answer.items);
+    v("shown_total", answer.shown_total);
+    v("missing", answer.missing);
+}
+
+std::string json_text_of(const ShownAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<ShownAnswer>();
 
 } // namespace quoin

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "json_parts.hpp"
+#include "shared_fields.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -87,74 +87,6 @@ void add_plan(const SitePlan& plan, Table& table) {
     }
 }
 
-template <class Measures>
-Json measures_json(const Measures& measures) {
-    Json json = Json::array();
-    for (const Measure& measure : measures) {
-        json.push_back({{"name", measure.name},
-                        {"value", measure.value.text()},
-                        {"words", measure_text(measure)}});
-    }
-    return json;
-}
-
-Json fallen_json(const std::vector<FallsOut>& fallen) {
-    Json json = Json::array();
-    for (const FallsOut& one : fallen) {
-        json.push_back({{"option", one.option}, {"name", one.name}, {"why", one.why}});
-    }
-    return json;
-}
-
-Json move_json(const std::optional<SiteMove>& move) {
-    if (!move) return nullptr;
-    Json json = {{"price", move->price.text()}};
-    add_difference(move->added, json);
-    return json;
-}
-
-Json lot_json(const SiteLot& lot) {
-    Json json = {{"id", lot.id},
-                 {"status", std::string(name_of(lot.status))},
-                 {"premium", lot.premium.text()},
-                 {"grade", std::string(name_of(lot.grade))},
-                 {"flood_zone", lot.flood_zone}};
-    json["plans"] = lot.plans;
-    json["every_plan"] = lot.every_plan;
-    json["note"] = lot.note;
-    json["measures"] = measures_json(lot.measures);
-    json["chosen"] = lot.chosen;
-    json["fits"] = lot.fits;
-    json["can_be_had"] = lot.can_be_had();
-    json["falls_out"] = fallen_json(lot.falls_out);
-    json["move"] = move_json(lot.move);
-    return json;
-}
-
-Json plan_json(const SitePlan& plan) {
-    Json json = {{"id", plan.id},
-                 {"name", plan.name},
-                 {"style", plan.style},
-                 {"note", plan.note},
-                 {"base_price", plan.base_price.text()},
-                 {"bedrooms", plan.bedrooms.text()},
-                 {"bathrooms", plan.bathrooms.text()},
-                 {"square_feet", plan.square_feet.text()}};
-    json["measures"] = measures_json(plan.measures);
-    json["elevations"] = Json::array();
-    for (const auto& [elevation, falls_out, move] : plan.elevations) {
-        json["elevations"].push_back({{"id", elevation.id},
-                                      {"name", elevation.name},
-                                      {"note", elevation.note},
-                                      {"price", elevation.price.text()},
-                                      {"falls_out", fallen_json(falls_out)},
-                                      {"move", move_json(move)}});
-    }
-    json["chosen"] = plan.chosen;
-    json["fits"] = plan.fits;
-    return json;
-}
-
 std::vector<std::string> cautions_of(const SiteAnswer& answer) {
     std::vector<std::string> notes{
         "Widths and setbacks are the price book's; the survey and the permit set decide what may "
@@ -189,17 +121,101 @@ std::string text_of(const SiteAnswer& answer) {
     return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer));
 }
 
-std::string json_text_of(const SiteAnswer& answer) {
-    Json json = {
-        {"question", "site"},  {"heading", json_of(answer.heading)}, {"lot", answer.lot},
-        {"plan", answer.plan}, {"elevation", answer.elevation},      {"note", answer.note}};
-    json["terms"] = json_of(answer.terms);
-    json["lots"] = Json::array();
-    for (const SiteLot& lot : answer.lots) json["lots"].push_back(lot_json(lot));
-    json["plans"] = Json::array();
-    for (const SitePlan& plan : answer.plans) json["plans"].push_back(plan_json(plan));
-    json["cautions"] = cautions_json(cautions_of(answer));
-    return written(json);
+template <>
+inline constexpr std::string_view shape_name<SiteAnswer> = "Site";
+template <>
+inline constexpr std::string_view shape_name<FallsOut> = "FallsOut";
+template <>
+inline constexpr std::string_view shape_name<Measure> = "Measure";
+template <>
+inline constexpr std::string_view shape_name<SiteMove> = "Move";
+template <>
+inline constexpr std::string_view shape_name<SiteLot> = "Lot";
+template <>
+inline constexpr std::string_view shape_name<SiteElevation> = "Elevation";
+template <>
+inline constexpr std::string_view shape_name<SitePlan> = "Plan";
+
+template <class V, Of<Measure> A>
+void fields(V& v, A& measure) {
+    v("name", measure.name);
+    v("value", measure.value);
+    v.said("words", [&] { return measure_text(measure); });
 }
+
+template <class V, Of<FallsOut> A>
+void fields(V& v, A& one) {
+    v("option", one.option);
+    v("name", one.name);
+    v("why", one.why);
+}
+
+template <class V, Of<SiteMove> A>
+void fields(V& v, A& move) {
+    v("price", move.price);
+    difference(v, move.added);
+}
+
+template <class V, Of<SiteLot> A>
+void fields(V& v, A& lot) {
+    v("id", lot.id);
+    v("status", lot.status);
+    v("premium", lot.premium);
+    v("grade", lot.grade);
+    v("flood_zone", lot.flood_zone);
+    v("plans", lot.plans);
+    v("every_plan", lot.every_plan);
+    v("note", lot.note);
+    v("measures", lot.measures);
+    v("chosen", lot.chosen);
+    v("fits", lot.fits);
+    v.said("can_be_had", [&] { return lot.can_be_had(); });
+    v("falls_out", lot.falls_out);
+    v("move", lot.move);
+}
+
+template <class V, Of<SiteElevation> A>
+void fields(V& v, A& one) {
+    v("id", one.elevation.id);
+    v("name", one.elevation.name);
+    v("note", one.elevation.note);
+    v("price", one.elevation.price);
+    v("falls_out", one.falls_out);
+    v("move", one.move);
+}
+
+template <class V, Of<SitePlan> A>
+void fields(V& v, A& plan) {
+    v("id", plan.id);
+    v("name", plan.name);
+    v("style", plan.style);
+    v("note", plan.note);
+    v("base_price", plan.base_price);
+    v("bedrooms", plan.bedrooms);
+    v("bathrooms", plan.bathrooms);
+    v("square_feet", plan.square_feet);
+    v("measures", plan.measures);
+    v("elevations", plan.elevations);
+    v("chosen", plan.chosen);
+    v("fits", plan.fits);
+}
+
+template <class V, Of<SiteAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("site");
+    v("heading", answer.heading);
+    v("lot", answer.lot);
+    v("plan", answer.plan);
+    v("elevation", answer.elevation);
+    v("note", answer.note);
+    v("terms", answer.terms);
+    v("lots", answer.lots);
+    v("plans", answer.plans);
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const SiteAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<SiteAnswer>();
 
 } // namespace quoin

@@ -6,9 +6,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "shown_json.hpp"
-#include "tour_json.hpp"
-#include <quoin/exact/index.hpp>
+#include "tour_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -41,12 +39,12 @@ void remark(const std::string& words, Table& table) {
     for (const std::string& line : wrapped(words, 84)) table.title("      " + line);
 }
 
-void add_form(const Option& option, const TourOption& item, const TourForm& form, Table& table) {
-    std::string name = form.name.empty() ? option.name : "  " + form.name;
-    if (form.name.empty() && option.work.any()) name += " *";
+void add_form(const TourOption& item, const TourForm& form, Table& table) {
+    std::string name = form.name.empty() ? item.name : "  " + form.name;
+    if (form.name.empty() && item.work.any()) name += " *";
     std::string month;
     std::string cash;
-    if (form.touch && form.touch->added.available() && option.kind != OptionKind::choice) {
+    if (form.touch && form.touch->added.available() && item.kind != OptionKind::choice) {
         month = signed_dollars(form.touch->added.per_month);
         cash = signed_dollars(form.touch->added.cash);
     }
@@ -64,37 +62,35 @@ void add_form(const Option& option, const TourOption& item, const TourForm& form
 }
 
 /// What has to be known of an option beside its price.
-std::string facts_of(const PriceBook& book, const Option& option, const TourOption& item) {
+std::string facts_of(const TourOption& item) {
     std::string text;
     const auto add = [&](const std::string& words) { text += (text.empty() ? "" : "; ") + words; };
     if (item.wish > 0) add(fmt::format("wish {}", item.wish));
     if (item.budget) add(dollars(*item.budget) + " is included");
     if (item.spend) add("to spend: " + dollars(*item.spend));
-    const bool counted = option.kind != OptionKind::allowance &&
-                         option.quantity.from != Quantity::From::one && item.quantity != Decimal{};
-    if (counted) {
+    if (item.kind != OptionKind::allowance && item.quantity && item.quantity->now != Decimal{}) {
+        const TourQuantity& counted = *item.quantity;
         const std::string unit =
-            option.unit == Unit::each ? " of them" : " " + std::string(name_of(option.unit));
-        add(grouped(item.quantity) + unit);
-        if (option.quantity.from == Quantity::From::buyer) add(quantity_limits(option));
+            counted.unit == Unit::each ? " of them" : " " + std::string(name_of(counted.unit));
+        add(grouped(counted.now) + unit);
+        if (counted.from == Quantity::From::buyer) add(counted.limits);
     }
     if (!item.parts.empty()) add("brings " + joined(item.parts));
-    if (option.cutoff >= 0) add("choose before: " + at(book.stages, option.cutoff).name);
+    if (!item.cutoff.empty()) add("choose before: " + item.cutoff);
     return text;
 }
 
-void add_option(const PriceBook& book, const TourOption& item, Table& table) {
-    const Option& option = at(book.options, item.option);
+void add_option(const TourOption& item, Table& table) {
     if (item.forms.empty()) return;
     if (!item.forms.front().name.empty()) {
-        table.title("  " + option.name + (option.work.any() ? " *" : ""));
+        table.title("  " + item.name + (item.work.any() ? " *" : ""));
     }
-    for (const TourForm& form : item.forms) add_form(option, item, form, table);
-    remark(facts_of(book, option, item), table);
-    remark(option.note, table);
+    for (const TourForm& form : item.forms) add_form(item, form, table);
+    remark(facts_of(item), table);
+    remark(item.note, table);
 }
 
-void add_area(const TourAnswer& answer, const TourArea& area, Table& table) {
+void add_area(const TourArea& area, Table& table) {
     table.gap();
     table.title(area.name);
     for (const std::string& text : area.included) {
@@ -102,21 +98,21 @@ void add_area(const TourAnswer& answer, const TourArea& area, Table& table) {
         table.title("  + " + lines.front());
         for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
     }
-    for (const TourOption& item : area.options) add_option(*answer.book, item, table);
+    for (const TourOption& item : area.options) add_option(item, table);
     for (const Request& request : area.requests) {
         table.title("  asked for outside the price book: " + request.text);
     }
 }
 
 /// Where an incentive goes, or what it could go to, or why it is not given.
-std::string uses_text(const Incentive& incentive, const IncentiveOffer& offer) {
+std::string uses_text(const IncentiveOffer& offer) {
     if (!offer.why_not.empty()) return offer.why_not;
     std::vector<std::string> uses;
     for (const IncentiveUsed& used : offer.used) {
         uses.push_back(fmt::format("{} towards {}", dollars(used.given), name_of(used.use)));
     }
     if (!uses.empty()) return fmt::format("used: {}", fmt::join(uses, ", "));
-    for (const IncentiveUse use : incentive.uses) uses.emplace_back(name_of(use));
+    for (const IncentiveUse use : offer.uses) uses.emplace_back(name_of(use));
     return fmt::format("not used; may go towards {}", fmt::join(uses, ", "));
 }
 
@@ -124,13 +120,10 @@ std::string incentives_text(const TourAnswer& answer) {
     if (answer.incentives.empty()) return {};
     std::string out = "\nWhat the builder gives\n";
     for (const IncentiveOffer& offer : answer.incentives) {
-        const Incentive& incentive = at(answer.book->incentives, offer.incentive);
-        out += paragraph(fmt::format("{}, {}: {}", incentive.name, dollars(offer.whole),
-                                     uses_text(incentive, offer)),
-                         98, "  ", "    ");
-        if (!incentive.conditions.empty()) {
-            out += paragraph(incentive.conditions, 98, "    ", "    ");
-        }
+        out +=
+            paragraph(fmt::format("{}, {}: {}", offer.name, dollars(offer.whole), uses_text(offer)),
+                      98, "  ", "    ");
+        if (!offer.conditions.empty()) out += paragraph(offer.conditions, 98, "    ", "    ");
     }
     return out;
 }
@@ -153,15 +146,22 @@ std::string_view name_of(TourState state) {
     return {};
 }
 
+namespace {
+
+bool needs_trades(const TourArea& area) {
+    return std::any_of(area.options.begin(), area.options.end(),
+                       [](const TourOption& item) { return item.work.any(); });
+}
+
+} // namespace
+
 std::vector<std::string> cautions_of(const TourAnswer& answer) {
     std::vector<std::string> notes{
         "What a touch adds a month is the difference of two whole quotes, rounded as they are."};
     for (std::string& note : loan_cautions(answer.heading, {answer.scenario.terms}))
         notes.push_back(std::move(note));
-    const auto& options = answer.book->options;
-    const bool trades = std::any_of(options.begin(), options.end(),
-                                    [](const Option& option) { return option.work.any(); });
-    if (trades) notes.push_back("* " + work_caution());
+    if (std::any_of(answer.areas.begin(), answer.areas.end(), needs_trades))
+        notes.push_back("* " + work_caution());
     notes.push_back(agent_caution());
     return notes;
 }
@@ -186,7 +186,7 @@ std::string text_of(const TourAnswer& answer) {
                  {"price", Align::right, 12, 11},
                  {"a month", Align::right, 11, 9},
                  {"cash in all", Align::right, 11, 9}});
-    for (const TourArea& area : answer.areas) add_area(answer, area, table);
+    for (const TourArea& area : answer.areas) add_area(area, table);
     out += "\n" + table.text() + incentives_text(answer);
     return out + footing_text(cautions_of(answer));
 }

@@ -132,6 +132,12 @@ std::string words(const ListGap& gap) {
     return {};
 }
 
+std::vector<std::string> words_of(const std::vector<ListGap>& gaps) {
+    std::vector<std::string> list;
+    for (const ListGap& gap : gaps) list.push_back(words(gap));
+    return list;
+}
+
 std::string continued_caution(std::string_view program, const ListGap& gap) {
     return fmt::format("{}: {}; the one in force until then is used.", program, words(gap));
 }
@@ -230,6 +236,12 @@ std::string words(const Jump& jump, const Added& added) {
                        fixed(added.ltv_after.value(), 2), words(jump));
 }
 
+std::vector<std::string> jump_words(const Added& added) {
+    std::vector<std::string> list;
+    for (const Jump& jump : added.jumps) list.push_back(words(jump, added));
+    return list;
+}
+
 std::string words(const Jump& jump) {
     const auto from_to = [&](const char* unit) { return change_words(jump, unit); };
     switch (jump.lookup) {
@@ -304,6 +316,22 @@ std::string_view name_of(CreditUse use) {
 std::string name_of(CreditUse use, const ScenarioAnswer& scenario) {
     const bool premium = use == CreditUse::upfront_fee && scenario.insurance.paid_up;
     return premium ? "the single premium" : std::string(name_of(use));
+}
+
+std::string_view name_of(OptionKind kind) {
+    switch (kind) {
+    case OptionKind::upgrade:
+        return "upgrade";
+    case OptionKind::levels:
+        return "levels";
+    case OptionKind::choice:
+        return "choice";
+    case OptionKind::allowance:
+        return "allowance";
+    case OptionKind::package:
+        return "package";
+    }
+    return {};
 }
 
 std::vector<std::string> trades(const Work& work) {

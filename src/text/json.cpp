@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <quoin/text/json_writer.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
 
@@ -244,35 +245,36 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
     return document;
 }
 
-namespace {
-
-void write(const Value& value, std::size_t indent, std::string& out) {
-    const auto quoted = [](const std::string& text) {
-        return nlohmann::json(text).dump(-1, ' ', false);
-    };
-    const bool object = value.kind == Value::Kind::object;
-    if (!object && value.kind != Value::Kind::list) {
-        out += value.kind == Value::Kind::text   ? quoted(value.literal)
-               : value.kind == Value::Kind::null ? "null"
-                                                 : value.literal;
-        return;
+void write_json(const Value& value, JsonWriter& json) {
+    switch (value.kind) {
+    case Value::Kind::object:
+        json.open_object();
+        for (std::size_t i = 0; i < value.items.size(); ++i) {
+            json.key(value.keys[i].name);
+            write_json(value.items[i], json);
+        }
+        json.close_object();
+        break;
+    case Value::Kind::list:
+        json.open_list();
+        for (const Value& item : value.items) write_json(item, json);
+        json.close_list();
+        break;
+    case Value::Kind::text:
+        json.text(value.literal);
+        break;
+    case Value::Kind::null:
+        json.null();
+        break;
+    default:
+        json.literal(value.literal);
     }
-    out += object ? '{' : '[';
-    for (std::size_t i = 0; i < value.items.size(); ++i) {
-        out += (i == 0 ? "\n" : ",\n") + std::string(indent + 2, ' ');
-        if (object) out += quoted(value.keys[i].name) + ": ";
-        write(value.items[i], indent + 2, out);
-    }
-    if (!value.items.empty()) out += "\n" + std::string(indent, ' ');
-    out += object ? '}' : ']';
 }
 
-} // namespace
-
 std::string write_json(const Value& value) {
-    std::string out;
-    write(value, 0, out);
-    return out;
+    JsonWriter json;
+    write_json(value, json);
+    return json.take();
 }
 
 } // namespace quoin

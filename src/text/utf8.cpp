@@ -26,16 +26,21 @@ Tail tail_of(unsigned char lead) {
     return lead == 0xF4 ? Tail{3, 0x80, 0x8F} : Tail{3};
 }
 
-bool follows(std::string_view rest, const Tail& tail) {
-    if (tail.bytes == no_lead || rest.size() <= tail.bytes) return tail.bytes == 0;
-    for (std::size_t k = 1; k <= tail.bytes; ++k) {
-        const auto byte = static_cast<unsigned char>(rest[k]);
-        const bool first = k == 1;
-        if (byte < (first ? tail.lowest : 0x80) || byte > (first ? tail.highest : 0xBF)) {
-            return false;
-        }
+/// How many of the bytes after the lead are such as follow it.
+std::size_t good_tail(std::string_view rest, const Tail& tail) {
+    if (tail.bytes == no_lead) return 0;
+    std::size_t good = 0;
+    while (good < tail.bytes && good + 1 < rest.size()) {
+        const auto byte = static_cast<unsigned char>(rest[good + 1]);
+        const bool first = good == 0;
+        if (byte < (first ? tail.lowest : 0x80) || byte > (first ? tail.highest : 0xBF)) break;
+        ++good;
     }
-    return true;
+    return good;
+}
+
+bool follows(std::string_view rest, const Tail& tail) {
+    return good_tail(rest, tail) == tail.bytes;
 }
 
 } // namespace
@@ -48,6 +53,10 @@ std::size_t first_bad_byte(std::string_view text) {
         i += 1 + tail.bytes;
     }
     return text.size();
+}
+
+std::size_t bad_bytes(std::string_view text) {
+    return 1 + good_tail(text, tail_of(static_cast<unsigned char>(text.front())));
 }
 
 std::string made_printable(std::string_view text) {

@@ -25,12 +25,9 @@ using namespace quoin::test;
 namespace {
 
 AffordAnswer fha_as_of(const char* day) {
-    apps::PlainText text;
-    text.income = "20000";
-    text.cash = "300000";
-    text.rate = "6.0";
-    text.programs = {"fha"};
-    const apps::PlainCase made = apps::plain_case(text, QUOIN_SOURCE_DIR "/rates", date(day));
+    const Given figures = {
+        {"income", "20000"}, {"cash", "300000"}, {"rate", "6.0"}, {"program", "fha"}};
+    const apps::PlainCase made = apps::plain_case(figures, QUOIN_SOURCE_DIR "/rates", date(day));
     return afford(Sitting(made.desk, made.inquiry), {});
 }
 

@@ -17,7 +17,7 @@ namespace {
 const TourOption& option_named(const TourAnswer& answer, const std::string& id) {
     for (const TourArea& area : answer.areas) {
         for (const TourOption& item : area.options) {
-            if (at(answer.book->options, item.option).id == id) return item;
+            if (item.id == id) return item;
         }
     }
     throw std::runtime_error("the tour has no " + id);
@@ -53,8 +53,9 @@ int same_as_adds(const Sitting& sitting, std::size_t scenario) {
         for (const TourOption& option : area.options) {
             for (const TourForm& form : option.forms) {
                 const AddsItem* item =
-                    item_of(added, name_of(*walked.book, {option.option, form.level}));
-                if (item == nullptr || item->by_scenario.empty() || form.choice >= 0) continue;
+                    item_of(added, form.id.empty() ? option.id : option.id + ":" + form.id);
+                if (item == nullptr || item->by_scenario.empty()) continue;
+                if (option.kind == OptionKind::choice) continue;
                 REQUIRE(form.touch);
                 CHECK(form.touch->price == item->price);
                 CHECK(form.touch->takes_out == (item->standing == Standing::chosen));
@@ -72,26 +73,43 @@ int same_as_adds(const Sitting& sitting, std::size_t scenario) {
     return same;
 }
 
+Pick read(const PriceBook& book, const TourPick& named) {
+    Pick pick;
+    pick.option = index_of(book.options, named.option);
+    const Option& option = at(book.options, pick.option);
+    if (!named.level.empty()) pick.level = index_of(option.levels, named.level);
+    if (!named.choice.empty()) pick.choice = index_of(option.choices, named.choice);
+    pick.quantity = named.quantity;
+    pick.spend = named.spend;
+    return pick;
+}
+
 /// The selection after a touch, made of nothing but what the touch says.
-Selection after(const Selection& before, int option, const TourForm& form) {
+Selection after(const PriceBook& book, const Selection& before, const TourOption& item,
+                const TourForm& form) {
     Selection then = before;
+    const int option = index_of(book.options, item.id);
     const auto take_out = [&](int index) {
         std::erase_if(then.picks, [&](const Pick& pick) { return pick.option == index; });
     };
-    for (const int drop : form.touch->drops) take_out(drop);
+    for (const std::string& drop : form.touch->drops) take_out(index_of(book.options, drop));
     if (form.touch->takes_out) {
         take_out(option);
         return then;
     }
-    for (const Pick& pick : form.touch->brings) {
+    for (const TourPick& named : form.touch->brings) {
+        const Pick pick = read(book, named);
         take_out(pick.option);
         then.picks.push_back(pick);
     }
     Pick pick;
     if (const Pick* present = before.find(option)) pick = *present;
-    pick.option = option;
-    pick.level = form.level;
-    pick.choice = form.choice;
+    const bool choice = item.kind == OptionKind::choice;
+    const Pick asked = read(
+        book, {item.id, choice ? "" : form.id, choice ? form.id : "", pick.quantity, pick.spend});
+    pick.option = asked.option;
+    pick.level = asked.level;
+    pick.choice = asked.choice;
     for (Pick& present : then.picks) {
         if (present.option != option) continue;
         present = pick;
@@ -139,7 +157,7 @@ TEST_CASE(
         for (const TourOption& option : area.options) {
             for (const TourForm& form : option.forms) {
                 if (!form.touch) continue;
-                const Selection then = after(now, option.option, form);
+                const Selection then = after(loaded.desk.book, now, option, form);
                 CHECK(conflicts(loaded.desk.book, then).empty());
                 CHECK(price_home(loaded.desk.book, then).contract_price ==
                       answer.contract_price + form.touch->price);

@@ -6,9 +6,9 @@
 #include <fstream>
 #include <random>
 
-#include "apps/cases.hpp"
 #include "apps/loading.hpp"
 #include "apps/plain_afford.hpp"
+#include "apps/whole/cases.hpp"
 #include "support/files.hpp"
 #include "support/findings.hpp"
 #include "support/scratch.hpp"
@@ -252,10 +252,7 @@ TEST_CASE("A fault of a sheet that is not used is told by check and serve, and b
     const Folder folder({{"day", "2026-11-20", "used"}, {"old", "2026-10-20", "", Fault::rungs}});
     const std::string buyer = folder.path("buyer.json");
     CHECK(apps::load_inquiry(buyer, folder.rates())->sitting().sheet().id == "day");
-    apps::PlainText figures;
-    figures.income = "8400";
-    figures.rate = "6.25";
-    figures.programs = {"short"};
+    const Given figures = {{"income", "8400"}, {"rate", "6.25"}, {"program", "short"}};
     CHECK_FALSE(apps::plain_case(figures, folder.rates(), date("2026-11-24")).assumptions.empty());
 
     const apps::Checked checked = apps::check_file(buyer, folder.rates(), {});

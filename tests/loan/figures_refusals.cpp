@@ -107,22 +107,21 @@ TEST_CASE("Without cash the loan is the largest within the limit, and all else w
     using enum Barred;
     Purchase home = hopeless();
     home.cash(money("100")); // less than the interest to the month's end
-    check_steps(
-        home,
-        {
-            {"nothing",
-             [](Purchase&) {},
-             {term_not_offered, place_not_eligible, score_needed, rate_not_offered, mi_not_offered,
-              insurance_not_offered, buydown_not_allowed, cash_short}},
-            {"the score",
-             [](Purchase& h) { h.scenario.score = 700; },
-             {term_not_offered, place_not_eligible, rate_not_offered, mi_not_offered,
-              insurance_not_offered, buydown_not_allowed, cash_short}},
-            {"cash for all of it",
-             [](Purchase& h) { h.cash(money("700000")); },
-             {term_not_offered, place_not_eligible, rate_not_offered, insurance_not_offered,
-              buydown_not_allowed}},
-        });
+    check_steps(home,
+                {
+                    {"nothing",
+                     [](Purchase&) {},
+                     {term_not_offered, place_not_eligible, score_needed, rate_not_offered,
+                      mi_not_offered, insurance_not_offered, buydown_not_allowed, cash_short}},
+                    {"the score",
+                     [](Purchase& h) { h.scenario.score = 700; },
+                     {term_not_offered, place_not_eligible, rate_not_offered, mi_not_offered,
+                      insurance_not_offered, buydown_not_allowed, cash_short}},
+                    {"cash for all of it",
+                     [](Purchase& h) { h.cash(money("700000")); },
+                     {term_not_offered, place_not_eligible, rate_not_offered, insurance_not_offered,
+                      buydown_not_allowed}},
+                });
 }
 
 TEST_CASE("A refusal says what was found and what the limit is") {

@@ -23,20 +23,27 @@ enum class TourState {
 };
 
 /// What one touch does: puts a form into the home, or takes out the one that is there.
+/// A pick as an inquiry writes it: ids, empty where there is none.
+struct TourPick {
+    std::string option;
+    std::string level;
+    std::string choice;
+    std::optional<Decimal> quantity;
+    std::optional<Money> spend;
+};
+
 struct TourTouch {
     bool takes_out = false;
     Money price;                      ///< change of the contract price
     Added added;                      ///< change under the scenario in hand
     std::vector<std::string> along;   ///< names of what comes or goes with it
     std::vector<std::string> instead; ///< names of what it replaces
-    std::vector<Pick> brings;         ///< picks that have to come before it
-    std::vector<int> drops;           ///< options that have to go
+    std::vector<TourPick> brings;     ///< picks that have to come before it
+    std::vector<std::string> drops;   ///< ids of options that have to go
 };
 
 /// One form of an option: the option itself, one of its levels or one of its choices.
 struct TourForm {
-    int level = -1;
-    int choice = -1;
     std::string id; ///< of the level or choice; empty: the option itself
     std::string name;
     std::string note;
@@ -46,13 +53,34 @@ struct TourForm {
     std::optional<TourTouch> touch;
 };
 
+/// How many of an option there are, where it is counted or measured.
+struct TourQuantity {
+    Decimal now;
+    Unit unit = Unit::each;
+    Quantity::From from = Quantity::From::buyer; ///< who says how many
+    Decimal lowest;                              ///< this and the next three where the buyer does
+    Decimal highest;
+    Decimal step;
+    Decimal usual;
+    std::string limits; ///< the same in words
+};
+
 struct TourOption {
-    int option = -1; ///< index into the price book
-    int wish = 0;    ///< rank among the buyer's wishes; 0: none
+    std::string id;
+    std::string name;
+    OptionKind kind = OptionKind::upgrade;
+    std::string text;
+    std::string note; ///< the catch
+    bool structural = false;
+    Work work;
+    std::string cutoff; ///< name of the stage before which it must be chosen; empty: any time
+    std::string one_of; ///< of a group of which at most one is chosen
+    std::optional<Later> later;
+    int wish = 0; ///< rank among the buyer's wishes; 0: none
     bool picked = false;
     bool agreed = false;
     bool cutoff_passed = false;
-    Decimal quantity = Decimal::whole(1);
+    std::optional<TourQuantity> quantity;
     std::optional<Money> budget; ///< of an allowance
     std::optional<Money> spend;  ///< of an allowance, where the buyer has said
     std::vector<std::string> parts;
@@ -70,7 +98,6 @@ struct TourArea {
 
 struct TourAnswer {
     Heading heading;
-    const PriceBook* book = nullptr; ///< what the options' indexes point into
     Money contract_price;
     Money options_price;
     std::string stage; ///< that the build has reached; empty: none

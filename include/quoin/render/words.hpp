@@ -27,6 +27,7 @@ struct MonthlyPart {
 [[nodiscard]] std::string_view words(RuleList list);
 /// "the program's loan limit after 31 December 2026 is not in the data"
 [[nodiscard]] std::string words(const ListGap& gap);
+[[nodiscard]] std::vector<std::string> words_of(const std::vector<ListGap>& gaps);
 /// That a program's last edition of a list is used beyond its end, a sentence.
 [[nodiscard]] std::string continued_caution(std::string_view program, const ListGap& gap);
 /// Such a sentence for each list of each program, once.
@@ -39,7 +40,11 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 /// The same, led by the LTV before and after where it moved.
 [[nodiscard]] std::string words(const Jump& jump, const Added& added);
 
+/// Every jump of a difference, likewise.
+[[nodiscard]] std::vector<std::string> jump_words(const Added& added);
+
 [[nodiscard]] std::string_view name_of(Unit unit);
+[[nodiscard]] std::string_view name_of(OptionKind kind);
 [[nodiscard]] std::string_view name_of(Standing standing);
 [[nodiscard]] std::string_view name_of(IncentiveUse use);
 [[nodiscard]] std::string_view name_of(CreditUse use);

@@ -18,6 +18,8 @@
 
 namespace quoin {
 
+class JsonWriter;
+
 struct Key {
     std::string name;
     Span place;
@@ -57,5 +59,7 @@ inline constexpr int deepest_nesting = 32;
 
 /// Writes a value as it was read: same order, same literals, two-space indent.
 [[nodiscard]] std::string write_json(const Value& value);
+/// The same into what is being written.
+void write_json(const Value& value, JsonWriter& json);
 
 } // namespace quoin

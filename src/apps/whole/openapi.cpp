@@ -1,14 +1,18 @@
 // Writing the OpenAPI description.
 #include "openapi.hpp"
 
-#include <nlohmann/json.hpp>
+#include <memory>
+#include <vector>
+
+#include <quoin/render/shape.hpp>
+#include <quoin/text/findings.hpp>
+#include <quoin/text/json_writer.hpp>
+#include <quoin/text/value.hpp>
 
 #include "media_types.hpp"
 
 namespace quoin::apps {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 const char* const about =
     "Answers questions about a new home and its loans on this machine. Figures are estimates: not "
@@ -16,113 +20,217 @@ const char* const about =
     "Loan Estimate, not an approval, not an offer to lend; a licensed loan originator gives those. "
     "Money, rates and percents are text with exact decimals.";
 
-Json reference(const char* schema) {
-    return {{"$ref", std::string("#/components/schemas/") + schema}};
+constexpr std::string_view schemas = "#/components/schemas/";
+
+/// An object, its members written by `members`.
+template <class F>
+void object(JsonWriter& json, const F& members) {
+    json.open_object();
+    members();
+    json.close_object();
+}
+template <class F>
+void object(JsonWriter& json, std::string_view name, const F& members) {
+    json.key(name);
+    object(json, members);
 }
 
-Json content(const Json& schema) { return {{"application/json", {{"schema", schema}}}}; }
-
-Json response(const char* what, const Json& schema) {
-    return {{"description", what}, {"content", content(schema)}};
+void reference(JsonWriter& json, std::string_view schema) {
+    object(json, "schema", [&] { json.text("$ref", std::string(schemas) + std::string(schema)); });
 }
 
-Json parameter_of(const QuestionOption& option) {
-    const bool repeated = option.is_repeated();
-    const Json text = {{"type", "string"}};
-    Json parameter = {{"name", option.name},
-                      {"in", "query"},
-                      {"description", option.summary},
-                      {"required", option.is_needed()},
-                      {"schema", repeated ? Json{{"type", "array"}, {"items", text}} : text}};
-    if (repeated) parameter["explode"] = true;
-    if (option.kind == QuestionOption::Kind::flag) parameter["allowEmptyValue"] = true;
-    return parameter;
+template <class F>
+void content(JsonWriter& json, std::string_view type, const F& schema) {
+    object(json, "content", [&] { object(json, type, schema); });
 }
 
-Json problem_responses() {
-    const Json problems = reference("Problems");
-    return {{"422", response("Something is wrong with the inquiry or an option", problems)},
-            {"503", response("It takes longer than a request may", problems)},
-            {"4XX", response("The request is none that can be answered", problems)}};
+void problem_response(JsonWriter& json, std::string_view status, std::string_view what) {
+    object(json, status, [&] {
+        json.text("description", what);
+        content(json, json_type, [&] { reference(json, "Problems"); });
+    });
 }
 
-Json operation_of(const Question& question) {
-    Json parameters = Json::array();
-    for (const QuestionOption& option : question.options) {
-        if (option.by == QuestionOption::By::command) continue;
-        parameters.push_back(parameter_of(option));
-    }
+void parameter(JsonWriter& json, const QuestionOption& option) {
+    object(json, [&] {
+        json.text("name", option.name);
+        json.text("in", "query");
+        json.text("description", option.summary);
+        json.truth("required", option.is_needed());
+        object(json, "schema", [&] {
+            json.text("type", option.is_repeated() ? "array" : "string");
+            if (option.is_repeated()) object(json, "items", [&] { json.text("type", "string"); });
+        });
+        if (option.is_repeated()) json.truth("explode", true);
+        if (option.kind == QuestionOption::Kind::flag) json.truth("allowEmptyValue", true);
+    });
+}
+
+/// What a question gives; an answer by the name of its shape.
+void answer_response(JsonWriter& json, const Question& question) {
     const std::string_view type = media_type_of(question.forms.front());
-    const bool json = type == json_type;
-    const std::string command = "quoin " + std::string(question.name) + (json ? " --json" : "");
-    const Json schema = {{"type", json ? "object" : "string"}};
-    Json responses = {{"200",
-                       {{"description", "What " + command + " gives for the inquiry"},
-                        {"content", {{std::string(type), {{"schema", schema}}}}}}}};
-    responses.update(problem_responses());
-    return {{"operationId", question.name},
-            {"summary", question.summary},
-            {"parameters", parameters},
-            {"requestBody", {{"required", true}, {"content", content(reference("Inquiry"))}}},
-            {"responses", responses}};
+    const std::string command =
+        "quoin " + std::string(question.name) + (type == json_type ? " --json" : "");
+    object(json, "200", [&] {
+        json.text("description", "What " + command + " gives for the inquiry");
+        content(json, type, [&] {
+            if (question.shape != nullptr) return reference(json, question.shape().name);
+            object(json, "schema", [&] { json.text("type", "string"); });
+        });
+    });
 }
 
-Json get_operation(const char* id, const char* summary, const char* what) {
-    return {{"operationId", id},
-            {"summary", summary},
-            {"responses", {{"200", response(what, {{"type", "object"}})}}}};
-}
-
-Json problems_schema() {
-    Json members = Json::object();
-    for (const char* name : {"id", "file", "path", "found", "expected", "advice"}) {
-        members[name] = {{"type", "string"}};
+void operation(JsonWriter& json, const Question& question) {
+    json.text("operationId", question.name);
+    json.text("summary", question.summary);
+    json.key("parameters");
+    json.open_list();
+    for (const QuestionOption& option : question.options) {
+        if (option.by == QuestionOption::By::anybody) parameter(json, option);
     }
-    for (const char* name : {"line", "column"}) {
-        members[name] = {{"type", "integer"}, {"minimum", 0}};
-    }
-    const Json problem = {
-        {"type", "object"}, {"required", {"id", "found", "expected"}}, {"properties", members}};
-    return {{"type", "object"},
-            {"required", {"problems"}},
-            {"properties", {{"problems", {{"type", "array"}, {"items", problem}}}}}};
+    json.close_list();
+    object(json, "requestBody", [&] {
+        json.truth("required", true);
+        content(json, json_type, [&] { reference(json, "Inquiry"); });
+    });
+    object(json, "responses", [&] {
+        answer_response(json, question);
+        problem_response(json, "422", "Something is wrong with the inquiry or an option");
+        problem_response(json, "503", "It takes longer than a request may");
+        problem_response(json, "4XX", "The request is none that can be answered");
+    });
 }
 
-Json inquiry_schema_of(const std::string& text) {
-    Json schema = Json::parse(text, nullptr, false);
-    return schema.is_object() ? schema : Json{{"type", "object"}};
+void get_path(JsonWriter& json, const std::string& id, std::string_view path,
+              std::string_view summary, std::string_view what) {
+    object(json, path, [&] {
+        object(json, "get", [&] {
+            json.text("operationId", id);
+            json.text("summary", summary);
+            object(json, "responses", [&] {
+                object(json, "200", [&] {
+                    json.text("description", what);
+                    content(json, json_type,
+                            [&] { object(json, "schema", [&] { json.text("type", "object"); }); });
+                });
+            });
+        });
+    });
 }
 
-Json paths() {
-    Json all = Json::object();
-    all["/api/cases"]["get"] = get_operation("cases", "The price books and inquiries to start from",
-                                             "Price books, inquiries, questions");
-    all["/api/openapi.json"]["get"] =
-        get_operation("openapi", "This description", "An OpenAPI 3.1 document");
+void paths(JsonWriter& json) {
+    get_path(json, "cases", "/api/cases", "The price books and inquiries to start from",
+             "Price books, inquiries, questions");
+    get_path(json, "openapi", "/api/openapi.json", "This description", "An OpenAPI 3.1 document");
     for (const Question& question : questions()) {
-        all["/api/" + std::string(question.name)]["post"] = operation_of(question);
+        object(json, "/api/" + std::string(question.name),
+               [&] { object(json, "post", [&] { operation(json, question); }); });
     }
-    return all;
+}
+
+void problem_schema(JsonWriter& json) {
+    json.text("type", "object");
+    json.key("required");
+    json.open_list();
+    for (const char* name : {"id", "found", "expected"}) json.text(name);
+    json.close_list();
+    object(json, "properties", [&] {
+        for (const char* name : {"id", "file", "path", "found", "expected", "advice"}) {
+            object(json, name, [&] { json.text("type", "string"); });
+        }
+        for (const char* name : {"line", "column"}) {
+            object(json, name, [&] {
+                json.text("type", "integer");
+                json.number("minimum", 0);
+            });
+        }
+    });
+}
+
+void problems_schema(JsonWriter& json) {
+    json.text("type", "object");
+    json.key("required");
+    json.open_list();
+    json.text("problems");
+    json.close_list();
+    object(json, "properties", [&] {
+        object(json, "problems", [&] {
+            json.text("type", "array");
+            object(json, "items", [&] { problem_schema(json); });
+        });
+    });
+}
+
+void inquiry_schema(JsonWriter& json, const std::string& text) {
+    Findings findings;
+    const Document schema =
+        parse_json(std::make_shared<const Source>("inquiry.schema.json", text), findings);
+    if (findings.none() && schema.root.kind == Value::Kind::object) {
+        return write_json(schema.root, json);
+    }
+    object(json, [&] { json.text("type", "object"); });
+}
+
+void answer_schemas(JsonWriter& json) {
+    std::vector<Shape> answers;
+    for (const Question& question : questions()) {
+        if (question.shape != nullptr) answers.push_back(question.shape());
+    }
+    for (const Shape& shape : named_in(answers)) {
+        json.key(shape.name);
+        write_schema(shape, schemas, json);
+    }
+}
+
+void components(JsonWriter& json, const std::string& inquiry) {
+    object(json, "securitySchemes", [&] {
+        object(json, "code", [&] {
+            json.text("type", "apiKey");
+            json.text("in", "header");
+            json.text("name", "Quoin-Code");
+            json.text("description", "Needed where quoin serve listens beyond this machine");
+        });
+    });
+    object(json, "schemas", [&] {
+        json.key("Inquiry");
+        inquiry_schema(json, inquiry);
+        object(json, "Problems", [&] { problems_schema(json); });
+        answer_schemas(json);
+    });
+}
+
+void security(JsonWriter& json) {
+    json.key("security");
+    json.open_list();
+    object(json, [] {});
+    object(json, [&] {
+        json.key("code");
+        json.open_list();
+        json.close_list();
+    });
+    json.close_list();
 }
 
 } // namespace
 
-std::string openapi_text(const std::string& inquiry_schema) {
-    const Json code = {{"type", "apiKey"},
-                       {"in", "header"},
-                       {"name", "Quoin-Code"},
-                       {"description", "Needed where quoin serve listens beyond this machine"}};
-    const Json document = {
-        {"openapi", "3.1.0"},
-        {"info", {{"title", "quoin"}, {"version", QUOIN_VERSION}, {"description", about}}},
-        {"servers", {{{"url", "/"}}}},
-        {"security", {Json::object(), {{"code", Json::array()}}}},
-        {"paths", paths()},
-        {"components",
-         {{"securitySchemes", {{"code", code}}},
-          {"schemas",
-           {{"Inquiry", inquiry_schema_of(inquiry_schema)}, {"Problems", problems_schema()}}}}}};
-    return document.dump(2) + "\n";
+std::string openapi_text(const std::string& inquiry) {
+    JsonWriter json;
+    object(json, [&] {
+        json.text("openapi", "3.1.0");
+        object(json, "info", [&] {
+            json.text("title", "quoin");
+            json.text("version", QUOIN_VERSION);
+            json.text("description", about);
+        });
+        json.key("servers");
+        json.open_list();
+        object(json, [&] { json.text("url", "/"); });
+        json.close_list();
+        security(json);
+        object(json, "paths", [&] { paths(json); });
+        object(json, "components", [&] { components(json, inquiry); });
+    });
+    return json.take() + "\n";
 }
 
 } // namespace quoin::apps

@@ -3,10 +3,9 @@
 
 #include <algorithm>
 
-#include <nlohmann/json.hpp>
-
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
+#include <quoin/text/json_writer.hpp>
 
 #include "media_types.hpp"
 #include "page_assets.hpp"
@@ -18,7 +17,6 @@ namespace quoin::apps {
 namespace {
 
 namespace problems = http_problems;
-using Json = nlohmann::ordered_json;
 
 constexpr std::size_t longest_path = 200;
 /// A request waits for no longer search than this; what is not proven by then says so.
@@ -56,7 +54,9 @@ void reply(HttpResponse& response, const std::string& text, std::string_view typ
 }
 
 std::string json_text(std::string_view text) {
-    return Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
+    std::string quoted;
+    append_quoted(text, quoted);
+    return quoted;
 }
 
 /// An inquiry goes in as text, so that every number stays as it was written.
@@ -76,20 +76,28 @@ std::string json_of(const CaseBook& book) {
            inquiries + "], \"first\": " + book.first.value_or("null") + "}";
 }
 
-Json json_of(const Question& question) {
-    Json options = Json::array();
+void write(const QuestionOption& option, JsonWriter& json) {
+    json.open_object();
+    json.text("name", option.name);
+    json.text("summary", option.summary);
+    json.truth("required", option.is_needed());
+    json.truth("repeated", option.is_repeated());
+    json.truth("flag", option.kind == QuestionOption::Kind::flag);
+    json.close_object();
+}
+
+void write(const Question& question, JsonWriter& json) {
+    json.open_object();
+    json.text("name", question.name);
+    json.text("summary", question.summary);
+    json.text("type", media_type_of(question.forms.front()));
+    json.key("options");
+    json.open_list();
     for (const QuestionOption& option : question.options) {
-        if (option.by == QuestionOption::By::command) continue;
-        options.push_back({{"name", option.name},
-                           {"summary", option.summary},
-                           {"required", option.is_needed()},
-                           {"repeated", option.is_repeated()},
-                           {"flag", option.kind == QuestionOption::Kind::flag}});
+        if (option.by == QuestionOption::By::anybody) write(option, json);
     }
-    return {{"name", question.name},
-            {"summary", question.summary},
-            {"type", media_type_of(question.forms.front())},
-            {"options", options}};
+    json.close_list();
+    json.close_object();
 }
 
 std::string json_of(const Cases& cases) {
@@ -98,9 +106,11 @@ std::string json_of(const Cases& cases) {
         books += books.empty() ? "\n" : ",\n";
         books += json_of(book);
     }
-    Json list = Json::array();
-    for (const Question& question : questions()) list.push_back(json_of(question));
-    return "{\"price_books\": [" + books + "],\n\"questions\": " + list.dump(2) + "}\n";
+    JsonWriter list;
+    list.open_list();
+    for (const Question& question : questions()) write(question, list);
+    list.close_list();
+    return "{\"price_books\": [" + books + "],\n\"questions\": " + list.take() + "}\n";
 }
 
 void reply_asset(const Asset& asset, const HttpRequest& request, HttpResponse& response) {

@@ -28,9 +28,11 @@ function over(years: number, one: CreditScenario): string {
     return years * 12 >= one.terms.months ? 'the whole loan' : term(years * 12);
 }
 
+type Years = 3 | 5 | 7 | 10 | 30;
+
 /// The years that a loan of this term is told over: a shorter one ends before the last of them.
-function told(one: CreditScenario): number[] {
-    const years = Object.keys(one.without.cost_over_years).map(Number);
+function told(one: CreditScenario): Years[] {
+    const years = Object.keys(one.without.cost_over_years).map((each) => Number(each) as Years);
     const end = years.findIndex((count) => count * 12 >= one.terms.months);
     return end < 0 ? years : years.slice(0, end + 1);
 }
@@ -139,7 +141,7 @@ function MixRow({
 }: {
     name: string;
     mix: Mix;
-    years: number[];
+    years: Years[];
     pick?: () => void;
     on: boolean;
 }) {

@@ -192,7 +192,7 @@ async function change_number(
         );
         const item = adds.items[0];
         const added = item?.by_scenario?.[0];
-        if (!item || !added?.available) return null;
+        if (!item?.price || !added?.available) return null;
         return {touch: {...added, price: item.price}, remarks: added.jumps.map((one) => one.words)};
     });
 }

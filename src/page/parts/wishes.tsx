@@ -61,7 +61,7 @@ function over(monthly: string, cash: string): string {
 function why(left: FitLeftOut): string {
     if (left.reason === 'rule') return left.rule;
     if (left.reason === 'loan') return 'the loan could not be had';
-    return `${over(left.over_monthly, left.over_cash)} too much`;
+    return `${over(left.over_monthly!, left.over_cash!)} too much`;
 }
 
 function LeftOut({home}: {home: FitHome}) {

@@ -1,5 +1,5 @@
 // The loans over the years: what is owed, or what has been spent and is owed still.
-import type {Scenario} from '../answers';
+import type {Compare} from '../answers';
 import {term} from '../figures';
 import {LinesChart} from './lines_chart';
 
@@ -11,7 +11,7 @@ export function YearsChart({
     hand,
     title,
 }: {
-    scenarios: Scenario[];
+    scenarios: Compare['scenarios'];
     curve: Curve;
     hand: string;
     title: string;

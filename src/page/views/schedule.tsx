@@ -1,7 +1,7 @@
 // The loan in hand year by year, its months on demand, and what extra principal does.
 import {useState} from 'preact/hooks';
 
-import type {Row, Schedule} from '../answers';
+import type {MonthRow, Row, Schedule} from '../answers';
 import {brief, date, dollars, is_zero, month, size} from '../figures';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
@@ -10,7 +10,7 @@ import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
 
-function Months({rows}: {rows: Row[]}) {
+function Months({rows}: {rows: MonthRow[]}) {
     return (
         <>
             {rows.map((row) => (

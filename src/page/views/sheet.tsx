@@ -130,7 +130,7 @@ function Home({answer}: {answer: Quote}) {
 }
 
 /// Rows that any of the ways to pay has something in.
-function month_rows(scenarios: Scenario[]): [string, string][] {
+function month_rows(scenarios: Scenario[]): typeof month_parts {
     return month_parts.filter(([key]) =>
         scenarios.some((one) => one.available && !is_zero(one.monthly[key])),
     );
@@ -223,7 +223,7 @@ function Months({answer}: {answer: Quote}) {
     );
 }
 
-const cash_words: [string, string][] = [
+const cash_words: [keyof Scenario['cash'], string][] = [
     ['down_payment', 'Down payment'],
     ['upfront_fee_in_cash', 'Upfront fee in cash'],
     ['points', 'Points'],

@@ -1,9 +1,10 @@
-// The tour's words and its JSON.
+// The tour's words, shared by text and JSON.
 #pragma once
 
+#include <string>
 #include <string_view>
+#include <vector>
 
-#include "json_parts.hpp"
 #include <quoin/answers/tour.hpp>
 
 namespace quoin {

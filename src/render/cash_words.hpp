@@ -1,4 +1,4 @@
-// The cautions of an answer about cash, for both of its renderings.
+// The words of an answer about cash, shared by text and JSON.
 #pragma once
 
 #include <string>

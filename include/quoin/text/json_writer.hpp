@@ -1,0 +1,69 @@
+// JsonWriter: JSON as it is told, value by value, straight into text.
+//
+// Two spaces a level and one value a line: the form of every file and answer.
+//
+//   JsonWriter json;
+//   json.open_object();
+//   json.key("price");
+//   json.text("497660.00");
+//   json.close_object();
+//   json.take()  ->  "{\n  \"price\": \"497660.00\"\n}"
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin {
+
+class JsonWriter {
+  public:
+    void open_object() { open('{'); }
+    void close_object() { close('}'); }
+    void open_list() { open('['); }
+    void close_list() { close(']'); }
+
+    /// The name of the member that comes next. Precondition: an object is open, and its last
+    /// member has its value.
+    void key(std::string_view name);
+
+    /// Bytes that are no UTF-8, such as those of a file's name, are written as U+FFFD.
+    void text(std::string_view value);
+    void number(std::int64_t value);
+    void truth(bool value);
+    void null();
+    // A member with its value.
+    void text(std::string_view name, std::string_view value) {
+        key(name);
+        text(value);
+    }
+    void number(std::string_view name, std::int64_t value) {
+        key(name);
+        number(value);
+    }
+    void truth(std::string_view name, bool value) {
+        key(name);
+        truth(value);
+    }
+    /// A literal that is JSON already, such as a number as a file has it.
+    void literal(std::string_view json);
+
+    /// What was written. Precondition: all that was opened is closed.
+    [[nodiscard]] std::string take();
+
+  private:
+    void open(char bracket);
+    void close(char bracket);
+    void next_place(); ///< the comma, line and indent before a value or a member
+    void line();
+
+    std::string out_;
+    std::vector<bool> filled_; ///< of each level that is open: whether it holds anything
+    bool after_key_ = false;
+};
+
+/// The text in quotes, as JSON writes it.
+void append_quoted(std::string_view text, std::string& out);
+
+} // namespace quoin

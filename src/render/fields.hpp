@@ -1,0 +1,190 @@
+// The fields of an answer, described once, and what visits them.
+//
+// A description is a template over the visitor; the JSON and the shape of an answer come of it:
+//
+//   template <class V, Of<QuoteLine> A>
+//   void fields(V& v, A& line) {
+//       v("area", line.area);                                   // as its type is written
+//       v.said("work", [&] { return trades(line.work); });      // made of the fields, or words
+//       v.when(line.structural, [&] { v("note", line.note); }); // not in every object
+//   }
+//
+// Money is text with two decimals ("1580.17"), percents and rates are text as exact decimals, dates
+// are "2026-11-24", a code is one of a fixed list.
+#pragma once
+
+#include <concepts>
+#include <optional>
+#include <ranges>
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/months.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/exact/rate.hpp>
+#include <quoin/render/format.hpp>
+#include <quoin/text/json_writer.hpp>
+
+namespace quoin {
+
+/// A, const or not.
+template <class A, class T>
+concept Of = std::same_as<std::remove_const_t<A>, T>;
+
+/// The name of an answer's part among the page's types and the server's schemas; empty: it has
+/// none, and stands where it is used.
+template <class T>
+inline constexpr std::string_view shape_name = {};
+
+template <class T>
+concept Exact = requires(const T& value) {
+    { value.text() } -> std::same_as<std::string>;
+};
+template <class T>
+concept MeasuredDecimal = requires(const T& value) {
+    { value.value() } -> std::same_as<Decimal>;
+};
+template <class T>
+concept Listed = std::ranges::range<T> && !std::convertible_to<T, std::string_view>;
+template <class T>
+inline constexpr bool is_optional = false;
+template <class T>
+inline constexpr bool is_optional<std::optional<T>> = true;
+
+template <class Enum>
+[[nodiscard]] std::string_view code_of(Enum meaning) {
+    if constexpr (requires { key_of(meaning); }) {
+        return key_of(meaning);
+    } else {
+        return name_of(meaning);
+    }
+}
+
+/// Writes the fields that it visits.
+class FieldsToJson {
+  public:
+    explicit FieldsToJson(JsonWriter& json) : json_(json) {}
+
+    template <class T>
+    void operator()(std::string_view key, const T& value) {
+        json_.key(key);
+        write(value);
+    }
+    /// The question that this answers.
+    void question(std::string_view name) {
+        json_.key("question");
+        json_.text(name);
+    }
+    /// A member that is made of others, or words: `value` is asked for it.
+    template <class F>
+    void said(std::string_view key, const F& value) {
+        json_.key(key);
+        write(value());
+    }
+    /// As it is shown, half away from zero to so many decimals.
+    template <MeasuredDecimal T>
+    void rounded(std::string_view key, const T& value, int decimals) {
+        json_.key(key);
+        json_.text(fixed(value.value(), decimals));
+    }
+    /// An APR as it is shown, see disclosed(); null where none was found.
+    void apr(std::string_view key, const std::optional<Rate>& value) {
+        json_.key(key);
+        value ? json_.text(disclosed(value->percent())) : json_.null();
+    }
+    template <class F>
+    void object(std::string_view key, const F& members) {
+        json_.key(key);
+        json_.open_object();
+        members();
+        json_.close_object();
+    }
+    /// An object, or null where there is no value.
+    template <class T, class F>
+    void maybe(std::string_view key, const std::optional<T>& value, const F& members) {
+        maybe(key, value.has_value(), [&] { members(*value); });
+    }
+    /// An object, or null where the condition does not hold. `members` reads no optional value but
+    /// in said().
+    template <class F>
+    void maybe(std::string_view key, bool holds, const F& members) {
+        json_.key(key);
+        if (!holds) return json_.null();
+        json_.open_object();
+        members();
+        json_.close_object();
+    }
+    /// A list of objects; `members` is called with each item and its place.
+    template <Listed T, class F>
+    void each(std::string_view key, const T& list, const F& members) {
+        json_.key(key);
+        json_.open_list();
+        std::size_t place = 0;
+        for (const auto& item : list) {
+            json_.open_object();
+            members(item, place++);
+            json_.close_object();
+        }
+        json_.close_list();
+    }
+    /// Members that are there where the condition holds.
+    template <class F>
+    void when(bool holds, const F& members) {
+        if (holds) members();
+    }
+    /// Members that are there where the loan can be had, and the object's refusals are none.
+    template <class F>
+    void unless_refused(bool available, const F& members) {
+        when(available, members);
+    }
+    /// Every member of `value` is one of this object, too.
+    template <class T>
+    void all_of(const T& value) {
+        fields(*this, value);
+    }
+
+    template <class T>
+    void write(const T& value) {
+        if constexpr (is_optional<T>) {
+            value ? write(*value) : json_.null();
+        } else if constexpr (std::convertible_to<T, std::string_view>) {
+            json_.text(value);
+        } else if constexpr (std::same_as<T, bool>) {
+            json_.truth(value);
+        } else if constexpr (std::integral<T>) {
+            json_.number(static_cast<std::int64_t>(value));
+        } else if constexpr (std::is_enum_v<T>) {
+            json_.text(code_of(value));
+        } else if constexpr (std::same_as<T, Months>) {
+            json_.number(value.count());
+        } else if constexpr (Exact<T>) {
+            json_.text(value.text());
+        } else if constexpr (MeasuredDecimal<T>) {
+            json_.text(value.value().text());
+        } else if constexpr (Listed<T>) {
+            json_.open_list();
+            for (const auto& item : value) write(item);
+            json_.close_list();
+        } else {
+            json_.open_object();
+            fields(*this, value);
+            json_.close_object();
+        }
+    }
+
+  private:
+    JsonWriter& json_;
+};
+
+/// The JSON of an answer: how every answer is written.
+template <class Answer>
+[[nodiscard]] std::string json_of_fields(const Answer& answer) {
+    JsonWriter json;
+    FieldsToJson(json).write(answer);
+    return json.take() + "\n";
+}
+
+} // namespace quoin

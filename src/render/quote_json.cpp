@@ -1,0 +1,99 @@
+// A quote as JSON.
+#include <quoin/render/quote.hpp>
+
+#include "quote_words.hpp"
+#include "shared_fields.hpp"
+
+namespace quoin {
+
+std::string_view name_of(LineKind kind) {
+    switch (kind) {
+    case LineKind::base:
+        return "base";
+    case LineKind::elevation:
+        return "elevation";
+    case LineKind::lot:
+        return "lot";
+    case LineKind::option:
+        return "option";
+    case LineKind::choice:
+        return "choice";
+    case LineKind::in_package:
+        return "in_package";
+    case LineKind::incentive:
+        return "incentive";
+    }
+    return {};
+}
+
+template <>
+inline constexpr std::string_view shape_name<QuoteAnswer> = "Quote";
+
+template <class V, Of<QuoteLine> A>
+void fields(V& v, A& line) {
+    v("kind", line.kind);
+    v("area", line.area);
+    v("id", line.id);
+    v("name", line.name);
+    v("detail", line.detail);
+    v("quantity", line.quantity);
+    v("unit", line.unit);
+    v("unit_price", line.unit_price);
+    v("amount", line.amount);
+    v("structural", line.structural);
+    v.said("work", [&] { return trades(line.work); });
+    v("note", line.note);
+}
+
+template <class V, Of<QuoteRequest> A>
+void fields(V& v, A& request) {
+    v("area", request.area);
+    v("text", request.text);
+    v.said("status", [] { return std::string_view("to be confirmed"); });
+    v("estimate", request.estimate);
+}
+
+template <class V, Of<OpenChoice> A>
+void fields(V& v, A& choice) {
+    v("area", choice.area);
+    v("id", choice.id);
+    v("name", choice.name);
+    v("default", choice.default_choice);
+}
+
+template <class V, Of<QuoteCredit> A>
+void fields(V& v, A& credit) {
+    v("id", credit.id);
+    v("name", credit.name);
+    v("use", credit.use);
+    v("amount", credit.amount);
+}
+
+template <class V, Of<QuoteAnswer> A>
+void fields(V& v, A& answer) {
+    v.question("quote");
+    v("heading", answer.heading);
+    v("lines", answer.lines);
+    v("options", answer.options);
+    v("incentives", answer.incentives);
+    v("contract_price", answer.contract_price);
+    v("requests", answer.requests);
+    v("open_choices", answer.open_choices);
+    v("credits", answer.credits);
+    v("incentive_conditions", answer.incentive_conditions);
+    v("incentive_lenders", answer.incentive_lenders);
+    v.object("deposits", [&] {
+        v("earnest", answer.earnest_deposit);
+        v("options", answer.option_deposit);
+        v("paid", answer.deposits_paid);
+        v("note", answer.deposit_note);
+    });
+    v("scenarios", answer.scenarios);
+    v.said("cautions", [&] { return cautions_of(answer); });
+}
+
+std::string json_text_of(const QuoteAnswer& answer) { return json_of_fields(answer); }
+
+template Shape shape_of<QuoteAnswer>();
+
+} // namespace quoin

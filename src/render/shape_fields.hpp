@@ -1,0 +1,148 @@
+// The shape of an answer, by visiting its fields: every branch of the description is taken, on
+// values that were made for it, so that nothing depends on an answer in hand.
+#pragma once
+
+#include <utility>
+
+#include "fields.hpp"
+#include <quoin/render/shape.hpp>
+
+namespace quoin {
+
+class FieldsToShape {
+  public:
+    explicit FieldsToShape(Shape& object) : object_(&object) {}
+
+    template <class T>
+    void operator()(std::string_view key, const T& /*value*/) {
+        add(key, shape<T>());
+    }
+    void question(std::string_view name) {
+        add("question", {.kind = Shape::Kind::code, .codes = {std::string(name)}});
+    }
+    template <class F>
+    void said(std::string_view key, const F& /*value*/) {
+        add(key, shape<std::remove_cvref_t<std::invoke_result_t<F>>>());
+    }
+    template <MeasuredDecimal T>
+    void rounded(std::string_view key, const T& /*value*/, int /*decimals*/) {
+        add(key, {});
+    }
+    void apr(std::string_view key, const std::optional<Rate>& /*value*/) {
+        add(key, {.nullable = true});
+    }
+    template <class F>
+    void object(std::string_view key, const F& members) {
+        add(key, object_of(members));
+    }
+    template <class T, class F>
+    void maybe(std::string_view key, const std::optional<T>& /*value*/, const F& members) {
+        maybe(key, true, [&] {
+            const T made{};
+            members(made);
+        });
+    }
+    template <class F>
+    void maybe(std::string_view key, bool /*holds*/, const F& members) {
+        Shape shape = object_of(members);
+        shape.nullable = true;
+        add(key, std::move(shape));
+    }
+    template <Listed T, class F>
+    void each(std::string_view key, const T& /*list*/, const F& members) {
+        const std::ranges::range_value_t<T> item{};
+        add(key, list_of(object_of([&] { members(item, std::size_t{0}); })));
+    }
+    template <class F>
+    void when(bool /*holds*/, const F& members) {
+        only(There::sometimes, members);
+    }
+    template <class F>
+    void unless_refused(bool /*available*/, const F& members) {
+        only(There::unless_refused, members);
+    }
+    template <class T>
+    void all_of(const T& /*value*/) {
+        Shape base = shape<T>();
+        if (base.name.empty()) {
+            for (ShapeMember& member : base.members) object_->members.push_back(std::move(member));
+        } else {
+            object_->bases.push_back(std::move(base));
+        }
+    }
+
+    template <class T>
+    static Shape shape() {
+        if constexpr (is_optional<T>) {
+            Shape of = shape<typename T::value_type>();
+            of.nullable = true;
+            return of;
+        } else if constexpr (std::same_as<T, bool>) {
+            return {.kind = Shape::Kind::truth};
+        } else if constexpr (std::integral<T> || std::same_as<T, Months>) {
+            return {.kind = Shape::Kind::number};
+        } else if constexpr (std::is_enum_v<T>) {
+            return code_shape<T>();
+        } else if constexpr (std::convertible_to<T, std::string_view> || Exact<T> ||
+                             MeasuredDecimal<T>) {
+            return {};
+        } else if constexpr (Listed<T>) {
+            return list_of(shape<std::ranges::range_value_t<T>>());
+        } else {
+            return object_shape<T>();
+        }
+    }
+
+  private:
+    using There = ShapeMember::There;
+
+    template <class F>
+    void only(There there, const F& members) {
+        const There outer = std::exchange(there_, there);
+        members();
+        there_ = outer;
+    }
+    template <class F>
+    Shape object_of(const F& members) {
+        Shape inner{.kind = Shape::Kind::object};
+        Shape* const outer = std::exchange(object_, &inner);
+        const There outside = std::exchange(there_, There::always);
+        members();
+        object_ = outer;
+        there_ = outside;
+        return inner;
+    }
+    template <class T>
+    static Shape object_shape() {
+        Shape of{.kind = Shape::Kind::object, .name = std::string(shape_name<T>)};
+        FieldsToShape visitor(of);
+        const T value{};
+        fields(visitor, value);
+        return of;
+    }
+    /// An enumeration counts up from 0; past its last code there is none.
+    template <class Enum>
+    static Shape code_shape() {
+        Shape of{.kind = Shape::Kind::code};
+        for (int i = 0; !code_of(static_cast<Enum>(i)).empty(); ++i) {
+            of.codes.emplace_back(code_of(static_cast<Enum>(i)));
+        }
+        return of;
+    }
+    static Shape list_of(Shape item) {
+        return {.kind = Shape::Kind::list, .item = std::make_shared<const Shape>(std::move(item))};
+    }
+    void add(std::string_view key, Shape shape) {
+        object_->members.push_back({std::string(key), std::move(shape), there_});
+    }
+
+    Shape* object_;
+    There there_ = There::always;
+};
+
+template <class Answer>
+Shape shape_of() {
+    return FieldsToShape::shape<Answer>();
+}
+
+} // namespace quoin

@@ -1,0 +1,224 @@
+// The fields of what the answers share.
+#include "shared_fields.hpp"
+
+namespace quoin {
+
+template <class V, Of<PaymentStep> A>
+void fields(V& v, A& step) {
+    v("from_payment", step.from_payment);
+    v("rate", step.rate);
+    v("payment", step.payment);
+}
+
+/// What a rate that changes may do.
+template <class V, Of<AdjustableAnswer> A>
+void fields(V& v, A& adjustable) {
+    v("initial_months", adjustable.initial);
+    v("reset_months", adjustable.reset);
+    v.object("index", [&] {
+        v("name", adjustable.index.name);
+        v("value", adjustable.index.value);
+        v("date", adjustable.index.date);
+    });
+    v("margin", adjustable.margin);
+    v.object("caps", [&] {
+        v("first", adjustable.caps.first);
+        v("periodic", adjustable.caps.periodic);
+        v("life", adjustable.caps.life);
+    });
+    v("fully_indexed_rate", adjustable.fully_indexed);
+    v("highest_rate", adjustable.ceiling);
+    v("if_the_index_stays", adjustable.as_indexed);
+    v("worst_case", adjustable.worst);
+}
+
+template <class V, Of<BuydownYear> A>
+void fields(V& v, A& year) {
+    v("rate", year.rate);
+    v("payment", year.payment);
+    v("subsidy", year.subsidy);
+}
+
+template <class V, Of<Buydown> A>
+void fields(V& v, A& buydown) {
+    v.said("subsidy", [&] { return buydown.total_subsidy(); });
+    v("note_payment", buydown.note_payment);
+    v.said("qualifying_rate", [&] { return buydown.qualifying_rate(); });
+    v("years", buydown.years);
+}
+
+template <class V, Of<InsuranceAnswer> A>
+void fields(V& v, A& insurance) {
+    v("name", insurance.name);
+    v("annual_percent", insurance.annual_percent);
+    v("first_monthly", insurance.first_monthly);
+    v("payments", insurance.payments);
+    v("paid_up", insurance.paid_up);
+    v("last_date", insurance.last_date);
+    v("whole_term", insurance.whole_term);
+    v("on_request_payment", insurance.on_request_payment);
+    v("on_request_date", insurance.on_request_date);
+}
+
+template <class V, Of<PaymentLevel> A>
+void fields(V& v, A& level) {
+    v("from", level.from);
+    v("to", level.to);
+    v("payment", level.payment);
+}
+
+template <class V, Of<CostOfCredit> A>
+void fields(V& v, A& cost) {
+    v("prepaid_finance_charge", cost.prepaid_finance_charge);
+    v("amount_financed", cost.amount_financed);
+    v("finance_charge", cost.finance_charge);
+    v("total_of_payments", cost.total_of_payments);
+    v.said("total_interest_percentage",
+           [&] { return disclosed(cost.total_interest_percentage.value()); });
+    v("disclosed_in_five_years", cost.disclosed_in_five_years);
+    v("disclosed_principal_in_five_years", cost.disclosed_principal_in_five_years);
+    v("buyers_buydown", cost.buydown.put_up);
+    v("payment_levels", cost.levels);
+    v.object("first_period", [&] {
+        v("months", cost.first_period.months);
+        v("odd_days", cost.first_period.odd_days);
+    });
+    v.apr("apr", cost.apr);
+}
+
+template <class V, Of<CashToClose> A>
+void fields(V& v, A& cash) {
+    v("down_payment", cash.down_payment);
+    v("upfront_fee_in_cash", cash.upfront_fee);
+    v("points", cash.points);
+    v("principal_reduction", cash.principal_reduction);
+    v("closing_costs", cash.closing_costs);
+    v("prepaid_interest", cash.prepaid_interest);
+    v("prepaid_bills", cash.prepaid_bills);
+    v("initial_escrow_deposit", cash.escrow);
+    v("temporary_buydown", cash.buydown);
+    v("credits", cash.credits);
+    v.said("needed", [&] { return cash.needed(); });
+    v("deposits", cash.deposits);
+    v.said("to_close", [&] { return cash.to_close(); });
+}
+
+namespace {
+
+/// What is told of a scenario that can be had.
+template <class V, Of<ScenarioAnswer> A>
+void figures(V& v, A& a) {
+    v("price", a.price);
+    v("value", a.value);
+    v("base_loan", a.base_loan);
+    v.object("upfront_fee", [&] {
+        v("name", a.upfront_name);
+        v("percent", a.upfront_percent);
+        v("amount", a.upfront_fee);
+        v("financed", a.financed_fee);
+    });
+    v("loan", a.loan);
+    v("monthly", a.monthly);
+    v.object("first_year", [&] {
+        v("months", a.first_year_months);
+        v("monthly", a.first_year);
+    });
+    v("temporary_buydown", a.buydown);
+    v("mortgage_insurance", a.insurance);
+    v("cash", a.cash);
+    v("credits_without_use", a.credits.without_use);
+    v("credits_over_cap", a.credits.over_cap);
+    v("lender_credit_without_use", a.lender_credit_without_use);
+    v("cost_of_credit", a.cost_of_credit);
+    v("first_payment", a.first_payment);
+    v("payments", a.payments);
+    v("last_payment", a.last_payment);
+    v("total_interest", a.total_interest);
+    v("paid_in_five_years", a.paid_in_five_years);
+    v("paid_over_loan", a.paid_over_loan);
+    v("balance_after_five_years", a.balance_after_five_years);
+    v("balance_after_ten_years", a.balance_after_ten_years);
+}
+
+} // namespace
+
+template <class V, Of<Heading> A>
+void fields(V& v, A& h) {
+    v("community", h.community);
+    v("builder", h.builder);
+    v("buyer", h.buyer);
+    v("prepared_by", h.prepared_by);
+    v("originator", h.originator);
+    v("plan", h.plan);
+    v("elevation", h.elevation);
+    v("lot", h.lot);
+    v("price_book_version", h.price_book_version);
+    v("price_book_expires", h.price_book_expires);
+    v("as_of", h.as_of);
+    v("contract", h.contract);
+    v("closing", h.closing);
+    v("place", h.place);
+    v("sample_place", h.sample_place);
+    v("rate_sheet", h.rate_sheet);
+    v("rates_date", h.rates_date);
+    v("rates_good_through", h.rates_good_through);
+    v("lender", h.lender);
+    v("license", h.license);
+    v("sample_rates", h.sample_rates);
+}
+
+template <class V, Of<ScenarioTerms> A>
+void fields(V& v, A& terms) {
+    v("name", terms.name);
+    v("program", terms.program_id);
+    v("program_name", terms.program);
+    v("months", terms.term);
+    v("lock_days", terms.lock_days);
+    v("score", terms.score);
+    v("rate", terms.rate);
+    v("points", terms.points);
+    v.apr("apr", terms.apr);
+    v("down_payment", terms.down_payment);
+    v.rounded("down_percent", terms.down_percent, 2);
+    v.rounded("ltv", terms.ltv, 2);
+    v("down_from_cash", terms.down_from_cash);
+    v("extra_principal", terms.extra_principal);
+    v("fine_print", terms.fine_print);
+    v("adjustable", terms.adjustable);
+}
+
+template <class V, Of<Monthly> A>
+void fields(V& v, A& monthly) {
+    for (const MonthlyPart& part : monthly_parts()) v(part.key, monthly.*part.member);
+    v.said("total", [&] { return monthly.total(); });
+}
+
+template <class V, Of<Refusal> A>
+void fields(V& v, A& refusal) {
+    v("why", refusal.why);
+    v("found", refusal.found);
+    v("limit", refusal.limit);
+    v.said("words", [&] { return words(refusal); });
+    v.when(refusal.gap.has_value(), [&] { v.said("list", [&] { return refusal.gap->list; }); });
+}
+
+template <class V, Of<ScenarioAnswer> A>
+void fields(V& v, A& a) {
+    v("terms", a.terms);
+    v.said("available", [&] { return a.available(); });
+    v("refusals", a.refusals);
+    v.unless_refused(a.available(), [&] { figures(v, a); });
+}
+
+template void fields(FieldsToJson&, const Heading&);
+template void fields(FieldsToShape&, const Heading&);
+template void fields(FieldsToJson&, const ScenarioTerms&);
+template void fields(FieldsToShape&, const ScenarioTerms&);
+template void fields(FieldsToJson&, const Monthly&);
+template void fields(FieldsToShape&, const Monthly&);
+template void fields(FieldsToJson&, const Refusal&);
+template void fields(FieldsToShape&, const Refusal&);
+template void fields(FieldsToJson&, const ScenarioAnswer&);
+template void fields(FieldsToShape&, const ScenarioAnswer&);
+
+} // namespace quoin

@@ -1,0 +1,57 @@
+// The fields of what the answers share: heading, terms, a month, a scenario, refusals.
+#pragma once
+
+#include "shape_fields.hpp"
+#include <quoin/answers/adds.hpp>
+#include <quoin/answers/heading.hpp>
+#include <quoin/answers/scenario_answer.hpp>
+#include <quoin/render/words.hpp>
+
+namespace quoin {
+
+template <>
+inline constexpr std::string_view shape_name<Heading> = "Heading";
+template <>
+inline constexpr std::string_view shape_name<ScenarioTerms> = "Terms";
+template <>
+inline constexpr std::string_view shape_name<Monthly> = "Monthly";
+template <>
+inline constexpr std::string_view shape_name<Refusal> = "Refusal";
+template <>
+inline constexpr std::string_view shape_name<ScenarioAnswer> = "Scenario";
+
+// Compiled once, for each visitor, in shared_fields.cpp.
+template <class V, Of<Heading> A>
+void fields(V& v, A& heading);
+template <class V, Of<ScenarioTerms> A>
+void fields(V& v, A& terms);
+template <class V, Of<Monthly> A>
+void fields(V& v, A& monthly);
+template <class V, Of<Refusal> A>
+void fields(V& v, A& refusal);
+template <class V, Of<ScenarioAnswer> A>
+void fields(V& v, A& scenario);
+
+/// What a change comes to: a month and cash, or why the loan is refused.
+struct Difference {
+    Added added;
+};
+template <>
+inline constexpr std::string_view shape_name<Difference> = "Difference";
+
+template <class V, Of<Added> A>
+void difference(V& v, A& added) {
+    v.when(!added.available(), [&] { v("refusals", added.refusals); });
+    v.when(added.available(), [&] {
+        v("per_month", added.per_month);
+        v("cash_needed", added.cash);
+        v("cash_to_close", added.to_close);
+    });
+}
+
+template <class V, Of<Difference> A>
+void fields(V& v, A& change) {
+    difference(v, change.added);
+}
+
+} // namespace quoin

@@ -1,0 +1,28 @@
+// The fields of a thing in the furnished model, shared by the questions that list it.
+#pragma once
+
+#include "shared_fields.hpp"
+#include <quoin/answers/shown.hpp>
+
+namespace quoin {
+
+[[nodiscard]] std::string_view name_of(ShownStanding standing);
+
+template <>
+inline constexpr std::string_view shape_name<ShownItem> = "Shown";
+
+template <class V, Of<ShownItem> A>
+void fields(V& v, A& item) {
+    v("area", item.area);
+    v("name", item.name);
+    v("as_shown", item.as_shown);
+    v("quantity", item.quantity);
+    v("unit", item.unit);
+    v("standing", item.standing);
+    v("price", item.price);
+    v("yours", item.yours);
+    v("your_level", item.your_level);
+    v("why_not", item.why_not);
+}
+
+} // namespace quoin

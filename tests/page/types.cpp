@@ -1,0 +1,15 @@
+// Prints the types that the page knows the answers by: src/page/answer_types.ts.
+#include <iostream>
+
+#include <quoin/questions/questions.hpp>
+
+int main() {
+    std::vector<quoin::Shape> shapes;
+    for (const quoin::Question& question : quoin::questions()) {
+        if (question.shape != nullptr) shapes.push_back(question.shape());
+    }
+    std::cout
+        << "// What the answers hold; amounts, rates and dates are text. Printed by the program "
+           "page-types\n// of the tests, never written by hand.\n"
+        << quoin::types_of(shapes);
+}

@@ -1,0 +1,152 @@
+// Writing JSON: to the byte what a general library writes, for values and bytes of every kind.
+#include <shown.hpp>
+
+#include <random>
+
+#include <nlohmann/json.hpp>
+
+#include <quoin/exact/broken.hpp>
+#include <quoin/text/json_writer.hpp>
+
+using namespace quoin;
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string of_library(const Json& json) {
+    return json.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
+/// Values from a fixed seed: every kind, nested, their texts of any bytes at all.
+class AnyJson {
+  public:
+    explicit AnyJson(unsigned seed) : random_(seed) {}
+
+    int below(int limit) { return std::uniform_int_distribution(0, limit - 1)(random_); }
+
+    std::string bytes() {
+        static const std::string pieces[] = {"a",
+                                             "\"",
+                                             "\\",
+                                             "/",
+                                             "\n",
+                                             "\t",
+                                             "\x7F",
+                                             "\x01",
+                                             "\xC3\xA9",
+                                             "\xE2\x80\x94",
+                                             "\xC3",
+                                             "\xE2\x80",
+                                             "\xED\xA0",
+                                             "\xC0\xAF",
+                                             "\xF0\x9F\x8F\xA0",
+                                             "\xF0\x9F",
+                                             "\xFF",
+                                             "\xF4\x90\x80\x80"};
+        std::string text;
+        for (int i = below(7); i > 0; --i) {
+            text += below(4) == 0 ? std::string(1, static_cast<char>(below(256)))
+                                  : pieces[below(static_cast<int>(std::size(pieces)))];
+        }
+        return text;
+    }
+
+    Json next(int levels) {
+        switch (below(levels == 0 ? 4 : 6)) {
+        case 0:
+            return nullptr;
+        case 1:
+            return below(2) == 0;
+        case 2:
+            return std::uniform_int_distribution<std::int64_t>(
+                std::numeric_limits<std::int64_t>::min())(random_);
+        case 3:
+            return bytes();
+        case 4: {
+            Json list = Json::array();
+            for (int i = below(4); i > 0; --i) list.push_back(next(levels - 1));
+            return list;
+        }
+        default: {
+            Json object = Json::object();
+            for (int i = below(4); i > 0; --i)
+                object["m" + std::to_string(i) + bytes()] = next(levels - 1);
+            return object;
+        }
+        }
+    }
+
+  private:
+    std::mt19937 random_;
+};
+
+void write(const Json& value, JsonWriter& json) {
+    switch (value.type()) {
+    case Json::value_t::object:
+        json.open_object();
+        for (const auto& [name, member] : value.items()) {
+            json.key(name);
+            write(member, json);
+        }
+        return json.close_object();
+    case Json::value_t::array:
+        json.open_list();
+        for (const Json& item : value) write(item, json);
+        return json.close_list();
+    case Json::value_t::string:
+        return json.text(value.get<std::string>());
+    case Json::value_t::boolean:
+        return json.truth(value.get<bool>());
+    case Json::value_t::null:
+        return json.null();
+    default:
+        return json.number(value.get<std::int64_t>());
+    }
+}
+
+} // namespace
+
+TEST_CASE("JSON is written as a general library writes it, values and bytes of every kind") {
+    AnyJson any(20261127);
+    std::size_t replaced = 0;
+    for (int i = 0; i < 20'000; ++i) {
+        const Json value = any.next(4);
+        JsonWriter json;
+        write(value, json);
+        const std::string text = json.take();
+        const std::string expected = of_library(value);
+        if (text != expected) FAIL("written " << text << "\nexpected " << expected);
+        if (text.find("\xEF\xBF\xBD") != std::string::npos) ++replaced;
+    }
+    CHECK(replaced > 1'000);
+}
+
+TEST_CASE("A member with its value, and what is empty") {
+    JsonWriter json;
+    json.open_object();
+    json.text("name", "Deck");
+    json.number("rank", -3);
+    json.truth("must", false);
+    json.key("parts");
+    json.open_list();
+    json.close_list();
+    json.key("later");
+    json.open_object();
+    json.close_object();
+    json.close_object();
+    CHECK(json.take() == "{\n  \"name\": \"Deck\",\n  \"rank\": -3,\n  \"must\": false,\n"
+                         "  \"parts\": [],\n  \"later\": {}\n}");
+}
+
+TEST_CASE("JSON that is not closed, or closes too much, is our own fault and said") {
+    JsonWriter open;
+    open.open_list();
+    CHECK_THROWS_AS(open.take(), Broken);
+    JsonWriter closed;
+    CHECK_THROWS_AS(closed.close_object(), Broken);
+    JsonWriter nameless;
+    nameless.open_object();
+    nameless.key("a");
+    CHECK_THROWS_AS(nameless.key("b"), Broken);
+}
