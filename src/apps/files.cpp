@@ -87,16 +87,19 @@ std::vector<fs::path> json_files(const fs::path& folder) {
 
 fs::path data_folder(std::string_view name) {
     std::error_code error;
-    const fs::path installed = own_folder().parent_path() / "share" / "quoin" / name;
-    if (fs::is_directory(installed, error)) return installed;
+    const fs::path own = own_folder();
+    const fs::path installed = own.parent_path() / "share" / "quoin" / name;
+    if (!own.empty() && fs::is_directory(installed, error)) return installed;
     return fs::path(QUOIN_SOURCE_DATA) / name;
 }
 
 fs::path whole_program() {
     std::error_code error;
     const fs::path name = fs::path("libexec") / "quoin";
-    const fs::path beside = own_folder() / name; // as it is built
-    return fs::exists(beside, error) ? beside : own_folder().parent_path() / name;
+    const fs::path own = own_folder();
+    if (own.empty()) return {}; // never one that happens to lie where the program is started
+    const fs::path beside = own / name; // as it is built
+    return fs::exists(beside, error) ? beside : own.parent_path() / name;
 }
 
 fs::path rates_folder(const std::string& asked) {

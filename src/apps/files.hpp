@@ -28,6 +28,7 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 [[nodiscard]] std::filesystem::path data_folder(std::string_view name);
 
 /// Where the whole program is (whole.hpp): in libexec/ beside this program, or beside its bin/.
+/// Empty where the system does not tell where this program is.
 [[nodiscard]] std::filesystem::path whole_program();
 
 /// Where lending data is: `asked` if given, else $QUOIN_RATES, else what came with the program.

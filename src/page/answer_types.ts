@@ -228,6 +228,29 @@ export type Quote = {
     cautions: string[];
 };
 
+export type Added = {
+    available: boolean;
+    refusals?: Refusal[];
+    per_month: string;
+    monthly: Monthly;
+    cash_needed: string;
+    cash_to_close: string;
+    in_five_years: string;
+    over_loan: string;
+    jumps: ({
+        why: 'note_rate' | 'points_adjustment' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'mi_factor' | 'single_premium' | 'contribution_cap' | 'homeowners_rate';
+        before: {
+            band: string;
+            value: string;
+        };
+        after: {
+            band: string;
+            value: string;
+        };
+        words: string;
+    })[];
+};
+
 export type Adds = {
     question: 'adds';
     heading: Heading;
@@ -260,28 +283,8 @@ export type Adds = {
         price?: string;
         along?: string[];
         instead_of?: string[];
-        by_scenario?: ({
+        by_scenario?: (Added & {
             scenario: string;
-            available: boolean;
-            refusals?: Refusal[];
-            per_month: string;
-            monthly: Monthly;
-            cash_needed: string;
-            cash_to_close: string;
-            in_five_years: string;
-            over_loan: string;
-            jumps: ({
-                why: 'note_rate' | 'points_adjustment' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'mi_factor' | 'single_premium' | 'contribution_cap' | 'homeowners_rate';
-                before: {
-                    band: string;
-                    value: string;
-                };
-                after: {
-                    band: string;
-                    value: string;
-                };
-                words: string;
-            })[];
         })[];
     })[];
     stacked: ({
@@ -289,28 +292,8 @@ export type Adds = {
         name: string;
         level: string;
         price: string;
-        by_scenario: ({
+        by_scenario: (Added & {
             scenario: string;
-            available: boolean;
-            refusals?: Refusal[];
-            per_month: string;
-            monthly: Monthly;
-            cash_needed: string;
-            cash_to_close: string;
-            in_five_years: string;
-            over_loan: string;
-            jumps: ({
-                why: 'note_rate' | 'points_adjustment' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'mi_factor' | 'single_premium' | 'contribution_cap' | 'homeowners_rate';
-                before: {
-                    band: string;
-                    value: string;
-                };
-                after: {
-                    band: string;
-                    value: string;
-                };
-                words: string;
-            })[];
         })[];
     })[];
     whole: {
@@ -318,28 +301,8 @@ export type Adds = {
         name: string;
         level: string;
         price: string;
-        by_scenario: ({
+        by_scenario: (Added & {
             scenario: string;
-            available: boolean;
-            refusals?: Refusal[];
-            per_month: string;
-            monthly: Monthly;
-            cash_needed: string;
-            cash_to_close: string;
-            in_five_years: string;
-            over_loan: string;
-            jumps: ({
-                why: 'note_rate' | 'points_adjustment' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'mi_factor' | 'single_premium' | 'contribution_cap' | 'homeowners_rate';
-                before: {
-                    band: string;
-                    value: string;
-                };
-                after: {
-                    band: string;
-                    value: string;
-                };
-                words: string;
-            })[];
         })[];
     };
     cautions: string[];

@@ -8,6 +8,8 @@ namespace quoin {
 
 template <>
 inline constexpr std::string_view shape_name<AddsAnswer> = "Adds";
+template <>
+inline constexpr std::string_view shape_name<Added> = "Added";
 
 template <class V, Of<JumpSide> A>
 void fields(V& v, A& side) {

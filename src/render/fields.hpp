@@ -184,7 +184,9 @@ template <class Answer>
 [[nodiscard]] std::string json_of_fields(const Answer& answer) {
     JsonWriter json;
     FieldsToJson(json).write(answer);
-    return json.take() + "\n";
+    std::string text = json.take();
+    text += '\n'; // in place: an answer can be half a megabyte
+    return text;
 }
 
 } // namespace quoin
