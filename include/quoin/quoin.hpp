@@ -46,6 +46,7 @@
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
 #include <quoin/loan/buydown.hpp>
+#include <quoin/loan/cash_to_close.hpp>
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/credits.hpp>
 #include <quoin/loan/escrow.hpp>
@@ -55,6 +56,7 @@
 #include <quoin/loan/watch.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
+#include <quoin/loan/monthly.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>

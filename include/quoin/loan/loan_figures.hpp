@@ -18,8 +18,10 @@
 
 #include <quoin/home/priced_home.hpp>
 #include <quoin/loan/buydown.hpp>
+#include <quoin/loan/cash_to_close.hpp>
 #include <quoin/loan/credits.hpp>
 #include <quoin/loan/local_costs.hpp>
+#include <quoin/loan/monthly.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario_rules.hpp>
@@ -49,58 +51,6 @@ struct Refusal {
     Money limit;
     std::optional<ListGap> gap = {}; ///< where a rule is unknown
     bool with_premium = false;       ///< what is lent: the base loan and the premium financed in it
-};
-
-/// The parts of a month's figure.
-struct Monthly {
-    Money principal_and_interest;
-    Money mortgage_insurance;
-    Money property_tax;
-    Money homeowners_insurance;
-    Money flood_insurance;
-    Money wind_insurance;
-    Money association_dues;
-    Money district_charges;
-
-    [[nodiscard]] Money total() const;
-    /// What of it the home takes and not the loan.
-    [[nodiscard]] Money local() const {
-        return total() - principal_and_interest - mortgage_insurance;
-    }
-    friend bool operator==(const Monthly&, const Monthly&) = default;
-};
-[[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
-
-/// What has to be brought, and what has been brought already.
-///
-/// A lender credit for a higher rate pays closing costs and prepaids, never the down payment
-/// (Fannie Mae SEL-2018-03; HUD Reference Guide 2-06, premium pricing). What is left of it reduces
-/// the principal at closing under FHA (there: it must be applied to the principal balance), on the
-/// note and the payment as they are; elsewhere it is lost.
-struct CashToClose {
-    Money down_payment;
-    Money upfront_fee;         ///< the part that is not financed, or a single premium
-    Money points;              ///< negative: a lender credit, as far as it is not lost
-    Money principal_reduction; ///< at closing, out of the lender credit
-    Money closing_costs;       ///< the buyer's
-    Money prepaid_interest;
-    Money prepaid_bills; ///< insurance premiums, and tax due before the first payment
-    Money escrow;        ///< initial escrow deposit
-    Money buydown;       ///< subsidy of a temporary buydown
-    Money credits;       ///< used
-    Money deposits;      ///< earnest money and option deposits, paid before closing
-
-    /// All the cash the purchase takes.
-    [[nodiscard]] Money needed() const {
-        return down_payment + upfront_fee + points + principal_reduction + closing_costs +
-               prepaid_interest + prepaid_bills + escrow + buydown - credits;
-    }
-    /// What a lender credit may pay.
-    [[nodiscard]] Money open_to_lender_credit() const {
-        return closing_costs + prepaid_interest + prepaid_bills + escrow;
-    }
-    /// What is left to bring to the closing.
-    [[nodiscard]] Money to_close() const { return needed() - deposits; }
 };
 
 /// Rows of tables that decided a figure; a change of row is why a figure jumps.
