@@ -23,6 +23,7 @@
 #include <quoin/text/plain.hpp>
 
 #include <quoin/pricebook/lot.hpp>
+#include <quoin/pricebook/only.hpp>
 #include <quoin/pricebook/option.hpp>
 #include <quoin/pricebook/price_book.hpp>
 
@@ -40,6 +41,7 @@
 #include <quoin/home/selection.hpp>
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/home/standing.hpp>
 
 #include <quoin/loan/actuarial.hpp>
 #include <quoin/loan/schedule.hpp>

@@ -2,7 +2,7 @@
 #include "add_item.hpp"
 
 #include "difference.hpp"
-#include <quoin/home/rules.hpp>
+#include <quoin/home/standing.hpp>
 
 namespace quoin {
 namespace {
@@ -41,31 +41,6 @@ std::vector<std::string> option_names(const PriceBook& book, const std::vector<i
     return names;
 }
 
-/// An option that is in the home, in just this form.
-bool is_chosen(const Selection& selection, const Pick& pick) {
-    const Pick* present = selection.find(pick.option);
-    if (present == nullptr || present->level != pick.level) return false;
-    if (pick.choice >= 0 && pick.choice != present->choice) return false;
-    return (!pick.quantity || pick.quantity == present->quantity) &&
-           (!pick.spend || pick.spend == present->spend);
-}
-
-bool offered_at_level(const PriceBook& book, const Pick& pick, int plan) {
-    return at(book.options, pick.option).kind != OptionKind::levels ||
-           unit_price(at(book.options, pick.option), pick.level, plan).has_value();
-}
-
-/// The chosen package that brings a pick already, or empty.
-std::string package_with(const PriceBook& book, const Selection& selection, const Pick& pick) {
-    for (const Pick& chosen : selection.picks) {
-        const Option& package = at(book.options, chosen.option);
-        for (const OptionRef& part : package.parts) {
-            if (part.option == pick.option && part.level >= pick.level) return package.name;
-        }
-    }
-    return {};
-}
-
 } // namespace
 
 std::string level_name(const Option& option, int level) {
@@ -79,31 +54,40 @@ Standpoint standpoint(const Sitting& sitting, const Selection& selection) {
     return point;
 }
 
-AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick) {
+ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now, const Change& change,
+                       bool takes_out) {
     const PriceBook& book = sitting.book();
-    const Selection& selection = sitting.inquiry().selection;
-    AddsItem item = describe(sitting, pick);
-    const bool chosen = is_chosen(selection, pick);
-    item.package = chosen ? std::string{} : package_with(book, selection, pick);
-    if (!item.package.empty()) {
-        item.standing = Standing::held;
-        return item;
-    }
-    const Change change =
-        chosen ? without_option(book, selection, pick.option) : with_pick(book, selection, pick);
-    if (!change.blocked.empty() || !offered_at_level(book, pick, selection.plan)) {
-        item.standing = Standing::barred;
-        item.why_not = change.blocked.empty()
-                           ? "not offered on this plan"
-                           : described(book, change.blocked.front(), Naming::names);
-        return item;
-    }
-    item.standing = chosen ? Standing::chosen : Standing::offered;
-    item.along = option_names(book, chosen ? change.also_removed : change.also_added);
-    if (!chosen) item.instead = option_names(book, change.also_removed);
+    ChangeAdds adds;
+    adds.along = option_names(book, takes_out ? change.also_removed : change.also_added);
+    if (!takes_out) adds.instead = option_names(book, change.also_removed);
     const Standpoint then = standpoint(sitting, change.selection);
-    item.price = then.home.contract_price - now.home.contract_price;
-    item.by_scenario = differences(sitting, now.figures, then.figures);
+    adds.price = then.home.contract_price - now.home.contract_price;
+    adds.by_scenario = differences(sitting, now.figures, then.figures);
+    return adds;
+}
+
+AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick) {
+    using Kind = OptionStanding::Kind;
+    const PriceBook& book = sitting.book();
+    AddsItem item = describe(sitting, pick);
+    const OptionStanding standing = option_standing(book, sitting.inquiry().selection, pick);
+    if (standing.kind == Kind::held) {
+        item.standing = Standing::held;
+        item.package = at(book.options, standing.package).name;
+        return item;
+    }
+    if (!standing.change.blocked.empty()) {
+        item.standing = Standing::barred;
+        item.why_not = described(book, standing.reason(), Naming::names);
+        return item;
+    }
+    const bool chosen = standing.kind == Kind::chosen;
+    item.standing = chosen ? Standing::chosen : Standing::offered;
+    ChangeAdds adds = change_adds(sitting, now, standing.change, chosen);
+    item.price = adds.price;
+    item.along = std::move(adds.along);
+    item.instead = std::move(adds.instead);
+    item.by_scenario = std::move(adds.by_scenario);
     return item;
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/home/standing.hpp>
 
 namespace quoin {
 
@@ -14,6 +15,16 @@ struct Standpoint {
     std::vector<LoanFigures> figures;
 };
 [[nodiscard]] Standpoint standpoint(const Sitting& sitting, const Selection& selection);
+
+/// What a change of the home comes to, and the names of what it brings and drops.
+struct ChangeAdds {
+    Money price;
+    std::vector<std::string> along;   ///< added or, where an option is taken out, taken out with it
+    std::vector<std::string> instead; ///< replaced
+    std::vector<Added> by_scenario;
+};
+[[nodiscard]] ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now,
+                                     const Change& change, bool takes_out);
 
 /// A pick that is not in the home is added, with what it needs; one that is there is taken out.
 [[nodiscard]] AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick);

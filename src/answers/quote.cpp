@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/home/rules.hpp>
 
 namespace quoin {
 namespace {
@@ -67,8 +68,11 @@ void add_open_choices(const Sitting& sitting, QuoteAnswer& answer) {
     for (std::size_t i = 0; i < sitting.book().options.size(); ++i) {
         const Option& option = sitting.book().options[i];
         if (option.kind != OptionKind::choice || option.choices.empty()) continue;
-        if (!allows(option.only.plans, selection.plan)) continue;
-        if (selection.find(static_cast<int>(i)) != nullptr) continue;
+        Pick first;
+        first.option = static_cast<int>(i);
+        first.choice = 0;
+        if (!comes_with_plan(sitting.book(), first, selection.plan)) continue;
+        if (selection.find(first.option) != nullptr) continue;
         answer.open_choices.push_back({area_name(sitting.book(), option.area), option.id,
                                        option.name, option.choices.front().name});
     }

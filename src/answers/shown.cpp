@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include <quoin/home/rules.hpp>
+#include <quoin/home/standing.hpp>
 
 namespace quoin {
 namespace {
@@ -28,13 +28,8 @@ bool at_least(const Option& option, const Pick& yours, const Pick& shown, int pl
     return quantity_of(option, yours, plan) >= quantity_of(option, shown, plan);
 }
 
-/// Barriers of the place and the plan; a cutoff does not matter for what is chosen already.
-std::string reason_against(const Sitting& sitting, int option) {
-    const auto found = barriers(sitting.book(), sitting.inquiry().selection, option);
-    return found.empty() ? std::string{} : described(sitting.book(), found.front(), Naming::names);
-}
-
 void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
+    using Kind = OptionStanding::Kind;
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
     const Option& option = at(book.options, shown.option);
@@ -50,19 +45,17 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
                                                           : ShownStanding::yours_partly;
         return;
     }
-    item.why_not = reason_against(sitting, shown.option);
-    if (!item.why_not.empty() || !item.price) {
+    const OptionStanding standing = option_standing(book, selection, as_shown);
+    if (standing.barred_by_the_home()) {
         item.standing = ShownStanding::unavailable;
-        if (item.why_not.empty()) item.why_not = "not offered on this plan";
+        item.why_not = described(book, standing.reason(), Naming::names);
         item.price.reset();
     } else if (option.kind == OptionKind::choice) {
         item.standing = ShownStanding::free_choice;
-    } else if (holds(book, selection, {shown.option, shown.level})) {
-        const bool included = option.included_level_on(selection.plan) >= shown.level &&
-                              option.kind == OptionKind::levels;
-        item.standing = included ? ShownStanding::included : ShownStanding::yours;
+    } else if (standing.kind == Kind::included && option.kind == OptionKind::levels) {
+        item.standing = ShownStanding::included;
     } else {
-        item.standing = ShownStanding::extra;
+        item.standing = standing.kind == Kind::held ? ShownStanding::yours : ShownStanding::extra;
     }
 }
 

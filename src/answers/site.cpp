@@ -11,12 +11,6 @@
 namespace quoin {
 namespace {
 
-bool offered(const PriceBook& book, const Selection& selection, const Pick& pick) {
-    const Option& option = at(book.options, pick.option);
-    return option.kind != OptionKind::levels ||
-           at(option.levels, pick.level).price.on(selection.plan).has_value();
-}
-
 /// A home elsewhere: its picks that the rules let stand, and those that they do not.
 struct Moved {
     Selection selection;
@@ -39,12 +33,7 @@ Moved moved_to(const PriceBook& book, Selection there) {
     for (bool again = true; again;) {
         const std::size_t before = moved.fallen.size();
         for (const Conflict& conflict : conflicts(book, moved.selection)) {
-            fall(conflict.option, described(book, conflict, Naming::names));
-        }
-        const std::vector<Pick> picks = moved.selection.picks;
-        for (const Pick& pick : picks) {
-            if (!offered(book, moved.selection, pick))
-                fall(pick.option, "not offered on this plan");
+            fall(conflict.of.option, described(book, conflict, Naming::names));
         }
         again = moved.fallen.size() > before;
     }

@@ -5,7 +5,7 @@
 
 #include "add_item.hpp"
 #include <quoin/exact/broken.hpp>
-#include <quoin/home/rules.hpp>
+#include <quoin/home/standing.hpp>
 
 namespace quoin {
 namespace {
@@ -33,23 +33,6 @@ bool in_home(const Walk& walk, const Pick& pick) {
     return present != nullptr && present->level == pick.level && present->choice == pick.choice;
 }
 
-/// What comes with the plan: the included level, the first choice, an allowance's budget.
-bool comes_with_plan(const Walk& walk, const Pick& pick) {
-    const Option& option = at(walk.book.options, pick.option);
-    switch (option.kind) {
-    case OptionKind::levels:
-        return option.included_level_on(walk.selection.plan) == pick.level;
-    case OptionKind::choice:
-        return pick.choice == 0;
-    case OptionKind::allowance:
-        return option.price.on(walk.selection.plan).has_value();
-    case OptionKind::upgrade:
-    case OptionKind::package:
-        return false;
-    }
-    return false;
-}
-
 TourPick named(const PriceBook& book, const Pick& pick) {
     const Option& option = at(book.options, pick.option);
     TourPick named{option.id, {}, {}, pick.quantity, pick.spend};
@@ -67,85 +50,64 @@ std::vector<TourPick> brought(const PriceBook& book, const Change& change) {
     return picks;
 }
 
-/// Taking out the option that is there, or putting the pick in, with the figures of `adds`.
-TourTouch touch_of(const Walk& walk, const Pick& pick, bool takes_out) {
-    const Pick* present = walk.selection.find(pick.option);
-    const Pick asked = takes_out ? *present : pick;
-    const AddsItem item = add_item(walk.sitting, walk.now, asked);
-    const Change change = takes_out ? without_option(walk.book, walk.selection, pick.option)
-                                    : with_pick(walk.book, walk.selection, pick);
-    ensure(item.standing == (takes_out ? Standing::chosen : Standing::offered),
-           "a touch takes out what is chosen and puts in what is offered");
+/// Making the change, with the figures of `adds`.
+TourTouch touch_of(const Walk& walk, const OptionStanding& standing) {
+    const Change& change = standing.change;
     ensure(change.blocked.empty(), "a touch can be made");
-    TourTouch touch{takes_out, item.price, {}, item.along, item.instead, {}, {}};
+    ChangeAdds adds = change_adds(walk.sitting, walk.now, change, standing.takes_out);
+    TourTouch touch;
+    touch.takes_out = standing.takes_out;
+    touch.price = adds.price;
+    touch.along = std::move(adds.along);
+    touch.instead = std::move(adds.instead);
     touch.brings = brought(walk.book, change);
     for (const int option : change.also_removed) {
         touch.drops.push_back(at(walk.book.options, option).id);
     }
-    if (!item.by_scenario.empty()) touch.added = item.by_scenario.front();
+    if (!adds.by_scenario.empty()) touch.added = std::move(adds.by_scenario.front());
     return touch;
 }
 
-std::string barred_by(const Walk& walk, const Pick& pick) {
-    const Change change = with_pick(walk.book, walk.selection, pick);
-    if (change.blocked.empty()) return {};
-    return described(walk.book, change.blocked.front(), Naming::names);
-}
-
-/// The chosen package that brings a pick or a better one, and whether it is just this one.
-struct Holding {
-    std::string package; ///< empty: none
-    bool better = false;
-};
-
-Holding holding(const Walk& walk, const Pick& pick) {
-    for (const Pick& chosen : walk.selection.picks) {
-        const Option& package = at(walk.book.options, chosen.option);
-        for (const OptionRef& part : package.parts) {
-            if (part.option != pick.option || part.level < pick.level) continue;
-            return {package.name, part.level > pick.level};
-        }
-    }
-    return {};
-}
-
-/// The state of a form that is not in the home itself, and what a touch would do.
-void judge_absent(const Walk& walk, const Pick& pick, TourForm& form) {
-    const Option& option = at(walk.book.options, pick.option);
-    const bool picked = walk.selection.find(pick.option) != nullptr;
-    const Holding held = holding(walk, pick);
-    if (!held.package.empty() && !held.better && picked) {
-        form.state = TourState::offered; // one above it was chosen
-        form.touch = touch_of(walk, pick, true);
-        return;
-    }
-    if (!held.package.empty()) {
-        form.state = held.better ? TourState::barred : TourState::held;
-        form.why = held.better ? "a better one comes in " + held.package : held.package;
-        return;
-    }
-    const bool another = picked && option.kind == OptionKind::choice;
-    if (comes_with_plan(walk, pick) && !another) {
-        form.state = TourState::included;
-        if (!picked) return;
-        form.state = TourState::offered;
-        form.touch = touch_of(walk, pick, true); // back to what comes with the plan
-        return;
-    }
-    form.why = form.price ? barred_by(walk, pick) : "not offered on this plan";
-    form.state = form.why.empty() ? TourState::offered : TourState::barred;
-    const bool by_amount = option.kind == OptionKind::allowance;
-    if (form.state == TourState::offered && !by_amount) form.touch = touch_of(walk, pick, false);
+/// Of a form that comes with the plan or a package: where another was chosen, it is to be had by
+/// taking that out.
+TourState by_itself(const OptionStanding& standing, TourState otherwise) {
+    return standing.takes_out ? TourState::offered : otherwise;
 }
 
 void judge(const Walk& walk, const Pick& pick, TourForm& form) {
-    form.price = charge(at(walk.book.options, pick.option), pick, walk.selection.plan);
-    if (!in_home(walk, pick)) {
-        judge_absent(walk, pick, form);
-        return;
+    using Kind = OptionStanding::Kind;
+    const Option& option = at(walk.book.options, pick.option);
+    form.price = charge(option, pick, walk.selection.plan);
+    const OptionStanding standing = option_standing(walk.book, walk.selection, pick);
+    bool touched = standing.takes_out;
+    switch (standing.kind) {
+    case Kind::chosen:
+        form.state = TourState::chosen;
+        break;
+    case Kind::held:
+        form.state = by_itself(standing, TourState::held);
+        form.why = at(walk.book.options, standing.package).name;
+        if (standing.better) {
+            form.state = TourState::barred;
+            form.why = "a better one comes in " + form.why;
+            touched = false;
+        } else if (touched) {
+            form.why.clear();
+        }
+        break;
+    case Kind::included:
+        form.state = by_itself(standing, TourState::included);
+        break;
+    case Kind::offered:
+        form.state = TourState::offered;
+        touched = option.kind != OptionKind::allowance; // an amount is no touch
+        break;
+    case Kind::barred:
+        form.state = TourState::barred;
+        form.why = described(walk.book, standing.reason(), Naming::names);
+        break;
     }
-    form.state = TourState::chosen;
-    form.touch = touch_of(walk, pick, true);
+    if (touched) form.touch = touch_of(walk, standing);
 }
 
 TourForm form_of(const Walk& walk, int index, int level, int choice) {
@@ -220,7 +182,7 @@ TourOption option_of(const Walk& walk, int index) {
     item.later = option.later;
     item.picked = present != nullptr;
     item.agreed = item.picked && present->agreed;
-    item.cutoff_passed = option.cutoff >= 0 && walk.selection.stage >= option.cutoff;
+    item.cutoff_passed = cutoff_passed(option, walk.selection);
     const Pick pick = item.picked ? *present : pick_for(walk, index, -1, -1);
     item.quantity = counted(option, pick, walk.selection.plan);
     if (option.kind == OptionKind::allowance) {

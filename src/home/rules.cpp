@@ -18,13 +18,9 @@ bool offered_on(const Option& option, int plan) {
                        [&](const Level& level) { return level.price.on(plan).has_value(); });
 }
 
-/// The name of a measure by which the lot is too small, or nullptr.
-const std::string* too_small(const Only& only, const Lot& lot) {
-    for (const Measure& least : only.lot_at_least) {
-        const Decimal* size = find_measure(lot.measures, least.name);
-        if (size == nullptr || *size < least.value) return &least.name;
-    }
-    return nullptr;
+/// Where no level is named, there is none to be had.
+bool level_offered_on(const Option& option, int level, int plan) {
+    return level < 0 || at(option.levels, level).price.on(plan).has_value();
 }
 
 /// The first requirement of a pick that does not hold, or nullptr.
@@ -68,19 +64,6 @@ bool clash(const PriceBook& book, int a, int b, const Rule& rule) {
     });
 }
 
-void clashes(const PriceBook& book, const Selection& selection, std::size_t index,
-             std::vector<Conflict>& found) {
-    const int option = selection.picks[index].option;
-    for (std::size_t i = 0; i < index; ++i) {
-        const int other = selection.picks[i].option;
-        if (clash(book, option, other, excludes)) {
-            found.push_back({Barrier::excludes, option, {{other, -1}}, {}});
-        } else if (clash(book, option, other, same_group)) {
-            found.push_back({Barrier::one_of, option, {{other, -1}}, {}});
-        }
-    }
-}
-
 void erase_option(Selection& selection, int option) {
     std::erase_if(selection.picks, [&](const Pick& pick) { return pick.option == option; });
 }
@@ -114,11 +97,11 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
     constexpr int deepest = 16; // cycles are refused when the book is read; this bounds "any of"
     while (const auto* need = depth < deepest ? unmet(book, change.selection, option) : nullptr) {
         const auto usable = std::find_if(need->begin(), need->end(), [&](const OptionRef& ref) {
-            return barriers(book, change.selection, ref.option).empty() &&
-                   least_pick(book, ref, change.selection.plan);
+            const auto least = least_pick(book, ref, change.selection.plan);
+            return least && barriers(book, change.selection, *least).empty();
         });
         if (usable == need->end()) {
-            change.blocked.push_back({Barrier::needs, option, *need, {}});
+            change.blocked.push_back({Barrier::needs, {option}, *need});
             return;
         }
         add_needs(book, change, usable->option, depth + 1);
@@ -131,8 +114,11 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
 
 } // namespace
 
-bool exclude_each_other(const PriceBook& book, int a, int b) {
-    return clash(book, a, b, excludes) || clash(book, a, b, same_group);
+std::optional<Conflict> conflict_between(const PriceBook& book, int option, int other) {
+    const auto of = [&](Barrier barrier) { return Conflict{barrier, {option}, {{other}}}; };
+    if (clash(book, option, other, excludes)) return of(Barrier::excludes);
+    if (clash(book, option, other, same_group)) return of(Barrier::one_of);
+    return std::nullopt;
 }
 
 bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
@@ -141,47 +127,65 @@ bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
     const int included = wanted.included_level_on(selection.plan);
     if (wanted.kind == OptionKind::levels && included >= 0 && included >= ref.level) return true;
     return std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& pick) {
-        if (pick.option == ref.option && pick.level >= ref.level) return true;
-        const auto& parts = at(book.options, pick.option).parts;
-        return std::any_of(parts.begin(), parts.end(), [&](const OptionRef& part) {
-            return part.option == ref.option && part.level >= ref.level;
-        });
+        return OptionRef{pick.option, pick.level}.meets(ref) ||
+               at(book.options, pick.option).brings(ref);
     });
 }
 
-std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection, int index) {
-    const Option& option = at(book.options, index);
-    const Plan& plan = at(book.plans, selection.plan);
-    const Lot& lot = at(book.lots, selection.lot);
+bool comes_with_plan(const PriceBook& book, const Pick& pick, int plan) {
+    const Option& option = at(book.options, pick.option);
+    if (!offered_on(option, plan)) return false;
+    switch (option.kind) {
+    case OptionKind::levels:
+        return pick.level >= 0 && option.included_level_on(plan) >= pick.level;
+    case OptionKind::choice:
+        return pick.choice == 0;
+    case OptionKind::allowance:
+        return true;
+    case OptionKind::upgrade:
+    case OptionKind::package:
+        return false;
+    }
+    return false;
+}
+
+bool cutoff_passed(const Option& option, const Selection& selection) {
+    return option.cutoff >= 0 && selection.stage >= option.cutoff;
+}
+
+std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection,
+                               const Pick& pick) {
+    const Option& option = at(book.options, pick.option);
     std::vector<Conflict> found;
-    const auto add = [&](Barrier barrier, std::string measure = {}) {
-        found.push_back({barrier, index, {}, std::move(measure)});
-    };
-    if (!offered_on(option, selection.plan)) add(Barrier::not_on_plan);
-    if (!allows(option.only.elevations, at(plan.elevations, selection.elevation).id)) {
-        add(Barrier::not_on_elevation);
+    if (!offered_on(option, selection.plan)) {
+        found.push_back({Barrier::not_on_plan, {pick.option}});
+    } else if (!level_offered_on(option, pick.level, selection.plan)) {
+        found.push_back({Barrier::not_on_plan, {pick.option, pick.level}});
     }
-    if (!allows(option.only.lots, selection.lot)) add(Barrier::not_on_lot);
-    if (!allows(option.only.grades, lot.grade)) add(Barrier::lot_grade);
-    if (const std::string* measure = too_small(option.only, lot)) {
-        add(Barrier::lot_too_small, *measure);
+    for (Unkept& limit :
+         unkept(book, option.only, {selection.plan, selection.elevation, selection.lot})) {
+        found.push_back({Barrier::only, {pick.option}, {}, std::move(limit)});
     }
-    if (option.cutoff >= 0 && selection.stage >= option.cutoff) add(Barrier::past_cutoff);
+    if (cutoff_passed(option, selection) && !pick.agreed) {
+        found.push_back({Barrier::past_cutoff, {pick.option}});
+    }
     return found;
 }
 
 std::vector<Conflict> conflicts(const PriceBook& book, const Selection& selection) {
     std::vector<Conflict> found;
     for (std::size_t i = 0; i < selection.picks.size(); ++i) {
-        const int option = selection.picks[i].option;
-        for (Conflict& barrier : barriers(book, selection, option)) {
-            const bool settled = barrier.barrier == Barrier::past_cutoff;
-            if (!settled || !selection.picks[i].agreed) found.push_back(std::move(barrier));
+        const Pick& pick = selection.picks[i];
+        for (Conflict& barrier : barriers(book, selection, pick)) {
+            found.push_back(std::move(barrier));
         }
-        if (const auto* need = unmet(book, selection, option)) {
-            found.push_back({Barrier::needs, option, *need, {}});
+        if (const auto* need = unmet(book, selection, pick.option)) {
+            found.push_back({Barrier::needs, {pick.option}, *need});
         }
-        clashes(book, selection, i, found);
+        for (std::size_t k = 0; k < i; ++k) {
+            auto clash = conflict_between(book, pick.option, selection.picks[k].option);
+            if (clash) found.push_back(std::move(*clash));
+        }
     }
     return found;
 }
@@ -199,11 +203,13 @@ std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, int plan) {
 }
 
 Change with_pick(const PriceBook& book, const Selection& selection, const Pick& pick) {
-    Change change{selection, {}, {}, barriers(book, selection, pick.option)};
+    Pick anew = pick;
+    anew.agreed = false; // what was agreed is the pick that is there, not this one
+    Change change{selection, {}, {}, barriers(book, selection, anew)};
     if (!change.blocked.empty()) return change;
     for (const Pick& other : selection.picks) {
         if (other.option == pick.option) continue;
-        if (exclude_each_other(book, pick.option, other.option)) {
+        if (conflict_between(book, pick.option, other.option)) {
             erase_option(change.selection, other.option);
             change.also_removed.push_back(other.option);
         }
@@ -214,7 +220,7 @@ Change with_pick(const PriceBook& book, const Selection& selection, const Pick& 
     drop_unsupported(book, change);
     change.blocked = conflicts(book, change.selection);
     if (change.selection.find(pick.option) == nullptr && change.blocked.empty()) {
-        change.blocked.push_back({Barrier::needs, pick.option, {}, {}});
+        change.blocked.push_back({Barrier::needs, {pick.option}});
     }
     return change;
 }

@@ -120,17 +120,10 @@ std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inqu
 }
 
 /// The rule by which two wishes cannot stand together, or empty.
-std::string rule_between(const PriceBook& book, const Selection& home, const Wish& wish,
-                         const Wish& other) {
+std::string rule_between(const PriceBook& book, const Wish& wish, const Wish& other) {
     if (other.pick.option == wish.pick.option) return "one option in two forms";
-    if (!exclude_each_other(book, wish.pick.option, other.pick.option)) return {};
-    Selection both = home;
-    both.picks = {other.pick, wish.pick};
-    for (const Conflict& one : conflicts(book, both)) {
-        const bool between = one.barrier == Barrier::excludes || one.barrier == Barrier::one_of;
-        if (between) return described(book, one);
-    }
-    return {};
+    const auto conflict = conflict_between(book, wish.pick.option, other.pick.option);
+    return conflict ? described(book, *conflict) : std::string{};
 }
 
 /// Two wishes that must be had must be able to stand together: not two forms of one option, and
@@ -142,7 +135,7 @@ void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vecto
         for (std::size_t k = 0; wish.must && k < i; ++k) {
             const Wish& other = inquiry.wishes[k];
             if (!other.must) continue;
-            const std::string rule = rule_between(book, inquiry.selection, wish, other);
+            const std::string rule = rule_between(book, wish, other);
             if (rule.empty()) continue;
             findings.add(problems::wishes_exclude(
                 marks[i].spot(), name_of(book, {wish.pick.option, wish.pick.level}),
@@ -204,7 +197,7 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
     const bool of_two =
         conflict.barrier == Barrier::excludes || conflict.barrier == Barrier::one_of;
     ensure(!of_two || conflict.others.size() == 1, "a conflict of two options names the other one");
-    const std::string& id = at(book.options, conflict.option).id;
+    const std::string id = name_of(book, conflict.of);
     const auto other = [&] { return name_of(book, conflict.others.front()); };
     switch (conflict.barrier) {
     case Barrier::needs: {
@@ -219,7 +212,7 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
         return problems::options_exclude(spot, id, other());
     case Barrier::past_cutoff: {
         const auto& stages = book.stages;
-        const Option& option = at(book.options, conflict.option);
+        const Option& option = at(book.options, conflict.of.option);
         return problems::past_cutoff(spot, id, at(stages, option.cutoff).name,
                                      at(stages, selection.stage).name);
     }
@@ -241,19 +234,6 @@ void check_lot(Reader& root, const PriceBook& book, const Selection& selection) 
     }
     root.findings().add(problems::plan_not_on_lot(
         root.spot("plan"), at(book.plans, selection.plan).id, lot.id, fitting));
-}
-
-void check_levels_offered(const PriceBook& book, const Selection& selection,
-                          const std::vector<Mark>& marks, Findings& findings) {
-    for (std::size_t i = 0; i < selection.picks.size(); ++i) {
-        const Pick& pick = selection.picks[i];
-        const Option& option = at(book.options, pick.option);
-        if (option.kind != OptionKind::levels || pick.level < 0) continue;
-        const Level& level = at(option.levels, pick.level);
-        if (level.price.on(selection.plan)) continue;
-        findings.add(problems::option_not_here(marks[i].spot(), option.id + ":" + level.id,
-                                               "not offered on this plan"));
-    }
 }
 
 } // namespace
@@ -280,10 +260,9 @@ void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;
     check_musts(book, inquiry, wish_marks, root.findings());
     check_lot(root, book, selection);
-    check_levels_offered(book, selection, marks, root.findings());
     for (const Conflict& conflict : conflicts(book, selection)) {
         for (std::size_t i = 0; i < marks.size(); ++i) {
-            if (selection.picks[i].option != conflict.option) continue;
+            if (selection.picks[i].option != conflict.of.option) continue;
             root.findings().add(problem_of(book, selection, conflict, marks[i].spot()));
         }
     }

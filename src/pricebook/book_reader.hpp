@@ -17,6 +17,7 @@ PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook&
 
 std::vector<Measure> measures(Reader& reader, std::string_view key);
 
+[[nodiscard]] Only read_only(Reader& option, const PriceBook& book);
 void read_lots(Reader& root, const Document* list, PriceBook& book);
 void read_options(Reader& root, PriceBook& book);
 void read_offers(Reader& root, PriceBook& book); ///< incentives and deposits

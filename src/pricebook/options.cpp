@@ -144,43 +144,6 @@ Work read_work(Reader& option) {
     return work;
 }
 
-std::vector<Grade> read_grades(Reader& only) {
-    std::vector<Grade> grades;
-    only.items("grades", [&](const Spot& spot) {
-        if (const auto grade = as_word(spot, grade_words(), only.findings())) {
-            grades.push_back(*grade);
-        }
-    });
-    return grades;
-}
-
-std::vector<std::string> read_elevation_limit(Reader& only, const PriceBook& book) {
-    std::vector<std::string> limit;
-    std::vector<Elevation> all;
-    for (const Plan& plan : book.plans) {
-        all.insert(all.end(), plan.elevations.begin(), plan.elevations.end());
-    }
-    only.items("elevations", [&](const Spot& spot) {
-        const auto id = as_text(spot, only.findings());
-        if (id && look_up(all, "elevation", *id, spot, only.findings()) >= 0) {
-            limit.push_back(*id);
-        }
-    });
-    return limit;
-}
-
-Only read_only(Reader& option, const PriceBook& book) {
-    Only only;
-    option.object("only", [&](Reader& item) {
-        only.plans = index_list(item, "plans", book.plans, "plan");
-        only.elevations = read_elevation_limit(item, book);
-        only.lots = index_list(item, "lots", book.lots, "lot");
-        only.grades = read_grades(item);
-        only.lot_at_least = measures(item, "lot_at_least");
-    });
-    return only;
-}
-
 std::optional<Later> read_later(Reader& option) {
     std::optional<Later> later;
     option.object("later", [&](Reader& item) {

@@ -243,7 +243,7 @@ TEST_CASE("Reasons in a tour call options by their names") {
             }
         }
     }
-    const Conflict conflict{Barrier::needs, 0, {{1, -1}}, {}};
+    const Conflict conflict{Barrier::needs, {0}, {{1}}};
     CHECK(described(loaded.desk.book, conflict, Naming::names) ==
           "needs " + loaded.desk.book.options[1].name);
     CHECK(described(loaded.desk.book, conflict) == "needs " + loaded.desk.book.options[1].id);

@@ -102,6 +102,11 @@ Barrier first_barrier(const Selection& selection) {
     return found.front().barrier;
 }
 
+std::string first_words(const Selection& selection) {
+    const auto found = conflicts(book(), selection);
+    return found.empty() ? "" : described(book(), found.front());
+}
+
 } // namespace
 
 TEST_CASE("A quantity from the plan times the unit price, half a cent away from zero") {
@@ -213,13 +218,13 @@ TEST_CASE("An incentive is used once, and towards options no further than they c
 TEST_CASE("Each rule bars what it should") {
     CHECK(first_barrier(on("small", "flat", {pick("gas")})) == Barrier::not_on_plan);
     Selection pump = on("large", "slope", {pick("pump")});
-    CHECK(first_barrier(pump) == Barrier::not_on_elevation);
+    CHECK(first_words(pump).starts_with("only on elevation "));
     pump.elevation = 1;
     CHECK(conflicts(book(), pump).empty());
     pump.lot = index_of(book().lots, "flat");
-    CHECK(first_barrier(pump) == Barrier::not_on_lot);
-    CHECK(first_barrier(on("large", "flat", {pick("door")})) == Barrier::lot_grade);
-    CHECK(first_barrier(on("large", "flat", {pick("deck")})) == Barrier::lot_too_small);
+    CHECK(first_words(pump).starts_with("only on lot "));
+    CHECK(first_words(on("large", "flat", {pick("door")})).starts_with("only on lots graded "));
+    CHECK(first_words(on("large", "flat", {pick("deck")})).starts_with("needs a lot with "));
     Selection late = on("large", "slope", {pick("door")});
     late.stage = 0;
     CHECK(first_barrier(late) == Barrier::past_cutoff);
@@ -252,5 +257,5 @@ TEST_CASE(
     // On the flat lot neither the door nor the setback can be had.
     const Change blocked = with_pick(book(), on("large", "flat", {}), pick("deck"));
     REQUIRE_FALSE(blocked.blocked.empty());
-    CHECK(blocked.blocked.front().barrier == Barrier::lot_too_small);
+    CHECK(blocked.blocked.front().limit.limit == Limit::lot_at_least);
 }

@@ -11,37 +11,49 @@ namespace quoin {
 
 /// Why an option cannot stand in a selection, in order of precedence.
 enum class Barrier {
-    not_on_plan,
-    not_on_elevation,
-    not_on_lot,
-    lot_grade,
-    lot_too_small,
+    not_on_plan, ///< neither it nor, where one is named, this level of it
+    only,        ///< a limit of where it can be had
     past_cutoff,
     needs,
     excludes,
     one_of,
 };
 
+/// Whether it lies in the plan, the elevation, the lot or the stage, not in other options.
+[[nodiscard]] constexpr bool is_of_the_home(Barrier barrier) {
+    return barrier == Barrier::not_on_plan || barrier == Barrier::only ||
+           barrier == Barrier::past_cutoff;
+}
+
 struct Conflict {
     Barrier barrier = Barrier::not_on_plan;
-    int option = -1;               ///< the option that cannot stand
-    std::vector<OptionRef> others; ///< needs: any of them; excludes, one_of: the other one
-    std::string measure;           ///< lot_too_small: which
+    OptionRef of = {};                  ///< what cannot stand; its level where that is the reason
+    std::vector<OptionRef> others = {}; ///< needs: any of them; excludes, one_of: the other one
+    Unkept limit = {};                  ///< only: which
 };
 
-/// Why an option cannot be had on this plan, elevation, lot and stage at all; empty where it can.
+/// Whether the build has reached the stage before which an option must be chosen.
+[[nodiscard]] bool cutoff_passed(const Option& option, const Selection& selection);
+
+/// Why a pick cannot be had on this plan, elevation, lot and stage at all; empty where it can. What
+/// is agreed is past no cutoff.
 [[nodiscard]] std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection,
-                                             int option);
+                                             const Pick& pick);
 
 /// Everything that is wrong with a selection's picks, in their order.
 [[nodiscard]] std::vector<Conflict> conflicts(const PriceBook& book, const Selection& selection);
 
-/// Whether two options cannot stand together by "excludes" or "one_of", or what they bring as
+/// Why an option cannot stand beside another by "excludes" or "one_of", or what they bring as
 /// packages cannot.
-[[nodiscard]] bool exclude_each_other(const PriceBook& book, int a, int b);
+[[nodiscard]] std::optional<Conflict> conflict_between(const PriceBook& book, int option,
+                                                       int other);
 
 /// True where the selection holds the option at the level or better, by itself or in a package.
 [[nodiscard]] bool holds(const PriceBook& book, const Selection& selection, OptionRef ref);
+
+/// True where a pick comes with the plan: the included level or one under it, the first choice, an
+/// allowance's budget.
+[[nodiscard]] bool comes_with_plan(const PriceBook& book, const Pick& pick, int plan);
 
 /// The pick that fulfils a reference with as little as possible: in its usual quantity, at the
 /// lowest level that will do. Nothing where the plan is offered none.

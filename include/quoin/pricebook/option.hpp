@@ -3,6 +3,7 @@
 // Options, plans, lots, areas and stages refer to each other by index into the price book.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,7 +11,7 @@
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
-#include <quoin/pricebook/lot.hpp>
+#include <quoin/pricebook/only.hpp>
 
 namespace quoin {
 
@@ -74,16 +75,12 @@ struct OptionRef {
     int option = -1;
     int level = -1; ///< -1: any
 
-    friend bool operator==(const OptionRef&, const OptionRef&) = default;
-};
+    /// Whether having this one is to have what is wanted.
+    [[nodiscard]] bool meets(const OptionRef& wanted) const {
+        return option == wanted.option && level >= wanted.level;
+    }
 
-/// Where an option can be had; an empty list sets no limit.
-struct Only {
-    std::vector<int> plans;
-    std::vector<std::string> elevations;
-    std::vector<int> lots;
-    std::vector<Grade> grades;
-    std::vector<Measure> lot_at_least;
+    friend bool operator==(const OptionRef&, const OptionRef&) = default;
 };
 
 /// Trades whose work needs a permit or a licence under local code.
@@ -128,6 +125,11 @@ struct Option {
 
     [[nodiscard]] int included_level_on(int plan) const {
         return included_level.empty() ? -1 : at(included_level, plan);
+    }
+    /// Whether it brings this or better, as a package.
+    [[nodiscard]] bool brings(const OptionRef& wanted) const {
+        return std::any_of(parts.begin(), parts.end(),
+                           [&](const OptionRef& part) { return part.meets(wanted); });
     }
 };
 

@@ -55,7 +55,7 @@ class Fitting {
     bool falls_out() {
         const auto found = conflicts(book_, selection_);
         if (found.empty()) return false;
-        home_.barred = at(book_.options, found.front().option).name +
+        home_.barred = at(book_.options, found.front().of.option).name +
                        " would fall out: " + described(book_, found.front(), Naming::names);
         return true;
     }

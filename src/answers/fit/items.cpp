@@ -80,15 +80,12 @@ class Gathering {
 
     /// Why a pick can be in no choice on this selection, as it is and stays.
     [[nodiscard]] std::optional<Conflict> barrier(const Pick& pick) const {
-        auto barred = barriers(book_, selection_, pick.option);
-        std::erase_if(barred, [&](const Conflict& one) {
-            return one.barrier == Barrier::past_cutoff && pick.agreed;
-        });
+        const auto barred = barriers(book_, selection_, pick);
         if (!barred.empty()) return barred.front();
         for (const Pick& other : selection_.picks) {
             if (other.option == pick.option) continue;
-            if (exclude_each_other(book_, pick.option, other.option)) {
-                return Conflict{Barrier::excludes, pick.option, {{other.option, -1}}, {}};
+            if (conflict_between(book_, pick.option, other.option)) {
+                return Conflict{Barrier::excludes, {pick.option}, {{other.option}}};
             }
         }
         return std::nullopt;
@@ -103,8 +100,6 @@ class Gathering {
             aside.held = true;
         } else if (selected >= 0 && choice) {
             aside.why = "another choice of it is selected";
-        } else if (!level_offered(book_, wish.pick, selection_.plan)) {
-            aside.why = "not offered on this plan";
         } else if (auto conflict = barrier(wish.pick)) {
             aside.conflict = std::move(conflict);
         } else {
@@ -151,11 +146,7 @@ class Gathering {
     [[nodiscard]] std::vector<int> packages_with(OptionRef ref) const {
         std::vector<int> packages;
         for (std::size_t i = 0; i < book_.options.size(); ++i) {
-            const auto& parts = book_.options[i].parts;
-            const bool brings = std::any_of(parts.begin(), parts.end(), [&](const OptionRef& part) {
-                return part.option == ref.option && part.level >= ref.level;
-            });
-            if (brings) packages.push_back(static_cast<int>(i));
+            if (book_.options[i].brings(ref)) packages.push_back(static_cast<int>(i));
         }
         return packages;
     }
@@ -187,7 +178,7 @@ class Gathering {
             if (k == index) continue;
             const Pick& other = found_.items[k].pick;
             if (other.option == item.pick.option ||
-                exclude_each_other(book_, item.pick.option, other.option)) {
+                conflict_between(book_, item.pick.option, other.option)) {
                 item.clashes.push_back(static_cast<int>(k));
             }
         }
@@ -213,10 +204,8 @@ class Gathering {
     [[nodiscard]] FitPrice price_of(const Pick& pick) const {
         FitPrice price;
         const auto brings = [&](const Pick& package) {
-            const auto& parts = at(book_.options, package.option).parts;
             return package.option != pick.option &&
-                   std::any_of(parts.begin(), parts.end(),
-                               [&](const OptionRef& part) { return part.option == pick.option; });
+                   at(book_.options, package.option).brings({pick.option});
         };
         std::vector<Pick> packages;
         for (const Pick& other : selection_.picks) {
@@ -276,12 +265,6 @@ Selection with_items(const FitItems& items, const Selection& selection,
         }
     }
     return home;
-}
-
-bool level_offered(const PriceBook& book, const Pick& pick, int plan) {
-    const Option& option = at(book.options, pick.option);
-    if (option.kind != OptionKind::levels) return true;
-    return pick.level >= 0 && at(option.levels, pick.level).price.on(plan).has_value();
 }
 
 } // namespace quoin

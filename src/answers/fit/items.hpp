@@ -62,7 +62,4 @@ struct FitItems {
 [[nodiscard]] Selection with_items(const FitItems& items, const Selection& selection,
                                    const std::vector<int>& taken);
 
-/// Whether its level is offered on the plan.
-[[nodiscard]] bool level_offered(const PriceBook& book, const Pick& pick, int plan);
-
 } // namespace quoin

@@ -165,11 +165,13 @@ class Explaining {
                 return holds(book_, selection_, ref);
             });
             if (held) continue;
-            tell(option(item), {Barrier::needs, option(item), need, {}});
+            tell(option(item), {Barrier::needs, {option(item)}, need});
             for (const OptionRef& ref : need) {
-                const auto barred = barriers(book_, selection_, ref.option);
+                Pick pick;
+                pick.option = ref.option;
+                const auto barred = barriers(book_, selection_, pick);
                 if (!barred.empty()) tell(ref.option, barred.front());
-                for (const Pick& pick : selection_.picks) tell_between(pick.option, ref.option);
+                for (const Pick& other : selection_.picks) tell_between(other.option, ref.option);
             }
         }
         for (const auto& by : at(items_.items, item).needs) {
@@ -180,19 +182,11 @@ class Explaining {
         if (option(a) != option(b)) tell_between(option(a), option(b));
     }
     void tell_between(int a, int b) {
-        Selection two = selection_;
-        two.picks.clear();
-        for (const int one : {a, b}) {
-            Pick pick;
-            pick.option = one;
-            two.picks.push_back(pick);
-        }
-        for (const Conflict& one : conflicts(book_, two)) {
-            const std::string pair =
-                at(book_.options, a).name + " and " + at(book_.options, b).name;
-            if (one.barrier == Barrier::excludes) told_.push_back(pair + " exclude each other");
-            if (one.barrier == Barrier::one_of) told_.push_back("only one of " + pair);
-        }
+        const auto conflict = conflict_between(book_, b, a);
+        if (!conflict) return;
+        const std::string pair = at(book_.options, a).name + " and " + at(book_.options, b).name;
+        told_.push_back(conflict->barrier == Barrier::excludes ? pair + " exclude each other"
+                                                               : "only one of " + pair);
     }
 
     const PriceBook& book_;

@@ -1,0 +1,53 @@
+// Only: where an option can be had: the limits that a price book sets on it.
+//
+// A limit is a member of Only and an entry of the table in src/pricebook/only.cpp, which reads it,
+// holds it to a home and says it in words. Nothing else knows one limit from another.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <quoin/pricebook/lot.hpp>
+
+namespace quoin {
+
+struct PriceBook;
+
+/// An empty list sets no limit.
+struct Only {
+    std::vector<int> plans; ///< not in the table: it is told as the lack of a price is
+    std::vector<std::string> elevations;
+    std::vector<int> lots;
+    std::vector<Grade> grades;
+    std::vector<Measure> lot_at_least;
+};
+
+/// In order of precedence.
+enum class Limit { elevations, lots, grades, lot_at_least };
+
+/// What a home is held to limits by: indexes into the price book, and into the plan's elevations.
+struct Where {
+    int plan = 0;
+    int elevation = 0;
+    int lot = 0;
+};
+
+/// A limit that a home does not keep to.
+struct Unkept {
+    Limit limit = Limit::elevations;
+    std::string detail; ///< lot_at_least: the first measure that is too small
+
+    friend bool operator==(const Unkept&, const Unkept&) = default;
+};
+
+/// All that a home does not keep to, in order of precedence.
+[[nodiscard]] std::vector<Unkept> unkept(const PriceBook& book, const Only& only,
+                                         const Where& where);
+
+/// "only on lots graded walk-out or garden"
+[[nodiscard]] std::string described(const PriceBook& book, const Only& only, const Unkept& unkept);
+
+/// "1, 2 or 3"
+[[nodiscard]] std::string any_of(const std::vector<std::string>& names);
+
+} // namespace quoin
