@@ -28,14 +28,13 @@ Flow read_flow(Reader& item) {
     Flow flow;
     flow.amount = item.money("amount");
     if (item.has("amount") && flow.amount <= Money{}) {
-        item.findings().add(problems::out_of_range(item.spot("amount"), "an amount above zero"));
+        item.findings().add(problems::amount_not_above_zero(item.spot("amount")));
     }
     flow.periods = item.whole("periods", 0, most_periods);
     if (item.has("fraction")) {
         flow.fraction = as_ratio(item.spot("fraction"), item.findings()).value_or(Ratio{});
         if (flow.fraction.top >= flow.fraction.bottom) {
-            item.findings().add(
-                problems::out_of_range(item.spot("fraction"), "a fraction from 0 to under 1"));
+            item.findings().add(problems::fraction_out_of_range(item.spot("fraction")));
         }
     }
     flow.count = item.maybe_whole("count", 1, most_periods).value_or(1);
@@ -47,7 +46,7 @@ std::vector<Flow> read_flows(Reader& root, std::string_view key) {
     root.each(
         key, [&](Reader& item) { flows.push_back(read_flow(item)); }, true);
     if (root.has(key) && flows.empty() && root.findings().none()) {
-        root.findings().add(problems::out_of_range(root.spot(key), "at least one entry"));
+        root.findings().add(problems::list_empty(root.spot(key)));
     }
     return flows;
 }
@@ -59,7 +58,7 @@ AprAnswer read_and_solve_apr(const Document& document, Findings& findings) {
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return answer;
     if (root.has("format") && root.text("format") != "quoin/apr/1") {
-        findings.add(problems::format_unknown(root.spot("format"), "\"quoin/apr/1\""));
+        findings.add(problems::format_unknown(root.spot("format"), "quoin/apr/1"));
     }
     ActuarialProblem& problem = answer.problem;
     if (root.has("unit_periods_per_year")) {
@@ -77,8 +76,10 @@ AprAnswer read_and_solve_apr(const Document& document, Findings& findings) {
     if (!findings.none()) return answer;
     const ActuarialSolution solution = solve(problem);
     if (solution.trouble != ActuarialTrouble::none) {
-        findings.add(problems::no_single_rate(root.spot("payments"),
-                                              solution.trouble == ActuarialTrouble::several_rates));
+        const Spot payments = root.spot("payments");
+        findings.add(solution.trouble == ActuarialTrouble::several_rates
+                         ? problems::several_rates(payments)
+                         : problems::no_rate(payments));
     }
     answer.apr = solution.apr;
     answer.advanced = sum_of(problem.advances);

@@ -105,7 +105,7 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
     if (!named) {
         findings.add(document.root.kind == Value::Kind::object
                          ? problems::member_missing({&document.root, Path{}}, "price_book")
-                         : problems::wrong_kind({&document.root, Path{}}, "an object in { }"));
+                         : problems::not_an_object({&document.root, Path{}}));
         return loaded;
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
@@ -250,10 +250,7 @@ Checked check_file(const std::string& file, const std::string& rates, std::optio
         static_cast<void>(read_and_solve_apr(document, checked.findings));
         break;
     case FileKind::unknown:
-        checked.findings.add(problems::format_unknown(
-            {&document.root, Path{}},
-            "\"quoin/pricebook/1\", \"quoin/inquiry/1\", \"quoin/program/1\", \"quoin/rates/1\" "
-            "or \"quoin/place/1\""));
+        checked.findings.add(problems::format_not_of_files({&document.root, Path{}}));
     }
     return checked;
 }

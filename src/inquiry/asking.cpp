@@ -12,7 +12,8 @@ std::size_t scenario_named(const Inquiry& inquiry, const std::string& name) {
         if (inquiry.scenarios[i].name == name) return i;
         names.push_back(inquiry.scenarios[i].name);
     }
-    refuse(problems::scenario_unknown(name, nearest(name, names), names));
+    refuse(names.empty() ? problems::no_scenarios()
+                         : problems::scenario_unknown(name, nearest(name, names), names));
 }
 
 std::size_t scenario_or_first(const Inquiry& inquiry, const std::string& name) {

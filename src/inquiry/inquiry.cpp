@@ -11,7 +11,7 @@ namespace quoin {
 
 void not_negative(Reader& item, std::string_view key, Money amount) {
     if (amount >= Money{}) return;
-    item.findings().add(problems::out_of_range(item.spot(key), "an amount not below zero"));
+    item.findings().add(problems::amount_below_zero(item.spot(key)));
 }
 
 namespace {
@@ -27,12 +27,10 @@ void read_dates(Reader& root, const PriceBook& book, Inquiry& inquiry) {
         findings.add(problems::dates_reversed(root.spot("closing"), "contract", "closing"));
     }
     if (inquiry.as_of > book.expires) {
-        findings.add(
-            problems::book_expired(root.spot("as_of"), inquiry.as_of.text(), book.expires.text()));
+        findings.add(problems::book_expired(root.spot("as_of"), inquiry.as_of, book.expires));
     }
     if (inquiry.as_of < book.effective) {
-        findings.add(problems::book_not_yet(root.spot("as_of"), inquiry.as_of.text(),
-                                            book.effective.text()));
+        findings.add(problems::book_not_yet(root.spot("as_of"), inquiry.as_of, book.effective));
     }
 }
 
@@ -106,8 +104,7 @@ void read_facts(Reader& root, Inquiry& inquiry) {
     not_negative(root, "deposits_paid", inquiry.facts.deposits_paid.value_or(Money{}));
     inquiry.household = root.maybe_whole("household", 1, 20);
     if (inquiry.facts.appraised_value && *inquiry.facts.appraised_value <= Money{}) {
-        root.findings().add(
-            problems::out_of_range(root.spot("appraised_value"), "an amount above zero"));
+        root.findings().add(problems::amount_not_above_zero(root.spot("appraised_value")));
     }
 }
 
@@ -119,8 +116,7 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     Findings& findings = root.findings();
     const bool dated = inquiry.as_of != Date{}; // else that has been said
     if (inquiry.rates.empty() && dated && inquiry.sheet(lending) == nullptr) {
-        findings.add(problems::rates_missing(root.spot("as_of"), "rate sheet dated on or before " +
-                                                                     inquiry.as_of.text()));
+        findings.add(problems::rates_missing(root.spot("as_of"), inquiry.as_of));
     }
     look_up(lending.sheets, "rate sheet", inquiry.rates, root.spot("rates"), findings);
     const std::string& place = inquiry.place.empty() ? desk.book.community.place : inquiry.place;

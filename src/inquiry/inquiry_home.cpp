@@ -14,21 +14,21 @@ namespace {
 /// The members that the option's kind asks for.
 void read_pick_details(Reader& item, const Option& option, Pick& pick) {
     Findings& findings = item.findings();
-    const auto needs = [&](std::string_view key, std::string_view what) {
+    const auto needs = [&](std::string_view key, const auto& without) {
         if (item.has(key)) return true;
-        findings.add(problems::pick_incomplete(item.here(), option.id, what));
+        findings.add(without(item.here(), option.id));
         return false;
     };
-    if (option.kind == OptionKind::levels && needs("level", "a \"level\" of it")) {
+    if (option.kind == OptionKind::levels && needs("level", problems::pick_without_level)) {
         pick.level = index_member(item, "level", option.levels, "level");
     }
-    if (option.kind == OptionKind::choice && needs("choice", "a \"choice\" of it")) {
+    if (option.kind == OptionKind::choice && needs("choice", problems::pick_without_choice)) {
         pick.choice = index_member(item, "choice", option.choices, "choice");
     }
-    if (option.kind == OptionKind::allowance && needs("spend", "the amount to \"spend\"")) {
+    if (option.kind == OptionKind::allowance && needs("spend", problems::pick_without_spend)) {
         pick.spend = item.maybe_money("spend");
         if (pick.spend && *pick.spend < Money{}) {
-            findings.add(problems::out_of_range(item.spot("spend"), "an amount not below zero"));
+            findings.add(problems::amount_below_zero(item.spot("spend")));
         }
     }
     if (!item.has("quantity")) return;
@@ -53,8 +53,7 @@ Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
         const Option& option = at(book.options, pick.option);
         if (option.kind == OptionKind::levels || option.kind == OptionKind::choice ||
             option.kind == OptionKind::allowance) {
-            findings.add(problems::pick_incomplete(
-                spot, *id, "an object with its \"level\", \"choice\" or \"spend\""));
+            findings.add(problems::pick_without_details(spot, *id));
         }
         return pick;
     }
@@ -92,8 +91,7 @@ std::optional<Decimal> read_weight(Reader& item) {
     constexpr int most = 1'000'000;
     const auto weight = item.maybe_decimal("weight");
     if (weight && (*weight <= Decimal{} || *weight > Decimal::whole(most))) {
-        item.findings().add(
-            problems::out_of_range(item.spot("weight"), "a number above 0, up to 1000000"));
+        item.findings().add(problems::weight_out_of_range(item.spot("weight")));
         return std::nullopt;
     }
     return weight;
@@ -171,8 +169,7 @@ void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
                     problems::incentive_not_here(item.spot("id"), incentive.name, why));
             }
             if (pick.amount && *pick.amount < Money{}) {
-                item.findings().add(
-                    problems::out_of_range(item.spot("amount"), "an amount not below zero"));
+                item.findings().add(problems::amount_below_zero(item.spot("amount")));
             }
             inquiry.selection.incentives.push_back(pick);
         },

@@ -20,15 +20,14 @@ DownPayment read_down(Reader& scenario) {
         [&](Reader& item) {
             const int given = item.has("percent") + item.has("amount") + item.has("cash");
             if (given != 1) {
-                item.findings().add(problems::members_conflict(
-                    item.here(), "one of \"percent\", \"amount\" and \"cash\""));
+                item.findings().add(problems::down_payment_unclear(item.here()));
                 return;
             }
             if (item.has("percent")) {
                 down.percent = item.percent("percent");
                 if (down.percent < Percent{} || down.percent > Percent(Decimal::whole(100))) {
                     item.findings().add(
-                        problems::out_of_range(item.spot("percent"), "a percent from 0 to 100"));
+                        problems::percent_out_of_range(item.spot("percent"), 0, 100));
                 }
                 return;
             }

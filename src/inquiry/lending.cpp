@@ -65,7 +65,7 @@ void check_rungs(const Ladder& ladder, const AdjustablePlan& plan, const RateInd
         const LoanTerms loan{Money{}, rung.rate, Months(ladder.months)};
         if (adjustable_problems(loan, terms).empty()) continue;
         findings.add(problems::adjustable_out_of_bounds(
-            spot, rung.rate.text(), plan.caps.life.value().text(), ladder.margin->value().text()));
+            spot, rung.rate.percent(), plan.caps.life.value(), ladder.margin->value()));
         return;
     }
 }
@@ -85,8 +85,7 @@ void check_ladders(const Lending& lending, const RateSheet& sheet, const Documen
                                ? std::nullopt
                                : lending.programs[static_cast<std::size_t>(program)].adjustable;
         if (ladder.margin && !plan) {
-            findings.add(problems::members_conflict(
-                spot, "a \"margin\" only where the program's rate is adjustable"));
+            findings.add(problems::margin_of_fixed_rate(spot));
         }
         if (!plan) continue;
         if (!ladder.margin) findings.add(problems::member_missing(spot, "margin"));
@@ -119,9 +118,7 @@ Lending read_lending(const std::vector<Document>& documents, Findings& findings)
             break;
         default:
             if (document.root.kind == Value::Kind::null) break; // its own problem is reported
-            findings.add(problems::format_unknown(
-                {&document.root, Path{}},
-                "one of \"quoin/program/1\", \"quoin/rates/1\", \"quoin/place/1\""));
+            findings.add(problems::format_not_of_lending({&document.root, Path{}}));
         }
     }
     take_over_rules(lending, programs.documents, findings);

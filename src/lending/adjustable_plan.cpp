@@ -12,7 +12,7 @@ constexpr int longest_reset = 120;
 Percent read_cap(Reader& item, std::string_view key) {
     const Percent cap = item.percent(key);
     if (cap < Percent{}) {
-        item.findings().add(problems::out_of_range(item.spot(key), "points not below zero"));
+        item.findings().add(problems::points_below_zero(item.spot(key)));
     }
     return cap;
 }

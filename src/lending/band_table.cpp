@@ -47,8 +47,7 @@ std::optional<Across> read_across(Reader& reader, const BandTable& table) {
         const auto& all = table.dimensions;
         const auto at = dimension ? std::find(all.begin(), all.end(), *dimension) : all.end();
         if (at == all.end()) {
-            item.findings().add(
-                problems::out_of_range(item.spot("dimension"), "one of this table's dimensions"));
+            item.findings().add(problems::dimension_unknown(item.spot("dimension")));
             return;
         }
         across.emplace();
@@ -118,8 +117,7 @@ void add_grid_row(Reader& item, BandTable& table, Row row, const Across& across,
     });
     if (column != across.bands.size()) {
         item.findings().add(
-            problems::out_of_range(item.spot("values"), std::to_string(across.bands.size()) +
-                                                            " values, one for each band"));
+            problems::not_one_value_a_band(item.spot("values"), across.bands.size()));
     }
 }
 
@@ -160,7 +158,8 @@ void check_overlaps(const BandTable& table, const std::vector<Mark>& marks, std:
     for (std::size_t b = 1; b < marks.size(); ++b) {
         for (std::size_t a = 0; a < b; ++a) {
             if (!overlap(table, a, b)) continue;
-            findings.add(problems::bands_overlap(marks[b].spot(), table.written[b], a / across));
+            findings.add(
+                problems::bands_overlap(marks[b].spot(), table.written[b], a / across + 1));
             break;
         }
     }

@@ -29,8 +29,7 @@ std::vector<Tier> read_tiers(Reader& item) {
         const Money before = tiers.empty() ? Money{} : tiers.back().up_to.value_or(Money{});
         const bool after_all = !tiers.empty() && !tiers.back().up_to;
         if (after_all || (tier.up_to && *tier.up_to <= before)) {
-            reader.findings().add(problems::members_conflict(
-                reader.here(), "tiers that rise by \"up_to\", the last one without it"));
+            reader.findings().add(problems::tiers_not_rising(reader.here()));
         }
         tiers.push_back(tier);
     });
@@ -74,10 +73,7 @@ void read_size(Reader& item, ClosingCost& cost) {
         ++given;
     }
     if (given == 1) return;
-    item.findings().add(problems::members_conflict(
-        item.here(), "one of \"amount\", \"percent_of_loan\", \"percent_of_price\", "
-                     "\"per_thousand_of_loan\", \"per_thousand_of_price\", and \"tiers\" with "
-                     "\"of\""));
+    item.findings().add(problems::cost_amount_unclear(item.here()));
 }
 
 } // namespace
@@ -93,8 +89,7 @@ ClosingCost read_closing_cost(Reader& item) {
     cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);
     cost.simultaneous = not_negative(item, "simultaneous", item.maybe_money("simultaneous"));
     if (cost.simultaneous && cost.policy != TitlePolicy::lender) {
-        item.findings().add(problems::members_conflict(
-            item.here(), "\"simultaneous\" only with \"title_policy\": \"lender\""));
+        item.findings().add(problems::simultaneous_without_policy(item.here()));
     }
     cost.finance_charge = item.flag_or("finance_charge", false);
     cost.before_closing = item.word_or("paid", when_words, false);

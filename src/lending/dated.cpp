@@ -34,8 +34,7 @@ void read_dated(Reader& item, Dated& rule) {
         item.findings().add(problems::dates_reversed(item.spot("until"), "effective", "until"));
     }
     if (item.has("after") && !item.has("until")) {
-        item.findings().add(problems::members_conflict(
-            item.spot("after"), "\"after\" only beside \"until\": it says what follows the end"));
+        item.findings().add(problems::after_without_until(item.spot("after")));
     }
     rule.after = item.word_or("after", after_words, After::unknown);
 }

@@ -14,7 +14,7 @@ namespace quoin {
 template <class Figure>
 Figure not_negative(Reader& item, std::string_view key, Figure figure) {
     if (figure < Figure{}) {
-        item.findings().add(problems::out_of_range(item.spot(key), "a figure not below zero"));
+        item.findings().add(problems::figure_below_zero(item.spot(key)));
     }
     return figure;
 }
@@ -32,7 +32,7 @@ inline BandTable read_table_not_negative(Reader& item) {
     const bool below = std::any_of(table.values.begin(), table.values.end(),
                                    [](Decimal value) { return value < Decimal{}; });
     if (below) {
-        item.findings().add(problems::out_of_range(item.here(), "values not below zero"));
+        item.findings().add(problems::values_below_zero(item.here()));
     }
     return table;
 }

@@ -41,8 +41,7 @@ void read_due(Reader& tax, Place& place) {
         place.tax_due.push_back(*due);
     });
     if (tax.has("due") && tax.sound() && together != Percent(Decimal::whole(100))) {
-        tax.findings().add(
-            problems::members_conflict(tax.here(), "shares in \"due\" that make 100 percent"));
+        tax.findings().add(problems::tax_shares_not_whole(tax.here()));
     }
 }
 

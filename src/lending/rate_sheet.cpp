@@ -19,8 +19,7 @@ Ladder read_ladder(Reader& item) {
     if (const auto margin = item.maybe_decimal("margin")) {
         ladder.margin = Percent(*margin);
         if (*margin < Decimal{}) {
-            item.findings().add(
-                problems::out_of_range(item.spot("margin"), "a margin not below zero"));
+            item.findings().add(problems::margin_below_zero(item.spot("margin")));
         }
     }
     item.each(

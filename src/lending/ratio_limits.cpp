@@ -10,8 +10,7 @@ std::optional<Percent> read_share(Reader& item, std::string_view key) {
     const auto share = item.maybe_decimal(key);
     if (!share) return std::nullopt;
     if (*share <= Decimal() || *share > Decimal::whole(100)) {
-        item.findings().add(
-            problems::out_of_range(item.spot(key), "a percent above 0, not above 100"));
+        item.findings().add(problems::share_out_of_range(item.spot(key)));
         return std::nullopt;
     }
     return Percent(*share);
@@ -25,8 +24,7 @@ AutomatedRatio read_automated(Reader& item) {
                                            {"no ratio published", AutomatedRatio::none_published}},
                      another ? AutomatedRatio::another : AutomatedRatio::not_known);
     if (another && said != AutomatedRatio::another) {
-        item.findings().add(
-            problems::members_conflict(item.here(), "either \"automated\" or \"back_automated\""));
+        item.findings().add(problems::automated_limits_unclear(item.here()));
     }
     return said;
 }
@@ -42,8 +40,8 @@ RatioLimits read_limits(Reader& item) {
     if (const auto instead = item.maybe_decimal("back_unless_residual")) {
         limits.residual_instead = Percent(*instead);
         if (*instead < Decimal::whole(100) || *instead > Decimal::whole(1000)) {
-            item.findings().add(problems::out_of_range(item.spot("back_unless_residual"),
-                                                       "a percent from 100 to 1000"));
+            item.findings().add(
+                problems::percent_out_of_range(item.spot("back_unless_residual"), 100, 1000));
         }
     }
     limits.whole_percents =

@@ -22,8 +22,7 @@ ResidualIncome::Guide read_guide(Reader& item) {
             list.push_back(amount.value_or(Money{}));
         });
         if (item.has(name) && list.empty()) {
-            item.findings().add(problems::out_of_range(
-                item.spot(name), "a list of amounts, for one person, for two and so on"));
+            item.findings().add(problems::not_amounts_by_persons(item.spot(name)));
         }
     }
     return guide;
@@ -48,9 +47,7 @@ ResidualIncome read_one(Reader& item) {
     item.each(
         "guides", [&](Reader& guide) { residual.guides.push_back(read_guide(guide)); }, true);
     if (item.has("guides") && !rises(residual.guides)) {
-        item.findings().add(problems::out_of_range(
-            item.spot("guides"),
-            "guides by rising \"loan_up_to\", the last without one for any larger loan"));
+        item.findings().add(problems::guides_not_rising(item.spot("guides")));
     }
     return residual;
 }

@@ -15,8 +15,7 @@ std::vector<IncentiveUse> read_uses(Reader& incentive) {
         if (use) uses.push_back(*use);
     });
     if (incentive.sound() && uses.empty()) {
-        incentive.findings().add(
-            problems::members_conflict(incentive.here(), "at least one entry in \"uses\""));
+        incentive.findings().add(problems::incentive_without_use(incentive.here()));
     }
     return uses;
 }
@@ -24,8 +23,7 @@ std::vector<IncentiveUse> read_uses(Reader& incentive) {
 void read_amount(Reader& item, Incentive& incentive) {
     incentive.amount = item.maybe_money("amount");
     if (item.has("percent") == item.has("amount")) {
-        item.findings().add(problems::members_conflict(
-            item.here(), "either \"amount\", or \"percent\" with \"of\""));
+        item.findings().add(problems::incentive_amount_unclear(item.here()));
     }
     if (!item.has("percent")) return;
     incentive.percent = item.percent("percent");

@@ -24,9 +24,7 @@ OptionKind kind_of(Reader& item) {
     const bool priced = item.has("price");
     const bool needs_price = kind == OptionKind::upgrade || kind == OptionKind::package;
     if (found > 1 || priced != needs_price) {
-        item.findings().add(problems::members_conflict(
-            item.here(), "one of \"price\", \"levels\", \"choices\", \"allowance\", or \"parts\" "
-                         "with \"price\""));
+        item.findings().add(problems::option_price_unclear(item.here()));
     }
     return kind;
 }
@@ -60,9 +58,7 @@ Quantity read_quantity(Reader& option, const PriceBook& book) {
         const bool fits = quantity.lowest > Decimal{} && quantity.step > Decimal{} &&
                           quantity.lowest <= quantity.highest && quantity.allows(quantity.usual);
         if (item.sound() && !fits) {
-            item.findings().add(problems::members_conflict(
-                item.here(),
-                "0 < min <= usual <= max, with usual a whole number of steps over min"));
+            item.findings().add(problems::quantity_out_of_steps(item.here()));
         }
     });
     return quantity;

@@ -39,7 +39,7 @@ Money positive_money(Reader& reader, std::string_view key) {
     reader.must_have(key);
     const auto amount = reader.maybe_money(key);
     if (amount && *amount <= Money{}) {
-        reader.findings().add(problems::out_of_range(reader.spot(key), "an amount above zero"));
+        reader.findings().add(problems::amount_not_above_zero(reader.spot(key)));
     }
     return amount.value_or(Money{});
 }

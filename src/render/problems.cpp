@@ -5,6 +5,8 @@
 
 #include "fields.hpp"
 #include <quoin/text/plain.hpp>
+#include <quoin/text/problem_words.hpp>
+#include <quoin/text/problems.hpp>
 
 namespace quoin {
 namespace {
@@ -23,16 +25,17 @@ std::string excerpt_of(const Problem& problem) {
 }
 
 std::string text_of(const Problem& p) {
+    const ProblemWords words = words_of(p);
     std::string place;
     if (!p.file.empty()) place += p.file + ":";
     if (p.line > 0) place += fmt::format("{}:{}:", p.line, p.column);
     std::string out =
-        fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", p.found);
+        fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", words.found);
     out += excerpt_of(p);
     if (!p.path.empty()) out += fmt::format("  at {}\n", p.path);
-    out += fmt::format("  expected {}\n", p.expected);
-    if (!p.advice.empty()) out += fmt::format("  {}\n", p.advice);
-    return out + fmt::format("  [{}]\n", p.id);
+    out += fmt::format("  expected {}\n", words.expected);
+    if (!words.advice.empty()) out += fmt::format("  {}\n", words.advice);
+    return out + fmt::format("  [{}]\n", name_of(p.id));
 }
 
 } // namespace
@@ -45,14 +48,15 @@ std::string text_of(const Findings& findings) {
 
 template <class V, Of<Problem> A>
 void fields(V& v, A& problem) {
-    v("id", problem.id);
+    const ProblemWords words = words_of(problem);
+    v.said("id", [&] { return std::string(name_of(problem.id)); });
     v("file", problem.file);
     v("line", problem.line);
     v("column", problem.column);
     v("path", problem.path);
-    v("found", problem.found);
-    v("expected", problem.expected);
-    v("advice", problem.advice);
+    v("found", words.found);
+    v("expected", words.expected);
+    v("advice", words.advice);
 }
 
 template <class V, Of<Findings> A>

@@ -206,12 +206,15 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
         const std::string expected = between(what, "; expected ", "\n");
         std::string found = between(what, "unexpected ", ";");
         const bool mark = found == "','" || found == "':'"; // which token() passes over
+        const Span place = mark ? byte(last_byte) : token();
         if (read >= text.size() && what.find("missing closing") != std::string_view::npos) {
-            found = "the end of the file inside a text";
-        } else if (found.empty()) {
-            found = between(what, " - ", ";");
+            findings_.add(expected.empty() ? problems::text_not_closed_here(place)
+                                           : problems::text_not_closed(place, expected));
+            return false;
         }
-        findings_.add(problems::not_json(mark ? byte(last_byte) : token(), found, expected));
+        if (found.empty()) found = between(what, " - ", ";");
+        findings_.add(expected.empty() ? problems::not_json_here(place, found)
+                                       : problems::not_json(place, found, expected));
     }
     return false;
 }
@@ -236,9 +239,8 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
     const std::size_t null_byte = text.find('\0'); // the parser takes it for the text's end
     const bool whole = good && null_byte == std::string_view::npos;
     if (good && !whole) {
-        findings.add(problems::not_json({source.get(), static_cast<std::uint32_t>(null_byte),
-                                         static_cast<std::uint32_t>(null_byte + 1)},
-                                        "a null byte", ""));
+        findings.add(problems::null_byte({source.get(), static_cast<std::uint32_t>(null_byte),
+                                          static_cast<std::uint32_t>(null_byte + 1)}));
     }
     Document document{std::move(source), {}};
     if (whole) document.root = builder.take();

@@ -63,7 +63,7 @@ std::optional<Date> as_date(const Spot& spot, Findings& findings) {
 std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
     const std::string& text = spot.value->literal;
     if (spot.value->kind != Value::Kind::text) {
-        findings.add(problems::wrong_kind(spot, "text in quotes"));
+        findings.add(problems::not_a_text(spot));
         return std::nullopt;
     }
     if (!is_plain(text)) {
@@ -79,13 +79,14 @@ std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
 
 void report_not_one_of(const Spot& spot, const std::vector<std::string>& names,
                        Findings& findings) {
-    findings.add(problems::not_one_of(spot, names));
+    const std::string_view given = spot.value != nullptr ? spot.value->literal : std::string_view{};
+    findings.add(problems::not_one_of(spot, names, nearest(given, names)));
 }
 
 Reader::Reader(const Value& value, Path path, Findings& findings)
     : value_(&value), path_(path), findings_(&findings), found_before_(findings.problems().size()) {
     if (value.kind != Value::Kind::object) {
-        findings.add(problems::wrong_kind(here(), "an object in { }"));
+        findings.add(problems::not_an_object(here()));
     }
 }
 
@@ -117,7 +118,7 @@ bool Reader::format_is(std::string_view name) {
     const std::string given = text("format");
     if (given == name) return true;
     if (!given.empty()) {
-        findings_->add(problems::format_unknown(spot("format"), "\"" + std::string(name) + "\""));
+        findings_->add(problems::format_unknown(spot("format"), name));
     }
     return false;
 }
@@ -221,7 +222,7 @@ bool Reader::flag_or(std::string_view key, bool fallback) {
     if (named && (member->literal == "true" || member->literal == "false")) {
         return member->literal == "true";
     }
-    findings_->add(problems::wrong_kind(spot(key), "true or false"));
+    findings_->add(problems::not_true_or_false(spot(key)));
     return fallback;
 }
 
@@ -239,7 +240,7 @@ void Reader::items(std::string_view key, const std::function<void(const Spot&)>&
     if (member == nullptr) return;
     const Path list_path{&path_, key};
     if (member->kind != Value::Kind::list) {
-        findings_->add(problems::wrong_kind({member, list_path}, "a list in [ ]"));
+        findings_->add(problems::not_a_list({member, list_path}));
         return;
     }
     if (member->items.size() > most) {
@@ -280,7 +281,7 @@ void Reader::members(std::string_view key,
     if (member == nullptr) return;
     const Path object_path{&path_, key};
     if (member->kind != Value::Kind::object) {
-        findings_->add(problems::wrong_kind({member, object_path}, "an object in { }"));
+        findings_->add(problems::not_an_object({member, object_path}));
         return;
     }
     for (std::size_t i = 0; i < member->items.size(); ++i) {

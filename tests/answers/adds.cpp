@@ -137,8 +137,8 @@ TEST_CASE("What is asked for and is not in the price book is said, with what is 
         Findings findings;
         CHECK_FALSE(asked_option(loaded->desk.book, row.text, findings).has_value());
         REQUIRE(findings.problems().size() == 1);
-        CHECK(findings.problems().front().id == row.id);
-        CHECK(findings.problems().front().advice.find(row.near) != std::string::npos);
+        CHECK(name_of(findings.problems().front().id) == row.id);
+        CHECK(words_of(findings.problems().front()).advice.find(row.near) != std::string::npos);
     }
 }
 

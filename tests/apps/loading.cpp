@@ -148,7 +148,7 @@ bool has(const Findings& findings, const std::string& id) {
 bool within(const Findings& some, const Findings& all) {
     std::size_t at = 0;
     const auto same = [](const Problem& a, const Problem& b) {
-        return a.file == b.file && a.id == b.id && a.path == b.path && a.found == b.found;
+        return a.file == b.file && a.id == b.id && a.path == b.path && a.arguments == b.arguments;
     };
     for (const Problem& problem : all.problems()) {
         if (at < some.problems().size() && same(problem, some.problems()[at])) ++at;

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 # Writes docs/errors.md from the cases in tests/errors, or checks that it is up to date.
 #
-# Every id in src/text/problems.cpp has a folder here with the smallest input that causes it and a
+# Every name in include/quoin/text/problems.hpp has a folder here with the smallest input that causes it and a
 # transcript, case.t, which tests/golden/run.py holds to what the program says. What the server says
 # of a request is in tests/serve/refusals.json, held by tests/serve/run-refusals. --check compares.
 import glob
@@ -32,11 +32,10 @@ what the answer's one problem says.
 
 
 def ids_in_source():
-    with open(os.path.join(ROOT, "src/text/problems.cpp"), encoding="utf-8") as file:
-        text = file.read()
-    block = text[text.index("ids = {"):]
-    found = re.findall(r'"([a-z0-9-]+)"', block[:block.index("};")])
-    return [name for name in found if name not in TOO_LONG_TO_SHOW]
+    with open(os.path.join(ROOT, "include/quoin/text/problems.hpp"), encoding="utf-8") as file:
+        found = dict.fromkeys(re.findall(r'ROW\(\w+, "([a-z0-9-]+)"', file.read()))
+    return [name for name in found
+            if name not in TOO_LONG_TO_SHOW and not name.startswith("http-")]
 
 
 def section(name):

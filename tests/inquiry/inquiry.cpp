@@ -58,7 +58,7 @@ void check_mistakes(const std::vector<Mistake>& mistakes) {
         Findings findings;
         static_cast<void>(read(changed(mistake.old, mistake.by), findings));
         REQUIRE(findings.problems().size() == 1);
-        CHECK(findings.problems().front().id == mistake.id);
+        CHECK(name_of(findings.problems().front().id) == mistake.id);
         CHECK(findings.problems().front().path == mistake.path);
     }
 }
@@ -111,7 +111,7 @@ TEST_CASE("Dates: the book's first and last day count, the contract falls on the
         read(changed("\"as_of\": \"2026-11-24\"", "\"as_of\": \"2026-10-31\", \"rates\": \"day\""),
              early));
     REQUIRE(early.problems().size() == 1);
-    CHECK(early.problems().front().id == "book-not-yet");
+    CHECK(name_of(early.problems().front().id) == "book-not-yet");
 }
 
 TEST_CASE("Rates: the newest sheet dated on or before the day, or the one that is named") {
@@ -167,7 +167,7 @@ TEST_CASE("A pick that was agreed stays past its cutoff, one that was not is ref
     Findings findings;
     static_cast<void>(read(changed("\"plan\": \"cabin\"", past), findings));
     REQUIRE(findings.problems().size() == 1); // the flue, to be chosen before framing
-    CHECK(findings.problems().front().id == "past-cutoff");
+    CHECK(name_of(findings.problems().front().id) == "past-cutoff");
     CHECK(findings.problems().front().path == "/selections/1");
 
     std::string agreed = changed("\"plan\": \"cabin\"", past);
@@ -291,6 +291,6 @@ TEST_CASE("Where there is no home, its musts are held to no rule: the home alone
         Findings findings;
         static_cast<void>(read(text, findings));
         REQUIRE(findings.problems().size() == 1);
-        CHECK(findings.problems().front().id == "member-missing");
+        CHECK(name_of(findings.problems().front().id) == "member-missing");
     }
 }

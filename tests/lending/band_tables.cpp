@@ -39,7 +39,7 @@ Case ltv(const char* percent) {
 
 std::string only_problem(const Findings& findings) {
     REQUIRE(findings.problems().size() == 1);
-    return findings.problems().front().id;
+    return std::string(name_of(findings.problems().front().id));
 }
 
 } // namespace
@@ -94,7 +94,7 @@ TEST_CASE("Two rows for one case are refused, and so is a case without a row") {
     const Read gap = read(table(R"("dimensions": ["ltv"], "covers": {"ltv": "> 0, <= 97"}, "rows": [
         {"ltv": "< 80", "value": "1"}, {"ltv": "> 80, <= 97", "value": "2"}])"));
     CHECK(only_problem(gap.findings) == "bands-gap");
-    CHECK(gap.findings.problems().front().found == "no row for ltv 80");
+    CHECK(words_of(gap.findings.problems().front()).found == "no row for ltv 80");
     const Read end = read(table(R"("dimensions": ["ltv"], "covers": {"ltv": "> 0, <= 97"}, "rows": [
         {"ltv": "<= 96.99", "value": "1"}])"));
     CHECK(only_problem(end.findings) == "bands-gap");

@@ -92,7 +92,7 @@ TEST_CASE("A column nobody knows is reported, every row that fills it") {
     const ReadLots lots =
         with_lots("id,premium,status,grade,colour\n1,0,free,level,red\n2,0,free,level,\n");
     REQUIRE_FALSE(lots.read.findings.none());
-    CHECK(lots.read.findings.problems()[0].id == "member-unknown");
+    CHECK(name_of(lots.read.findings.problems()[0].id) == "member-unknown");
     CHECK(place_of(lots.read.findings.problems()[0]) == "1:25");
 }
 

@@ -205,7 +205,7 @@ TEST_CASE("Names nobody knows, with the nearest one offered") {
          }) {
         check_rows({guess.row});
         const ReadBook read = patched_book("[" + guess.row.patch + "]");
-        CHECK(read.findings.problems().front().advice ==
+        CHECK(words_of(read.findings.problems().front()).advice ==
               "did you mean \"" + std::string(guess.advice) + "\"?");
     }
 }
@@ -295,7 +295,7 @@ TEST_CASE("Dates, levels and packages out of order") {
     };
     CHECK(priced("2600").findings.none());
     const ReadBook falling = priced("2000");
-    CHECK(falling.findings.problems().at(0).found ==
+    CHECK(words_of(falling.findings.problems().at(0)).found ==
           "a level cheaper than the one before it, on large");
 }
 
@@ -316,9 +316,9 @@ TEST_CASE("Options that need each other are found, by the way back to themselves
         const ReadBook read = needing(std::move(needs));
         std::vector<std::string> found;
         for (const Problem& problem : read.findings.problems()) {
-            CHECK(problem.id == "requires-cycle");
+            CHECK(name_of(problem.id) == "requires-cycle");
             found.push_back(problem.path + " " +
-                            problem.found.substr(problem.found.find(": ") + 2));
+                            words_of(problem).found.substr(words_of(problem).found.find(": ") + 2));
         }
         return found;
     };
@@ -366,6 +366,6 @@ TEST_CASE("Several mistakes in one file are all reported, each once") {
               "not-one-of", "out-of-range", "package-in-package", "requires-cycle"});
     // In the order of the file's reading, so that lines of one list rise.
     const auto& problems = read.findings.problems();
-    CHECK(problems.front().id == "dates-reversed");
+    CHECK(name_of(problems.front().id) == "dates-reversed");
     CHECK(problems.back().path == "/model/plan");
 }

@@ -7,7 +7,8 @@
 #include <utility>
 #include <vector>
 
-#include <quoin/text/findings.hpp>
+#include <quoin/text/problem_words.hpp>
+#include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin::test {
@@ -16,7 +17,7 @@ using Ids = std::vector<std::string>;
 
 inline Ids problem_ids(const Findings& findings) {
     Ids ids;
-    for (const Problem& problem : findings.problems()) ids.push_back(problem.id);
+    for (const Problem& problem : findings.problems()) ids.emplace_back(name_of(problem.id));
     return ids;
 }
 
@@ -36,8 +37,9 @@ inline std::string place_of(const Problem& problem) {
 inline std::string listing(const Findings& findings) {
     std::string text;
     for (const Problem& problem : findings.problems()) {
-        text += problem.id + " at " + place_of(problem) + " " + problem.path + ": found " +
-                problem.found + ", expected " + problem.expected + "\n";
+        const ProblemWords words = words_of(problem);
+        text += std::string(name_of(problem.id)) + " at " + place_of(problem) + " " + problem.path +
+                ": found " + words.found + ", expected " + words.expected + "\n";
     }
     return text;
 }

@@ -54,9 +54,9 @@ std::pair<std::size_t, Findings> read_list(const std::string& text, std::size_t 
 
 void check_short(const Findings& findings) {
     for (const Problem& problem : findings.problems()) {
-        CHECK(letters_in(problem.found) <= caps::line);
-        CHECK(letters_in(problem.expected) <= caps::line);
-        CHECK(letters_in(problem.advice) <= caps::line);
+        CHECK(letters_in(words_of(problem).found) <= caps::line);
+        CHECK(letters_in(words_of(problem).expected) <= caps::line);
+        CHECK(letters_in(words_of(problem).advice) <= caps::line);
         CHECK(letters_in(problem.path) <= caps::line);
         CHECK(problem.excerpt.size() <= 100);
     }
@@ -98,8 +98,8 @@ TEST_CASE("A list with more entries than its cap is not read at all") {
     CHECK(over.first == 0);
     REQUIRE(problem_ids(over.second) == Ids{"too-many"});
     CHECK(over.second.problems()[0].path == "/list");
-    CHECK(over.second.problems()[0].found == "a list of 33");
-    CHECK(over.second.problems()[0].expected == "at most 32 in it");
+    CHECK(words_of(over.second.problems()[0]).found == "a list of 33");
+    CHECK(words_of(over.second.problems()[0]).expected == "at most 32 in it");
 }
 
 TEST_CASE("A list of lots has a cap on its columns and rows, and each column once") {
@@ -118,8 +118,8 @@ TEST_CASE("Of many mistakes the first hundred are told, and that there are more"
     Reader(parsed.root(), Path{}, findings).finish();
     REQUIRE(findings.full());
     REQUIRE(findings.problems().size() == caps::problems + 1);
-    CHECK(findings.problems()[caps::problems - 1].id == "member-unknown");
-    CHECK(findings.problems().back().id == "too-many-problems");
+    CHECK(name_of(findings.problems()[caps::problems - 1].id) == "member-unknown");
+    CHECK(name_of(findings.problems().back().id) == "too-many-problems");
     Findings few;
     Reader(Parsed(members(99)).root(), Path{}, few).finish();
     CHECK_FALSE(few.full());

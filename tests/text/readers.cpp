@@ -63,7 +63,7 @@ TEST_CASE("What is no JSON is said with its line and column") {
         CAPTURE(row.text);
         const Findings findings = findings_of(row.text);
         REQUIRE(findings.problems().size() == 1);
-        CHECK(findings.problems().front().id == row.id);
+        CHECK(name_of(findings.problems().front().id) == row.id);
         CHECK(findings.problems().front().line == row.line);
         CHECK(findings.problems().front().column == row.column);
     }
@@ -100,7 +100,7 @@ TEST_CASE("A reader takes each member as its type, and says all that is wrong") 
     CHECK(reader.text("name").empty());
     reader.finish();
     std::vector<std::string> ids;
-    for (const Problem& problem : findings.problems()) ids.push_back(problem.id);
+    for (const Problem& problem : findings.problems()) ids.emplace_back(name_of(problem.id));
     CHECK(ids == std::vector<std::string>{"not-an-id", "not-money", "not-a-date",
                                           "not-a-whole-number", "not-a-rate", "wrong-kind",
                                           "wrong-kind", "member-missing", "member-unknown"});

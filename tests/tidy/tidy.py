@@ -33,6 +33,7 @@ class Floor:
     name: str
     floors: set
     libraries: set
+    line: int  # of its row
 
 
 @dataclass
@@ -88,11 +89,12 @@ class Report:
 def read_floors(root):
     """The rows of the floor table, in order from the ground up."""
     floors = {}
-    for line in (root / TABLE).read_text(encoding="utf-8", errors="replace").splitlines():
+    text = (root / TABLE).read_text(encoding="utf-8", errors="replace")
+    for number, line in enumerate(text.splitlines(), 1):
         cells = [cell.strip() for cell in line.strip().strip("|").split("|")]
         if len(cells) == 4 and re.fullmatch(r"`\w+`", cells[0]):
             name = cells[0].strip("`")
-            floors[name] = Floor(name, *(set(re.findall(r"\w+", cell)) for cell in cells[2:]))
+            floors[name] = Floor(name, *(set(re.findall(r"\w+", cell)) for cell in cells[2:]), number)
     return floors
 
 
@@ -130,6 +132,30 @@ def floor_of_include(name, floors):
     if parts[0] == "quoin":
         parts = parts[1:]
     return parts[0] if len(parts) > 1 and parts[0] in floors else None
+
+
+def sources_of(root, floor):
+    """The floor's sources and public headers."""
+    for base in ("include/quoin", "src"):
+        for path in sorted((root / base / floor.name).rglob("*")):
+            if path.suffix in (".hpp", ".cpp"):
+                yield path
+
+
+def check_row(report, floor, floors):
+    """The row allows only what something of the floor includes."""
+    floors_used, libraries_used = set(), set()
+    for path in sources_of(report.root, floor):
+        for _, name, angled in includes(path.read_text(encoding="utf-8")):
+            target = floor_of_include(name, floors)
+            if target is not None:
+                floors_used.add(target)
+            elif angled:
+                libraries_used.add(name.split("/")[0].removesuffix(".h"))
+    unused = [each for each in floors if each in floor.floors - floors_used]
+    for each in unused + sorted(floor.libraries - libraries_used):
+        report.error(report.root / TABLE, floor.line, f"{floor.name} may use {each}, and nothing "
+                     "of it does; use a row without it instead")
 
 
 def check_include(report, path, floor, floors, number, name, angled):
@@ -254,7 +280,8 @@ def files(root, folders, ends):
                 yield path
 
 
-def check(root):
+def check(root, rows=True):
+    """The errors; without `rows`, a table that allows more than is used is none."""
     report = Report(root)
     floors = read_floors(root)
     if not floors:
@@ -270,6 +297,8 @@ def check(root):
             elif sources:
                 report.error(sources[0], 1, f"{folder.name} is no floor; use a folder of the "
                              f"table in {TABLE} instead")
+    for floor in floors.values() if rows else ():
+        check_row(report, floor, floors)
     for path in files(root, ("src", "include", "tests"), {".cpp", ".hpp"}):
         check_cpp(report, path)
     for path in files(root, TEXT_FOLDERS, TEXT_ENDS):

@@ -1,25 +1,59 @@
-// What is wrong with a person's input: each problem with its place, what was found, what was
-// expected and what to do. Problems are collected and reported together.
+// What is wrong with a person's input: each problem with its place, what it is, and the values that
+// its sentences are made of (problem_words.hpp). Problems are collected and reported together.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
+
+#include <quoin/exact/date.hpp>
+#include <quoin/exact/decimal.hpp>
 
 namespace quoin {
 
+enum class ProblemId : std::uint8_t; ///< problems.hpp lists them
+
+/// What stood where something else was expected.
+struct FoundValue {
+    enum class Kind : std::uint8_t { nothing, null, list, object, text, literal };
+
+    Kind kind = Kind::nothing;
+    std::string literal; ///< of a text, a number, true or false; short enough to be told
+
+    friend bool operator==(const FoundValue&, const FoundValue&) = default;
+};
+
+/// What a thing of a price book or of lending data is called: "plan", "rate sheet".
+struct Noun {
+    std::string name;
+
+    friend bool operator==(const Noun&, const Noun&) = default;
+};
+
+/// The name that was perhaps meant; empty where none is near.
+struct NearName {
+    std::string name;
+
+    friend bool operator==(const NearName&, const NearName&) = default;
+};
+
+/// One of the values that the sentences of a problem are made of. A person's own text is short and
+/// printable in it.
+using Argument = std::variant<std::string, std::int64_t, Decimal, Date, FoundValue, Noun, NearName,
+                              std::vector<std::string>>;
+
 struct Problem {
-    std::string id;       ///< stable name, such as "not-money"
-    std::string file;     ///< empty where the input is no file
-    int line = 0;         ///< from 1; 0 where unknown
-    int column = 0;       ///< from 1
-    int width = 0;        ///< bytes to underline
-    std::string excerpt;  ///< the line itself, or the part of it around the place
-    int excerpt_from = 0; ///< bytes of the line cut off before the excerpt
-    std::string path;     ///< JSON Pointer of the value, such as /options/3/price
-    std::string found;    ///< "found 12500.555"
-    std::string expected; ///< "expected dollars with at most two decimals"
-    std::string advice;   ///< what to do; may be empty
+    ProblemId id{};
+    std::string file;                ///< empty where the input is no file
+    int line = 0;                    ///< from 1; 0 where unknown
+    int column = 0;                  ///< from 1
+    int width = 0;                   ///< bytes to underline
+    std::string excerpt;             ///< the line itself, or the part of it around the place
+    int excerpt_from = 0;            ///< bytes of the line cut off before the excerpt
+    std::string path;                ///< JSON Pointer of the value, such as /options/3/price
+    std::vector<Argument> arguments; ///< in the order that problems.hpp gives them in
 };
 
 class Findings {

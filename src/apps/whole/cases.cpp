@@ -158,7 +158,7 @@ Inquiry Cases::read(std::string body, const Desk*& desk) const {
     if (!named) {
         refuse(document.root.kind == Value::Kind::object
                    ? problems::member_missing({&document.root, Path{}}, "price_book")
-                   : problems::wrong_kind({&document.root, Path{}}, "an object in { }"));
+                   : problems::not_an_object({&document.root, Path{}}));
     }
     const CaseBook* book = find(*named);
     if (book == nullptr) {

@@ -5,9 +5,7 @@
 #include <string>
 #include <vector>
 
-#include <quoin/text/findings.hpp>
-
-#include "server_problems.hpp"
+#include <quoin/text/problems.hpp>
 
 namespace quoin::apps {
 namespace {
@@ -15,13 +13,13 @@ namespace {
 void check_option(const QuestionOption& option, const Given& given, Findings& findings) {
     const std::size_t count = given.count(option.name);
     if (count > 1 && !option.is_repeated()) {
-        findings.add(http_problems::option_repeated(option.name));
+        findings.add(problems::http_option_repeated(option.name));
     }
     if (count == 0 && option.is_needed()) {
-        findings.add(http_problems::option_missing(option.name, option.summary));
+        findings.add(problems::http_option_missing(option.name, option.summary));
     }
     if (count > 0 && given.contains(option.excludes)) {
-        findings.add(http_problems::options_exclude(option.name, option.excludes));
+        findings.add(problems::http_options_exclude(option.name, option.excludes));
     }
 }
 
@@ -37,7 +35,10 @@ void check_given(const Question& question, const Given& given) {
     }
     for (auto it = given.begin(); it != given.end(); it = given.upper_bound(it->first)) {
         if (std::find(names.begin(), names.end(), it->first) != names.end()) continue;
-        findings.add(http_problems::option_unknown(it->first, question.name, names));
+        findings.add(names.empty()
+                         ? problems::http_option_of_none(question.name, it->first)
+                         : problems::http_option_unknown(question.name, it->first,
+                                                         nearest(it->first, names), names));
     }
     if (!findings.none()) throw Refused(std::move(findings));
 }

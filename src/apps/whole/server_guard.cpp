@@ -11,12 +11,10 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "server_problems.hpp"
+#include <quoin/text/problems.hpp>
 
 namespace quoin::apps {
 namespace {
-
-namespace problems = http_problems;
 
 std::string lower(std::string_view from) {
     std::string text(from);
@@ -80,13 +78,13 @@ bool length_unclear(const HttpRequest& request) {
 }
 
 std::optional<Denied> body_denied(const HttpRequest& request) {
-    if (length_unclear(request)) return Denied{411, problems::body_length()};
+    if (length_unclear(request)) return Denied{411, problems::http_body_length()};
     if (request.method != "POST") return std::nullopt;
     const std::string type = lower(request.header("Content-Type"));
     if (type != "application/json" && type.rfind("application/json;", 0) != 0) {
-        return Denied{415, problems::content_type()};
+        return Denied{415, problems::http_content_type()};
     }
-    if (request.has("Content-Encoding")) return Denied{415, problems::content_coding()};
+    if (request.has("Content-Encoding")) return Denied{415, problems::http_content_coding()};
     return std::nullopt;
 }
 
@@ -127,13 +125,13 @@ std::string new_access_code() {
 std::optional<Denied> denied(const HttpRequest& request, const Access& access) {
     const std::string host = lower(request.header("Host"));
     if (request.count("Host") != 1 || !access.host_allowed(host)) {
-        return Denied{403, problems::host(access.hosts.front())};
+        return Denied{403, problems::http_host(access.hosts.front())};
     }
-    if (from_elsewhere(request, host)) return Denied{403, problems::origin("http://" + host)};
+    if (from_elsewhere(request, host)) return Denied{403, problems::http_origin("http://" + host)};
     if (!access.code.empty() && is_api(request)) {
-        if (!request.has("Quoin-Code")) return Denied{401, problems::code_needed()};
+        if (!request.has("Quoin-Code")) return Denied{401, problems::http_code_needed()};
         if (!same_code(request.header("Quoin-Code"), access.code)) {
-            return Denied{401, problems::code_wrong()};
+            return Denied{401, problems::http_code_wrong()};
         }
     }
     return body_denied(request);

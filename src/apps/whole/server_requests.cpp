@@ -6,17 +6,15 @@
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/text/json_writer.hpp>
+#include <quoin/text/problems.hpp>
 
 #include "media_types.hpp"
 #include "page_assets.hpp"
 #include "server_given.hpp"
-#include "server_problems.hpp"
 #include "workbook_file.hpp"
 
 namespace quoin::apps {
 namespace {
-
-namespace problems = http_problems;
 
 constexpr std::size_t longest_path = 200;
 /// A request waits for no longer search than this; what is not proven by then says so.
@@ -181,13 +179,14 @@ void refuse_path(const std::string& path, HttpResponse& response) {
     const std::string name = path.rfind(api, 0) == 0 ? path.substr(api.size()) : "";
     const bool word =
         !name.empty() && name.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string::npos;
-    refuse(response, 404,
-           word ? problems::question_unknown(name, question_names()) : problems::path_unknown());
+    if (!word) return refuse(response, 404, problems::http_path_unknown());
+    const std::vector<std::string> names = question_names();
+    refuse(response, 404, problems::http_question_unknown(name, nearest(name, names), names));
 }
 
 void refuse_method(const std::string& path, const char* allowed, HttpResponse& response) {
     response.headers.emplace("Allow", allowed);
-    refuse(response, 405, problems::method(path, allowed));
+    refuse(response, 405, problems::http_method(path, allowed));
 }
 
 } // namespace
@@ -201,12 +200,12 @@ void Requests::answer(HttpResponse& response, const std::function<void()>& work)
     } catch (const Refused& refused) {
         refuse(response, 422, refused.findings());
     } catch (const Stopped&) {
-        refuse(response, 503, problems::took_too_long(served_limit.count()));
+        refuse(response, 503, problems::http_took_too_long(served_limit.count()));
     } catch (const Overflow&) {
-        refuse(response, 422, problems::figures_too_large());
+        refuse(response, 422, problems::http_figures_too_large());
     } catch (...) {
         count_fault();
-        refuse(response, 500, problems::fault());
+        refuse(response, 500, problems::http_fault());
     }
 }
 
@@ -225,7 +224,7 @@ bool Requests::route(const HttpRequest& request, const Access& access,
     }
     const bool reads = request.method == "GET" || request.method == "HEAD";
     if (request.path.size() > longest_path) {
-        refuse(response, 404, problems::path_unknown());
+        refuse(response, 404, problems::http_path_unknown());
     } else if (question_of(request.path) != nullptr) {
         if (request.method == "POST") return false;
         refuse_method(request.path, "POST", response);
@@ -271,7 +270,7 @@ void Requests::ask(const HttpRequest& request, HttpResponse& response,
 void Requests::explain(HttpResponse& response) {
     const int status = response.status;
     refuse(response, status,
-           status == 413 ? problems::too_large(largest_body) : problems::incomplete());
+           status == 413 ? problems::http_too_large(largest_body) : problems::http_incomplete());
 }
 
 Headers safety_headers() {

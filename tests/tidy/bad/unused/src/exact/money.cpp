@@ -1,0 +1,2 @@
+// Money.
+#include <string>

@@ -1,0 +1,2 @@
+// Reading.
+#include <fmt/format.h>
