@@ -52,6 +52,9 @@
 #include <quoin/loan/closing_costs.hpp>
 #include <quoin/loan/credits.hpp>
 #include <quoin/loan/escrow.hpp>
+#include <quoin/loan/formula.hpp>
+#include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario.hpp>
@@ -59,7 +62,6 @@
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/monthly.hpp>
-#include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
@@ -87,7 +89,6 @@
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
 #include <quoin/answers/fit.hpp>
-#include <quoin/answers/formula.hpp>
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>

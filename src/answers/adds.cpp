@@ -108,7 +108,7 @@ std::vector<AddsScenario> scenarios_of(const Sitting& sitting, const Standpoint&
         const ScenarioRules& rules = sitting.rules()[i];
         const ScenarioAnswer answer = scenario_answer(sitting, rules, f);
         scenarios.push_back({answer.terms,
-                             level_payment(Money::dollars(1000), f.rate, rules.scenario->term),
+                             level_payment(Money::dollars(1000), f.rate, rules.scenario.term),
                              answer.monthly, answer.refusals});
     }
     return scenarios;

@@ -12,7 +12,7 @@ std::optional<AdjustableAnswer> adjustable_answer(const ScenarioRules& rules,
     if (!rules.adjustable) return std::nullopt;
     ensure(f.available(), "payments are told of a loan that can be had");
     const AdjustableTerms& terms = *rules.adjustable;
-    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+    const LoanTerms note{f.loan, f.rate, rules.scenario.term};
     return AdjustableAnswer{
         terms.initial,
         terms.reset,

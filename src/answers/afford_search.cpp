@@ -26,42 +26,42 @@ bool has(const std::vector<AffordLimit>& limits, AffordLimit limit) {
 } // namespace
 
 AffordSearch::AffordSearch(const Sitting& sitting, std::size_t scenario, const AffordFacts& facts)
-    : scenario_(*sitting.rules(scenario).scenario), rules_(sitting.rules(scenario)),
-      inquiry_(sitting.inquiry()), facts_(facts),
+    : rules_(sitting.rules(scenario)), inquiry_(sitting.inquiry()), facts_(facts),
       home_(price_home(sitting.book(), sitting.inquiry().selection)),
       purchase_(sitting.inquiry().facts), income_(sitting, rules_, facts.automated) {
-    rules_.scenario = &scenario_;
     purchase_.appraised_value.reset(); // of one home, not of any price
     home_.lines.clear();
 }
 
 /// Where the down payment is whatever the cash allows, it leaves the reserves, whose size follows
 /// from the loan: so the cash is lowered until both fit.
-LoanFigures AffordSearch::figures_of(const PricedHome& home) {
-    if (scenario_.down.by != DownPayment::By::cash || !inquiry_.cash) {
-        return loan_figures(rules_, home, purchase_);
+LoanFigures AffordSearch::figures_of(const ScenarioRules& rules, const PricedHome& home) const {
+    const DownPayment& asked = rules.scenario.down;
+    if (asked.by != DownPayment::By::cash || !inquiry_.cash) {
+        return loan_figures(rules, home, purchase_);
     }
+    const auto with_cash = [&](Money cash) {
+        Scenario scenario = rules.scenario;
+        scenario.down.amount = cash;
+        return loan_figures(rules.with(std::move(scenario)), home, purchase_);
+    };
     constexpr int most_rounds = 8;
-    const Money asked = scenario_.down.amount;
-    scenario_.down.amount = std::min(asked, *inquiry_.cash);
-    LoanFigures figures = loan_figures(rules_, home, purchase_);
+    LoanFigures figures = with_cash(std::min(asked.amount, *inquiry_.cash));
     for (int round = 0; round < most_rounds && figures.available(); ++round) {
         const Money kept = figures.monthly.total() * facts_.reserve_months;
         if (figures.cash.needed() + kept <= *inquiry_.cash) break;
-        scenario_.down.amount = *inquiry_.cash - kept;
-        figures = loan_figures(rules_, home, purchase_);
+        figures = with_cash(*inquiry_.cash - kept);
     }
-    scenario_.down.amount = asked;
     return figures;
 }
 
-PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
+PriceTrial AffordSearch::trial(const ScenarioRules& rules, Money price, bool flood_zone) const {
     PricedHome home = home_;
     home.base_price = price;
     home.contract_price = price;
     home.flood_zone = flood_zone;
     PriceTrial trial;
-    trial.figures = figures_of(home);
+    trial.figures = figures_of(rules, home);
     for (const ListGap& gap : income_.unknown()) {
         trial.figures.refusals.push_back({Barred::rule_unknown, {}, {}, gap});
     }
@@ -69,7 +69,7 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
         trial.broken.push_back(AffordLimit::program);
         return trial;
     }
-    const Money housing = qualifying_month(rules_, trial.figures);
+    const Money housing = qualifying_month(rules, trial.figures);
     const Money month = trial.figures.monthly.total();
     const auto add_room = [&](AffordLimit limit, Money needed, Money most) {
         trial.rooms.push_back({limit, most - needed, needed, most});
@@ -89,7 +89,7 @@ PriceTrial AffordSearch::trial(Money price, bool flood_zone) {
 Money AffordSearch::least_qualifying(const LeastFigures& least) const {
     const Rate rate = qualifying_rate(rules_, least.rate);
     if (rate == least.rate || least.loan <= Money{}) return least.monthly;
-    const Months term = rules_.scenario->term;
+    const Months term = rules_.scenario.term;
     return least.monthly - level_payment(least.loan, least.rate, term) +
            level_payment(least.loan, rate, term);
 }
@@ -99,8 +99,9 @@ bool AffordSearch::may_fit(std::int64_t low, std::int64_t high) const {
     if (!income_.unknown().empty()) return has(ignored_, AffordLimit::program);
     PriceRange range{
         Money::dollars(low), Money::dollars(high), incentive_credits(home_), home_.flood_zone, {}};
-    const bool from_cash = scenario_.down.by == DownPayment::By::cash;
-    if (from_cash && !inquiry_.cash) range.kept = KeptBack{0, scenario_.down.amount};
+    const DownPayment& down = rules_.scenario.down;
+    const bool from_cash = down.by == DownPayment::By::cash;
+    if (from_cash && !inquiry_.cash) range.kept = KeptBack{0, down.amount};
     if (from_cash && inquiry_.cash && !has(ignored_, AffordLimit::cash)) {
         range.kept = KeptBack{facts_.reserve_months, *inquiry_.cash};
     }
@@ -125,7 +126,7 @@ bool AffordSearch::within_limits(const LeastFigures& least) const {
     return within;
 }
 
-bool AffordSearch::fits(std::int64_t dollars) {
+bool AffordSearch::fits(std::int64_t dollars) const {
     const PriceTrial at = trial(Money::dollars(dollars));
     return std::all_of(at.broken.begin(), at.broken.end(),
                        [&](AffordLimit limit) { return has(ignored_, limit); });
@@ -136,18 +137,17 @@ bool AffordSearch::fits(std::int64_t dollars) {
 std::int64_t AffordSearch::upper_bound() const {
     const auto most = income_.most_with_debts({Money{}, true});
     if (!most) return highest_looked_at;
-    Rate lowest = rules_.scenario->rate.note;
-    const bool quoted = rules_.scenario->rate.by == RateChoice::By::quoted;
+    Rate lowest = rules_.scenario.rate.note;
+    const bool quoted = rules_.scenario.rate.by == RateChoice::By::quoted;
     if (!quoted && rules_.ladder != nullptr) lowest = rules_.ladder->rungs.front().rate;
     std::int64_t low = 0;
     std::int64_t high = highest_looked_at;
     while (high - low > 1) {
         const std::int64_t loan = low + (high - low) / 2;
-        const bool over =
-            level_payment(Money::dollars(loan), lowest, rules_.scenario->term) > *most;
+        const bool over = level_payment(Money::dollars(loan), lowest, rules_.scenario.term) > *most;
         (over ? high : low) = loan;
     }
-    const DownPayment& down = rules_.scenario->down;
+    const DownPayment& down = rules_.scenario.down;
     Money most_down = down.amount;
     if (down.by == DownPayment::By::cash) {
         for (const Credit& credit : purchase_.credits) {
@@ -170,7 +170,7 @@ std::int64_t AffordSearch::upper_bound() const {
 }
 
 /// Upper half first; `high` itself is known not to fit.
-std::optional<std::int64_t> AffordSearch::best_below(std::int64_t low, std::int64_t high) {
+std::optional<std::int64_t> AffordSearch::best_below(std::int64_t low, std::int64_t high) const {
     if (low >= high || !may_fit(low, high - 1)) return std::nullopt;
     if (high - low <= looked_at_singly) {
         for (std::int64_t dollars = high - 1; dollars >= low; --dollars) {
@@ -198,21 +198,21 @@ std::optional<Money> AffordSearch::highest(std::vector<AffordLimit> ignored,
     return price;
 }
 
-std::optional<LowerRate> AffordSearch::lower_rate_for(Money price, Rate under) {
-    const RateChoice given = scenario_.rate;
-    if (given.by == RateChoice::By::quoted || rules_.ladder == nullptr) return std::nullopt;
+std::optional<LowerRate> AffordSearch::lower_rate_for(Money price, Rate under) const {
+    Scenario scenario = rules_.scenario;
+    const bool quoted = scenario.rate.by == RateChoice::By::quoted;
+    if (quoted || rules_.ladder == nullptr) return std::nullopt;
     std::optional<LowerRate> best;
     for (const Rung& rung : rules_.ladder->rungs) {
         if (rung.rate >= under || (best && rung.rate <= best->rate)) continue;
-        scenario_.rate = {RateChoice::By::note, {}, rung.rate};
-        const PriceTrial at = trial(price);
+        scenario.rate = {RateChoice::By::note, {}, rung.rate};
+        const PriceTrial at = trial(rules_.with(scenario), price, home_.flood_zone);
         if (at.fits()) best = LowerRate{rung.rate, at.figures.points};
     }
-    scenario_.rate = given;
     return best;
 }
 
-AffordStep AffordSearch::step_to(Money price) {
+AffordStep AffordSearch::step_to(Money price) const {
     const PriceTrial at = trial(price);
     AffordStep step;
     step.price = price;

@@ -27,8 +27,10 @@ class AffordSearch {
     [[nodiscard]] const IncomeLimits& income() const { return income_; }
     /// Of the home that highest() looks at.
     [[nodiscard]] bool flood_zone() const { return home_.flood_zone; }
-    [[nodiscard]] PriceTrial trial(Money price) { return trial(price, home_.flood_zone); }
-    [[nodiscard]] PriceTrial trial(Money price, bool flood_zone);
+    [[nodiscard]] PriceTrial trial(Money price) const { return trial(price, home_.flood_zone); }
+    [[nodiscard]] PriceTrial trial(Money price, bool flood_zone) const {
+        return trial(rules_, price, flood_zone);
+    }
     /// Whether the bounds leave room for a price; false only where it does not fit.
     [[nodiscard]] bool is_open(Money price) const {
         return may_fit(price.count() / 100, price.count() / 100);
@@ -39,19 +41,19 @@ class AffordSearch {
     [[nodiscard]] std::optional<Money> highest(std::vector<AffordLimit> ignored,
                                                std::optional<Money> most = {});
     /// What a price above takes.
-    [[nodiscard]] AffordStep step_to(Money price);
+    [[nodiscard]] AffordStep step_to(Money price) const;
 
   private:
     [[nodiscard]] Money least_qualifying(const LeastFigures& least) const;
-    [[nodiscard]] std::optional<LowerRate> lower_rate_for(Money price, Rate under);
-    [[nodiscard]] LoanFigures figures_of(const PricedHome& home);
+    [[nodiscard]] PriceTrial trial(const ScenarioRules& rules, Money price, bool flood_zone) const;
+    [[nodiscard]] std::optional<LowerRate> lower_rate_for(Money price, Rate under) const;
+    [[nodiscard]] LoanFigures figures_of(const ScenarioRules& rules, const PricedHome& home) const;
     [[nodiscard]] bool may_fit(std::int64_t low, std::int64_t high) const;
     [[nodiscard]] bool within_limits(const LeastFigures& least) const;
-    [[nodiscard]] bool fits(std::int64_t dollars);
+    [[nodiscard]] bool fits(std::int64_t dollars) const;
     [[nodiscard]] std::int64_t upper_bound() const;
-    [[nodiscard]] std::optional<std::int64_t> best_below(std::int64_t low, std::int64_t high);
+    [[nodiscard]] std::optional<std::int64_t> best_below(std::int64_t low, std::int64_t high) const;
 
-    Scenario scenario_; ///< its cash is lowered by the reserves
     ScenarioRules rules_;
     const Inquiry& inquiry_;
     AffordFacts facts_;

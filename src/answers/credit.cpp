@@ -25,7 +25,7 @@ std::vector<Percent> steps_down(int years) {
 /// Rates of the ladder under a rate, from the next lower down.
 std::vector<Rate> rates_under(const ScenarioRules& rules, Rate rate) {
     std::vector<Rate> rates;
-    if (rules.scenario->rate.by == RateChoice::By::quoted || rules.ladder == nullptr) return rates;
+    if (rules.scenario.rate.by == RateChoice::By::quoted || rules.ladder == nullptr) return rates;
     for (const Rung& rung : rules.ladder->rungs) {
         if (rung.rate < rate) rates.push_back(rung.rate);
     }
@@ -87,9 +87,9 @@ void Question::describe(const LoanFigures& f) {
     out_.cap_taken = f.credits.interested_parties;
     ensure(!out_.cap || out_.cap_taken <= out_.cap_amount, "what is given keeps to the cap");
     out_.cap_on_concessions = program.kind == ProgramKind::va;
-    out_.cash_is_given = rules_.scenario->down.by == DownPayment::By::cash;
-    out_.rate_is_given = rules_.scenario->rate.by == RateChoice::By::quoted;
-    const bool insured = program.annual == AnnualMethod::lender_factor && f.insurance.months() > 0;
+    out_.cash_is_given = rules_.scenario.down.by == DownPayment::By::cash;
+    out_.rate_is_given = rules_.scenario.rate.by == RateChoice::By::quoted;
+    const bool insured = rules_.lender_insures() && f.insurance.months() > 0;
     if (insured && rules_.single_premium.rule() != nullptr) {
         out_.upfront_name = single_premium_name(program);
         out_.is_single_premium = true;
@@ -101,7 +101,7 @@ void Question::describe(const LoanFigures& f) {
 }
 
 CreditPure Question::pure(CreditWay way, const LoanFigures& today) {
-    const auto& buydown = rules_.scenario->buydown;
+    const auto& buydown = rules_.scenario.buydown;
     switch (way) {
     case CreditWay::off_price:
         return {way, mixer_.told({ask_.amount, as_today(), buydown, false, every_cost}), {}};
@@ -128,7 +128,7 @@ CreditPure Question::into_points(const LoanFigures& today) {
         return std::max(f.cash.points, Money{}) - f.credits.by_use[CreditUse::points];
     };
     for (const Rate rate : rates_under(rules_, today.rate)) {
-        const CreditSplit split{{}, rate, rules_.scenario->buydown, false, {CreditUse::points}};
+        const CreditSplit split{{}, rate, rules_.scenario.buydown, false, {CreditUse::points}};
         const LoanFigures f = mixer_.figures(split, ask_.amount);
         if (!f.available()) continue;
         if (own_points(f) > own_points(today)) {
@@ -159,7 +159,7 @@ CreditPure Question::into_fee(const LoanFigures& today) {
         return f.cash.upfront_fee - f.credits.by_use[CreditUse::upfront_fee];
     };
     const CreditSplit split{
-        {}, as_today(), rules_.scenario->buydown, true, {CreditUse::upfront_fee}};
+        {}, as_today(), rules_.scenario.buydown, true, {CreditUse::upfront_fee}};
     const LoanFigures f = mixer_.figures(split, ask_.amount);
     if (!f.available()) return {way, {}, {}};
     if (own_part(f) > own_part(today)) return {way, {}, f.cash.upfront_fee};
@@ -171,7 +171,7 @@ CreditPure Question::into_fee(const LoanFigures& today) {
 std::vector<CreditMix> Question::every_mix() {
     std::vector<std::optional<Rate>> rates{as_today()};
     for (const Rate rate : rates_under(rules_, out_.today.rate)) rates.emplace_back(rate);
-    std::vector<std::vector<Percent>> buydowns{rules_.scenario->buydown};
+    std::vector<std::vector<Percent>> buydowns{rules_.scenario.buydown};
     for (const int years : {1, 2, 3}) {
         if (steps_down(years) != buydowns.front()) buydowns.push_back(steps_down(years));
     }

@@ -31,8 +31,6 @@ struct WorkedMix {
 class CreditMixer {
   public:
     CreditMixer(const ScenarioRules& rules, PricedHome home, PurchaseFacts facts, CreditAsk ask);
-    CreditMixer(const CreditMixer&) = delete;
-    CreditMixer& operator=(const CreditMixer&) = delete;
 
     [[nodiscard]] WorkedMix work_out(const CreditSplit& split);
     /// The same with its APR, which takes longer.
@@ -44,9 +42,8 @@ class CreditMixer {
     [[nodiscard]] const CreditAsk& ask() const { return ask_; }
 
   private:
-    Scenario given_;
-    Scenario scenario_;
-    ScenarioRules rules_; ///< of scenario_
+    ScenarioRules given_;
+    ScenarioRules rules_; ///< of the split worked out last
     PricedHome home_;
     Money price_;
     PurchaseFacts facts_;

@@ -54,14 +54,13 @@ std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedH
     std::vector<PointsPayback> paybacks;
     for (std::size_t i = 0; i < figures.size(); ++i) {
         const LoanFigures& chosen = figures[i];
+        const ScenarioRules& rules = sitting.rules()[i];
         const bool pays = chosen.available() && chosen.points > Points{} &&
-                          sitting.rules()[i].scenario->rate.by != RateChoice::By::quoted;
+                          rules.scenario.rate.by != RateChoice::By::quoted;
         if (!pays) continue;
-        Scenario without = *sitting.rules()[i].scenario;
+        Scenario without = rules.scenario;
         without.rate = {RateChoice::By::points, Points{}, Rate{}};
-        ScenarioRules rules = sitting.rules()[i];
-        rules.scenario = &without;
-        const LoanFigures plain = loan_figures(rules, home, sitting.inquiry().facts);
+        const LoanFigures plain = loan_figures(rules.with(without), home, sitting.inquiry().facts);
         if (!plain.available()) continue;
         const std::vector<CostStretch> order = cost_order(line_of(chosen), line_of(plain));
         ensure(plain.points <= Points{}, "points are set against a rate that takes none");

@@ -38,12 +38,10 @@ LaterPath builder_path(LaterWay way, const LoanFigures& with, const LoanFigures&
 /// The same loan as without the option: the down payment makes up the price.
 LoanFigures in_cash(const ScenarioRules& rules, const PricedHome& home, const LoanFigures& without,
                     const PurchaseFacts& facts) {
-    Scenario scenario = *rules.scenario;
+    Scenario scenario = rules.scenario;
     scenario.down.by = DownPayment::By::amount;
     scenario.down.amount = home.contract_price - without.base_loan;
-    ScenarioRules same = rules;
-    same.scenario = &scenario;
-    LoanFigures figures = loan_figures(same, home, facts);
+    LoanFigures figures = loan_figures(rules.with(scenario), home, facts);
     ensure(!figures.available() || figures.base_loan == without.base_loan,
            "what is paid in cash leaves the loan as it was");
     return figures;

@@ -27,7 +27,7 @@ RateWay way_of(const ScenarioRules& rules, const RunAs& run) {
 
 /// The loan without extra principal, its rate gone the way that was asked for.
 Schedule initial_schedule(const ScenarioRules& rules, const LoanFigures& f, const RunAs& run) {
-    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+    const LoanTerms note{f.loan, f.rate, rules.scenario.term};
     switch (way_of(rules, run)) {
     case RateWay::worst_case:
         return amortize(note, worst_case_path(note, *rules.adjustable), {},
@@ -84,12 +84,12 @@ void check(const MonthByMonthAnswer& answer, const Schedule& paid) {
 } // namespace
 
 MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, const RunAs& run) {
-    ScenarioRules rules = sitting.rules(scenario);
-    ensure(rules.adjustable || (run.indexes.empty() && !run.worst_case),
+    const ScenarioRules& given = sitting.rules(scenario);
+    ensure(given.adjustable || (run.indexes.empty() && !run.worst_case),
            "only a rate that changes goes one way or another");
-    Scenario as_run = *rules.scenario;
+    Scenario as_run = given.scenario;
     as_run.extra_principal = run.extra.value_or(as_run.extra_principal);
-    rules.scenario = &as_run;
+    const ScenarioRules rules = given.with(as_run);
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     const LoanFigures f = loan_figures(rules, home, sitting.inquiry().facts);
     MonthByMonthAnswer answer;

@@ -13,7 +13,7 @@ namespace quoin {
 namespace {
 
 ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const LoanFigures& f) {
-    const Scenario& scenario = *rules.scenario;
+    const Scenario& scenario = rules.scenario;
     ScenarioTerms terms;
     terms.name = scenario.name;
     terms.program = rules.program->name;
@@ -40,7 +40,6 @@ Date payment_date(Date first, int payment) { return plus_months(first, Months(pa
 
 InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, Date first) {
     InsuranceAnswer answer;
-    const bool conventional = rules.program->annual == AnnualMethod::lender_factor;
     answer.name = rules.program->annual_name;
     answer.annual_percent = f.annual_percent;
     answer.payments = f.paid_insurance().months();
@@ -51,7 +50,7 @@ InsuranceAnswer insurance_of(const ScenarioRules& rules, const LoanFigures& f, D
     answer.last_date = payment_date(first, answer.payments);
     answer.whole_term = answer.payments >= f.paid_schedule().months();
     const int asked = f.paid_insurance_end().last_on_request();
-    if (conventional && asked > 0) {
+    if (rules.lender_insures() && asked > 0) {
         answer.on_request_payment = asked;
         answer.on_request_date = payment_date(first, asked);
     }

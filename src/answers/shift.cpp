@@ -18,9 +18,8 @@ constexpr Decimal highest_tried = Decimal::whole(30); ///< percent; no rate of t
 class Mover {
   public:
     Mover(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts)
-        : given_(*rules.scenario), scenario_(given_), rules_(rules), home_(home), facts_(facts) {
+        : given_(rules), rules_(rules), home_(home), facts_(facts) {
         if (rules.ladder != nullptr) ladder_ = *rules.ladder;
-        rules_.scenario = &scenario_;
     }
     Mover(const Mover&) = delete;
     Mover& operator=(const Mover&) = delete;
@@ -33,10 +32,11 @@ class Mover {
     /// Precondition: can_move.
     LoanFigures at(Decimal by, const ShiftCase& moved = {}) {
         const auto plus = [&](Rate rate) { return Rate::percent(rate.percent() + by); };
-        scenario_.rate = given_.rate;
-        if (given_.rate.by != RateChoice::By::points) {
-            scenario_.rate.note = plus(given_.rate.note).value_or(Rate{});
+        Scenario scenario = given_.scenario;
+        if (scenario.rate.by != RateChoice::By::points) {
+            scenario.rate.note = plus(scenario.rate.note).value_or(Rate{});
         }
+        rules_ = given_.with(std::move(scenario));
         moved_ = ladder_;
         moved_.rungs.clear();
         for (const Rung& rung : ladder_.rungs) {
@@ -55,11 +55,10 @@ class Mover {
     [[nodiscard]] const ScenarioRules& rules() const { return rules_; }
 
   private:
-    Scenario given_;
-    Scenario scenario_;
+    const ScenarioRules& given_;
     Ladder ladder_; ///< as the sheet has it; without rungs where it has none
     Ladder moved_;
-    ScenarioRules rules_;
+    ScenarioRules rules_; ///< as last moved
     const PricedHome& home_;
     const PurchaseFacts& facts_;
 };
@@ -110,10 +109,10 @@ std::vector<ShiftLock> locks_of(const Sitting& sitting, const ScenarioRules& rul
                                 const PricedHome& home, const LoanFigures& today) {
     std::vector<ShiftLock> locks;
     const Inquiry& inquiry = sitting.inquiry();
-    if (rules.scenario->rate.by == RateChoice::By::quoted || rules.ladder == nullptr) return locks;
+    if (rules.scenario.rate.by == RateChoice::By::quoted || rules.ladder == nullptr) return locks;
     for (const Ladder& ladder : sitting.sheet().ladders) {
         if (ladder.program != rules.program->id || ladder.months != rules.ladder->months) continue;
-        Scenario scenario = *rules.scenario;
+        Scenario scenario = rules.scenario;
         scenario.lock_days = ladder.lock_days;
         scenario.rate = {RateChoice::By::note, {}, today.rate};
         ScenarioRules other = rules_for(scenario, *rules.program, sitting.sheet(), sitting.place(),

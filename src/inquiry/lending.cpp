@@ -6,6 +6,7 @@
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/loan/adjustable.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {
@@ -108,7 +109,7 @@ Lending read_lending(const std::vector<Document>& documents, Findings& findings)
     for (const Document& document : documents) {
         switch (kind_of(document)) {
         case FileKind::program:
-            programs.add(read_program(document, findings), document, findings);
+            programs.add(read_program(document, fee_methods(), findings), document, findings);
             break;
         case FileKind::rate_sheet:
             sheets.add(read_rate_sheet(document, findings), document, findings);

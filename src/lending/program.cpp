@@ -15,13 +15,6 @@ const Words<ProgramKind> kind_words = {{"conventional", ProgramKind::conventiona
                                        {"fha", ProgramKind::fha},
                                        {"va", ProgramKind::va},
                                        {"usda", ProgramKind::usda}};
-const Words<UpfrontMethod> upfront_words = {
-    {"percent of base loan", UpfrontMethod::percent_of_base_loan},
-    {"share of total loan", UpfrontMethod::share_of_total_loan}};
-const Words<AnnualMethod> annual_words = {
-    {"hud average balance", AnnualMethod::hud_average_balance},
-    {"usda average balance", AnnualMethod::usda_average_balance},
-    {"lender factor", AnnualMethod::lender_factor}};
 
 std::vector<int> read_terms(Reader& root) {
     std::vector<int> terms;
@@ -46,7 +39,7 @@ std::string_view name_of(Rule rule) {
     return index < rule_names.size() ? rule_names[index] : std::string_view{};
 }
 
-LoanProgram read_program(const Document& document, Findings& findings) {
+LoanProgram read_program(const Document& document, const FeeMethods& methods, Findings& findings) {
     LoanProgram program;
     Reader root(document.root, Path{}, findings);
     if (document.root.kind != Value::Kind::object) return program;
@@ -61,11 +54,11 @@ LoanProgram read_program(const Document& document, Findings& findings) {
         root.word_or("loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
     root.object("upfront", [&](Reader& item) {
         program.upfront_name = item.name("name");
-        program.upfront = item.word("method", upfront_words);
+        program.upfront = item.word("method", methods.upfront);
     });
     root.object("annual", [&](Reader& item) {
         program.annual_name = item.name("name");
-        program.annual = item.word("method", annual_words);
+        program.annual = item.word("method", methods.annual);
     });
     root.object("adjustable",
                 [&](Reader& item) { program.adjustable = read_adjustable_plan(item); });

@@ -39,7 +39,7 @@ std::vector<std::vector<EscrowBill>> bills_that_come(const ScenarioRules& rules,
 }
 
 bool has_account(const ScenarioRules& rules) {
-    return rules.scenario->escrow && !rules.place->tax_due.empty();
+    return rules.scenario.escrow && !rules.place->tax_due.empty();
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -139,10 +140,16 @@ class Bounding {
         return Decimal::billionths(box_[static_cast<std::size_t>(Dimension::ltv)].lowest);
     }
     [[nodiscard]] bool may_finance_premium() const {
-        return rules_.scenario->single_premium && rules_.scenario->finance_premium &&
-               rules_.program->annual == AnnualMethod::lender_factor;
+        return rules_.scenario.single_premium && rules_.scenario.finance_premium &&
+               rules_.lender_insures();
     }
-    [[nodiscard]] bool by(DownPayment::By how) const { return rules_.scenario->down.by == how; }
+    /// The fee at closing of the least or the most base loan, rounded as given.
+    [[nodiscard]] Money fee(Money base, Decimal percent, bool financed, Rounding rounding) const {
+        const UpfrontMethod* method = rules_.program->upfront;
+        return method != nullptr ? method->bound({base, Percent(percent), financed}, rounding)
+                                 : percent_of(base, Percent(percent), rounding);
+    }
+    [[nodiscard]] bool by(DownPayment::By how) const { return rules_.scenario.down.by == how; }
 
     const ScenarioRules& rules_;
     const PurchaseFacts& facts_;
@@ -217,7 +224,7 @@ void Bounding::bound_escrow() {
 
 /// The base loan, and the down payment that is left.
 void Bounding::bound_loan() {
-    const DownPayment& down = rules_.scenario->down;
+    const DownPayment& down = rules_.scenario.down;
     if (by(DownPayment::By::percent)) {
         const Percent lent = Percent(hundred) - down.percent;
         base_ = {not_negative(percent_of(value_.least, lent, Rounding::down) - cut_off),
@@ -241,7 +248,7 @@ bool Bounding::bound_part(Money least_costs) {
 }
 
 void Bounding::describe_box() {
-    const Scenario& scenario = *rules_.scenario;
+    const Scenario& scenario = rules_.scenario;
     constexpr std::int64_t hundredth = Decimal::one / 100;
     constexpr std::int64_t millionth = Decimal::one / 1'000'000;
     // Under a percent or an amount, LTV does not fall as the price rises; else any pair may be.
@@ -316,7 +323,6 @@ bool Bounding::may_be_lent() {
 }
 
 void Bounding::bound_fee() {
-    const LoanProgram& program = *rules_.program;
     fee_percent_ = {};
     loan_ = base_;
     gross_box_ = box_;
@@ -324,19 +330,12 @@ void Bounding::bound_fee() {
         fee_percent_ = read(rules_.single_premium.rule(), box_).or_nothing();
     }
     if (may_finance_premium()) describe_gross_box();
-    if (program.upfront == UpfrontMethod::none) return;
+    if (rules_.program->upfront == nullptr) return;
     fee_percent_ = read(rules_.rule(Rule::upfront_fee), box_).or_nothing();
-    if (!rules_.scenario->finance_fee) return;
-    const auto total = [&](Money base, Decimal percent, Rounding rounding) {
-        if (program.upfront == UpfrontMethod::share_of_total_loan) {
-            return Money::cents(multiply_divide(base.count(), 100 * Decimal::one,
-                                                (hundred - percent).billionths(), rounding));
-        }
-        return base + percent_of(base, Percent(percent), rounding);
-    };
-    loan_ = {
-        std::max(base_.least, total(base_.least, fee_percent_.least, Rounding::down) - cut_off),
-        total(base_.most, fee_percent_.most, Rounding::up)};
+    if (!rules_.scenario.finance_fee) return;
+    const Money least = fee(base_.least, fee_percent_.least, true, Rounding::down);
+    loan_ = {std::max(base_.least, base_.least + least - cut_off),
+             base_.most + fee(base_.most, fee_percent_.most, true, Rounding::up)};
 }
 
 /// The loan with its premium, whatever that may come to, and its LTV.
@@ -357,7 +356,7 @@ void Bounding::describe_gross_box() {
 
 /// The rungs that may be chosen: as adjustments rise, the choice only moves up the ladder.
 bool Bounding::bound_rate() {
-    const RateChoice& choice = rules_.scenario->rate;
+    const RateChoice& choice = rules_.scenario.rate;
     rate_ = {choice.note, choice.note};
     points_ = most_points_ = choice.points.value();
     if (choice.by == RateChoice::By::quoted) {
@@ -406,33 +405,24 @@ bool Bounding::bound_rate() {
 /// loan in the range must be insured and none can be.
 bool Bounding::bound_insurance() {
     insurance_ = {};
-    const AnnualMethod method = rules_.program->annual;
-    const bool factor = method == AnnualMethod::lender_factor;
-    if (method == AnnualMethod::none) return true;
+    const AnnualMethod* method = rules_.program->annual;
+    const bool factor = rules_.lender_insures();
+    if (method == nullptr) return true;
     if (factor && lowest_ltv() <= Decimal::whole(80)) return true;
-    const bool paid_up = factor && rules_.scenario->single_premium;
-    const auto& edition = paid_up  ? rules_.single_premium
-                          : factor ? rules_.mi_factors
-                                   : rules_.edition(Rule::annual_fee);
+    const bool paid_up = factor && rules_.scenario.single_premium;
+    const auto& edition = paid_up ? rules_.single_premium : rules_.yearly_percent();
     const Readings yearly = read(edition.rule(), box_);
     if (!yearly.any) return edition.is_no_more();
     if (paid_up) return true;
     const Readings duration = read(rules_.rule(Rule::annual_fee_months), box_);
     if (duration.any && duration.least < Decimal::whole(1)) return true;
     if (yearly.least <= Decimal{}) return true;
-    const Percent percent(yearly.least);
-    const LoanTerms note{loan_.least, rate_.least, rules_.scenario->term};
-    const Months year(std::min(months_a_year, note.term.count()));
-    if (factor) {
-        insurance_ = level_premium(base_.least, percent, months_a_year).in_month(1);
-    } else if (method == AnnualMethod::hud_average_balance) {
-        const bool financed = rules_.scenario->finance_fee;
-        insurance_ = hud_annual_premium(note, percent,
-                                        financed ? Percent(fee_percent_.most) : Percent{}, year)
-                         .in_month(1);
-    } else if (!rules_.adjustable) {
-        insurance_ = usda_annual_fee(amortize(note), percent, year).in_month(1);
-    }
+    const Decimal upfront = rules_.scenario.finance_fee ? fee_percent_.most : Decimal{};
+    insurance_ = method->least({{loan_.least, rate_.least, rules_.scenario.term},
+                                base_.least,
+                                Percent(yearly.least),
+                                Percent(upfront),
+                                !rules_.adjustable});
     return true;
 }
 
@@ -490,7 +480,7 @@ bool Bounding::work_out(Money least_costs) {
 bool Bounding::work_out_from_cash() {
     constexpr int most_rounds = 8;
     constexpr Money enough = Money::dollars(1);
-    cash_ = rules_.scenario->down.amount;
+    cash_ = rules_.scenario.down.amount;
     Money costs; // at first no more than credits may pay of the down payment
     for (const Credit* credit : credits_) costs -= not_negative(credit->amount);
     for (int round = 0; round < most_rounds; ++round) {
@@ -517,15 +507,13 @@ CreditAmounts Bounding::least_costs() const {
     room[CreditUse::points] = points_paid_;
     room[CreditUse::closing_costs] = closing_;
     room[CreditUse::prepaids] = prepaid_;
-    const bool financed = rules_.program->upfront == UpfrontMethod::none
-                              ? rules_.scenario->finance_premium
-                              : rules_.scenario->finance_fee;
+    const bool financed = rules_.program->upfront == nullptr ? rules_.scenario.finance_premium
+                                                             : rules_.scenario.finance_fee;
     if (!financed) {
-        room[CreditUse::upfront_fee] =
-            percent_of(base_.least, Percent(fee_percent_.least), Rounding::down);
+        room[CreditUse::upfront_fee] = fee(base_.least, fee_percent_.least, false, Rounding::down);
     }
-    const auto& steps = rules_.scenario->buydown;
-    const LoanTerms note{loan_.least, rate_.least, rules_.scenario->term};
+    const auto& steps = rules_.scenario.buydown;
+    const LoanTerms note{loan_.least, rate_.least, rules_.scenario.term};
     if (!steps.empty() && rate_.least == rate_.most && buydown_problems(note, steps).empty()) {
         room[CreditUse::buydown] = buy_down(note, steps).total_subsidy();
     }
@@ -551,7 +539,7 @@ Money Bounding::least_month() const {
     };
     const auto parts = place.levies.size() + place.districts.size() + place.exemptions.size();
     const Money roundings = Money::cents(10 + static_cast<std::int64_t>(parts));
-    return level_payment(loan_.least, rate_.least, rules_.scenario->term) + insurance_ +
+    return level_payment(loan_.least, rate_.least, rules_.scenario.term) + insurance_ +
            month(local_.settled.levies) + month(local_.settled.districts) +
            month(local_.homeowner) + month(local_.flood) + month(local_.wind) + local_.dues -
            roundings;
@@ -573,7 +561,7 @@ bool Bounding::is_surely_had() {
     bound_fee();
     if (!bound_rate() || !rate_is_sure_ || !most_buydown()) return false;
     const Money kept = range_.kept->months > 0 ? most_month_ * range_.kept->months : Money{};
-    const Money cash = std::min(rules_.scenario->down.amount, range_.kept->of - kept);
+    const Money cash = std::min(rules_.scenario.down.amount, range_.kept->of - kept);
     return most_cash() <= cash;
 }
 
@@ -600,16 +588,16 @@ bool Bounding::is_surely_offered() const {
         return found.any && !found.maybe_none;
     };
     const BandTable* fee = rules_.rule(Rule::upfront_fee);
-    if (program.upfront != UpfrontMethod::none && fee != nullptr && !stands(fee)) return false;
-    const bool factor = program.annual == AnnualMethod::lender_factor;
-    if (factor && program.upfront != UpfrontMethod::none) return false; // one or the other is due
+    if (program.upfront != nullptr && fee != nullptr && !stands(fee)) return false;
+    const bool factor = rules_.lender_insures();
+    if (factor && program.upfront != nullptr) return false; // one or the other is due
     const Decimal most_ltv =
         Decimal::billionths(box_[static_cast<std::size_t>(Dimension::ltv)].highest);
     if (factor && most_ltv > Decimal::whole(80)) {
         if (lowest_ltv() <= Decimal::whole(80)) return false; // insured or not
-        const bool paid_up = rules_.scenario->single_premium;
+        const bool paid_up = rules_.scenario.single_premium;
         if (!stands((paid_up ? rules_.single_premium : rules_.mi_factors).rule())) return false;
-    } else if (!factor && program.annual != AnnualMethod::none) {
+    } else if (!factor && program.annual != nullptr) {
         if (!stands(rules_.rule(Rule::annual_fee))) return false;
     }
     return true;
@@ -617,9 +605,9 @@ bool Bounding::is_surely_offered() const {
 
 /// The most that a temporary buydown takes; nothing: it may be none that is allowed.
 std::optional<Money> Bounding::most_buydown() const {
-    const auto& steps = rules_.scenario->buydown;
+    const auto& steps = rules_.scenario.buydown;
     if (steps.empty()) return Money{};
-    const LoanTerms note{loan_.most, rate_.least, rules_.scenario->term};
+    const LoanTerms note{loan_.most, rate_.least, rules_.scenario.term};
     if (rate_.least != rate_.most || !buydown_problems(note, steps).empty()) return std::nullopt;
     return buy_down(note, steps).total_subsidy() + Money::dollars(1);
 }
@@ -644,9 +632,8 @@ Money Bounding::most_cash() const {
     room[CreditUse::closing_costs] = not_negative(closing - credit);
     room[CreditUse::prepaids] = not_negative(prepaid - not_negative(credit - closing));
     room[CreditUse::upfront_fee] = Money::dollars(2); // what is cut off a financed one
-    if (rules_.program->upfront == UpfrontMethod::none || !rules_.scenario->finance_fee) {
-        room[CreditUse::upfront_fee] +=
-            percent_of(base_.most, Percent(fee_percent_.most), Rounding::up);
+    if (rules_.program->upfront == nullptr || !rules_.scenario.finance_fee) {
+        room[CreditUse::upfront_fee] += fee(base_.most, fee_percent_.most, false, Rounding::up);
     }
     room[CreditUse::buydown] = most_buydown().value_or(Money{});
     room[CreditUse::down_payment] = price_.most - base_.least;
@@ -662,12 +649,11 @@ Money Bounding::most_cash() const {
 
 Money Bounding::most_month() const {
     const auto month = [](Money yearly) { return part_of(yearly, months_a_year, Rounding::up); };
-    const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
-    const BandTable* table = factor ? rules_.mi_factors.rule() : rules_.rule(Rule::annual_fee);
+    const BandTable* table = rules_.yearly_percent().rule();
     const Percent yearly(std::max(read(table, box_).most, Decimal{}));
     const auto parts = rules_.place->levies.size() + rules_.place->districts.size() +
                        rules_.place->exemptions.size();
-    return level_payment(loan_.most, rate_.most, rules_.scenario->term) +
+    return level_payment(loan_.most, rate_.most, rules_.scenario.term) +
            month(percent_of(loan_.most, yearly, Rounding::up)) + month(most_local_.settled.levies) +
            month(most_local_.settled.districts) + month(most_local_.homeowner) +
            month(most_local_.flood) + month(most_local_.wind) + most_local_.dues +

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
 
@@ -16,47 +17,36 @@ constexpr int months_a_year = 12;
 
 Money monthly_part(Money yearly) { return part_of(yearly, months_a_year, Rounding::half_away); }
 
-MonthlyPremium conventional_premium(const ScenarioRules& rules, const LoanFigures& f,
-                                    const InsuranceEnd& end) {
-    if (f.annual_percent == Percent{}) return {};
-    return level_premium(f.base_loan, f.annual_percent,
-                         rules.scenario->end_mi_on_request ? end.last_on_request()
-                                                           : end.last_automatic());
+/// Mortgage insurance by the program's method, on the initial schedule; a lender's by its end.
+MonthlyPremium premium(const ScenarioRules& rules, const SizedLoan& f, const Schedule& initial,
+                       const InsuranceEnd& end) {
+    if (rules.program->annual == nullptr || f.annual_percent == Percent{}) return {};
+    const bool asked = rules.scenario.end_mi_on_request;
+    const int months = !rules.lender_insures()
+                           ? std::min(fee_months(rules, f), initial.months())
+                           : (asked ? end.last_on_request() : end.last_automatic());
+    return rules.program->annual->charge({{f.loan, f.rate, rules.scenario.term},
+                                          f.base_loan,
+                                          f.annual_percent,
+                                          f.upfront_in_loan(),
+                                          initial,
+                                          months});
 }
 
-/// Mortgage insurance by the program's method, on the schedule that was made.
-void insure(const ScenarioRules& rules, LoanFigures& f) {
-    const LoanProgram& program = *rules.program;
-    const Months duration(std::min(fee_months(rules, f), f.schedule.months()));
-    const bool is_free = f.annual_percent == Percent{};
-    switch (program.annual) {
-    case AnnualMethod::none:
-        return;
-    case AnnualMethod::hud_average_balance:
-        if (is_free) return;
-        // On the note's own schedule: prepayments do not count (12 USC 1709(c)(2)(B)).
-        f.insurance =
-            hud_annual_premium({f.loan, f.rate, rules.scenario->term}, f.annual_percent,
-                               f.financed_fee.is_zero() ? Percent{} : f.upfront_percent, duration);
-        return;
-    case AnnualMethod::usda_average_balance:
-        if (is_free) return;
-        f.insurance = usda_annual_fee(f.schedule, f.annual_percent, duration);
-        return;
-    case AnnualMethod::lender_factor:
-        f.insurance_end = insurance_end(f.schedule, f.value);
-        f.insurance = conventional_premium(rules, f, f.insurance_end);
-        return;
-    }
-}
-
-Schedule schedule_of(const ScenarioRules& rules, const LoanFigures& f) {
-    const LoanTerms note{f.loan, f.rate, rules.scenario->term};
+Schedule schedule_of(const ScenarioRules& rules, const SizedLoan& f) {
+    const LoanTerms note{f.loan, f.rate, rules.scenario.term};
     const Money at_closing = f.cash.principal_reduction;
     if (!rules.adjustable) {
         return amortize(note, level_payment(note.loan, note.rate, note.term), {}, at_closing);
     }
     return amortize(note, composite_path(note, *rules.adjustable), {}, at_closing);
+}
+
+LoanRun initial_run(const ScenarioRules& rules, const SizedLoan& f) {
+    LoanRun run{schedule_of(rules, f), {}, {}};
+    if (rules.lender_insures()) run.insurance_end = insurance_end(run.schedule, f.value);
+    run.insurance = premium(rules, f, run.schedule, run.insurance_end);
+    return run;
 }
 
 void set_monthly(LoanFigures& f) {
@@ -105,11 +95,13 @@ Money LoanFigures::spent_and_owed(int month) const {
 
 LoanRun run_of(const ScenarioRules& rules, const LoanFigures& f, const Schedule& initial,
                Schedule paid) {
-    const bool conventional = rules.program->annual == AnnualMethod::lender_factor;
     LoanRun run;
-    if (conventional) run.insurance_end = insurance_end(initial, paid, f.value);
-    run.insurance = (conventional ? conventional_premium(rules, f, run.insurance_end) : f.insurance)
-                        .ended_by(paid.months());
+    run.insurance = f.insurance;
+    if (rules.lender_insures()) {
+        run.insurance_end = insurance_end(initial, paid, f.value);
+        run.insurance = premium(rules, f, initial, run.insurance_end);
+    }
+    run.insurance = run.insurance.ended_by(paid.months());
     run.schedule = std::move(paid);
     return run;
 }
@@ -127,15 +119,14 @@ void check_loan(const ScenarioRules& rules, const LoanFigures& f) {
            "a program that lends whole dollars does");
     ensure(f.ltv <= f.gross_ltv, "a premium in the loan does not lower its LTV");
     const Money needed = f.cash.needed();
-    ensure(rules.scenario->down.by != DownPayment::By::cash ||
-               needed <= rules.scenario->down.amount,
+    ensure(rules.scenario.down.by != DownPayment::By::cash || needed <= rules.scenario.down.amount,
            "a loan solved from the cash takes no more of it than there is");
     ensure(needed >= Money{}, "no purchase pays its buyer");
 }
 
 /// What its months come to.
 void check_months(const ScenarioRules& rules, const LoanFigures& f) {
-    ensure(f.schedule.terms() == LoanTerms{f.loan, f.rate, rules.scenario->term},
+    ensure(f.schedule.terms() == LoanTerms{f.loan, f.rate, rules.scenario.term},
            "the schedule is of the loan");
     ensure_equal(f.schedule.at_closing(), f.cash.principal_reduction,
                  "the schedule begins with the principal that is reduced at closing");
@@ -157,27 +148,37 @@ void check(const ScenarioRules& rules, const LoanFigures& f) {
     check_months(rules, f);
 }
 
-LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
-                         const PurchaseFacts& facts) {
-    ensure(rules.scenario != nullptr && rules.program != nullptr && rules.place != nullptr,
-           "figures are of a scenario by a program in a place");
-    keep_on(rules.watch);
-    LoanFigures f;
+namespace {
+
+Purchase purchase_of(const ScenarioRules& rules, const PricedHome& home,
+                     const PurchaseFacts& facts) {
+    Purchase f;
     f.price = home.contract_price;
     f.value = std::min(f.price, facts.appraised_value.value_or(f.price));
     f.local = local_costs(*rules.place, f.price, home.flood_zone);
-    if (!f.local.homeowner_row) f.refusals.push_back({Barred::insurance_not_offered, {}, {}});
     f.rows.note(Lookup::homeowner, f.local.homeowner_row.value_or(no_row));
     f.prepaids = prepaids(*rules.place, f.local, rules.closing);
     f.escrow_deposit = initial_escrow_deposit(rules, f.local);
-    size_loan(rules, home, facts, f);
-    std::stable_sort(f.refusals.begin(), f.refusals.end(),
+    return f;
+}
+
+} // namespace
+
+LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
+                         const PurchaseFacts& facts) {
+    ensure(rules.program != nullptr && rules.place != nullptr,
+           "figures are of a scenario by a program in a place");
+    keep_on(rules.watch);
+    const Purchase purchase = purchase_of(rules, home, facts);
+    auto [sized, refusals] = size_loan(rules, home, facts, purchase);
+    if (!purchase.local.homeowner_row) refusals.push_back({Barred::insurance_not_offered, {}, {}});
+    std::stable_sort(refusals.begin(), refusals.end(),
                      [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
+    LoanFigures f(std::move(sized), std::move(refusals));
     if (!f.available()) return f;
-    f.schedule = schedule_of(rules, f);
-    insure(rules, f);
+    static_cast<LoanRun&>(f) = initial_run(rules, f);
     set_monthly(f);
-    if (const Money extra = rules.scenario->extra_principal; extra > Money{}) {
+    if (const Money extra = rules.scenario.extra_principal; extra > Money{}) {
         f.paid_ahead = run_of(rules, f, f.schedule, with_extra(f.schedule, extra));
     }
     check(rules, f);

@@ -5,6 +5,8 @@
 
 #include <quoin/exact/broken.hpp>
 
+#include "fees/table.hpp"
+
 namespace quoin {
 namespace {
 
@@ -29,7 +31,7 @@ Money cut(const LoanProgram& program, Money loan) {
 }
 
 LoanTerms terms_at(const ScenarioRules& rules, Rate rate) {
-    return {Money{}, rate, rules.scenario->term};
+    return {Money{}, rate, rules.scenario.term};
 }
 
 /// A rate that changes needs the margin and index of the sheet, and caps that fit them.
@@ -42,91 +44,80 @@ bool may_adjust(const ScenarioRules& rules, Rate rate) {
 bool may_buy_down(const ScenarioRules& rules, Rate rate) {
     const auto& plan = rules.program->adjustable;
     if (plan && plan->initial < least_initial_with_buydown) return false;
-    return buydown_problems(terms_at(rules, rate), rules.scenario->buydown).empty();
+    return buydown_problems(terms_at(rules, rate), rules.scenario.buydown).empty();
 }
 
-/// One attempt at a loan: the scenario with a base loan already chosen.
+/// Whether a loan has been given a rate; one without is refused.
+bool has_rate(const ScenarioRules& rules, const RatedLoan& f) {
+    return rules.scenario.rate.by == RateChoice::By::quoted || f.row(Lookup::note_rate) != no_row;
+}
+
+/// The loans that a scenario may be given on a home.
 class Sizing {
   public:
     Sizing(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
-           LoanFigures& figures)
-        : rules_(rules), home_(home), facts_(facts), f_(figures) {
+           const Purchase& purchase)
+        : rules_(rules), home_(home), facts_(facts), purchase_(purchase) {
         incentives_ = incentive_credits(home);
         for (const Credit& credit : incentives_) credits_.push_back(&credit);
         for (const Credit& credit : facts.credits) credits_.push_back(&credit);
     }
 
     /// Everything that follows from the base loan.
-    void set_base_loan(Money base) {
-        f_.base_loan = base;
-        describe_case();
-        f_.cash = {};
-        f_.cash.down_payment = f_.price - base;
-        add_upfront_fee();
-        f_.loan = f_.base_loan + f_.financed_fee;
-        describe_gross_case();
-        choose_rate();
-        set_cash();
-    }
+    [[nodiscard]] SizedLoan with_base_loan(Money base) const { return paid(rated(lent(base))); }
 
     /// The smallest base loan that the cash still covers.
-    void solve_from_cash(Money cash);
+    [[nodiscard]] Sized solve_from_cash(Money cash) const;
 
-    void check_known();
-    void check_rules();
-    void find_annual_fee();
+    /// Why it cannot be had.
+    [[nodiscard]] std::vector<Refusal> refusals(const SizedLoan& f) const;
 
   private:
     const BandTable* rule(Rule which) const { return rules_.rule(which); }
 
     /// The value of a rule for a case, with its row noted.
-    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup, const Case& where) {
+    static std::optional<Decimal> look_up(const BandTable* table, Lookup lookup, const Case& where,
+                                          LookedUpRows& rows) {
         if (table == nullptr) return std::nullopt;
         const auto row = table->row(where);
-        note_row(lookup, row.value_or(no_row));
+        rows.note(lookup, row.value_or(no_row));
         return row ? std::optional(table->value(*row)) : std::nullopt;
     }
-    std::optional<Decimal> look_up(const BandTable* table, Lookup lookup) {
-        return look_up(table, lookup, case_);
-    }
-    void note_row(Lookup lookup, int row) { f_.rows.note(lookup, row); }
-    void refuse(Barred why, Money found = {}, Money limit = {}) {
-        f_.refusals.push_back({why, found, limit});
-    }
-    void refuse(const ListGap& gap) { f_.refusals.push_back({Barred::rule_unknown, {}, {}, gap}); }
-    void refuse_over(Barred why, Money limit) {
-        f_.refusals.push_back({why, lent(), limit, {}, lent() > f_.base_loan});
-    }
     [[nodiscard]] bool may_finance_premium() const {
-        return rules_.scenario->finance_premium && rules_.scenario->single_premium &&
-               rules_.program->annual == AnnualMethod::lender_factor;
+        return rules_.scenario.finance_premium && rules_.scenario.single_premium &&
+               rules_.lender_insures();
     }
     /// What the limits of a program are held against.
-    [[nodiscard]] Money lent() const { return may_finance_premium() ? f_.loan : f_.base_loan; }
+    [[nodiscard]] Money held(const LentLoan& f) const {
+        return may_finance_premium() ? f.loan : f.base_loan;
+    }
 
-    void describe_case();
-    void describe_gross_case();
-    void add_upfront_fee();
-    Points adjusted(Points points);
-    void choose_rate();
-    void add_points();
-    void set_cash();
-    [[nodiscard]] CreditAmounts room_for_credits() const;
-    void add_credits();
-    [[nodiscard]] LoanTerms note() const { return {f_.loan, f_.rate, rules_.scenario->term}; }
-    void add_buydown();
+    [[nodiscard]] LentLoan lent(Money base) const;
+    void add_upfront_fee(LentLoan& f, const Case& where) const;
+    void add_annual_percent(LentLoan& f, const Case& where) const;
+    [[nodiscard]] RatedLoan rated(LentLoan lent) const;
+    [[nodiscard]] Points adjustment(RatedLoan& f) const;
+    [[nodiscard]] SizedLoan paid(RatedLoan rated) const;
+    void add_points(SizedLoan& f) const;
+    void add_buydown(SizedLoan& f) const;
+    void add_credits(SizedLoan& f) const;
+
+    void check_known(const SizedLoan& f, std::vector<Refusal>& refusals) const;
+    void check_limits(const SizedLoan& f, std::vector<Refusal>& refusals) const;
+    [[nodiscard]] bool is_uninsurable(const LentLoan& f) const;
+
     /// Base loans in dollars, of which no table changes rows: all above `low`, to `high`.
     struct Stretch {
         std::int64_t low = -1;
         std::int64_t high = 0;
     };
     [[nodiscard]] std::vector<Stretch> stretches() const;
-    bool set_most_of(const Stretch& stretch);
-    bool lower_to(Money most, std::int64_t low);
-    bool can_be_had();
+    [[nodiscard]] std::optional<SizedLoan> most_of(const Stretch& stretch) const;
+    [[nodiscard]] std::optional<SizedLoan> lowered_to(Money most, std::int64_t low,
+                                                      SizedLoan f) const;
     [[nodiscard]] Money down_credits() const;
-    std::int64_t smallest_covered(Stretch stretch, Money cash);
-    void set_least_needed(const std::vector<Stretch>& all);
+    [[nodiscard]] SizedLoan smallest_covered(Stretch stretch, SizedLoan largest, Money cash) const;
+    [[nodiscard]] SizedLoan least_needed(const std::vector<Stretch>& all) const;
     template <class Within>
     [[nodiscard]] std::int64_t last_with_premium(Percent premium, Within within) const;
     void add_gross_points(std::int64_t most, std::vector<std::int64_t>& points) const;
@@ -134,99 +125,90 @@ class Sizing {
     const ScenarioRules& rules_;
     const PricedHome& home_;
     const PurchaseFacts& facts_;
-    LoanFigures& f_;
-    Case case_;
-    Case gross_case_; ///< with a financed premium in it; else the same
-    bool rate_found_ = false;
+    const Purchase& purchase_;
     std::vector<Credit> incentives_;
     std::vector<const Credit*> credits_; ///< in the order of their use
 };
 
-void Sizing::describe_case() {
-    f_.ltv = Ltv(share_in_percent(f_.base_loan, f_.value, 2));
-    f_.down_percent = Percent(share_in_percent(f_.price - f_.base_loan, f_.price, 6));
-    case_ = loan_case(rules_, f_);
+LentLoan Sizing::lent(Money base) const {
+    LentLoan f(purchase_);
+    f.base_loan = base;
+    f.ltv = Ltv(share_in_percent(base, f.value, 2));
+    f.down_percent = Percent(share_in_percent(f.price - base, f.price, 6));
+    const Case where = loan_case(rules_, f);
+    add_upfront_fee(f, where);
+    f.loan = f.base_loan + f.financed_fee;
+    f.gross_ltv = may_finance_premium() ? Ltv(share_in_percent(f.loan, f.value, 2)) : f.ltv;
+    add_annual_percent(f, where);
+    return f;
 }
 
-void Sizing::describe_gross_case() {
-    f_.gross_ltv = f_.ltv;
-    gross_case_ = case_;
-    if (!may_finance_premium()) return;
-    f_.gross_ltv = Ltv(share_in_percent(f_.loan, f_.value, 2));
-    gross_case_ = gross_case(rules_, f_);
-}
-
-/// The fee, and how much of it goes into the loan: loans are whole dollars, so the cents of a
-/// financed fee are paid in cash. A single premium is too, as a whole unless it is asked for in the
-/// loan.
-void Sizing::add_upfront_fee() {
-    const LoanProgram& program = *rules_.program;
-    f_.financed_fee = {};
-    f_.upfront_fee = {};
-    f_.upfront_percent = {};
-    note_row(Lookup::single_premium, no_row);
-    if (pays_single_premium(rules_, f_.ltv)) {
-        const auto percent = look_up(rules_.single_premium.rule(), Lookup::single_premium);
-        f_.upfront_percent = Percent(percent.value_or(Decimal{}));
-        f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
-        if (rules_.scenario->finance_premium) f_.financed_fee = cut(program, f_.upfront_fee);
-        f_.cash.upfront_fee = f_.upfront_fee - f_.financed_fee;
-        return;
-    }
-    if (program.upfront == UpfrontMethod::none) return;
-    f_.upfront_percent =
-        Percent(look_up(rule(Rule::upfront_fee), Lookup::upfront_fee).value_or(Decimal{}));
-    const bool share = program.upfront == UpfrontMethod::share_of_total_loan;
-    if (share && rules_.scenario->finance_fee) {
-        const Decimal rest = (hundred_percent - f_.upfront_percent).value();
-        const Money total =
-            cut(program, Money::cents(multiply_divide(f_.base_loan.count(), 100 * Decimal::one,
-                                                      rest.billionths(), Rounding::down)));
-        f_.upfront_fee = percent_of(total, f_.upfront_percent, Rounding::half_away);
-        f_.financed_fee = total - f_.base_loan;
-    } else {
-        f_.upfront_fee = percent_of(f_.base_loan, f_.upfront_percent, Rounding::half_away);
-        if (rules_.scenario->finance_fee) f_.financed_fee = cut(program, f_.upfront_fee);
-    }
-    f_.cash.upfront_fee = std::max(f_.upfront_fee - f_.financed_fee, Money{});
-    ensure(f_.financed_fee - f_.upfront_fee <= Money::dollars(1),
+/// The program's fee, or a single premium, which is charged as a percent of the base loan and paid
+/// in cash unless it is asked for in the loan.
+void Sizing::add_upfront_fee(LentLoan& f, const Case& where) const {
+    const Scenario& scenario = rules_.scenario;
+    const bool single = pays_single_premium(rules_, f.ltv);
+    const UpfrontMethod* method = single ? &percent_of_base_loan : rules_.program->upfront;
+    if (method == nullptr) return;
+    const auto percent =
+        single ? look_up(rules_.single_premium.rule(), Lookup::single_premium, where, f.rows)
+               : look_up(rule(Rule::upfront_fee), Lookup::upfront_fee, where, f.rows);
+    f.upfront_percent = Percent(percent.value_or(Decimal{}));
+    const UpfrontFee upfront = method->charge(
+        {f.base_loan, f.upfront_percent, single ? scenario.finance_premium : scenario.finance_fee,
+         rules_.program->whole_dollars});
+    f.upfront_fee = upfront.fee;
+    f.financed_fee = upfront.financed;
+    ensure(f.financed_fee - f.upfront_fee <= Money::dollars(1),
            "no more of a fee is financed than there is, but for what is rounded");
 }
 
-Points Sizing::adjusted(Points points) {
-    f_.rows.adjustments.clear();
+/// The annual fee of the program, or the lender's factor where that insures the loan.
+void Sizing::add_annual_percent(LentLoan& f, const Case& where) const {
+    if (rules_.program->annual == nullptr || pays_single_premium(rules_, f.ltv)) return;
+    const bool factor = rules_.lender_insures();
+    if (factor && !is_insured(f.ltv)) return;
+    const auto percent = look_up(rules_.yearly_percent().rule(),
+                                 factor ? Lookup::mi_factor : Lookup::annual_fee, where, f.rows);
+    f.annual_percent = Percent(percent.value_or(Decimal{}));
+    look_up(rule(Rule::annual_fee_months), Lookup::annual_fee_months, where, f.rows);
+}
+
+Points Sizing::adjustment(RatedLoan& f) const {
+    const Case where = gross_case(rules_, f);
+    Points points;
     for (const BandTable* table : rules_.adjustments) {
-        const auto row = table->row(gross_case_);
-        f_.rows.adjustments.push_back(row.value_or(no_row));
+        const auto row = table->row(where);
+        f.rows.adjustments.push_back(row.value_or(no_row));
         if (row) points = points + Points(table->value(*row));
     }
     return points;
 }
 
-void Sizing::choose_rate() {
-    const RateChoice& choice = rules_.scenario->rate;
-    rate_found_ = choice.by == RateChoice::By::quoted;
-    f_.rate = choice.note;
-    f_.points = choice.points;
-    note_row(Lookup::note_rate, no_row);
-    if (rate_found_ || rules_.ladder == nullptr) return;
-    const Points adjustment = adjusted(Points{});
+RatedLoan Sizing::rated(LentLoan lent) const {
+    const RateChoice& choice = rules_.scenario.rate;
+    RatedLoan f(std::move(lent));
+    f.rate = choice.note;
+    f.points = choice.points;
+    if (choice.by == RateChoice::By::quoted || rules_.ladder == nullptr) return f;
+    const Points added = adjustment(f);
     const auto& rungs = rules_.ladder->rungs;
-    for (std::size_t i = 0; i < rungs.size() && !rate_found_; ++i) {
-        const Points points = rungs[i].points + adjustment;
-        rate_found_ = choice.by == RateChoice::By::note ? rungs[i].rate == choice.note
-                                                        : points <= choice.points;
-        if (!rate_found_) continue;
-        f_.rate = rungs[i].rate;
-        f_.points = points;
-        note_row(Lookup::note_rate, static_cast<int>(i));
+    for (std::size_t i = 0; i < rungs.size(); ++i) {
+        const Points points = rungs[i].points + added;
+        const bool chosen = choice.by == RateChoice::By::note ? rungs[i].rate == choice.note
+                                                              : points <= choice.points;
+        if (!chosen) continue;
+        f.rate = rungs[i].rate;
+        f.points = points;
+        f.rows.note(Lookup::note_rate, static_cast<int>(i));
+        break;
     }
+    return f;
 }
 
 /// What there is for credits to pay. A lender credit for the rate has paid closing costs first, and
 /// then prepaids.
-CreditAmounts Sizing::room_for_credits() const {
-    const CashToClose& cash = f_.cash;
+CreditAmounts room_for_credits(const CashToClose& cash) {
     const Money credit = std::max(-cash.points, Money{}) - cash.principal_reduction;
     const Money of_costs = std::min(credit, cash.closing_costs);
     CreditAmounts room;
@@ -240,55 +222,59 @@ CreditAmounts Sizing::room_for_credits() const {
     return room;
 }
 
-void Sizing::add_credits() {
-    const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap, gross_case_);
+void Sizing::add_credits(SizedLoan& f) const {
+    const auto cap = look_up(rule(Rule::contribution_cap), Lookup::contribution_cap,
+                             gross_case(rules_, f), f.rows);
     std::optional<Money> most;
     if (cap) {
-        f_.contribution_cap = Percent(*cap);
-        const Money base = caps_contributions_by_price(rules_.program->kind) ? f_.price : f_.value;
+        f.contribution_cap = Percent(*cap);
+        const Money base = caps_contributions_by_price(rules_.program->kind) ? f.price : f.value;
         most = percent_of(base, Percent(*cap), Rounding::down);
     }
-    const CreditAmounts room = room_for_credits();
-    ensure_equal(room.total(), f_.cash.needed(), "credits may pay all the cash, and nothing else");
-    f_.credits = use_credits(credits_, room, most, rules_.program->kind == ProgramKind::va);
-    f_.cash.credits = f_.credits.by_use.total();
+    const CreditAmounts room = room_for_credits(f.cash);
+    ensure_equal(room.total(), f.cash.needed(), "credits may pay all the cash, and nothing else");
+    f.credits = use_credits(credits_, room, most, rules_.program->kind == ProgramKind::va);
+    f.cash.credits = f.credits.by_use.total();
 }
 
 /// A buydown that keeps to its rules, and ends before an adjustable rate first changes. Such a rate
 /// must stand for three years (Fannie Mae B2-1.4-02, B2-1.4-04).
-void Sizing::add_buydown() {
-    f_.buydown.reset();
-    const auto& steps = rules_.scenario->buydown;
-    if (steps.empty() || !rate_found_ || !may_buy_down(rules_, f_.rate)) return;
-    f_.buydown = buy_down(note(), steps);
-    f_.cash.buydown = f_.buydown->total_subsidy();
+void Sizing::add_buydown(SizedLoan& f) const {
+    const auto& steps = rules_.scenario.buydown;
+    if (steps.empty() || !has_rate(rules_, f) || !may_buy_down(rules_, f.rate)) return;
+    f.buydown = buy_down({f.loan, f.rate, rules_.scenario.term}, steps);
+    f.cash.buydown = f.buydown->total_subsidy();
 }
 
 /// Points, and where a lender credit goes that has nothing left to pay.
-void Sizing::add_points() {
-    CashToClose& cash = f_.cash;
-    cash.points = percent_of(f_.loan, Percent(f_.points.value()), Rounding::half_away);
+void Sizing::add_points(SizedLoan& f) const {
+    CashToClose& cash = f.cash;
+    cash.points = percent_of(f.loan, Percent(f.points.value()), Rounding::half_away);
     const Money beyond = std::max(-cash.points - cash.open_to_lender_credit(), Money{});
     if (credits_reduce_principal(rules_.program->kind)) {
-        cash.principal_reduction = std::min(beyond, f_.loan);
+        cash.principal_reduction = std::min(beyond, f.loan);
     }
-    f_.lender_credit_without_use = beyond - cash.principal_reduction;
-    cash.points += f_.lender_credit_without_use;
+    f.lender_credit_without_use = beyond - cash.principal_reduction;
+    cash.points += f.lender_credit_without_use;
     ensure(-cash.points <= cash.open_to_lender_credit() + cash.principal_reduction,
            "a lender credit pays costs or principal");
 }
 
-void Sizing::set_cash() {
-    CashToClose& cash = f_.cash;
-    cash.closing_costs = rules_.closing_costs.buyers(f_.loan, f_.price);
-    f_.prepaid_interest = prepaid_interest(f_.loan, f_.rate, rules_.closing, rules_.per_diem_year);
-    cash.prepaid_interest = f_.prepaid_interest.total();
-    cash.prepaid_bills = f_.prepaids.total();
-    cash.escrow = f_.escrow_deposit;
-    add_points();
-    add_buydown();
-    add_credits();
+SizedLoan Sizing::paid(RatedLoan rated) const {
+    SizedLoan f(std::move(rated));
+    CashToClose& cash = f.cash;
+    cash.down_payment = f.price - f.base_loan;
+    cash.upfront_fee = std::max(f.upfront_fee - f.financed_fee, Money{});
+    cash.closing_costs = rules_.closing_costs.buyers(f.loan, f.price);
+    f.prepaid_interest = prepaid_interest(f.loan, f.rate, rules_.closing, rules_.per_diem_year);
+    cash.prepaid_interest = f.prepaid_interest.total();
+    cash.prepaid_bills = f.prepaids.total();
+    cash.escrow = f.escrow_deposit;
+    add_points(f);
+    add_buydown(f);
+    add_credits(f);
     cash.deposits = facts_.deposits_paid.value_or(home_.deposits());
+    return f;
 }
 
 /// The largest base loan, in whole dollars, for which what is lent with the premium is still
@@ -300,7 +286,8 @@ std::int64_t Sizing::last_with_premium(Percent premium, Within within) const {
         return within(base + cut(*rules_.program, percent_of(base, premium, Rounding::half_away)));
     };
     std::int64_t low = -1; // holds, or there is none
-    std::int64_t high = divide_rounded<std::int64_t>(f_.value.count(), 100, Rounding::up) + 1;
+    std::int64_t high =
+        divide_rounded<std::int64_t>(purchase_.value.count(), 100, Rounding::up) + 1;
     while (high - low > 1) {
         const std::int64_t middle = low + (high - low) / 2;
         (holds(middle) ? low : high) = middle;
@@ -322,7 +309,7 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
                 if (edge.dimension == Dimension::loan) {
                     return loan.count() <= edge.last / (Decimal::one / 100);
                 }
-                return share_in_percent(loan, f_.value, 2).billionths() <= edge.last;
+                return share_in_percent(loan, purchase_.value, 2).billionths() <= edge.last;
             });
             if (dollars >= 0 && dollars < most) points.push_back(dollars);
         }
@@ -331,10 +318,11 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
 
 /// From the smallest loans to the largest, which is the value.
 std::vector<Sizing::Stretch> Sizing::stretches() const {
-    const std::int64_t most = divide_rounded<std::int64_t>(f_.value.count(), 100, Rounding::down);
+    const std::int64_t most =
+        divide_rounded<std::int64_t>(purchase_.value.count(), 100, Rounding::down);
     std::vector<std::int64_t> ends{most};
     for (const Edge& edge : rules_.edges) {
-        const std::int64_t dollars = last_base_loan(edge, f_.value, f_.price);
+        const std::int64_t dollars = last_base_loan(edge, purchase_.value, purchase_.price);
         if (dollars >= 0 && dollars < most) ends.push_back(dollars);
     }
     add_gross_points(most, ends);
@@ -348,39 +336,29 @@ std::vector<Sizing::Stretch> Sizing::stretches() const {
     return found;
 }
 
-/// Sets the largest base loan of a stretch, none above the program's share of the value; false
-/// where there is none. (A loan without such a share is refused for another reason.)
-bool Sizing::set_most_of(const Stretch& stretch) {
-    set_base_loan(Money::dollars(stretch.high));
+/// The largest base loan of a stretch, none above the program's share of the value; nothing where
+/// there is none. (A loan without such a share is refused for another reason.)
+std::optional<SizedLoan> Sizing::most_of(const Stretch& stretch) const {
+    SizedLoan f = with_base_loan(Money::dollars(stretch.high));
     const BandTable* table = rule(Rule::maximum_ltv);
-    const auto maximum = table != nullptr ? table->find(gross_case_) : std::nullopt;
-    return !maximum ||
-           lower_to(percent_of(f_.value, Percent(*maximum), Rounding::down), stretch.low);
+    const auto maximum = table != nullptr ? table->find(gross_case(rules_, f)) : std::nullopt;
+    if (!maximum) return f;
+    const Money most = percent_of(f.value, Percent(*maximum), Rounding::down);
+    return lowered_to(most, stretch.low, std::move(f));
 }
 
-/// Sets the largest base loan of which no more than `most` is lent, where that is more now; false
-/// where it is not above `low`, in dollars.
-bool Sizing::lower_to(Money most, std::int64_t low) {
-    if (lent() <= most) return true;
+/// The largest base loan of which no more than `most` is lent, where more is now; nothing where it
+/// is not above `low`, in dollars.
+std::optional<SizedLoan> Sizing::lowered_to(Money most, std::int64_t low, SizedLoan f) const {
+    if (held(f) <= most) return f;
     std::int64_t dollars = divide_rounded<std::int64_t>(most.count(), 100, Rounding::down);
     if (may_finance_premium()) { // whose percent stands within a stretch
-        const Percent premium = f_.financed_fee.is_zero() ? Percent{} : f_.upfront_percent;
-        dollars = last_with_premium(premium, [&](Money loan) { return loan <= most; });
+        dollars = last_with_premium(f.upfront_in_loan(), [&](Money loan) { return loan <= most; });
     }
-    if (dollars <= low) return false;
-    set_base_loan(Money::dollars(dollars));
-    ensure(lent() <= most, "what is lent is lowered to what may be");
-    return true;
-}
-
-/// Whether the base loan that is set is refused for nothing.
-bool Sizing::can_be_had() {
-    const std::size_t before = f_.refusals.size();
-    check_rules();
-    find_annual_fee();
-    const bool can = f_.refusals.size() == before;
-    f_.refusals.resize(before);
-    return can;
+    if (dollars <= low) return std::nullopt;
+    f = with_base_loan(Money::dollars(dollars));
+    ensure(held(f) <= most, "what is lent is lowered to what may be");
+    return f;
 }
 
 /// Credits pay no more than the costs, and what they may of the down payment: so a loan takes at
@@ -393,140 +371,153 @@ Money Sizing::down_credits() const {
     return most;
 }
 
-/// The smallest base loan of a stretch that the cash covers, which it does the largest of it, that
-/// is set. A dollar less of loan takes a dollar more down and some cents less of costs: so steps of
-/// what is left of the cash come near from above, and halving finds what they do not.
-std::int64_t Sizing::smallest_covered(Stretch stretch, Money cash) {
+/// The smallest base loan of a stretch that the cash covers, which it does the largest of it. A
+/// dollar less of loan takes a dollar more down and some cents less of costs: so steps of what is
+/// left of the cash come near from above, and halving finds what they do not.
+SizedLoan Sizing::smallest_covered(Stretch stretch, SizedLoan largest, Money cash) const {
     constexpr int most_steps = 6;
     int steps = 0;
+    SizedLoan smallest = std::move(largest);
+    Money needed = smallest.cash.needed(); // of the loan looked at last
     while (stretch.high - stretch.low > 1) {
-        const std::int64_t left = (cash - f_.cash.needed()).count() / 100;
+        const std::int64_t left = (cash - needed).count() / 100;
         const std::int64_t half = (stretch.high - stretch.low) / 2;
         const std::int64_t step = steps++ < most_steps ? std::max<std::int64_t>(left, 1) : half;
         const std::int64_t tried = std::max(stretch.high - step, stretch.low + 1);
-        set_base_loan(Money::dollars(tried));
-        const bool covered = f_.cash.needed() <= cash;
+        SizedLoan f = with_base_loan(Money::dollars(tried));
+        needed = f.cash.needed();
+        const bool covered = needed <= cash;
         (covered ? stretch.high : stretch.low) = tried;
+        if (covered) smallest = std::move(f);
         if (!covered) steps = most_steps;
     }
-    return stretch.high;
+    return smallest;
 }
 
-/// Sets the loan that takes the least cash of those that can be had; of all, where none can.
-void Sizing::set_least_needed(const std::vector<Stretch>& all) {
+/// The loan that takes the least cash of those that can be had; of all, where none can.
+SizedLoan Sizing::least_needed(const std::vector<Stretch>& all) const {
     const Money credits = down_credits();
-    std::optional<Money> least;
-    Money base;
+    std::optional<SizedLoan> least;
     bool any_had = false;
     for (auto stretch = all.rbegin(); stretch != all.rend(); ++stretch) {
-        const Money no_less = f_.price - Money::dollars(stretch->high) - credits;
-        if (any_had && no_less >= *least) break; // nor of those below
-        if (!set_most_of(*stretch)) continue;
-        if (const BandTable* limit = rule(Rule::loan_limit)) {
-            const auto most = limit->find(gross_case_);
-            if (most && !lower_to(times(Money::dollars(1), *most, Rounding::down), stretch->low)) {
-                continue;
+        const Money no_less = purchase_.price - Money::dollars(stretch->high) - credits;
+        if (any_had && no_less >= least->cash.needed()) break; // nor of those below
+        std::optional<SizedLoan> f = most_of(*stretch);
+        const BandTable* limit = rule(Rule::loan_limit);
+        if (f && limit != nullptr) {
+            const auto most = limit->find(gross_case(rules_, *f));
+            if (most) {
+                f = lowered_to(times(Money::dollars(1), *most, Rounding::down), stretch->low,
+                               std::move(*f));
             }
         }
-        const bool less = !least || f_.cash.needed() < *least;
-        const bool had = (less || !any_had) && can_be_had();
+        if (!f) continue;
+        const bool less = !least || f->cash.needed() < least->cash.needed();
+        const bool had = (less || !any_had) && refusals(*f).empty();
         if (any_had ? less && had : less || had) {
-            least = f_.cash.needed();
-            base = f_.base_loan;
+            least = std::move(f);
             any_had = any_had || had;
         }
     }
-    set_base_loan(base);
+    return least ? std::move(*least) : with_base_loan(Money{});
 }
 
 /// Between two turning points the cash needed only falls as the loan grows. So the smallest loan
 /// the cash covers lies in the first stretch whose largest it covers. Where that is refused, as for
 /// want of a rate or of insurance, the next stretch is looked at. If nothing that is covered can be
 /// had, the smallest of it is what is refused.
-void Sizing::solve_from_cash(Money cash) {
+Sized Sizing::solve_from_cash(Money cash) const {
     const std::vector<Stretch> all = stretches();
-    const Money least = f_.price - cash - down_credits();
-    std::optional<Money> refused;
+    const Money least = purchase_.price - cash - down_credits();
+    std::optional<Sized> refused;
     for (Stretch stretch : all) {
-        if (Money::dollars(stretch.high) < least || !set_most_of(stretch)) continue;
-        if (f_.cash.needed() > cash) continue;
-        stretch.high = f_.base_loan.count() / 100;
+        if (Money::dollars(stretch.high) < least) continue;
+        std::optional<SizedLoan> largest = most_of(stretch);
+        if (!largest || largest->cash.needed() > cash) continue;
+        stretch.high = largest->base_loan.count() / 100;
         if (least > Money{}) stretch.low = std::max(stretch.low, least.count() / 100 - 1);
-        const Money base = Money::dollars(smallest_covered(stretch, cash));
-        set_base_loan(base);
-        ensure(f_.cash.needed() <= cash, "the cash covers the loan that is solved from it");
-        if (can_be_had()) return;
-        if (!refused) refused = base;
+        Sized solved{smallest_covered(stretch, std::move(*largest), cash), {}};
+        ensure(solved.loan.cash.needed() <= cash,
+               "the cash covers the loan that is solved from it");
+        solved.refusals = refusals(solved.loan);
+        if (solved.refusals.empty()) return solved;
+        if (!refused) refused = std::move(solved);
     }
-    if (refused) {
-        set_base_loan(*refused);
-        return;
+    if (refused) return std::move(*refused);
+    Sized short_of{least_needed(all), {}};
+    short_of.refusals = refusals(short_of.loan);
+    short_of.refusals.push_back({Barred::cash_short, cash, short_of.loan.cash.needed()});
+    return short_of;
+}
+
+std::vector<Refusal> Sizing::refusals(const SizedLoan& f) const {
+    const Scenario& scenario = rules_.scenario;
+    std::vector<Refusal> refusals;
+    check_known(f, refusals);
+    for (const Barred why : barred_outright(rules_)) refusals.push_back({why, {}, {}});
+    check_limits(f, refusals);
+    if (!has_rate(rules_, f) || !may_adjust(rules_, f.rate)) {
+        refusals.push_back({Barred::rate_not_offered, {}, {}});
     }
-    set_least_needed(all);
-    refuse(Barred::cash_short, cash, f_.cash.needed());
+    if (!scenario.buydown.empty() && !may_buy_down(rules_, f.rate)) {
+        refusals.push_back({Barred::buydown_not_allowed, {}, {}});
+    }
+    if (is_uninsurable(f)) refusals.push_back({Barred::mi_not_offered, {}, {}});
+    return refusals;
 }
 
 /// No edition of a rule that is in force, or no row of one for this loan, is not no rule.
-void Sizing::check_known() {
+void Sizing::check_known(const SizedLoan& f, std::vector<Refusal>& refusals) const {
+    const auto refuse = [&](const ListGap& gap) {
+        refusals.push_back({Barred::rule_unknown, {}, {}, gap});
+    };
     for (const ListGap& gap : rules_.gaps.unknown) {
-        if (reads(rules_, gap.list, f_.ltv)) refuse(gap);
+        if (reads(rules_, gap.list, f.ltv)) refuse(gap);
     }
     const bool no_fee = rule(Rule::upfront_fee) != nullptr &&
-                        reads(rules_, RuleList::upfront_fee, f_.ltv) &&
-                        f_.row(Lookup::upfront_fee) == no_row;
+                        reads(rules_, RuleList::upfront_fee, f.ltv) &&
+                        f.row(Lookup::upfront_fee) == no_row;
     if (no_fee) refuse({RuleList::upfront_fee, ListGap::Kind::no_row, {}});
 }
 
-void Sizing::check_rules() {
-    const Scenario& scenario = *rules_.scenario;
-    check_known();
-    for (const Barred why : barred_outright(rules_)) refuse(why);
+void Sizing::check_limits(const SizedLoan& f, std::vector<Refusal>& refusals) const {
+    const Case where = gross_case(rules_, f);
+    const auto hold = [&](Barred why, Money most) {
+        if (held(f) <= most) return;
+        refusals.push_back({why, held(f), most, {}, held(f) > f.base_loan});
+    };
     if (const BandTable* table = rule(Rule::maximum_ltv)) {
-        const auto maximum = table->find(gross_case_);
+        const auto maximum = table->find(where);
         if (!maximum) {
-            refuse(scenario.score ? Barred::score_below_minimum : Barred::score_needed);
+            const bool told = rules_.scenario.score.has_value();
+            refusals.push_back({told ? Barred::score_below_minimum : Barred::score_needed, {}, {}});
         } else {
-            const Money most = percent_of(f_.value, Percent(*maximum), Rounding::down);
-            if (lent() > most) refuse_over(Barred::ltv_over_maximum, most);
+            hold(Barred::ltv_over_maximum, percent_of(f.value, Percent(*maximum), Rounding::down));
         }
     }
     if (const BandTable* table = rule(Rule::loan_limit)) {
-        const auto limit = table->find(gross_case_);
-        const Money most = limit ? times(Money::dollars(1), *limit, Rounding::down) : Money{};
-        if (limit && lent() > most) refuse_over(Barred::loan_over_limit, most);
-    }
-    if (!rate_found_ || !may_adjust(rules_, f_.rate)) refuse(Barred::rate_not_offered);
-    if (!scenario.buydown.empty() && !may_buy_down(rules_, f_.rate)) {
-        refuse(Barred::buydown_not_allowed);
+        const auto limit = table->find(where);
+        if (limit) {
+            hold(Barred::loan_over_limit, times(Money::dollars(1), *limit, Rounding::down));
+        }
     }
 }
 
-/// The annual fee of the program, or the lender's factor where that insures the loan.
-void Sizing::find_annual_fee() {
-    f_.annual_percent = {};
-    for (const Lookup lookup : {Lookup::mi_factor, Lookup::annual_fee, Lookup::annual_fee_months}) {
-        note_row(lookup, no_row);
-    }
-    if (rules_.program->annual == AnnualMethod::none) return;
-    const bool factor = rules_.program->annual == AnnualMethod::lender_factor;
-    if (factor && !is_insured(f_.ltv)) return;
-    if (pays_single_premium(rules_, f_.ltv)) {
-        const bool none = f_.row(Lookup::single_premium) == no_row;
-        const auto& edition = rules_.single_premium;
-        if (none && edition.is_known() && !edition.is_no_more()) refuse(Barred::mi_not_offered);
-        return;
-    }
-    const Edition<BandTable>& edition =
-        factor ? rules_.mi_factors : rules_.edition(Rule::annual_fee);
-    const auto percent = look_up(edition.rule(), factor ? Lookup::mi_factor : Lookup::annual_fee);
-    if (!percent && edition.is_known() && !edition.is_no_more()) refuse(Barred::mi_not_offered);
-    f_.annual_percent = Percent(percent.value_or(Decimal{}));
-    look_up(rule(Rule::annual_fee_months), Lookup::annual_fee_months);
+/// Whether a loan that is insured or charged year by year has no percent for that.
+bool Sizing::is_uninsurable(const LentLoan& f) const {
+    const bool factor = rules_.lender_insures();
+    if (rules_.program->annual == nullptr || (factor && !is_insured(f.ltv))) return false;
+    const bool single = pays_single_premium(rules_, f.ltv);
+    const auto& edition = single ? rules_.single_premium : rules_.yearly_percent();
+    const Lookup lookup = single   ? Lookup::single_premium
+                          : factor ? Lookup::mi_factor
+                                   : Lookup::annual_fee;
+    return f.row(lookup) == no_row && edition.is_known() && !edition.is_no_more();
 }
 
 /// The base loan for a percent down or an amount; a percent is of the value, so that a low
 /// appraisal is made up in cash.
-Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanProgram& program) {
+Money base_loan_for(const DownPayment& down, const Purchase& f, const LoanProgram& program) {
     if (down.by == DownPayment::By::percent) {
         return cut(program, percent_of(f.value, hundred_percent - down.percent, Rounding::down));
     }
@@ -538,7 +529,7 @@ Money base_loan_for(const DownPayment& down, const LoanFigures& f, const LoanPro
 std::vector<Barred> barred_outright(const ScenarioRules& rules) {
     std::vector<Barred> barred;
     const auto& terms = rules.program->terms_months;
-    if (std::find(terms.begin(), terms.end(), rules.scenario->term.count()) == terms.end()) {
+    if (std::find(terms.begin(), terms.end(), rules.scenario.term.count()) == terms.end()) {
         barred.push_back(Barred::term_not_offered);
     }
     if (rules.program->kind == ProgramKind::usda && !rules.place->rural_eligible) {
@@ -548,8 +539,7 @@ std::vector<Barred> barred_outright(const ScenarioRules& rules) {
 }
 
 bool may_run_at(const ScenarioRules& rules, Rate rate) {
-    return may_adjust(rules, rate) &&
-           (rules.scenario->buydown.empty() || may_buy_down(rules, rate));
+    return may_adjust(rules, rate) && (rules.scenario.buydown.empty() || may_buy_down(rules, rate));
 }
 
 std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
@@ -573,32 +563,28 @@ std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
 }
 
 bool pays_single_premium(const ScenarioRules& rules, Ltv ltv) {
-    return rules.program->annual == AnnualMethod::lender_factor && rules.scenario->single_premium &&
-           is_insured(ltv);
+    return rules.lender_insures() && rules.scenario.single_premium && is_insured(ltv);
 }
 
 bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv) {
-    const bool insured = rules.program->annual == AnnualMethod::lender_factor && is_insured(ltv);
+    const bool insured = rules.lender_insures() && is_insured(ltv);
     const bool paid_up = pays_single_premium(rules, ltv);
     if (list == RuleList::mi_factors) return insured && !paid_up;
     if (list == RuleList::single_premium) return paid_up;
     if (list == RuleList::upfront_fee) {
-        return rules.program->upfront != UpfrontMethod::none && !paid_up;
+        return rules.program->upfront != nullptr && !paid_up;
     }
     return rules.always_reads(list);
 }
 
-void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
-               LoanFigures& f) {
-    Sizing sizing(rules, home, facts, f);
-    const DownPayment& down = rules.scenario->down;
-    if (down.by == DownPayment::By::cash) {
-        sizing.solve_from_cash(down.amount);
-    } else {
-        sizing.set_base_loan(base_loan_for(down, f, *rules.program));
-    }
-    sizing.check_rules();
-    sizing.find_annual_fee();
+Sized size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
+                const Purchase& purchase) {
+    const Sizing sizing(rules, home, facts, purchase);
+    const DownPayment& down = rules.scenario.down;
+    if (down.by == DownPayment::By::cash) return sizing.solve_from_cash(down.amount);
+    SizedLoan loan = sizing.with_base_loan(base_loan_for(down, purchase, *rules.program));
+    std::vector<Refusal> refusals = sizing.refusals(loan);
+    return {std::move(loan), std::move(refusals)};
 }
 
 std::vector<IncentiveGiven> credited_incentives(const PricedHome& home) {
@@ -625,8 +611,8 @@ std::vector<Credit> incentive_credits(const PricedHome& home) {
     return credits;
 }
 
-Case loan_case(const ScenarioRules& rules, const LoanFigures& f) {
-    const Scenario& scenario = *rules.scenario;
+Case loan_case(const ScenarioRules& rules, const LentLoan& f) {
+    const Scenario& scenario = rules.scenario;
     Case where;
     where.set(Dimension::ltv, f.ltv.value());
     where.set(Dimension::down, f.down_percent.value());
@@ -640,7 +626,7 @@ Case loan_case(const ScenarioRules& rules, const LoanFigures& f) {
     return where;
 }
 
-Case gross_case(const ScenarioRules& rules, const LoanFigures& f) {
+Case gross_case(const ScenarioRules& rules, const LentLoan& f) {
     Case where = loan_case(rules, f);
     if (f.gross_ltv == f.ltv) return where;
     where.set(Dimension::ltv, f.gross_ltv.value());
@@ -648,8 +634,8 @@ Case gross_case(const ScenarioRules& rules, const LoanFigures& f) {
     return where;
 }
 
-int fee_months(const ScenarioRules& rules, const LoanFigures& f) {
-    const int term = rules.scenario->term.count();
+int fee_months(const ScenarioRules& rules, const LentLoan& f) {
+    const int term = rules.scenario.term.count();
     const int row = f.row(Lookup::annual_fee_months);
     const BandTable* table = rules.rule(Rule::annual_fee_months);
     if (table == nullptr || row == no_row) return term;

@@ -5,10 +5,14 @@
 
 namespace quoin {
 
-/// Fills the loan, rate, points and cash of `f`, whose price, value and local costs are set; adds a
-/// refusal for each rule of the program that the scenario does not meet.
-void size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
-               LoanFigures& f);
+/// The loan of a scenario with its rate and cash; and a refusal for each rule of the program that
+/// it does not meet.
+struct Sized {
+    SizedLoan loan;
+    std::vector<Refusal> refusals;
+};
+[[nodiscard]] Sized size_loan(const ScenarioRules& rules, const PricedHome& home,
+                              const PurchaseFacts& facts, const Purchase& purchase);
 
 /// Why a scenario has no loan whatever the price: its term or its place.
 [[nodiscard]] std::vector<Barred> barred_outright(const ScenarioRules& rules);
@@ -22,6 +26,6 @@ void size_loan(const ScenarioRules& rules, const PricedHome& home, const Purchas
 [[nodiscard]] std::int64_t last_base_loan(const Edge& edge, Money value, Money price);
 
 /// How many payments the annual fee is charged; the whole term where no rule says less.
-[[nodiscard]] int fee_months(const ScenarioRules& rules, const LoanFigures& f);
+[[nodiscard]] int fee_months(const ScenarioRules& rules, const LentLoan& loan);
 
 } // namespace quoin

@@ -24,7 +24,7 @@ Money qualifying_month(const ScenarioRules& rules, const LoanFigures& figures) {
     const Money month = figures.monthly.total();
     if (rate == figures.rate) return month;
     const Money qualifying = month - figures.monthly.principal_and_interest +
-                             level_payment(figures.loan, rate, rules.scenario->term);
+                             level_payment(figures.loan, rate, rules.scenario.term);
     ensure(qualifying >= month,
            "the month that a buyer is held to is no smaller than the one paid");
     return qualifying;

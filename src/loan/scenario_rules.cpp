@@ -6,6 +6,7 @@
 #include <utility>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/prepaids.hpp>
 
 namespace quoin {
@@ -29,12 +30,11 @@ void add_edges(const BandTable* table, std::vector<Edge>& edges) {
 }
 
 void collect_edges(ScenarioRules& rules) {
+    rules.edges.clear();
     for (const auto& edition : rules.editions.rules) add_edges(edition.rule(), rules.edges);
     for (const BandTable* table : rules.adjustments) add_edges(table, rules.edges);
-    if (rules.scenario->single_premium) add_edges(rules.single_premium.rule(), rules.edges);
-    if (rules.program->annual == AnnualMethod::lender_factor) {
-        add_edges(rules.mi_factors.rule(), rules.edges);
-    }
+    if (rules.scenario.single_premium) add_edges(rules.single_premium.rule(), rules.edges);
+    if (rules.lender_insures()) add_edges(rules.mi_factors.rule(), rules.edges);
     const auto order = [](const Edge& a, const Edge& b) {
         return std::pair(a.dimension, a.last) < std::pair(b.dimension, b.last);
     };
@@ -64,17 +64,19 @@ void note_homeowner(const Place& place, const RuleDays& days, ListGaps& gaps) {
 
 } // namespace
 
+bool ScenarioRules::lender_insures() const {
+    return program->annual != nullptr && program->annual->is_lenders;
+}
+
 bool ScenarioRules::always_reads(RuleList list) const {
     switch (list) {
     case RuleList::upfront_fee:
-        return program->upfront != UpfrontMethod::none &&
-               !(program->annual == AnnualMethod::lender_factor && scenario->single_premium);
+        return program->upfront != nullptr && !(lender_insures() && scenario.single_premium);
     case RuleList::annual_fee:
     case RuleList::annual_fee_months:
-        return program->annual == AnnualMethod::hud_average_balance ||
-               program->annual == AnnualMethod::usda_average_balance;
+        return program->annual != nullptr && !lender_insures();
     case RuleList::points_adjustment:
-        return scenario->rate.by != RateChoice::By::quoted;
+        return scenario.rate.by != RateChoice::By::quoted;
     case RuleList::mi_factors:
     case RuleList::single_premium:
     case RuleList::ratios:
@@ -85,10 +87,20 @@ bool ScenarioRules::always_reads(RuleList list) const {
     }
 }
 
+ScenarioRules ScenarioRules::with(Scenario changed) const {
+    ensure(changed.program == scenario.program && changed.term == scenario.term &&
+               changed.lock_days == scenario.lock_days,
+           "a changed scenario keeps to what its rules were looked up by");
+    ScenarioRules rules = *this;
+    rules.scenario = std::move(changed);
+    if (rules.scenario.single_premium != scenario.single_premium) collect_edges(rules);
+    return rules;
+}
+
 ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,
                         const RateSheet& sheet, const Place& place, Date as_of, Date closing) {
     ScenarioRules rules;
-    rules.scenario = &scenario;
+    rules.scenario = scenario;
     rules.program = &program;
     rules.place = &place;
     const RuleDays days{as_of, closing};

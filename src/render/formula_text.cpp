@@ -157,8 +157,9 @@ class Wording {
 };
 
 std::string cells(const ScheduleRows& rows, char letter, int from, int to) {
-    return fmt::format("schedule!${}${}:${}${}", letter, rows.of(from), letter,
-                       std::min(rows.of(to), rows.last));
+    const int last = std::min(rows.of(to), rows.last);
+    return rows.here ? fmt::format("{}{}:{}{}", letter, rows.of(from), letter, last)
+                     : fmt::format("schedule!${}${}:${}${}", letter, rows.of(from), letter, last);
 }
 
 std::string worth_text(const Formula& formula, const ScheduleRows& rows,
@@ -245,7 +246,8 @@ std::string spreadsheet_text(const Formula& formula, const ScheduleRows& rows) {
     case Kind::column_sum:
         return "SUM(" + cells(rows, letter, formula.from, formula.to) + ")";
     case Kind::column_at:
-        return fmt::format("schedule!${}${}", letter, rows.of(formula.from));
+        return rows.here ? fmt::format("{}{}", letter, rows.of(formula.from))
+                         : fmt::format("schedule!${}${}", letter, rows.of(formula.from));
     case Kind::rows_over:
         return fmt::format("COUNTIF({},\">\"&{})", cells(rows, letter, formula.from, rows.last),
                            each(formula.parts[0]));

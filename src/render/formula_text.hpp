@@ -16,6 +16,7 @@ namespace quoin {
 struct ScheduleRows {
     int first = 0;
     int last = 0;
+    bool here = false; ///< for a cell of the schedule's own sheet
 
     [[nodiscard]] int of(int month) const { return first + month; }
 };

@@ -87,6 +87,7 @@ class Layout {
         }
         const int months = static_cast<int>(answer.months.size()) - 1;
         rows_ = {schedule_first, schedule_first + months};
+        on_schedule_ = {schedule_first, schedule_first + months, true};
     }
 
     Workbook run() {
@@ -134,7 +135,7 @@ class Layout {
     }
 
     void schedule() {
-        const bool hud = answer_.insurance == InsuranceForm::hud;
+        const bool hud = answer_.hud_balances;
         SheetWriter sheet("schedule", {10, 12, 10, 14, 14, 14, 14, 16, 16, 16});
         sheet.top(answer_, "The schedule, without extra principal");
         std::vector<std::string> headings{"payment",
@@ -153,7 +154,8 @@ class Layout {
         sheet.value(top, 7, CellLook::money, in_dollars(answer_.months[0].balance),
                     names_.contains("principal_reduction") ? "loan-principal_reduction" : "loan");
         if (hud) {
-            sheet.value(top, 8, CellLook::money, in_dollars(answer_.months[0].hud_balance), "loan");
+            sheet.value(top, 8, CellLook::money, in_dollars(answer_.months[0].hud_balance),
+                        spreadsheet_text(answer_.months[0].hud_balance_by, on_schedule_));
         }
         for (std::size_t month = 1; month < answer_.months.size(); ++month) {
             month_row(sheet, static_cast<int>(month));
@@ -188,15 +190,13 @@ class Layout {
                     fmt::format("ROUND(ROUND(H{}*100,0)*C{}/1200,0)/100", here - 1, here));
         sheet.value(row, 5, CellLook::money, in_dollars(values.principal),
                     fmt::format("ROUND(D{}-E{},2)", here, here));
-        insurance_cell(sheet, month, values.insurance);
+        insurance_cell(sheet, month, values);
         sheet.value(row, 7, CellLook::money, in_dollars(values.balance),
                     fmt::format("ROUND(H{}-F{},2)", here - 1, here));
         if (answer_.bought_down) bought_down_cell(sheet, month, values.bought_down);
-        if (answer_.insurance != InsuranceForm::hud) return;
+        if (!answer_.hud_balances) return;
         sheet.value(row, 8, CellLook::money, in_dollars(values.hud_balance),
-                    fmt::format("MAX(ROUND(I{0}+ROUND(ROUND(I{0}*note_rate,2)/1200,2)-"
-                                "principal_and_interest,2),0)",
-                                here - 1));
+                    spreadsheet_text(values.hud_balance_by, on_schedule_));
     }
 
     void bought_down_cell(SheetWriter& sheet, int month, Money value) {
@@ -205,35 +205,23 @@ class Layout {
                     names_.contains(name) ? name : "");
     }
 
-    void insurance_cell(SheetWriter& sheet, int month, Money value) {
+    /// A year's premium stands in its first month; a lender's until its last payment.
+    void insurance_cell(SheetWriter& sheet, int month, const RecheckedMonth& values) {
         const int here = rows_.of(month);
-        const int row = here - 1;
-        const bool averaged =
-            answer_.insurance == InsuranceForm::hud || answer_.insurance == InsuranceForm::usda;
         std::string formula;
-        if (answer_.insurance == InsuranceForm::level) {
+        if (names_.contains("insured_payments")) {
             formula = fmt::format("IF(A{}<=insured_payments,mortgage_insurance,0)", here);
-        } else if (averaged && !value.is_zero()) {
-            formula = month % 12 == 1 ? year_formula(month) : fmt::format("G{}", here - 1);
+        } else if (!values.insurance.is_zero()) {
+            formula = month % 12 == 1 ? spreadsheet_text(values.insurance_by, on_schedule_)
+                                      : fmt::format("G{}", here - 1);
         }
-        sheet.value(row, 6, CellLook::money, in_dollars(value), formula);
-    }
-
-    /// The premium of a loan year: the average of the balances before its payments.
-    [[nodiscard]] std::string year_formula(int month) const {
-        const bool hud = answer_.insurance == InsuranceForm::hud;
-        const char letter = hud ? 'I' : 'H';
-        const int first = rows_.of(month - 1);
-        const int last = std::min(rows_.of(month + 10), rows_.last - 1);
-        const std::string year = fmt::format("ROUND(SUM({}{}:{}{})/{}*annual_percent/100,2)",
-                                             letter, first, letter, last, last - first + 1);
-        return hud ? fmt::format("ROUND(ROUND({}/(1+upfront_in_loan/100),2)/12,2)", year)
-                   : fmt::format("ROUND({}/12,2)", year);
+        sheet.value(here - 1, 6, CellLook::money, in_dollars(values.insurance), formula);
     }
 
     const RecheckAnswer& answer_;
     std::map<std::string, std::string> names_;
     ScheduleRows rows_;
+    ScheduleRows on_schedule_;       ///< for its own cells
     std::string rate_ = "note_rate"; ///< in force at the month being written
     std::string payment_ = "principal_and_interest";
     Workbook book_;

@@ -58,13 +58,12 @@ Money in_month(const LoanFigures& f, const std::vector<Money>& payments, int mon
 Tried attempt(const Sitting& sitting, std::size_t index, const Attempt& a) {
     PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     home.contract_price -= a.off;
-    Scenario scenario = *sitting.rules()[index].scenario;
+    Scenario scenario = sitting.rules()[index].scenario;
     if (a.rate) scenario.rate = {RateChoice::By::note, {}, *a.rate};
     scenario.buydown = a.buydown;
     if (a.fee_in_cash) scenario.finance_fee = false;
     if (a.fee_in_cash) scenario.single_premium = true;
-    ScenarioRules rules = sitting.rules()[index];
-    rules.scenario = &scenario;
+    const ScenarioRules rules = sitting.rules()[index].with(scenario);
     PurchaseFacts facts = sitting.inquiry().facts;
     if (!a.uses.empty()) {
         facts.credits.push_back({"", CreditFrom::builder, a.amount - a.off, a.uses});
@@ -169,7 +168,7 @@ void for_each_way(const Sitting& sitting, std::size_t index, const CreditScenari
             if (rung.rate < s.today.rate) rates.emplace_back(rung.rate);
         }
     }
-    std::vector<std::vector<Percent>> buydowns{rules.scenario->buydown};
+    std::vector<std::vector<Percent>> buydowns{rules.scenario.buydown};
     for (int years = 1; years <= 3; ++years) {
         std::vector<Percent> steps;
         for (int left = years; left > 0; --left) steps.emplace_back(Decimal::whole(left));

@@ -61,7 +61,7 @@ int ask_everything(const Sitting& sitting) {
     if (!from_cash) check_told(afford(sitting, {})); // else a long search
     int had = 0;
     for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
-        CAPTURE(sitting.rules()[s].scenario->name);
+        CAPTURE(sitting.rules()[s].scenario.name);
         check_told(cash(sitting, s));
         check_told(month_by_month(sitting, s, {}));
         check_told(tour(sitting, s));

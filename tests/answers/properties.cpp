@@ -218,15 +218,15 @@ TEST_CASE("Down payment solved from cash is the largest the cash allows, to the 
         for (std::size_t s = 0; s < inquiry.scenarios.size(); ++s) {
             Scenario scenario = inquiry.scenarios[s];
             scenario.down.amount = Money::dollars(dollars);
-            ScenarioRules rules = sitting.rules()[s];
-            rules.scenario = &scenario;
-            const LoanFigures f = loan_figures(rules, home, {});
+            const ScenarioRules& rules = sitting.rules()[s];
+            const LoanFigures f = loan_figures(rules.with(scenario), home, {});
             if (!f.available()) continue;
             CAPTURE(scenario.name, dollars, f.base_loan);
             CHECK(f.cash.needed() <= scenario.down.amount);
             scenario.down = {
                 DownPayment::By::amount, {}, f.price - f.base_loan + Money::dollars(1)};
-            CHECK(loan_figures(rules, home, {}).cash.needed() > Money::dollars(dollars));
+            CHECK(loan_figures(rules.with(scenario), home, {}).cash.needed() >
+                  Money::dollars(dollars));
         }
     }
 }

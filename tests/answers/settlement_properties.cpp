@@ -348,16 +348,15 @@ TEST_CASE("More points, a lower note rate and payment, more cash") {
     const int checked = for_each_settlement(
         108, 20,
         [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures& f) {
-            ScenarioRules rules = sitting.rules()[s];
-            Scenario scenario = *rules.scenario;
+            const ScenarioRules& rules = sitting.rules()[s];
+            Scenario scenario = rules.scenario;
             scenario.buydown.clear();
-            rules.scenario = &scenario;
             PurchaseFacts value; // the value without the credits
             value.appraised_value = sitting.inquiry().facts.appraised_value;
             std::optional<LoanFigures> was;
             for (const Rung& rung : rules.ladder->rungs) { // rates rise, points fall
                 scenario.rate = {RateChoice::By::note, {}, rung.rate};
-                LoanFigures now = loan_figures(rules, home, value);
+                LoanFigures now = loan_figures(rules.with(scenario), home, value);
                 REQUIRE(now.available());
                 REQUIRE(now.loan == f.loan);
                 if (was) {
@@ -381,13 +380,13 @@ TEST_CASE("A quoted point costs a hundredth of the loan and raises the APR, not 
     for_each_settlement(
         109, 20,
         [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures&) {
-            ScenarioRules rules = sitting.rules()[s];
-            Scenario scenario = *rules.scenario;
-            rules.scenario = &scenario;
+            Scenario scenario = sitting.rules()[s].scenario;
             scenario.rate = {RateChoice::By::quoted, Points{}, rate("6.375")};
-            const LoanFigures without = loan_figures(rules, home, {});
+            const ScenarioRules plain = sitting.rules()[s].with(scenario);
+            const LoanFigures without = loan_figures(plain, home, {});
             scenario.rate.points = Points(Decimal::whole(1));
-            const LoanFigures with = loan_figures(rules, home, {});
+            const ScenarioRules pointed = plain.with(scenario);
+            const LoanFigures with = loan_figures(pointed, home, {});
             if (!with.available()) return; // without the low appraisal, a loan over its limit
             REQUIRE(with.cash.points ==
                     percent_of(with.loan, Percent(Decimal::whole(1)), Rounding::half_away));
@@ -397,8 +396,8 @@ TEST_CASE("A quoted point costs a hundredth of the loan and raises the APR, not 
                 home.given_to(IncentiveUse::closing_costs).is_zero()) {
                 REQUIRE(with.cash.needed() - without.cash.needed() == with.cash.points);
             }
-            const CostOfCredit less = cost_of_credit(rules, without);
-            const CostOfCredit more = cost_of_credit(rules, with);
+            const CostOfCredit less = cost_of_credit(plain, without);
+            const CostOfCredit more = cost_of_credit(pointed, with);
             const Money sellers = // 12 CFR 1026.4(c)(5)
                 with.credits.sellers_points - without.credits.sellers_points;
             REQUIRE(more.finance_charge - less.finance_charge == with.cash.points - sellers);
@@ -414,10 +413,9 @@ TEST_CASE("A dearer home never costs less a month or in cash, while the same row
         [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures&) {
             // A share of the price down, points of no less than nothing, and no credit: these three
             // can turn it round, as where a contribution cap of 6 % grows faster than 3.5 % down.
-            ScenarioRules rules = sitting.rules()[s];
-            Scenario scenario = *rules.scenario;
-            rules.scenario = &scenario;
+            Scenario scenario = sitting.rules()[s].scenario;
             scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(1)), rate("6.125")};
+            const ScenarioRules rules = sitting.rules()[s].with(scenario);
             PricedHome dearer = home;
             dearer.given.clear();
             const LoanFigures was = loan_figures(rules, dearer, {});

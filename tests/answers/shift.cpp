@@ -26,12 +26,10 @@ std::optional<Money> month_at(const Sitting& sitting, std::size_t index, Rate ra
     PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     home.contract_price += price_change;
     const ScenarioRules& given = sitting.rules()[index];
-    Scenario scenario = *given.scenario;
+    Scenario scenario = given.scenario;
     const LoanFigures today = loan_figures(given, home, facts);
     scenario.rate = {RateChoice::By::quoted, today.points, rate};
-    ScenarioRules rules = given;
-    rules.scenario = &scenario;
-    const LoanFigures f = loan_figures(rules, home, facts);
+    const LoanFigures f = loan_figures(given.with(scenario), home, facts);
     return f.available() ? std::optional(f.monthly.total()) : std::nullopt;
 }
 

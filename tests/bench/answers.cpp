@@ -35,7 +35,7 @@ void one_home_one_scenario(benchmark::State& state) {
     for (auto _ : state) {
         benchmark::DoNotOptimize(loan_figures(rules, home, sitting.inquiry().facts));
     }
-    state.SetLabel(rules.scenario->name);
+    state.SetLabel(rules.scenario.name);
 }
 BENCHMARK(one_home_one_scenario)->DenseRange(0, 5);
 
@@ -48,7 +48,7 @@ void one_whole_scenario(benchmark::State& state) {
         const LoanFigures figures = loan_figures(rules, home, sitting.inquiry().facts);
         benchmark::DoNotOptimize(scenario_answer(sitting, rules, figures));
     }
-    state.SetLabel(rules.scenario->name);
+    state.SetLabel(rules.scenario.name);
 }
 BENCHMARK(one_whole_scenario)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 
@@ -56,7 +56,7 @@ BENCHMARK(one_whole_scenario)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 void afford_one_program(benchmark::State& state) {
     const Sitting sitting = six_programs().sitting().only(static_cast<std::size_t>(state.range(0)));
     for (auto _ : state) benchmark::DoNotOptimize(afford(sitting, {}));
-    state.SetLabel(sitting.rules().front().scenario->name);
+    state.SetLabel(sitting.rules().front().scenario.name);
 }
 BENCHMARK(afford_one_program)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 
@@ -64,7 +64,7 @@ void highest_price_one_program(benchmark::State& state) {
     const Sitting sitting = six_programs().sitting();
     const auto scenario = static_cast<std::size_t>(state.range(0));
     for (auto _ : state) benchmark::DoNotOptimize(highest_price(sitting, scenario, {}));
-    state.SetLabel(sitting.rules()[scenario].scenario->name);
+    state.SetLabel(sitting.rules()[scenario].scenario.name);
 }
 BENCHMARK(highest_price_one_program)->DenseRange(0, 5)->Unit(benchmark::kMicrosecond);
 

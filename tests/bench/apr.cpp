@@ -5,7 +5,8 @@
 
 #include <quoin/loan/actuarial.hpp>
 #include <quoin/loan/annual_percentage_rate.hpp>
-#include <quoin/loan/mortgage_insurance.hpp>
+
+#include "../support/premiums.hpp"
 
 namespace {
 
@@ -18,8 +19,8 @@ const Money loan = Money::dollars(250'000);
 std::vector<Money> falling_payments() {
     const Schedule schedule = amortize({loan, rate, Months(360)});
     const MonthlyPremium premium =
-        hud_annual_premium({loan, rate, Months(360)}, Percent(*Decimal::parse("0.55")),
-                           Percent(*Decimal::parse("1.75")), Months(360));
+        test::hud_premium({loan, rate, Months(360)}, Percent(*Decimal::parse("0.55")),
+                          Percent(*Decimal::parse("1.75")), 360);
     std::vector<Money> payments;
     for (int month = 1; month <= schedule.months(); ++month) {
         payments.push_back(schedule.row(month).payment + premium.in_month(month));

@@ -39,7 +39,7 @@ bool limit_to(FitCase& one, Money options) {
     if (!figures.available()) return false;
     one.question.limits = {figures.monthly.total(), figures.cash.needed()};
     // A down payment of all the cash leaves cents over, other ones for every price.
-    const DownPayment& down = sitting.rules()[*one.question.scenario].scenario->down;
+    const DownPayment& down = sitting.rules()[*one.question.scenario].scenario.down;
     if (down.by == DownPayment::By::cash) one.question.limits.cash = down.amount;
     return true;
 }

@@ -5,8 +5,9 @@
 #include <vector>
 
 #include <quoin/loan/level_payment.hpp>
-#include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/schedule.hpp>
+
+#include "../support/premiums.hpp"
 
 namespace {
 
@@ -87,7 +88,7 @@ void hud_premium(benchmark::State& state) {
     const Percent upfront(*Decimal::parse("1.75"));
     for (auto _ : state) {
         benchmark::DoNotOptimize(
-            hud_annual_premium({loan_number(++i), rate, term}, annual, upfront, term));
+            test::hud_premium({loan_number(++i), rate, term}, annual, upfront, term.count()));
     }
 }
 BENCHMARK(hud_premium);

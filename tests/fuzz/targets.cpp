@@ -9,6 +9,7 @@
 
 #include <quoin/answers/apr.hpp>
 #include <quoin/exact/rounding.hpp>
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/listing.hpp>
 
@@ -151,7 +152,7 @@ void run_lending(const std::string& bytes) {
     if (!findings.none()) return;
     switch (kind_of(document)) {
     case FileKind::program:
-        static_cast<void>(read_program(document, findings));
+        static_cast<void>(read_program(document, fee_methods(), findings));
         break;
     case FileKind::rate_sheet:
         if (const RateSheet sheet = read_rate_sheet(document, findings); findings.none()) {

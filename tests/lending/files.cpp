@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include <quoin/inquiry/desk.hpp>
+#include <quoin/loan/fee_methods.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"
@@ -132,9 +133,9 @@ TEST_CASE("A program: its words, terms, methods and dated rules") {
     CHECK(program.fine_print == "the catch");
     CHECK(program.terms_months == std::vector{360, 180});
     CHECK_FALSE(program.whole_dollars);
-    CHECK(program.upfront == UpfrontMethod::share_of_total_loan);
+    CHECK(program.upfront->name == "share of total loan");
     CHECK(program.upfront_name == "Fee");
-    CHECK(program.annual == AnnualMethod::usda_average_balance);
+    CHECK(program.annual->name == "usda average balance");
     // One table for each day; a rule dated by the closing looks at the closing only.
     const Date early = date("2025-12-31");
     const Date late = date("2026-01-01");

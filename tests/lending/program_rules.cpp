@@ -224,7 +224,7 @@ TEST_CASE("VA: all of the value, 4 % concessions, no annual fee and no limit") {
     // 38 USC 3703, 3710; VA Pamphlet 26-7, chapter 8 (second-hand).
     CHECK(value("va", Rule::maximum_ltv, At()) == decimal("100"));
     CHECK(value("va", Rule::contribution_cap, At()) == decimal("4"));
-    CHECK(program("va").annual == AnnualMethod::none);
+    CHECK(program("va").annual == nullptr);
     for (const Rule none : {Rule::loan_limit, Rule::annual_fee}) {
         CHECK(program("va").rules[static_cast<std::size_t>(none)].empty());
     }

@@ -3,6 +3,8 @@
 
 #include <functional>
 
+#include <quoin/loan/fee_methods.hpp>
+
 #include "support/purchase.hpp"
 
 using namespace quoin;
@@ -26,7 +28,7 @@ const char* const strict_text = R"({
 Purchase hopeless() {
     Purchase home("conventional", "600000");
     Findings findings;
-    home.program = read_program(json(strict_text), findings);
+    home.program = read_program(json(strict_text), fee_methods(), findings);
     if (!findings.none()) throw Refused(std::move(findings));
     home.place.rural_eligible = false;
     home.place.homeowner.values.clear();

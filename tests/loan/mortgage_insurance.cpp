@@ -9,8 +9,10 @@
 
 #include "oracle.hpp"
 #include "seeded.hpp"
+#include "support/premiums.hpp"
 
 using namespace quoin;
+using namespace quoin::test;
 using oracle::Fraction;
 using oracle::Whole;
 
@@ -49,7 +51,7 @@ std::vector<Whole> hud_balances(const LoanTerms& terms) {
 /// HUD's steps: average x annual, / (1 + upfront), / 12, each to the cent.
 void check_hud(const LoanTerms& terms, Percent annual, Percent upfront, Months duration) {
     const std::vector<Whole> balances = hud_balances(terms);
-    const MonthlyPremium premium = hud_annual_premium(terms, annual, upfront, duration);
+    const MonthlyPremium premium = hud_premium(terms, annual, upfront, duration.count());
     REQUIRE(premium.months() == std::min(duration.count(), static_cast<int>(balances.size())));
     const std::vector<Fraction> years = averages(balances);
     Money paid;
@@ -115,7 +117,7 @@ TEST_CASE("USDA's fee on the average balance of each year") {
             balances.emplace_back(schedule.balance(month).count());
         }
         const std::vector<Fraction> years = averages(balances);
-        const MonthlyPremium fee = usda_annual_fee(schedule, percent("0.35"), terms.term);
+        const MonthlyPremium fee = usda_fee(schedule, percent("0.35"), terms.term.count());
         REQUIRE(fee.months() == schedule.months());
         for (int month = 1; month <= fee.months(); ++month) {
             const Fraction& average = years[static_cast<std::size_t>((month - 1) / 12)];
@@ -124,7 +126,7 @@ TEST_CASE("USDA's fee on the average balance of each year") {
         }
     }
     const Schedule schedule = amortize({Money::dollars(150'000), Rate{}, Months(360)});
-    CHECK(usda_annual_fee(schedule, percent("0.35"), Months(12)).months() == 12);
+    CHECK(usda_fee(schedule, percent("0.35"), 12).months() == 12);
 }
 
 TEST_CASE("A level premium is the same in each of its months") {

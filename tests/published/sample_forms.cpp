@@ -9,6 +9,7 @@
 #include <quoin/loan/schedule.hpp>
 
 #include "support/files.hpp"
+#include "support/premiums.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -114,13 +115,12 @@ TEST_CASE("HUD's worked monthly premium: 43.26") {
     const LoanTerms loan{Money::dollars(106'605), rate("7.5"), Months(360)};
     CHECK(level_payment(loan.loan, loan.rate, loan.term) == money("745.40"));
     const MonthlyPremium premium =
-        hud_annual_premium(loan, Percent(decimal("0.5")), Percent(decimal("2.25")), Months(360));
+        hud_premium(loan, Percent(decimal("0.5")), Percent(decimal("2.25")), 360);
     CHECK(premium.in_month(1) == money("43.26"));
     CHECK(premium.in_month(12) == money("43.26"));
     CHECK(premium.in_month(13) < money("43.26"));
     // Paid in cash, nothing is divided out: 530.80 / 12.
-    CHECK(hud_annual_premium(loan, Percent(decimal("0.5")), Percent{}, Months(360)).in_month(1) ==
-          money("44.23"));
+    CHECK(hud_premium(loan, Percent(decimal("0.5")), Percent{}, 360).in_month(1) == money("44.23"));
 }
 
 TEST_CASE("Payment per 1,000 as stored tables print it") {

@@ -167,12 +167,13 @@ def check(root):
 
 
 def recheck_numbers(root, numbers):
-    """Numbers that a recheck gives and the list has not."""
+    """Numbers that a recheck, or the proof of a fee, gives and the list has not."""
     wrong = []
-    pattern = re.compile(r"\brounded_by\((\d+)\)|\brounding = (\d+);")
-    for path in sorted((root / "src/answers/recheck").glob("*.cpp")):
+    pattern = re.compile(r"\brounded_by\((\d+)\)|\brounding = (\d+)[;,]|, (\d+)\}")
+    for path in (sorted((root / "src/answers/recheck").glob("*.cpp")) +
+                 sorted((root / "src/loan/fees").glob("*.cpp"))):
         for found in pattern.finditer(path.read_text(encoding="utf-8")):
-            number = found.group(1) or found.group(2)
+            number = next(filter(None, found.groups()))
             if number not in numbers:
                 wrong.append(f"{path.name}: gives rounding {number}, which is not in {LIST}")
     return wrong
@@ -224,6 +225,8 @@ FAULTS = [
      ["docs/roundings.md: numbers that do not run from 1: 2"]),
     ({"src/answers/recheck/cash.cpp": "Ground ground() { return rounded_by(7); }\n"},
      ["cash.cpp: gives rounding 7, which is not in docs/roundings.md"]),
+    ({"src/loan/fees/flat.cpp": 'const AnnualMethod flat{.name = "flat", .rounding = 7, .charge = charge};\n'},
+     ["flat.cpp: gives rounding 7, which is not in docs/roundings.md"]),
 ]
 
 

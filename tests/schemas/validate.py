@@ -114,6 +114,16 @@ def check_caps(schemas, tally):
     tally.check(all(lists.values()), f"a cap that no list has: {lists}")
 
 
+def check_fee_methods(schema, tally):
+    """A program may name every fee method of the table, and no other."""
+    table = (ROOT / "src/loan/fees/table.hpp").read_text(encoding="utf-8")
+    for member, kind in (("upfront", "UpfrontMethod"), ("annual", "AnnualMethod")):
+        names = re.search(rf"extern const {kind} ([^;]*);", table).group(1).split(",")
+        tally.check(schema["properties"][member]["properties"]["method"]["enum"] ==
+                    [" ".join(name.strip().split("_")) for name in names],
+                    f"program: /{member}/method: not the methods of {kind} in loan/fees/table.hpp")
+
+
 # Names that two formats use for different things.
 OWN_MEANING = {"incentive"}
 
@@ -235,6 +245,7 @@ def main():
         check_schema(kind, schema, tally)
     check_shared_definitions(schemas, tally)
     check_caps(schemas, tally)
+    check_fee_methods(schemas["program"], tally)
     dates = FormatChecker(formats=("date",))
     validators = {kind: Draft202012Validator(schema, format_checker=dates)
                   for kind, schema in schemas.items()}

@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include <quoin/answers/formula.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/loan/formula.hpp>
 
 namespace quoin {
 
@@ -54,20 +54,19 @@ struct RecheckedMonth {
     Money principal;
     Money insurance;
     Money balance;
-    Money hud_balance; ///< of HUD's own schedule, where the premium comes from it
-    Money bought_down; ///< of the payment, by the buyer's part of a buydown
+    Money hud_balance;    ///< of HUD's own schedule, where the premium comes from it
+    Money bought_down;    ///< of the payment, by the buyer's part of a buydown
+    Formula insurance_by; ///< of the first month of a loan year; given: as the month before
+    Formula hud_balance_by;
 };
-
-/// How the insurance of a month follows from the schedule.
-enum class InsuranceForm { none, level, hud, usda };
 
 struct RecheckAnswer {
     Heading heading;
     ScenarioAnswer scenario;
     std::vector<RecheckSection> sections;
     std::vector<RecheckedMonth> months; ///< [0] before the first payment
-    InsuranceForm insurance = InsuranceForm::none;
-    bool bought_down = false; ///< some months are, by the buyer
+    bool hud_balances = false;          ///< the months run HUD's own schedule beside the loan's
+    bool bought_down = false;           ///< some months are, by the buyer
 
     [[nodiscard]] std::size_t figure_count() const;
     [[nodiscard]] std::size_t differences() const; ///< 0, or the engine is at fault

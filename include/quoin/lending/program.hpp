@@ -14,6 +14,7 @@
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/residual_income.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 
@@ -37,17 +38,14 @@ enum class Rule {
 inline constexpr std::size_t rule_count = 6;
 [[nodiscard]] std::string_view name_of(Rule rule);
 
-enum class UpfrontMethod {
-    none,
-    percent_of_base_loan, ///< FHA, VA: fee = percent x base loan
-    share_of_total_loan,  ///< USDA: fee = percent x total; total = base / (1 - percent), to the
-                          ///< dollar
-};
-enum class AnnualMethod {
-    none,
-    hud_average_balance,
-    usda_average_balance,
-    lender_factor, ///< a level factor from the rate sheet, ended by the Homeowners Protection Act
+/// How a fee is charged (loan/fee_methods.hpp). This floor carries it, and knows its name alone.
+struct UpfrontMethod;
+struct AnnualMethod;
+
+/// Those that a program's file may name; at least one of each.
+struct FeeMethods {
+    Words<const UpfrontMethod*> upfront;
+    Words<const AnnualMethod*> annual;
 };
 
 struct LoanProgram {
@@ -57,10 +55,10 @@ struct LoanProgram {
     std::string summary;
     std::string fine_print; ///< the catch, plainly
     std::vector<int> terms_months;
-    bool whole_dollars = true; ///< loan amounts are cut down to whole dollars
-    UpfrontMethod upfront = UpfrontMethod::none;
+    bool whole_dollars = true;              ///< loan amounts are cut down to whole dollars
+    const UpfrontMethod* upfront = nullptr; ///< nullptr: there is no such fee
     std::string upfront_name;
-    AnnualMethod annual = AnnualMethod::none;
+    const AnnualMethod* annual = nullptr; ///< nullptr: there is no such fee
     std::string annual_name;
     std::optional<AdjustablePlan> adjustable; ///< nothing where the rate is fixed
     std::string rules_of; ///< id of the program whose rules stand where this one gives none
@@ -69,6 +67,7 @@ struct LoanProgram {
     std::vector<ResidualIncome> residual_income; ///< dated; empty: no such guide
 };
 
-[[nodiscard]] LoanProgram read_program(const Document& document, Findings& findings);
+[[nodiscard]] LoanProgram read_program(const Document& document, const FeeMethods& methods,
+                                       Findings& findings);
 
 } // namespace quoin

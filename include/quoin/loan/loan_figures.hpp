@@ -7,13 +7,13 @@
 // own: the gross LTV says whether the loan may be had and what its rate is adjusted by, the base
 // LTV what is insured (Fannie Mae B7-1-04, B2-1.2-01). A program's own financed fee never counts.
 //
-// The steps, each a function of its own: value -> down payment and base loan -> upfront fee -> rate
-// -> payment -> mortgage insurance -> local costs -> cash -> totals. docs/roundings.md numbers
-// every rounding on the way.
+// The stages, each made from the one before and of all that it holds: Purchase -> LentLoan ->
+// RatedLoan -> SizedLoan -> LoanFigures. docs/roundings.md numbers every rounding on the way.
 #pragma once
 
 #include <array>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include <quoin/home/priced_home.hpp>
@@ -87,21 +87,23 @@ struct LookedUpRows {
     friend bool operator==(const LookedUpRows&, const LookedUpRows&) = default;
 };
 
-/// A loan as it runs: its payments, and the mortgage insurance that goes with them.
-struct LoanRun {
-    Schedule schedule;
-    MonthlyPremium insurance;
-    InsuranceEnd insurance_end; ///< conventional only
-};
-
-/// The loan as it is disclosed runs by its initial schedule, which takes no payment ahead (12 CFR
-/// 1026.37(l), 1026.38(o)): `schedule`, `insurance`, and all that stands on them. What the buyer
-/// pays is `paid_in` and the totals beside it: with extra principal, and less what a temporary
-/// buydown pays.
-struct LoanFigures {
-    std::vector<Refusal> refusals;
+/// What the home brings, whatever is lent on it.
+struct Purchase {
     Money price;
     Money value; ///< lesser of price and appraised value
+    LocalCosts local;
+    Prepaids prepaids;
+    Money escrow_deposit; ///< initial, by aggregate analysis
+    LookedUpRows rows;    ///< of this stage, and of each later one as it is made
+
+    [[nodiscard]] int row(Lookup lookup) const { return rows.of(lookup); }
+};
+
+/// What is lent on it, and the percents of its fees.
+struct LentLoan : Purchase {
+    LentLoan() = default;
+    explicit LentLoan(const Purchase& purchase) : Purchase(purchase) {}
+
     Money base_loan;
     Ltv ltv;
     Ltv gross_ltv;        ///< with a financed premium of mortgage insurance; else the same
@@ -109,40 +111,65 @@ struct LoanFigures {
     Percent upfront_percent;
     Money upfront_fee; ///< of the program, or the single premium of a lender's insurance
     Money financed_fee;
-    Money loan; ///< base loan and financed fee: the note
-    Rate rate;
-    Points points;          ///< with adjustments
+    Money loan;             ///< base loan and financed fee: the note
     Percent annual_percent; ///< of mortgage insurance
-    Schedule schedule;      ///< an adjustable rate follows the index of the day; begun with the
-                            ///< loan less what reduces the principal at closing
-    MonthlyPremium insurance;
-    InsuranceEnd insurance_end;        ///< conventional only
-    std::optional<LoanRun> paid_ahead; ///< with extra principal; nothing where none is paid
-    LocalCosts local;
-    Monthly monthly;    ///< settled
-    Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
+
+    /// The percent of a fee at closing that is in the loan.
+    [[nodiscard]] Percent upfront_in_loan() const {
+        return financed_fee.is_zero() ? Percent{} : upfront_percent;
+    }
+};
+
+/// The same at its rate.
+struct RatedLoan : LentLoan {
+    RatedLoan() = default;
+    explicit RatedLoan(LentLoan lent) : LentLoan(std::move(lent)) {}
+
+    Rate rate;
+    Points points; ///< with adjustments
+};
+
+/// The same with the cash it takes.
+struct SizedLoan : RatedLoan {
+    SizedLoan() = default;
+    explicit SizedLoan(RatedLoan rated) : RatedLoan(std::move(rated)) {}
+
     CashToClose cash;
     CreditsUsed credits;
     Money lender_credit_without_use; ///< of negative points, where it may not reduce the principal
     PrepaidInterest prepaid_interest;
-    Prepaids prepaids;
-    Money escrow_deposit;           ///< initial, by aggregate analysis
     std::optional<Buydown> buydown; ///< temporary
     std::optional<Percent> contribution_cap;
-    LookedUpRows rows;
+};
+
+/// A loan as it runs: its payments, and the mortgage insurance that goes with them.
+struct LoanRun {
+    Schedule schedule; ///< an adjustable rate follows the index of the day; begun with the loan
+                       ///< less what reduces the principal at closing
+    MonthlyPremium insurance;
+    InsuranceEnd insurance_end; ///< conventional only
+};
+
+/// The loan as it is disclosed runs by its initial schedule, which takes no payment ahead (12 CFR
+/// 1026.37(l), 1026.38(o)): `schedule`, `insurance`, and all that stands on them. What the buyer
+/// pays is `paid_in` and the totals beside it: with extra principal, and less what a temporary
+/// buydown pays. A loan that is refused has no run and no month.
+struct LoanFigures : SizedLoan, LoanRun {
+    LoanFigures() = default;
+    LoanFigures(SizedLoan sized, std::vector<Refusal> why)
+        : SizedLoan(std::move(sized)), refusals(std::move(why)) {}
+
+    std::vector<Refusal> refusals;
+    std::optional<LoanRun> paid_ahead; ///< with extra principal; nothing where none is paid
+    Monthly monthly;                   ///< settled
+    Monthly first_year; ///< while the tax is on land alone; equal to monthly where it never is
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
-    [[nodiscard]] int row(Lookup lookup) const { return rows.of(lookup); }
     /// The loan as the buyer pays it.
-    [[nodiscard]] const Schedule& paid_schedule() const {
-        return paid_ahead ? paid_ahead->schedule : schedule;
-    }
-    [[nodiscard]] const MonthlyPremium& paid_insurance() const {
-        return paid_ahead ? paid_ahead->insurance : insurance;
-    }
-    [[nodiscard]] const InsuranceEnd& paid_insurance_end() const {
-        return paid_ahead ? paid_ahead->insurance_end : insurance_end;
-    }
+    [[nodiscard]] const LoanRun& paid() const { return paid_ahead ? *paid_ahead : *this; }
+    [[nodiscard]] const Schedule& paid_schedule() const { return paid().schedule; }
+    [[nodiscard]] const MonthlyPremium& paid_insurance() const { return paid().insurance; }
+    [[nodiscard]] const InsuranceEnd& paid_insurance_end() const { return paid().insurance_end; }
     /// What the buyer has put into the loan through payment `month`: cash needed, principal and
     /// interest with extra principal, less what a temporary buydown has paid of them, and mortgage
     /// insurance.
@@ -181,9 +208,9 @@ struct PurchaseFacts {
 
 /// The coordinates at which the tables of a loan's fee and insurance are read, once its base loan
 /// is known.
-[[nodiscard]] Case loan_case(const ScenarioRules& rules, const LoanFigures& figures);
+[[nodiscard]] Case loan_case(const ScenarioRules& rules, const LentLoan& loan);
 /// Those at which its limits, adjustments and caps are read: with a financed premium in it.
-[[nodiscard]] Case gross_case(const ScenarioRules& rules, const LoanFigures& figures);
+[[nodiscard]] Case gross_case(const ScenarioRules& rules, const LentLoan& loan);
 
 /// Whether a loan of this LTV is read against a list.
 [[nodiscard]] bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv);

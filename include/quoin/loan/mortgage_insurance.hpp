@@ -1,9 +1,7 @@
-// How long mortgage insurance is paid and how much it is each month, by the rule of its program.
+// Mortgage insurance that is paid month by month, and the payments that end it.
 //
-//   FHA           the average of a year's twelve beginning-of-month balances x the annual premium,
-//                 less the part for a financed upfront premium, over twelve; falls every year
-//   USDA          the average scheduled balance of a year x the annual fee, over twelve
-//   conventional  a level factor of the base loan until the Homeowners Protection Act ends it
+// How much it is each month is the method's of its program (fee_methods.hpp); a lender's is level
+// until the Homeowners Protection Act ends it.
 #pragma once
 
 #include <vector>
@@ -31,23 +29,6 @@ class MonthlyPremium {
     std::vector<Money> yearly_;
     int months_ = 0;
 };
-
-/// HUD's annual premium, per 24 CFR 203.261 and HUD's premium calculation: average of the
-/// beginning-of-month balances of the year x rate, to the cent; / (1 + upfront percent if
-/// financed), to the cent; / 12, to the cent. `upfront_financed` is zero where it was paid in cash.
-/// HUD runs the level payment of the total loan by its own interest: balance x percent to the cent,
-/// / 1200 to the cent. Ends with the loan where `duration` is longer.
-[[nodiscard]] MonthlyPremium hud_annual_premium(const LoanTerms& total_loan, Percent annual,
-                                                Percent upfront_financed, Months duration);
-
-/// USDA's annual fee: average scheduled unpaid principal of the year x rate, to the cent; / 12, to
-/// the cent. Source of the base: 7 CFR 3555; that the average is of the balances at the start of
-/// each month, and the order of rounding, are ours.
-[[nodiscard]] MonthlyPremium usda_annual_fee(const Schedule& schedule, Percent annual,
-                                             Months duration);
-
-/// A lender's factor of the base loan, level: loan x factor / 12, to the cent.
-[[nodiscard]] MonthlyPremium level_premium(Money loan, Percent annual, int months);
 
 /// The dates of 12 USC 4901-4902 as payment numbers. The payment that reaches the balance still
 /// carries the premium.

@@ -1,6 +1,6 @@
 // ScenarioRules: everything that governs one scenario on its dates, looked up once.
 //
-// Holds pointers into the lending data, which must outlive it.
+// Holds the scenario itself, and pointers into the lending data, which must outlive it.
 #pragma once
 
 #include <array>
@@ -24,7 +24,7 @@ struct Edge {
 };
 
 struct ScenarioRules {
-    const Scenario* scenario = nullptr;
+    Scenario scenario; ///< changed by `with` alone
     const LoanProgram* program = nullptr;
     const Place* place = nullptr;
     ProgramEditions editions;
@@ -46,9 +46,18 @@ struct ScenarioRules {
     }
     /// The table to go by; nullptr: there is no such rule, or `gaps` says that it is not known.
     [[nodiscard]] const BandTable* rule(Rule which) const { return edition(which).rule(); }
+    /// Whether a lender's mortgage insurance, and no fee of the program, secures the loan.
+    [[nodiscard]] bool lender_insures() const;
+    /// Where the yearly percent of a loan is read that is insured or charged year by year.
+    [[nodiscard]] const Edition<BandTable>& yearly_percent() const {
+        return lender_insures() ? mi_factors : edition(Rule::annual_fee);
+    }
     /// Whether a loan of this scenario is read against a list, whatever its size. Insurance depends
     /// on LTV, and ratios on the question: they are left out.
     [[nodiscard]] bool always_reads(RuleList list) const;
+    /// The same for the scenario changed, but for its program, term and lock, by which all this was
+    /// looked up.
+    [[nodiscard]] ScenarioRules with(Scenario changed) const;
 };
 
 [[nodiscard]] ScenarioRules rules_for(const Scenario& scenario, const LoanProgram& program,

@@ -101,7 +101,7 @@ class Fitting {
     [[nodiscard]] FitSearchWatch watch(FitStage stage) const {
         if (!watch_) return {};
         return [this, stage](const FitFound& so_far) {
-            return watch_({stage, rules_.scenario->name, home_.lot, so_far.nodes,
+            return watch_({stage, rules_.scenario.name, home_.lot, so_far.nodes,
                            Decimal::billionths(so_far.worth),
                            Decimal::billionths(std::max<std::int64_t>(so_far.most, 0)),
                            so_far.any});

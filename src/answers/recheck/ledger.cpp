@@ -170,6 +170,11 @@ Fraction reckon(const Formula& formula, const Known& known) {
     }
 }
 
+Money reckon_money(const Formula& formula, const Known& known) {
+    return Money::cents(
+        static_cast<std::int64_t>(whole_of(reckon(formula, known) * 100, Rounding::half_away)));
+}
+
 void Ledger::section(RecheckSheet sheet, std::string title) {
     answer_.sections.push_back({sheet, std::move(title), {}});
 }

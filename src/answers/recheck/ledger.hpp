@@ -22,6 +22,8 @@ struct Known {
 
 /// The exact value of a formula. Throws Broken where it names a figure that is not known.
 [[nodiscard]] Fraction reckon(const Formula& formula, const Known& known);
+/// Of what comes to whole cents.
+[[nodiscard]] Money reckon_money(const Formula& formula, const Known& known);
 
 class Ledger {
   public:
@@ -72,6 +74,6 @@ void recheck_month(const RecheckCase& of, Ledger& ledger);
 void recheck_cash(const RecheckCase& of, Ledger& ledger);
 void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger);
 /// The schedule with its insurance, run anew.
-[[nodiscard]] std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm form);
+[[nodiscard]] std::vector<RecheckedMonth> recheck_months(const RecheckCase& of);
 
 } // namespace quoin

@@ -1,8 +1,11 @@
 // Rechecking the loan: value, down payment, base loan, upfront fee, rate, payment.
 #include "ledger.hpp"
 
+#include <map>
+
 #include <quoin/exact/index.hpp>
 #include <quoin/loan/adjustable.hpp>
+#include <quoin/loan/fee_methods.hpp>
 
 namespace quoin {
 namespace {
@@ -31,7 +34,7 @@ Formula cut(const RecheckCase& of, Formula amount) {
 }
 
 void add_base_loan(const RecheckCase& of, Ledger& ledger) {
-    const DownPayment& down = of.rules.scenario->down;
+    const DownPayment& down = of.rules.scenario.down;
     if (down.by == DownPayment::By::percent) {
         ledger.given("down_asked", "down payment asked for, of the value", FigureUnit::percent,
                      down.percent.value(), of_inquiry());
@@ -94,7 +97,7 @@ void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     ledger.figure("upfront_fee", "mortgage insurance, single premium",
                   to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
                   rounded_by(7), f.upfront_fee);
-    if (!of.rules.scenario->finance_premium) {
+    if (!of.rules.scenario.finance_premium) {
         ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
         return;
     }
@@ -116,7 +119,7 @@ void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
         add_single_premium(of, ledger);
         return;
     }
-    if (program.upfront == UpfrontMethod::none) {
+    if (program.upfront == nullptr) {
         ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
         return;
     }
@@ -124,25 +127,14 @@ void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
                  f.upfront_percent.value(),
                  of_fee(of, of.rules.rule(Rule::upfront_fee), f.row(Lookup::upfront_fee),
                         rule_name(of, Rule::upfront_fee)));
-    const bool financed = of.rules.scenario->finance_fee;
-    if (program.upfront == UpfrontMethod::share_of_total_loan && financed) {
-        const Formula rest = number(100) - figure("upfront_percent");
-        const Formula total = down_to_cent(figure("base_loan") * number(100) / rest);
-        ledger.figure("loan", "loan, the fee in it", cut(of, total), rounded_by(8), f.loan);
-        ledger.figure("upfront_fee", program.upfront_name,
-                      to_cent(percent_of(figure("loan"), figure("upfront_percent"))), rounded_by(8),
-                      f.upfront_fee);
-        ledger.figure("financed_fee", "upfront fee in the loan",
-                      figure("loan") - figure("base_loan"), {}, f.financed_fee);
-        return;
+    const std::map<std::string_view, Money> ours = {
+        {"upfront_fee", f.upfront_fee}, {"financed_fee", f.financed_fee}, {"loan", f.loan}};
+    for (const FeeProof& step :
+         program.upfront->proof(of.rules.scenario.finance_fee, program.whole_dollars)) {
+        ledger.figure(std::string(step.id),
+                      step.name.empty() ? program.upfront_name : std::string(step.name),
+                      step.formula, rounded_by(step.rounding), ours.at(step.id));
     }
-    ledger.figure("upfront_fee", program.upfront_name,
-                  to_cent(percent_of(figure("base_loan"), figure("upfront_percent"))),
-                  rounded_by(7), f.upfront_fee);
-    ledger.figure("financed_fee", "upfront fee in the loan",
-                  financed ? cut(of, figure("upfront_fee")) : number(0), rounded_by(7),
-                  f.financed_fee);
-    ledger.figure("loan", "loan", figure("base_loan") + figure("financed_fee"), {}, f.loan);
 }
 
 Ground of_sheet(const RecheckCase& of, std::string rule) {
@@ -155,7 +147,7 @@ Ground of_sheet(const RecheckCase& of, std::string rule) {
 }
 
 void add_rate(const RecheckCase& of, Ledger& ledger) {
-    const RateChoice& choice = of.rules.scenario->rate;
+    const RateChoice& choice = of.rules.scenario.rate;
     const bool quoted = choice.by == RateChoice::By::quoted;
     const std::string sheet = "rate sheet " + of.sitting.sheet().id;
     const Ground ground =
@@ -182,8 +174,8 @@ void add_rate(const RecheckCase& of, Ledger& ledger) {
 }
 
 void add_payment(const RecheckCase& of, Ledger& ledger) {
-    ledger.given("term", "term", FigureUnit::months,
-                 Decimal::whole(of.rules.scenario->term.count()), of_inquiry());
+    ledger.given("term", "term", FigureUnit::months, Decimal::whole(of.rules.scenario.term.count()),
+                 of_inquiry());
     ledger.figure("principal_and_interest", "principal and interest, a month",
                   level_payment_of(figure("loan"), figure("note_rate"), figure("term")),
                   rounded_by(12), of.f.schedule.payment());

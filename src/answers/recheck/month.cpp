@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/index.hpp>
+#include <quoin/loan/fee_methods.hpp>
 
 namespace quoin {
 namespace {
@@ -15,51 +16,25 @@ Ground of_place(const RecheckCase& of, std::string what, int rounding = 0) {
     return ground;
 }
 
-/// The premium of the first year's months, from the average of its balances; without a loan there
-/// are none.
-Formula average_premium(ScheduleColumn column, int months) {
-    if (months == 0) return number(0);
-    const Formula average = column_sum(column, 0, months - 1) / number(months);
-    return to_cent(percent_of(average, figure("annual_percent")));
-}
-
-void add_premium(const RecheckCase& of, Ledger& ledger) {
+/// The premium of the first year's months; level unless it follows the balances.
+void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledger) {
     const LoanFigures& f = of.f;
-    const Money first = f.monthly.mortgage_insurance;
-    const int months = std::min(12, f.schedule.months());
-    switch (of.rules.program->annual) {
-    case AnnualMethod::none:
-        return;
-    case AnnualMethod::lender_factor:
-        ledger.figure(
-            "mortgage_insurance", of.rules.program->annual_name + ", a month",
-            to_cent(percent_of(figure("base_loan"), figure("annual_percent")) / number(12)),
-            rounded_by(17), first);
-        return;
-    case AnnualMethod::usda_average_balance:
-        ledger.figure("mortgage_insurance", of.rules.program->annual_name + ", a month at first",
-                      to_cent(average_premium(ScheduleColumn::balance, months) / number(12)),
-                      rounded_by(16), first);
-        return;
-    case AnnualMethod::hud_average_balance: {
-        const Percent financed = f.financed_fee.is_zero() ? Percent{} : f.upfront_percent;
+    const Formula premium = method.proof({0, std::min(12, f.schedule.months()) - 1});
+    const std::vector<std::string> inputs = inputs_of(premium);
+    if (std::find(inputs.begin(), inputs.end(), "upfront_in_loan") != inputs.end()) {
         ledger.given("upfront_in_loan", "upfront premium that is in the loan", FigureUnit::percent,
-                     financed.value(), {});
-        const Formula with_upfront = number(1) + figure("upfront_in_loan") / number(100);
-        ledger.figure(
-            "mortgage_insurance", of.rules.program->annual_name + ", a month at first",
-            to_cent(to_cent(average_premium(ScheduleColumn::hud_balance, months) / with_upfront) /
-                    number(12)),
-            rounded_by(15), first);
-        return;
+                     f.upfront_in_loan().value(), {});
     }
-    }
+    ledger.figure("mortgage_insurance",
+                  of.rules.program->annual_name +
+                      (reads_schedule(method.proof({})) ? ", a month at first" : ", a month"),
+                  premium, rounded_by(method.rounding), f.monthly.mortgage_insurance);
 }
 
 /// The last payment with conventional insurance, as disclosed: the first that leaves 78 % of value
 /// or less (80 % on request), at the latest the middle of the term.
 void add_end(const RecheckCase& of, Ledger& ledger) {
-    const bool request = of.rules.scenario->end_mi_on_request;
+    const bool request = of.rules.scenario.end_mi_on_request;
     ledger.given("insured_until_percent", "insured until the balance is at most, of the value",
                  FigureUnit::percent, Decimal::whole(request ? 80 : 78),
                  from("Homeowners Protection Act",
@@ -75,18 +50,18 @@ void add_end(const RecheckCase& of, Ledger& ledger) {
 
 void add_insurance(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
-    if (of.rules.program->annual == AnnualMethod::none) return;
-    const bool factor = of.rules.program->annual == AnnualMethod::lender_factor;
+    const AnnualMethod* method = of.rules.program->annual;
+    if (method == nullptr) return;
+    const bool factor = method->is_lenders;
     if (f.annual_percent == Percent{}) return; // 80 % of value or less, paid up, or free
-    const BandTable& table =
-        factor ? *of.rules.mi_factors.rule() : *of.rules.rule(Rule::annual_fee);
+    const BandTable& table = *of.rules.yearly_percent().rule();
     const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
     const std::string what =
         factor ? "rate sheet " + of.sitting.sheet().id + " mortgage insurance"
                : of.rules.program->id + " " + std::string(name_of(Rule::annual_fee));
     ledger.given("annual_percent", of.rules.program->annual_name + ", a year", FigureUnit::percent,
                  f.annual_percent.value(), of_table(of, table, row, what));
-    add_premium(of, ledger);
+    add_premium(of, *method, ledger);
     if (factor) add_end(of, ledger);
 }
 

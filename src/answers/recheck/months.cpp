@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <quoin/loan/fee_methods.hpp>
+
 namespace quoin {
 namespace {
 
@@ -11,63 +13,41 @@ Money cents_of(Int128 top, Int128 bottom) {
         static_cast<std::int64_t>(divide_rounded(top, bottom, Rounding::half_away)));
 }
 
-/// HUD's interest of a month: balance x percent to the cent, then / 1200 to the cent.
-Money hud_interest(Money balance, Rate rate) {
-    const Money twelve_hundredfold =
-        cents_of(Int128{balance.count()} * rate.millionths(), 1'000'000);
-    return cents_of(twelve_hundredfold.count(), 1200);
+/// What the formulas of a premium may name.
+Known known_of(const RecheckCase& of, const std::vector<RecheckedMonth>& months) {
+    const LoanFigures& f = of.f;
+    Known known;
+    const auto money = [&](const char* id, Money amount) {
+        known.figures[id] = Fraction(amount.count(), 100);
+    };
+    const auto percent = [&](const char* id, Decimal value) {
+        known.figures[id] = Fraction(value.billionths(), Decimal::one);
+    };
+    money("value", f.value);
+    money("base_loan", f.base_loan);
+    money("loan", f.loan);
+    money("principal_and_interest", f.schedule.payment());
+    percent("note_rate", f.rate.percent());
+    percent("annual_percent", f.annual_percent.value());
+    percent("upfront_in_loan", f.upfront_in_loan().value());
+    known.months = &months;
+    return known;
 }
 
-/// The average of a year's balances from row `first` on, x percent, to the cent.
-Money year_premium(const std::vector<RecheckedMonth>& months, Money RecheckedMonth::*column,
-                   std::size_t first, Percent annual) {
-    Money sum;
-    int count = 0;
-    for (std::size_t row = first; row < std::min(first + 12, months.size() - 1); ++row) {
-        sum += months[row].*column;
-        ++count;
+/// Each loan year's premium from its own balances.
+void insure(const RecheckCase& of, Known& known, std::vector<RecheckedMonth>& months) {
+    known.last_month = static_cast<int>(months.size()) - 1;
+    Money premium;
+    for (int row = 1; row <= std::min(of.f.insurance.months(), known.last_month); ++row) {
+        RecheckedMonth& month = months[static_cast<std::size_t>(row)];
+        if (row % 12 == 1) {
+            const YearRows year{row - 1, std::min(row + 10, known.last_month - 1)};
+            month.insurance_by = of.rules.program->annual->proof(year);
+            premium = reckon_money(month.insurance_by, known);
+        }
+        month.insurance = premium;
     }
-    return cents_of(Int128{sum.count()} * annual.value().billionths(),
-                    Int128{count} * 100 * Decimal::one);
 }
-
-class Insurer {
-  public:
-    Insurer(const RecheckCase& of, InsuranceForm form) : of_(of), form_(form) {}
-
-    void run(std::vector<RecheckedMonth>& months) {
-        const int last = of_.f.insurance.months();
-        Money premium;
-        for (std::size_t row = 1; row < months.size() && static_cast<int>(row) <= last; ++row) {
-            if (row % 12 == 1) premium = monthly(months, row - 1);
-            months[row].insurance = premium;
-        }
-    }
-
-  private:
-    [[nodiscard]] Money monthly(const std::vector<RecheckedMonth>& months,
-                                std::size_t before) const {
-        const LoanFigures& f = of_.f;
-        if (form_ == InsuranceForm::level) {
-            return cents_of(Int128{f.base_loan.count()} * f.annual_percent.value().billionths(),
-                            Int128{1200} * Decimal::one);
-        }
-        if (form_ == InsuranceForm::usda) {
-            return cents_of(
-                year_premium(months, &RecheckedMonth::balance, before, f.annual_percent).count(),
-                12);
-        }
-        const Percent financed = f.financed_fee.is_zero() ? Percent{} : f.upfront_percent;
-        const Money whole =
-            year_premium(months, &RecheckedMonth::hud_balance, before, f.annual_percent);
-        const Money base = cents_of(Int128{whole.count()} * 100 * Decimal::one,
-                                    100 * Decimal::one + financed.value().billionths());
-        return cents_of(base.count(), 12);
-    }
-
-    const RecheckCase& of_;
-    InsuranceForm form_;
-};
 
 /// The buyer's part of the subsidy of each month.
 void buy_down(const RecheckCase& of, std::vector<RecheckedMonth>& months) {
@@ -83,39 +63,46 @@ void buy_down(const RecheckCase& of, std::vector<RecheckedMonth>& months) {
 
 /// HUD's own balances are averaged over whole years of the note, though a loan whose principal was
 /// reduced at closing ends within its last.
-int last_row(const RecheckCase& of, InsuranceForm form) {
+int last_row(const RecheckCase& of, bool by_hud) {
     const int months = of.f.schedule.months();
-    if (form != InsuranceForm::hud || of.f.cash.principal_reduction.is_zero()) return months;
-    return std::max(months, std::min((of.f.insurance.months() + 11) / 12 * 12,
-                                     of.rules.scenario->term.count()));
+    if (!by_hud || of.f.cash.principal_reduction.is_zero()) return months;
+    return std::max(
+        months, std::min((of.f.insurance.months() + 11) / 12 * 12, of.rules.scenario.term.count()));
 }
 
 } // namespace
 
-std::vector<RecheckedMonth> recheck_months(const RecheckCase& of, InsuranceForm form) {
+std::vector<RecheckedMonth> recheck_months(const RecheckCase& of) {
     const Schedule& schedule = of.f.schedule;
+    const AnnualMethod* method = of.rules.program->annual;
+    const bool by_hud = of.f.insurance.months() > 0 && method->hud_balance != nullptr;
     std::vector<RecheckedMonth> months(1);
+    Known known = known_of(of, months);
     months[0].balance = of.f.loan - of.f.cash.principal_reduction;
-    months[0].hud_balance = form == InsuranceForm::hud ? of.f.loan : Money{};
-    for (int month = 1; month <= last_row(of, form); ++month) {
-        const RecheckedMonth before = months.back();
+    if (by_hud) {
+        months[0].hud_balance_by = figure("loan");
+        months[0].hud_balance = of.f.loan;
+    }
+    for (int month = 1; month <= last_row(of, by_hud); ++month) {
+        const Money before = months.back().balance;
         const PaymentStep& step = schedule.step(std::min(month, schedule.months()));
         RecheckedMonth row;
         row.rate = step.rate;
-        row.interest = cents_of(Int128{before.balance.count()} * step.rate.millionths(),
+        row.interest = cents_of(Int128{before.count()} * step.rate.millionths(),
                                 Int128{Rate::monthly_denominator});
-        const bool last = month == of.rules.scenario->term.count();
-        const Money due = before.balance + row.interest;
+        const bool last = month == of.rules.scenario.term.count();
+        const Money due = before + row.interest;
         row.payment = last ? due : std::min(step.payment, due);
         row.principal = row.payment - row.interest;
-        row.balance = before.balance - row.principal;
-        if (form == InsuranceForm::hud) {
-            const Money owed = before.hud_balance + hud_interest(before.hud_balance, of.f.rate);
-            row.hud_balance = std::max(owed - schedule.payment(), Money{});
+        row.balance = before - row.principal;
+        if (by_hud) {
+            known.last_month = month - 1;
+            row.hud_balance_by = method->hud_balance(month - 1);
+            row.hud_balance = reckon_money(row.hud_balance_by, known);
         }
-        months.push_back(row);
+        months.push_back(std::move(row));
     }
-    Insurer(of, form).run(months);
+    insure(of, known, months);
     buy_down(of, months);
     return months;
 }

@@ -7,24 +7,6 @@
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
-namespace {
-
-InsuranceForm form_of(const RecheckCase& of) {
-    if (of.f.insurance.months() == 0) return InsuranceForm::none;
-    switch (of.rules.program->annual) {
-    case AnnualMethod::none:
-        return InsuranceForm::none;
-    case AnnualMethod::lender_factor:
-        return InsuranceForm::level;
-    case AnnualMethod::hud_average_balance:
-        return InsuranceForm::hud;
-    case AnnualMethod::usda_average_balance:
-        return InsuranceForm::usda;
-    }
-    return InsuranceForm::none;
-}
-
-} // namespace
 
 std::size_t RecheckAnswer::figure_count() const {
     std::size_t count = 0;
@@ -51,10 +33,10 @@ RecheckAnswer recheck(const Sitting& sitting, std::size_t scenario) {
     answer.scenario = scenario_answer(sitting, rules, f);
     if (!f.available()) return answer;
     const RecheckCase of{sitting, rules, home, f};
-    answer.insurance = form_of(of);
-    answer.months = recheck_months(of, answer.insurance);
+    answer.months = recheck_months(of);
     ensure(answer.months.size() > static_cast<std::size_t>(f.schedule.months()),
            "every month of the schedule is run anew");
+    answer.hud_balances = answer.months.front().hud_balance_by.kind != Formula::Kind::given;
     answer.bought_down = answer.months.size() > 1 && !answer.months[1].bought_down.is_zero();
     Ledger ledger(answer);
     recheck_home(of, ledger);

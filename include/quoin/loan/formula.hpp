@@ -84,5 +84,7 @@ struct Formula {
 
 /// The figures that a formula names, each once, in their order.
 [[nodiscard]] std::vector<std::string> inputs_of(const Formula& formula);
+/// Whether some of it is read in the schedule.
+[[nodiscard]] bool reads_schedule(const Formula& formula);
 
 } // namespace quoin

@@ -1,5 +1,5 @@
 // Building formulas.
-#include <quoin/answers/formula.hpp>
+#include <quoin/loan/formula.hpp>
 
 #include <algorithm>
 
@@ -115,6 +115,12 @@ std::vector<std::string> inputs_of(const Formula& formula) {
     std::vector<std::string> ids;
     collect(formula, ids);
     return ids;
+}
+
+bool reads_schedule(const Formula& formula) {
+    return formula.kind == Kind::column_sum || formula.kind == Kind::column_at ||
+           formula.kind == Kind::rows_over || formula.kind == Kind::worth ||
+           std::any_of(formula.parts.begin(), formula.parts.end(), reads_schedule);
 }
 
 } // namespace quoin
