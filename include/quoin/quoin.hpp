@@ -1,14 +1,15 @@
 // Every public header, in dependency order: the order to read them in, too.
 #pragma once
 
+#include <quoin/exact/rounding.hpp>
+#include <quoin/exact/decimal.hpp>
+#include <quoin/exact/percent.hpp>
+#include <quoin/exact/money.hpp>
+#include <quoin/exact/amounts.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/exact/months.hpp>
 #include <quoin/exact/date.hpp>
-#include <quoin/exact/rounding.hpp>
-#include <quoin/exact/decimal.hpp>
 #include <quoin/exact/index.hpp>
-#include <quoin/exact/percent.hpp>
-#include <quoin/exact/money.hpp>
 #include <quoin/exact/rate.hpp>
 
 #include <quoin/text/caps.hpp>
@@ -16,11 +17,13 @@
 #include <quoin/text/json_writer.hpp>
 #include <quoin/text/leading_texts.hpp>
 #include <quoin/text/source.hpp>
+#include <quoin/text/spot.hpp>
+#include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
 #include <quoin/text/reader.hpp>
-#include <quoin/text/problems.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/plain.hpp>
+#include <quoin/text/problem_words.hpp>
 
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/only.hpp>
@@ -31,8 +34,10 @@
 #include <quoin/lending/dated.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
+#include <quoin/lending/month_part.hpp>
 #include <quoin/lending/residual_income.hpp>
 #include <quoin/lending/place.hpp>
+#include <quoin/lending/program_policy.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
@@ -55,13 +60,13 @@
 #include <quoin/loan/formula.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
 #include <quoin/loan/fee_methods.hpp>
+#include <quoin/loan/monthly.hpp>
 #include <quoin/loan/local_costs.hpp>
 #include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/watch.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
-#include <quoin/loan/monthly.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>

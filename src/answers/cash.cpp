@@ -32,8 +32,8 @@ std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFig
         f.prepaids.insurance);
     for (const HousingBill& bill : housing_bills(*rules.place, f.local, rules.closing,
                                                  rules.closing, rules.first_payment, false)) {
-        if (bill.kind != HousingBill::Kind::property_tax) continue;
-        lines.push_back({std::string(name_of(bill.kind)), bill.due, bill.amount});
+        if (!bill.is_tax()) continue;
+        lines.push_back({std::string(bill.name()), bill.due, bill.amount});
     }
     return lines;
 }
@@ -68,13 +68,15 @@ void check(const CashAnswer& answer, const LoanFigures& f) {
     for (const CostLine& line : answer.costs) {
         if (line.paid_by == PaidBy::buyer) costs += line.amount;
     }
-    ensure_equal(costs, f.cash.closing_costs,
+    ensure_equal(costs, f.cash[CashPart::closing_costs],
                  "the buyer's lines of costs sum to the closing costs");
-    ensure_equal(sum_of(answer.prepaids), f.cash.prepaid_interest + f.cash.prepaid_bills,
+    ensure_equal(sum_of(answer.prepaids),
+                 f.cash[CashPart::prepaid_interest] + f.cash[CashPart::prepaid_bills],
                  "prepaids sum to the interest and the bills in the cash");
-    ensure_equal(sum_of(answer.credits), f.cash.credits, "credits by use sum to those in the cash");
-    ensure_equal(answer.escrow ? answer.escrow->account.initial_deposit : Money{}, f.cash.escrow,
-                 "the escrow account opens with the deposit in the cash");
+    ensure_equal(sum_of(answer.credits), f.cash[CashPart::credits],
+                 "credits by use sum to those in the cash");
+    ensure_equal(answer.escrow ? answer.escrow->account.initial_deposit : Money{},
+                 f.cash[CashPart::escrow], "the escrow account opens with the deposit in the cash");
     ensure(answer.effects.appraisal_gap >= Money{}, "no home is valued over its price");
 }
 
@@ -89,7 +91,7 @@ std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& a
         if (!amount.is_zero()) days.push_back({date, std::move(what), amount});
     };
     if (inquiry.facts.deposits_paid) {
-        add(inquiry.contract, "deposits paid", cash.deposits);
+        add(inquiry.contract, "deposits paid", cash[CashPart::deposits]);
     } else {
         add(inquiry.contract, "earnest money", home.earnest_deposit);
         add(inquiry.contract, "share of options, at their selection", home.option_deposit);
@@ -121,7 +123,7 @@ CashAnswer cash(const Sitting& sitting, std::size_t scenario) {
     answer.escrow = housing_escrow(rules, f.local);
     answer.credits = credit_lines(f);
     answer.contribution_cap = f.contribution_cap;
-    answer.cap_by_price = caps_contributions_by_price(rules.program->kind);
+    answer.cap_by_price = rules.program->policy.cap_by_price;
     answer.effects = effects_of(f);
     check(answer, f);
     answer.calendar = calendar_of(sitting, answer, home);

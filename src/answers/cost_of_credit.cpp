@@ -56,9 +56,9 @@ void check(const CostOfCredit& cost, const LoanFigures& f) {
     ensure(f.schedule.months() > five_years ||
                cost.disclosed_principal_in_five_years == f.schedule.balance(0),
            "a loan of five years or less is paid in five years");
-    ensure(cost.prepaid_finance_charge - f.cash.closing_costs <=
-               std::max(f.cash.points, Money{}) + f.upfront_fee + f.cash.prepaid_interest +
-                   f.cash.buydown,
+    ensure(cost.prepaid_finance_charge - f.cash[CashPart::closing_costs] <=
+               std::max(f.cash[CashPart::points], Money{}) + f.upfront_fee +
+                   f.cash[CashPart::prepaid_interest] + f.cash[CashPart::buydown],
            "finance charges of the buyer's costs are among these");
 }
 
@@ -86,7 +86,7 @@ Money BuyersBuydown::through(int month) const {
 
 BuyersBuydown buyers_buydown(const LoanFigures& f) {
     BuyersBuydown own;
-    own.put_up = f.cash.buydown - f.credits.by_use[CreditUse::buydown];
+    own.put_up = f.cash[CashPart::buydown] - f.credits.by_use[CreditUse::buydown];
     if (!f.buydown || own.put_up <= Money{}) return {};
     const std::int64_t whole = f.buydown->total_subsidy().count();
     for (const BuydownYear& in_year : f.buydown->years) {
@@ -104,7 +104,7 @@ CostOfCredit cost_of_credit(const ScenarioRules& rules, const LoanFigures& f) {
     CostOfCredit cost;
     cost.buydown = buyers_buydown(f);
     const int months = f.schedule.months();
-    const Money points = std::max(f.cash.points, Money{});
+    const Money points = std::max(f.cash[CashPart::points], Money{});
     const Money prepaid_interest = f.prepaid_interest.total();
     const Money loan_costs = rules.closing_costs.loan_costs(f.loan, f.price) + points +
                              f.upfront_fee + cost.buydown.put_up;

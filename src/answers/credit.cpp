@@ -79,14 +79,14 @@ class Question {
 void Question::describe(const LoanFigures& f) {
     const LoanProgram& program = *rules_.program;
     out_.cap = f.contribution_cap;
-    out_.cap_by_price = caps_contributions_by_price(program.kind);
+    out_.cap_by_price = program.policy.cap_by_price;
     if (out_.cap) {
         out_.cap_amount =
             percent_of(out_.cap_by_price ? f.price : f.value, *out_.cap, Rounding::down);
     }
     out_.cap_taken = f.credits.interested_parties;
     ensure(!out_.cap || out_.cap_taken <= out_.cap_amount, "what is given keeps to the cap");
-    out_.cap_on_concessions = program.kind == ProgramKind::va;
+    out_.cap_on_concessions = program.policy.cap_on_concessions;
     out_.cash_is_given = rules_.scenario.down.by == DownPayment::By::cash;
     out_.rate_is_given = rules_.scenario.rate.by == RateChoice::By::quoted;
     const bool insured = rules_.lender_insures() && f.insurance.months() > 0;
@@ -125,14 +125,16 @@ CreditPure Question::pure(CreditWay way, const LoanFigures& today) {
 CreditPure Question::into_points(const LoanFigures& today) {
     CreditPure best{CreditWay::points, {}, {}};
     const auto own_points = [](const LoanFigures& f) {
-        return std::max(f.cash.points, Money{}) - f.credits.by_use[CreditUse::points];
+        return std::max(f.cash[CashPart::points], Money{}) - f.credits.by_use[CreditUse::points];
     };
     for (const Rate rate : rates_under(rules_, today.rate)) {
         const CreditSplit split{{}, rate, rules_.scenario.buydown, false, {CreditUse::points}};
         const LoanFigures f = mixer_.figures(split, ask_.amount);
         if (!f.available()) continue;
         if (own_points(f) > own_points(today)) {
-            if (!best.mix) best.needed = f.cash.points - std::max(today.cash.points, Money{});
+            if (!best.mix)
+                best.needed =
+                    f.cash[CashPart::points] - std::max(today.cash[CashPart::points], Money{});
             break;
         }
         best.mix = mixer_.told(split);
@@ -142,12 +144,12 @@ CreditPure Question::into_points(const LoanFigures& today) {
 
 CreditPure Question::into_buydown(CreditWay way, int years, const LoanFigures& today) {
     const auto own_part = [](const LoanFigures& f) {
-        return f.cash.buydown - f.credits.by_use[CreditUse::buydown];
+        return f.cash[CashPart::buydown] - f.credits.by_use[CreditUse::buydown];
     };
     const CreditSplit split{{}, as_today(), steps_down(years), false, {CreditUse::buydown}};
     const LoanFigures f = mixer_.figures(split, ask_.amount);
     if (!f.available()) return {way, {}, {}};
-    if (own_part(f) > own_part(today)) return {way, {}, f.cash.buydown};
+    if (own_part(f) > own_part(today)) return {way, {}, f.cash[CashPart::buydown]};
     return {way, mixer_.told(split), {}};
 }
 
@@ -156,13 +158,13 @@ CreditPure Question::into_fee(const LoanFigures& today) {
     constexpr CreditWay way = CreditWay::upfront_fee;
     if (out_.upfront_name.empty()) return {way, {}, {}};
     const auto own_part = [](const LoanFigures& f) {
-        return f.cash.upfront_fee - f.credits.by_use[CreditUse::upfront_fee];
+        return f.cash[CashPart::upfront_fee] - f.credits.by_use[CreditUse::upfront_fee];
     };
     const CreditSplit split{
         {}, as_today(), rules_.scenario.buydown, true, {CreditUse::upfront_fee}};
     const LoanFigures f = mixer_.figures(split, ask_.amount);
     if (!f.available()) return {way, {}, {}};
-    if (own_part(f) > own_part(today)) return {way, {}, f.cash.upfront_fee};
+    if (own_part(f) > own_part(today)) return {way, {}, f.cash[CashPart::upfront_fee]};
     return {way, mixer_.told(split), {}};
 }
 

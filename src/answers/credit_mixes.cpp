@@ -31,7 +31,7 @@ void measure(const LoanFigures& f, const CreditAsk& ask, Money amount, CreditMix
     mix.monthly_later = f.paid_in(first_after_buydowns);
     mix.cash_needed = f.cash.needed();
     mix.to_close = f.cash.to_close();
-    mix.own_costs = mix.cash_needed - f.cash.down_payment;
+    mix.own_costs = mix.cash_needed - f.cash[CashPart::down_payment];
     ensure_equal(mix.used() + mix.unused(), amount,
                  "a builder's money is used, without use or over the cap");
     for (std::size_t i = 0; i < credit_years.size(); ++i) {

@@ -113,7 +113,7 @@ MonthByMonthAnswer month_by_month(const Sitting& sitting, std::size_t scenario, 
     answer.total_insurance = paid.insurance.paid_through(months);
     for (const YearRow& year : answer.years) answer.total_from_buydown += year.from_buydown;
     check(answer, paid.schedule);
-    ensure(answer.total_from_buydown <= f.cash.buydown,
+    ensure(answer.total_from_buydown <= f.cash[CashPart::buydown],
            "a buydown pays no more than was put up for it");
     if (added.is_zero() || months == 0) return answer;
     answer.saves = ExtraSaves{

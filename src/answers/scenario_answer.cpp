@@ -25,7 +25,7 @@ ScenarioTerms terms_of(const Sitting& sitting, const ScenarioRules& rules, const
     terms.score = scenario.score;
     terms.rate = f.rate;
     terms.points = f.points;
-    terms.down_payment = f.cash.down_payment;
+    terms.down_payment = f.cash[CashPart::down_payment];
     terms.down_percent = f.down_percent;
     terms.ltv = shown_ltv(f.base_loan, f.value);
     terms.down_from_cash = scenario.down.by == DownPayment::By::cash;
@@ -75,12 +75,6 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
            "once a loan is paid its home alone is paid for");
 }
 
-/// Of a month: what its tax rises by after the first year.
-Money tax_that_comes(const ScenarioAnswer& answer) {
-    const Monthly rise = answer.monthly - answer.first_year;
-    return rise.property_tax + rise.district_charges;
-}
-
 std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {
     return pays_single_premium(rules, f.ltv) ? single_premium_name(*rules.program)
                                              : rules.program->upfront_name;
@@ -123,7 +117,9 @@ ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rule
     answer.terms.apr = answer.cost_of_credit.apr;
     answer.terms.adjustable = adjustable_answer(rules, sitting.sheet(), f);
     add_totals(f, answer);
-    ensure_equal(answer.monthly.local(), answer.first_year.local() + tax_that_comes(answer),
+    ensure_equal(answer.monthly.local(),
+                 answer.first_year.local() +
+                     (answer.monthly - answer.first_year).from(PartSource::tax),
                  "the first year's month differs by its tax alone");
     return answer;
 }

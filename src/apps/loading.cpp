@@ -5,6 +5,7 @@
 
 #include "clock.hpp"
 #include "files.hpp"
+#include <quoin/loan/fee_methods.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -204,10 +205,9 @@ std::vector<EndingTable> endings_for(const Loaded& loaded, Date day) {
 }
 
 /// Of a file that stands alone.
-template <class Item>
-void check_alone(Item (*read)(const Document&, Findings&), const Document& document, Date day,
-                 Checked& checked) {
-    const Item item = read(document, checked.findings);
+template <class Read>
+void check_alone(Read read, const Document& document, Date day, Checked& checked) {
+    const auto item = read(document, checked.findings);
     if (!checked.findings.none()) return;
     EndingTables tables(day);
     tables.add(item);
@@ -235,7 +235,11 @@ Checked check_file(const std::string& file, const std::string& rates, std::optio
     }
     case FileKind::program:
         checked.kind = "loan program";
-        check_alone(read_program, document, day, checked);
+        check_alone(
+            [](const Document& program, Findings& findings) {
+                return read_program(program, fee_methods(), findings);
+            },
+            document, day, checked);
         break;
     case FileKind::rate_sheet:
         checked.kind = "rate sheet";

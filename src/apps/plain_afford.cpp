@@ -11,7 +11,6 @@
 
 #include "loading.hpp"
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/inquiry/first_inquiry.hpp>
 
 namespace quoin::apps {
 namespace {
@@ -188,8 +187,7 @@ std::vector<const LoanProgram*> Making::programs() const {
     const auto& all = made_.desk.lending.programs;
     std::vector<const LoanProgram*> chosen;
     for (const LoanProgram& program : all) {
-        const bool open =
-            program.kind == ProgramKind::conventional || program.kind == ProgramKind::fha;
+        const bool open = program.policy.any_buyer && !program.policy.rural_alone;
         if (!given_.has("program") && open && !program.adjustable) chosen.push_back(&program);
     }
     for (const std::string& id : given_.all("program")) {
@@ -212,7 +210,8 @@ void Making::add_scenarios(const LoanProgram& program) {
     if (rate <= Rate{} || rate.percent() > Decimal::whole(25)) {
         refuse_typed("--rate", given_.one("rate"), expected);
     }
-    std::vector<std::string> downs = usual_down_payments(program.kind);
+    std::vector<std::string> downs;
+    for (const Percent usual : program.policy.usual_down) downs.push_back(usual.value().text());
     if (!given_.one("down").empty()) downs = {given_.one("down")};
     for (const std::string& down : downs) {
         Scenario scenario;

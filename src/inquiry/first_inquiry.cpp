@@ -58,8 +58,8 @@ void write_scenarios(const Lending& lending, const RateSheet& sheet, JsonWriter&
     for (const LoanProgram& program : lending.programs) {
         const Ladder* ladder = sheet.ladder(program.id, usual_years * 12, days_to_closing);
         if (program.adjustable || ladder == nullptr) continue;
-        for (const std::string& percent : usual_down_payments(program.kind)) {
-            write_scenario(program, *ladder, percent, json);
+        for (const Percent down : program.policy.usual_down) {
+            write_scenario(program, *ladder, down.value().text(), json);
         }
     }
     json.close_list();
@@ -87,19 +87,6 @@ bool is_sound(const std::string& json, const Desk& desk) {
 }
 
 } // namespace
-
-std::vector<std::string> usual_down_payments(ProgramKind kind) {
-    switch (kind) {
-    case ProgramKind::conventional:
-        return {"5", "20"};
-    case ProgramKind::fha:
-        return {"3.5"};
-    case ProgramKind::va:
-    case ProgramKind::usda:
-        return {"0"};
-    }
-    return {};
-}
 
 std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk, Date today) {
     const PriceBook& prices = desk.book;

@@ -85,8 +85,10 @@ void read_insurance(Reader& root, Place& place) {
             insurance.object(
                 "homeowner", [&](Reader& item) { place.homeowner = read_table_not_negative(item); },
                 true);
-            place.flood_yearly = yearly_of(insurance, "flood");
-            place.wind_yearly = yearly_of(insurance, "wind");
+            for (const MonthPartRow& row : parts_from<PartSource::insurance>) {
+                if (row.part == MonthPart::homeowners_insurance) continue;
+                place.premiums[row.part] = yearly_of(insurance, row.stem);
+            }
         },
         true);
 }
@@ -120,10 +122,12 @@ Place read_place(const Document& document, Findings& findings) {
         terms.prepaid_insurance_months =
             item.maybe_whole("prepaid_insurance_months", 0, 24).value_or(12);
     });
-    root.each("dues", [&](Reader& item) {
-        place.dues.push_back(
-            {item.name("name"), not_negative(item, "monthly", item.money("monthly"))});
-    });
+    for (const MonthPartRow& row : parts_from<PartSource::dues>) {
+        root.each(row.stem, [&](Reader& item) {
+            place.dues.push_back({item.name("name"),
+                                  not_negative(item, "monthly", item.money("monthly")), row.part});
+        });
+    }
     root.each("closing_costs",
               [&](Reader& item) { place.closing_costs.push_back(read_closing_cost(item)); });
     root.finish();

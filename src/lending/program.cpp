@@ -11,11 +11,6 @@ constexpr std::array<std::string_view, rule_count> rule_names = {
     "maximum_ltv", "loan_limit",        "upfront_fee",
     "annual_fee",  "annual_fee_months", "contribution_cap"};
 
-const Words<ProgramKind> kind_words = {{"conventional", ProgramKind::conventional},
-                                       {"fha", ProgramKind::fha},
-                                       {"va", ProgramKind::va},
-                                       {"usda", ProgramKind::usda}};
-
 std::vector<int> read_terms(Reader& root) {
     std::vector<int> terms;
     root.items("terms_months", [&](const Spot& spot) {
@@ -46,7 +41,8 @@ LoanProgram read_program(const Document& document, const FeeMethods& methods, Fi
     if (!root.format_is("quoin/program/1")) return program;
     program.id = root.id("id");
     program.name = root.name("name");
-    program.kind = root.word("kind", kind_words);
+    program.kind = root.word("kind", kind_words());
+    program.policy = read_policy(root, program.kind);
     program.summary = root.text_or("summary", "");
     program.fine_print = root.text_or("catch", "");
     program.terms_months = read_terms(root);

@@ -17,8 +17,9 @@ bool is_not_negative(const CreditAmounts& amounts) {
 /// paid if there were no cap.
 class Pot {
   public:
-    Pot(CreditAmounts room, std::optional<Money> cap, bool va)
-        : room_(room), uncapped_room_(room), cap_left_(cap), va_(va) {}
+    Pot(CreditAmounts room, std::optional<Money> cap, bool concessions_alone)
+        : room_(room), uncapped_room_(room), cap_left_(cap), concessions_alone_(concessions_alone) {
+    }
 
     void use(const Credit& credit) {
         Money left = credit.amount;
@@ -51,7 +52,7 @@ class Pot {
   private:
     [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
         if (!is_interested_party(credit.from) || !cap_left_) return false;
-        return !va_ || is_concession(use);
+        return !concessions_alone_ || is_concession(use);
     }
     [[nodiscard]] Money cap() const { return cap_left_.value_or(Money{}); }
 
@@ -70,7 +71,7 @@ class Pot {
     CreditAmounts room_;
     CreditAmounts uncapped_room_;
     std::optional<Money> cap_left_;
-    bool va_;
+    bool concessions_alone_;
     CreditsUsed used_;
 };
 
@@ -81,11 +82,11 @@ bool Credit::may_pay(CreditUse use) const {
 }
 
 CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
-                        std::optional<Money> cap, bool va) {
+                        std::optional<Money> cap, bool concessions_alone) {
     ensure(is_not_negative(room), "there is never less than nothing to pay");
     if (credits.empty()) return {};
     ensure(!cap || *cap >= Money{}, "a cap is not under zero");
-    Pot pot(room, cap, va);
+    Pot pot(room, cap, concessions_alone);
     Money given;
     for (const Credit* credit : credits) {
         pot.use(*credit);

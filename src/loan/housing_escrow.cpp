@@ -20,7 +20,7 @@ std::vector<HousingBill> bills_of_year(const ScenarioRules& rules, const LocalCo
 std::vector<EscrowBill> into_escrow(const std::vector<HousingBill>& bills) {
     std::vector<EscrowBill> escrow;
     for (const HousingBill& bill : bills) {
-        escrow.push_back({std::string(name_of(bill.kind)), bill.amount, bill.due});
+        escrow.push_back({std::string(bill.name()), bill.amount, bill.due});
     }
     return escrow;
 }
@@ -43,20 +43,6 @@ bool has_account(const ScenarioRules& rules) {
 }
 
 } // namespace
-
-std::string_view name_of(HousingBill::Kind kind) {
-    switch (kind) {
-    case HousingBill::Kind::property_tax:
-        return "property tax and district charges";
-    case HousingBill::Kind::homeowner:
-        return "homeowner's insurance";
-    case HousingBill::Kind::flood:
-        return "flood insurance";
-    case HousingBill::Kind::wind:
-        return "wind insurance";
-    }
-    return {};
-}
 
 std::optional<HousingEscrow> housing_escrow(const ScenarioRules& rules, const LocalCosts& costs) {
     if (!has_account(rules)) return std::nullopt;

@@ -199,7 +199,8 @@ bool Bounding::bound_local_costs() {
     set(where, Dimension::price, price_);
     const Readings premium = read(&place.homeowner, where);
     if (!premium.any) return false;
-    local_.homeowner = per_thousand_of(local_.dwelling_value, premium.least, Rounding::half_away);
+    local_.premiums[MonthPart::homeowners_insurance] =
+        per_thousand_of(local_.dwelling_value, premium.least, Rounding::half_away);
     return true;
 }
 
@@ -212,10 +213,10 @@ void Bounding::bound_escrow() {
     for (Band& band : where) band = {Case::unset, Case::unset};
     set(where, Dimension::dwelling_value, Range<Money>{local_.dwelling_value, top.dwelling_value});
     set(where, Dimension::price, price_);
-    top.homeowner =
+    top.premiums[MonthPart::homeowners_insurance] =
         per_thousand_of(top.dwelling_value, read(&place.homeowner, where).most, Rounding::up);
     const Money rise = top.settled.levies + top.settled.districts - local_.settled.levies -
-                       local_.settled.districts + top.homeowner - local_.homeowner;
+                       local_.settled.districts + top.premiums.total() - local_.premiums.total();
     const Money deposit = initial_escrow_deposit(rules_, local_);
     escrow_ = not_negative(deposit - rise * 2);
     most_escrow_ = deposit + rise * 2 + Money::dollars(1);
@@ -450,11 +451,10 @@ void Bounding::bound_costs() {
 /// The most that the cap on contributions lets interested parties pay.
 void Bounding::bound_cap() {
     cap_.reset();
-    if (rules_.program->kind == ProgramKind::va) return;
+    if (rules_.program->policy.cap_on_concessions) return;
     const Readings cap = read(rules_.rule(Rule::contribution_cap), gross_box_);
     if (cap.maybe_none) return;
-    const Money base =
-        caps_contributions_by_price(rules_.program->kind) ? price_.most : value_.most;
+    const Money base = rules_.program->policy.cap_by_price ? price_.most : value_.most;
     cap_ = percent_of(base, Percent(cap.most), Rounding::up);
 }
 
@@ -520,8 +520,8 @@ CreditAmounts Bounding::least_costs() const {
     return room;
 }
 
-/// A dollar more to pay leaves no less unpaid, and a higher cap no more. But VA's holds for some of
-/// what is paid alone: it is left out, which leaves less.
+/// A dollar more to pay leaves no less unpaid, and a higher cap no more. But one on concessions
+/// holds for some of what is paid alone: it is left out, which leaves less.
 Money Bounding::least_unpaid(CreditAmounts room) const {
     return room.total() - use_credits(credits_, room, cap_, false).by_use.total();
 }
@@ -534,15 +534,10 @@ Money Bounding::least_cash() const {
 
 Money Bounding::least_month() const {
     const Place& place = *rules_.place;
-    const auto month = [](Money yearly) {
-        return part_of(yearly, months_a_year, Rounding::half_away);
-    };
     const auto parts = place.levies.size() + place.districts.size() + place.exemptions.size();
     const Money roundings = Money::cents(10 + static_cast<std::int64_t>(parts));
     return level_payment(loan_.least, rate_.least, rules_.scenario.term) + insurance_ +
-           month(local_.settled.levies) + month(local_.settled.districts) +
-           month(local_.homeowner) + month(local_.flood) + month(local_.wind) + local_.dues -
-           roundings;
+           home_month(local_, local_.settled).total() - roundings;
 }
 
 LeastFigures Bounding::figures() const {
@@ -637,8 +632,8 @@ Money Bounding::most_cash() const {
     }
     room[CreditUse::buydown] = most_buydown().value_or(Money{});
     room[CreditUse::down_payment] = price_.most - base_.least;
-    Money paid; // VA's cap holds for some of what is paid alone: no credit is counted
-    if (rules_.program->kind != ProgramKind::va) {
+    Money paid; // a cap on concessions holds for some of what is paid alone: no credit is counted
+    if (!rules_.program->policy.cap_on_concessions) {
         const Readings cap = read(rules_.rule(Rule::contribution_cap), gross_box_);
         std::optional<Money> least;
         if (cap.any) least = percent_of(value_.least, Percent(cap.least), Rounding::down);
@@ -648,15 +643,13 @@ Money Bounding::most_cash() const {
 }
 
 Money Bounding::most_month() const {
-    const auto month = [](Money yearly) { return part_of(yearly, months_a_year, Rounding::up); };
     const BandTable* table = rules_.yearly_percent().rule();
     const Percent yearly(std::max(read(table, box_).most, Decimal{}));
     const auto parts = rules_.place->levies.size() + rules_.place->districts.size() +
                        rules_.place->exemptions.size();
     return level_payment(loan_.most, rate_.most, rules_.scenario.term) +
-           month(percent_of(loan_.most, yearly, Rounding::up)) + month(most_local_.settled.levies) +
-           month(most_local_.settled.districts) + month(most_local_.homeowner) +
-           month(most_local_.flood) + month(most_local_.wind) + most_local_.dues +
+           part_of(percent_of(loan_.most, yearly, Rounding::up), months_a_year, Rounding::up) +
+           home_month(most_local_, most_local_.settled).total() +
            Money::cents(10 + static_cast<std::int64_t>(parts));
 }
 

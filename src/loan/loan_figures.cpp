@@ -13,10 +13,6 @@
 namespace quoin {
 namespace {
 
-constexpr int months_a_year = 12;
-
-Money monthly_part(Money yearly) { return part_of(yearly, months_a_year, Rounding::half_away); }
-
 /// Mortgage insurance by the program's method, on the initial schedule; a lender's by its end.
 MonthlyPremium premium(const ScenarioRules& rules, const SizedLoan& f, const Schedule& initial,
                        const InsuranceEnd& end) {
@@ -35,7 +31,7 @@ MonthlyPremium premium(const ScenarioRules& rules, const SizedLoan& f, const Sch
 
 Schedule schedule_of(const ScenarioRules& rules, const SizedLoan& f) {
     const LoanTerms note{f.loan, f.rate, rules.scenario.term};
-    const Money at_closing = f.cash.principal_reduction;
+    const Money at_closing = f.cash[CashPart::principal_reduction];
     if (!rules.adjustable) {
         return amortize(note, level_payment(note.loan, note.rate, note.term), {}, at_closing);
     }
@@ -50,19 +46,16 @@ LoanRun initial_run(const ScenarioRules& rules, const SizedLoan& f) {
 }
 
 void set_monthly(LoanFigures& f) {
-    const LocalCosts& local = f.local;
-    f.monthly.principal_and_interest = f.schedule.payment();
-    f.monthly.mortgage_insurance = f.insurance.months() > 0 ? f.insurance.in_month(1) : Money{};
-    f.monthly.property_tax = monthly_part(local.settled.levies);
-    f.monthly.district_charges = monthly_part(local.settled.districts);
-    f.monthly.homeowners_insurance = monthly_part(local.homeowner);
-    f.monthly.flood_insurance = monthly_part(local.flood);
-    f.monthly.wind_insurance = monthly_part(local.wind);
-    f.monthly.association_dues = local.dues;
-    f.first_year = f.monthly;
-    if (!local.land_only) return;
-    f.first_year.property_tax = monthly_part(local.land_only->levies);
-    f.first_year.district_charges = monthly_part(local.land_only->districts);
+    const auto month = [&](const PropertyTax& tax) {
+        Monthly parts = home_month(f.local, tax);
+        parts[MonthPart::principal_and_interest] = f.schedule.payment();
+        if (f.insurance.months() > 0) {
+            parts[MonthPart::mortgage_insurance] = f.insurance.in_month(1);
+        }
+        return parts;
+    };
+    f.monthly = month(f.local.settled);
+    f.first_year = f.local.land_only ? month(*f.local.land_only) : f.monthly;
 }
 
 } // namespace
@@ -110,10 +103,11 @@ namespace {
 
 /// What the loan comes to by its parts.
 void check_loan(const ScenarioRules& rules, const LoanFigures& f) {
-    ensure_equal(f.base_loan + f.cash.down_payment, f.price,
+    ensure_equal(f.base_loan + f.cash[CashPart::down_payment], f.price,
                  "down payment and base loan make the price");
     ensure_equal(f.base_loan + f.financed_fee, f.loan, "base loan and financed fee make the loan");
-    ensure(f.financed_fee >= Money{} && f.financed_fee + f.cash.upfront_fee >= f.upfront_fee,
+    ensure(f.financed_fee >= Money{} &&
+               f.financed_fee + f.cash[CashPart::upfront_fee] >= f.upfront_fee,
            "an upfront fee is financed or paid");
     ensure(!rules.program->whole_dollars || f.loan.count() % 100 == 0,
            "a program that lends whole dollars does");
@@ -128,16 +122,16 @@ void check_loan(const ScenarioRules& rules, const LoanFigures& f) {
 void check_months(const ScenarioRules& rules, const LoanFigures& f) {
     ensure(f.schedule.terms() == LoanTerms{f.loan, f.rate, rules.scenario.term},
            "the schedule is of the loan");
-    ensure_equal(f.schedule.at_closing(), f.cash.principal_reduction,
+    ensure_equal(f.schedule.at_closing(), f.cash[CashPart::principal_reduction],
                  "the schedule begins with the principal that is reduced at closing");
-    ensure_equal(f.monthly.principal_and_interest, f.schedule.payment(),
+    ensure_equal(f.monthly[MonthPart::principal_and_interest], f.schedule.payment(),
                  "the month pays the schedule's payment");
     ensure(f.insurance.months() <= f.schedule.months(), "no loan is insured when it has ended");
     ensure(!f.paid_ahead || f.paid_ahead->schedule.balance(0) == f.schedule.balance(0),
            "a loan that is paid ahead begins as it is disclosed");
     ensure(!f.buydown || f.buydown->note_payment == f.schedule.payment(),
            "a buydown is of the loan's own payment");
-    ensure(!f.buydown || f.buydown->total_subsidy() == f.cash.buydown,
+    ensure(!f.buydown || f.buydown->total_subsidy() == f.cash[CashPart::buydown],
            "what a buydown pays is put up at closing");
 }
 

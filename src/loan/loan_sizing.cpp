@@ -209,16 +209,17 @@ RatedLoan Sizing::rated(LentLoan lent) const {
 /// What there is for credits to pay. A lender credit for the rate has paid closing costs first, and
 /// then prepaids.
 CreditAmounts room_for_credits(const CashToClose& cash) {
-    const Money credit = std::max(-cash.points, Money{}) - cash.principal_reduction;
-    const Money of_costs = std::min(credit, cash.closing_costs);
+    const Money credit =
+        std::max(-cash[CashPart::points], Money{}) - cash[CashPart::principal_reduction];
+    const Money of_costs = std::min(credit, cash[CashPart::closing_costs]);
     CreditAmounts room;
-    room[CreditUse::points] = std::max(cash.points, Money{});
-    room[CreditUse::buydown] = cash.buydown;
-    room[CreditUse::upfront_fee] = cash.upfront_fee;
-    room[CreditUse::closing_costs] = cash.closing_costs - of_costs;
-    room[CreditUse::prepaids] =
-        cash.prepaid_interest + cash.prepaid_bills + cash.escrow - (credit - of_costs);
-    room[CreditUse::down_payment] = cash.down_payment;
+    room[CreditUse::points] = std::max(cash[CashPart::points], Money{});
+    room[CreditUse::buydown] = cash[CashPart::buydown];
+    room[CreditUse::upfront_fee] = cash[CashPart::upfront_fee];
+    room[CreditUse::closing_costs] = cash[CashPart::closing_costs] - of_costs;
+    room[CreditUse::prepaids] = cash[CashPart::prepaid_interest] + cash[CashPart::prepaid_bills] +
+                                cash[CashPart::escrow] - (credit - of_costs);
+    room[CreditUse::down_payment] = cash[CashPart::down_payment];
     return room;
 }
 
@@ -228,13 +229,13 @@ void Sizing::add_credits(SizedLoan& f) const {
     std::optional<Money> most;
     if (cap) {
         f.contribution_cap = Percent(*cap);
-        const Money base = caps_contributions_by_price(rules_.program->kind) ? f.price : f.value;
+        const Money base = rules_.program->policy.cap_by_price ? f.price : f.value;
         most = percent_of(base, Percent(*cap), Rounding::down);
     }
     const CreditAmounts room = room_for_credits(f.cash);
     ensure_equal(room.total(), f.cash.needed(), "credits may pay all the cash, and nothing else");
-    f.credits = use_credits(credits_, room, most, rules_.program->kind == ProgramKind::va);
-    f.cash.credits = f.credits.by_use.total();
+    f.credits = use_credits(credits_, room, most, rules_.program->policy.cap_on_concessions);
+    f.cash[CashPart::credits] = f.credits.by_use.total();
 }
 
 /// A buydown that keeps to its rules, and ends before an adjustable rate first changes. Such a rate
@@ -243,37 +244,38 @@ void Sizing::add_buydown(SizedLoan& f) const {
     const auto& steps = rules_.scenario.buydown;
     if (steps.empty() || !has_rate(rules_, f) || !may_buy_down(rules_, f.rate)) return;
     f.buydown = buy_down({f.loan, f.rate, rules_.scenario.term}, steps);
-    f.cash.buydown = f.buydown->total_subsidy();
+    f.cash[CashPart::buydown] = f.buydown->total_subsidy();
 }
 
 /// Points, and where a lender credit goes that has nothing left to pay.
 void Sizing::add_points(SizedLoan& f) const {
     CashToClose& cash = f.cash;
-    cash.points = percent_of(f.loan, Percent(f.points.value()), Rounding::half_away);
-    const Money beyond = std::max(-cash.points - cash.open_to_lender_credit(), Money{});
-    if (credits_reduce_principal(rules_.program->kind)) {
-        cash.principal_reduction = std::min(beyond, f.loan);
+    cash[CashPart::points] = percent_of(f.loan, Percent(f.points.value()), Rounding::half_away);
+    const Money beyond = std::max(-cash[CashPart::points] - cash.open_to_lender_credit(), Money{});
+    if (rules_.program->policy.credit_reduces_principal) {
+        cash[CashPart::principal_reduction] = std::min(beyond, f.loan);
     }
-    f.lender_credit_without_use = beyond - cash.principal_reduction;
-    cash.points += f.lender_credit_without_use;
-    ensure(-cash.points <= cash.open_to_lender_credit() + cash.principal_reduction,
+    f.lender_credit_without_use = beyond - cash[CashPart::principal_reduction];
+    cash[CashPart::points] += f.lender_credit_without_use;
+    ensure(-cash[CashPart::points] <=
+               cash.open_to_lender_credit() + cash[CashPart::principal_reduction],
            "a lender credit pays costs or principal");
 }
 
 SizedLoan Sizing::paid(RatedLoan rated) const {
     SizedLoan f(std::move(rated));
     CashToClose& cash = f.cash;
-    cash.down_payment = f.price - f.base_loan;
-    cash.upfront_fee = std::max(f.upfront_fee - f.financed_fee, Money{});
-    cash.closing_costs = rules_.closing_costs.buyers(f.loan, f.price);
+    cash[CashPart::down_payment] = f.price - f.base_loan;
+    cash[CashPart::upfront_fee] = std::max(f.upfront_fee - f.financed_fee, Money{});
+    cash[CashPart::closing_costs] = rules_.closing_costs.buyers(f.loan, f.price);
     f.prepaid_interest = prepaid_interest(f.loan, f.rate, rules_.closing, rules_.per_diem_year);
-    cash.prepaid_interest = f.prepaid_interest.total();
-    cash.prepaid_bills = f.prepaids.total();
-    cash.escrow = f.escrow_deposit;
+    cash[CashPart::prepaid_interest] = f.prepaid_interest.total();
+    cash[CashPart::prepaid_bills] = f.prepaids.total();
+    cash[CashPart::escrow] = f.escrow_deposit;
     add_points(f);
     add_buydown(f);
     add_credits(f);
-    cash.deposits = facts_.deposits_paid.value_or(home_.deposits());
+    cash[CashPart::deposits] = facts_.deposits_paid.value_or(home_.deposits());
     return f;
 }
 
@@ -532,7 +534,7 @@ std::vector<Barred> barred_outright(const ScenarioRules& rules) {
     if (std::find(terms.begin(), terms.end(), rules.scenario.term.count()) == terms.end()) {
         barred.push_back(Barred::term_not_offered);
     }
-    if (rules.program->kind == ProgramKind::usda && !rules.place->rural_eligible) {
+    if (rules.program->policy.rural_alone && !rules.place->rural_eligible) {
         barred.push_back(Barred::place_not_eligible);
     }
     return barred;

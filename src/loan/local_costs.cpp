@@ -56,15 +56,26 @@ LocalCosts local_costs(const Place& place, Money price, bool flood_zone) {
     Case where;
     where.set(Dimension::dwelling_value, costs.dwelling_value);
     where.set(Dimension::price, price);
+    costs.premiums = place.premiums;
+    if (!flood_zone) costs.premiums[MonthPart::flood_insurance] = {};
     costs.homeowner_row = place.homeowner.row(where);
     if (costs.homeowner_row) {
-        costs.homeowner = per_thousand_of(
+        costs.premiums[MonthPart::homeowners_insurance] = per_thousand_of(
             costs.dwelling_value, place.homeowner.value(*costs.homeowner_row), nearest_cent);
     }
-    if (flood_zone) costs.flood = place.flood_yearly;
-    costs.wind = place.wind_yearly;
-    for (const Dues& dues : place.dues) costs.dues += dues.monthly;
+    for (const Dues& dues : place.dues) costs.dues[dues.part] += dues.monthly;
     return costs;
+}
+
+Monthly home_month(const LocalCosts& costs, const PropertyTax& tax) {
+    PartAmounts yearly = costs.premiums;
+    yearly[MonthPart::property_tax] = tax.levies;
+    yearly[MonthPart::district_charges] = tax.districts;
+    Monthly month;
+    for (const MonthPartRow& row : month_parts) {
+        month[row.part] = part_of(yearly[row.part], 12, Rounding::half_away) + costs.dues[row.part];
+    }
+    return month;
 }
 
 } // namespace quoin

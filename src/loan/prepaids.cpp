@@ -22,20 +22,20 @@ void add_tax(const Place& place, const LocalCosts& costs, Date closing, Date fro
             if (!due || *due < from || *due >= to) continue;
             const bool on_land = !settled && is_on_land(costs, closing, *due);
             const PropertyTax& tax = on_land ? *costs.land_only : costs.settled;
-            bills.push_back({HousingBill::Kind::property_tax, *due,
+            bills.push_back({MonthPart::property_tax, *due,
                              percent_of(tax.levies + tax.districts, day.share, Rounding::half_away),
                              day.share, on_land});
         }
     }
 }
 
-void add_renewals(HousingBill::Kind kind, Money yearly, const Place& place, Date closing, Date from,
+void add_renewals(MonthPart part, Money yearly, const Place& place, Date closing, Date from,
                   Date to, std::vector<HousingBill>& bills) {
     if (yearly.is_zero()) return;
     int months = place.escrow.prepaid_insurance_months;
     for (Date due = plus_months(closing, Months(months)); due < to;
          due = plus_months(closing, Months(months += 12))) {
-        if (due >= from) bills.push_back({kind, due, yearly});
+        if (due >= from) bills.push_back({part, due, yearly});
     }
 }
 
@@ -59,9 +59,9 @@ std::vector<HousingBill> housing_bills(const Place& place, const LocalCosts& cos
     ensure(from <= to, "bills fall due from a day to a later one");
     std::vector<HousingBill> bills;
     add_tax(place, costs, closing, from, to, settled, bills);
-    add_renewals(HousingBill::Kind::homeowner, costs.homeowner, place, closing, from, to, bills);
-    add_renewals(HousingBill::Kind::flood, costs.flood, place, closing, from, to, bills);
-    add_renewals(HousingBill::Kind::wind, costs.wind, place, closing, from, to, bills);
+    for (const MonthPartRow& row : parts_from<PartSource::insurance>) {
+        add_renewals(row.part, costs.premiums[row.part], place, closing, from, to, bills);
+    }
     std::stable_sort(bills.begin(), bills.end(),
                      [](const HousingBill& a, const HousingBill& b) { return a.due < b.due; });
     return bills;
@@ -69,12 +69,11 @@ std::vector<HousingBill> housing_bills(const Place& place, const LocalCosts& cos
 
 Prepaids prepaids(const Place& place, const LocalCosts& costs, Date closing) {
     Prepaids prepaid;
-    const Money yearly = costs.homeowner + costs.flood + costs.wind;
-    prepaid.insurance =
-        part_of(yearly * place.escrow.prepaid_insurance_months, 12, Rounding::half_away);
+    prepaid.insurance = part_of(costs.premiums.total() * place.escrow.prepaid_insurance_months, 12,
+                                Rounding::half_away);
     for (const HousingBill& bill :
          housing_bills(place, costs, closing, closing, first_payment_date(closing), false)) {
-        if (bill.kind == HousingBill::Kind::property_tax) prepaid.tax += bill.amount;
+        if (bill.is_tax()) prepaid.tax += bill.amount;
     }
     return prepaid;
 }

@@ -23,7 +23,7 @@ Money qualifying_month(const ScenarioRules& rules, const LoanFigures& figures) {
     const Rate rate = qualifying_rate(rules, figures.rate);
     const Money month = figures.monthly.total();
     if (rate == figures.rate) return month;
-    const Money qualifying = month - figures.monthly.principal_and_interest +
+    const Money qualifying = month - figures.monthly[MonthPart::principal_and_interest] +
                              level_payment(figures.loan, rate, rules.scenario.term);
     ensure(qualifying >= month,
            "the month that a buyer is held to is no smaller than the one paid");

@@ -1,14 +1,17 @@
 // The answers as the page names them: what the program prints of their shapes, and what the page
 // alone makes of them.
 
+import {month_part_names} from './answer_types';
 import type {
     Adds,
     Credit as CreditAnswer,
     Monthly,
     MonthRow,
     Recheck,
+    Scenario,
     YearRow,
 } from './answer_types';
+import {capital, is_zero} from './figures';
 
 export type * from './answer_types';
 
@@ -29,14 +32,26 @@ export type Figure = Recheck['sections'][number]['figures'][number];
 /// Of a schedule: a month, or a year of them.
 export type Row = MonthRow | YearRow;
 
-/// The parts of a month, in the order in which they are stacked.
-export const month_parts: [Exclude<keyof Monthly, 'total'>, string][] = [
-    ['principal_and_interest', 'Principal and interest'],
-    ['mortgage_insurance', 'Mortgage insurance'],
-    ['property_tax', 'Property tax'],
-    ['homeowners_insurance', "Homeowner's insurance"],
-    ['flood_insurance', 'Flood insurance'],
-    ['wind_insurance', 'Wind insurance'],
-    ['association_dues', 'Association dues'],
-    ['district_charges', 'District charges'],
-];
+/// The months of the ways to pay that can be had.
+export function months_of(scenarios: Scenario[]): Monthly[] {
+    return scenarios.filter((one) => one.available).map((one) => one.monthly!);
+}
+
+/// A part of the month: its member, what it is called, the class that colors it.
+export interface MonthPart {
+    key: keyof typeof month_part_names;
+    name: string;
+    color: string;
+}
+
+/// The parts that any of these months has something in, in the order of the answer.
+export function parts_of(months: Monthly[]): MonthPart[] {
+    return Object.keys(months[0] ?? {})
+        .filter((key): key is MonthPart['key'] => key !== 'total')
+        .map((key, at) => ({
+            key,
+            name: capital(month_part_names[key]),
+            color: `part part-${at + 1}`,
+        }))
+        .filter(({key}) => months.some((month) => !is_zero(month[key])));
+}

@@ -187,8 +187,8 @@ std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons&
         }
         table.row(std::move(cells));
     };
-    for (const MonthlyPart& part : monthly_parts()) {
-        const auto amount = [&](const Added& added) { return added.monthly.*part.member; };
+    for (const MonthPartRow& part : month_parts) {
+        const auto amount = [&](const Added& added) { return added.monthly[part.part]; };
         const bool any = std::any_of(item.by_scenario.begin(), item.by_scenario.end(),
                                      [&](const Added& added) { return !amount(added).is_zero(); });
         if (any) row(part.name, amount);

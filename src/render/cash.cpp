@@ -174,7 +174,7 @@ std::string buydown_text(const CashAnswer& answer) {
 /// What becomes of a lender credit that closing costs and prepaids do not use up.
 std::string lender_credit_text(const ScenarioAnswer& scenario) {
     std::string out;
-    const Money reduction = scenario.cash.principal_reduction;
+    const Money reduction = scenario.cash[CashPart::principal_reduction];
     if (!reduction.is_zero()) {
         out += paragraph(fmt::format("The lender credit for this rate comes to more than closing "
                                      "costs and prepaids: {} of it reduces the principal at "
@@ -193,31 +193,33 @@ std::string lender_credit_text(const ScenarioAnswer& scenario) {
     return out;
 }
 
+/// What a part of the cash is called in this scenario.
+std::string name_of(const CashPartRow& row, const ScenarioAnswer& scenario) {
+    std::string name(row.name);
+    if (row.part == CashPart::principal_reduction)
+        return name + " at closing, by the lender credit";
+    const bool paid_up = row.part == CashPart::upfront_fee && scenario.insurance.paid_up;
+    return paid_up ? scenario.upfront_name + ", in cash" : name;
+}
+
 std::string needed_text(const CashAnswer& answer) {
     const CashToClose& cash = answer.scenario.cash;
     Table table = two_columns();
     const auto row = [&](const std::string& name, Money amount) {
         if (!amount.is_zero()) table.row({name, "", dollars(amount)});
     };
-    row("down payment", cash.down_payment);
-    if (!answer.effects.appraisal_gap.is_zero()) {
+    const auto part = [&](const CashPartRow& of) {
+        row(name_of(of, answer.scenario), cash[of.part] * of.sign);
+    };
+    for (const CashPartRow& of : needed_parts) {
+        part(of);
+        if (of.part != CashPart::down_payment || answer.effects.appraisal_gap.is_zero()) continue;
         table.row({"  of it, because the appraisal is under the price", "",
                    dollars(answer.effects.appraisal_gap)});
     }
-    row((answer.scenario.insurance.paid_up ? answer.scenario.upfront_name : "upfront fee") +
-            ", in cash",
-        cash.upfront_fee);
-    row("points (credit if minus)", cash.points);
-    row("principal reduced at closing, by the lender credit", cash.principal_reduction);
-    row("closing costs", cash.closing_costs);
-    row("prepaid interest", cash.prepaid_interest);
-    row("prepaid bills", cash.prepaid_bills);
-    row("escrow, first deposit", cash.escrow);
-    row("temporary buydown", cash.buydown);
-    row("credits", -cash.credits);
     table.rule();
     row("cash needed", cash.needed());
-    row("less deposits", -cash.deposits);
+    for (const CashPartRow& of : paid_before_parts) part(of);
     const bool back = cash.to_close() < Money{};
     table.row({back ? "paid back at the closing" : "left to bring to the closing", "",
                dollars(back ? -cash.to_close() : cash.to_close())});

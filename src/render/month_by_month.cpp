@@ -104,7 +104,7 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
     }
     table.rule();
     const Money loan = answer.scenario.loan;
-    const Money paid = loan - answer.scenario.cash.principal_reduction;
+    const Money paid = loan - answer.scenario.cash[CashPart::principal_reduction];
     add({"", "together", dollars(paid + answer.total_interest), dollars(answer.total_interest),
          dollars(loan), dollars(answer.total_insurance), ""},
         "", answer.total_from_buydown);

@@ -10,20 +10,6 @@
 
 namespace quoin {
 
-std::string_view name_of(ProgramKind kind) {
-    switch (kind) {
-    case ProgramKind::conventional:
-        return "conventional";
-    case ProgramKind::fha:
-        return "fha";
-    case ProgramKind::va:
-        return "va";
-    case ProgramKind::usda:
-        return "usda";
-    }
-    return {};
-}
-
 namespace {
 
 std::string ladder_text(const Ladder& ladder) {

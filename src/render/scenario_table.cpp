@@ -117,7 +117,7 @@ void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scen
     if (!any(scenarios, is_adjustable)) return;
     table.row("at the highest rate", [](auto& s) {
         if (!is_adjustable(s)) return std::string("-");
-        return dollars(s.monthly.local() + s.monthly.mortgage_insurance +
+        return dollars(s.monthly.local() + s.monthly[MonthPart::mortgage_insurance] +
                        s.terms.adjustable->largest_payment());
     });
 }
@@ -136,10 +136,10 @@ namespace {
 
 SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios) {
     SideBySide table(scenarios);
-    for (const MonthlyPart& part : monthly_parts()) {
-        const auto amount = [&](const ScenarioAnswer& s) { return s.monthly.*part.member; };
+    for (const MonthPartRow& row : month_parts) {
+        const auto amount = [&](const ScenarioAnswer& s) { return s.monthly[row.part]; };
         if (any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
-            table.money(part.name, amount);
+            table.money(row.name, amount);
         }
     }
     table.rule();
@@ -198,30 +198,28 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
 
 namespace {
 
+/// Whether a part is told where it comes to nothing, too.
+bool is_always_told(CashPart part) {
+    return part == CashPart::down_payment || part == CashPart::points ||
+           part == CashPart::closing_costs || part == CashPart::deposits;
+}
+
 SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
     SideBySide table(scenarios);
-    const auto optional_money = [&](std::string_view label, Money CashToClose::*part) {
-        const auto amount = [part](const ScenarioAnswer& s) { return s.cash.*part; };
-        if (any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
-            table.money(label, amount);
-        }
-    };
-    table.money("down payment", [](auto& s) { return s.cash.down_payment; });
     const std::string fee = upfront_word(scenarios);
-    optional_money((fee == "fee" ? "upfront fee" : fee) + ", in cash", &CashToClose::upfront_fee);
-    table.money("points (credit if minus)", [](auto& s) { return s.cash.points; });
-    optional_money("principal reduced", &CashToClose::principal_reduction);
-    table.money("closing costs", [](auto& s) { return s.cash.closing_costs; });
-    optional_money("prepaid interest", &CashToClose::prepaid_interest);
-    optional_money("prepaid bills", &CashToClose::prepaid_bills);
-    optional_money("escrow, first deposit", &CashToClose::escrow);
-    optional_money("temporary buydown", &CashToClose::buydown);
-    if (any(scenarios, [](auto& s) { return !s.cash.credits.is_zero(); })) {
-        table.money("credits", [](auto& s) { return -s.cash.credits; });
-    }
+    const auto part = [&](const CashPartRow& row) {
+        const auto amount = [&](const ScenarioAnswer& s) { return s.cash[row.part] * row.sign; };
+        if (!is_always_told(row.part) &&
+            !any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
+            return;
+        }
+        const bool named = row.part == CashPart::upfront_fee && fee != "fee";
+        table.money(named ? fee + ", in cash" : std::string(row.name), amount);
+    };
+    for (const CashPartRow& row : needed_parts) part(row);
     table.rule();
     table.money("cash needed", [](auto& s) { return s.cash.needed(); });
-    table.money("less deposits", [](auto& s) { return -s.cash.deposits; });
+    for (const CashPartRow& row : paid_before_parts) part(row);
     const bool back = any(scenarios, [](auto& s) { return s.cash.to_close() < Money{}; });
     table.money(back ? "left to bring (minus: back)" : "left to bring",
                 [](auto& s) { return s.cash.to_close(); });

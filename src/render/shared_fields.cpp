@@ -88,18 +88,9 @@ void fields(V& v, A& cost) {
 
 template <class V, Of<CashToClose> A>
 void fields(V& v, A& cash) {
-    v("down_payment", cash.down_payment);
-    v("upfront_fee_in_cash", cash.upfront_fee);
-    v("points", cash.points);
-    v("principal_reduction", cash.principal_reduction);
-    v("closing_costs", cash.closing_costs);
-    v("prepaid_interest", cash.prepaid_interest);
-    v("prepaid_bills", cash.prepaid_bills);
-    v("initial_escrow_deposit", cash.escrow);
-    v("temporary_buydown", cash.buydown);
-    v("credits", cash.credits);
+    for (const CashPartRow& row : needed_parts) v(row.code, cash[row.part]);
     v.said("needed", [&] { return cash.needed(); });
-    v("deposits", cash.deposits);
+    for (const CashPartRow& row : paid_before_parts) v(row.code, cash[row.part]);
     v.said("to_close", [&] { return cash.to_close(); });
 }
 
@@ -189,7 +180,7 @@ void fields(V& v, A& terms) {
 
 template <class V, Of<Monthly> A>
 void fields(V& v, A& monthly) {
-    for (const MonthlyPart& part : monthly_parts()) v(part.key, monthly.*part.member);
+    for (const MonthPartRow& row : month_parts) v(row.code, monthly[row.part]);
     v.said("total", [&] { return monthly.total(); });
 }
 

@@ -25,20 +25,6 @@ std::string over_words(const Refusal& refusal, const char* limit) {
 
 } // namespace
 
-const std::vector<MonthlyPart>& monthly_parts() {
-    static const std::vector<MonthlyPart> parts = {
-        {"principal and interest", "principal_and_interest", &Monthly::principal_and_interest},
-        {"mortgage insurance", "mortgage_insurance", &Monthly::mortgage_insurance},
-        {"property tax", "property_tax", &Monthly::property_tax},
-        {"homeowner's insurance", "homeowners_insurance", &Monthly::homeowners_insurance},
-        {"flood insurance", "flood_insurance", &Monthly::flood_insurance},
-        {"wind insurance", "wind_insurance", &Monthly::wind_insurance},
-        {"association dues", "association_dues", &Monthly::association_dues},
-        {"district charges", "district_charges", &Monthly::district_charges},
-    };
-    return parts;
-}
-
 std::string_view name_of(Barred barred) {
     switch (barred) {
     case Barred::rule_unknown:

@@ -174,7 +174,7 @@ TEST_CASE("Crossing 80 % of value starts mortgage insurance, and the answer says
     CHECK(added.jumps.front().before.value.empty());
     CHECK(added.jumps.front().after.value == "0.6");
     CHECK(added.jumps.front().after.band == "ltv > 80, <= 95");
-    CHECK(added.monthly.mortgage_insurance > Money{});
+    CHECK(added.monthly[MonthPart::mortgage_insurance] > Money{});
 }
 
 TEST_CASE("An option that makes a scenario impossible says which and why, and has no figures") {

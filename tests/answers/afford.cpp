@@ -312,8 +312,8 @@ TEST_CASE("An adjustable loan is qualified at a higher rate than its own, a fixe
             s.terms.rate.percent() + (plan->initial == Months(60) ? decimal("2") : Decimal{});
         CHECK(s.qualifying_rate->percent() == std::max(raised, indexed.percent()));
         const Money payment = level_payment(s.scenario.loan, *s.qualifying_rate, s.terms.term);
-        const Money month =
-            s.scenario.monthly.total() - s.scenario.monthly.principal_and_interest + payment;
+        const Money month = s.scenario.monthly.total() -
+                            s.scenario.monthly[MonthPart::principal_and_interest] + payment;
         CHECK(room_of(s, AffordLimit::back_ratio).needed ==
               month + loaded->inquiry.monthly_debts.value_or(Money{}));
     }

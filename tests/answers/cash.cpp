@@ -21,19 +21,19 @@ Money costs_of(const CashAnswer& answer, PaidBy payer) {
 
 void check_sums(const CashAnswer& answer) {
     const CashToClose& cash = answer.scenario.cash;
-    CHECK(costs_of(answer, PaidBy::buyer) == cash.closing_costs);
+    CHECK(costs_of(answer, PaidBy::buyer) == cash[CashPart::closing_costs]);
     Money prepaid;
     for (const PrepaidLine& line : answer.prepaids) prepaid += line.amount;
-    CHECK(prepaid == cash.prepaid_interest + cash.prepaid_bills);
+    CHECK(prepaid == cash[CashPart::prepaid_interest] + cash[CashPart::prepaid_bills]);
     Money credits;
     for (const CreditLine& line : answer.credits) credits += line.amount;
-    CHECK(credits == cash.credits);
+    CHECK(credits == cash[CashPart::credits]);
     Money days;
     for (const CalendarDay& day : answer.calendar) days += day.amount;
     CHECK(days == cash.needed());
-    CHECK(cash.needed() - cash.deposits == cash.to_close());
-    CHECK(cash.down_payment == answer.scenario.price - answer.scenario.base_loan);
-    if (answer.escrow) CHECK(answer.escrow->account.initial_deposit == cash.escrow);
+    CHECK(cash.needed() - cash[CashPart::deposits] == cash.to_close());
+    CHECK(cash[CashPart::down_payment] == answer.scenario.price - answer.scenario.base_loan);
+    if (answer.escrow) CHECK(answer.escrow->account.initial_deposit == cash[CashPart::escrow]);
 }
 
 } // namespace
@@ -78,7 +78,8 @@ TEST_CASE("A low appraisal: percent down is of the value, and the gap is made up
         CHECK(was.effects.appraisal_gap == Money{});
         CHECK(now.scenario.value == price - money("12000"));
         CHECK(now.scenario.terms.ltv == was.scenario.terms.ltv); // the same share of the value
-        CHECK(now.scenario.cash.down_payment > was.scenario.cash.down_payment);
+        CHECK(now.scenario.cash[CashPart::down_payment] >
+              was.scenario.cash[CashPart::down_payment]);
     }
     // A high one changes nothing.
     inquiry.facts.appraised_value = price + money("12000");
@@ -92,7 +93,7 @@ TEST_CASE("Deposits are part of the cash needed and come off what is left to bri
     Inquiry inquiry = six_programs().inquiry;
     const CashAnswer by_book = cash(six_programs().sitting(), 0);
     const QuoteAnswer home = quote(six_programs().sitting());
-    CHECK(by_book.scenario.cash.deposits == home.earnest_deposit + home.option_deposit);
+    CHECK(by_book.scenario.cash[CashPart::deposits] == home.earnest_deposit + home.option_deposit);
     inquiry.facts.deposits_paid = money("5000");
     const CashAnswer paid = cash(Sitting(six_programs().desk, inquiry), 0);
     CHECK(paid.scenario.cash.needed() == by_book.scenario.cash.needed());
@@ -112,16 +113,18 @@ TEST_CASE("Credits over the cap, or with nothing to pay, are told and not used")
     const CashAnswer seller =
         with(CreditFrom::seller, money("60000"), {CreditUse::closing_costs, CreditUse::prepaids});
     const CreditsUsed& used = seller.scenario.credits;
-    CHECK(seller.scenario.cash.credits <= cap);
-    CHECK(used.interested_parties == seller.scenario.cash.credits);
-    CHECK(used.over_cap + used.without_use + seller.scenario.cash.credits == money("60000"));
-    CHECK(seller.scenario.cash.credits > Money{});
+    CHECK(seller.scenario.cash[CashPart::credits] <= cap);
+    CHECK(used.interested_parties == seller.scenario.cash[CashPart::credits]);
+    CHECK(used.over_cap + used.without_use + seller.scenario.cash[CashPart::credits] ==
+          money("60000"));
+    CHECK(seller.scenario.cash[CashPart::credits] > Money{});
 
     const CashAnswer points = with(CreditFrom::builder, money("60000"), {CreditUse::points});
-    CHECK(points.scenario.cash.credits <= std::max(points.scenario.cash.points, Money{}));
+    CHECK(points.scenario.cash[CashPart::credits] <=
+          std::max(points.scenario.cash[CashPart::points], Money{}));
 
     // What a program gives is not held to the cap.
     const CashAnswer program = with(CreditFrom::program, money("18000"), {CreditUse::down_payment});
-    CHECK(program.scenario.cash.credits == money("18000"));
+    CHECK(program.scenario.cash[CashPart::credits] == money("18000"));
     CHECK(program.scenario.credits.interested_parties == Money{});
 }

@@ -43,8 +43,8 @@ struct Attempt {
 };
 
 Money in_month(const LoanFigures& f, const std::vector<Money>& payments, int month) {
-    const Money local =
-        f.monthly.total() - f.monthly.principal_and_interest - f.monthly.mortgage_insurance;
+    const Money local = f.monthly.total() - f.monthly[MonthPart::principal_and_interest] -
+                        f.monthly[MonthPart::mortgage_insurance];
     Money paid = local;
     if (month > f.schedule.months()) return paid;
     paid += payments[static_cast<std::size_t>(month - 1)];
@@ -76,7 +76,7 @@ Tried attempt(const Sitting& sitting, std::size_t index, const Attempt& a) {
     tried.monthly_now = in_month(f, payments, 1);
     tried.monthly_later = in_month(f, payments, 37);
     tried.cash = f.cash.needed();
-    tried.own = f.cash.needed() - f.cash.down_payment;
+    tried.own = f.cash.needed() - f.cash[CashPart::down_payment];
     const int months = std::min(a.years * 12, f.schedule.months());
     tried.cost = tried.cash + f.schedule.balance(months);
     for (int month = 1; month <= months; ++month) tried.cost += in_month(f, payments, month);
@@ -215,10 +215,13 @@ TEST_CASE("A builder's money: every mix comes out the same by another way, withi
                 CHECK(again.cash == mix.cash_needed);
                 CHECK(again.cost == mix.cost_asked);
                 if (again.cap) CHECK(again.used.interested_parties <= *again.cap);
-                CHECK(again.used.by_use[CreditUse::points] <= std::max(again.bill.points, Money{}));
-                CHECK(again.used.by_use[CreditUse::buydown] <= again.bill.buydown);
-                CHECK(again.used.by_use[CreditUse::upfront_fee] <= again.bill.upfront_fee);
-                CHECK(again.used.by_use[CreditUse::closing_costs] <= again.bill.closing_costs);
+                CHECK(again.used.by_use[CreditUse::points] <=
+                      std::max(again.bill[CashPart::points], Money{}));
+                CHECK(again.used.by_use[CreditUse::buydown] <= again.bill[CashPart::buydown]);
+                CHECK(again.used.by_use[CreditUse::upfront_fee] <=
+                      again.bill[CashPart::upfront_fee]);
+                CHECK(again.used.by_use[CreditUse::closing_costs] <=
+                      again.bill[CashPart::closing_costs]);
                 CHECK(mix.pays[CreditUse::down_payment] == Money{});
             }
         });

@@ -98,7 +98,8 @@ TEST_CASE("A quote tells what each incentive gives to each use, a temporary buyd
     CHECK(text.find("towards temporary buydown: $1,500.00") != std::string::npos);
     for (const ScenarioAnswer& scenario : answer.scenarios) {
         if (!scenario.available()) continue;
-        CHECK(scenario.cash.credits + scenario.credits.without_use + scenario.credits.over_cap ==
+        CHECK(scenario.cash[CashPart::credits] + scenario.credits.without_use +
+                  scenario.credits.over_cap ==
               money("10000"));
     }
 }

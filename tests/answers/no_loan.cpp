@@ -107,8 +107,8 @@ TEST_CASE("Without a loan there is no payment, no rate of it and no share of it"
         if (!s.available()) continue;
         CAPTURE(s.terms.name);
         CHECK(s.loan.is_zero());
-        CHECK(s.monthly.principal_and_interest.is_zero());
-        CHECK(s.monthly.mortgage_insurance.is_zero());
+        CHECK(s.monthly[MonthPart::principal_and_interest].is_zero());
+        CHECK(s.monthly[MonthPart::mortgage_insurance].is_zero());
         CHECK(s.payments == 0);
         CHECK_FALSE(s.terms.apr);
         CHECK(s.cost_of_credit.total_interest_percentage == Percent{});

@@ -39,7 +39,8 @@ Inquiry paid_another_way(const apps::Loaded& loaded) {
 }
 
 Money local_of(const Monthly& monthly) {
-    return monthly.total() - monthly.principal_and_interest - monthly.mortgage_insurance;
+    return monthly.total() - monthly[MonthPart::principal_and_interest] -
+           monthly[MonthPart::mortgage_insurance];
 }
 
 Money paid_by_rows(const MonthByMonthAnswer& answer, std::size_t months) {

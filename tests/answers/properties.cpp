@@ -205,7 +205,7 @@ TEST_CASE("Figures jump where a rule's line is crossed, and the reason is said")
     REQUIRE_FALSE(added.jumps.empty());
     CHECK(added.jumps.front().lookup == Lookup::mi_factor);
     CHECK(added.jumps.front().before.value.empty());
-    CHECK(added.monthly.mortgage_insurance > Money{});
+    CHECK(added.monthly[MonthPart::mortgage_insurance] > Money{});
     CHECK(text_of(answer, true).find("mortgage insurance starts") != std::string::npos);
 }
 

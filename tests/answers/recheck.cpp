@@ -112,7 +112,7 @@ TEST_CASE("A principal reduced at closing, and a lender credit lost, agree with 
     for (std::size_t s = 0; s < loaded->inquiry.scenarios.size(); ++s) {
         const RecheckAnswer answer = recheck(loaded->sitting(), s);
         if (!answer.scenario.available()) continue;
-        const Money reduction = answer.scenario.cash.principal_reduction;
+        const Money reduction = answer.scenario.cash[CashPart::principal_reduction];
         lost += answer.scenario.lender_credit_without_use > Money{} ? 1 : 0;
         if (reduction.is_zero()) continue;
         ++reduced;

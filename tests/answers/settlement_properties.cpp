@@ -171,22 +171,25 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
         [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures& f) {
             const CreditsUsed& used = f.credits;
             const PurchaseFacts& facts = sitting.inquiry().facts;
-            REQUIRE(used.by_use.total() == f.cash.credits);
+            REQUIRE(used.by_use.total() == f.cash[CashPart::credits]);
             REQUIRE(used.by_use.total() + used.over_cap + used.without_use == given(home, facts));
             REQUIRE(used.over_cap >= Money{});
             REQUIRE(used.without_use >= Money{});
             // Use by use, what there is to pay; a lender credit for the rate has paid costs before.
             const CashToClose& cash = f.cash;
-            REQUIRE(used.by_use[CreditUse::points] <= std::max(cash.points, Money{}));
-            REQUIRE(used.by_use[CreditUse::buydown] <= cash.buydown);
-            REQUIRE(used.by_use[CreditUse::upfront_fee] <= cash.upfront_fee);
+            REQUIRE(used.by_use[CreditUse::points] <= std::max(cash[CashPart::points], Money{}));
+            REQUIRE(used.by_use[CreditUse::buydown] <= cash[CashPart::buydown]);
+            REQUIRE(used.by_use[CreditUse::upfront_fee] <= cash[CashPart::upfront_fee]);
             // Closing costs first, then prepaids; what is left of it reduces the principal.
-            const Money prepaids = cash.prepaid_interest + cash.prepaid_bills + cash.escrow;
-            const Money lent = -std::min(cash.points, Money{}) - cash.principal_reduction;
-            const Money of_costs = std::min(lent, cash.closing_costs);
-            REQUIRE(used.by_use[CreditUse::closing_costs] <= cash.closing_costs - of_costs);
+            const Money prepaids = cash[CashPart::prepaid_interest] +
+                                   cash[CashPart::prepaid_bills] + cash[CashPart::escrow];
+            const Money lent =
+                -std::min(cash[CashPart::points], Money{}) - cash[CashPart::principal_reduction];
+            const Money of_costs = std::min(lent, cash[CashPart::closing_costs]);
+            REQUIRE(used.by_use[CreditUse::closing_costs] <=
+                    cash[CashPart::closing_costs] - of_costs);
             REQUIRE(used.by_use[CreditUse::prepaids] <= prepaids - (lent - of_costs));
-            REQUIRE(used.by_use[CreditUse::down_payment] <= cash.down_payment);
+            REQUIRE(used.by_use[CreditUse::down_payment] <= cash[CashPart::down_payment]);
             REQUIRE(f.contribution_cap.has_value());
             const bool by_price = caps_contributions_by_price(sitting.rules()[s].program->kind);
             const Money cap =
@@ -213,12 +216,14 @@ TEST_CASE("Cash in is cash out: the buyer, the loan and the credits pay for ever
             for (const CalendarDay& day : answer.calendar) from_buyer += day.amount;
             Money from_others;
             for (const CreditLine& line : answer.credits) from_others += line.amount;
-            const Money points = answer.scenario.cash.points; // negative: the lender pays
+            const Money points =
+                answer.scenario.cash[CashPart::points]; // negative: the lender pays
             const Money in =
                 from_buyer + answer.scenario.loan + from_others - std::min(points, Money{});
             Money out = answer.scenario.price + lines_of(answer, PaidBy::buyer) +
                         prepaid_of(answer) + std::max(points, Money{}) +
-                        answer.scenario.upfront_fee + answer.scenario.cash.principal_reduction;
+                        answer.scenario.upfront_fee +
+                        answer.scenario.cash[CashPart::principal_reduction];
             if (answer.escrow) out += answer.escrow->account.initial_deposit;
             if (answer.scenario.buydown) out += answer.scenario.buydown->total_subsidy();
             REQUIRE(in == out);
@@ -303,7 +308,7 @@ TEST_CASE("APR of a settlement re-prices its loan, by exact fractions") {
             REQUIRE(finer.apr.billionths() / 1000 == apr);
             REQUIRE(reprices(cost.amount_financed, payments, cost.first_period, finer.apr));
             REQUIRE(cost.amount_financed + cost.prepaid_finance_charge ==
-                    f.loan - f.cash.principal_reduction);
+                    f.loan - f.cash[CashPart::principal_reduction]);
             Money paid;
             for (const Money payment : payments) paid += payment;
             REQUIRE(cost.finance_charge == paid - cost.amount_financed);
@@ -361,12 +366,12 @@ TEST_CASE("More points, a lower note rate and payment, more cash") {
                 REQUIRE(now.loan == f.loan);
                 if (was) {
                     ++steps;
-                    REQUIRE(now.monthly.principal_and_interest >
-                            was->monthly.principal_and_interest);
-                    REQUIRE(now.cash.points <= was->cash.points);
+                    REQUIRE(now.monthly[MonthPart::principal_and_interest] >
+                            was->monthly[MonthPart::principal_and_interest]);
+                    REQUIRE(now.cash[CashPart::points] <= was->cash[CashPart::points]);
                     // Prepaid interest aside, which rises with the rate.
-                    REQUIRE(now.cash.needed() - now.cash.prepaid_interest <=
-                            was->cash.needed() - was->cash.prepaid_interest);
+                    REQUIRE(now.cash.needed() - now.cash[CashPart::prepaid_interest] <=
+                            was->cash.needed() - was->cash[CashPart::prepaid_interest]);
                 }
                 was = std::move(now);
             }
@@ -388,20 +393,22 @@ TEST_CASE("A quoted point costs a hundredth of the loan and raises the APR, not 
             const ScenarioRules pointed = plain.with(scenario);
             const LoanFigures with = loan_figures(pointed, home, {});
             if (!with.available()) return; // without the low appraisal, a loan over its limit
-            REQUIRE(with.cash.points ==
+            REQUIRE(with.cash[CashPart::points] ==
                     percent_of(with.loan, Percent(Decimal::whole(1)), Rounding::half_away));
             ++compared;
             REQUIRE(with.monthly == without.monthly);
             if (home.given_to(IncentiveUse::points).is_zero() &&
                 home.given_to(IncentiveUse::closing_costs).is_zero()) {
-                REQUIRE(with.cash.needed() - without.cash.needed() == with.cash.points);
+                REQUIRE(with.cash.needed() - without.cash.needed() == with.cash[CashPart::points]);
             }
             const CostOfCredit less = cost_of_credit(plain, without);
             const CostOfCredit more = cost_of_credit(pointed, with);
             const Money sellers = // 12 CFR 1026.4(c)(5)
                 with.credits.sellers_points - without.credits.sellers_points;
-            REQUIRE(more.finance_charge - less.finance_charge == with.cash.points - sellers);
-            REQUIRE((more.apr.value() > less.apr.value()) == (sellers < with.cash.points));
+            REQUIRE(more.finance_charge - less.finance_charge ==
+                    with.cash[CashPart::points] - sellers);
+            REQUIRE((more.apr.value() > less.apr.value()) ==
+                    (sellers < with.cash[CashPart::points]));
         });
     CHECK(compared > 60);
 }

@@ -41,9 +41,9 @@ TEST_CASE("Without mortgage insurance the month is the payment, a twelfth of tax
     CHECK(loan == Money::dollars(price.count() * 80 / 10'000)); // down to whole dollars
     const Money payment = level_payment(loan, rate("6.25"), Months(360));
     const Money tax = percent_of(price, Percent(decimal("0.1")), Rounding::half_away);
-    CHECK(s.scenario.monthly.principal_and_interest == payment);
-    CHECK(s.scenario.monthly.property_tax - tax <= Money::cents(5));
-    CHECK(tax - s.scenario.monthly.property_tax <= Money::cents(5));
+    CHECK(s.scenario.monthly[MonthPart::principal_and_interest] == payment);
+    CHECK(s.scenario.monthly[MonthPart::property_tax] - tax <= Money::cents(5));
+    CHECK(tax - s.scenario.monthly[MonthPart::property_tax] <= Money::cents(5));
     // 45 % of 8,400 less debts.
     CHECK(s.scenario.monthly.total() <= money("3330"));
     CHECK(fits_at(sitting, 0, {}, price));

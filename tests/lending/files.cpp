@@ -298,8 +298,8 @@ TEST_CASE("A place: taxes, districts, insurance, escrow, dues and closing costs"
     CHECK(place.land_only->months == 6);
     CHECK(place.districts.at(0).mills == decimal("0.5"));
     CHECK(place.districts.at(1).yearly == money("120"));
-    CHECK(place.flood_yearly == money("700"));
-    CHECK(place.wind_yearly == money("90"));
+    CHECK(place.premiums[MonthPart::flood_insurance] == money("700"));
+    CHECK(place.premiums[MonthPart::wind_insurance] == money("90"));
     CHECK(place.escrow.cushion_months == 1);
     CHECK(place.escrow.prepaid_insurance_months == 14);
     CHECK(place.dues.at(0).monthly == money("46.50"));

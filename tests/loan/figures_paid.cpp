@@ -23,8 +23,8 @@ Purchase conventional(const char* extra = "0") {
 
 /// Each month by itself: the row of the schedule, the subsidy, the premium, the local parts.
 Money month_by_hand(const LoanFigures& f, int month) {
-    Money paid =
-        f.monthly.total() - f.monthly.principal_and_interest - f.monthly.mortgage_insurance;
+    Money paid = f.monthly.total() - f.monthly[MonthPart::principal_and_interest] -
+                 f.monthly[MonthPart::mortgage_insurance];
     if (month > f.paid_schedule().months()) return paid;
     paid += f.paid_schedule().row(month).payment + f.paid_insurance().in_month(month);
     if (f.buydown && month <= f.buydown->months()) {
@@ -95,7 +95,7 @@ TEST_CASE("A temporary buydown that the builder pays is worth its money") {
     home.facts.credits = {{"gift", CreditFrom::builder, money("50000"), {CreditUse::buydown}}};
     const LoanFigures bought = home.figures();
     const Money subsidy = bought.buydown->total_subsidy();
-    REQUIRE(bought.cash.credits == subsidy);
+    REQUIRE(bought.cash[CashPart::credits] == subsidy);
     CHECK(bought.cash.needed() == plain.cash.needed());
     CHECK(bought.paid_in_five_years() == plain.paid_in_five_years() - subsidy);
     CHECK(bought.paid_over_loan() == plain.paid_over_loan() - subsidy);
@@ -182,7 +182,7 @@ TEST_CASE("Insurance asked off at 80 % ends at the midpoint of the term all the 
     REQUIRE(f.available());
     CHECK(f.insurance_end.on_request > 180);
     CHECK(f.insurance.months() == 180);
-    CHECK(f.paid_in(180) - f.paid_in(181) == f.monthly.mortgage_insurance);
+    CHECK(f.paid_in(180) - f.paid_in(181) == f.monthly[MonthPart::mortgage_insurance]);
     home.scenario.extra_principal = money("20");
     const LoanFigures ahead = home.figures();
     CHECK(ahead.paid_insurance_end().on_request > 180);

@@ -29,11 +29,11 @@ TEST_CASE(
     check_whole(f);
     CHECK(f.upfront_fee == money("2345.85"));
     CHECK(f.financed_fee == money("2345"));
-    CHECK(f.cash.upfront_fee == money("0.85"));
+    CHECK(f.cash[CashPart::upfront_fee] == money("0.85"));
     CHECK(f.loan == money("106605"));
-    CHECK(f.monthly.principal_and_interest == money("745.40"));
+    CHECK(f.monthly[MonthPart::principal_and_interest] == money("745.40"));
     CHECK(f.annual_percent == percent("0.50"));
-    CHECK(f.monthly.mortgage_insurance == money("43.26"));
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("43.26"));
 }
 
 TEST_CASE("FHA: upfront premium of 1.75 % financed in whole dollars, its cents in cash") {
@@ -61,7 +61,7 @@ TEST_CASE("FHA: upfront premium of 1.75 % financed in whole dollars, its cents i
         CHECK(f.base_loan == money(row.base));
         CHECK(f.upfront_fee == money(row.fee));
         CHECK(f.financed_fee == money(row.financed));
-        CHECK(f.cash.upfront_fee == money(row.cash));
+        CHECK(f.cash[CashPart::upfront_fee] == money(row.cash));
     }
 }
 
@@ -72,12 +72,13 @@ TEST_CASE("FHA: a premium paid in cash leaves the loan at its base and is not di
     check_whole(f);
     CHECK(f.loan == money("386000"));
     CHECK(f.financed_fee == Money{});
-    CHECK(f.cash.upfront_fee == money("6755"));
+    CHECK(f.cash[CashPart::upfront_fee] == money("6755"));
     const LoanFigures financed = Purchase("fha").down_percent("3.5").figures();
     CHECK(financed.cash.needed() < f.cash.needed());
     // Base of the premium is the loan without the financed premium (12 USC 1709(c)(2)(B)): the two
     // differ by roundings alone.
-    const Money apart = financed.monthly.mortgage_insurance - f.monthly.mortgage_insurance;
+    const Money apart =
+        financed.monthly[MonthPart::mortgage_insurance] - f.monthly[MonthPart::mortgage_insurance];
     CHECK(apart <= Money::cents(1));
     CHECK(apart >= Money::cents(-1));
 }
@@ -129,12 +130,12 @@ TEST_CASE("VA: funding fee at the 5 and 10 % edges, to the dollar of the down pa
         CHECK(f.upfront_percent == percent(row.percent));
         CHECK(f.upfront_fee == money(row.fee));
         CHECK(f.financed_fee == to_dollars(money(row.fee), Rounding::down));
-        CHECK(f.cash.upfront_fee == f.upfront_fee - f.financed_fee);
-        CHECK(f.monthly.mortgage_insurance == Money{});
+        CHECK(f.cash[CashPart::upfront_fee] == f.upfront_fee - f.financed_fee);
+        CHECK(f.monthly[MonthPart::mortgage_insurance] == Money{});
         CHECK(f.insurance.months() == 0);
         home.scenario.finance_fee = false;
         CHECK(home.figures().loan == f.base_loan);
-        CHECK(home.figures().cash.upfront_fee == money(row.fee));
+        CHECK(home.figures().cash[CashPart::upfront_fee] == money(row.fee));
     }
 }
 
@@ -170,12 +171,12 @@ TEST_CASE("USDA: 150,000 / 0.99 = 151,515 with a fee of 1,515.15, and others") {
         CHECK(f.base_loan == money(row.base));
         CHECK(f.loan == money(row.total));
         CHECK(f.upfront_fee == money(row.fee));
-        CHECK(f.cash.upfront_fee == money(row.cash));
+        CHECK(f.cash[CashPart::upfront_fee] == money(row.cash));
     }
     Purchase cash("usda", "150000");
     cash.down("0").scenario.finance_fee = false;
     CHECK(cash.figures().loan == money("150000"));
-    CHECK(cash.figures().cash.upfront_fee == money("1500")); // 1 % of what is borrowed
+    CHECK(cash.figures().cash[CashPart::upfront_fee] == money("1500")); // 1 % of what is borrowed
 }
 
 TEST_CASE("USDA: the annual fee of a loan without interest, where averages are plain to see") {
@@ -183,9 +184,9 @@ TEST_CASE("USDA: the annual fee of a loan without interest, where averages are p
     const LoanFigures f = Purchase("usda", "356400").down("0").quoted("0").figures();
     check_whole(f);
     REQUIRE(f.loan == money("360000")); // 356,400 / 0.99
-    REQUIRE(f.monthly.principal_and_interest == money("1000"));
+    REQUIRE(f.monthly[MonthPart::principal_and_interest] == money("1000"));
     // The first twelve balances, 360,000 to 349,000, average 354,500; 0.35 % is 1,240.75.
-    CHECK(f.monthly.mortgage_insurance == money("103.40"));
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("103.40"));
     CHECK(f.insurance.in_month(12) == money("103.40"));
     CHECK(f.insurance.in_month(13) == money("99.90")); // 342,500: 1,198.75
     CHECK(f.insurance.in_month(360) == money("1.90")); // 6,500: 22.75
@@ -202,8 +203,8 @@ TEST_CASE(
                                                     decimal("0.61"), decimal("0.61")};
     const LoanFigures f = home.figures();
     check_whole(f);
-    CHECK(f.monthly.principal_and_interest == money("761.78"));
-    CHECK(f.monthly.mortgage_insurance == money("82.35"));
+    CHECK(f.monthly[MonthPart::principal_and_interest] == money("761.78"));
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("82.35"));
     CHECK(f.insurance.months() == 80);
     CHECK(f.insurance.paid_through(360) == money("6588"));
     // 12 USC 4901(2), (18): the date of 78 %, on request that of 80 %; from the printed balances.
@@ -217,7 +218,7 @@ TEST_CASE(
     const LoanFigures april = home.figures();
     CHECK(april.prepaid_interest.per_day == money("17.44"));
     CHECK(april.prepaid_interest.days == 16);
-    CHECK(april.cash.prepaid_interest == money("279.04"));
+    CHECK(april.cash[CashPart::prepaid_interest] == money("279.04"));
 }
 
 TEST_CASE("Conventional: insurance starts above 80.00 % of value, cut to two decimals") {
@@ -243,7 +244,7 @@ TEST_CASE("Conventional: insurance starts above 80.00 % of value, cut to two dec
         check_whole(f);
         CHECK(f.ltv == Ltv(decimal(row.ltv)));
         CHECK(f.annual_percent == percent(row.factor));
-        CHECK(f.monthly.mortgage_insurance ==
+        CHECK(f.monthly[MonthPart::mortgage_insurance] ==
               part_of(percent_of(f.base_loan, percent(row.factor), Rounding::half_away), 12,
                       Rounding::half_away));
         CHECK((f.insurance.months() > 0) == (f.annual_percent > Percent{}));
@@ -276,9 +277,9 @@ TEST_CASE("A home paid in full has no payment, and an overpaid one none either")
         const LoanFigures f = Purchase("conventional").down(down).figures();
         REQUIRE(f.available());
         CHECK(f.base_loan == Money{});
-        CHECK(f.cash.down_payment == money("400000"));
+        CHECK(f.cash[CashPart::down_payment] == money("400000"));
         CHECK(f.schedule.months() == 0);
-        CHECK(f.monthly.principal_and_interest == Money{});
+        CHECK(f.monthly[MonthPart::principal_and_interest] == Money{});
         CHECK(f.insurance.months() == 0);
     }
 }

@@ -23,21 +23,21 @@ TEST_CASE("Figures that break a promise are found out") {
         damage(f);
         CHECK_THROWS_AS(check(rules, f), Broken);
     };
-    broken([&](LoanFigures& f) { f.cash.down_payment += cent; });
+    broken([&](LoanFigures& f) { f.cash[CashPart::down_payment] += cent; });
     broken([&](LoanFigures& f) { f.price -= cent; });
     broken([&](LoanFigures& f) { f.financed_fee += cent; });
     broken([&](LoanFigures& f) { f.upfront_fee += Money::dollars(1); });
-    broken([&](LoanFigures& f) { f.cash.credits += Money::dollars(1'000'000); });
+    broken([&](LoanFigures& f) { f.cash[CashPart::credits] += Money::dollars(1'000'000); });
     broken([&](LoanFigures& f) { f.gross_ltv = Ltv(Decimal::whole(1)); });
     broken([&](LoanFigures& f) { f.rate = rate("6.375"); });
     broken([&](LoanFigures& f) { f.schedule = amortize({f.loan + cent, f.rate, Months(360)}); });
     broken([&](LoanFigures& f) { f.schedule = amortize({f.loan, f.rate, Months(180)}); });
-    broken([&](LoanFigures& f) { f.cash.principal_reduction = cent; });
-    broken([&](LoanFigures& f) { f.monthly.principal_and_interest -= cent; });
+    broken([&](LoanFigures& f) { f.cash[CashPart::principal_reduction] = cent; });
+    broken([&](LoanFigures& f) { f.monthly[MonthPart::principal_and_interest] -= cent; });
     broken([&](LoanFigures& f) { f.insurance = MonthlyPremium({cent}, 361); });
     broken([&](LoanFigures& f) { f.paid_ahead->schedule = {}; });
     broken([&](LoanFigures& f) { f.buydown->note_payment += cent; });
-    broken([&](LoanFigures& f) { f.cash.buydown += cent; });
+    broken([&](LoanFigures& f) { f.cash[CashPart::buydown] += cent; });
 }
 
 TEST_CASE("A loan in cents breaks the promise of whole dollars") {
@@ -46,7 +46,7 @@ TEST_CASE("A loan in cents breaks the promise of whole dollars") {
     LoanFigures f = home.figures();
     const Money cent = Money::cents(1);
     f.base_loan += cent;
-    f.cash.down_payment -= cent;
+    f.cash[CashPart::down_payment] -= cent;
     f.loan += cent;
     CHECK_THROWS_WITH(check(rules, f), "a program that lends whole dollars does");
 }

@@ -139,26 +139,26 @@ TEST_CASE("Points are a share of the whole loan, half a cent away from zero") {
         CAPTURE(row.base, row.points);
         const LoanFigures f =
             Purchase("conventional").base_loan(row.base).quoted("6.5", row.points).figures();
-        CHECK(f.cash.points == money(row.paid));
+        CHECK(f.cash[CashPart::points] == money(row.paid));
     }
     // Of the loan with the financed fee: 1 % of 392,755.
-    CHECK(Purchase("fha").down_percent("3.5").quoted("6.5", "1").figures().cash.points ==
+    CHECK(Purchase("fha").down_percent("3.5").quoted("6.5", "1").figures().cash[CashPart::points] ==
           money("3927.55"));
 }
 
 TEST_CASE("A lender credit pays closing costs and prepaids, and is never paid out") {
     Purchase home("conventional");
     home.base_loan("320000").quoted("6.5", "-1"); // 3,200
-    CHECK(home.figures().cash.prepaid_interest == money("1040.04"));
-    CHECK(home.figures().cash.points == money("-1040.04"));
+    CHECK(home.figures().cash[CashPart::prepaid_interest] == money("1040.04"));
+    CHECK(home.figures().cash[CashPart::points] == money("-1040.04"));
     CHECK(home.figures().lender_credit_without_use == money("2159.96"));
     home.place.closing_costs.push_back({});
     home.place.closing_costs.back().amount = money("2000");
-    CHECK(home.figures().cash.points == money("-3040.04"));
+    CHECK(home.figures().cash[CashPart::points] == money("-3040.04"));
     home.place.closing_costs.back().amount = money("3200");
-    CHECK(home.figures().cash.points == money("-3200"));
+    CHECK(home.figures().cash[CashPart::points] == money("-3200"));
     home.place.closing_costs.back().amount = money("5000");
-    CHECK(home.figures().cash.points == money("-3200"));
+    CHECK(home.figures().cash[CashPart::points] == money("-3200"));
     home.place.closing_costs.back().paid_by = PaidBy::seller;
-    CHECK(home.figures().cash.points == money("-1040.04"));
+    CHECK(home.figures().cash[CashPart::points] == money("-1040.04"));
 }

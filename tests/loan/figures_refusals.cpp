@@ -59,6 +59,21 @@ void check_steps(Purchase home, const std::vector<Step>& steps) {
 
 } // namespace
 
+TEST_CASE("Whether a loan is for rural places alone is the program's own policy") {
+    for (const char* program : {"conventional", "usda"}) {
+        CAPTURE(program);
+        Purchase home(program);
+        home.down_percent("20").place.rural_eligible = false;
+        home.program.policy.rural_alone = false;
+        CHECK(home.figures().available());
+        home.program.policy.rural_alone = true;
+        REQUIRE(home.figures().refusals.size() == 1);
+        CHECK(home.figures().refusals[0].why == Barred::place_not_eligible);
+        home.place.rural_eligible = true;
+        CHECK(home.figures().available());
+    }
+}
+
 TEST_CASE("From everything wrong to nothing, one thing mended a row") {
     using enum Barred;
     check_steps(

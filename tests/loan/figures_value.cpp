@@ -40,8 +40,8 @@ TEST_CASE("A low appraisal: percent down is of the value, the gap is paid in cas
     CHECK(f.base_loan == money("304000")); // 80 % of the value
     CHECK(f.ltv == Ltv(decimal("80")));
     CHECK(f.insurance.months() == 0);
-    CHECK(f.cash.down_payment == money("96000")); // 76,000 and the 20,000 between
-    CHECK(f.down_percent == percent("24"));       // of the price, as the funding fee reads it
+    CHECK(f.cash[CashPart::down_payment] == money("96000")); // 76,000 and the 20,000 between
+    CHECK(f.down_percent == percent("24")); // of the price, as the funding fee reads it
 }
 
 TEST_CASE("A low appraisal: an amount down keeps the loan, and so raises its LTV") {
@@ -82,7 +82,7 @@ TEST_CASE("Contributions up to the cap pay, above it they find no use") {
         home.given(IncentiveUse::closing_costs, "50000");
         const LoanFigures f = home.down_percent(row.down).figures();
         REQUIRE(f.contribution_cap == percent(row.cap));
-        CHECK(f.cash.credits == money(row.used));
+        CHECK(f.cash[CashPart::credits] == money(row.used));
         CHECK(f.credits.over_cap == money("50000") - money(row.used));
         CHECK(f.credits.interested_parties == money(row.used));
     }
@@ -93,7 +93,7 @@ TEST_CASE("The cap is of the value where the appraisal is low, cut to the cent")
     add_costs(home, "60000");
     home.given(IncentiveUse::closing_costs, "50000");
     home.appraised("333333.33").down_percent("5");
-    CHECK(home.figures().cash.credits == money("9999.99")); // 9,999.9999
+    CHECK(home.figures().cash[CashPart::credits] == money("9999.99")); // 9,999.9999
 }
 
 TEST_CASE("FHA caps 6 %, VA 4 % of concessions only, USDA 6 %") {
@@ -103,16 +103,27 @@ TEST_CASE("FHA caps 6 %, VA 4 % of concessions only, USDA 6 %") {
         Purchase home(program);
         add_costs(home, "60000");
         home.given(IncentiveUse::closing_costs, "50000");
-        CHECK(home.down_percent("5").figures().cash.credits == money(used));
+        CHECK(home.down_percent("5").figures().cash[CashPart::credits] == money(used));
     }
     // VA does not count the buyer's closing costs among concessions.
     Purchase va("va");
     add_costs(va, "60000");
     va.given(IncentiveUse::closing_costs, "50000");
     const LoanFigures f = va.down("0").figures();
-    CHECK(f.cash.credits == money("50000"));
+    CHECK(f.cash[CashPart::credits] == money("50000"));
     CHECK(f.credits.interested_parties == Money{});
     CHECK(f.contribution_cap == percent("4"));
+}
+
+TEST_CASE("What a cap is of, and what counts towards it, is the program's own policy") {
+    Purchase home("conventional");
+    add_costs(home, "60000");
+    home.given(IncentiveUse::closing_costs, "50000");
+    home.appraised("333333.33").down_percent("5");
+    home.program.policy.cap_by_price = true;
+    CHECK(home.figures().cash[CashPart::credits] == money("12000")); // 3 % of 400,000
+    home.program.policy.cap_on_concessions = true;
+    CHECK(home.figures().cash[CashPart::credits] == money("50000")); // none is a concession
 }
 
 TEST_CASE("A credit pays no more than there is to pay, points before costs") {
@@ -125,10 +136,11 @@ TEST_CASE("A credit pays no more than there is to pay, points before costs") {
     CHECK(f.credits.by_use[CreditUse::points] == money("3000"));
     CHECK(f.credits.by_use[CreditUse::closing_costs] == money("3000"));
     CHECK(f.credits.by_use[CreditUse::prepaids] ==
-          std::min(money("2000"), f.cash.prepaid_interest + f.cash.prepaid_bills + f.cash.escrow));
+          std::min(money("2000"), f.cash[CashPart::prepaid_interest] +
+                                      f.cash[CashPart::prepaid_bills] + f.cash[CashPart::escrow]));
     CHECK(f.credits.over_cap == Money{});
-    CHECK(f.cash.credits + f.credits.without_use == money("9000"));
-    CHECK(f.cash.needed() >= f.cash.down_payment);
+    CHECK(f.cash[CashPart::credits] + f.credits.without_use == money("9000"));
+    CHECK(f.cash.needed() >= f.cash[CashPart::down_payment]);
 }
 
 TEST_CASE("The month is the sum of its parts, the first year with tax on land alone") {
@@ -136,29 +148,31 @@ TEST_CASE("The month is the sum of its parts, the first year with tax on land al
     home.place.levies = {{"County", decimal("10")}};
     home.place.districts = {{"Drains", std::nullopt, decimal("1")}, {"Lights", money("120"), {}}};
     home.place.land_only = LandOnly{percent("20"), 12};
-    home.place.flood_yearly = money("600");
-    home.place.wind_yearly = money("60");
+    home.place.premiums[MonthPart::flood_insurance] = money("600");
+    home.place.premiums[MonthPart::wind_insurance] = money("60");
     home.place.dues = {{"A", money("40")}, {"B", money("5.50")}};
     home.home.flood_zone = true;
     const LoanFigures f = home.down_percent("10").figures();
     REQUIRE(f.available());
-    CHECK(f.monthly.property_tax == money("333.33"));     // 10 mills of 400,000 / 12
-    CHECK(f.monthly.district_charges == money("43.33"));  // 400 + 120
-    CHECK(f.monthly.homeowners_insurance == money("80")); // 3 per thousand of 320,000
-    CHECK(f.monthly.flood_insurance == money("50"));
-    CHECK(f.monthly.wind_insurance == money("5"));
-    CHECK(f.monthly.association_dues == money("45.50"));
-    CHECK(f.monthly.mortgage_insurance == money("144")); // 0.48 % of 360,000
-    const Money parts = f.monthly.principal_and_interest + money("144") + money("333.33") +
-                        money("43.33") + money("80") + money("50") + money("5") + money("45.50");
+    CHECK(f.monthly[MonthPart::property_tax] == money("333.33"));     // 10 mills of 400,000 / 12
+    CHECK(f.monthly[MonthPart::district_charges] == money("43.33"));  // 400 + 120
+    CHECK(f.monthly[MonthPart::homeowners_insurance] == money("80")); // 3 per thousand of 320,000
+    CHECK(f.monthly[MonthPart::flood_insurance] == money("50"));
+    CHECK(f.monthly[MonthPart::wind_insurance] == money("5"));
+    CHECK(f.monthly[MonthPart::association_dues] == money("45.50"));
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("144")); // 0.48 % of 360,000
+    const Money parts = f.monthly[MonthPart::principal_and_interest] + money("144") +
+                        money("333.33") + money("43.33") + money("80") + money("50") + money("5") +
+                        money("45.50");
     CHECK(f.monthly.total() == parts);
-    CHECK(f.first_year.property_tax == money("66.67"));     // on 80,000
-    CHECK(f.first_year.district_charges == money("16.67")); // 80 + 120
-    CHECK(f.first_year.principal_and_interest == f.monthly.principal_and_interest);
+    CHECK(f.first_year[MonthPart::property_tax] == money("66.67"));     // on 80,000
+    CHECK(f.first_year[MonthPart::district_charges] == money("16.67")); // 80 + 120
+    CHECK(f.first_year[MonthPart::principal_and_interest] ==
+          f.monthly[MonthPart::principal_and_interest]);
     const Monthly apart = f.monthly - f.first_year;
     CHECK(apart.total() == money("293.32"));
     // Sixty months: cash, the loan, insurance, and the settled local parts.
-    const Money local = parts - f.monthly.principal_and_interest - money("144");
+    const Money local = parts - f.monthly[MonthPart::principal_and_interest] - money("144");
     CHECK(f.paid_in_five_years() == f.cash.needed() + f.schedule.paid_through(60) +
                                         f.insurance.paid_through(60) + local * 60);
     CHECK(f.paid_over_loan() ==
@@ -167,5 +181,5 @@ TEST_CASE("The month is the sum of its parts, the first year with tax on land al
     home.place.land_only.reset();
     CHECK(home.figures().first_year == home.figures().monthly);
     home.home.flood_zone = false;
-    CHECK(home.figures().monthly.flood_insurance == Money{});
+    CHECK(home.figures().monthly[MonthPart::flood_insurance] == Money{});
 }

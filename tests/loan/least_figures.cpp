@@ -74,7 +74,8 @@ TEST_CASE("No price of a range takes less than its least figures say") {
             REQUIRE(least.monthly <= f.monthly.total());
             REQUIRE(least.cash <= f.cash.needed());
             REQUIRE(least.loan <= f.loan);
-            lost_or_reduced += f.lender_credit_without_use + f.cash.principal_reduction > Money{};
+            lost_or_reduced +=
+                f.lender_credit_without_use + f.cash[CashPart::principal_reduction] > Money{};
             financed += f.gross_ltv > f.ltv;
         }
     }

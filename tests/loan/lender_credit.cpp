@@ -23,7 +23,8 @@ Purchase with_costs(const char* program, const char* costs) {
 }
 
 Money prepaids_of(const LoanFigures& f) {
-    return f.cash.prepaid_interest + f.cash.prepaid_bills + f.cash.escrow;
+    return f.cash[CashPart::prepaid_interest] + f.cash[CashPart::prepaid_bills] +
+           f.cash[CashPart::escrow];
 }
 
 } // namespace
@@ -34,20 +35,37 @@ TEST_CASE("A lender credit pays closing costs and then prepaids, never the down 
     Purchase home = with_costs("conventional", "3000");
     home.down_percent("20").quoted("7", "-1"); // 3,200 of 320,000
     const LoanFigures f = home.figures();
-    CHECK(f.cash.points == money("-3200"));
+    CHECK(f.cash[CashPart::points] == money("-3200"));
     CHECK(f.lender_credit_without_use == Money{});
-    CHECK(f.cash.needed() == f.cash.down_payment + prepaids_of(f) - money("200"));
+    CHECK(f.cash.needed() == f.cash[CashPart::down_payment] + prepaids_of(f) - money("200"));
     // A credit of another finds what is left to pay, closing costs first.
     home.facts.credits = {
         {"", CreditFrom::lender, money("9000"), {CreditUse::closing_costs, CreditUse::prepaids}}};
     const LoanFigures credited = home.figures();
     CHECK(credited.credits.by_use[CreditUse::closing_costs] == Money{});
     CHECK(credited.credits.by_use[CreditUse::prepaids] == prepaids_of(f) - money("200"));
-    CHECK(credited.cash.needed() == f.cash.down_payment);
-    CHECK(credited.cash.credits + credited.credits.without_use == money("9000"));
+    CHECK(credited.cash.needed() == f.cash[CashPart::down_payment]);
+    CHECK(credited.cash[CashPart::credits] + credited.credits.without_use == money("9000"));
     // Smaller than the closing costs, it leaves a part of them.
     home.quoted("7", "-0.5");
     CHECK(home.figures().credits.by_use[CreditUse::closing_costs] == money("1400"));
+}
+
+TEST_CASE("Whether what is left of it reduces the principal is the program's own policy") {
+    for (const char* program : {"conventional", "fha", "va"}) {
+        CAPTURE(program);
+        Purchase home = with_costs(program, "3000");
+        home.down_percent("20").quoted("7", "-5");
+        home.program.policy.credit_reduces_principal = false;
+        const LoanFigures lost = home.figures();
+        home.program.policy.credit_reduces_principal = true;
+        const LoanFigures reduced = home.figures();
+        CHECK(lost.cash[CashPart::principal_reduction] == Money{});
+        CHECK(lost.lender_credit_without_use > money("9000"));
+        CHECK(reduced.cash[CashPart::principal_reduction] == lost.lender_credit_without_use);
+        CHECK(reduced.lender_credit_without_use == Money{});
+        CHECK(reduced.cash.needed() == lost.cash.needed());
+    }
 }
 
 TEST_CASE("What closing costs and prepaids leave of a lender credit is lost, and said") {
@@ -60,9 +78,9 @@ TEST_CASE("What closing costs and prepaids leave of a lender credit is lost, and
         const Money credit = percent_of(f.loan, Percent(decimal("5")), Rounding::half_away);
         CHECK(f.lender_credit_without_use == credit - money("3000") - prepaids_of(f));
         CHECK(f.lender_credit_without_use > money("9000"));
-        CHECK(f.cash.points == -(money("3000") + prepaids_of(f)));
-        CHECK(f.cash.principal_reduction == Money{});
-        CHECK(f.cash.needed() == f.cash.down_payment + f.cash.upfront_fee);
+        CHECK(f.cash[CashPart::points] == -(money("3000") + prepaids_of(f)));
+        CHECK(f.cash[CashPart::principal_reduction] == Money{});
+        CHECK(f.cash.needed() == f.cash[CashPart::down_payment] + f.cash[CashPart::upfront_fee]);
         CHECK(f.schedule.balance(0) == f.loan);
     }
 }
@@ -76,13 +94,13 @@ TEST_CASE("Under FHA it reduces the principal at closing, on the same note and p
     home.quoted("7", "-2");
     const LoanFigures f = home.figures();
     REQUIRE(f.available());
-    CHECK(f.loan == money("392755"));          // 386,000 and 1.75 % of it
-    CHECK(f.cash.points == money("-7855.10")); // 2 % of it
+    CHECK(f.loan == money("392755"));                     // 386,000 and 1.75 % of it
+    CHECK(f.cash[CashPart::points] == money("-7855.10")); // 2 % of it
     const Money reduction = money("7855.10") - money("3000") - prepaids_of(f);
     CHECK(reduction > money("1000"));
-    CHECK(f.cash.principal_reduction == reduction);
+    CHECK(f.cash[CashPart::principal_reduction] == reduction);
     CHECK(f.lender_credit_without_use == Money{});
-    CHECK(f.cash.needed() == f.cash.down_payment + f.cash.upfront_fee);
+    CHECK(f.cash.needed() == f.cash[CashPart::down_payment] + f.cash[CashPart::upfront_fee]);
     // Neither the loan nor its payment nor the premium is another.
     CHECK(f.loan == plain.loan);
     CHECK(f.ltv == plain.ltv);
@@ -115,7 +133,7 @@ TEST_CASE("What is owed after a reduction is what the credit is figured on") {
     const LoanFigures f = home.figures();
     const CostOfCredit cost = cost_of_credit(home.rules(), f);
     CHECK(cost.prepaid_finance_charge == plain.prepaid_finance_charge);
-    CHECK(cost.amount_financed == plain.amount_financed - f.cash.principal_reduction);
+    CHECK(cost.amount_financed == plain.amount_financed - f.cash[CashPart::principal_reduction]);
     Money paid;
     for (const Money payment : disclosed_payments(f)) paid += payment;
     CHECK(cost.amount_financed + cost.finance_charge == paid);
@@ -135,8 +153,8 @@ TEST_CASE("A point less never takes more cash, and none of it is left untold") {
             CAPTURE(program, eighths);
             REQUIRE(f.available());
             REQUIRE(f.cash.needed() <= before);
-            REQUIRE(f.cash.needed() >= f.cash.down_payment);
-            REQUIRE(f.cash.points - f.lender_credit_without_use ==
+            REQUIRE(f.cash.needed() >= f.cash[CashPart::down_payment]);
+            REQUIRE(f.cash[CashPart::points] - f.lender_credit_without_use ==
                     percent_of(f.loan, Percent(points), Rounding::half_away));
             before = f.cash.needed();
         }

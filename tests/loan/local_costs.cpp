@@ -35,7 +35,7 @@ TEST_CASE("A settled year: assessed value, exemptions, each levy to the cent") {
     CHECK(costs.settled.levies == money("2845.91"));   // 1,824.30 + 1,021.608
     CHECK(costs.settled.districts == money("265.94")); // 145.944 + 120
     CHECK(costs.dwelling_value == money("309259"));    // 309,258.75
-    CHECK(costs.homeowner == money("1237.04"));        // 1,237.036
+    CHECK(costs.premiums[MonthPart::homeowners_insurance] == money("1237.04")); // 1,237.036
     CHECK_FALSE(costs.land_only.has_value());
 }
 
@@ -102,20 +102,20 @@ TEST_CASE("Insurance by the dwelling's value, flood on flood lots, wind everywhe
     Reader reader(table.root, Path{}, findings);
     place.homeowner = read_band_table(reader);
     REQUIRE(findings.none());
-    place.flood_yearly = money("700");
-    place.wind_yearly = money("90");
+    place.premiums[MonthPart::flood_insurance] = money("700");
+    place.premiums[MonthPart::wind_insurance] = money("90");
     place.dues = {{"A", money("46")}, {"B", money("18.50")}};
     const LocalCosts at_edge = local_costs(place, money("400000"), true); // dwelling 300,000
     CHECK(at_edge.homeowner_row == 0);
-    CHECK(at_edge.homeowner == money("1020"));
-    CHECK(at_edge.flood == money("700"));
-    CHECK(at_edge.wind == money("90"));
-    CHECK(at_edge.dues == money("64.50"));
+    CHECK(at_edge.premiums[MonthPart::homeowners_insurance] == money("1020"));
+    CHECK(at_edge.premiums[MonthPart::flood_insurance] == money("700"));
+    CHECK(at_edge.premiums[MonthPart::wind_insurance] == money("90"));
+    CHECK(at_edge.dues[MonthPart::association_dues] == money("64.50"));
     const LocalCosts above = local_costs(place, money("400001"), false); // 300,000.75: 300,001
     CHECK(above.homeowner_row == 1);
-    CHECK(above.homeowner == money("1035"));
-    CHECK(above.flood == Money{});
-    CHECK(above.wind == money("90"));
+    CHECK(above.premiums[MonthPart::homeowners_insurance] == money("1035"));
+    CHECK(above.premiums[MonthPart::flood_insurance] == Money{});
+    CHECK(above.premiums[MonthPart::wind_insurance] == money("90"));
     const LocalCosts nothing = local_costs(place, Money{}, false);
     CHECK_FALSE(nothing.homeowner_row.has_value());
 }
@@ -127,7 +127,8 @@ TEST_CASE("A higher price never lowers a tax or a premium of one row") {
         const LocalCosts now = local_costs(place, Money::dollars(dollars), true);
         REQUIRE(now.settled.levies >= before.settled.levies);
         REQUIRE(now.settled.districts >= before.settled.districts);
-        REQUIRE(now.homeowner >= before.homeowner);
+        REQUIRE(now.premiums[MonthPart::homeowners_insurance] >=
+                before.premiums[MonthPart::homeowners_insurance]);
         REQUIRE(now.settled.assessed - now.settled.exempt == now.settled.taxable);
         before = now;
     }

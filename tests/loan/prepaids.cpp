@@ -24,7 +24,7 @@ const Date closing = *Date::of(2027, 3, 15); // the first payment is on 2027-05-
 LocalCosts costs_of(std::int64_t settled, std::int64_t insurance = 0) {
     LocalCosts costs;
     costs.settled.levies = Money::dollars(settled);
-    costs.homeowner = Money::dollars(insurance);
+    costs.premiums[MonthPart::homeowners_insurance] = Money::dollars(insurance);
     return costs;
 }
 

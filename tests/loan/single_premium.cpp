@@ -60,17 +60,17 @@ TEST_CASE("A single premium is a percent of the base loan in cash, and the month
         const LoanFigures monthly = insured(row.down).figures();
         const LoanFigures single = paid_up(insured(row.down));
         REQUIRE(single.available());
-        CHECK(single.cash.upfront_fee == money(row.premium));
+        CHECK(single.cash[CashPart::upfront_fee] == money(row.premium));
         CHECK(single.cash.needed() - monthly.cash.needed() == money(row.premium));
         CHECK(single.loan == monthly.loan);
-        CHECK(single.monthly.mortgage_insurance == Money{});
-        CHECK(monthly.monthly.mortgage_insurance > Money{});
+        CHECK(single.monthly[MonthPart::mortgage_insurance] == Money{});
+        CHECK(monthly.monthly[MonthPart::mortgage_insurance] > Money{});
         CHECK(single.insurance.months() == 0);
     }
 }
 
 TEST_CASE("At 80 % of value there is no premium, and with no factor for the loan it is refused") {
-    CHECK(paid_up(insured("20")).cash.upfront_fee == Money{});
+    CHECK(paid_up(insured("20")).cash[CashPart::upfront_fee] == Money{});
     CHECK(paid_up(insured("20")).available());
     Purchase without = insured("5");
     without.sheet.single_premium.clear();
@@ -79,7 +79,7 @@ TEST_CASE("At 80 % of value there is no premium, and with no factor for the loan
     // Other programs have their own, whatever is asked for.
     Purchase fha("fha");
     fha.down_percent("3.5");
-    CHECK(paid_up(fha).cash.upfront_fee == fha.figures().cash.upfront_fee);
+    CHECK(paid_up(fha).cash[CashPart::upfront_fee] == fha.figures().cash[CashPart::upfront_fee]);
     CHECK(paid_up(fha).monthly == fha.figures().monthly);
 }
 
@@ -111,14 +111,16 @@ TEST_CASE("A financed premium is in the loan and its payment, its cents in cash"
     REQUIRE(loan.available());
     CHECK(loan.upfront_fee == money("8568.95")); // 2.38 % of 360,040
     CHECK(loan.financed_fee == money("8568"));
-    CHECK(loan.cash.upfront_fee == money("0.95"));
+    CHECK(loan.cash[CashPart::upfront_fee] == money("0.95"));
     CHECK(loan.base_loan == money("360040"));
     CHECK(loan.loan == money("368608"));
     CHECK(loan.schedule.terms().loan == loan.loan);
-    CHECK(loan.monthly.principal_and_interest > cash.monthly.principal_and_interest);
-    CHECK(loan.monthly.mortgage_insurance == Money{});
-    CHECK(cash.cash.needed() - loan.cash.needed() ==
-          money("8568") + cash.cash.prepaid_interest - loan.cash.prepaid_interest);
+    CHECK(loan.monthly[MonthPart::principal_and_interest] >
+          cash.monthly[MonthPart::principal_and_interest]);
+    CHECK(loan.monthly[MonthPart::mortgage_insurance] == Money{});
+    CHECK(cash.cash.needed() - loan.cash.needed() == money("8568") +
+                                                         cash.cash[CashPart::prepaid_interest] -
+                                                         loan.cash[CashPart::prepaid_interest]);
     // At 80 % there is none to finance, and another program's fee is not touched.
     CHECK(financed("20").figures().loan == money("320000"));
     Purchase fha("fha");

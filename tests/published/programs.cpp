@@ -74,7 +74,7 @@ TEST_CASE("FHA: the upfront premium's cents are paid in cash, the loan stays in 
     CHECK(f.base_loan == Money::dollars(383'224)); // 96.5 % is 383,224.12
     CHECK(f.upfront_fee == money("6706.42"));
     CHECK(f.financed_fee == Money::dollars(6'706));
-    CHECK(f.cash.upfront_fee == money("0.42"));
+    CHECK(f.cash[CashPart::upfront_fee] == money("0.42"));
 }
 
 TEST_CASE("FHA annual premium by LTV, loan and term, ML 2023-05") {
@@ -152,7 +152,7 @@ TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2)") {
     // 400,000 with nothing down, first use: 8,600 financed.
     const LoanFigures f = Purchase("va").down_percent("0").figures();
     CHECK(f.loan == Money::dollars(408'600));
-    CHECK(f.monthly.mortgage_insurance == Money{});
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == Money{});
 }
 
 TEST_CASE("VA funding fee before 7 April 2023, by the closing's date") {
@@ -170,7 +170,7 @@ TEST_CASE("USDA: total = base / 0.99 in whole dollars, 0.35 % a year for the ter
     REQUIRE(f.available());
     CHECK(f.loan == Money::dollars(151'515));
     CHECK(f.upfront_fee == money("1515.15"));
-    CHECK(f.cash.upfront_fee == money("0.15"));
+    CHECK(f.cash[CashPart::upfront_fee] == money("0.15"));
     CHECK(f.insurance.months() == 360);
     // Average of the first year's balances x 0.35 % / 12; what is averaged: 7 CFR 3555.
     Money sum;
@@ -221,7 +221,7 @@ TEST_CASE("A low appraisal lowers the loan, and the buyer makes up the rest") {
     const LoanFigures f = c.down_percent("20").figures();
     CHECK(f.value == Money::dollars(380'000)); // 12 USC 4901(12): the lesser of price and appraisal
     CHECK(f.base_loan == Money::dollars(304'000));
-    CHECK(f.cash.down_payment == Money::dollars(96'000));
+    CHECK(f.cash[CashPart::down_payment] == Money::dollars(96'000));
     CHECK(f.ltv == Ltv(decimal("80")));
 }
 

@@ -173,7 +173,7 @@ TEST_CASE("Points are for the loan of the form, of the financed fee too where th
     const LoanFigures f = home.figures();
     REQUIRE(f.available());
     CHECK(f.loan == money("408600"));
-    CHECK(f.cash.points == money("4086"));
+    CHECK(f.cash[CashPart::points] == money("4086"));
     const CostOfCredit credit = cost_of_credit(home.rules(), f);
     CHECK(credit.prepaid_finance_charge ==
           money("4086") + money("8600") + f.prepaid_interest.total());
@@ -213,10 +213,10 @@ void check_cap(const CapRow& row) {
     REQUIRE(at_cap.available());
     CHECK(at_cap.ltv == Ltv(decimal(row.ltv)));
     CHECK(at_cap.contribution_cap == Percent(decimal(row.cap)));
-    CHECK(at_cap.cash.credits == most);
+    CHECK(at_cap.cash[CashPart::credits] == most);
     CHECK(at_cap.credits.over_cap == Money{});
     const LoanFigures above = with_seller_credit(row, most + money("0.01"));
-    CHECK(above.cash.credits == most);
+    CHECK(above.cash[CashPart::credits] == most);
     CHECK(above.credits.over_cap == money("0.01"));
     const LoanFigures far = with_seller_credit(row, most + money("12345.67"));
     CHECK(far.credits.interested_parties == most);
@@ -262,7 +262,8 @@ TEST_CASE(
     home.down("0").quoted("6.5", "2");
     home.place.closing_costs.emplace_back();
     home.place.closing_costs.back().amount = money("9000");
-    home.place.wind_yearly = money("30000"); // premiums to prepay, above the cap
+    home.place.premiums[MonthPart::wind_insurance] =
+        money("30000"); // premiums to prepay, above the cap
     home.place.escrow.prepaid_insurance_months = 12;
     const auto with = [&](std::vector<CreditUse> uses, const char* amount) {
         home.facts.credits = {{"seller", CreditFrom::seller, money(amount), std::move(uses)}};
@@ -291,7 +292,7 @@ TEST_CASE(
     home.scenario.finance_fee = true;
     // A lender's credit is nobody's contribution.
     home.facts.credits = {{"lender", CreditFrom::lender, money("20000"), {CreditUse::prepaids}}};
-    CHECK(home.figures().cash.credits == money("20000"));
+    CHECK(home.figures().cash[CashPart::credits] == money("20000"));
     CHECK(home.figures().credits.interested_parties == Money{});
 }
 
@@ -304,6 +305,6 @@ TEST_CASE("A low appraisal: the cap is of the value, but FHA's and USDA's are of
         home.appraised("380000");
         home.facts.credits = {
             {"seller", CreditFrom::seller, money("50000"), {CreditUse::closing_costs}}};
-        CHECK(home.figures().cash.credits == money(cap));
+        CHECK(home.figures().cash[CashPart::credits] == money(cap));
     }
 }

@@ -70,7 +70,7 @@ struct CreditScenario {
     bool cap_by_price = false;
     Money cap_amount;
     Money cap_taken;                 ///< by what the inquiry uses already
-    bool cap_on_concessions = false; ///< VA: closing costs and points do not count
+    bool cap_on_concessions = false; ///< closing costs and points do not count
     bool cash_is_given = false;      ///< the down payment takes all the cash: it is never less
     bool rate_is_given = false;      ///< quoted elsewhere: there is no ladder to go down
     std::string upfront_name;        ///< of what is paid in the last way; empty: nothing is

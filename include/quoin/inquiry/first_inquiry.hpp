@@ -4,7 +4,6 @@
 
 #include <optional>
 #include <string>
-#include <vector>
 
 #include <quoin/inquiry/desk.hpp>
 
@@ -17,9 +16,5 @@ namespace quoin {
 /// `book` is what the inquiry calls its price book; `today` decides the day it is as of.
 [[nodiscard]] std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk,
                                                        Date today);
-
-/// Down payments in percent to begin with: the least that the program takes, and for conventional
-/// loans also the one from which on there is no mortgage insurance.
-[[nodiscard]] std::vector<std::string> usual_down_payments(ProgramKind kind);
 
 } // namespace quoin

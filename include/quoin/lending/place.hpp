@@ -9,6 +9,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/closing_cost.hpp>
+#include <quoin/lending/month_part.hpp>
 #include <quoin/lending/residual_income.hpp>
 
 namespace quoin {
@@ -53,6 +54,7 @@ struct District {
 struct Dues {
     std::string name;
     Money monthly;
+    MonthPart part = MonthPart::association_dues;
 };
 
 struct Place {
@@ -72,8 +74,7 @@ struct Place {
     std::vector<District> districts;
     Percent dwelling_percent; ///< of the price: what homeowner's insurance has to rebuild
     BandTable homeowner;      ///< per thousand of dwelling value, a year
-    Money flood_yearly;       ///< on lots in a flood zone
-    Money wind_yearly;
+    PartAmounts premiums;     ///< a year, of the other insurance; for floods: in a flood zone
     std::vector<Dues> dues;
     std::vector<ClosingCost> closing_costs;
 };

@@ -12,19 +12,12 @@
 
 #include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/program_policy.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/residual_income.hpp>
 #include <quoin/text/reader.hpp>
 
 namespace quoin {
-
-enum class ProgramKind { conventional, fha, va, usda };
-/// FHA's contribution cap is a share of the price (HUD 4000.1, II.A), and so is USDA's (HB-1-3555,
-/// from memory); the others' is of the value, the lower of price and appraisal (Fannie Mae
-/// B3-4.1-02; VA Pamphlet 26-7, chapter 8).
-[[nodiscard]] constexpr bool caps_contributions_by_price(ProgramKind kind) {
-    return kind == ProgramKind::fha || kind == ProgramKind::usda;
-}
 
 /// The rules a program may have, each a band table.
 enum class Rule {
@@ -52,6 +45,7 @@ struct LoanProgram {
     std::string id;
     std::string name;
     ProgramKind kind = ProgramKind::conventional;
+    ProgramPolicy policy;
     std::string summary;
     std::string fine_print; ///< the catch, plainly
     std::vector<int> terms_months;

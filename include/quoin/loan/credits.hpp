@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-#include <quoin/exact/money.hpp>
+#include <quoin/exact/amounts.hpp>
 
 namespace quoin {
 
@@ -25,8 +25,8 @@ enum class CreditUse { points, buydown, closing_costs, prepaids, upfront_fee, do
 inline constexpr std::array credit_uses{CreditUse::points,        CreditUse::buydown,
                                         CreditUse::closing_costs, CreditUse::prepaids,
                                         CreditUse::upfront_fee,   CreditUse::down_payment};
-/// Whether VA counts what an interested party pays as a concession: not closing costs, nor points
-/// (VA Lenders Handbook, chapter 8).
+/// Whether what an interested party pays is a concession: not closing costs, nor points (VA Lenders
+/// Handbook, chapter 8).
 [[nodiscard]] constexpr bool is_concession(CreditUse use) {
     return use == CreditUse::prepaids || use == CreditUse::buydown || use == CreditUse::upfront_fee;
 }
@@ -36,22 +36,7 @@ inline constexpr std::array credit_uses{CreditUse::points,        CreditUse::buy
     return use == CreditUse::points || use == CreditUse::upfront_fee;
 }
 
-/// An amount for each use.
-class CreditAmounts {
-  public:
-    [[nodiscard]] constexpr Money operator[](CreditUse use) const {
-        return amounts_[static_cast<std::size_t>(use)];
-    }
-    constexpr Money& operator[](CreditUse use) { return amounts_[static_cast<std::size_t>(use)]; }
-    [[nodiscard]] Money total() const {
-        Money sum;
-        for (const Money amount : amounts_) sum += amount;
-        return sum;
-    }
-
-  private:
-    std::array<Money, credit_uses.size()> amounts_{};
-};
+using CreditAmounts = Amounts<CreditUse, credit_uses.size()>;
 
 struct Credit {
     std::string name;
@@ -81,8 +66,8 @@ struct CreditsUsed {
 };
 
 /// Uses credits in their order. `room` is what there is to pay; `cap` the most that interested
-/// parties may give; `va` counts as VA does.
+/// parties may give, of concessions alone or of all.
 [[nodiscard]] CreditsUsed use_credits(const std::vector<const Credit*>& credits, CreditAmounts room,
-                                      std::optional<Money> cap, bool va);
+                                      std::optional<Money> cap, bool concessions_alone);
 
 } // namespace quoin

@@ -27,9 +27,6 @@ struct HousingEscrow {
     std::optional<NewHomeEscrow> outlook;
 };
 
-/// What a bill is called.
-[[nodiscard]] std::string_view name_of(HousingBill::Kind kind);
-
 /// Nothing where escrow is waived, or the place's due days are not known.
 [[nodiscard]] std::optional<HousingEscrow> housing_escrow(const ScenarioRules& rules,
                                                           const LocalCosts& costs);

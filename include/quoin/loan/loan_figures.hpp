@@ -224,11 +224,6 @@ struct PurchaseFacts {
 [[nodiscard]] LoanRun run_of(const ScenarioRules& rules, const LoanFigures& figures,
                              const Schedule& initial, Schedule paid);
 
-/// Whether what is left of a lender credit reduces the principal at closing; else it is lost.
-[[nodiscard]] constexpr bool credits_reduce_principal(ProgramKind kind) {
-    return kind == ProgramKind::fha;
-}
-
 [[nodiscard]] LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
                                        const PurchaseFacts& facts);
 

@@ -9,6 +9,7 @@
 
 #include <quoin/exact/money.hpp>
 #include <quoin/lending/place.hpp>
+#include <quoin/loan/monthly.hpp>
 
 namespace quoin {
 
@@ -26,12 +27,13 @@ struct LocalCosts {
     int land_only_months = 0;
     Money dwelling_value;
     std::optional<int> homeowner_row; ///< of the place's table; nothing: no row for this value
-    Money homeowner;                  ///< a year
-    Money flood;                      ///< a year
-    Money wind;                       ///< a year
-    Money dues;                       ///< a month
+    PartAmounts premiums;             ///< a year
+    PartAmounts dues;                 ///< a month
 };
 
 [[nodiscard]] LocalCosts local_costs(const Place& place, Money price, bool flood_zone);
+
+/// The parts of a month that the home takes, under one of its taxes.
+[[nodiscard]] Monthly home_month(const LocalCosts& costs, const PropertyTax& tax);
 
 } // namespace quoin

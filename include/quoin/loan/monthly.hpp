@@ -1,28 +1,29 @@
-// The month by its parts.
+// Monthly: a month's figure by its parts.
+//
+//   f.monthly[MonthPart::property_tax]
+//   f.monthly.total()
 #pragma once
 
-#include <quoin/exact/money.hpp>
+#include <quoin/lending/month_part.hpp>
 
 namespace quoin {
 
-/// The parts of a month's figure.
-struct Monthly {
-    Money principal_and_interest;
-    Money mortgage_insurance;
-    Money property_tax;
-    Money homeowners_insurance;
-    Money flood_insurance;
-    Money wind_insurance;
-    Money association_dues;
-    Money district_charges;
-
-    [[nodiscard]] Money total() const;
-    /// What of it the home takes and not the loan.
-    [[nodiscard]] Money local() const {
-        return total() - principal_and_interest - mortgage_insurance;
+struct Monthly : PartAmounts {
+    [[nodiscard]] constexpr Money from(PartSource source) const {
+        Money sum;
+        for (const MonthPartRow& row : month_parts) {
+            if (row.from == source) sum += (*this)[row.part];
+        }
+        return sum;
     }
-    friend bool operator==(const Monthly&, const Monthly&) = default;
+    /// What of it the home takes and not the loan.
+    [[nodiscard]] constexpr Money local() const { return total() - from(PartSource::loan); }
+
+    friend constexpr bool operator==(const Monthly&, const Monthly&) = default;
+    friend constexpr Monthly operator-(Monthly a, const Monthly& b) {
+        for (const MonthPartRow& row : month_parts) a[row.part] -= b[row.part];
+        return a;
+    }
 };
-[[nodiscard]] Monthly operator-(const Monthly& a, const Monthly& b);
 
 } // namespace quoin

@@ -30,13 +30,16 @@ struct PrepaidInterest {
 
 /// A bill that the escrow account, or the buyer at closing, pays.
 struct HousingBill {
-    enum class Kind { property_tax, homeowner, flood, wind };
-
-    Kind kind = Kind::property_tax;
+    MonthPart part = MonthPart::property_tax; ///< the tax, district charges with it; or insurance
     Date due;
     Money amount;
     Percent share = {};   ///< of the year's tax, where it is a tax bill
     bool on_land = false; ///< a tax bill of the first months, on the land alone
+
+    [[nodiscard]] bool is_tax() const { return part == MonthPart::property_tax; }
+    [[nodiscard]] std::string_view name() const {
+        return is_tax() ? "property tax and district charges" : row_of(part).name;
+    }
 };
 
 /// Property-tax and insurance bills due from `from` (included) to `to` (not included). Tax bills of
@@ -49,7 +52,7 @@ struct HousingBill {
 
 /// What is prepaid at closing besides interest.
 struct Prepaids {
-    Money insurance; ///< months of homeowner's, flood and wind premium
+    Money insurance; ///< months of every premium
     Money tax;       ///< bills due before the first payment
 
     [[nodiscard]] Money total() const { return insurance + tax; }

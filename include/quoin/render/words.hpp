@@ -12,14 +12,6 @@
 
 namespace quoin {
 
-/// A part of the monthly figure: its name for people, its member in JSON.
-struct MonthlyPart {
-    std::string_view name;
-    std::string_view key;
-    Money Monthly::*member;
-};
-[[nodiscard]] const std::vector<MonthlyPart>& monthly_parts();
-
 [[nodiscard]] std::string_view name_of(Barred barred); ///< stable name, for JSON
 [[nodiscard]] std::string words(const Refusal& refusal);
 [[nodiscard]] std::string_view name_of(RuleList list);

@@ -79,16 +79,16 @@ void add_costs(const RecheckCase& of, Ledger& ledger) {
         if (cost->paid_by == PaidBy::buyer) buyers.push_back(id);
     }
     ledger.figure("closing_costs", "closing costs of the buyer", sum_of_figures(buyers), {},
-                  of.f.cash.closing_costs);
+                  of.f.cash[CashPart::closing_costs]);
 }
 
-/// Points; a lender credit is kept as far as there is something for it to pay, under FHA the rest
-/// too, which reduces the principal.
+/// Points; a lender credit is kept as far as there is something for it to pay, the rest too where
+/// it reduces the principal.
 void add_points(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     const Formula points = to_cent(percent_of(figure("loan"), figure("points_percent")));
     if (f.points >= Points{}) {
-        ledger.figure("points", "points", points, rounded_by(9), f.cash.points);
+        ledger.figure("points", "points", points, rounded_by(9), f.cash[CashPart::points]);
         return;
     }
     const Formula open =
@@ -96,20 +96,22 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
     const auto beyond = [&](Formula credit) {
         return greatest_of({number(0) - std::move(credit) - open, number(0)});
     };
-    if (!credits_reduce_principal(of.rules.program->kind)) {
+    if (!of.rules.program->policy.credit_reduces_principal) {
         ledger.figure("lender_credit_lost", "lender credit beyond closing costs and prepaids, lost",
                       beyond(points),
                       from("lender credits", "Fannie Mae SEL-2018-03", Status::published),
                       f.lender_credit_without_use);
         ledger.figure("points", "points (a credit if negative)",
-                      points + figure("lender_credit_lost"), rounded_by(9), f.cash.points);
+                      points + figure("lender_credit_lost"), rounded_by(9),
+                      f.cash[CashPart::points]);
         return;
     }
-    ledger.figure("points", "points (a credit if negative)", points, rounded_by(9), f.cash.points);
+    ledger.figure("points", "points (a credit if negative)", points, rounded_by(9),
+                  f.cash[CashPart::points]);
     ledger.figure("principal_reduction", "principal reduced at closing, by what is left of it",
                   least_of({beyond(figure("points")), figure("loan")}),
                   from("premium pricing", "HUD Reference Guide 2-06", Status::published),
-                  f.cash.principal_reduction);
+                  f.cash[CashPart::principal_reduction]);
 }
 
 void add_prepaids(const RecheckCase& of, Ledger& ledger) {
@@ -126,15 +128,19 @@ void add_prepaids(const RecheckCase& of, Ledger& ledger) {
         to_cent(percent_of(figure("loan"), figure("note_rate")) / figure("per_diem_year")),
         rounded_by(22), f.prepaid_interest.per_day);
     ledger.figure("prepaid_interest", "prepaid interest",
-                  figure("per_diem") * figure("prepaid_days"), {}, f.cash.prepaid_interest);
+                  figure("per_diem") * figure("prepaid_days"), {},
+                  f.cash[CashPart::prepaid_interest]);
     ledger.given(
         "prepaid_insurance_months", "months of insurance prepaid", FigureUnit::months,
         Decimal::whole(terms.prepaid_insurance_months),
         from(of.rules.place->id + " escrow", of.rules.place->source, of.rules.place->status));
+    std::vector<std::string> premiums;
+    for (const MonthPartRow& row : parts_from<PartSource::insurance>) {
+        premiums.push_back(yearly_id(row.part));
+    }
     ledger.figure(
         "prepaid_insurance", "insurance prepaid",
-        to_cent((figure("homeowner_yearly") + figure("flood_yearly") + figure("wind_yearly")) *
-                figure("prepaid_insurance_months") / number(12)),
+        to_cent(sum_of_figures(premiums) * figure("prepaid_insurance_months") / number(12)),
         rounded_by(21), f.prepaids.insurance);
 }
 
@@ -147,12 +153,12 @@ class Bills {
     void add(const std::vector<HousingBill>& bills) {
         for (const HousingBill& bill : bills) {
             ids.push_back(prefix_ + std::to_string(ids.size() + 1));
-            const std::string name = std::string(name_of(bill.kind)) +
+            const std::string name = std::string(bill.name()) +
                                      (bill.on_land ? " on the land alone" : "") + ", due " +
                                      bill.due.text();
-            const bool tax = bill.kind == HousingBill::Kind::property_tax;
-            ledger_.figure(ids.back(), name, formula_of(bill), tax ? rounded_by(23) : Ground{},
-                           bill.amount);
+            ledger_.figure(ids.back(), name,
+                           bill.is_tax() ? tax_share(bill) : figure(yearly_id(bill.part)),
+                           bill.is_tax() ? rounded_by(23) : Ground{}, bill.amount);
             due.push_back(bill.due);
         }
     }
@@ -161,19 +167,6 @@ class Bills {
     std::vector<Date> due;
 
   private:
-    static Formula formula_of(const HousingBill& bill) {
-        switch (bill.kind) {
-        case HousingBill::Kind::homeowner:
-            return figure("homeowner_yearly");
-        case HousingBill::Kind::flood:
-            return figure("flood_yearly");
-        case HousingBill::Kind::wind:
-            return figure("wind_yearly");
-        default:
-            return tax_share(bill);
-        }
-    }
-
     /// A bill's share of the year's tax.
     static Formula tax_share(const HousingBill& bill) {
         const std::string of = bill.on_land ? "land_" : "";
@@ -190,19 +183,19 @@ void add_prepaid_tax(const RecheckCase& of, Ledger& ledger) {
     std::vector<HousingBill> tax;
     for (const HousingBill& bill : housing_bills(*of.rules.place, of.f.local, of.rules.closing,
                                                  of.rules.closing, of.rules.first_payment, false)) {
-        if (bill.kind == HousingBill::Kind::property_tax) tax.push_back(bill);
+        if (bill.is_tax()) tax.push_back(bill);
     }
     bills.add(tax);
     ledger.figure("prepaid_bills", "bills prepaid",
                   sum_of({figure("prepaid_insurance"), sum_of_figures(bills.ids)}), {},
-                  of.f.cash.prepaid_bills);
+                  of.f.cash[CashPart::prepaid_bills]);
 }
 
 /// The deposit that lifts the lowest month-end balance to the cushion: aggregate analysis.
 void add_escrow(const RecheckCase& of, Ledger& ledger) {
     const auto escrow = housing_escrow(of.rules, of.f.local);
     if (!escrow) {
-        ledger.given("escrow_deposit", "escrow, first deposit", of.f.cash.escrow, {});
+        ledger.given("escrow_deposit", "escrow, first deposit", of.f.cash[CashPart::escrow], {});
         return;
     }
     const Date first = of.rules.first_payment;
@@ -234,7 +227,7 @@ void add_escrow(const RecheckCase& of, Ledger& ledger) {
     ledger.step("lowest_balance", "lowest month-end balance, begun with nothing", FigureUnit::money,
                 least_of(std::move(balances)), reg_x);
     ledger.figure("escrow_deposit", "escrow, first deposit",
-                  figure("cushion") - figure("lowest_balance"), reg_x, of.f.cash.escrow);
+                  figure("cushion") - figure("lowest_balance"), reg_x, of.f.cash[CashPart::escrow]);
 }
 
 void add_buydown(const RecheckCase& of, Ledger& ledger) {
@@ -254,7 +247,7 @@ void add_buydown(const RecheckCase& of, Ledger& ledger) {
             rounded_by(27), bought.subsidy);
     }
     ledger.figure("buydown_subsidy", "subsidy put up at closing",
-                  sum_of_figures(subsidies) * number(12), {}, of.f.cash.buydown);
+                  sum_of_figures(subsidies) * number(12), {}, of.f.cash[CashPart::buydown]);
 }
 
 std::string upfront_word(const RecheckCase& of) {
@@ -267,7 +260,7 @@ void add_upfront_in_cash(const RecheckCase& of, Ledger& ledger) {
     ledger.figure(
         "upfront_in_cash", upfront_word(of) + " paid in cash",
         ledger.has("financed_fee") ? greatest_of({fee - figure("financed_fee"), number(0)}) : fee,
-        rounded_by(7), of.f.cash.upfront_fee);
+        rounded_by(7), of.f.cash[CashPart::upfront_fee]);
 }
 
 /// How credits are allotted: each in its turn, to each thing it may pay in a fixed order, as far as
@@ -284,7 +277,8 @@ class Allotment {
             add(incentives[i], at(of_.sitting.book().incentives, given[i].incentive).name);
         }
         for (const Credit& credit : of_.sitting.inquiry().facts.credits) add(credit, credit.name);
-        ledger_.figure("credits", "credits used", sum_of_figures(all_), {}, of_.f.cash.credits);
+        ledger_.figure("credits", "credits used", sum_of_figures(all_), {},
+                       of_.f.cash[CashPart::credits]);
         ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
                        sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
         if (!ledger_.has("buydown_subsidy")) return;
@@ -310,7 +304,7 @@ class Allotment {
         if (!of_.f.contribution_cap) return;
         const BandTable& table = *of_.rules.rule(Rule::contribution_cap);
         const int row = of_.f.row(Lookup::contribution_cap);
-        const bool by_price = caps_contributions_by_price(of_.rules.program->kind);
+        const bool by_price = of_.rules.program->policy.cap_by_price;
         ledger_.given(
             "contribution_percent",
             std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
@@ -325,18 +319,18 @@ class Allotment {
 
     [[nodiscard]] bool counts(const Credit& credit, CreditUse use) const {
         if (!is_interested_party(credit.from) || !of_.f.contribution_cap) return false;
-        return of_.rules.program->kind != ProgramKind::va || is_concession(use);
+        return !of_.rules.program->policy.cap_on_concessions || is_concession(use);
     }
 
     /// What a lender credit for the rate leaves of the closing costs, and then of the prepaids.
     [[nodiscard]] Formula room_of_costs() const {
-        if (of_.f.cash.points >= Money{}) return figure("closing_costs");
+        if (of_.f.cash[CashPart::points] >= Money{}) return figure("closing_costs");
         return greatest_of({figure("closing_costs") + figure("points"), number(0)});
     }
     [[nodiscard]] Formula room_of_prepaids() const {
         const Formula all =
             figure("prepaid_interest") + figure("prepaid_bills") + figure("escrow_deposit");
-        if (of_.f.cash.points >= Money{}) return all;
+        if (of_.f.cash[CashPart::points] >= Money{}) return all;
         return greatest_of(
             {all + least_of({figure("closing_costs") + figure("points"), number(0)}), number(0)});
     }

@@ -39,7 +39,7 @@ void add_lines(const RecheckCase& of, const Ground& book, Ledger& ledger,
 void add_deposits(const RecheckCase& of, const Ground& book, Ledger& ledger) {
     const Deposits& terms = of.sitting.book().deposits;
     if (of.sitting.inquiry().facts.deposits_paid) {
-        ledger.given("deposits", "deposits paid", of.f.cash.deposits,
+        ledger.given("deposits", "deposits paid", of.f.cash[CashPart::deposits],
                      from("inquiry", "stated by the buyer"));
         return;
     }
@@ -76,7 +76,7 @@ void add_deposits(const RecheckCase& of, const Ground& book, Ledger& ledger) {
                       share("other_options", "other_share"),
                   ground, of.home.option_deposit);
     ledger.figure("deposits", "deposits", figure("earnest_money") + figure("option_deposit"), {},
-                  of.f.cash.deposits);
+                  of.f.cash[CashPart::deposits]);
 }
 
 } // namespace

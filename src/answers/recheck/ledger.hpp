@@ -68,6 +68,8 @@ struct RecheckCase {
 /// Of a row that a table was read at.
 [[nodiscard]] Ground of_table(const RecheckCase& of, const BandTable& table, int row,
                               const std::string& what);
+/// The id of a part's figure of a year.
+[[nodiscard]] std::string yearly_id(MonthPart part);
 void recheck_home(const RecheckCase& of, Ledger& ledger);
 void recheck_loan(const RecheckCase& of, Ledger& ledger);
 void recheck_month(const RecheckCase& of, Ledger& ledger);

@@ -55,7 +55,7 @@ void add_base_loan(const RecheckCase& of, Ledger& ledger) {
         ledger.given("base_loan", "base loan", of.f.base_loan, solved);
     }
     ledger.figure("down_payment", "down payment", figure("contract_price") - figure("base_loan"),
-                  {}, of.f.cash.down_payment);
+                  {}, of.f.cash[CashPart::down_payment]);
     const bool has_value = of.f.value > Money{};
     ledger.figure(
         "ltv", "LTV, as the tables read it", FigureUnit::percent,

@@ -28,7 +28,7 @@ void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledg
     ledger.figure("mortgage_insurance",
                   of.rules.program->annual_name +
                       (reads_schedule(method.proof({})) ? ", a month at first" : ", a month"),
-                  premium, rounded_by(method.rounding), f.monthly.mortgage_insurance);
+                  premium, rounded_by(method.rounding), f.monthly[MonthPart::mortgage_insurance]);
 }
 
 /// The last payment with conventional insurance, as disclosed: the first that leaves 78 % of value
@@ -163,39 +163,53 @@ void add_premiums(const RecheckCase& of, Ledger& ledger) {
     ledger.given("homeowner_rate", "homeowner's insurance, a year for each $1,000",
                  FigureUnit::per_thousand, place.homeowner.value(row),
                  of_table(of, place.homeowner, row, place.id + " homeowner's insurance"));
-    ledger.figure("homeowner_yearly", "homeowner's insurance, a year",
-                  to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
-                  of_place(of, "insurance", 20), local.homeowner);
-    ledger.given("flood_yearly", "flood insurance, a year", local.flood,
-                 of_place(of, "flood insurance"));
-    ledger.given("wind_yearly", "wind insurance, a year", local.wind,
-                 of_place(of, "wind insurance"));
+    for (const MonthPartRow& premium : parts_from<PartSource::insurance>) {
+        const std::string name(premium.name);
+        const std::string id = yearly_id(premium.part);
+        if (premium.part == MonthPart::homeowners_insurance) {
+            ledger.figure(
+                id, name + ", a year",
+                to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
+                of_place(of, "insurance", 20), local.premiums[premium.part]);
+        } else {
+            ledger.given(id, name + ", a year", local.premiums[premium.part], of_place(of, name));
+        }
+    }
 }
 
+/// What is due by the month: each sum of its own.
+void add_dues(const RecheckCase& of, Ledger& ledger) {
+    for (const MonthPartRow& row : parts_from<PartSource::dues>) {
+        std::vector<std::string> ids;
+        for (const Dues& each : of.rules.place->dues) {
+            if (each.part != row.part) continue;
+            ids.push_back(std::string(row.stem) + "_" + std::to_string(ids.size() + 1));
+            ledger.given(ids.back(), each.name + ", a month", each.monthly,
+                         of_place(of, std::string(row.stem)));
+        }
+        ledger.figure(std::string(row.stem), std::string(row.stem) + ", a month",
+                      sum_of_figures(ids), {}, of.f.local.dues[row.part]);
+    }
+}
+
+/// The month by its parts; while tax is on land alone, all but the taxes stand already.
 void add_month(const Monthly& monthly, const std::string& tax, const std::string& prefix,
                Ledger& ledger) {
-    const auto month_of = [&](const std::string& yearly) {
-        return to_cent(figure(yearly) / number(12));
+    std::vector<std::string> parts{"principal_and_interest"};
+    const auto add = [&](const MonthPartRow& row, const std::string& under,
+                         const std::string& yearly) {
+        parts.push_back(under + std::string(row.stem) + "_month");
+        if (ledger.has(parts.back())) return;
+        ledger.figure(parts.back(), std::string(row.name) + ", a month",
+                      to_cent(figure(yearly) / number(12)), rounded_by(21), monthly[row.part]);
     };
-    const auto part = [&](const char* id, const char* name, const std::string& yearly, Money ours) {
-        ledger.figure(prefix + id, std::string(name) + ", a month", month_of(yearly),
-                      rounded_by(21), ours);
-    };
-    part("tax_month", "property tax", tax + "levies", monthly.property_tax);
-    part("district_month", "district charges", tax + "districts", monthly.district_charges);
-    if (prefix.empty()) {
-        part("homeowner_month", "homeowner's insurance", "homeowner_yearly",
-             monthly.homeowners_insurance);
-        part("flood_month", "flood insurance", "flood_yearly", monthly.flood_insurance);
-        part("wind_month", "wind insurance", "wind_yearly", monthly.wind_insurance);
+    for (const MonthPartRow& row : parts_from<PartSource::tax>) {
+        add(row, prefix, tax + yearly_id(row.part));
     }
-    std::vector<std::string> parts{"principal_and_interest",
-                                   prefix + "tax_month",
-                                   prefix + "district_month",
-                                   "homeowner_month",
-                                   "flood_month",
-                                   "wind_month",
-                                   "dues"};
+    for (const MonthPartRow& row : parts_from<PartSource::insurance>) {
+        add(row, "", yearly_id(row.part));
+    }
+    for (const MonthPartRow& row : parts_from<PartSource::dues>) parts.emplace_back(row.stem);
     if (ledger.has("mortgage_insurance")) parts.emplace_back("mortgage_insurance");
     ledger.figure(prefix + "month",
                   prefix.empty() ? "the month, settled" : "the month while tax is on land alone",
@@ -204,17 +218,18 @@ void add_month(const Monthly& monthly, const std::string& tax, const std::string
 
 } // namespace
 
+std::string yearly_id(MonthPart part) {
+    if (part == MonthPart::property_tax) return "levies";
+    if (part == MonthPart::district_charges) return "districts";
+    return std::string(row_of(part).stem) + "_yearly";
+}
+
 void recheck_month(const RecheckCase& of, Ledger& ledger) {
     ledger.section(RecheckSheet::loan, "The month");
     add_insurance(of, ledger);
     add_taxes(of, ledger);
     add_premiums(of, ledger);
-    std::vector<std::string> dues;
-    for (const Dues& each : of.rules.place->dues) {
-        dues.push_back("dues_" + std::to_string(dues.size() + 1));
-        ledger.given(dues.back(), each.name + ", a month", each.monthly, of_place(of, "dues"));
-    }
-    ledger.figure("dues", "dues, a month", sum_of_figures(dues), {}, of.f.local.dues);
+    add_dues(of, ledger);
     add_month(of.f.monthly, "", "", ledger);
     if (of.f.local.land_only) add_month(of.f.first_year, "land_", "first_year_", ledger);
 }

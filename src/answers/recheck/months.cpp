@@ -65,7 +65,7 @@ void buy_down(const RecheckCase& of, std::vector<RecheckedMonth>& months) {
 /// reduced at closing ends within its last.
 int last_row(const RecheckCase& of, bool by_hud) {
     const int months = of.f.schedule.months();
-    if (!by_hud || of.f.cash.principal_reduction.is_zero()) return months;
+    if (!by_hud || of.f.cash[CashPart::principal_reduction].is_zero()) return months;
     return std::max(
         months, std::min((of.f.insurance.months() + 11) / 12 * 12, of.rules.scenario.term.count()));
 }
@@ -78,7 +78,7 @@ std::vector<RecheckedMonth> recheck_months(const RecheckCase& of) {
     const bool by_hud = of.f.insurance.months() > 0 && method->hud_balance != nullptr;
     std::vector<RecheckedMonth> months(1);
     Known known = known_of(of, months);
-    months[0].balance = of.f.loan - of.f.cash.principal_reduction;
+    months[0].balance = of.f.loan - of.f.cash[CashPart::principal_reduction];
     if (by_hud) {
         months[0].hud_balance_by = figure("loan");
         months[0].hud_balance = of.f.loan;

@@ -1,19 +1,16 @@
 // A month as one stacked bar: its parts side by side, as long as they are dear.
-import {month_parts} from '../answers';
+import {parts_of} from '../answers';
 import type {Monthly} from '../answers';
-import {dollars, is_zero, size} from '../figures';
+import {dollars, size} from '../figures';
 
 /// `widest` is the dearest month on the screen, so that bars can be held against each other.
 export function MonthBar({monthly, widest}: {monthly: Monthly; widest: number}) {
     let at = 0;
-    const parts = month_parts
-        .filter(([key]) => !is_zero(monthly[key]))
-        .map(([key, name]) => {
-            const width = widest > 0 ? (size(monthly[key]) / widest) * 100 : 0;
-            const part = {key, name, at, width};
-            at += width;
-            return part;
-        });
+    const parts = parts_of([monthly]).map((part) => {
+        const width = widest > 0 ? (size(monthly[part.key]) / widest) * 100 : 0;
+        at += width;
+        return {...part, at: at - width, width};
+    });
     return (
         <svg
             class="month-bar"
@@ -27,7 +24,7 @@ export function MonthBar({monthly, widest}: {monthly: Monthly; widest: number}) 
             {parts.map((part) => (
                 <rect
                     key={part.key}
-                    class={`part ${part.key}`}
+                    class={part.color}
                     x={part.at}
                     y="0"
                     width={Math.max(part.width - 0.3, 0.1)}
@@ -41,19 +38,17 @@ export function MonthBar({monthly, widest}: {monthly: Monthly; widest: number}) 
 export function MonthParts({monthly}: {monthly: Monthly}) {
     return (
         <dl class="parts">
-            {month_parts
-                .filter(([key]) => !is_zero(monthly[key]))
-                .map(([key, name]) => (
-                    <div key={key}>
-                        <dt>
-                            <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
-                                <rect class={`part ${key}`} width="10" height="10" />
-                            </svg>
-                            {name}
-                        </dt>
-                        <dd>{dollars(monthly[key])}</dd>
-                    </div>
-                ))}
+            {parts_of([monthly]).map(({key, name, color}) => (
+                <div key={key}>
+                    <dt>
+                        <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
+                            <rect class={color} width="10" height="10" />
+                        </svg>
+                        {name}
+                    </dt>
+                    <dd>{dollars(monthly[key])}</dd>
+                </div>
+            ))}
         </dl>
     );
 }

@@ -1,8 +1,8 @@
 // The ways to pay side by side, each edited where it stands.
-import {month_parts} from '../answers';
+import {months_of, parts_of} from '../answers';
 import type {Compare, Programs} from '../answers';
 import type {Inquiry} from '../engine';
-import {closing_name, dollars, is_zero, size, unsigned} from '../figures';
+import {closing_name, dollars, size, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -76,18 +76,14 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
             ))}
             <p class="facts">{estimate_words(answer.heading)}</p>
             <p class="overview-key">
-                {month_parts
-                    .filter(([key]) =>
-                        answer.scenarios.some((one) => one.available && !is_zero(one.monthly[key])),
-                    )
-                    .map(([key, name]) => (
-                        <span key={key}>
-                            <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
-                                <rect class={`part ${key}`} width="10" height="10" />
-                            </svg>
-                            {name}
-                        </span>
-                    ))}
+                {parts_of(months_of(answer.scenarios)).map(({key, name, color}) => (
+                    <span key={key}>
+                        <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
+                            <rect class={color} width="10" height="10" />
+                        </svg>
+                        {name}
+                    </span>
+                ))}
             </p>
         </div>
     );

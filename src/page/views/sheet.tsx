@@ -1,5 +1,5 @@
 // The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
-import {month_parts} from '../answers';
+import {months_of, parts_of} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
 import {brief, date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
 import {use_answer} from '../parts/asked';
@@ -129,13 +129,6 @@ function Home({answer}: {answer: Quote}) {
     );
 }
 
-/// Rows that any of the ways to pay has something in.
-function month_rows(scenarios: Scenario[]): typeof month_parts {
-    return month_parts.filter(([key]) =>
-        scenarios.some((one) => one.available && !is_zero(one.monthly[key])),
-    );
-}
-
 function Months({answer}: {answer: Quote}) {
     const all = answer.scenarios;
     const cell = (one: Scenario, text: string) => (one.available ? text : '–');
@@ -175,7 +168,7 @@ function Months({answer}: {answer: Quote}) {
                         </tr>
                     </thead>
                     <tbody>
-                        {month_rows(all).map(([key, name]) => (
+                        {parts_of(months_of(all)).map(({key, name}) => (
                             <tr key={key}>
                                 <th scope="row">{name}</th>
                                 {all.map((one) => (
