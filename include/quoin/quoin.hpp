@@ -13,6 +13,7 @@
 #include <quoin/exact/rate.hpp>
 
 #include <quoin/text/caps.hpp>
+#include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/json_writer.hpp>
 #include <quoin/text/leading_texts.hpp>

@@ -87,21 +87,21 @@ std::vector<CalendarDay> calendar_of(const Sitting& sitting, const CashAnswer& a
     const Inquiry& inquiry = sitting.inquiry();
     const CashToClose& cash = answer.scenario.cash;
     std::vector<CalendarDay> days;
-    const auto add = [&](Date date, std::string what, Money amount) {
-        if (!amount.is_zero()) days.push_back({date, std::move(what), amount});
+    const auto add = [&](Date date, CashDue what, Money amount) {
+        if (!amount.is_zero()) days.push_back({date, what, amount});
     };
     if (inquiry.facts.deposits_paid) {
-        add(inquiry.contract, "deposits paid", cash[CashPart::deposits]);
+        add(inquiry.contract, CashDue::deposits, cash[CashPart::deposits]);
     } else {
-        add(inquiry.contract, "earnest money", home.earnest_deposit);
-        add(inquiry.contract, "share of options, at their selection", home.option_deposit);
+        add(inquiry.contract, CashDue::earnest_money, home.earnest_deposit);
+        add(inquiry.contract, CashDue::option_share, home.option_deposit);
     }
     Money early;
     for (const CostLine& line : answer.costs) {
         if (line.before_closing && line.paid_by == PaidBy::buyer) early += line.amount;
     }
-    add(inquiry.contract, "costs paid when ordered", early);
-    add(inquiry.closing, "at closing", cash.to_close() - early);
+    add(inquiry.contract, CashDue::costs_when_ordered, early);
+    add(inquiry.closing, CashDue::closing, cash.to_close() - early);
     Money sum;
     for (const CalendarDay& day : days) sum += day.amount;
     ensure_equal(sum, cash.needed(), "the cash calendar sums to the cash needed");

@@ -34,17 +34,17 @@ std::string ending_words(const EndingTable& table) {
 void write(const EndingTable& table, JsonWriter& json) {
     json.open_object();
     json.text("of", table.of);
-    json.text("list", name_of(table.ending.list));
+    json.text("list", code_of(table.ending.list));
     json.text("name", table.ending.name);
     json.text("until", table.ending.until.text());
-    json.text("after", name_of(table.ending.after));
+    json.text("after", code_of(table.ending.after));
     json.close_object();
 }
 
 void write(const Checked& file, JsonWriter& json) {
     json.open_object();
     json.text("file", file.file);
-    json.text("kind", file.kind);
+    json.text("kind", code_of(file.kind));
     json.truth("sound", file.findings.none());
     json.key("problems");
     write_problems(file.findings, json);
@@ -59,7 +59,7 @@ std::string as_text(const std::vector<Checked>& checked) {
     std::string out;
     for (const Checked& file : checked) {
         if (!file.findings.none()) continue;
-        out += file.file + ": " + file.kind + ", sound\n";
+        out += fmt::format("{}: {}, sound\n", file.file, name_of(file.kind));
         for (const EndingTable& table : file.endings) {
             out += paragraph(ending_words(table), 98, "  ", "    ");
         }

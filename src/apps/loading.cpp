@@ -217,24 +217,22 @@ void check_alone(Read read, const Document& document, Date day, Checked& checked
 } // namespace
 
 Checked check_file(const std::string& file, const std::string& rates, std::optional<Date> asked) {
-    Checked checked{file, "file", {}};
+    Checked checked{file, FileKind::unknown, {}};
     const Date day = asked.value_or(today());
     const Document document = read_json(file, "a file", checked.findings);
     if (!checked.findings.none()) return checked;
-    switch (kind_of(document)) {
+    checked.kind = kind_of(document);
+    switch (checked.kind) {
     case FileKind::price_book:
-        checked.kind = "price book";
         check_place(document, read_book(document, checked.findings), rates, checked.findings);
         break;
     case FileKind::inquiry: {
-        checked.kind = "inquiry";
         const auto loaded = read_all(document, rates, Sheets::all, checked.findings);
         if (!checked.findings.none()) break;
         checked.endings = endings_for(*loaded, asked.value_or(loaded->inquiry.as_of));
         break;
     }
     case FileKind::program:
-        checked.kind = "loan program";
         check_alone(
             [](const Document& program, Findings& findings) {
                 return read_program(program, fee_methods(), findings);
@@ -242,15 +240,12 @@ Checked check_file(const std::string& file, const std::string& rates, std::optio
             document, day, checked);
         break;
     case FileKind::rate_sheet:
-        checked.kind = "rate sheet";
         check_alone(read_rate_sheet, document, day, checked);
         break;
     case FileKind::place:
-        checked.kind = "place";
         check_alone(read_place, document, day, checked);
         break;
     case FileKind::apr_problem:
-        checked.kind = "APR problem";
         static_cast<void>(read_and_solve_apr(document, checked.findings));
         break;
     case FileKind::unknown:

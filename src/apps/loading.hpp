@@ -56,7 +56,7 @@ struct EndingTable {
 /// One file of any kind, checked as far as it goes; an inquiry together with what it names.
 struct Checked {
     std::string file;
-    std::string kind; ///< "price book", "inquiry", ...
+    FileKind kind = FileKind::unknown;
     Findings findings;
     std::vector<EndingTable> endings = {}; ///< of a sound file, within ending_days
 };

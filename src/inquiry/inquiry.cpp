@@ -48,17 +48,13 @@ const Words<CreditFrom> credit_from_words = {{"builder", CreditFrom::builder},
                                              {"seller", CreditFrom::seller},
                                              {"lender", CreditFrom::lender},
                                              {"program", CreditFrom::program}};
-const Words<CreditUse> credit_use_words = {
-    {"points", CreditUse::points},           {"temporary buydown", CreditUse::buydown},
-    {"upfront fee", CreditUse::upfront_fee}, {"closing costs", CreditUse::closing_costs},
-    {"prepaids", CreditUse::prepaids},       {"down payment", CreditUse::down_payment}};
 
 std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
     std::vector<CreditUse> uses;
     item.items(
         "uses",
         [&](const Spot& spot) {
-            if (const auto use = as_word(spot, credit_use_words, item.findings())) {
+            if (const auto use = as_coded<CreditUse>(spot, item.findings())) {
                 uses.push_back(*use);
             }
         },

@@ -159,7 +159,7 @@ void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
         [&](Reader& item) {
             IncentivePick pick;
             pick.incentive = index_member(item, "id", book.incentives, "incentive");
-            pick.use = item.word("use", incentive_use_words());
+            pick.use = item.word<IncentiveUse>("use");
             pick.amount = item.maybe_money("amount");
             if (pick.incentive < 0) return;
             const Incentive& incentive = at(book.incentives, pick.incentive);

@@ -8,15 +8,7 @@
 namespace quoin {
 namespace {
 
-const Words<CostSection> section_words = {
-    {"origination", CostSection::origination},
-    {"services not shopped for", CostSection::not_shopped_for},
-    {"services shopped for", CostSection::shopped_for},
-    {"taxes and government fees", CostSection::taxes_and_government},
-    {"other", CostSection::other}};
 const Words<CostBase> base_words = {{"loan", CostBase::loan}, {"price", CostBase::price}};
-const Words<PaidBy> payer_words = {
-    {"buyer", PaidBy::buyer}, {"seller", PaidBy::seller}, {"lender", PaidBy::lender}};
 const Words<TitlePolicy> policy_words = {
     {"none", TitlePolicy::none}, {"owner", TitlePolicy::owner}, {"lender", TitlePolicy::lender}};
 const Words<bool> when_words = {{"at closing", false}, {"before closing", true}};
@@ -78,13 +70,10 @@ void read_size(Reader& item, ClosingCost& cost) {
 
 } // namespace
 
-std::string_view name_of(CostSection section) { return name_in(section_words, section); }
-std::string_view name_of(PaidBy who) { return name_in(payer_words, who); }
-
 ClosingCost read_closing_cost(Reader& item) {
     ClosingCost cost;
     cost.name = item.name("name");
-    cost.section = item.word("section", section_words);
+    cost.section = item.word<CostSection>("section");
     read_size(item, cost);
     cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);
     cost.simultaneous = not_negative(item, "simultaneous", item.maybe_money("simultaneous"));
@@ -93,7 +82,7 @@ ClosingCost read_closing_cost(Reader& item) {
     }
     cost.finance_charge = item.flag_or("finance_charge", false);
     cost.before_closing = item.word_or("paid", when_words, false);
-    cost.paid_by = item.word_or("paid_by", payer_words, PaidBy::buyer);
+    cost.paid_by = item.word_or("paid_by", PaidBy::buyer);
     return cost;
 }
 

@@ -41,7 +41,7 @@ LoanProgram read_program(const Document& document, const FeeMethods& methods, Fi
     if (!root.format_is("quoin/program/1")) return program;
     program.id = root.id("id");
     program.name = root.name("name");
-    program.kind = root.word("kind", kind_words());
+    program.kind = root.word<ProgramKind>("kind");
     program.policy = read_policy(root, program.kind);
     program.summary = root.text_or("summary", "");
     program.fine_print = root.text_or("catch", "");

@@ -20,28 +20,17 @@ std::vector<Percent> read_usual_down(Reader& policy) {
         const auto percent = as_decimal(spot, policy.findings());
         if (!percent) return;
         if (*percent < Decimal{} || *percent > Decimal::whole(99)) {
-            policy.findings().add(problems::out_of_range(spot, "a percent from 0 to 99"));
+            policy.findings().add(problems::percent_out_of_range(spot, 0, 99));
         }
         downs.emplace_back(*percent);
     });
     if (downs.empty() && policy.sound()) {
-        policy.findings().add(
-            problems::out_of_range(policy.spot("usual_down"), "at least one percent"));
+        policy.findings().add(problems::list_empty(policy.spot("usual_down")));
     }
     return downs;
 }
 
 } // namespace
-
-const Words<ProgramKind>& kind_words() {
-    static const Words<ProgramKind> words = {{"conventional", ProgramKind::conventional},
-                                             {"fha", ProgramKind::fha},
-                                             {"va", ProgramKind::va},
-                                             {"usda", ProgramKind::usda}};
-    return words;
-}
-
-std::string_view name_of(ProgramKind kind) { return name_in(kind_words(), kind); }
 
 /// FHA's contribution cap is a share of the price (HUD 4000.1, II.A), and so is USDA's (HB-1-3555,
 /// from memory); the others' is of the value (Fannie Mae B3-4.1-02; VA Pamphlet 26-7, chapter 8).

@@ -188,11 +188,11 @@ export type Quote = {
         name: string;
         detail: string;
         quantity: string;
-        unit: 'each' | 'sq ft' | 'linear ft';
+        unit: 'each' | 'sq_ft' | 'linear_ft';
         unit_price: string;
         amount: string;
         structural: boolean;
-        work: string[];
+        work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         note: string;
     })[];
     options: string;
@@ -201,7 +201,7 @@ export type Quote = {
     requests: ({
         area: string;
         text: string;
-        status: string;
+        status: 'to_be_confirmed';
         estimate: string | null;
     })[];
     open_choices: {
@@ -213,7 +213,7 @@ export type Quote = {
     credits: ({
         id: string;
         name: string;
-        use: 'price' | 'options' | 'closing costs' | 'points' | 'temporary buydown';
+        use: 'price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown';
         amount: string;
     })[];
     incentive_conditions: string[];
@@ -269,9 +269,9 @@ export type Adds = {
         standing: 'offered' | 'chosen' | 'held' | 'barred';
         wish: number | null;
         quantity: string;
-        unit: 'each' | 'sq ft' | 'linear ft';
+        unit: 'each' | 'sq_ft' | 'linear_ft';
         structural: boolean;
-        work: string[];
+        work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         cutoff: string;
         note: string;
         later: {
@@ -316,7 +316,7 @@ export type Difference = {
 };
 
 export type Stretch = {
-    cheaper: string | null;
+    cheaper: 'first' | 'second' | 'neither';
     from: number;
     to: number | null;
     when: string;
@@ -370,7 +370,7 @@ export type Cash = {
     heading: Heading;
     scenario: Scenario;
     costs: ({
-        section: 'origination' | 'services not shopped for' | 'services shopped for' | 'taxes and government fees' | 'other';
+        section: 'origination' | 'not_shopped_for' | 'shopped_for' | 'taxes_and_government' | 'other';
         name: string;
         amount: string;
         paid_by: 'buyer' | 'seller' | 'lender';
@@ -403,23 +403,25 @@ export type Cash = {
         };
     } | null;
     credits: {
-        used: {
-            use: string;
+        used: ({
+            use: 'points' | 'temporary_buydown' | 'upfront_fee' | 'closing_costs' | 'prepaids' | 'down_payment';
+            words: string;
             amount: string;
-        }[];
+        })[];
         without_use: string;
         over_cap: string;
         cap_percent: string | null;
-        cap_of?: string;
+        cap_of?: 'price' | 'value';
         counts_towards_cap: string;
         ltv_if_given: string;
     };
     appraisal_gap: string;
-    calendar: {
+    calendar: ({
         date: string;
-        what: string;
+        what: 'deposits' | 'earnest_money' | 'option_share' | 'costs_when_ordered' | 'closing';
+        words: string;
         amount: string;
-    }[];
+    })[];
     cautions: string[];
 };
 
@@ -428,8 +430,8 @@ export type Mix = {
     rate: string;
     points: string;
     apr: string | null;
-    buydown: string;
-    paid_in_cash: 'none' | 'upfront fee' | 'single premium';
+    buydown: string | null;
+    paid_in_cash: 'none' | 'upfront_fee' | 'single_premium';
     pays: {
         points: string;
         buydown: string;
@@ -465,7 +467,7 @@ export type Credit = {
         refusals: Refusal[];
         contribution_cap: {
             percent: string;
-            of: string;
+            of: 'price' | 'value';
             amount: string;
             taken: string;
             concessions_alone: boolean;
@@ -566,7 +568,7 @@ export type Recheck = {
         figures: ({
             id: string;
             name: string;
-            unit: 'dollars' | 'percent' | 'per thousand' | 'mills' | 'months' | 'days' | 'payments';
+            unit: 'dollars' | 'percent' | 'per_thousand' | 'mills' | 'months' | 'days' | 'payments';
             value: string;
             shown: string;
             formula: string | null;
@@ -576,7 +578,7 @@ export type Recheck = {
             effective: string | null;
             until: string | null;
             beyond_end: boolean;
-            status: string | null;
+            status: 'published' | 'from_memory' | 'common_practice' | 'sample' | null;
             source: string | null;
             agrees: boolean;
         })[];
@@ -601,7 +603,7 @@ export type AffordScenario = {
         automated: string | null;
         whole_percents: boolean;
         passed_by: string | null;
-        status: 'published' | 'from memory' | 'common practice' | 'sample';
+        status: 'published' | 'from_memory' | 'common_practice' | 'sample';
         source: string;
     } | null;
     residual_income: {
@@ -609,7 +611,7 @@ export type AffordScenario = {
         words: string;
         guide: string | null;
         upkeep: string;
-        status: 'published' | 'from memory' | 'common practice' | 'sample';
+        status: 'published' | 'from_memory' | 'common_practice' | 'sample';
         source: string;
     } | null;
     qualifying_rate: string | null;
@@ -689,7 +691,7 @@ export type Later = {
         estimate: string | null;
         note: string;
         why_not: string;
-        work: string[];
+        work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         scenarios: LaterScenario[];
     })[];
     cautions: string[];
@@ -700,8 +702,8 @@ export type Shown = {
     name: string;
     as_shown: string;
     quantity: string | null;
-    unit: 'each' | 'sq ft' | 'linear ft';
-    standing: 'included' | 'choice at no cost' | 'yours' | 'yours in part' | 'extra' | 'not to be had' | 'not for sale';
+    unit: 'each' | 'sq_ft' | 'linear_ft';
+    standing: 'included' | 'free_choice' | 'yours' | 'yours_partly' | 'extra' | 'unavailable' | 'decor';
     price: string | null;
     yours: string | null;
     your_level: string;
@@ -753,7 +755,7 @@ export type Schedule = {
     question: 'schedule';
     heading: Heading;
     scenario: Scenario;
-    rate_way: 'fixed' | 'index of the day' | 'given index' | 'worst case';
+    rate_way: 'fixed' | 'index_of_the_day' | 'given_index' | 'worst_case';
     at_closing: {
         date: string;
         principal: string;
@@ -801,7 +803,7 @@ export type Form = {
     id: string;
     name: string;
     note: string;
-    state: 'included' | 'chosen' | 'in a package' | 'offered' | 'not to be had';
+    state: 'included' | 'chosen' | 'in_package' | 'offered' | 'unavailable';
     why: string;
     price: string | null;
     touch: Touch | null;
@@ -817,7 +819,7 @@ export type Option = {
     agreed: boolean;
     wish: number | null;
     structural: boolean;
-    work: string[];
+    work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
     cutoff: string;
     cutoff_passed: boolean;
     one_of: string;
@@ -828,7 +830,7 @@ export type Option = {
     } | null;
     quantity: {
         now: string;
-        unit: 'each' | 'sq ft' | 'linear ft';
+        unit: 'each' | 'sq_ft' | 'linear_ft';
         asked: boolean;
         lowest?: string;
         highest?: string;
@@ -864,9 +866,9 @@ export type Incentive = {
     expires: string | null;
     close_by: string | null;
     why_not: string;
-    uses: ('price' | 'options' | 'closing costs' | 'points' | 'temporary buydown')[];
+    uses: ('price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown')[];
     used: ({
-        use: 'price' | 'options' | 'closing costs' | 'points' | 'temporary buydown';
+        use: 'price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown';
         amount: string | null;
         given: string;
     })[];
@@ -893,7 +895,7 @@ export type FitWish = {
     must: boolean;
     worth: string;
     quantity: string;
-    unit: 'each' | 'sq ft' | 'linear ft';
+    unit: 'each' | 'sq_ft' | 'linear_ft';
 };
 
 export type FitLeftOut = {
@@ -994,7 +996,7 @@ export type Lot = {
     id: string;
     status: 'free' | 'held' | 'sold';
     premium: string;
-    grade: 'level' | 'garden' | 'walk-out';
+    grade: 'level' | 'garden' | 'walk_out';
     flood_zone: boolean;
     plans: string[];
     every_plan: boolean;

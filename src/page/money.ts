@@ -7,6 +7,15 @@ import {copy} from './inquiry';
 /// How the name of a credit begins that stands for the money on top.
 const on_top = 'From the builder, for ';
 
+/// What such a credit pays.
+const credit_words = {
+    points: 'points',
+    temporary_buydown: 'temporary buydown',
+    closing_costs: 'closing costs',
+    upfront_fee: 'upfront fee',
+    prepaids: 'prepaids',
+};
+
 /// All that a split of the money can change.
 export interface Standing {
     scenario: string;
@@ -72,9 +81,9 @@ function with_split_loan(inquiry: Inquiry, scenario: string, mix: Mix): Inquiry 
     const loan = next.scenarios.find((one: any) => one.name === scenario);
     if (!is_zero(mix.pays.points)) loan.rate = {note: mix.rate};
     delete loan.buydown;
-    if (mix.buydown !== 'none') loan.buydown = mix.buydown;
-    if (mix.paid_in_cash === 'upfront fee') loan.fee = 'cash';
-    if (mix.paid_in_cash === 'single premium') {
+    if (mix.buydown) loan.buydown = mix.buydown;
+    if (mix.paid_in_cash === 'upfront_fee') loan.fee = 'cash';
+    if (mix.paid_in_cash === 'single_premium') {
         loan.mi_premium = 'single';
         delete loan.fee;
     }
@@ -90,18 +99,18 @@ export function splits_written(
     instead: boolean,
 ): Inquiry[] {
     const loan = with_split_loan(inquiry, scenario, mix);
-    const amounts: [string, string][] = [
+    const amounts: [keyof typeof credit_words, string][] = [
         ['points', mix.pays.points],
-        ['temporary buydown', mix.pays.buydown],
-        ['closing costs', mix.pays.closing_costs],
-        ['upfront fee', mix.pays.upfront_fee],
+        ['temporary_buydown', mix.pays.buydown],
+        ['closing_costs', mix.pays.closing_costs],
+        ['upfront_fee', mix.pays.upfront_fee],
         ['prepaids', mix.pays.prepaids],
     ];
     const paid = amounts.filter(([, amount]) => !is_zero(amount));
     if (!instead) {
         if (!is_zero(mix.off_price)) return [];
         const credits = paid.map(([use, amount]) => ({
-            name: `${on_top}${use}`,
+            name: on_top + credit_words[use],
             from: 'builder',
             amount,
             uses: [use],
@@ -112,8 +121,8 @@ export function splits_written(
     if (ids.size !== 1) return [];
     const [id] = ids;
     // Closing costs come last and take what is left: they pay an upfront fee and prepaids too.
-    const first = paid.filter(([use]) => use === 'points' || use === 'temporary buydown');
-    const rest = paid.length > first.length ? [{id, use: 'closing costs'}] : [];
+    const first = paid.filter(([use]) => use === 'points' || use === 'temporary_buydown');
+    const rest = paid.length > first.length ? [{id, use: 'closing_costs'}] : [];
     return ['options', 'price'].map((use) => ({
         ...loan,
         incentives: [

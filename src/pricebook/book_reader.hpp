@@ -13,8 +13,6 @@ namespace quoin {
 /// A price for all plans, or one for each: "4200" or {"sorrel": "4200", "*": "4800"}.
 PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook& book);
 
-[[nodiscard]] const Words<Grade>& grade_words();
-
 std::vector<Measure> measures(Reader& reader, std::string_view key);
 
 [[nodiscard]] Only read_only(Reader& option, const PriceBook& book);

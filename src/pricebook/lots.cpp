@@ -4,15 +4,12 @@
 namespace quoin {
 namespace {
 
-const Words<LotStatus> status_words = {
-    {"free", LotStatus::free}, {"held", LotStatus::held}, {"sold", LotStatus::sold}};
-
 Lot read_common(Reader& item) {
     Lot lot;
     lot.id = item.id("id");
     lot.premium = item.money("premium");
-    lot.status = item.word("status", status_words);
-    lot.grade = item.word("grade", grade_words());
+    lot.status = item.word<LotStatus>("status");
+    lot.grade = item.word<Grade>("grade");
     lot.flood_zone = item.flag_or("flood_zone", false);
     lot.note = item.text_or("note", "");
     return lot;
@@ -44,16 +41,6 @@ void read_row(Reader& item, PriceBook& book) {
 }
 
 } // namespace
-
-const Words<Grade>& grade_words() {
-    static const Words<Grade> words = {
-        {"level", Grade::level}, {"garden", Grade::garden}, {"walk-out", Grade::walk_out}};
-    return words;
-}
-
-std::string_view name_of(LotStatus status) { return name_in(status_words, status); }
-
-std::string_view name_of(Grade grade) { return name_in(grade_words(), grade); }
 
 const Decimal* find_measure(const std::vector<Measure>& measures, std::string_view name) {
     for (const Measure& measure : measures) {

@@ -11,7 +11,7 @@ const Words<IncentiveBase> base_words = {{"base price", IncentiveBase::base_pric
 std::vector<IncentiveUse> read_uses(Reader& incentive) {
     std::vector<IncentiveUse> uses;
     incentive.items("uses", [&](const Spot& spot) {
-        const auto use = as_word(spot, incentive_use_words(), incentive.findings());
+        const auto use = as_coded<IncentiveUse>(spot, incentive.findings());
         if (use) uses.push_back(*use);
     });
     if (incentive.sound() && uses.empty()) {
@@ -31,15 +31,6 @@ void read_amount(Reader& item, Incentive& incentive) {
 }
 
 } // namespace
-
-const Words<IncentiveUse>& incentive_use_words() {
-    static const Words<IncentiveUse> words = {{"price", IncentiveUse::price},
-                                              {"options", IncentiveUse::options},
-                                              {"closing costs", IncentiveUse::closing_costs},
-                                              {"points", IncentiveUse::points},
-                                              {"temporary buydown", IncentiveUse::buydown}};
-    return words;
-}
 
 void read_offers(Reader& root, PriceBook& book) {
     root.each("incentives", [&](Reader& item) {

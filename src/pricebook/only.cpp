@@ -49,7 +49,7 @@ void read_elevations(Reader& only, const PriceBook& book, Only& into) {
 
 void read_grades(Reader& only, const PriceBook& /*book*/, Only& into) {
     only.items("grades", [&](const Spot& spot) {
-        if (const auto grade = as_word(spot, grade_words(), only.findings())) {
+        if (const auto grade = as_coded<Grade>(spot, only.findings())) {
             into.grades.push_back(*grade);
         }
     });

@@ -6,9 +6,6 @@
 namespace quoin {
 namespace {
 
-const Words<Unit> unit_words = {
-    {"each", Unit::each}, {"sq ft", Unit::square_foot}, {"linear ft", Unit::linear_foot}};
-
 OptionKind kind_of(Reader& item) {
     const std::pair<std::string_view, OptionKind> marks[] = {{"levels", OptionKind::levels},
                                                              {"choices", OptionKind::choice},
@@ -129,13 +126,9 @@ void check_rising(Reader& item, const Option& option, const PriceBook& book) {
 }
 
 Work read_work(Reader& option) {
-    const Words<bool Work::*> trades = {{"gas", &Work::gas},
-                                        {"wiring", &Work::wiring},
-                                        {"plumbing", &Work::plumbing},
-                                        {"structure", &Work::structure}};
     Work work;
     option.items("work", [&](const Spot& spot) {
-        if (const auto trade = as_word(spot, trades, option.findings())) work.** trade = true;
+        if (const auto trade = as_coded<Work>(spot, option.findings())) work.** trade = true;
     });
     return work;
 }
@@ -157,7 +150,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.note = item.text_or("note", "");
     option.area = index_member(item, "area", book.areas, "area");
     option.kind = kind_of(item);
-    option.unit = item.word_or("unit", unit_words, Unit::each);
+    option.unit = item.word_or("unit", Unit::each);
     option.quantity = read_quantity(item, book);
     if (item.has("price")) option.price = price_by_plan(item, "price", book);
     if (item.has("allowance")) option.price = price_by_plan(item, "allowance", book);

@@ -58,7 +58,7 @@ void item_fields(V& v, const AddsAnswer& answer, Item& item) {
     v("quantity", item.quantity);
     v("unit", item.unit);
     v("structural", item.structural);
-    v.said("work", [&] { return trades(item.work); });
+    v("work", item.work);
     v("cutoff", item.cutoff);
     v("note", item.note);
     v.maybe("later", item.later, [&](auto& later) {
@@ -96,7 +96,7 @@ void fields(V& v, A& scenario) {
 
 template <class V, Of<AddsAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("adds");
+    v.constant("question", "adds");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
     v("scenarios", answer.scenarios);

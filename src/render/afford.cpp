@@ -11,22 +11,6 @@
 
 namespace quoin {
 
-std::string_view name_of(AffordLimit limit) {
-    switch (limit) {
-    case AffordLimit::front_ratio:
-        return "front_ratio";
-    case AffordLimit::back_ratio:
-        return "back_ratio";
-    case AffordLimit::residual_income:
-        return "residual_income";
-    case AffordLimit::cash:
-        return "cash";
-    case AffordLimit::program:
-        return "program";
-    }
-    return {};
-}
-
 namespace {
 
 constexpr std::size_t page_width = 98;
@@ -353,7 +337,7 @@ void fields(V& v, A& s) {
 
 template <class V, Of<AffordAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("afford");
+    v.constant("question", "afford");
     v("heading", answer.heading);
     v("reserve_months", answer.facts.reserve_months);
     v("automated", answer.facts.automated);

@@ -29,7 +29,7 @@ inline constexpr std::string_view shape_name<AprAnswer> = "Apr";
 
 template <class V, Of<AprAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("apr");
+    v.constant("question", "apr");
     v.said("apr", [&] { return fixed(answer.apr, 6); });
     v("advanced", answer.advanced);
     v("paid", answer.paid);

@@ -129,7 +129,7 @@ std::string credits_text(const CashAnswer& answer) {
     }
     Table table = two_columns();
     for (const CreditLine& line : answer.credits) {
-        table.row({"used for " + name_of(line.use, answer.scenario), "", dollars(line.amount)});
+        table.row({"used for " + words(line.use, answer.scenario), "", dollars(line.amount)});
     }
     if (!credits.without_use.is_zero()) {
         table.row({"nothing left that it may pay", "", dollars(credits.without_use)});
@@ -229,7 +229,7 @@ std::string needed_text(const CashAnswer& answer) {
 std::string calendar_text(const CashAnswer& answer) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
-        table.row({day.what, day.date.text(), dollars(day.amount)});
+        table.row({std::string(name_of(day.what)), day.date.text(), dollars(day.amount)});
     }
     return "\nWhen\n" + table.text();
 }

@@ -75,6 +75,7 @@ template <class V, Of<CalendarDay> A>
 void fields(V& v, A& day) {
     v("date", day.date);
     v("what", day.what);
+    v.said("words", [&] { return name_of(day.what); });
     v("amount", day.amount);
 }
 
@@ -83,14 +84,15 @@ namespace {
 template <class V, class Answer>
 void credits_fields(V& v, Answer& answer) {
     v.each("used", answer.credits, [&](auto& line, std::size_t) {
-        v.said("use", [&] { return name_of(line.use, answer.scenario); });
+        v("use", line.use);
+        v.said("words", [&] { return words(line.use, answer.scenario); });
         v("amount", line.amount);
     });
     v("without_use", answer.scenario.credits.without_use);
     v("over_cap", answer.scenario.credits.over_cap);
     v("cap_percent", answer.contribution_cap);
     v.when(answer.contribution_cap.has_value(),
-           [&] { v.said("cap_of", [&] { return answer.cap_by_price ? "price" : "value"; }); });
+           [&] { v.either("cap_of", answer.cap_by_price, "price", "value"); });
     v("counts_towards_cap", answer.scenario.credits.interested_parties);
     v("ltv_if_given", answer.effects.ltv_if_given);
 }
@@ -99,7 +101,7 @@ void credits_fields(V& v, Answer& answer) {
 
 template <class V, Of<CashAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("cash");
+    v.constant("question", "cash");
     v("heading", answer.heading);
     v("scenario", answer.scenario);
     v("costs", answer.costs);

@@ -91,38 +91,16 @@ void fields(V& v, A& point) {
     v("spent_and_owed", point.spent_and_owed);
 }
 
-namespace {
-
-/// A stretch with the name of what has cost less in it.
-struct NamedStretch {
-    CostStretch stretch;
-    std::optional<std::string> cheaper; ///< nothing: both have cost the same
-};
-
-std::vector<NamedStretch> named(const std::vector<CostStretch>& order, const std::string& first,
-                                const std::string& second) {
-    std::vector<NamedStretch> list;
-    for (const CostStretch& stretch : order) {
-        NamedStretch& one = list.emplace_back();
-        one.stretch = stretch;
-        if (stretch.cheaper == Cheaper::first) one.cheaper = first;
-        if (stretch.cheaper == Cheaper::second) one.cheaper = second;
-    }
-    return list;
+template <class V, Of<CostStretch> A>
+void fields(V& v, A& stretch) {
+    v("cheaper", stretch.cheaper);
+    v("from", stretch.from);
+    v("to", stretch.to);
+    v.said("when", [&] { return when_words(stretch); });
 }
-
-template <class V, Of<NamedStretch> A>
-void fields(V& v, A& one) {
-    v("cheaper", one.cheaper);
-    v("from", one.stretch.from);
-    v("to", one.stretch.to);
-    v.said("when", [&] { return when_words(one.stretch); });
-}
-
-} // namespace
 
 template <>
-inline constexpr std::string_view shape_name<NamedStretch> = "Stretch";
+inline constexpr std::string_view shape_name<CostStretch> = "Stretch";
 
 namespace {
 
@@ -131,8 +109,7 @@ void order_fields(V& v, const CompareAnswer& answer, const LoanOrder& order) {
     const auto name = [&](std::size_t scenario) { return answer.scenarios[scenario].terms.name; };
     v.said("first", [&] { return name(order.first); });
     v.said("second", [&] { return name(order.second); });
-    v.said("stretches",
-           [&] { return named(order.stretches, name(order.first), name(order.second)); });
+    v("stretches", order.stretches);
 }
 
 template <class V>
@@ -143,7 +120,7 @@ void payback_fields(V& v, const CompareAnswer& answer, const PointsPayback& p) {
     v("extra_cash", p.extra_cash);
     v("saved_monthly", p.saved_monthly);
     v("break_even", p.break_even);
-    v.said("stretches", [&] { return named(p.order, "with", "without"); });
+    v("stretches", p.order);
     v.said("words", [&] { return payback_words(p); });
 }
 
@@ -151,7 +128,7 @@ void payback_fields(V& v, const CompareAnswer& answer, const PointsPayback& p) {
 
 template <class V, Of<CompareAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("compare");
+    v.constant("question", "compare");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
     v.each("scenarios", answer.scenarios, [&](auto& scenario, std::size_t i) {

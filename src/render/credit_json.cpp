@@ -8,18 +8,11 @@ namespace quoin {
 
 /// What of the loan's is paid in cash at closing that would else be financed or paid monthly.
 enum class PaidInCash { none, upfront_fee, single_premium };
-
-std::string_view name_of(PaidInCash what) {
-    switch (what) {
-    case PaidInCash::none:
-        return "none";
-    case PaidInCash::upfront_fee:
-        return "upfront fee";
-    case PaidInCash::single_premium:
-        return "single premium";
-    }
-    return {};
-}
+template <>
+inline constexpr auto
+    codes<PaidInCash> = coded<PaidInCash>({{PaidInCash::none, "none"},
+                                           {PaidInCash::upfront_fee, "upfront_fee"},
+                                           {PaidInCash::single_premium, "single_premium"}});
 
 /// A mix as it is told of its scenario.
 struct ToldMix {
@@ -72,7 +65,9 @@ void fields(V& v, A& told) {
     v("rate", mix.rate);
     v("points", mix.points);
     v.apr("apr", mix.apr);
-    v.said("buydown", [&] { return buydown_name(mix.buydown); });
+    v.said("buydown", [&] {
+        return mix.buydown.empty() ? std::nullopt : std::optional(buydown_name(mix.buydown));
+    });
     v("paid_in_cash", told.paid_in_cash);
     v.object("pays", [&] { pays_fields(v, mix.pays); });
     v("without_use", mix.without_use);
@@ -95,7 +90,7 @@ namespace {
 template <class V, class Scenario>
 void cap_fields(V& v, Scenario& s) {
     v.said("percent", [&] { return *s.cap; });
-    v.said("of", [&] { return s.cap_by_price ? "price" : "value"; });
+    v.either("of", s.cap_by_price, "price", "value");
     v("amount", s.cap_amount);
     v("taken", s.cap_taken);
     v("concessions_alone", s.cap_on_concessions);
@@ -128,7 +123,7 @@ void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
 
 template <class V, Of<CreditAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("credit");
+    v.constant("question", "credit");
     v("heading", answer.heading);
     v("amount", answer.ask.amount);
     v("years", answer.ask.years);

@@ -10,51 +10,11 @@
 
 namespace quoin {
 
-std::string_view name_of(CreditWay way) {
-    switch (way) {
-    case CreditWay::off_price:
-        return "off the price";
-    case CreditWay::costs:
-        return "closing costs and prepaids";
-    case CreditWay::points:
-        return "points";
-    case CreditWay::buydown_1_0:
-        return "temporary buydown 1-0";
-    case CreditWay::buydown_2_1:
-        return "temporary buydown 2-1";
-    case CreditWay::buydown_3_2_1:
-        return "temporary buydown 3-2-1";
-    case CreditWay::upfront_fee:
-        return "upfront fee or single premium";
-    }
-    return {};
-}
-
 std::string use_name(const CreditPure& pure, const CreditScenario& s) {
     if (pure.way != CreditWay::upfront_fee || s.upfront_name.empty()) {
         return std::string(name_of(pure.way));
     }
     return s.upfront_name + ", in cash";
-}
-
-std::string_view key_of(CreditWay way) {
-    switch (way) {
-    case CreditWay::off_price:
-        return "off_price";
-    case CreditWay::costs:
-        return "costs";
-    case CreditWay::points:
-        return "points";
-    case CreditWay::buydown_1_0:
-        return "buydown_1_0";
-    case CreditWay::buydown_2_1:
-        return "buydown_2_1";
-    case CreditWay::buydown_3_2_1:
-        return "buydown_3_2_1";
-    case CreditWay::upfront_fee:
-        return "upfront_fee";
-    }
-    return {};
 }
 
 std::string buydown_name(const std::vector<Percent>& steps) {

@@ -9,8 +9,6 @@
 
 namespace quoin {
 
-[[nodiscard]] std::string_view name_of(CreditWay way); ///< for people
-[[nodiscard]] std::string_view key_of(CreditWay way);  ///< in JSON
 /// "2-1"; "none".
 /// The name of a use for one loan: what its fee or premium is called.
 [[nodiscard]] std::string use_name(const CreditPure& pure, const CreditScenario& s);

@@ -5,12 +5,13 @@
 //   template <class V, Of<QuoteLine> A>
 //   void fields(V& v, A& line) {
 //       v("area", line.area);                                   // as its type is written
-//       v.said("work", [&] { return trades(line.work); });      // made of the fields, or words
+//       v.said("words", [&] { return words(line); });           // made of the fields, or words
 //       v.when(line.structural, [&] { v("note", line.note); }); // not in every object
 //   }
 //
 // Money is text with two decimals ("1580.17"), percents and rates are text as exact decimals, dates
-// are "2026-11-24", a code is one of a fixed list.
+// are "2026-11-24". What is one of a fixed list is a code, for programs: it never changes, and is
+// never shown. Sentences for people stand beside, in members that no program reads.
 #pragma once
 
 #include <concepts>
@@ -26,6 +27,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
 #include <quoin/render/format.hpp>
+#include <quoin/text/codes.hpp>
 #include <quoin/text/json_writer.hpp>
 
 namespace quoin {
@@ -54,15 +56,6 @@ inline constexpr bool is_optional = false;
 template <class T>
 inline constexpr bool is_optional<std::optional<T>> = true;
 
-template <class Enum>
-[[nodiscard]] std::string_view code_of(Enum meaning) {
-    if constexpr (requires { key_of(meaning); }) {
-        return key_of(meaning);
-    } else {
-        return name_of(meaning);
-    }
-}
-
 /// Writes the fields that it visits.
 class FieldsToJson {
   public:
@@ -73,10 +66,11 @@ class FieldsToJson {
         json_.key(key);
         write(value);
     }
-    /// The question that this answers.
-    void question(std::string_view name) {
-        json_.key("question");
-        json_.text(name);
+    /// A code that is always the same, such as the question that this answers.
+    void constant(std::string_view key, std::string_view code) { json_.text(key, code); }
+    /// One of two codes.
+    void either(std::string_view key, bool holds, std::string_view code, std::string_view other) {
+        json_.text(key, holds ? code : other);
     }
     /// A member that is made of others, or words: `value` is asked for it.
     template <class F>
@@ -158,6 +152,12 @@ class FieldsToJson {
             json_.number(static_cast<std::int64_t>(value));
         } else if constexpr (std::is_enum_v<T>) {
             json_.text(code_of(value));
+        } else if constexpr (CodedSet<T>) {
+            json_.open_list();
+            for (const auto& flag : codes<T>) {
+                if (value.*flag.meaning) json_.text(flag.code);
+            }
+            json_.close_list();
         } else if constexpr (std::same_as<T, Months>) {
             json_.number(value.count());
         } else if constexpr (Exact<T>) {

@@ -5,18 +5,6 @@
 
 namespace quoin {
 
-std::string_view name_of(FitReason reason) {
-    switch (reason) {
-    case FitReason::rule:
-        return "rule";
-    case FitReason::limits:
-        return "limits";
-    case FitReason::loan:
-        return "loan";
-    }
-    return {};
-}
-
 template <>
 inline constexpr std::string_view shape_name<FitAnswer> = "Fit";
 template <>
@@ -121,7 +109,7 @@ void fields(V& v, A& scenario) {
 
 template <class V, Of<FitAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("fit");
+    v.constant("question", "fit");
     v("heading", answer.heading);
     v.object("limits", [&] {
         v("monthly", answer.limits.monthly);

@@ -11,20 +11,6 @@
 
 namespace quoin {
 
-std::string_view key_of(LaterWay way) {
-    switch (way) {
-    case LaterWay::financed:
-        return "financed";
-    case LaterWay::cash:
-        return "cash";
-    case LaterWay::after:
-        return "after";
-    case LaterWay::after_lent:
-        return "after_lent";
-    }
-    return {};
-}
-
 namespace {
 
 constexpr std::size_t page_width = 98;
@@ -188,13 +174,13 @@ void fields(V& v, A& item) {
            [&] { return item.later ? std::optional(item.later->estimate) : std::nullopt; });
     v.said("note", [&] { return item.later ? item.later->note : std::string{}; });
     v("why_not", item.why_not);
-    v.said("work", [&] { return trades(item.work); });
+    v("work", item.work);
     v("scenarios", item.scenarios);
 }
 
 template <class V, Of<LaterAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("later");
+    v.constant("question", "later");
     v("heading", answer.heading);
     v("month", answer.facts.month);
     v("items", answer.items);

@@ -19,12 +19,25 @@ struct Rows {
     std::vector<std::vector<std::string>> rows;
 };
 
-/// How amounts are written: plainly for other programs, with signs and commas for people.
-using Amounts = std::string (*)(Money);
+/// How cells are written: amounts plain for other programs, with signs and commas for people;
+/// codes in JSON, words for people and in their spreadsheets.
+struct Manner {
+    bool plain_amounts;
+    bool codes;
 
-std::string plain(Money amount) { return amount.text(); }
+    [[nodiscard]] std::string operator()(Money amount) const {
+        return plain_amounts ? amount.text() : dollars(amount);
+    }
+    template <CodedEnum Enum>
+    [[nodiscard]] std::string operator()(Enum meaning) const {
+        return std::string(codes ? code_of(meaning) : name_of(meaning));
+    }
+};
+constexpr Manner for_people{false, false};
+constexpr Manner for_spreadsheets{true, false};
+constexpr Manner for_programs{true, true};
 
-Rows plan_rows(const PriceBook& book, Amounts written) {
+Rows plan_rows(const PriceBook& book, const Manner& written) {
     Rows list{{"plan", "name", "style", "sq_ft", "bedrooms", "bathrooms", "base_price", "elevation",
                "elevation_price"},
               {false, false, false, true, true, true, true, false, true},
@@ -48,20 +61,20 @@ std::string plans_of(const PriceBook& book, const Lot& lot) {
     return text;
 }
 
-Rows lot_rows(const PriceBook& book, Amounts written) {
+Rows lot_rows(const PriceBook& book, const Manner& written) {
     Rows list{{"lot", "status", "premium", "grade", "plans", "flood_zone", "note"},
               {false, false, true, false, false, false, false},
               {}};
     for (const Lot& lot : book.lots) {
-        list.rows.push_back({lot.id, std::string(name_of(lot.status)), written(lot.premium),
-                             std::string(name_of(lot.grade)), plans_of(book, lot),
-                             lot.flood_zone ? "yes" : "no", lot.note});
+        list.rows.push_back({lot.id, written(lot.status), written(lot.premium), written(lot.grade),
+                             plans_of(book, lot), lot.flood_zone ? "yes" : "no", lot.note});
     }
     return list;
 }
 
 /// The lowest and highest charge over the plans that are offered it.
-std::string price_range(const PriceBook& book, const Option& option, int level, Amounts written) {
+std::string price_range(const PriceBook& book, const Option& option, int level,
+                        const Manner& written) {
     std::optional<Money> low;
     std::optional<Money> high;
     for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
@@ -74,7 +87,7 @@ std::string price_range(const PriceBook& book, const Option& option, int level, 
     return *low == *high ? written(*low) : written(*low) + " to " + written(*high);
 }
 
-std::string_view kind_words(OptionKind kind) {
+std::string kind_words(OptionKind kind) {
     switch (kind) {
     case OptionKind::upgrade:
         return "upgrade";
@@ -90,7 +103,7 @@ std::string_view kind_words(OptionKind kind) {
     return {};
 }
 
-Rows option_rows(const PriceBook& book, Amounts written) {
+Rows option_rows(const PriceBook& book, const Manner& written) {
     Rows list{{"option", "area", "kind", "name", "price", "unit", "cutoff"},
               {false, false, false, false, true, false, false},
               {}};
@@ -98,8 +111,8 @@ Rows option_rows(const PriceBook& book, Amounts written) {
                          const std::string& price) {
         const std::string cutoff = option.cutoff < 0 ? "" : at(book.stages, option.cutoff).id;
         list.rows.push_back({id, at(book.areas, option.area).id,
-                             std::string(kind_words(option.kind)), name, price,
-                             std::string(name_of(option.unit)), cutoff});
+                             written.codes ? written(option.kind) : kind_words(option.kind), name,
+                             price, written(option.unit), cutoff});
     };
     for (const Option& option : book.options) {
         for (std::size_t i = 0; i < option.levels.size(); ++i) {
@@ -115,7 +128,7 @@ Rows option_rows(const PriceBook& book, Amounts written) {
     return list;
 }
 
-Rows rows_of(const PriceBook& book, Listing what, Amounts written) {
+Rows rows_of(const PriceBook& book, Listing what, const Manner& written) {
     switch (what) {
     case Listing::plans:
         return plan_rows(book, written);
@@ -144,7 +157,7 @@ std::string csv_cell(const std::string& text) {
 } // namespace
 
 std::string listing_text(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what, dollars);
+    const Rows list = rows_of(book, what, for_people);
     std::vector<Column> columns;
     for (std::size_t i = 0; i < list.columns.size(); ++i) {
         std::string heading = list.columns[i];
@@ -159,7 +172,7 @@ std::string listing_text(const PriceBook& book, Listing what) {
 }
 
 std::string listing_csv(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what, plain);
+    const Rows list = rows_of(book, what, for_spreadsheets);
     std::string out;
     const auto write = [&](const std::vector<std::string>& cells) {
         for (std::size_t i = 0; i < cells.size(); ++i)
@@ -172,7 +185,7 @@ std::string listing_csv(const PriceBook& book, Listing what) {
 }
 
 std::string listing_json(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what, plain);
+    const Rows list = rows_of(book, what, for_programs);
     JsonWriter json;
     json.open_list();
     for (const auto& row : list.rows) {

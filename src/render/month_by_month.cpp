@@ -10,20 +10,6 @@
 
 namespace quoin {
 
-std::string_view name_of(RateWay way) {
-    switch (way) {
-    case RateWay::fixed:
-        return "fixed";
-    case RateWay::index_of_the_day:
-        return "index of the day";
-    case RateWay::given_index:
-        return "given index";
-    case RateWay::worst_case:
-        return "worst case";
-    }
-    return {};
-}
-
 namespace {
 
 std::string saves_text(const ExtraSaves& saves) {
@@ -200,7 +186,7 @@ void fields(V& v, A& row) {
 
 template <class V, Of<MonthByMonthAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("schedule");
+    v.constant("question", "schedule");
     v("heading", answer.heading);
     v("scenario", answer.scenario);
     v("rate_way", answer.way);

@@ -38,7 +38,7 @@ inline constexpr std::string_view shape_name<PaymentAnswer> = "Payment";
 
 template <class V, Of<PaymentAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("payment");
+    v.constant("question", "payment");
     v("loan", answer.terms.loan);
     v("rate", answer.terms.rate);
     v.apr("apr", answer.terms.rate);

@@ -99,7 +99,7 @@ void fields(V& v, A& program) {
 
 template <class V, Of<ProgramsAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("programs");
+    v.constant("question", "programs");
     v("heading", answer.heading);
     v("note", answer.sheet_note);
     v("programs", answer.programs);

@@ -6,26 +6,6 @@
 
 namespace quoin {
 
-std::string_view name_of(LineKind kind) {
-    switch (kind) {
-    case LineKind::base:
-        return "base";
-    case LineKind::elevation:
-        return "elevation";
-    case LineKind::lot:
-        return "lot";
-    case LineKind::option:
-        return "option";
-    case LineKind::choice:
-        return "choice";
-    case LineKind::in_package:
-        return "in_package";
-    case LineKind::incentive:
-        return "incentive";
-    }
-    return {};
-}
-
 template <>
 inline constexpr std::string_view shape_name<QuoteAnswer> = "Quote";
 
@@ -41,7 +21,7 @@ void fields(V& v, A& line) {
     v("unit_price", line.unit_price);
     v("amount", line.amount);
     v("structural", line.structural);
-    v.said("work", [&] { return trades(line.work); });
+    v("work", line.work);
     v("note", line.note);
 }
 
@@ -49,7 +29,7 @@ template <class V, Of<QuoteRequest> A>
 void fields(V& v, A& request) {
     v("area", request.area);
     v("text", request.text);
-    v.said("status", [] { return std::string_view("to be confirmed"); });
+    v.constant("status", "to_be_confirmed");
     v("estimate", request.estimate);
 }
 
@@ -71,7 +51,7 @@ void fields(V& v, A& credit) {
 
 template <class V, Of<QuoteAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("quote");
+    v.constant("question", "quote");
     v("heading", answer.heading);
     v("lines", answer.lines);
     v("options", answer.options);

@@ -13,26 +13,6 @@
 
 namespace quoin {
 
-std::string_view name_of(FigureUnit unit) {
-    switch (unit) {
-    case FigureUnit::money:
-        return "dollars";
-    case FigureUnit::percent:
-        return "percent";
-    case FigureUnit::per_thousand:
-        return "per thousand";
-    case FigureUnit::mills:
-        return "mills";
-    case FigureUnit::months:
-        return "months";
-    case FigureUnit::days:
-        return "days";
-    case FigureUnit::count:
-        return "payments";
-    }
-    return {};
-}
-
 namespace {
 
 constexpr std::size_t page_width = 98;
@@ -118,7 +98,8 @@ std::string words(const Ground& ground) {
             (ground.beyond_end ? ", and used on: a later one is not in the data" : ""));
     }
     if (!ground.source.empty()) {
-        add(ground.status.empty() ? ground.source : ground.status + ": " + ground.source);
+        add(ground.status ? std::string(name_of(*ground.status)) + ": " + ground.source
+                          : ground.source);
     }
     return text;
 }
@@ -172,7 +153,7 @@ void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) 
     v("effective", ground.effective);
     v("until", ground.until);
     v("beyond_end", ground.beyond_end);
-    v.said("status", [&] { return text_or_nothing(ground.status); });
+    v("status", ground.status);
     v.said("source", [&] { return text_or_nothing(ground.source); });
     v.said("agrees", [&] { return figure.agrees(); });
 }
@@ -182,7 +163,7 @@ void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) 
 template <class V, Of<RecheckAnswer> A>
 void fields(V& v, A& answer) {
     const Figures figures = figures_of(answer);
-    v.question("recheck");
+    v.constant("question", "recheck");
     v("heading", answer.heading);
     v("scenario", answer.scenario);
     v.each("sections", answer.sections, [&](auto& section, std::size_t) {

@@ -17,8 +17,12 @@ class FieldsToShape {
     void operator()(std::string_view key, const T& /*value*/) {
         add(key, shape<T>());
     }
-    void question(std::string_view name) {
-        add("question", {.kind = Shape::Kind::code, .codes = {std::string(name)}});
+    void constant(std::string_view key, std::string_view code) {
+        add(key, {.kind = Shape::Kind::code, .codes = {std::string(code)}});
+    }
+    void either(std::string_view key, bool /*holds*/, std::string_view code,
+                std::string_view other) {
+        add(key, {.kind = Shape::Kind::code, .codes = {std::string(code), std::string(other)}});
     }
     template <class F>
     void said(std::string_view key, const F& /*value*/) {
@@ -83,6 +87,8 @@ class FieldsToShape {
             return {.kind = Shape::Kind::number};
         } else if constexpr (std::is_enum_v<T>) {
             return code_shape<T>();
+        } else if constexpr (CodedSet<T>) {
+            return list_of(code_shape<T>());
         } else if constexpr (std::convertible_to<T, std::string_view> || Exact<T> ||
                              MeasuredDecimal<T>) {
             return {};
@@ -120,13 +126,10 @@ class FieldsToShape {
         fields(visitor, value);
         return of;
     }
-    /// An enumeration counts up from 0; past its last code there is none.
-    template <class Enum>
+    template <class T>
     static Shape code_shape() {
         Shape of{.kind = Shape::Kind::code};
-        for (int i = 0; !code_of(static_cast<Enum>(i)).empty(); ++i) {
-            of.codes.emplace_back(code_of(static_cast<Enum>(i)));
-        }
+        for (const auto& one : codes<T>) of.codes.emplace_back(one.code);
         return of;
     }
     static Shape list_of(Shape item) {

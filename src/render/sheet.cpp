@@ -168,7 +168,8 @@ std::string cash_section(const QuoteAnswer& quote) {
 std::string calendar_section(const CashAnswer& cash) {
     std::string rows;
     for (const CalendarDay& day : cash.calendar) {
-        rows += figure_row(day.what, {long_date(day.date), dollars(day.amount)});
+        rows +=
+            figure_row(std::string(name_of(day.what)), {long_date(day.date), dollars(day.amount)});
     }
     if (rows.empty()) return {};
     return section("When the cash is due", element("table", element("tbody", rows)), "keep");

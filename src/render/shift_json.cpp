@@ -103,7 +103,7 @@ void fields(V& v, A& s) {
 
 template <class V, Of<ShiftAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("shift");
+    v.constant("question", "shift");
     v("heading", answer.heading);
     v("step", answer.ask.step);
     v("contract_price", answer.contract_price);

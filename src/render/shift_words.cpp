@@ -10,20 +10,6 @@
 
 namespace quoin {
 
-std::string_view name_of(ShiftChange change) {
-    switch (change) {
-    case ShiftChange::none:
-        return "none";
-    case ShiftChange::price:
-        return "price";
-    case ShiftChange::options:
-        return "options";
-    case ShiftChange::appraisal:
-        return "appraisal";
-    }
-    return {};
-}
-
 std::string words(const ShiftCase& moved) {
     const std::string percent = moved.percent.value().text();
     switch (moved.change) {

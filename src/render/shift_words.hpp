@@ -9,8 +9,7 @@
 
 namespace quoin {
 
-[[nodiscard]] std::string_view name_of(ShiftChange change); ///< stable name, for JSON
-[[nodiscard]] std::string words(const ShiftCase& moved);    ///< "price +1 %"
+[[nodiscard]] std::string words(const ShiftCase& moved); ///< "price +1 %"
 [[nodiscard]] std::vector<std::string> cautions_of(const ShiftAnswer& answer);
 
 } // namespace quoin

@@ -10,26 +10,6 @@
 
 namespace quoin {
 
-std::string_view name_of(ShownStanding standing) {
-    switch (standing) {
-    case ShownStanding::included:
-        return "included";
-    case ShownStanding::free_choice:
-        return "choice at no cost";
-    case ShownStanding::yours:
-        return "yours";
-    case ShownStanding::yours_partly:
-        return "yours in part";
-    case ShownStanding::extra:
-        return "extra";
-    case ShownStanding::unavailable:
-        return "not to be had";
-    case ShownStanding::decor:
-        return "not for sale";
-    }
-    return {};
-}
-
 namespace {
 
 std::string standing_text(const ShownItem& item) {
@@ -108,7 +88,7 @@ void fields(V& v, A& item) {
 
 template <class V, Of<ShownAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("shown");
+    v.constant("question", "shown");
     v("heading", answer.heading);
     v.object("model", [&] {
         v("plan", answer.model_plan);

@@ -6,8 +6,6 @@
 
 namespace quoin {
 
-[[nodiscard]] std::string_view name_of(ShownStanding standing);
-
 template <>
 inline constexpr std::string_view shape_name<ShownItem> = "Shown";
 

@@ -202,7 +202,7 @@ void fields(V& v, A& plan) {
 
 template <class V, Of<SiteAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("site");
+    v.constant("question", "site");
     v("heading", answer.heading);
     v("lot", answer.lot);
     v("plan", answer.plan);

@@ -130,22 +130,6 @@ std::string incentives_text(const TourAnswer& answer) {
 
 } // namespace
 
-std::string_view name_of(TourState state) {
-    switch (state) {
-    case TourState::included:
-        return "included";
-    case TourState::chosen:
-        return "chosen";
-    case TourState::held:
-        return "in a package";
-    case TourState::offered:
-        return "offered";
-    case TourState::barred:
-        return "not to be had";
-    }
-    return {};
-}
-
 namespace {
 
 bool needs_trades(const TourArea& area) {

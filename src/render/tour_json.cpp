@@ -86,7 +86,7 @@ void fields(V& v, A& item) {
     v("agreed", item.agreed);
     v.said("wish", [&] { return item.wish > 0 ? std::optional(item.wish) : std::nullopt; });
     v("structural", item.structural);
-    v.said("work", [&] { return trades(item.work); });
+    v("work", item.work);
     v("cutoff", item.cutoff);
     v("cutoff_passed", item.cutoff_passed);
     v("one_of", item.one_of);
@@ -135,7 +135,7 @@ void fields(V& v, A& offer) {
 
 template <class V, Of<TourAnswer> A>
 void fields(V& v, A& answer) {
-    v.question("tour");
+    v.constant("question", "tour");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
     v("options", answer.options_price);

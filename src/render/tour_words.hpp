@@ -9,7 +9,6 @@
 
 namespace quoin {
 
-[[nodiscard]] std::string_view name_of(TourState state);
 [[nodiscard]] std::vector<std::string> cautions_of(const TourAnswer& answer);
 
 } // namespace quoin

@@ -25,55 +25,6 @@ std::string over_words(const Refusal& refusal, const char* limit) {
 
 } // namespace
 
-std::string_view name_of(Barred barred) {
-    switch (barred) {
-    case Barred::rule_unknown:
-        return "rule_unknown";
-    case Barred::term_not_offered:
-        return "term_not_offered";
-    case Barred::place_not_eligible:
-        return "place_not_eligible";
-    case Barred::score_needed:
-        return "score_needed";
-    case Barred::score_below_minimum:
-        return "score_below_minimum";
-    case Barred::ltv_over_maximum:
-        return "ltv_over_maximum";
-    case Barred::loan_over_limit:
-        return "loan_over_limit";
-    case Barred::rate_not_offered:
-        return "rate_not_offered";
-    case Barred::mi_not_offered:
-        return "mi_not_offered";
-    case Barred::insurance_not_offered:
-        return "insurance_not_offered";
-    case Barred::buydown_not_allowed:
-        return "buydown_not_allowed";
-    case Barred::cash_short:
-        return "cash_short";
-    }
-    return {};
-}
-
-std::string_view name_of(RuleList list) {
-    switch (list) {
-    case RuleList::points_adjustment:
-        return "points_adjustment";
-    case RuleList::mi_factors:
-        return "mortgage_insurance";
-    case RuleList::single_premium:
-        return "single_premium";
-    case RuleList::homeowner:
-        return "homeowner";
-    case RuleList::ratios:
-        return "ratios";
-    case RuleList::residual_income:
-        return "residual_income";
-    default:
-        return name_of(static_cast<Rule>(list));
-    }
-}
-
 std::string_view words(RuleList list) {
     switch (list) {
     case RuleList::maximum_ltv:
@@ -160,30 +111,6 @@ std::string words(const Refusal& refusal) {
     return {};
 }
 
-std::string_view name_of(Lookup lookup) {
-    switch (lookup) {
-    case Lookup::note_rate:
-        return "note_rate";
-    case Lookup::points_adjustment:
-        return "points_adjustment";
-    case Lookup::upfront_fee:
-        return "upfront_fee";
-    case Lookup::annual_fee:
-        return "annual_fee";
-    case Lookup::annual_fee_months:
-        return "annual_fee_months";
-    case Lookup::mi_factor:
-        return "mi_factor";
-    case Lookup::single_premium:
-        return "single_premium";
-    case Lookup::contribution_cap:
-        return "contribution_cap";
-    case Lookup::homeowner:
-        return "homeowners_rate";
-    }
-    return {};
-}
-
 namespace {
 
 std::string value_words(const JumpSide& side, const char* unit) {
@@ -253,42 +180,14 @@ std::string words(const Jump& jump) {
     return {};
 }
 
-std::string_view name_of(Unit unit) {
-    switch (unit) {
-    case Unit::each:
-        return "each";
-    case Unit::square_foot:
-        return "sq ft";
-    case Unit::linear_foot:
-        return "linear ft";
-    }
-    return {};
-}
-
-std::string_view name_of(Standing standing) {
-    switch (standing) {
-    case Standing::offered:
-        return "offered";
-    case Standing::chosen:
-        return "chosen";
-    case Standing::held:
-        return "held";
-    case Standing::barred:
-        return "barred";
-    }
-    return {};
-}
-
-std::string_view name_of(IncentiveUse use) { return name_in(incentive_use_words(), use); }
-
-std::string_view name_of(CreditUse use) {
+std::string words(CreditUse use, const ScenarioAnswer& scenario) {
     switch (use) {
     case CreditUse::points:
         return "points";
     case CreditUse::buydown:
         return "the temporary buydown";
     case CreditUse::upfront_fee:
-        return "the upfront fee";
+        return scenario.insurance.paid_up ? "the single premium" : "the upfront fee";
     case CreditUse::closing_costs:
         return "closing costs";
     case CreditUse::prepaids:
@@ -299,33 +198,11 @@ std::string_view name_of(CreditUse use) {
     return {};
 }
 
-std::string name_of(CreditUse use, const ScenarioAnswer& scenario) {
-    const bool premium = use == CreditUse::upfront_fee && scenario.insurance.paid_up;
-    return premium ? "the single premium" : std::string(name_of(use));
-}
-
-std::string_view name_of(OptionKind kind) {
-    switch (kind) {
-    case OptionKind::upgrade:
-        return "upgrade";
-    case OptionKind::levels:
-        return "levels";
-    case OptionKind::choice:
-        return "choice";
-    case OptionKind::allowance:
-        return "allowance";
-    case OptionKind::package:
-        return "package";
-    }
-    return {};
-}
-
 std::vector<std::string> trades(const Work& work) {
     std::vector<std::string> names;
-    if (work.gas) names.emplace_back("gas");
-    if (work.wiring) names.emplace_back("wiring");
-    if (work.plumbing) names.emplace_back("plumbing");
-    if (work.structure) names.emplace_back("structure");
+    for (const auto& trade : codes<Work>) {
+        if (work.*trade.meaning) names.emplace_back(trade.word);
+    }
     return names;
 }
 

@@ -129,7 +129,7 @@ class Layout {
         }
         sheet.text(row, 4, ground.rule);
         if (ground.effective) sheet.value(row, 5, CellLook::date, serial(*ground.effective));
-        sheet.text(row, 6, ground.status);
+        sheet.text(row, 6, ground.status ? std::string(name_of(*ground.status)) : std::string{});
         sheet.text(row, 7, ground.source);
         book_.names.emplace_back(figure.id, fmt::format("{}!$B${}", name, row + 1));
     }

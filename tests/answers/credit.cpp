@@ -83,7 +83,7 @@ Tried attempt(const Sitting& sitting, std::size_t index, const Attempt& a) {
     tried.used = f.credits;
     tried.bill = f.cash;
     if (f.contribution_cap) {
-        const bool by_price = caps_contributions_by_price(rules.program->kind);
+        const bool by_price = rules.program->policy.cap_by_price;
         tried.cap = percent_of(by_price ? f.price : f.value, *f.contribution_cap, Rounding::down);
     }
     return tried;

@@ -207,7 +207,7 @@ TEST_CASE("Published grounds stand beside their figures") {
     const RecheckedFigure& annual = named(fha, "annual_percent");
     CHECK(annual.ground.source.find("Mortgagee Letter 2023-05") != std::string::npos);
     CHECK(annual.ground.effective == date("2023-03-20"));
-    CHECK(annual.ground.status == "published");
+    CHECK(annual.ground.status == Status::published);
     CHECK(named(fha, "mortgage_insurance").ground.rounding == 15);
     CHECK(named(fha, "principal_and_interest").ground.rounding == 12);
     const RecheckAnswer conventional = recheck(loaded->sitting(), 0);

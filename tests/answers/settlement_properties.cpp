@@ -191,7 +191,7 @@ TEST_CASE("Credits used: no more than given, than there is to pay, than the cap"
             REQUIRE(used.by_use[CreditUse::prepaids] <= prepaids - (lent - of_costs));
             REQUIRE(used.by_use[CreditUse::down_payment] <= cash[CashPart::down_payment]);
             REQUIRE(f.contribution_cap.has_value());
-            const bool by_price = caps_contributions_by_price(sitting.rules()[s].program->kind);
+            const bool by_price = sitting.rules()[s].program->policy.cap_by_price;
             const Money cap =
                 percent_of(by_price ? f.price : f.value, *f.contribution_cap, Rounding::down);
             REQUIRE(used.interested_parties <= cap);

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include <quoin/questions/questions.hpp>
+#include <quoin/text/codes.hpp>
 
 #include "homes.hpp"
 
@@ -111,6 +112,32 @@ TEST_CASE("Every answer has the shape that is told of it") {
     for (const char* member : {"Scenario.cost_of_credit", "Refusal.words", "Touch.per_month",
                                "FitHome.left_out", "Mix.cost_over_years", "Monthly.property_tax"}) {
         CHECK(held.met.contains(member));
+    }
+}
+
+namespace {
+
+void add_codes(const Shape& shape, std::set<std::string>& codes) {
+    codes.insert(shape.codes.begin(), shape.codes.end());
+    if (shape.item) add_codes(*shape.item, codes);
+    for (const Shape& base : shape.bases) add_codes(base, codes);
+    for (const ShapeMember& member : shape.members) add_codes(member.shape, codes);
+}
+
+} // namespace
+
+TEST_CASE("What is one of a fixed list is a code, never a sentence") {
+    std::set<std::string> codes;
+    for (const Question& question : questions()) {
+        if (question.shape != nullptr) add_codes(question.shape(), codes);
+    }
+    CHECK(codes.size() > 100);
+    for (const std::string& code : codes) {
+        CAPTURE(code);
+        CHECK(is_code(code));
+    }
+    for (const char* code : {"sq_ft", "walk_out", "index_of_the_day", "unavailable"}) {
+        CHECK(codes.contains(code));
     }
 }
 

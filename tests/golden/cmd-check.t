@@ -33,7 +33,7 @@ $ quoin check ../../rates/programs/fha.json --as-of 2027-02-01 --json
   "files": [
     {
       "file": "../../rates/programs/fha.json",
-      "kind": "loan program",
+      "kind": "program",
       "sound": true,
       "problems": [],
       "ending": [

@@ -463,7 +463,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
     ...
-    7 rows #9dc15753
+    7 rows #71f6532e
   ]
   "figures": 145, "differences": 0
   "cautions": [
@@ -472,7 +472,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
     "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
   ]
 }
-2964 lines #09f284ff
+2964 lines #e3f0f931
 = 0
 $ quoin recheck --help
 Each figure with its formula, inputs, rounding, rule, date and source

@@ -62,7 +62,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
   }
   "costs": [
     {
-      "section": "services shopped for", "name": "Title and recording", "amount": "900.00"
+      "section": "shopped_for", "name": "Title and recording", "amount": "900.00"
       "paid_by": "buyer", "finance_charge": false, "before_closing": false
     }
   ]
@@ -91,17 +91,20 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
   }
   "credits": {
     "used": [
-      {"use": "closing costs", "amount": "900.00"}
-      {"use": "prepaids and escrow", "amount": "300.00"}
+      {"use": "closing_costs", "words": "closing costs", "amount": "900.00"}
+      {"use": "prepaids", "words": "prepaids and escrow", "amount": "300.00"}
     ]
     "without_use": "0.00", "over_cap": "0.00", "cap_percent": "3", "cap_of": "value"
     "counts_towards_cap": "1200.00", "ltv_if_given": "66.06"
   }
   "appraisal_gap": "0.00"
   "calendar": [
-    {"date": "2026-11-24", "what": "earnest money", "amount": "1000.00"}
-    {"date": "2026-11-24", "what": "share of options, at their selection", "amount": "312.00"}
-    {"date": "2027-01-15", "what": "at closing", "amount": "34942.73"}
+    {"date": "2026-11-24", "what": "earnest_money", "words": "earnest money", "amount": "1000.00"}
+    {
+      "date": "2026-11-24", "what": "option_share"
+      "words": "share of options, at their selection", "amount": "312.00"
+    }
+    {"date": "2027-01-15", "what": "closing", "words": "at closing", "amount": "34942.73"}
   ]
   "cautions": [
     "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
@@ -110,5 +113,5 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-303 lines #08188ae6
+308 lines #b9ccfe6f
 = 0

@@ -80,7 +80,7 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
     {
       "scenario": "A third down", "rate": "6", "rate_without": "6.25", "extra_cash": "673.04"
       "saved_monthly": "7.83", "break_even": null
-      "stretches": [{"cheaper": "without", "from": 0, "to": null, "when": "throughout"}]
+      "stretches": [{"cheaper": "second", "from": 0, "to": null, "when": "throughout"}]
       "words": "they never pay for themselves"
     }
   ]
@@ -88,8 +88,8 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
     {
       "first": "Ten percent down", "second": "A third down"
       "stretches": [
-        {"cheaper": "Ten percent down", "from": 0, "to": 4, "when": "through payment 4"}
-        {"cheaper": "A third down", "from": 5, "to": null, "when": "from payment 5 on"}
+        {"cheaper": "first", "from": 0, "to": 4, "when": "through payment 4"}
+        {"cheaper": "second", "from": 5, "to": null, "when": "from payment 5 on"}
       ]
     }
   ]
@@ -100,5 +100,5 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-334 lines #c750b8c7
+334 lines #49de69f8
 = 0

@@ -26,7 +26,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "concessions_alone": false
       }
       "without": {
-        "off_price": "0.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": "none"
+        "off_price": "0.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
         "paid_in_cash": "none"
         "pays": {
           "points": "0.00", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -45,7 +45,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         {
           "use": "off_price", "name": "off the price"
           "mix": {
-            "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": "none"
+            "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
             "paid_in_cash": "none"
             "pays": {
               "points": "0.00", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -63,10 +63,10 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "why_not": null
         }
         ...
-        7 rows #147393ca
+        7 rows #bf24dcd0
       ]
       "lowest_payment": {
-        "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": "none"
+        "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
         "paid_in_cash": "none"
         "pays": {
           "points": "0.00", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -82,7 +82,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "cost_over_asked_years": "105775.66"
       }
       "least_cash": {
-        "off_price": "1269.00", "rate": "6", "points": "1", "apr": "6.001", "buydown": "none"
+        "off_price": "1269.00", "rate": "6", "points": "1", "apr": "6.001", "buydown": null
         "paid_in_cash": "none"
         "pays": {
           "points": "668.51", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -98,7 +98,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         "cost_over_asked_years": "105859.02"
       }
       "least_cost": {
-        "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": "none"
+        "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
         "paid_in_cash": "none"
         "pays": {
           "points": "0.00", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -115,7 +115,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
       }
       "frontier": [
         {
-          "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": "none"
+          "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
           "paid_in_cash": "none"
           "pays": {
             "points": "0.00", "buydown": "0.00", "upfront_fee": "0.00", "closing_costs": "0.00"
@@ -133,7 +133,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
         ...
         6 rows: off_price 10663.00, rate 36, points 6, apr 38.752, without_use 0.94, over_cap 0.00, loan
           398057.00, monthly_now 35163.33, monthly_after_three_years 903.98, cash_needed 212985.49,
-          cash_to_close 205113.49, cost_over_asked_years 634945.43 #978334f3
+          cash_to_close 205113.49, cost_over_asked_years 634945.43 #78c5ae92
       ]
     }
   ]
@@ -147,5 +147,5 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-472 lines #5a8b6513
+472 lines #3da81900
 = 0

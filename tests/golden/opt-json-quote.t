@@ -24,7 +24,7 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
     ...
     {
       "kind": "option", "area": "Inside", "id": "floor", "name": "Floor", "detail": "Oak"
-      "quantity": "480", "unit": "sq ft", "unit_price": "4.25", "amount": "2040.00"
+      "quantity": "480", "unit": "sq_ft", "unit_price": "4.25", "amount": "2040.00"
       "structural": false, "work": [], "note": ""
     }
     ...
@@ -33,17 +33,17 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
       "quantity": "1", "unit": "each", "unit_price": "0.00", "amount": "0.00", "structural": false
       "work": [], "note": ""
     }
-    7 rows: quantity 488, unit_price 100964.25, amount 103120.00 #1448a8b3
+    7 rows: quantity 488, unit_price 100964.25, amount 103120.00 #938809ed
   ]
   "options": "3120.00", "incentives": "0.00", "contract_price": "103120.00"
   "requests": [
     {
-      "area": "Outside", "text": "A bench by the door", "status": "to be confirmed"
+      "area": "Outside", "text": "A bench by the door", "status": "to_be_confirmed"
       "estimate": "350.00"
     }
   ]
   "open_choices": []
-  "credits": [{"id": "opening", "name": "Opening weeks", "use": "closing costs", "amount": "1200.00"}]
+  "credits": [{"id": "opening", "name": "Opening weeks", "use": "closing_costs", "amount": "1200.00"}]
   "incentive_conditions": [], "incentive_lenders": []
   "deposits": {"earnest": "1000.00", "options": "312.00", "paid": null, "note": ""}
   "scenarios": [
@@ -114,5 +114,5 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-387 lines #6265babf
+387 lines #ea49c744
 = 0

@@ -15,22 +15,22 @@ $ quoin shown data/buyer.json --rates data/rates --json | digest
   "items": [
     {
       "area": "Outside", "name": "Walk-out door", "as_shown": "", "quantity": null, "unit": "each"
-      "standing": "not to be had", "price": null, "yours": null, "your_level": ""
+      "standing": "unavailable", "price": null, "yours": null, "your_level": ""
       "why_not": "only on lots graded walk-out"
     }
     {
-      "area": "Inside", "name": "Floor", "as_shown": "Oak", "quantity": "480", "unit": "sq ft"
+      "area": "Inside", "name": "Floor", "as_shown": "Oak", "quantity": "480", "unit": "sq_ft"
       "standing": "yours", "price": "2040.00", "yours": "2040.00", "your_level": "Oak"
       "why_not": ""
     }
     ...
     {
       "area": "Inside", "name": "The armchair", "as_shown": "", "quantity": null, "unit": "each"
-      "standing": "not for sale", "price": null, "yours": null, "your_level": "", "why_not": ""
+      "standing": "decor", "price": null, "yours": null, "your_level": "", "why_not": ""
     }
-    6 rows: quantity 484, price 4880.00, yours 2220.00 #e5c8ebdd
+    6 rows: quantity 484, price 4880.00, yours 2220.00 #d442b931
   ]
   "shown_total": "4880.00", "missing": "2660.00"
 }
-114 lines #6c3e38d0
+114 lines #bc48e4ce
 = 0

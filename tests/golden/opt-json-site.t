@@ -25,7 +25,7 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
       "can_be_had": true, "falls_out": [], "move": null
     }
     {
-      "id": "2", "status": "free", "premium": "5000.00", "grade": "walk-out", "flood_zone": false
+      "id": "2", "status": "free", "premium": "5000.00", "grade": "walk_out", "flood_zone": false
       "plans": [], "every_plan": true, "note": "", "measures": [], "chosen": false, "fits": true
       "can_be_had": true, "falls_out": []
       "move": {
@@ -38,7 +38,7 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
       "plans": [], "every_plan": true, "note": "", "measures": [], "chosen": false, "fits": true
       "can_be_had": false, "falls_out": [], "move": null
     }
-    3 rows: id 6, premium 5000.00 #358ad2ec
+    3 rows: id 6, premium 5000.00 #55f308fb
   ]
   "plans": [
     {
@@ -62,5 +62,5 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-141 lines #0d45ac62
+141 lines #fecaab9d
 = 0

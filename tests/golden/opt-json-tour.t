@@ -67,7 +67,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "shown": [
         {
           "area": "Outside", "name": "Walk-out door", "as_shown": "", "quantity": null
-          "unit": "each", "standing": "not to be had", "price": null, "yours": null
+          "unit": "each", "standing": "unavailable", "price": null, "yours": null
           "your_level": "", "why_not": "only on lots graded walk-out"
         }
       ]
@@ -79,7 +79,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
           "quantity": null, "budget": null, "spend": null, "parts": []
           "forms": [
             {
-              "id": "", "name": "", "note": "", "state": "not to be had"
+              "id": "", "name": "", "note": "", "state": "unavailable"
               "why": "only on lots graded walk-out", "price": "3200.00", "touch": null
             }
           ]
@@ -88,14 +88,14 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "requests": [{"text": "A bench by the door", "estimate": "350.00"}]
     }
     ...
-    2 rows #c5d0cadd
+    2 rows #b70e53ce
   ]
   "incentives": [
     {
       "id": "opening", "name": "Opening weeks", "amount": "1200.00", "left": "0.00"
       "conditions": "", "lender": "", "expires": "2026-12-15", "close_by": null, "why_not": ""
-      "uses": ["closing costs", "price"]
-      "used": [{"use": "closing costs", "amount": null, "given": "1200.00"}]
+      "uses": ["closing_costs", "price"]
+      "used": [{"use": "closing_costs", "amount": null, "given": "1200.00"}]
     }
   ]
   "cautions": [
@@ -107,5 +107,5 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
   ]
 }
-690 lines #3364a3de
+690 lines #641fc003
 = 0

@@ -31,7 +31,7 @@ $ quoin list lots data/book.json --json
     "lot": "2",
     "status": "free",
     "premium": "5000.00",
-    "grade": "walk-out",
+    "grade": "walk_out",
     "plans": "all",
     "flood_zone": "no",
     "note": ""
@@ -52,7 +52,7 @@ $ quoin check data/book.json --json --rates data/rates
   "files": [
     {
       "file": "data/book.json",
-      "kind": "price book",
+      "kind": "price_book",
       "sound": true,
       "problems": [],
       "ending": []

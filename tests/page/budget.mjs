@@ -347,7 +347,7 @@ export async function budget_money_pays_a_premium({cases, server, context}) {
         const now = written.scenarios.find((one) => one.name === name);
         equal(`${name}: ${member}`, now[member], value);
         const uses = written.credits.map((one) => one.uses.join()).join('; ');
-        equal(`${name}: one credit`, uses, 'upfront fee');
+        equal(`${name}: one credit`, uses, 'upfront_fee');
         await page.click('button:text-is("Take it out again")');
         await reads(page, '.last', 'taken out again');
         equal(
@@ -418,7 +418,7 @@ async function a_file_with_the_money_in_it({server, chrome}, costs, hand, buydow
     await split(page, 'All to temporary buydown 1-0');
     await put_to_use(page, buydown, 'a buydown in place of what a file has');
     const {credits} = (await kept(page)).inquiry;
-    equal('one credit', credits.map((one) => one.uses.join()).join('; '), 'temporary buydown');
+    equal('one credit', credits.map((one) => one.uses.join()).join('; '), 'temporary_buydown');
     await context.close();
 }
 

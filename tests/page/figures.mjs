@@ -328,7 +328,7 @@ export async function incentives_used_another_way({cases, server, context}) {
         JSON.stringify(inquiry.incentives),
         JSON.stringify([
             {id: 'winter-start', use: 'options', amount: '5000'},
-            {id: 'winter-start', use: 'closing costs', amount: '2500'},
+            {id: 'winter-start', use: 'closing_costs', amount: '2500'},
         ]),
     );
     check(
@@ -357,7 +357,7 @@ export async function parts_of_an_incentive_however_slow_the_answer({server, con
             JSON.stringify((await kept(page)).inquiry.incentives),
             JSON.stringify([
                 {id: 'winter-start', use: 'options', amount: options},
-                {id: 'winter-start', use: 'closing costs', amount: costs},
+                {id: 'winter-start', use: 'closing_costs', amount: costs},
             ]),
         );
     await page.click('.incentive:has-text("Winter start") label:text-is("not used")');

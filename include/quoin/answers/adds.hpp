@@ -12,6 +12,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -55,6 +56,11 @@ enum class Standing {
     held,    ///< comes with a package that is chosen
     barred,  ///< cannot be had here
 };
+template <>
+inline constexpr auto codes<Standing> = coded<Standing>({{Standing::offered, "offered"},
+                                                         {Standing::chosen, "chosen"},
+                                                         {Standing::held, "held"},
+                                                         {Standing::barred, "barred"}});
 
 struct AddsItem {
     std::string id; ///< "kitchen-counters:quartz" for a level

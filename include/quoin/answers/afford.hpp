@@ -14,6 +14,7 @@
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/lending/ratio_limits.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -24,6 +25,13 @@ enum class AffordLimit {
     cash,            ///< cash needed and reserves over the cash there is
     program,         ///< the program refuses: loan limit, LTV, score, cash too short for its least
 };
+template <>
+inline constexpr auto
+    codes<AffordLimit> = coded<AffordLimit>({{AffordLimit::front_ratio, "front_ratio"},
+                                             {AffordLimit::back_ratio, "back_ratio"},
+                                             {AffordLimit::residual_income, "residual_income"},
+                                             {AffordLimit::cash, "cash"},
+                                             {AffordLimit::program, "program"}});
 
 /// How far a price is from a limit.
 struct LimitRoom {

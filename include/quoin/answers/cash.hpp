@@ -32,10 +32,20 @@ struct CreditLine {
     Money amount;
 };
 
+/// What cash leaves the buyer for before the home is theirs.
+enum class CashDue { deposits, earnest_money, option_share, costs_when_ordered, closing };
+template <>
+inline constexpr auto codes<CashDue> =
+    coded<CashDue>({{CashDue::deposits, "deposits", "deposits paid"},
+                    {CashDue::earnest_money, "earnest_money", "earnest money"},
+                    {CashDue::option_share, "option_share", "share of options, at their selection"},
+                    {CashDue::costs_when_ordered, "costs_when_ordered", "costs paid when ordered"},
+                    {CashDue::closing, "closing", "at closing"}});
+
 /// A day on which cash leaves the buyer.
 struct CalendarDay {
     Date date;
-    std::string what;
+    CashDue what = CashDue::closing;
     Money amount;
 };
 

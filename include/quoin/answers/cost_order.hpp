@@ -7,10 +7,15 @@
 #include <vector>
 
 #include <quoin/exact/money.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
 enum class Cheaper { first, second, neither };
+template <>
+inline constexpr auto codes<Cheaper> = coded<Cheaper>({{Cheaper::first, "first"},
+                                                       {Cheaper::second, "second"},
+                                                       {Cheaper::neither, "neither"}});
 
 /// Months through which one of two has cost less, or both the same.
 struct CostStretch {

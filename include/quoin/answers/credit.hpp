@@ -14,6 +14,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/inquiry/asks.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -56,6 +57,15 @@ enum class CreditWay {
     buydown_3_2_1,
     upfront_fee, ///< of the program in cash, or a single premium of mortgage insurance
 };
+template <>
+inline constexpr auto codes<CreditWay> =
+    coded<CreditWay>({{CreditWay::off_price, "off_price", "off the price"},
+                      {CreditWay::costs, "costs", "closing costs and prepaids"},
+                      {CreditWay::points, "points"},
+                      {CreditWay::buydown_1_0, "buydown_1_0", "temporary buydown 1-0"},
+                      {CreditWay::buydown_2_1, "buydown_2_1", "temporary buydown 2-1"},
+                      {CreditWay::buydown_3_2_1, "buydown_3_2_1", "temporary buydown 3-2-1"},
+                      {CreditWay::upfront_fee, "upfront_fee", "upfront fee or single premium"}});
 
 struct CreditPure {
     CreditWay way = CreditWay::off_price;

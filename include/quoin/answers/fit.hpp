@@ -17,6 +17,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/inquiry/asks.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -65,6 +66,10 @@ enum class FitReason {
     limits, ///< the month or the cash would be over
     loan,   ///< the scenario could not be had
 };
+template <>
+inline constexpr auto codes<FitReason> = coded<FitReason>({{FitReason::rule, "rule"},
+                                                           {FitReason::limits, "limits"},
+                                                           {FitReason::loan, "loan"}});
 
 struct FitLeftOut {
     FitWish wish;

@@ -15,6 +15,7 @@
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/pricebook/option.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -24,6 +25,11 @@ enum class LaterWay {
     after,      ///< after the closing, in cash
     after_lent, ///< after the closing, on a personal loan
 };
+template <>
+inline constexpr auto codes<LaterWay> = coded<LaterWay>({{LaterWay::financed, "financed"},
+                                                         {LaterWay::cash, "cash"},
+                                                         {LaterWay::after, "after"},
+                                                         {LaterWay::after_lent, "after_lent"}});
 
 struct LaterPath {
     LaterWay way = LaterWay::financed;

@@ -8,6 +8,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/inquiry/asks.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -59,6 +60,12 @@ enum class RateWay {
     given_index,
     worst_case, ///< every change as high as the caps let it be
 };
+template <>
+inline constexpr auto codes<RateWay> =
+    coded<RateWay>({{RateWay::fixed, "fixed"},
+                    {RateWay::index_of_the_day, "index_of_the_day", "index of the day"},
+                    {RateWay::given_index, "given_index", "given index"},
+                    {RateWay::worst_case, "worst_case", "worst case"}});
 
 struct MonthByMonthAnswer {
     Heading heading;

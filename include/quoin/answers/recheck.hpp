@@ -9,6 +9,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/loan/formula.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -18,12 +19,21 @@ struct Ground {
     std::string rule; ///< "fha annual_fee: ltv > 95, term > 180", "price book 2026-11"
     std::optional<Date> effective;
     std::optional<Date> until;
-    bool beyond_end = false; ///< the last edition, used on: a later one is not in the data
-    std::string status;      ///< published, sample ...; empty where it is reckoned alone
+    bool beyond_end = false;      ///< the last edition, used on: a later one is not in the data
+    std::optional<Status> status; ///< nothing: it is reckoned alone
     std::string source;
 };
 
 enum class FigureUnit { money, percent, per_thousand, mills, months, days, count };
+template <>
+inline constexpr auto codes<FigureUnit> = coded<FigureUnit>({{FigureUnit::money, "dollars"},
+                                                             {FigureUnit::percent, "percent"},
+                                                             {FigureUnit::per_thousand,
+                                                              "per_thousand", "per thousand"},
+                                                             {FigureUnit::mills, "mills"},
+                                                             {FigureUnit::months, "months"},
+                                                             {FigureUnit::days, "days"},
+                                                             {FigureUnit::count, "payments"}});
 
 struct RecheckedFigure {
     std::string id; ///< letters, digits and underscores: also its name in a workbook

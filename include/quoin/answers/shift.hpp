@@ -14,10 +14,17 @@
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/lending/ratio_limits.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
 enum class ShiftChange { none, price, options, appraisal };
+template <>
+inline constexpr auto
+    codes<ShiftChange> = coded<ShiftChange>({{ShiftChange::none, "none"},
+                                             {ShiftChange::price, "price"},
+                                             {ShiftChange::options, "options"},
+                                             {ShiftChange::appraisal, "appraisal"}});
 
 /// What moves besides the rate: one column.
 struct ShiftCase {

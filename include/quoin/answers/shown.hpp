@@ -7,6 +7,7 @@
 #include <vector>
 
 #include <quoin/answers/heading.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -19,6 +20,15 @@ enum class ShownStanding {
     unavailable,  ///< not to be had on this plan, elevation, lot or stage
     decor,        ///< not for sale
 };
+template <>
+inline constexpr auto codes<ShownStanding> =
+    coded<ShownStanding>({{ShownStanding::included, "included"},
+                          {ShownStanding::free_choice, "free_choice", "choice at no cost"},
+                          {ShownStanding::yours, "yours"},
+                          {ShownStanding::yours_partly, "yours_partly", "yours in part"},
+                          {ShownStanding::extra, "extra"},
+                          {ShownStanding::unavailable, "unavailable", "not to be had"},
+                          {ShownStanding::decor, "decor", "not for sale"}});
 
 struct ShownItem {
     std::string area;

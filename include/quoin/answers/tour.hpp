@@ -11,6 +11,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -21,6 +22,13 @@ enum class TourState {
     offered,  ///< can be had
     barred,   ///< cannot be had here; `why` says the reason
 };
+template <>
+inline constexpr auto
+    codes<TourState> = coded<TourState>({{TourState::included, "included"},
+                                         {TourState::chosen, "chosen"},
+                                         {TourState::held, "in_package", "in a package"},
+                                         {TourState::offered, "offered"},
+                                         {TourState::barred, "unavailable", "not to be had"}});
 
 /// What one touch does: puts a form into the home, or takes out the one that is there.
 /// A pick as an inquiry writes it: ids, empty where there is none.

@@ -11,6 +11,7 @@
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/home/selection.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -23,6 +24,14 @@ enum class LineKind {
     in_package, ///< a pick that a chosen package already brings, at no charge
     incentive,  ///< negative: taken off the price
 };
+template <>
+inline constexpr auto codes<LineKind> = coded<LineKind>({{LineKind::base, "base"},
+                                                         {LineKind::elevation, "elevation"},
+                                                         {LineKind::lot, "lot"},
+                                                         {LineKind::option, "option"},
+                                                         {LineKind::choice, "choice"},
+                                                         {LineKind::in_package, "in_package"},
+                                                         {LineKind::incentive, "incentive"}});
 
 struct Line {
     LineKind kind = LineKind::base;

@@ -24,11 +24,20 @@ enum class CostSection {
     taxes_and_government,
     other,
 };
-[[nodiscard]] std::string_view name_of(CostSection section);
+template <>
+inline constexpr auto codes<CostSection> = coded<CostSection>(
+    {{CostSection::origination, "origination"},
+     {CostSection::not_shopped_for, "not_shopped_for", "services not shopped for"},
+     {CostSection::shopped_for, "shopped_for", "services shopped for"},
+     {CostSection::taxes_and_government, "taxes_and_government", "taxes and government fees"},
+     {CostSection::other, "other"}});
 
 enum class CostBase { loan, price };
 enum class PaidBy { buyer, seller, lender };
-[[nodiscard]] std::string_view name_of(PaidBy who);
+template <>
+inline constexpr auto codes<PaidBy> = coded<PaidBy>({{PaidBy::buyer, "buyer"},
+                                                     {PaidBy::seller, "seller"},
+                                                     {PaidBy::lender, "lender"}});
 
 /// Dollars for each thousand of the base up to an amount, after what earlier tiers covered.
 struct Tier {

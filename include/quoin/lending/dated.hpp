@@ -12,7 +12,12 @@ namespace quoin {
 
 /// What stands behind a rule.
 enum class Status { published, from_memory, common_practice, sample };
-[[nodiscard]] std::string_view name_of(Status status);
+template <>
+inline constexpr auto
+    codes<Status> = coded<Status>({{Status::published, "published"},
+                                   {Status::from_memory, "from_memory", "from memory"},
+                                   {Status::common_practice, "common_practice", "common practice"},
+                                   {Status::sample, "sample"}});
 
 /// What follows an edition after its end, where no later one has begun.
 enum class After {
@@ -20,7 +25,10 @@ enum class After {
     continues, ///< it is used on, and that is told
     ends,      ///< the rule is no more
 };
-[[nodiscard]] std::string_view name_of(After after);
+template <>
+inline constexpr auto codes<After> = coded<After>({{After::unknown, "unknown"},
+                                                   {After::continues, "continues"},
+                                                   {After::ends, "ends"}});
 
 struct Dated {
     std::string source; ///< the publication, or why there is none

@@ -14,6 +14,7 @@
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -32,6 +33,20 @@ enum class RuleList {
     ratios,
     residual_income,
 };
+template <>
+inline constexpr auto
+    codes<RuleList> = coded<RuleList>({{RuleList::maximum_ltv, "maximum_ltv"},
+                                       {RuleList::loan_limit, "loan_limit"},
+                                       {RuleList::upfront_fee, "upfront_fee"},
+                                       {RuleList::annual_fee, "annual_fee"},
+                                       {RuleList::annual_fee_months, "annual_fee_months"},
+                                       {RuleList::contribution_cap, "contribution_cap"},
+                                       {RuleList::points_adjustment, "points_adjustment"},
+                                       {RuleList::mi_factors, "mortgage_insurance"},
+                                       {RuleList::single_premium, "single_premium"},
+                                       {RuleList::homeowner, "homeowner"},
+                                       {RuleList::ratios, "ratios"},
+                                       {RuleList::residual_income, "residual_income"}});
 [[nodiscard]] constexpr RuleList list_of(Rule rule) { return static_cast<RuleList>(rule); }
 
 /// A list that has no edition in force on its day, or no row for a loan.

@@ -6,17 +6,21 @@
 // kind. A kind decides nothing else.
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include <quoin/exact/percent.hpp>
+#include <quoin/text/codes.hpp>
 #include <quoin/text/reader.hpp>
 
 namespace quoin {
 
 enum class ProgramKind { conventional, fha, va, usda };
-[[nodiscard]] const Words<ProgramKind>& kind_words();
-[[nodiscard]] std::string_view name_of(ProgramKind kind);
+template <>
+inline constexpr auto
+    codes<ProgramKind> = coded<ProgramKind>({{ProgramKind::conventional, "conventional"},
+                                             {ProgramKind::fha, "fha"},
+                                             {ProgramKind::va, "va"},
+                                             {ProgramKind::usda, "usda"}});
 
 struct ProgramPolicy {
     /// The cap on what interested parties give is a share of the price; else of the value, the

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include <quoin/exact/amounts.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -22,6 +23,14 @@ enum class CreditFrom { builder, seller, lender, program };
 
 /// What a credit may pay, in the order in which it is used.
 enum class CreditUse { points, buydown, closing_costs, prepaids, upfront_fee, down_payment };
+template <>
+inline constexpr auto codes<CreditUse> =
+    coded<CreditUse>({{CreditUse::points, "points"},
+                      {CreditUse::buydown, "temporary_buydown", "temporary buydown"},
+                      {CreditUse::upfront_fee, "upfront_fee", "upfront fee"},
+                      {CreditUse::closing_costs, "closing_costs", "closing costs"},
+                      {CreditUse::prepaids, "prepaids"},
+                      {CreditUse::down_payment, "down_payment", "down payment"}});
 inline constexpr std::array credit_uses{CreditUse::points,        CreditUse::buydown,
                                         CreditUse::closing_costs, CreditUse::prepaids,
                                         CreditUse::upfront_fee,   CreditUse::down_payment};

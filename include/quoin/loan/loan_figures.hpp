@@ -26,6 +26,7 @@
 #include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/schedule.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -44,6 +45,20 @@ enum class Barred {
     buydown_not_allowed,
     cash_short, ///< found: the cash there is; limit: the least that is needed
 };
+template <>
+inline constexpr auto
+    codes<Barred> = coded<Barred>({{Barred::rule_unknown, "rule_unknown"},
+                                   {Barred::term_not_offered, "term_not_offered"},
+                                   {Barred::place_not_eligible, "place_not_eligible"},
+                                   {Barred::score_needed, "score_needed"},
+                                   {Barred::score_below_minimum, "score_below_minimum"},
+                                   {Barred::ltv_over_maximum, "ltv_over_maximum"},
+                                   {Barred::loan_over_limit, "loan_over_limit"},
+                                   {Barred::rate_not_offered, "rate_not_offered"},
+                                   {Barred::mi_not_offered, "mi_not_offered"},
+                                   {Barred::insurance_not_offered, "insurance_not_offered"},
+                                   {Barred::buydown_not_allowed, "buydown_not_allowed"},
+                                   {Barred::cash_short, "cash_short"}});
 
 struct Refusal {
     Barred why = Barred::term_not_offered;
@@ -65,6 +80,17 @@ enum class Lookup {
     contribution_cap,
     homeowner,
 };
+template <>
+inline constexpr auto
+    codes<Lookup> = coded<Lookup>({{Lookup::note_rate, "note_rate"},
+                                   {Lookup::points_adjustment, "points_adjustment"},
+                                   {Lookup::upfront_fee, "upfront_fee"},
+                                   {Lookup::annual_fee, "annual_fee"},
+                                   {Lookup::annual_fee_months, "annual_fee_months"},
+                                   {Lookup::mi_factor, "mi_factor"},
+                                   {Lookup::single_premium, "single_premium"},
+                                   {Lookup::contribution_cap, "contribution_cap"},
+                                   {Lookup::homeowner, "homeowners_rate"}});
 inline constexpr std::size_t lookup_count = 9;
 inline constexpr int no_row = -1;
 

@@ -7,13 +7,22 @@
 
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/money.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
 enum class LotStatus { free, held, sold };
+template <>
+inline constexpr auto codes<LotStatus> = coded<LotStatus>({{LotStatus::free, "free"},
+                                                           {LotStatus::held, "held"},
+                                                           {LotStatus::sold, "sold"}});
 
 /// How the ground falls: level; to basement windows; to a door out of the basement.
 enum class Grade { level, garden, walk_out };
+template <>
+inline constexpr auto codes<Grade> = coded<Grade>({{Grade::level, "level"},
+                                                   {Grade::garden, "garden"},
+                                                   {Grade::walk_out, "walk_out", "walk-out"}});
 
 /// A named size of a plan or lot, such as rear_setback_ft 31.
 struct Measure {
@@ -31,9 +40,6 @@ struct Lot {
     std::vector<Measure> measures;
     std::string note;
 };
-
-[[nodiscard]] std::string_view name_of(LotStatus status);
-[[nodiscard]] std::string_view name_of(Grade grade);
 
 /// A measure by name, or nullptr.
 [[nodiscard]] const Decimal* find_measure(const std::vector<Measure>& measures,

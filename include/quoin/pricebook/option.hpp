@@ -12,6 +12,7 @@
 #include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/pricebook/only.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -37,8 +38,18 @@ enum class OptionKind {
     allowance, ///< an included budget; only what is spent above it is charged
     package,   ///< a price that replaces its parts' prices
 };
+template <>
+inline constexpr auto codes<OptionKind> = coded<OptionKind>({{OptionKind::upgrade, "upgrade"},
+                                                             {OptionKind::levels, "levels"},
+                                                             {OptionKind::choice, "choice"},
+                                                             {OptionKind::allowance, "allowance"},
+                                                             {OptionKind::package, "package"}});
 
 enum class Unit { each, square_foot, linear_foot };
+template <>
+inline constexpr auto codes<Unit> = coded<Unit>({{Unit::each, "each"},
+                                                 {Unit::square_foot, "sq_ft", "sq ft"},
+                                                 {Unit::linear_foot, "linear_ft", "linear ft"}});
 
 struct Level {
     std::string id;
@@ -92,6 +103,12 @@ struct Work {
 
     [[nodiscard]] bool any() const { return gas || wiring || plumbing || structure; }
 };
+
+template <>
+inline constexpr auto codes<Work> = coded<bool Work::*>({{&Work::gas, "gas"},
+                                                         {&Work::wiring, "wiring"},
+                                                         {&Work::plumbing, "plumbing"},
+                                                         {&Work::structure, "structure"}});
 
 /// Doing it after closing instead.
 struct Later {

@@ -61,7 +61,13 @@ struct Included {
 
 /// What an incentive may be used for.
 enum class IncentiveUse { price, options, closing_costs, points, buydown };
-[[nodiscard]] const Words<IncentiveUse>& incentive_use_words();
+template <>
+inline constexpr auto codes<IncentiveUse> =
+    coded<IncentiveUse>({{IncentiveUse::price, "price"},
+                         {IncentiveUse::options, "options"},
+                         {IncentiveUse::closing_costs, "closing_costs", "closing costs"},
+                         {IncentiveUse::points, "points"},
+                         {IncentiveUse::buydown, "temporary_buydown", "temporary buydown"}});
 /// What a percent incentive is a percent of.
 enum class IncentiveBase { base_price, options, contract_price };
 

@@ -12,9 +12,7 @@
 
 namespace quoin {
 
-[[nodiscard]] std::string_view name_of(Barred barred); ///< stable name, for JSON
 [[nodiscard]] std::string words(const Refusal& refusal);
-[[nodiscard]] std::string_view name_of(RuleList list);
 /// "the program's loan limit"
 [[nodiscard]] std::string_view words(RuleList list);
 /// "the program's loan limit after 31 December 2026 is not in the data"
@@ -26,7 +24,6 @@ namespace quoin {
 void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
                             std::vector<std::string>& notes);
 
-[[nodiscard]] std::string_view name_of(Lookup lookup); ///< stable name, for JSON
 /// What changed, from which band and value to which.
 [[nodiscard]] std::string words(const Jump& jump);
 /// The same, led by the LTV before and after where it moved.
@@ -35,13 +32,8 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 /// Every jump of a difference, likewise.
 [[nodiscard]] std::vector<std::string> jump_words(const Added& added);
 
-[[nodiscard]] std::string_view name_of(Unit unit);
-[[nodiscard]] std::string_view name_of(OptionKind kind);
-[[nodiscard]] std::string_view name_of(Standing standing);
-[[nodiscard]] std::string_view name_of(IncentiveUse use);
-[[nodiscard]] std::string_view name_of(CreditUse use);
-/// The same, an upfront fee by what it is in this scenario.
-[[nodiscard]] std::string name_of(CreditUse use, const ScenarioAnswer& scenario);
+/// What money went to: "the temporary buydown"; an upfront fee by what it is in this scenario.
+[[nodiscard]] std::string words(CreditUse use, const ScenarioAnswer& scenario);
 [[nodiscard]] std::vector<std::string> trades(const Work& work);
 
 /// "30 years", "15 years", "181 months".

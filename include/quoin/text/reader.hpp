@@ -23,6 +23,7 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
 #include <quoin/text/caps.hpp>
+#include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/spot.hpp>
 #include <quoin/text/value.hpp>
@@ -57,6 +58,21 @@ std::optional<Enum> as_word(const Spot& spot, const Words<Enum>& words, Findings
     for (const auto& [name, meaning] : words) {
         if (*given == name) return meaning;
         names.emplace_back(name);
+    }
+    report_not_one_of(spot, names, findings);
+    return std::nullopt;
+}
+
+/// The meaning of a word or a code of this enumeration or set.
+template <Coded T>
+auto as_coded(const Spot& spot, Findings& findings)
+    -> std::optional<decltype(codes<T>.front().meaning)> {
+    const auto given = as_text(spot, findings);
+    if (!given) return std::nullopt;
+    std::vector<std::string> names;
+    for (const auto& [meaning, code, word] : codes<T>) {
+        if (*given == word || *given == code) return meaning;
+        names.emplace_back(word);
     }
     report_not_one_of(spot, names, findings);
     return std::nullopt;
@@ -110,6 +126,16 @@ class Reader {
     template <class Enum>
     Enum word_or(std::string_view key, const Words<Enum>& words, Enum fallback) {
         return has(key) ? word(key, words) : fallback;
+    }
+
+    template <CodedEnum Enum>
+    Enum word(std::string_view key) {
+        if (required(key) == nullptr) return Enum{};
+        return as_coded<Enum>(spot(key), *findings_).value_or(Enum{});
+    }
+    template <CodedEnum Enum>
+    Enum word_or(std::string_view key, Enum fallback) {
+        return has(key) ? word<Enum>(key) : fallback;
     }
 
     /// Calls `use` for each object of a list member; a missing member is a problem if `required`.

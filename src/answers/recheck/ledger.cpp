@@ -235,7 +235,7 @@ Ground of_table(const RecheckCase& of, const BandTable& table, int row, const st
     ground.effective = table.effective;
     ground.until = table.until;
     ground.beyond_end = table.until && *table.until <= day;
-    ground.status = name_of(table.status);
+    ground.status = table.status;
     ground.source = table.source;
     return ground;
 }
@@ -244,7 +244,7 @@ Ground from(std::string rule, std::string source, std::optional<Status> status) 
     Ground ground;
     ground.rule = std::move(rule);
     ground.source = std::move(source);
-    if (status) ground.status = name_of(*status);
+    ground.status = status;
     return ground;
 }
 

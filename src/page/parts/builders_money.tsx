@@ -7,6 +7,7 @@ import {dollars, is_zero, percent, term} from '../figures';
 import {without_means} from '../inquiry';
 import {without_money} from '../money';
 import {answered, buyer, set_ask, tour} from '../store';
+import {paid_in_cash_words} from '../words';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
@@ -45,7 +46,7 @@ function named_of(one: CreditScenario, years: number): Named[] {
     ];
     const uses = one.each_use.map((each): [string, string, Mix | null] => [
         each.use,
-        `All to ${each.name}`.replace('All to off', 'All off'),
+        `All ${each.use === 'off_price' ? '' : 'to '}${each.name}`,
         each.mix,
     ]);
     return [...best, ...uses]
@@ -312,8 +313,10 @@ function Found({
                             key: `frontier ${i}`,
                             name:
                                 `${dollars(mix.off_price)} off the price` +
-                                (mix.buydown === 'none' ? '' : `, ${mix.buydown} buydown`) +
-                                (mix.paid_in_cash === 'none' ? '' : `, ${mix.paid_in_cash}`),
+                                (mix.buydown ? `, ${mix.buydown} buydown` : '') +
+                                (mix.paid_in_cash === 'none'
+                                    ? ''
+                                    : `, ${paid_in_cash_words[mix.paid_in_cash]}`),
                             mix,
                         }),
                     )}

@@ -8,11 +8,12 @@ import {dollars, is_zero, percent, size} from '../figures';
 import {without_means} from '../inquiry';
 import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
+import {paid_in_cash_words} from '../words';
 import {minus} from './terms';
 
 /// The cents of a financed fee are in cash too.
-function fee_name(mix: Mix): string {
-    return mix.paid_in_cash === 'none' ? 'upfront fee' : `${mix.paid_in_cash}, in cash`;
+function fee_name({paid_in_cash}: Mix): string {
+    return paid_in_cash === 'none' ? 'upfront fee' : `${paid_in_cash_words[paid_in_cash]}, in cash`;
 }
 
 /// What the money goes to, with the member of the price or the pay that says how much.

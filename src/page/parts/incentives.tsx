@@ -5,6 +5,8 @@ import type {Incentive} from '../answers';
 import {date, dollars, is_zero, short} from '../figures';
 import {with_incentive} from '../inquiry';
 import {act, buyer, tour} from '../store';
+import {as_code, use_words} from '../words';
+import type {Use} from '../words';
 import {Typed} from './loan_fields';
 import {Name} from './name';
 
@@ -23,7 +25,7 @@ function use_so(incentive: Incentive, uses: Uses, words: string): void {
 function part_of(incentive: Incentive, use: string): string {
     const written: {id: string; use: string; amount?: unknown}[] =
         buyer.value!.inquiry.incentives ?? [];
-    const part = written.find((one) => one.id === incentive.id && one.use === use);
+    const part = written.find((one) => one.id === incentive.id && as_code(one.use) === use);
     if (!part) return '';
     const given = incentive.used.find((one) => one.use === use)?.given ?? '';
     return String(part.amount ?? given);
@@ -41,9 +43,9 @@ function Parts({incentive}: {incentive: Incentive}) {
         <div class="incentive-parts">
             {incentive.uses.map((use) => (
                 <label key={use} class="field">
-                    <span>towards {use}</span>
+                    <span>towards {use_words[use]}</span>
                     <Typed
-                        label={`${incentive.name} towards ${use}`}
+                        label={`${incentive.name} towards ${use_words[use]}`}
                         before="$"
                         value={part_of(incentive, use)}
                         change={(value) => set(use, value)}
@@ -61,7 +63,7 @@ function One({incentive}: {incentive: Incentive}) {
     const now = parts ? 'parts' : (incentive.used[0]?.use ?? '');
     const choices: [string, string][] = [
         ['', 'not used'],
-        ...incentive.uses.map((use): [string, string] => [use, `all towards ${use}`]),
+        ...incentive.uses.map((use): [string, string] => [use, `all towards ${use_words[use]}`]),
     ];
     if (incentive.uses.length > 1) choices.push(['parts', 'in parts']);
     const choose = (how: string) => {
@@ -70,7 +72,7 @@ function One({incentive}: {incentive: Incentive}) {
         use_so(
             incentive,
             how === '' ? [] : [{use: how}],
-            how === '' ? 'not used' : `towards ${how}`,
+            how === '' ? 'not used' : `towards ${use_words[how as Use]}`,
         );
     };
     const until = [

@@ -132,7 +132,7 @@ function Taken({path, estimate, month}: {path: LaterPath; estimate: string; mont
 function Way({path, estimate, month}: {path: LaterPath; estimate: string; month: number}) {
     return (
         <li class="way">
-            <span class="best-name">{way_words(path.way)}</span>
+            <span class="best-name">{way_words[path.way]}</span>
             {path.refusals.length > 0 ? (
                 <span class="refused">
                     not to be had: {path.refusals.map((one) => one.words).join('; ')}

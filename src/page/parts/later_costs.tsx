@@ -5,16 +5,12 @@ import type {LaterPath, LaterScenario} from '../answers';
 import {dollars, term} from '../figures';
 import {LinesChart} from './lines_chart';
 
-const way_names: Record<string, string> = {
+export const way_words: Record<LaterPath['way'], string> = {
     financed: 'From the builder, in the loan',
     cash: 'From the builder, in cash',
     after: 'After closing, in cash',
     after_lent: 'After closing, on a personal loan',
 };
-
-export function way_words(way: string): string {
-    return way_names[way] ?? way.replace(/_/g, ' ');
-}
 
 const told_years = [1, 3, 5, 7, 10, 15, 20, 30];
 
@@ -44,7 +40,7 @@ function Table({
                         <th scope="col">Cost through</th>
                         {ways.map((path) => (
                             <th scope="col" key={path.way}>
-                                {way_words(path.way)}
+                                {way_words[path.way]}
                             </th>
                         ))}
                     </tr>
@@ -73,13 +69,13 @@ function BreakEven({one}: {one: LaterScenario}) {
             <ul class="crossings">
                 {dearer.map((way) => (
                     <li key={way}>
-                        <span class="cross-when">{way_words(way)}</span>
+                        <span class="cross-when">{way_words[way]}</span>
                         <ul>
                             {one.break_even
                                 .filter((even) => even.dearer === way)
                                 .map((even) => (
                                     <li key={`${even.than} ${even.month}`}>
-                                        than {lower(way_words(even.than))}, {even.when}
+                                        than {lower(way_words[even.than])}, {even.when}
                                     </li>
                                 ))}
                         </ul>
@@ -102,7 +98,7 @@ export function LaterCosts({one}: {one: LaterScenario}) {
     const last = Math.min(...ways.map((path) => path.cost.length)) - 1;
     const end = span === 0 ? last : Math.min(span * 12, last);
     const lines = ways.map((path, color) => ({
-        name: way_words(path.way),
+        name: way_words[path.way],
         points: path.cost
             .slice(0, end + 1)
             .map((amount, month): [number, string] => [month / 12, amount]),

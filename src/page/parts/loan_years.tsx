@@ -111,10 +111,12 @@ export function Crossings({answer}: {answer: Compare}) {
                             {stretches.map((one) => (
                                 <li key={one.from}>
                                     <span class="cross-when">{one.when}</span>{' '}
-                                    {one.cheaper ? (
-                                        <strong>{brief(one.cheaper)}</strong>
-                                    ) : (
+                                    {one.cheaper === 'neither' ? (
                                         'both cost the same'
+                                    ) : (
+                                        <strong>
+                                            {brief(one.cheaper === 'first' ? first : second)}
+                                        </strong>
                                     )}
                                 </li>
                             ))}

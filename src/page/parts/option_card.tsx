@@ -9,6 +9,7 @@ import {act, buyer, tell, touch, tour} from '../store';
 import type {Change} from '../store';
 import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
+import {unit_words} from '../words';
 import {Typed} from './loan_fields';
 import {turn_wish} from './wish_list';
 import {Name} from './name';
@@ -53,7 +54,7 @@ function words_beside(how: Touch | null): string {
 
 /// Beside a row that can be touched stands what the touch changes, against what is chosen now.
 function price_of(option: Option, form: Form, single: boolean): string {
-    if (form.state === 'in a package') return 'in a package';
+    if (form.state === 'in_package') return 'in a package';
     if (option.kind !== 'choice') {
         if (form.state === 'chosen' && !single) return `yours, ${short(form.price)}`;
         if (form.touch && form.state !== 'chosen') return signed(form.touch.price, short);
@@ -68,9 +69,9 @@ function price_of(option: Option, form: Form, single: boolean): string {
 function Row({option, form, single}: {option: Option; form: Form; single: boolean}) {
     const on =
         form.state === 'chosen' ||
-        form.state === 'in a package' ||
+        form.state === 'in_package' ||
         (form.state === 'included' && !single);
-    const held = form.state === 'in a package';
+    const held = form.state === 'in_package';
     const fixed = held || form.touch === null;
     const name = form.name || option.name;
     const beside = words_beside(form.touch);
@@ -153,7 +154,7 @@ function Stepper({option}: {option: Option}) {
                     inputMode="decimal"
                     value={text}
                     onInput={(event) => write(event.currentTarget.value)}
-                    onChange={() => set(plain_number(text, '', quantity.unit))}
+                    onChange={() => set(plain_number(text, '', unit_words[quantity.unit]))}
                 />
             </label>
             <button
@@ -164,7 +165,7 @@ function Stepper({option}: {option: Option}) {
                 +
             </button>
             <span class="faint">
-                {quantity.unit === 'each' ? '' : quantity.unit} {quantity.limits}
+                {quantity.unit === 'each' ? '' : unit_words[quantity.unit]} {quantity.limits}
             </span>
         </div>
     );
@@ -232,7 +233,7 @@ function facts_of(option: Option): string[] {
     if (option.quantity && !option.quantity.asked) {
         facts.push(
             `${plain(option.quantity.now)} ` +
-                (option.quantity.unit === 'each' ? 'of them' : option.quantity.unit),
+                (option.quantity.unit === 'each' ? 'of them' : unit_words[option.quantity.unit]),
         );
     }
     if (option.agreed) facts.push('in the contract already');
@@ -282,16 +283,16 @@ function WishButton({option}: {option: Option}) {
 
 /// What an estimate is for that is of one alone.
 function each_words({quantity}: Option): string {
-    return quantity && quantity.unit !== 'each' ? ` a ${quantity.unit}` : ' each';
+    return quantity && quantity.unit !== 'each' ? ` a ${unit_words[quantity.unit]}` : ' each';
 }
 
 export function OptionCard({option}: {option: Option}) {
-    const can = option.forms.filter((form) => form.state !== 'not to be had');
+    const can = option.forms.filter((form) => form.state !== 'unavailable');
     const single = option.kind === 'upgrade' || option.kind === 'package';
     const included = option.forms.some(
         (form) => form.state === 'included' || (form.touch?.takes_out && form.state === 'offered'),
     );
-    const held = option.forms.some((form) => form.state === 'in a package');
+    const held = option.forms.some((form) => form.state === 'in_package');
     const named = !single;
     const facts = facts_of(option);
     return (

@@ -56,7 +56,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
         );
     const option = options().find((one) => one.id === wish.option);
     const levels =
-        option?.forms.filter((form) => form.id !== '' && form.state !== 'not to be had') ?? [];
+        option?.forms.filter((form) => form.id !== '' && form.state !== 'unavailable') ?? [];
     const counted = option?.quantity?.asked ? option.quantity : null;
     return (
         <li class="wish">

@@ -6,6 +6,7 @@ import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
+import {unit_words, use_words} from '../words';
 import {Name, Words} from '../parts/name';
 
 function Head({answer}: {answer: Quote}) {
@@ -52,7 +53,7 @@ function amount_of(line: Line): string {
 function measure_of(line: Line): string {
     if (line.kind === 'choice' || line.kind === 'in_package') return '';
     if (line.quantity === '1' && line.unit === 'each') return '';
-    const unit = line.unit === 'each' ? '' : ` ${line.unit}`;
+    const unit = line.unit === 'each' ? '' : ` ${unit_words[line.unit]}`;
     return `${plain(line.quantity)}${unit} × ${dollars(line.unit_price)}`;
 }
 
@@ -111,7 +112,7 @@ function Home({answer}: {answer: Quote}) {
             )}
             {answer.credits.map((one) => (
                 <p key={`${one.id} ${one.use}`} class="facts">
-                    <Name of={one.name} />: {dollars(one.amount)} towards {one.use}.
+                    <Name of={one.name} />: {dollars(one.amount)} towards {use_words[one.use]}.
                 </p>
             ))}
             {answer.incentive_conditions.map((one) => (
@@ -280,7 +281,7 @@ function CashPart({cash}: {cash: Cash}) {
                         {cash.calendar.map((day, i) => (
                             <tr key={i}>
                                 <td>
-                                    {date(day.date)}, {day.what}
+                                    {date(day.date)}, {day.words}
                                 </td>
                                 <td class="amount">{dollars(day.amount)}</td>
                             </tr>

@@ -6,6 +6,7 @@ import {Cautions} from '../parts/cautions';
 import {Name} from '../parts/name';
 import {terms_words} from '../parts/terms';
 import {answered, move, tour} from '../store';
+import {grade_words} from '../words';
 
 function measure(lot: {measures: {name: string; value: string}[]}, name: string): number {
     return size(lot.measures.find((one) => one.name === name)?.value);
@@ -23,12 +24,6 @@ function take_plan(plan: Plan, elevation: Elevation): void {
     const what = `Plan ${plan.name}, elevation ${elevation.name}`;
     void move({plan: plan.id, elevation: elevation.id}, what, elevation);
 }
-
-const grade_words: Record<string, string> = {
-    'level': 'level ground',
-    'garden': 'falls to basement windows',
-    'walk-out': 'falls to a basement door',
-};
 
 /// Parcels as wide as the price book says, the ground under the house as it falls, the house of the
 /// plan in hand where it fits. No map: lots stand in the order of the list.
@@ -174,7 +169,7 @@ function LotRow({lot}: {lot: Lot}) {
                     <span class="row-title">Lot {lot.id}</span>
                     <span class="row-note">
                         {[
-                            grade_words[lot.grade] ?? lot.grade,
+                            grade_words[lot.grade],
                             ...lot.measures.map((one) => one.words),
                             ...(lot.flood_zone ? ['in the flood zone'] : []),
                         ].join(' · ')}

@@ -7,12 +7,13 @@ import {Cautions} from '../parts/cautions';
 import {OptionCard} from '../parts/option_card';
 import {buyer, tour, walk_to} from '../store';
 import {Name} from '../parts/name';
+import {standing_words} from '../words';
 
 /// What cannot be had here, each with its reason.
 function Barred({options}: {options: Option[]}) {
     const rows = options.flatMap((option) =>
         option.forms
-            .filter((form) => form.state === 'not to be had')
+            .filter((form) => form.state === 'unavailable')
             .map((form) => ({
                 key: `${option.id}:${form.id}`,
                 why: form.why,
@@ -37,15 +38,6 @@ function Barred({options}: {options: Option[]}) {
     );
 }
 
-const standing_words: Record<string, string> = {
-    'included': 'comes with yours',
-    'choice at no cost': 'a choice at no cost',
-    'yours': 'in your home',
-    'extra': 'extra',
-    'not to be had': 'not to be had here',
-    'not for sale': 'decoration, not for sale',
-};
-
 function Model({items, model}: {items: Shown[]; model: string}) {
     if (items.length === 0) return null;
     return (
@@ -60,9 +52,9 @@ function Model({items, model}: {items: Shown[]; model: string}) {
                             />
                         </span>
                         <span class="model-standing">
-                            {item.standing === 'yours in part'
+                            {item.standing === 'yours_partly'
                                 ? `yours: ${brief(item.your_level)}`
-                                : (standing_words[item.standing] ?? item.standing)}
+                                : standing_words[item.standing]}
                             {item.standing === 'extra' && item.price && `, ${short(item.price)}`}
                         </span>
                     </li>
@@ -87,7 +79,7 @@ function Group({title, says, options}: {title: string; says: string; options: Op
 
 function AreaView({area, answer}: {area: Area; answer: Tour}) {
     const can = area.options.filter((option) =>
-        option.forms.some((form) => form.state !== 'not to be had'),
+        option.forms.some((form) => form.state !== 'unavailable'),
     );
     const of = (...kinds: string[]) => can.filter((option) => kinds.includes(option.kind));
     return (
