@@ -28,23 +28,22 @@ AddsItem describe(const Sitting& sitting, const Pick& pick) {
     item.note = option.note;
     item.structural = option.structural;
     item.work = option.work;
-    if (option.cutoff >= 0) {
-        item.cutoff = at(book.stages, option.cutoff).name;
-    }
+    if (option.cutoff) item.cutoff = at(book.stages, *option.cutoff).name;
     item.later = option.later;
     return item;
 }
 
-std::vector<std::string> option_names(const PriceBook& book, const std::vector<int>& options) {
+std::vector<std::string> option_names(const PriceBook& book,
+                                      const std::vector<Index<Option>>& options) {
     std::vector<std::string> names;
-    for (const int option : options) names.push_back(at(book.options, option).name);
+    for (const Index<Option> option : options) names.push_back(at(book.options, option).name);
     return names;
 }
 
 } // namespace
 
-std::string level_name(const Option& option, int level) {
-    return level < 0 ? std::string{} : at(option.levels, level).name;
+std::string level_name(const Option& option, std::optional<Index<Level>> level) {
+    return level ? at(option.levels, *level).name : std::string{};
 }
 
 Standpoint standpoint(const Sitting& sitting, const Selection& selection) {
@@ -73,7 +72,7 @@ AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pic
     const OptionStanding standing = option_standing(book, sitting.inquiry().selection, pick);
     if (standing.kind == Kind::held) {
         item.standing = Standing::held;
-        item.package = at(book.options, standing.package).name;
+        item.package = at(book.options, standing.package.value()).name;
         return item;
     }
     if (!standing.change.blocked.empty()) {

@@ -29,7 +29,7 @@ struct ChangeAdds {
 /// A pick that is not in the home is added, with what it needs; one that is there is taken out.
 [[nodiscard]] AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick);
 
-/// Empty for -1, the mark of kinds without levels.
-[[nodiscard]] std::string level_name(const Option& option, int level);
+/// Empty for kinds without levels.
+[[nodiscard]] std::string level_name(const Option& option, std::optional<Index<Level>> level);
 
 } // namespace quoin

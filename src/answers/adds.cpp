@@ -14,14 +14,14 @@ namespace quoin {
 namespace {
 
 /// Every form of an option that changes the price: the option itself, each level that is charged.
-void add_forms(const PriceBook& book, const Selection& selection, int index,
+void add_forms(const PriceBook& book, const Selection& selection, Index<Option> index,
                std::vector<Pick>& picks) {
     const Option& option = at(book.options, index);
     Pick pick;
     pick.option = index;
     if (option.kind == OptionKind::levels) {
-        for (std::size_t level = 0; level < option.levels.size(); ++level) {
-            pick.level = static_cast<int>(level);
+        for (const Index<Level> level : indexes_of(option.levels)) {
+            pick.level = level;
             const auto price = unit_price(option, pick.level, selection.plan);
             if (price && !price->is_zero()) picks.push_back(pick);
         }
@@ -36,10 +36,10 @@ void add_forms(const PriceBook& book, const Selection& selection, int index,
 std::vector<Pick> every_form(const Sitting& sitting) {
     const PriceBook& book = sitting.book();
     std::vector<Pick> picks;
-    for (std::size_t area = 0; area < book.areas.size(); ++area) {
-        for (std::size_t i = 0; i < book.options.size(); ++i) {
-            if (book.options[i].area != static_cast<int>(area)) continue;
-            add_forms(book, sitting.inquiry().selection, static_cast<int>(i), picks);
+    for (const Index<Area> area : indexes_of(book.areas)) {
+        for (const Index<Option> option : indexes_of(book.options)) {
+            if (at(book.options, option).area != area) continue;
+            add_forms(book, sitting.inquiry().selection, option, picks);
         }
     }
     return picks;

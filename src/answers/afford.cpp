@@ -16,14 +16,13 @@ std::vector<AffordPlan> plans_that_fit(const Sitting& sitting, AffordSearch& sea
                                        Money highest) {
     const PriceBook& book = sitting.book();
     std::vector<AffordPlan> plans;
-    for (std::size_t p = 0; p < book.plans.size(); ++p) {
-        const Plan& plan = book.plans[p];
+    for (const Index<Plan> index : indexes_of(book.plans)) {
+        const Plan& plan = at(book.plans, index);
         AffordPlan found;
         found.plan = plan.id;
         for (const Elevation& elevation : plan.elevations) {
             for (const Lot& lot : book.lots) {
-                const bool offered =
-                    lot.status == LotStatus::free && allows(lot.plans, static_cast<int>(p));
+                const bool offered = lot.status == LotStatus::free && allows(lot.plans, index);
                 if (!offered) continue;
                 const Money price = plan.base_price + elevation.price + lot.premium;
                 if (price > highest && lot.flood_zone == search.flood_zone()) continue;

@@ -114,20 +114,20 @@ bool WorkedMix::continues(const WorkedMix& other) const {
 
 CreditMixer::CreditMixer(const ScenarioRules& rules, PricedHome home, PurchaseFacts facts,
                          CreditAsk ask)
-    : given_(rules), rules_(rules), home_(std::move(home)), price_(home_.contract_price),
+    : given_(rules.scenario), rules_(rules), home_(std::move(home)), price_(home_.contract_price),
       facts_(std::move(facts)), ask_(ask) {
     facts_.credits.emplace_back();
 }
 
 LoanFigures CreditMixer::figures(const CreditSplit& split, Money amount) {
-    Scenario scenario = given_.scenario;
+    Scenario scenario = given_;
     if (split.rate) scenario.rate = {RateChoice::By::note, {}, *split.rate};
     scenario.buydown = split.buydown;
     if (split.fee_in_cash) {
         scenario.finance_fee = scenario.finance_premium = false;
         scenario.single_premium = true;
     }
-    rules_ = given_.with(std::move(scenario));
+    rules_.choose(std::move(scenario));
     ensure(Money{} <= split.off_price && split.off_price <= std::max(amount, Money{}),
            "no more comes off the price than the builder gives");
     home_.contract_price = price_ - split.off_price;
@@ -163,9 +163,9 @@ std::optional<CreditMix> CreditMixer::told(const CreditSplit& split) {
 
 CreditMix CreditMixer::today() {
     CreditMix mix;
-    mix.buydown = given_.scenario.buydown;
+    mix.buydown = given_.buydown;
     const LoanFigures f =
-        figures({{}, {}, given_.scenario.buydown, false, {CreditUse::closing_costs}}, Money{});
+        figures({{}, {}, given_.buydown, false, {CreditUse::closing_costs}}, Money{});
     if (!f.available()) return mix;
     measure(f, ask_, Money{}, mix);
     mix.apr = cost_of_credit(rules_, f).apr;

@@ -42,7 +42,7 @@ class CreditMixer {
     [[nodiscard]] const CreditAsk& ask() const { return ask_; }
 
   private:
-    ScenarioRules given_;
+    Scenario given_;
     ScenarioRules rules_; ///< of the split worked out last
     PricedHome home_;
     Money price_;

@@ -37,9 +37,9 @@ std::vector<IncentiveOffer> incentive_offers(const Sitting& sitting, const Price
     ensure(picks.size() == home.given.size(), "a home knows what each pick of an incentive gives");
     for (std::size_t i = 0; i < picks.size(); ++i) {
         const IncentiveGiven& given = home.given[i];
-        IncentiveOffer& offer = offers[static_cast<std::size_t>(given.incentive)];
+        IncentiveOffer& offer = offers[given.incentive.position()];
         offer.used.push_back({given.use, picks[i].amount, given.amount});
-        ensure_equal(given.incentive, picks[i].incentive, "a pick is given what it picks");
+        ensure(given.incentive == picks[i].incentive, "a pick is given what it picks");
         offer.left -= given.amount;
     }
     for (const IncentiveOffer& offer : offers) {

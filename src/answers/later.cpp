@@ -115,7 +115,7 @@ LaterScenario later_scenario(const Sitting& sitting, std::size_t i, const Priced
 }
 
 /// The estimate for as many as are asked about.
-std::optional<Later> later_of(const Option& option, const Pick& pick, int plan) {
+std::optional<Later> later_of(const Option& option, const Pick& pick, Index<Plan> plan) {
     std::optional<Later> later = option.later;
     if (later && later->each) {
         later->estimate =

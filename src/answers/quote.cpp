@@ -9,21 +9,23 @@
 namespace quoin {
 namespace {
 
-const std::string& area_name(const PriceBook& book, int area) { return at(book.areas, area).name; }
+const std::string& area_name(const PriceBook& book, Index<Area> area) {
+    return at(book.areas, area).name;
+}
 
 std::string detail_of(const Option& option, const Pick& pick) {
-    if (pick.level >= 0) return at(option.levels, pick.level).name;
-    if (pick.choice >= 0) return at(option.choices, pick.choice).name;
+    if (pick.level) return at(option.levels, *pick.level).name;
+    if (pick.choice) return at(option.choices, *pick.choice).name;
     return {};
 }
 
 QuoteLine option_line(const PriceBook& book, const Selection& selection, const Line& line) {
-    const Option& option = at(book.options, line.item);
+    const Option& option = at(book.options, line.option.value());
     QuoteLine out;
     out.area = area_name(book, option.area);
     out.id = option.id;
     out.name = option.name;
-    out.detail = detail_of(option, at(selection.picks, line.pick));
+    out.detail = detail_of(option, at(selection.picks, line.pick.value()));
     out.note = option.note;
     out.unit = option.unit;
     out.structural = option.structural;
@@ -48,7 +50,7 @@ QuoteLine quote_line(const Sitting& sitting, const Line& line) {
         out.note = at(book.lots, selection.lot).note;
         break;
     case LineKind::incentive: {
-        const Incentive& incentive = at(book.incentives, line.item);
+        const Incentive& incentive = at(book.incentives, line.incentive.value());
         out.id = incentive.id;
         out.name = incentive.name;
         break;
@@ -65,14 +67,12 @@ QuoteLine quote_line(const Sitting& sitting, const Line& line) {
 
 void add_open_choices(const Sitting& sitting, QuoteAnswer& answer) {
     const Selection& selection = sitting.inquiry().selection;
-    for (std::size_t i = 0; i < sitting.book().options.size(); ++i) {
-        const Option& option = sitting.book().options[i];
+    for (const Index<Option> index : indexes_of(sitting.book().options)) {
+        const Option& option = at(sitting.book().options, index);
         if (option.kind != OptionKind::choice || option.choices.empty()) continue;
-        Pick first;
-        first.option = static_cast<int>(i);
-        first.choice = 0;
+        const Pick first{index, {}, Index<Choice>{}};
         if (!comes_with_plan(sitting.book(), first, selection.plan)) continue;
-        if (selection.find(first.option) != nullptr) continue;
+        if (selection.find(index) != nullptr) continue;
         answer.open_choices.push_back({area_name(sitting.book(), option.area), option.id,
                                        option.name, option.choices.front().name});
     }
@@ -111,9 +111,11 @@ void add_incentive_words(const Sitting& sitting, const PricedHome& home, QuoteAn
 } // namespace
 
 std::vector<QuoteLine> quote_lines(const Sitting& sitting, const PricedHome& home) {
+    const PriceBook& book = sitting.book();
+    // What is no option stands before the areas, incentives after them.
     const auto rank = [&](const Line& line) {
-        if (line.kind == LineKind::incentive) return static_cast<int>(sitting.book().areas.size());
-        return line.pick < 0 ? -1 : at(sitting.book().options, line.item).area;
+        if (line.kind == LineKind::incentive) return book.areas.size() + 1;
+        return line.option ? at(book.options, *line.option).area.position() + 1 : 0;
     };
     std::vector<Line> ordered = home.lines;
     std::stable_sort(ordered.begin(), ordered.end(),

@@ -18,7 +18,7 @@ constexpr Decimal highest_tried = Decimal::whole(30); ///< percent; no rate of t
 class Mover {
   public:
     Mover(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts)
-        : given_(rules), rules_(rules), home_(home), facts_(facts) {
+        : given_(rules.scenario), rules_(rules), home_(home), facts_(facts) {
         if (rules.ladder != nullptr) ladder_ = *rules.ladder;
     }
     Mover(const Mover&) = delete;
@@ -32,11 +32,11 @@ class Mover {
     /// Precondition: can_move.
     LoanFigures at(Decimal by, const ShiftCase& moved = {}) {
         const auto plus = [&](Rate rate) { return Rate::percent(rate.percent() + by); };
-        Scenario scenario = given_.scenario;
+        Scenario scenario = given_;
         if (scenario.rate.by != RateChoice::By::points) {
             scenario.rate.note = plus(scenario.rate.note).value_or(Rate{});
         }
-        rules_ = given_.with(std::move(scenario));
+        rules_.choose(std::move(scenario));
         moved_ = ladder_;
         moved_.rungs.clear();
         for (const Rung& rung : ladder_.rungs) {
@@ -55,7 +55,7 @@ class Mover {
     [[nodiscard]] const ScenarioRules& rules() const { return rules_; }
 
   private:
-    const ScenarioRules& given_;
+    Scenario given_;
     Ladder ladder_; ///< as the sheet has it; without rungs where it has none
     Ladder moved_;
     ScenarioRules rules_; ///< as last moved

@@ -9,12 +9,12 @@ namespace quoin {
 namespace {
 
 Pick pick_of(const Shown& shown) {
-    return {shown.option, shown.level, shown.choice, shown.quantity, shown.spend, false};
+    return {shown.option.value(), shown.level, shown.choice, shown.quantity, shown.spend, false};
 }
 
 std::string words_of(const Option& option, const Pick& pick) {
-    if (pick.level >= 0) return at(option.levels, pick.level).name;
-    if (pick.choice >= 0) return at(option.choices, pick.choice).name;
+    if (pick.level) return at(option.levels, *pick.level).name;
+    if (pick.choice) return at(option.choices, *pick.choice).name;
     return {};
 }
 
@@ -22,7 +22,7 @@ bool is_counted(const Option& option) {
     return option.kind != OptionKind::allowance && option.quantity.from != Quantity::From::one;
 }
 
-bool at_least(const Option& option, const Pick& yours, const Pick& shown, int plan) {
+bool at_least(const Option& option, const Pick& yours, const Pick& shown, Index<Plan> plan) {
     if (yours.level < shown.level) return false;
     if (option.kind == OptionKind::allowance) return yours.spend >= shown.spend;
     return quantity_of(option, yours, plan) >= quantity_of(option, shown, plan);
@@ -32,10 +32,10 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
     using Kind = OptionStanding::Kind;
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
-    const Option& option = at(book.options, shown.option);
     const Pick as_shown = pick_of(shown);
+    const Option& option = at(book.options, as_shown.option);
     item.price = charge(option, as_shown, selection.plan);
-    const Pick* yours = selection.find(shown.option);
+    const Pick* yours = selection.find(as_shown.option);
     if (yours != nullptr) {
         item.yours = charge(option, *yours, selection.plan);
         item.your_level = words_of(option, *yours);
@@ -63,12 +63,12 @@ ShownItem shown_item(const Sitting& sitting, const Shown& shown) {
     const PriceBook& book = sitting.book();
     ShownItem item;
     item.area = at(book.areas, shown.area).name;
-    if (shown.option < 0) {
+    if (!shown.option) {
         item.name = shown.text;
         item.standing = ShownStanding::decor;
         return item;
     }
-    const Option& option = at(book.options, shown.option);
+    const Option& option = at(book.options, *shown.option);
     item.name = option.name;
     item.as_shown = words_of(option, pick_of(shown));
     if (is_counted(option)) {
@@ -123,7 +123,7 @@ std::optional<ShownAnswer> shown(const Sitting& sitting) {
     answer.heading = heading_of(sitting);
     answer.model_plan = plan.name;
     answer.model_elevation = at(plan.elevations, model.elevation).name;
-    if (model.lot >= 0) answer.model_lot = at(book.lots, model.lot).id;
+    if (model.lot) answer.model_lot = at(book.lots, *model.lot).id;
     answer.model_note = model.note;
     std::vector<Shown> ordered = model.shows;
     std::stable_sort(ordered.begin(), ordered.end(),

@@ -21,7 +21,7 @@ struct Moved {
 /// may take along what needs it, so the rules are asked again until nothing is in their way.
 Moved moved_to(const PriceBook& book, Selection there) {
     Moved moved{std::move(there), {}};
-    const auto fall = [&](int index, std::string why) {
+    const auto fall = [&](Index<Option> index, std::string why) {
         auto& picks = moved.selection.picks;
         const auto gone = std::find_if(picks.begin(), picks.end(),
                                        [&](const Pick& pick) { return pick.option == index; });
@@ -63,11 +63,11 @@ SiteMove move_of(const Street& street, const Selection& there) {
                        then.figures.front())};
 }
 
-SiteLot lot_of(const Street& street, int index) {
+SiteLot lot_of(const Street& street, Index<Lot> index) {
     const Lot& lot = at(street.book.lots, index);
     SiteLot answer{lot.id, lot.premium, lot.status, lot.grade, lot.flood_zone, {}, {}, {}, lot.note,
                    {},     {},          {},         {}};
-    for (const int plan : lot.plans) answer.plans.push_back(at(street.book.plans, plan).id);
+    for (const Index<Plan> plan : lot.plans) answer.plans.push_back(at(street.book.plans, plan).id);
     answer.every_plan = lot.plans.empty();
     answer.measures = lot.measures;
     answer.chosen = index == street.selection.lot;
@@ -84,7 +84,7 @@ SiteLot lot_of(const Street& street, int index) {
     return answer;
 }
 
-SitePlan plan_of(const Street& street, int index) {
+SitePlan plan_of(const Street& street, Index<Plan> index) {
     const Plan& plan = at(street.book.plans, index);
     SitePlan answer{plan.id,
                     plan.name,
@@ -100,13 +100,13 @@ SitePlan plan_of(const Street& street, int index) {
                     {}};
     answer.chosen = index == street.selection.plan;
     answer.fits = allows(at(street.book.lots, street.selection.lot).plans, index);
-    for (std::size_t i = 0; i < plan.elevations.size(); ++i) {
+    for (const Index<Elevation> front : indexes_of(plan.elevations)) {
         Selection there = street.selection;
         there.plan = index;
-        there.elevation = static_cast<int>(i);
+        there.elevation = front;
         Moved moved = moved_to(street.book, std::move(there));
-        SiteElevation elevation{plan.elevations[i], std::move(moved.fallen), {}};
-        const bool here = answer.chosen && street.selection.elevation == static_cast<int>(i);
+        SiteElevation elevation{at(plan.elevations, front), std::move(moved.fallen), {}};
+        const bool here = answer.chosen && street.selection.elevation == front;
         if (answer.fits && !here) {
             elevation.move = move_of(street, moved.selection);
             ensure(!answer.chosen || !elevation.falls_out.empty() ||
@@ -135,11 +135,11 @@ SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
     answer.plan = plan.id;
     answer.elevation = at(plan.elevations, selection.elevation).id;
     answer.note = book.community.note;
-    for (std::size_t i = 0; i < book.lots.size(); ++i) {
-        answer.lots.push_back(lot_of(street, static_cast<int>(i)));
+    for (const Index<Lot> index : indexes_of(book.lots)) {
+        answer.lots.push_back(lot_of(street, index));
     }
-    for (std::size_t i = 0; i < book.plans.size(); ++i) {
-        answer.plans.push_back(plan_of(street, static_cast<int>(i)));
+    for (const Index<Plan> index : indexes_of(book.plans)) {
+        answer.plans.push_back(plan_of(street, index));
     }
     return answer;
 }

@@ -18,7 +18,10 @@ struct Walk {
     Standpoint now;
 };
 
-Pick pick_for(const Walk& walk, int index, int level, int choice) {
+using LevelOf = std::optional<Index<Level>>;
+using ChoiceOf = std::optional<Index<Choice>>;
+
+Pick pick_for(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
     Pick pick;
     const Pick* present = walk.selection.find(index);
     if (present != nullptr) pick = *present; // its quantity stays when the level changes
@@ -36,15 +39,15 @@ bool in_home(const Walk& walk, const Pick& pick) {
 TourPick named(const PriceBook& book, const Pick& pick) {
     const Option& option = at(book.options, pick.option);
     TourPick named{option.id, {}, {}, pick.quantity, pick.spend};
-    if (pick.level >= 0) named.level = at(option.levels, pick.level).id;
-    if (pick.choice >= 0) named.choice = at(option.choices, pick.choice).id;
+    if (pick.level) named.level = at(option.levels, *pick.level).id;
+    if (pick.choice) named.choice = at(option.choices, *pick.choice).id;
     return named;
 }
 
 /// The picks that a change put in beside the one that was asked for.
 std::vector<TourPick> brought(const PriceBook& book, const Change& change) {
     std::vector<TourPick> picks;
-    for (const int option : change.also_added) {
+    for (const Index<Option> option : change.also_added) {
         if (const Pick* pick = change.selection.find(option)) picks.push_back(named(book, *pick));
     }
     return picks;
@@ -61,7 +64,7 @@ TourTouch touch_of(const Walk& walk, const OptionStanding& standing) {
     touch.along = std::move(adds.along);
     touch.instead = std::move(adds.instead);
     touch.brings = brought(walk.book, change);
-    for (const int option : change.also_removed) {
+    for (const Index<Option> option : change.also_removed) {
         touch.drops.push_back(at(walk.book.options, option).id);
     }
     if (!adds.by_scenario.empty()) touch.added = std::move(adds.by_scenario.front());
@@ -86,7 +89,7 @@ void judge(const Walk& walk, const Pick& pick, TourForm& form) {
         break;
     case Kind::held:
         form.state = by_itself(standing, TourState::held);
-        form.why = at(walk.book.options, standing.package).name;
+        form.why = at(walk.book.options, standing.package.value()).name;
         if (standing.better) {
             form.state = TourState::barred;
             form.why = "a better one comes in " + form.why;
@@ -110,47 +113,46 @@ void judge(const Walk& walk, const Pick& pick, TourForm& form) {
     if (touched) form.touch = touch_of(walk, standing);
 }
 
-TourForm form_of(const Walk& walk, int index, int level, int choice) {
+TourForm form_of(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
     const Option& option = at(walk.book.options, index);
     TourForm form;
-    if (level >= 0) {
-        form.id = at(option.levels, level).id;
-        form.name = at(option.levels, level).name;
-        form.note = at(option.levels, level).note;
-    } else if (choice >= 0) {
-        form.id = at(option.choices, choice).id;
-        form.name = at(option.choices, choice).name;
-        form.note = at(option.choices, choice).note;
+    if (level) {
+        form.id = at(option.levels, *level).id;
+        form.name = at(option.levels, *level).name;
+        form.note = at(option.levels, *level).note;
+    } else if (choice) {
+        form.id = at(option.choices, *choice).id;
+        form.name = at(option.choices, *choice).name;
+        form.note = at(option.choices, *choice).note;
     }
     judge(walk, pick_for(walk, index, level, choice), form);
     return form;
 }
 
 /// Levels from the included one up; a level under it costs nothing and is nobody's wish.
-void add_levels(const Walk& walk, int index, TourOption& item) {
+void add_levels(const Walk& walk, Index<Option> index, TourOption& item) {
     const Option& option = at(walk.book.options, index);
-    const int included = option.included_level_on(walk.selection.plan);
-    for (std::size_t i = 0; i < option.levels.size(); ++i) {
-        const int level = static_cast<int>(i);
-        const bool below = level < included && !in_home(walk, pick_for(walk, index, level, -1));
-        if (!below) item.forms.push_back(form_of(walk, index, level, -1));
+    const auto included = option.included_level_on(walk.selection.plan);
+    for (const Index<Level> level : indexes_of(option.levels)) {
+        const bool below = level < included && !in_home(walk, pick_for(walk, index, level, {}));
+        if (!below) item.forms.push_back(form_of(walk, index, level, {}));
     }
 }
 
-void add_forms(const Walk& walk, int index, TourOption& item) {
+void add_forms(const Walk& walk, Index<Option> index, TourOption& item) {
     const Option& option = at(walk.book.options, index);
     if (option.kind == OptionKind::levels) {
         add_levels(walk, index, item);
     } else if (option.kind == OptionKind::choice) {
-        for (std::size_t i = 0; i < option.choices.size(); ++i) {
-            item.forms.push_back(form_of(walk, index, -1, static_cast<int>(i)));
+        for (const Index<Choice> choice : indexes_of(option.choices)) {
+            item.forms.push_back(form_of(walk, index, {}, choice));
         }
     } else {
-        item.forms.push_back(form_of(walk, index, -1, -1));
+        item.forms.push_back(form_of(walk, index, {}, {}));
     }
 }
 
-std::optional<TourQuantity> counted(const Option& option, const Pick& pick, int plan) {
+std::optional<TourQuantity> counted(const Option& option, const Pick& pick, Index<Plan> plan) {
     const Quantity& quantity = option.quantity;
     if (quantity.from == Quantity::From::one) return std::nullopt;
     TourQuantity counted;
@@ -166,7 +168,7 @@ std::optional<TourQuantity> counted(const Option& option, const Pick& pick, int 
     return counted;
 }
 
-TourOption option_of(const Walk& walk, int index) {
+TourOption option_of(const Walk& walk, Index<Option> index) {
     const Option& option = at(walk.book.options, index);
     const Pick* present = walk.selection.find(index);
     TourOption item;
@@ -177,13 +179,13 @@ TourOption option_of(const Walk& walk, int index) {
     item.note = option.note;
     item.structural = option.structural;
     item.work = option.work;
-    if (option.cutoff >= 0) item.cutoff = at(walk.book.stages, option.cutoff).name;
+    if (option.cutoff) item.cutoff = at(walk.book.stages, *option.cutoff).name;
     item.one_of = option.one_of;
     item.later = option.later;
     item.picked = present != nullptr;
     item.agreed = item.picked && present->agreed;
     item.cutoff_passed = cutoff_passed(option, walk.selection);
-    const Pick pick = item.picked ? *present : pick_for(walk, index, -1, -1);
+    const Pick pick = item.picked ? *present : pick_for(walk, index, {}, {});
     item.quantity = counted(option, pick, walk.selection.plan);
     if (option.kind == OptionKind::allowance) {
         item.budget = option.price.on(walk.selection.plan);
@@ -201,7 +203,7 @@ TourOption option_of(const Walk& walk, int index) {
     return item;
 }
 
-TourArea area_of(const Walk& walk, int index, const std::optional<ShownAnswer>& model) {
+TourArea area_of(const Walk& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
     const Named& named = at(walk.book.areas, index);
     TourArea area{named.id, named.name, {}, {}, {}, {}};
     for (const Included& included : walk.book.included) {
@@ -212,9 +214,9 @@ TourArea area_of(const Walk& walk, int index, const std::optional<ShownAnswer>& 
         std::copy_if(model->items.begin(), model->items.end(), std::back_inserter(area.shown),
                      [&](const ShownItem& item) { return item.area == named.name; });
     }
-    for (std::size_t i = 0; i < walk.book.options.size(); ++i) {
-        if (walk.book.options[i].area != index) continue;
-        area.options.push_back(option_of(walk, static_cast<int>(i)));
+    for (const Index<Option> option : indexes_of(walk.book.options)) {
+        if (at(walk.book.options, option).area != index) continue;
+        area.options.push_back(option_of(walk, option));
     }
     for (const Request& request : walk.selection.requests) {
         if (request.area == index) area.requests.push_back(request);
@@ -256,12 +258,12 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
     answer.heading = heading_of(alone);
     answer.contract_price = walk.now.home.contract_price;
     answer.options_price = walk.now.home.options;
-    if (selection.stage >= 0) answer.stage = at(book.stages, selection.stage).name;
+    if (selection.stage) answer.stage = at(book.stages, *selection.stage).name;
     answer.scenario = scenario_answer(alone, alone.rules().front(), walk.now.figures.front());
     const auto model = shown(alone);
     if (model) answer.model = model->model_plan;
-    for (std::size_t i = 0; i < book.areas.size(); ++i) {
-        TourArea area = area_of(walk, static_cast<int>(i), model);
+    for (const Index<Area> index : indexes_of(book.areas)) {
+        TourArea area = area_of(walk, index, model);
         if (!is_empty(area)) answer.areas.push_back(std::move(area));
     }
     answer.incentives = incentive_offers(alone, walk.now.home);

@@ -162,7 +162,7 @@ void check_place(const Document& document, const PriceBook& book, const std::str
     if (!findings.none()) return;
     Findings of_lending;
     const Lending lending = load_lending(rates, of_lending);
-    if (index_of(lending.places, book.community.place) >= 0) return;
+    if (index_of(lending.places, book.community.place)) return;
     if (!of_lending.none()) {
         findings = std::move(of_lending);
         return;

@@ -94,9 +94,6 @@ void Making::set_home() {
     book.lots.front().status = LotStatus::held; // not one that is for sale
     book.effective = book.expires = made_.inquiry.as_of;
     book.community.place = "plain";
-    made_.inquiry.selection.plan = 0;
-    made_.inquiry.selection.elevation = 0;
-    made_.inquiry.selection.lot = 0;
 }
 
 void Making::set_place() {
@@ -191,15 +188,15 @@ std::vector<const LoanProgram*> Making::programs() const {
         if (!given_.has("program") && open && !program.adjustable) chosen.push_back(&program);
     }
     for (const std::string& id : given_.all("program")) {
-        const int index = index_of(all, id);
-        if (index < 0 || at(all, index).adjustable) {
+        const auto index = index_of(all, id);
+        if (!index || at(all, *index).adjustable) {
             std::vector<std::string> ids;
             for (const LoanProgram& program : all) {
                 if (!program.adjustable) ids.push_back(program.id);
             }
             refuse_typed("--program", id, fmt::format("one of {}", fmt::join(ids, ", ")));
         }
-        chosen.push_back(&at(all, index));
+        chosen.push_back(&at(all, *index));
     }
     return chosen;
 }

@@ -7,8 +7,7 @@ namespace {
 /// "Kitchen counters: Quartz".
 std::string full_name(const PriceBook& book, const OptionRef& ref) {
     const Option& option = at(book.options, ref.option);
-    if (ref.level < 0) return option.name;
-    return option.name + ": " + at(option.levels, ref.level).name;
+    return ref.level ? option.name + ": " + at(option.levels, *ref.level).name : option.name;
 }
 
 } // namespace
@@ -28,7 +27,7 @@ std::string described(const PriceBook& book, const Conflict& conflict, Naming na
     case Barrier::only:
         return described(book, option.only, conflict.limit);
     case Barrier::past_cutoff:
-        return "its cutoff has passed: " + at(book.stages, option.cutoff).name;
+        return "its cutoff has passed: " + at(book.stages, option.cutoff.value()).name;
     case Barrier::needs:
         return "needs " + refs();
     case Barrier::excludes:

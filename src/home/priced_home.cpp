@@ -8,17 +8,16 @@
 namespace quoin {
 namespace {
 
-/// The level at which chosen packages bring an option: -2 where none does, -1 without a level.
-constexpr int not_granted = -2;
-
-int granted_level(const PriceBook& book, const Selection& selection, int option) {
-    int level = not_granted;
+/// The best form in which chosen packages bring an option, if any does.
+std::optional<OptionRef> granted(const PriceBook& book, const Selection& selection,
+                                 Index<Option> option) {
+    std::optional<OptionRef> best;
     for (const Pick& pick : selection.picks) {
         for (const OptionRef& part : at(book.options, pick.option).parts) {
-            if (part.option == option) level = std::max(level, part.level);
+            if (part.option == option && (!best || part.meets(*best))) best = part;
         }
     }
-    return level;
+    return best;
 }
 
 bool has_package(const PriceBook& book, const Selection& selection) {
@@ -27,17 +26,17 @@ bool has_package(const PriceBook& book, const Selection& selection) {
     });
 }
 
-Money overage(const Option& option, const Pick& pick, int plan) {
+Money overage(const Option& option, const Pick& pick, Index<Plan> plan) {
     const Money budget = option.price.on(plan).value_or(Money{});
     const Money spend = pick.spend.value_or(budget);
     return spend > budget ? spend - budget : Money{};
 }
 
 /// A line for a pick that no package touches.
-Line plain_line(const Option& option, const Pick& pick, int plan) {
+Line plain_line(const Option& option, const Pick& pick, Index<Plan> plan) {
     Line line;
     line.kind = option.kind == OptionKind::choice ? LineKind::choice : LineKind::option;
-    line.item = pick.option;
+    line.option = pick.option;
     line.level = pick.level;
     if (option.kind == OptionKind::choice) return line;
     line.quantity = quantity_of(option, pick, plan);
@@ -48,12 +47,13 @@ Line plain_line(const Option& option, const Pick& pick, int plan) {
     return line;
 }
 
-/// The same pick where a package already brings the option at `granted`, in the usual quantity:
+/// The same pick where a package already brings the option in this form, in the usual quantity:
 /// only what is better or more is charged.
-void set_against_package(Line& line, const Option& option, int granted, int plan) {
+void set_against_package(Line& line, const Option& option, const OptionRef& brings,
+                         Index<Plan> plan) {
     if (option.kind == OptionKind::choice) return;
-    if (option.kind == OptionKind::levels && line.level > granted) {
-        const Money brought = unit_price(option, granted, plan).value_or(Money{});
+    if (option.kind == OptionKind::levels && line.level > brings.level) {
+        const Money brought = unit_price(option, brings.level, plan).value_or(Money{});
         line.unit_price = line.unit_price > brought ? line.unit_price - brought : Money{};
         line.amount = times(line.unit_price, line.quantity, Rounding::half_away);
         return;
@@ -73,13 +73,13 @@ void set_against_package(Line& line, const Option& option, int granted, int plan
 void add_options(const PriceBook& book, const Selection& selection, PricedHome& home) {
     const bool packages = has_package(book, selection);
     Money structural;
-    for (std::size_t i = 0; i < selection.picks.size(); ++i) {
-        const Pick& pick = selection.picks[i];
+    for (const Index<Pick> index : indexes_of(selection.picks)) {
+        const Pick& pick = at(selection.picks, index);
         const Option& option = at(book.options, pick.option);
         Line line = plain_line(option, pick, selection.plan);
-        line.pick = static_cast<int>(i);
-        const int granted = packages ? granted_level(book, selection, pick.option) : not_granted;
-        if (granted != not_granted) set_against_package(line, option, granted, selection.plan);
+        line.pick = index;
+        const auto brings = packages ? granted(book, selection, pick.option) : std::nullopt;
+        if (brings) set_against_package(line, option, *brings, selection.plan);
         home.options += line.amount;
         if (option.structural) structural += line.amount;
         home.lines.push_back(line);
@@ -91,23 +91,33 @@ void add_options(const PriceBook& book, const Selection& selection, PricedHome& 
                    Rounding::half_away);
 }
 
+Money before_incentives(const PricedHome& home) {
+    return home.base_price + home.elevation + home.lot_premium + home.options;
+}
+
 /// What each pick is given, in their order: a later pick of the same incentive has what the earlier
-/// ones left, and towards options none covers more than they cost.
+/// ones left, towards options none covers more than they cost, and off the price none takes more
+/// than there is.
 std::vector<IncentiveGiven> incentives_given(const PriceBook& book,
                                              const std::vector<IncentivePick>& picks,
                                              const PricedHome& home) {
     Money uncovered = std::max(home.options, Money{});
+    Money price = std::max(before_incentives(home), Money{});
     std::vector<Money> used(book.incentives.size());
     std::vector<IncentiveGiven> given;
     given.reserve(picks.size());
     for (const IncentivePick& pick : picks) {
-        const auto index = static_cast<std::size_t>(pick.incentive);
-        const Money whole = incentive_amount(book.incentives[index], home);
+        const std::size_t index = pick.incentive.position();
+        const Money whole = incentive_amount(at(book.incentives, pick.incentive), home);
         const Money rest = std::max(whole - used[index], Money{});
         Money amount = std::min(pick.amount.value_or(rest), rest);
         if (pick.use == IncentiveUse::options) {
             amount = std::min(amount, uncovered);
             uncovered -= amount;
+        }
+        if (is_off_price(pick.use)) {
+            amount = std::min(amount, price);
+            price -= amount;
         }
         used[index] += amount;
         given.push_back({pick.incentive, pick.use, amount});
@@ -121,8 +131,9 @@ void add_incentives(const PriceBook& book, const Selection& selection, PricedHom
     for (const IncentiveGiven& given : home.given) {
         if (!is_off_price(given.use)) continue;
         home.incentives += given.amount;
-        home.lines.push_back({LineKind::incentive, given.incentive, -1, -1, Decimal::whole(1),
-                              -given.amount, -given.amount});
+        Line line{LineKind::incentive, -given.amount, -given.amount};
+        line.incentive = given.incentive;
+        home.lines.push_back(line);
     }
 }
 
@@ -130,10 +141,9 @@ void add_incentives(const PriceBook& book, const Selection& selection, PricedHom
 
 Money incentive_amount(const Incentive& incentive, const PricedHome& home) {
     if (incentive.amount) return *incentive.amount;
-    const Money before = home.base_price + home.elevation + home.lot_premium + home.options;
     const Money base = incentive.of == IncentiveBase::base_price ? home.base_price
                        : incentive.of == IncentiveBase::options  ? home.options
-                                                                 : before;
+                                                                 : before_incentives(home);
     return percent_of(std::max(base, Money{}), incentive.percent, Rounding::half_away);
 }
 
@@ -153,19 +163,20 @@ Money PricedHome::credited() const {
     return sum;
 }
 
-Decimal quantity_of(const Option& option, const Pick& pick, int plan) {
+Decimal quantity_of(const Option& option, const Pick& pick, Index<Plan> plan) {
     if (option.quantity.from == Quantity::From::buyer && pick.quantity) return *pick.quantity;
     return option.quantity.usual_on(plan);
 }
 
-std::optional<Money> unit_price(const Option& option, int level, int plan) {
+std::optional<Money> unit_price(const Option& option, std::optional<Index<Level>> level,
+                                Index<Plan> plan) {
     if (option.kind == OptionKind::choice) return Money{};
     if (option.kind != OptionKind::levels) return option.price.on(plan);
-    if (level < 0) return std::nullopt;
-    const auto price = at(option.levels, level).price.on(plan);
-    const int included = option.included_level_on(plan);
-    if (!price || included < 0) return price;
-    const Money base = at(option.levels, included).price.on(plan).value_or(Money{});
+    if (!level) return std::nullopt;
+    const auto price = at(option.levels, *level).price.on(plan);
+    const auto included = option.included_level_on(plan);
+    if (!price || !included) return price;
+    const Money base = at(option.levels, *included).price.on(plan).value_or(Money{});
     return std::max(*price - base, Money{});
 }
 
@@ -182,7 +193,7 @@ PricedHome bare_home(const PriceBook& book, const Selection& selection) {
     home.lot_premium = lot.premium;
     home.flood_zone = lot.flood_zone;
     const auto add = [&home](LineKind kind, Money amount) {
-        home.lines.push_back({kind, -1, -1, -1, Decimal::whole(1), amount, amount});
+        home.lines.push_back({kind, amount, amount});
     };
     add(LineKind::base, home.base_price);
     add(LineKind::elevation, home.elevation);
@@ -193,8 +204,7 @@ PricedHome bare_home(const PriceBook& book, const Selection& selection) {
 /// Incentives, the price and the earnest money, once the options are known.
 void finish(const PriceBook& book, const Selection& selection, PricedHome& home) {
     add_incentives(book, selection, home);
-    home.contract_price =
-        home.base_price + home.elevation + home.lot_premium + home.options - home.incentives;
+    home.contract_price = before_incentives(home) - home.incentives;
     home.earnest_deposit = book.deposits.earnest.value_or(
         percent_of(home.contract_price, book.deposits.earnest_percent, Rounding::half_away));
     check(home);
@@ -212,7 +222,7 @@ PricedHome price_home(const PriceBook& book, const Selection& selection) {
 PricedHome home_at(const PriceBook& book, const Selection& selection, Money options) {
     PricedHome home = bare_home(book, selection);
     home.options = options;
-    home.lines.push_back({LineKind::option, -1, -1, -1, Decimal::whole(1), options, options});
+    home.lines.push_back({LineKind::option, options, options});
     finish(book, selection, home);
     return home;
 }
@@ -241,7 +251,7 @@ void check(const PricedHome& home) {
            "incentives towards options cover no more than they cost");
 }
 
-std::optional<Money> charge(const Option& option, const Pick& pick, int plan) {
+std::optional<Money> charge(const Option& option, const Pick& pick, Index<Plan> plan) {
     const auto unit = unit_price(option, pick.level, plan);
     if (!unit) return std::nullopt;
     if (option.kind == OptionKind::allowance) {

@@ -9,7 +9,7 @@
 namespace quoin {
 namespace {
 
-bool offered_on(const Option& option, int plan) {
+bool offered_on(const Option& option, Index<Plan> plan) {
     if (!allows(option.only.plans, plan)) return false;
     if (option.quantity.usual_on(plan) == Decimal{}) return false;
     if (option.kind == OptionKind::choice) return true;
@@ -19,12 +19,13 @@ bool offered_on(const Option& option, int plan) {
 }
 
 /// Where no level is named, there is none to be had.
-bool level_offered_on(const Option& option, int level, int plan) {
-    return level < 0 || at(option.levels, level).price.on(plan).has_value();
+bool level_offered_on(const Option& option, std::optional<Index<Level>> level, Index<Plan> plan) {
+    return !level || at(option.levels, *level).price.on(plan).has_value();
 }
 
 /// The first requirement of a pick that does not hold, or nullptr.
-const std::vector<OptionRef>* unmet(const PriceBook& book, const Selection& selection, int option) {
+const std::vector<OptionRef>* unmet(const PriceBook& book, const Selection& selection,
+                                    Index<Option> option) {
     for (const auto& need : at(book.options, option).needs) {
         const bool met = std::any_of(need.begin(), need.end(), [&](const OptionRef& ref) {
             return holds(book, selection, ref);
@@ -34,22 +35,22 @@ const std::vector<OptionRef>* unmet(const PriceBook& book, const Selection& sele
     return nullptr;
 }
 
-bool excludes(const PriceBook& book, int a, int b) {
-    const auto names = [&](int one, int other) {
+bool excludes(const PriceBook& book, Index<Option> a, Index<Option> b) {
+    const auto names = [&](Index<Option> one, Index<Option> other) {
         const auto& list = at(book.options, one).excludes;
         return std::find(list.begin(), list.end(), other) != list.end();
     };
     return names(a, b) || names(b, a);
 }
 
-bool same_group(const PriceBook& book, int a, int b) {
+bool same_group(const PriceBook& book, Index<Option> a, Index<Option> b) {
     const std::string& group = at(book.options, a).one_of;
     return !group.empty() && group == at(book.options, b).one_of;
 }
 
 /// Whether `test` holds for an option or for one that it brings as a package.
 template <class Test>
-bool any_brought(const PriceBook& book, int option, const Test& test) {
+bool any_brought(const PriceBook& book, Index<Option> option, const Test& test) {
     const auto& parts = at(book.options, option).parts;
     return test(option) || std::any_of(parts.begin(), parts.end(),
                                        [&](const OptionRef& part) { return test(part.option); });
@@ -57,14 +58,14 @@ bool any_brought(const PriceBook& book, int option, const Test& test) {
 
 /// Whether two picks cannot stand together by a rule, or what they bring cannot.
 template <class Rule>
-bool clash(const PriceBook& book, int a, int b, const Rule& rule) {
-    return any_brought(book, a, [&](int one) {
-        return any_brought(book, b,
-                           [&](int other) { return one != other && rule(book, one, other); });
+bool clash(const PriceBook& book, Index<Option> a, Index<Option> b, const Rule& rule) {
+    return any_brought(book, a, [&](Index<Option> one) {
+        return any_brought(
+            book, b, [&](Index<Option> other) { return one != other && rule(book, one, other); });
     });
 }
 
-void erase_option(Selection& selection, int option) {
+void erase_option(Selection& selection, Index<Option> option) {
     std::erase_if(selection.picks, [&](const Pick& pick) { return pick.option == option; });
 }
 
@@ -93,7 +94,7 @@ void place(Selection& selection, const Pick& pick) {
 }
 
 /// Adds what `option` needs, first alternatives that can be had here, deepest needs first.
-void add_needs(const PriceBook& book, Change& change, int option, int depth) {
+void add_needs(const PriceBook& book, Change& change, Index<Option> option, int depth) {
     constexpr int deepest = 16; // cycles are refused when the book is read; this bounds "any of"
     while (const auto* need = depth < deepest ? unmet(book, change.selection, option) : nullptr) {
         const auto usable = std::find_if(need->begin(), need->end(), [&](const OptionRef& ref) {
@@ -114,7 +115,8 @@ void add_needs(const PriceBook& book, Change& change, int option, int depth) {
 
 } // namespace
 
-std::optional<Conflict> conflict_between(const PriceBook& book, int option, int other) {
+std::optional<Conflict> conflict_between(const PriceBook& book, Index<Option> option,
+                                         Index<Option> other) {
     const auto of = [&](Barrier barrier) { return Conflict{barrier, {option}, {{other}}}; };
     if (clash(book, option, other, excludes)) return of(Barrier::excludes);
     if (clash(book, option, other, same_group)) return of(Barrier::one_of);
@@ -124,22 +126,22 @@ std::optional<Conflict> conflict_between(const PriceBook& book, int option, int 
 bool holds(const PriceBook& book, const Selection& selection, OptionRef ref) {
     const Option& wanted = at(book.options, ref.option);
     // An included level counts as held: nothing has to be bought for it.
-    const int included = wanted.included_level_on(selection.plan);
-    if (wanted.kind == OptionKind::levels && included >= 0 && included >= ref.level) return true;
+    const auto included = wanted.included_level_on(selection.plan);
+    if (wanted.kind == OptionKind::levels && included && included >= ref.level) return true;
     return std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& pick) {
         return OptionRef{pick.option, pick.level}.meets(ref) ||
                at(book.options, pick.option).brings(ref);
     });
 }
 
-bool comes_with_plan(const PriceBook& book, const Pick& pick, int plan) {
+bool comes_with_plan(const PriceBook& book, const Pick& pick, Index<Plan> plan) {
     const Option& option = at(book.options, pick.option);
     if (!offered_on(option, plan)) return false;
     switch (option.kind) {
     case OptionKind::levels:
-        return pick.level >= 0 && option.included_level_on(plan) >= pick.level;
+        return pick.level && option.included_level_on(plan) >= pick.level;
     case OptionKind::choice:
-        return pick.choice == 0;
+        return pick.choice == Index<Choice>{};
     case OptionKind::allowance:
         return true;
     case OptionKind::upgrade:
@@ -150,7 +152,7 @@ bool comes_with_plan(const PriceBook& book, const Pick& pick, int plan) {
 }
 
 bool cutoff_passed(const Option& option, const Selection& selection) {
-    return option.cutoff >= 0 && selection.stage >= option.cutoff;
+    return option.cutoff && selection.stage >= option.cutoff;
 }
 
 std::vector<Conflict> barriers(const PriceBook& book, const Selection& selection,
@@ -190,16 +192,18 @@ std::vector<Conflict> conflicts(const PriceBook& book, const Selection& selectio
     return found;
 }
 
-std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, int plan) {
+std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, Index<Plan> plan) {
     Pick pick;
     pick.option = ref.option;
     const Option& option = at(book.options, ref.option);
-    if (option.kind == OptionKind::choice) pick.choice = 0;
+    if (option.kind == OptionKind::choice) pick.choice = Index<Choice>{};
     if (option.kind != OptionKind::levels) return pick;
-    pick.level = std::max(ref.level, 0);
-    const int count = static_cast<int>(option.levels.size());
-    while (pick.level < count && !at(option.levels, pick.level).price.on(plan)) ++pick.level;
-    return pick.level < count ? std::optional(pick) : std::nullopt;
+    for (const Index<Level> level : indexes_of(option.levels)) {
+        if (level < ref.level || !at(option.levels, level).price.on(plan)) continue;
+        pick.level = level;
+        return pick;
+    }
+    return std::nullopt;
 }
 
 Change with_pick(const PriceBook& book, const Selection& selection, const Pick& pick) {
@@ -225,7 +229,7 @@ Change with_pick(const PriceBook& book, const Selection& selection, const Pick& 
     return change;
 }
 
-Change without_option(const PriceBook& book, const Selection& selection, int option) {
+Change without_option(const PriceBook& book, const Selection& selection, Index<Option> option) {
     Change change{selection, {}, {}, {}};
     erase_option(change.selection, option);
     drop_unsupported(book, change);
@@ -234,8 +238,7 @@ Change without_option(const PriceBook& book, const Selection& selection, int opt
 
 std::string name_of(const PriceBook& book, OptionRef ref) {
     const Option& option = at(book.options, ref.option);
-    if (ref.level < 0) return option.id;
-    return option.id + ":" + at(option.levels, ref.level).id;
+    return ref.level ? option.id + ":" + at(option.levels, *ref.level).id : option.id;
 }
 
 } // namespace quoin

@@ -10,7 +10,7 @@ using Kind = OptionStanding::Kind;
 
 bool is_chosen(const Pick& present, const Pick& pick) {
     if (present.level != pick.level) return false;
-    if (pick.choice >= 0 && pick.choice != present.choice) return false;
+    if (pick.choice && pick.choice != present.choice) return false;
     return (!pick.quantity || pick.quantity == present.quantity) &&
            (!pick.spend || pick.spend == present.spend);
 }

@@ -26,26 +26,26 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
     const std::string name = text.substr(0, equals);
     const std::size_t colon = name.find(':');
     Pick pick;
-    pick.option = index_of(book.options, name.substr(0, colon));
+    auto index = index_of(book.options, name.substr(0, colon));
     std::vector<std::string> known;
     std::string near;
-    if (pick.option < 0) {
+    if (!index) {
         known = ids_of(book.options);
-    } else if (colon != std::string::npos ||
-               at(book.options, pick.option).kind == OptionKind::levels) {
-        const Option& option = at(book.options, pick.option);
+    } else if (colon != std::string::npos || at(book.options, *index).kind == OptionKind::levels) {
+        const Option& option = at(book.options, *index);
         if (colon != std::string::npos)
             pick.level = index_of(option.levels, name.substr(colon + 1));
         for (const Level& level : option.levels) known.push_back(option.id + ":" + level.id);
         if (known.empty()) known.push_back(option.id);
         near = known.front(); // the option is there: say how to name it
-        if (pick.level < 0) pick.option = -1;
+        if (!pick.level) index.reset();
     }
-    if (pick.option < 0) {
+    if (!index) {
         const std::string nearer = nearest(name, known);
         findings.add(problems::option_unknown(name, nearer.empty() ? near : nearer));
         return std::nullopt;
     }
+    pick.option = *index;
     if (equals == std::string::npos) return pick;
     const Option& option = at(book.options, pick.option);
     const std::string number = text.substr(equals + 1);

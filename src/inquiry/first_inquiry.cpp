@@ -23,11 +23,11 @@ struct Home {
 };
 
 Home first_home(const PriceBook& book) {
-    for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
-        if (book.plans[plan].elevations.empty()) continue;
+    for (const Index<Plan> plan : indexes_of(book.plans)) {
+        if (at(book.plans, plan).elevations.empty()) continue;
         for (const Lot& lot : book.lots) {
-            if (lot.status == LotStatus::free && allows(lot.plans, static_cast<int>(plan))) {
-                return {&book.plans[plan], &lot};
+            if (lot.status == LotStatus::free && allows(lot.plans, plan)) {
+                return {&at(book.plans, plan), &lot};
             }
         }
     }

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
 #include <quoin/text/problems.hpp>
@@ -41,27 +42,27 @@ void read_pick_details(Reader& item, const Option& option, Pick& pick) {
     }
 }
 
-/// A selection in short form, "deck", or as an object.
-Pick read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
-               const std::function<void(Reader&)>& more = {}) {
-    Pick pick;
+/// A selection in short form, "deck", or as an object. Nothing where its option is not there.
+std::optional<Pick> read_pick(const Spot& spot, const PriceBook& book, Findings& findings,
+                              const std::function<void(Reader&)>& more = {}) {
     if (spot.value->kind != Value::Kind::object) {
         const auto id = as_text(spot, findings);
-        if (!id) return pick;
-        pick.option = look_up(book.options, "option", *id, spot, findings);
-        if (pick.option < 0) return pick;
-        const Option& option = at(book.options, pick.option);
+        const auto index = id ? look_up(book.options, "option", *id, spot, findings) : std::nullopt;
+        if (!index) return std::nullopt;
+        const Option& option = at(book.options, *index);
         if (option.kind == OptionKind::levels || option.kind == OptionKind::choice ||
             option.kind == OptionKind::allowance) {
             findings.add(problems::pick_without_details(spot, *id));
         }
-        return pick;
+        return Pick{*index};
     }
     Reader item(*spot.value, spot.path, findings);
-    pick.option = index_member(item, "option", book.options, "option");
+    const auto index = index_member(item, "option", book.options, "option");
+    Pick pick;
     pick.agreed = item.flag_or("agreed", false);
     if (more) more(item);
-    if (pick.option < 0) return pick;
+    if (!index) return std::nullopt;
+    pick.option = *index;
     read_pick_details(item, at(book.options, pick.option), pick);
     item.finish();
     return pick;
@@ -72,14 +73,14 @@ std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection
     root.items(
         "selections",
         [&](const Spot& spot) {
-            const Pick pick = read_pick(spot, book, root.findings());
-            if (pick.option < 0) return;
-            if (selection.find(pick.option) != nullptr) {
+            const auto pick = read_pick(spot, book, root.findings());
+            if (!pick) return;
+            if (selection.find(pick->option) != nullptr) {
                 root.findings().add(
-                    problems::selected_twice(spot, at(book.options, pick.option).id));
+                    problems::selected_twice(spot, at(book.options, pick->option).id));
                 return;
             }
-            selection.picks.push_back(pick);
+            selection.picks.push_back(*pick);
             marks.emplace_back(spot);
         },
         caps::selections);
@@ -104,12 +105,13 @@ std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inqu
         [&](const Spot& spot) {
             Wish wish;
             wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
-            wish.pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
+            const auto pick = read_pick(spot, book, root.findings(), [&](Reader& item) {
                 wish.rank = item.maybe_whole("rank", 1, 1000).value_or(wish.rank);
                 wish.weight = read_weight(item);
                 wish.must = item.flag_or("must", false);
             });
-            if (wish.pick.option < 0) return;
+            if (!pick) return;
+            wish.pick = *pick;
             inquiry.wishes.push_back(wish);
             marks.emplace_back(spot);
         },
@@ -151,17 +153,19 @@ std::string why_not(const Incentive& incentive, const Inquiry& inquiry, const Ra
     return why.empty() ? why_not_given(incentive, sheet) : why;
 }
 
-void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
+std::vector<Mark> read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
+    std::vector<Mark> marks;
     const PriceBook& book = desk.book;
     const RateSheet* sheet = inquiry.sheet(desk.lending);
     root.each(
         "incentives",
         [&](Reader& item) {
             IncentivePick pick;
-            pick.incentive = index_member(item, "id", book.incentives, "incentive");
+            const auto index = index_member(item, "id", book.incentives, "incentive");
             pick.use = item.word<IncentiveUse>("use");
             pick.amount = item.maybe_money("amount");
-            if (pick.incentive < 0) return;
+            if (!index) return;
+            pick.incentive = *index;
             const Incentive& incentive = at(book.incentives, pick.incentive);
             const std::string why = why_not(incentive, inquiry, sheet, pick.use);
             if (!why.empty()) {
@@ -172,8 +176,10 @@ void read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
                 item.findings().add(problems::amount_below_zero(item.spot("amount")));
             }
             inquiry.selection.incentives.push_back(pick);
+            marks.emplace_back(item.spot("id"));
         },
         false, caps::incentives);
+    return marks;
 }
 
 void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
@@ -181,7 +187,7 @@ void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
         "requests",
         [&](Reader& item) {
             Request request;
-            request.area = index_member(item, "area", book.areas, "area");
+            request.area = index_or_first(item, "area", book.areas, "area");
             request.text = item.text("text");
             request.estimate = item.maybe_money("estimate");
             selection.requests.push_back(std::move(request));
@@ -210,8 +216,8 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
     case Barrier::past_cutoff: {
         const auto& stages = book.stages;
         const Option& option = at(book.options, conflict.of.option);
-        return problems::past_cutoff(spot, id, at(stages, option.cutoff).name,
-                                     at(stages, selection.stage).name);
+        return problems::past_cutoff(spot, id, at(stages, option.cutoff.value()).name,
+                                     at(stages, selection.stage.value()).name);
     }
     default:
         return problems::option_not_here(spot, id, described(book, conflict));
@@ -226,11 +232,25 @@ void check_lot(Reader& root, const PriceBook& book, const Selection& selection) 
     }
     if (allows(lot.plans, selection.plan)) return;
     std::string fitting;
-    for (const int plan : lot.plans) {
+    for (const Index<Plan> plan : lot.plans) {
         fitting += (fitting.empty() ? "" : ", ") + at(book.plans, plan).id;
     }
     root.findings().add(problems::plan_not_on_lot(
         root.spot("plan"), at(book.plans, selection.plan).id, lot.id, fitting));
+}
+
+/// What comes off the price leaves some of it.
+void check_price(Reader& root, const PriceBook& book, const Selection& selection,
+                 const std::vector<Mark>& incentives) {
+    if (price_home(book, selection).contract_price > Money{}) return;
+    for (std::size_t i = 0; i < incentives.size(); ++i) {
+        const IncentivePick& pick = selection.incentives[i];
+        if (!is_off_price(pick.use)) continue;
+        root.findings().add(problems::incentive_not_here(incentives[i].spot(),
+                                                         at(book.incentives, pick.incentive).name,
+                                                         "it leaves nothing of the price"));
+        return;
+    }
 }
 
 } // namespace
@@ -238,23 +258,27 @@ void check_lot(Reader& root, const PriceBook& book, const Selection& selection) 
 void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     const PriceBook& book = desk.book;
     Selection& selection = inquiry.selection;
-    selection.plan = index_member(root, "plan", book.plans, "plan");
-    if (selection.plan >= 0) {
-        const auto& elevations = at(book.plans, selection.plan).elevations;
-        selection.elevation = index_member(root, "elevation", elevations, "elevation");
+    const auto plan = index_member(root, "plan", book.plans, "plan");
+    std::optional<Index<Elevation>> elevation;
+    if (plan) {
+        const auto& elevations = at(book.plans, *plan).elevations;
+        elevation = index_member(root, "elevation", elevations, "elevation");
     } else {
         root.leave("elevation");
     }
-    selection.lot = index_member(root, "lot", book.lots, "lot");
+    const auto lot = index_member(root, "lot", book.lots, "lot");
+    selection.plan = plan.value_or(selection.plan);
+    selection.elevation = elevation.value_or(selection.elevation);
+    selection.lot = lot.value_or(selection.lot);
     if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
     const auto marks = read_selections(root, book, selection);
     const auto wish_marks = read_wishes(root, book, inquiry);
     ensure_equal(marks.size(), selection.picks.size(), "each pick knows its place in the file");
     ensure_equal(wish_marks.size(), inquiry.wishes.size(), "so does each wish");
     read_requests(root, book, selection);
-    read_incentives(root, desk, inquiry);
+    const auto incentive_marks = read_incentives(root, desk, inquiry);
     // The rules are of a home: without one there is nothing to hold to them.
-    if (selection.plan < 0 || selection.elevation < 0 || selection.lot < 0) return;
+    if (!plan || !elevation || !lot) return;
     check_musts(book, inquiry, wish_marks, root.findings());
     check_lot(root, book, selection);
     for (const Conflict& conflict : conflicts(book, selection)) {
@@ -263,6 +287,7 @@ void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
             root.findings().add(problem_of(book, selection, conflict, marks[i].spot()));
         }
     }
+    if (root.findings().none()) check_price(root, book, selection, incentive_marks);
 }
 
 } // namespace quoin

@@ -21,7 +21,7 @@ struct Shelf {
 
     /// Adds an item unless an earlier one has its id.
     void add(Item item, const Document& document, Findings& findings) {
-        if (!item.id.empty() && index_of(items, item.id) >= 0) {
+        if (!item.id.empty() && index_of(items, item.id)) {
             const Value* id = document.root.find("id");
             findings.add(problems::id_repeated({id, Path{nullptr, "id"}}, what));
             return;
@@ -45,9 +45,9 @@ void take_over_rules(Lending& lending, const std::vector<const Document*>& docum
     for (std::size_t i = 0; i < own.size(); ++i) {
         if (own[i].rules_of.empty()) continue;
         const Spot spot = member_of(*documents[i], Path{nullptr, "rules_of"}, "rules_of");
-        const int from = look_up(own, "program", own[i].rules_of, spot, findings);
-        if (from < 0) continue;
-        const LoanProgram& other = own[static_cast<std::size_t>(from)];
+        const auto from = look_up(own, "program", own[i].rules_of, spot, findings);
+        if (!from) continue;
+        const LoanProgram& other = at(own, *from);
         for (std::size_t rule = 0; rule < rule_count; ++rule) {
             auto& tables = lending.programs[i].rules[rule];
             if (tables.empty()) tables = other.rules[rule];
@@ -81,10 +81,8 @@ void check_ladders(const Lending& lending, const RateSheet& sheet, const Documen
     for (std::size_t i = 0; i < sheet.ladders.size(); ++i) {
         const Ladder& ladder = sheet.ladders[i];
         const Spot spot{&list->items[i], Path{&ladders, {}, static_cast<int>(i)}};
-        const int program = index_of(lending.programs, ladder.program);
-        const auto& plan = program < 0
-                               ? std::nullopt
-                               : lending.programs[static_cast<std::size_t>(program)].adjustable;
+        const auto program = index_of(lending.programs, ladder.program);
+        const auto& plan = program ? at(lending.programs, *program).adjustable : std::nullopt;
         if (ladder.margin && !plan) {
             findings.add(problems::margin_of_fixed_rate(spot));
         }

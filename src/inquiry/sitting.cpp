@@ -10,8 +10,6 @@ namespace {
 /// What holds of every inquiry that was read against a desk without findings.
 void ensure_read(const Inquiry& inquiry) {
     const Selection& home = inquiry.selection;
-    ensure(home.plan >= 0 && home.elevation >= 0 && home.lot >= 0,
-           "an inquiry that was read is of a home");
     ensure(inquiry.contract <= inquiry.closing, "a contract is not after its closing");
     for (const Pick& pick : home.picks) {
         ensure(home.find(pick.option) == &pick, "an option is selected once");
@@ -36,13 +34,14 @@ Sitting::Sitting(const Desk& desk, const Inquiry& inquiry, const Watch* watch)
     const Lending& lending = desk.lending;
     sheet_ = inquiry.sheet(lending);
     const std::string& name = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
-    const int place = index_of(lending.places, name);
-    ensure(sheet_ != nullptr && place >= 0, "an inquiry that was read names its sheet and place");
-    place_ = &at(lending.places, place);
+    const auto place = index_of(lending.places, name);
+    ensure(sheet_ != nullptr && place.has_value(),
+           "an inquiry that was read names its sheet and place");
+    place_ = &at(lending.places, *place);
     for (const Scenario& scenario : inquiry.scenarios) {
-        const int program = index_of(lending.programs, scenario.program);
-        ensure(program >= 0, "an inquiry that was read names its programs");
-        rules_.push_back(rules_for(scenario, at(lending.programs, program), *sheet_, *place_,
+        const auto program = index_of(lending.programs, scenario.program);
+        ensure(program.has_value(), "an inquiry that was read names its programs");
+        rules_.push_back(rules_for(scenario, at(lending.programs, *program), *sheet_, *place_,
                                    inquiry.as_of, inquiry.closing));
         rules_.back().watch = watch;
     }

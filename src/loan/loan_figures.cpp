@@ -144,9 +144,9 @@ void check(const ScenarioRules& rules, const LoanFigures& f) {
 
 namespace {
 
-Purchase purchase_of(const ScenarioRules& rules, const PricedHome& home,
-                     const PurchaseFacts& facts) {
-    Purchase f;
+HomeFigures home_figures(const ScenarioRules& rules, const PricedHome& home,
+                         const PurchaseFacts& facts) {
+    HomeFigures f;
     f.price = home.contract_price;
     f.value = std::min(f.price, facts.appraised_value.value_or(f.price));
     f.local = local_costs(*rules.place, f.price, home.flood_zone);
@@ -163,9 +163,9 @@ LoanFigures loan_figures(const ScenarioRules& rules, const PricedHome& home,
     ensure(rules.program != nullptr && rules.place != nullptr,
            "figures are of a scenario by a program in a place");
     keep_on(rules.watch);
-    const Purchase purchase = purchase_of(rules, home, facts);
-    auto [sized, refusals] = size_loan(rules, home, facts, purchase);
-    if (!purchase.local.homeowner_row) refusals.push_back({Barred::insurance_not_offered, {}, {}});
+    const HomeFigures of_home = home_figures(rules, home, facts);
+    auto [sized, refusals] = size_loan(rules, home, facts, of_home);
+    if (!of_home.local.homeowner_row) refusals.push_back({Barred::insurance_not_offered, {}, {}});
     std::stable_sort(refusals.begin(), refusals.end(),
                      [](const Refusal& a, const Refusal& b) { return a.why < b.why; });
     LoanFigures f(std::move(sized), std::move(refusals));

@@ -56,8 +56,8 @@ bool has_rate(const ScenarioRules& rules, const RatedLoan& f) {
 class Sizing {
   public:
     Sizing(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
-           const Purchase& purchase)
-        : rules_(rules), home_(home), facts_(facts), purchase_(purchase) {
+           const HomeFigures& of_home)
+        : rules_(rules), home_(home), facts_(facts), of_home_(of_home) {
         incentives_ = incentive_credits(home);
         for (const Credit& credit : incentives_) credits_.push_back(&credit);
         for (const Credit& credit : facts.credits) credits_.push_back(&credit);
@@ -125,13 +125,13 @@ class Sizing {
     const ScenarioRules& rules_;
     const PricedHome& home_;
     const PurchaseFacts& facts_;
-    const Purchase& purchase_;
+    const HomeFigures& of_home_;
     std::vector<Credit> incentives_;
     std::vector<const Credit*> credits_; ///< in the order of their use
 };
 
 LentLoan Sizing::lent(Money base) const {
-    LentLoan f(purchase_);
+    LentLoan f(of_home_);
     f.base_loan = base;
     f.ltv = Ltv(share_in_percent(base, f.value, 2));
     f.down_percent = Percent(share_in_percent(f.price - base, f.price, 6));
@@ -288,8 +288,7 @@ std::int64_t Sizing::last_with_premium(Percent premium, Within within) const {
         return within(base + cut(*rules_.program, percent_of(base, premium, Rounding::half_away)));
     };
     std::int64_t low = -1; // holds, or there is none
-    std::int64_t high =
-        divide_rounded<std::int64_t>(purchase_.value.count(), 100, Rounding::up) + 1;
+    std::int64_t high = divide_rounded<std::int64_t>(of_home_.value.count(), 100, Rounding::up) + 1;
     while (high - low > 1) {
         const std::int64_t middle = low + (high - low) / 2;
         (holds(middle) ? low : high) = middle;
@@ -311,7 +310,7 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
                 if (edge.dimension == Dimension::loan) {
                     return loan.count() <= edge.last / (Decimal::one / 100);
                 }
-                return share_in_percent(loan, purchase_.value, 2).billionths() <= edge.last;
+                return share_in_percent(loan, of_home_.value, 2).billionths() <= edge.last;
             });
             if (dollars >= 0 && dollars < most) points.push_back(dollars);
         }
@@ -321,10 +320,10 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
 /// From the smallest loans to the largest, which is the value.
 std::vector<Sizing::Stretch> Sizing::stretches() const {
     const std::int64_t most =
-        divide_rounded<std::int64_t>(purchase_.value.count(), 100, Rounding::down);
+        divide_rounded<std::int64_t>(of_home_.value.count(), 100, Rounding::down);
     std::vector<std::int64_t> ends{most};
     for (const Edge& edge : rules_.edges) {
-        const std::int64_t dollars = last_base_loan(edge, purchase_.value, purchase_.price);
+        const std::int64_t dollars = last_base_loan(edge, of_home_.value, of_home_.price);
         if (dollars >= 0 && dollars < most) ends.push_back(dollars);
     }
     add_gross_points(most, ends);
@@ -402,7 +401,7 @@ SizedLoan Sizing::least_needed(const std::vector<Stretch>& all) const {
     std::optional<SizedLoan> least;
     bool any_had = false;
     for (auto stretch = all.rbegin(); stretch != all.rend(); ++stretch) {
-        const Money no_less = purchase_.price - Money::dollars(stretch->high) - credits;
+        const Money no_less = of_home_.price - Money::dollars(stretch->high) - credits;
         if (any_had && no_less >= least->cash.needed()) break; // nor of those below
         std::optional<SizedLoan> f = most_of(*stretch);
         const BandTable* limit = rule(Rule::loan_limit);
@@ -430,7 +429,7 @@ SizedLoan Sizing::least_needed(const std::vector<Stretch>& all) const {
 /// had, the smallest of it is what is refused.
 Sized Sizing::solve_from_cash(Money cash) const {
     const std::vector<Stretch> all = stretches();
-    const Money least = purchase_.price - cash - down_credits();
+    const Money least = of_home_.price - cash - down_credits();
     std::optional<Sized> refused;
     for (Stretch stretch : all) {
         if (Money::dollars(stretch.high) < least) continue;
@@ -519,7 +518,7 @@ bool Sizing::is_uninsurable(const LentLoan& f) const {
 
 /// The base loan for a percent down or an amount; a percent is of the value, so that a low
 /// appraisal is made up in cash.
-Money base_loan_for(const DownPayment& down, const Purchase& f, const LoanProgram& program) {
+Money base_loan_for(const DownPayment& down, const HomeFigures& f, const LoanProgram& program) {
     if (down.by == DownPayment::By::percent) {
         return cut(program, percent_of(f.value, hundred_percent - down.percent, Rounding::down));
     }
@@ -580,11 +579,11 @@ bool reads(const ScenarioRules& rules, RuleList list, Ltv ltv) {
 }
 
 Sized size_loan(const ScenarioRules& rules, const PricedHome& home, const PurchaseFacts& facts,
-                const Purchase& purchase) {
-    const Sizing sizing(rules, home, facts, purchase);
+                const HomeFigures& of_home) {
+    const Sizing sizing(rules, home, facts, of_home);
     const DownPayment& down = rules.scenario.down;
     if (down.by == DownPayment::By::cash) return sizing.solve_from_cash(down.amount);
-    SizedLoan loan = sizing.with_base_loan(base_loan_for(down, purchase, *rules.program));
+    SizedLoan loan = sizing.with_base_loan(base_loan_for(down, of_home, *rules.program));
     std::vector<Refusal> refusals = sizing.refusals(loan);
     return {std::move(loan), std::move(refusals)};
 }

@@ -12,7 +12,7 @@ struct Sized {
     std::vector<Refusal> refusals;
 };
 [[nodiscard]] Sized size_loan(const ScenarioRules& rules, const PricedHome& home,
-                              const PurchaseFacts& facts, const Purchase& purchase);
+                              const PurchaseFacts& facts, const HomeFigures& of_home);
 
 /// Why a scenario has no loan whatever the price: its term or its place.
 [[nodiscard]] std::vector<Barred> barred_outright(const ScenarioRules& rules);

@@ -87,13 +87,18 @@ bool ScenarioRules::always_reads(RuleList list) const {
     }
 }
 
-ScenarioRules ScenarioRules::with(Scenario changed) const {
+void ScenarioRules::choose(Scenario changed) {
     ensure(changed.program == scenario.program && changed.term == scenario.term &&
                changed.lock_days == scenario.lock_days,
            "a changed scenario keeps to what its rules were looked up by");
+    const bool other_tables = changed.single_premium != scenario.single_premium;
+    scenario = std::move(changed);
+    if (other_tables) collect_edges(*this);
+}
+
+ScenarioRules ScenarioRules::with(Scenario changed) const {
     ScenarioRules rules = *this;
-    rules.scenario = std::move(changed);
-    if (rules.scenario.single_premium != scenario.single_premium) collect_edges(rules);
+    rules.choose(std::move(changed));
     return rules;
 }
 

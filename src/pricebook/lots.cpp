@@ -15,7 +15,23 @@ Lot read_common(Reader& item) {
     return lot;
 }
 
+/// On every plan that fits, a home has a price above zero.
+void check_premium(Reader& item, const PriceBook& book, const Lot& lot) {
+    for (const Index<Plan> index : indexes_of(book.plans)) {
+        const Plan& plan = at(book.plans, index);
+        if (!allows(lot.plans, index)) continue;
+        for (const Elevation& elevation : plan.elevations) {
+            const Money home = plan.base_price + elevation.price;
+            if (home <= Money{} || home + lot.premium > Money{}) continue;
+            item.findings().add(problems::out_of_range(
+                item.spot("premium"), "a premium that leaves every home a price above zero"));
+            return;
+        }
+    }
+}
+
 void add(Reader& item, PriceBook& book, Lot lot) {
+    check_premium(item, book, lot);
     distinct_id(item, book.lots, lot.id, "lot");
     book.lots.push_back(std::move(lot));
 }
@@ -28,9 +44,9 @@ void read_row(Reader& item, PriceBook& book) {
         const std::size_t begin = plans.find_first_not_of(' ', i);
         if (begin == std::string::npos) break;
         i = std::min(plans.find(' ', begin), plans.size());
-        const int plan = look_up(book.plans, "plan", plans.substr(begin, i - begin),
-                                 item.spot("plans"), item.findings());
-        if (plan >= 0) lot.plans.push_back(plan);
+        const auto plan = look_up(book.plans, "plan", plans.substr(begin, i - begin),
+                                  item.spot("plans"), item.findings());
+        if (plan) lot.plans.push_back(*plan);
     }
     constexpr std::string_view prefix = "measure.";
     for (const Key& key : item.here().value->keys) {

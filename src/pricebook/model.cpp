@@ -4,25 +4,26 @@
 namespace quoin {
 namespace {
 
-/// An id among an option's levels or choices, or -1 where the member is absent.
+/// An id among an option's levels or choices, or nothing where the member is absent.
 template <class Item>
-int pick_member(Reader& item, std::string_view key, const std::vector<Item>& items) {
-    return item.has(key) ? index_member(item, key, items, key) : -1;
+std::optional<Index<Item>> pick_member(Reader& item, std::string_view key,
+                                       const std::vector<Item>& items) {
+    return item.has(key) ? index_member(item, key, items, key) : std::nullopt;
 }
 
 Shown read_shown(Reader& item, const PriceBook& book) {
     Shown shown;
     shown.text = item.text_or("text", "");
     if (!item.has("option")) {
-        shown.area = index_member(item, "area", book.areas, "area");
+        shown.area = index_or_first(item, "area", book.areas, "area");
         return shown;
     }
     shown.option = index_member(item, "option", book.options, "option");
-    if (shown.option < 0) {
+    if (!shown.option) {
         for (const std::string_view key : {"level", "choice", "quantity", "spend"}) item.leave(key);
         return shown;
     }
-    const Option& option = at(book.options, shown.option);
+    const Option& option = at(book.options, *shown.option);
     shown.area = option.area;
     shown.level = pick_member(item, "level", option.levels);
     shown.choice = pick_member(item, "choice", option.choices);
@@ -39,11 +40,12 @@ Shown read_shown(Reader& item, const PriceBook& book) {
 void read_model(Reader& root, PriceBook& book) {
     root.object("model", [&](Reader& item) {
         FurnishedModel model;
-        model.plan = index_member(item, "plan", book.plans, "plan");
+        const auto plan = index_member(item, "plan", book.plans, "plan");
         item.leave("elevation"); // nothing can be said of it where the plan is not there
-        if (model.plan >= 0) {
-            const auto& elevations = at(book.plans, model.plan).elevations;
-            model.elevation = index_member(item, "elevation", elevations, "elevation");
+        if (plan) {
+            model.plan = *plan;
+            const auto& elevations = at(book.plans, *plan).elevations;
+            model.elevation = index_or_first(item, "elevation", elevations, "elevation");
         }
         if (item.has("lot")) model.lot = index_member(item, "lot", book.lots, "lot");
         model.note = item.text_or("note", "");

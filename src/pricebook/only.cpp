@@ -27,7 +27,7 @@ using Detail = std::optional<std::string>;
 
 Detail unless(bool kept) { return kept ? Detail() : Detail(""); }
 
-struct Rule {
+struct LimitRule {
     Limit limit;
     void (*read)(Reader& only, const PriceBook& book, Only& into);
     Detail (*unmet)(const Asked& asked);
@@ -41,7 +41,7 @@ void read_elevations(Reader& only, const PriceBook& book, Only& into) {
     }
     only.items("elevations", [&](const Spot& spot) {
         const auto id = as_text(spot, only.findings());
-        if (id && look_up(all, "elevation", *id, spot, only.findings()) >= 0) {
+        if (id && look_up(all, "elevation", *id, spot, only.findings())) {
             into.elevations.push_back(*id);
         }
     });
@@ -86,7 +86,7 @@ std::string words_of(const Measure& measure) {
     return "needs a lot with " + text + " or more";
 }
 
-const Rule rules[] = {
+const LimitRule rules[] = {
     {Limit::elevations, read_elevations,
      [](const Asked& asked) { return unless(allows(asked.only.elevations, asked.elevation().id)); },
      [](const PriceBook&, const Only& only, const Unkept&) {
@@ -99,7 +99,7 @@ const Rule rules[] = {
      [](const Asked& asked) { return unless(allows(asked.only.lots, asked.where.lot)); },
      [](const PriceBook& book, const Only& only, const Unkept&) {
          return "only on lot " +
-                any_of(names_of(only.lots, [&](int lot) { return at(book.lots, lot).id; }));
+                any_of(names_of(only.lots, [&](Index<Lot> lot) { return at(book.lots, lot).id; }));
      }},
     {Limit::grades, read_grades,
      [](const Asked& asked) { return unless(allows(asked.only.grades, asked.lot().grade)); },
@@ -132,7 +132,7 @@ Only read_only(Reader& option, const PriceBook& book) {
     Only only;
     option.object("only", [&](Reader& item) {
         only.plans = index_list(item, "plans", book.plans, "plan");
-        for (const Rule& rule : rules) rule.read(item, book, only);
+        for (const LimitRule& rule : rules) rule.read(item, book, only);
     });
     return only;
 }
@@ -140,7 +140,7 @@ Only read_only(Reader& option, const PriceBook& book) {
 std::vector<Unkept> unkept(const PriceBook& book, const Only& only, const Where& where) {
     const Asked asked{book, only, where};
     std::vector<Unkept> found;
-    for (const Rule& rule : rules) {
+    for (const LimitRule& rule : rules) {
         if (Detail unmet = rule.unmet(asked)) {
             found.push_back({rule.limit, std::move(*unmet)});
         }
@@ -150,7 +150,7 @@ std::vector<Unkept> unkept(const PriceBook& book, const Only& only, const Where&
 
 std::string described(const PriceBook& book, const Only& only, const Unkept& unkept) {
     const auto rule = std::find_if(std::begin(rules), std::end(rules),
-                                   [&](const Rule& one) { return one.limit == unkept.limit; });
+                                   [&](const LimitRule& one) { return one.limit == unkept.limit; });
     ensure(rule != std::end(rules), "every limit has its words");
     return rule->words(book, only, unkept);
 }

@@ -31,12 +31,14 @@ void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
     quantity.from = Quantity::From::plan;
     std::vector<std::string> known;
     bool found = false;
+    std::vector<Decimal> by_plan;
     for (const Plan& plan : book.plans) {
         const Decimal* measure = find_measure(plan.measures, name);
         found = found || measure != nullptr;
-        quantity.by_plan.push_back(measure != nullptr ? *measure : Decimal{});
+        by_plan.push_back(measure != nullptr ? *measure : Decimal{});
         for (const Measure& other : plan.measures) known.push_back(other.name);
     }
+    quantity.by_plan = PerItem<Plan, Decimal>(std::move(by_plan));
     if (!found && !book.plans.empty()) { // no plans at all is reported where they are read
         item.findings().add(problems::name_unknown(item.spot("from_plan"), "measure of a plan",
                                                    name, nearest(name, known)));
@@ -85,39 +87,43 @@ std::vector<Choice> read_choices(Reader& option) {
     return choices;
 }
 
+using IncludedLevel = std::optional<Index<Level>>;
+
 /// "laminate", or {"burdock": "quartz", "*": "laminate"}.
-std::vector<int> read_included_level(Reader& option, const PriceBook& book,
-                                     const std::vector<Level>& levels) {
+PerItem<Plan, IncludedLevel> read_included_level(Reader& option, const PriceBook& book,
+                                                 const std::vector<Level>& levels) {
     const Value* member = option.raw("included_level");
     if (member == nullptr) return {};
+    std::vector<IncludedLevel> included(book.plans.size());
     if (member->kind != Value::Kind::object) {
-        return std::vector<int>(book.plans.size(),
-                                index_member(option, "included_level", levels, "level"));
+        const auto level = index_member(option, "included_level", levels, "level");
+        included.assign(book.plans.size(), level);
+        return PerItem<Plan, IncludedLevel>(std::move(included));
     }
-    std::vector<int> included(book.plans.size(), -1);
-    int others = -1;
+    IncludedLevel others;
     option.members("included_level", [&](const Key& name, const Spot& spot) {
         const auto id = as_text(spot, option.findings());
-        const int level = id ? look_up(levels, "level", *id, spot, option.findings()) : -1;
+        const auto level =
+            id ? look_up(levels, "level", *id, spot, option.findings()) : IncludedLevel{};
         if (name.name == "*") {
             others = level;
             return;
         }
-        const int plan = look_up(book.plans, "plan", name.name, spot, option.findings());
-        if (plan >= 0) at(included, plan) = level;
+        const auto plan = look_up(book.plans, "plan", name.name, spot, option.findings());
+        if (plan) included[plan->position()] = level;
     });
-    std::replace(included.begin(), included.end(), -1, others);
-    return included;
+    std::replace(included.begin(), included.end(), IncludedLevel{}, others);
+    return PerItem<Plan, IncludedLevel>(std::move(included));
 }
 
 void check_rising(Reader& item, const Option& option, const PriceBook& book) {
-    for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
+    for (const Index<Plan> plan : indexes_of(book.plans)) {
         std::optional<Money> before;
         for (const Level& level : option.levels) {
-            const auto price = level.price.on(static_cast<int>(plan));
+            const auto price = level.price.on(plan);
             if (price && before && *price < *before) {
                 item.findings().add(
-                    problems::levels_not_rising(item.spot("levels"), book.plans[plan].id));
+                    problems::levels_not_rising(item.spot("levels"), at(book.plans, plan).id));
                 return;
             }
             if (price) before = price;
@@ -148,7 +154,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.name = item.name("name");
     option.text = item.text_or("text", "");
     option.note = item.text_or("note", "");
-    option.area = index_member(item, "area", book.areas, "area");
+    option.area = index_or_first(item, "area", book.areas, "area");
     option.kind = kind_of(item);
     option.unit = item.word_or("unit", Unit::each);
     option.quantity = read_quantity(item, book);
@@ -168,26 +174,24 @@ Option read_one(Reader& item, const PriceBook& book) {
     return option;
 }
 
-OptionRef read_ref(const Spot& spot, const PriceBook& book, Findings& findings) {
+std::optional<OptionRef> read_ref(const Spot& spot, const PriceBook& book, Findings& findings) {
     const auto name = as_text(spot, findings);
-    if (!name) return {};
+    if (!name) return std::nullopt;
     const std::size_t colon = name->find(':');
-    OptionRef ref;
-    ref.option = look_up(book.options, "option", name->substr(0, colon), spot, findings);
-    if (ref.option >= 0 && colon != std::string::npos) {
-        const Option& option = at(book.options, ref.option);
-        ref.level = look_up(option.levels, "level", name->substr(colon + 1), spot, findings);
-        if (ref.level < 0) ref.option = -1;
+    const auto option = look_up(book.options, "option", name->substr(0, colon), spot, findings);
+    if (!option || colon == std::string::npos) {
+        return option ? std::optional(OptionRef{*option}) : std::nullopt;
     }
-    return ref;
+    const auto& levels = at(book.options, *option).levels;
+    const auto level = look_up(levels, "level", name->substr(colon + 1), spot, findings);
+    return level ? std::optional(OptionRef{*option, level}) : std::nullopt;
 }
 
 /// One requirement: a name, or a list of names of which any one will do.
 std::vector<OptionRef> read_need(const Spot& spot, const PriceBook& book, Findings& findings) {
     std::vector<OptionRef> any;
     const auto add = [&](const Spot& one) {
-        const OptionRef ref = read_ref(one, book, findings);
-        if (ref.option >= 0) any.push_back(ref);
+        if (const auto ref = read_ref(one, book, findings)) any.push_back(*ref);
     };
     if (spot.value->kind != Value::Kind::list) {
         add(spot);
@@ -206,24 +210,24 @@ void read_relations(Reader& item, PriceBook& book, Option& option) {
     });
     option.excludes = index_list(item, "excludes", book.options, "option");
     item.items("parts", [&](const Spot& spot) {
-        const OptionRef ref = read_ref(spot, book, findings);
-        if (ref.option < 0) return;
-        const Option& part = at(book.options, ref.option);
+        const auto ref = read_ref(spot, book, findings);
+        if (!ref) return;
+        const Option& part = at(book.options, ref->option);
         if (part.kind == OptionKind::package) {
             findings.add(problems::package_in_package(spot, part.id));
         }
-        option.parts.push_back(ref);
+        option.parts.push_back(*ref);
     });
 }
 
 /// Follows what an option needs without an alternative, looking for a way back to itself; the way
 /// is left in `chain`, last option first.
-bool leads_back(const PriceBook& book, int start, int from, std::vector<bool>& seen,
-                std::vector<int>& chain) {
+bool leads_back(const PriceBook& book, Index<Option> start, Index<Option> from,
+                std::vector<bool>& seen, std::vector<Index<Option>>& chain) {
     for (const auto& need : at(book.options, from).needs) {
         if (need.size() != 1) continue;
-        const int next = need.front().option;
-        const auto index = static_cast<std::size_t>(next);
+        const Index<Option> next = need.front().option;
+        const std::size_t index = next.position();
         if (next == start ||
             (!seen[index] && (seen[index] = true) && leads_back(book, start, next, seen, chain))) {
             chain.push_back(next);
@@ -236,17 +240,63 @@ bool leads_back(const PriceBook& book, int start, int from, std::vector<bool>& s
 /// Reports each cycle once, at its first option.
 void check_cycles(const std::vector<Mark>& marks, const PriceBook& book, Findings& findings) {
     std::vector<bool> reported(book.options.size());
-    for (std::size_t i = 0; i < book.options.size(); ++i) {
+    for (const Index<Option> start : indexes_of(book.options)) {
         std::vector<bool> seen(book.options.size());
-        std::vector<int> chain;
-        const int start = static_cast<int>(i);
+        std::vector<Index<Option>> chain;
+        const std::size_t i = start.position();
         if (reported[i] || !leads_back(book, start, start, seen, chain)) continue;
         std::string words = book.options[i].id;
         for (auto option = chain.rbegin(); option != chain.rend(); ++option) {
             words += " -> " + at(book.options, *option).id;
-            reported[static_cast<std::size_t>(*option)] = true;
+            reported[option->position()] = true;
         }
         findings.add(problems::requires_cycle(marks[i].spot(), words));
+    }
+}
+
+/// What a plan's homes cost at least, before options. Nothing where no lot fits it.
+std::optional<Money> least_home(const PriceBook& book, Index<Plan> index) {
+    const Plan& plan = at(book.plans, index);
+    std::optional<Money> least;
+    for (const Lot& lot : book.lots) {
+        if (!allows(lot.plans, index)) continue;
+        for (const Elevation& elevation : plan.elevations) {
+            const Money home = plan.base_price + elevation.price + lot.premium;
+            least = std::min(least.value_or(home), home);
+        }
+    }
+    return least;
+}
+
+/// What an option may take off the price, by whole units: zero, or less than it.
+Money credit_of(const Option& option, Index<Plan> plan) {
+    Money least = std::min(option.price.on(plan).value_or(Money{}), Money{});
+    for (const Level& level : option.levels) {
+        least = std::min(level.price.on(plan).value_or(Money{}), least);
+    }
+    const Quantity& quantity = option.quantity;
+    const bool by_buyer = quantity.from == Quantity::From::buyer;
+    const Decimal most = by_buyer ? quantity.highest : quantity.usual_on(plan);
+    return least * ((most.billionths() + Decimal::one - 1) / Decimal::one);
+}
+
+/// All that options take off together leaves every home a price.
+void check_credits(const std::vector<Mark>& marks, const PriceBook& book, Findings& findings) {
+    if (!findings.none()) return;
+    for (const Index<Plan> plan : indexes_of(book.plans)) {
+        Money room = least_home(book, plan).value_or(Money{});
+        if (room <= Money{}) continue;
+        for (const Index<Option> index : indexes_of(book.options)) {
+            const Option& option = at(book.options, index);
+            room += credit_of(option, plan);
+            if (room > Money{}) continue;
+            const Mark& mark = marks[index.position()];
+            Reader item(*mark.value, mark.spot().path, findings);
+            findings.add(problems::out_of_range(
+                item.spot(option.levels.empty() ? "price" : "levels"),
+                "credits that together leave every home a price above zero"));
+            return;
+        }
     }
 }
 
@@ -281,6 +331,7 @@ void read_options(Reader& root, PriceBook& book) {
         read_relations(item, book, book.options[i]);
     }
     check_cycles(marks, book, root.findings());
+    check_credits(marks, book, root.findings());
 }
 
 } // namespace quoin

@@ -4,13 +4,14 @@
 namespace quoin {
 namespace {
 
-std::vector<Named> read_named(Reader& root, std::string_view key, std::string_view what,
-                              bool required) {
-    std::vector<Named> list;
+template <class Item>
+std::vector<Item> read_named(Reader& root, std::string_view key, std::string_view what,
+                             bool required) {
+    std::vector<Item> list;
     root.each(
         key,
         [&](Reader& item) {
-            Named named{item.id("id"), item.name("name")};
+            Item named{{item.id("id"), item.name("name")}};
             distinct_id(item, list, named.id, what);
             list.push_back(std::move(named));
         },
@@ -18,7 +19,8 @@ std::vector<Named> read_named(Reader& root, std::string_view key, std::string_vi
     return list;
 }
 
-std::vector<Elevation> read_elevations(Reader& plan) {
+/// Of a plan at this price; 0 where it has none, which has been said.
+std::vector<Elevation> read_elevations(Reader& plan, Money base) {
     std::vector<Elevation> list;
     plan.each(
         "elevations",
@@ -28,6 +30,10 @@ std::vector<Elevation> read_elevations(Reader& plan) {
             elevation.name = item.name("name");
             elevation.price = item.money("price");
             elevation.note = item.text_or("note", "");
+            if (base > Money{} && base + elevation.price <= Money{}) {
+                item.findings().add(problems::out_of_range(
+                    item.spot("price"), "a price that leaves the plan one above zero"));
+            }
             distinct_id(item, list, elevation.id, "elevation");
             list.push_back(std::move(elevation));
         },
@@ -58,7 +64,7 @@ void read_plans(Reader& root, PriceBook& book) {
             plan.bathrooms = item.decimal("bathrooms");
             plan.square_feet = item.decimal("square_feet");
             plan.measures = measures(item, "measures");
-            plan.elevations = read_elevations(item);
+            plan.elevations = read_elevations(item, plan.base_price);
             distinct_id(item, book.plans, plan.id, "plan");
             book.plans.push_back(std::move(plan));
         },
@@ -89,7 +95,7 @@ void read_community(Reader& root, PriceBook& book) {
 void read_included(Reader& root, PriceBook& book) {
     root.each("included", [&](Reader& item) {
         Included included;
-        included.area = index_member(item, "area", book.areas, "area");
+        included.area = index_or_first(item, "area", book.areas, "area");
         included.text = item.text("text");
         if (item.has("option")) {
             included.option = index_member(item, "option", book.options, "option");
@@ -125,8 +131,8 @@ PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook&
             others = price;
             return;
         }
-        const int plan = look_up(book.plans, "plan", name.name, spot, reader.findings());
-        if (plan >= 0) at(prices, plan) = price;
+        const auto plan = look_up(book.plans, "plan", name.name, spot, reader.findings());
+        if (plan) prices[plan->position()] = price;
     });
     for (auto& price : prices) {
         if (!price) price = others;
@@ -141,8 +147,8 @@ PriceBook read_price_book(const Document& document, const Document* lots, Findin
     if (document.root.kind != Value::Kind::object) return book;
     if (!root.format_is("quoin/pricebook/1")) return book;
     read_community(root, book);
-    book.areas = read_named(root, "areas", "area", true);
-    book.stages = read_named(root, "stages", "stage", false);
+    book.areas = read_named<Area>(root, "areas", "area", true);
+    book.stages = read_named<Stage>(root, "stages", "stage", false);
     read_plans(root, book);
     read_lots(root, lots, book);
     read_options(root, book);

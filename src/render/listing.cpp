@@ -55,7 +55,7 @@ Rows plan_rows(const PriceBook& book, const Manner& written) {
 std::string plans_of(const PriceBook& book, const Lot& lot) {
     if (lot.plans.empty()) return "all";
     std::string text;
-    for (const int plan : lot.plans) {
+    for (const Index<Plan> plan : lot.plans) {
         text += (text.empty() ? "" : " ") + at(book.plans, plan).id;
     }
     return text;
@@ -73,12 +73,12 @@ Rows lot_rows(const PriceBook& book, const Manner& written) {
 }
 
 /// The lowest and highest charge over the plans that are offered it.
-std::string price_range(const PriceBook& book, const Option& option, int level,
-                        const Manner& written) {
+std::string price_range(const PriceBook& book, const Option& option,
+                        std::optional<Index<Level>> level, const Manner& written) {
     std::optional<Money> low;
     std::optional<Money> high;
-    for (std::size_t plan = 0; plan < book.plans.size(); ++plan) {
-        const auto price = unit_price(option, level, static_cast<int>(plan));
+    for (const Index<Plan> plan : indexes_of(book.plans)) {
+        const auto price = unit_price(option, level, plan);
         if (!price) continue;
         low = std::min(low.value_or(*price), *price);
         high = std::max(high.value_or(*price), *price);
@@ -109,20 +109,22 @@ Rows option_rows(const PriceBook& book, const Manner& written) {
               {}};
     const auto add = [&](const Option& option, const std::string& id, const std::string& name,
                          const std::string& price) {
-        const std::string cutoff = option.cutoff < 0 ? "" : at(book.stages, option.cutoff).id;
+        const std::string cutoff = option.cutoff ? at(book.stages, *option.cutoff).id : "";
         list.rows.push_back({id, at(book.areas, option.area).id,
                              written.codes ? written(option.kind) : kind_words(option.kind), name,
                              price, written(option.unit), cutoff});
     };
     for (const Option& option : book.options) {
-        for (std::size_t i = 0; i < option.levels.size(); ++i) {
-            const Level& level = option.levels[i];
+        for (const Index<Level> index : indexes_of(option.levels)) {
+            const Level& level = at(option.levels, index);
             add(option, option.id + ":" + level.id, option.name + ": " + level.name,
-                price_range(book, option, static_cast<int>(i), written));
+                price_range(book, option, index, written));
         }
         if (option.levels.empty()) {
             add(option, option.id, option.name,
-                option.kind == OptionKind::choice ? "" : price_range(book, option, -1, written));
+                option.kind == OptionKind::choice
+                    ? ""
+                    : price_range(book, option, std::nullopt, written));
         }
     }
     return list;

@@ -29,7 +29,7 @@ void choose(apps::Loaded& loaded, const char* text) {
 }
 
 void leave_out(apps::Loaded& loaded, const char* text) {
-    const int option = pick_of(loaded.desk.book, text).option;
+    const Index<Option> option = pick_of(loaded.desk.book, text).option;
     std::erase_if(loaded.inquiry.selection.picks,
                   [&](const Pick& pick) { return pick.option == option; });
 }

@@ -144,8 +144,8 @@ TEST_CASE("A fixed scenario of the same buyer has nothing adjustable") {
 
 TEST_CASE("Rules that a program leaves out are those of the program it names") {
     const auto& programs = moves_again().desk.lending.programs;
-    const LoanProgram& five_years = at(programs, index_of(programs, "conventional-5-6"));
-    const LoanProgram& plain = at(programs, index_of(programs, "conventional"));
+    const LoanProgram& five_years = at(programs, index_of(programs, "conventional-5-6").value());
+    const LoanProgram& plain = at(programs, index_of(programs, "conventional").value());
     const auto tables = [](const LoanProgram& program, Rule rule) {
         return program.rules[static_cast<std::size_t>(rule)].size();
     };

@@ -444,7 +444,7 @@ TEST_CASE(
     }
     const auto fixed = [&](const Scenario& s) {
         const auto& programs = mover->desk.lending.programs;
-        return !at(programs, index_of(programs, s.program)).adjustable;
+        return !at(programs, index_of(programs, s.program).value()).adjustable;
     };
     std::erase_if(mover->inquiry.scenarios, fixed);
     REQUIRE_FALSE(mover->inquiry.scenarios.empty());

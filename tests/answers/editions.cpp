@@ -44,7 +44,7 @@ struct Moved {
     }
     [[nodiscard]] Sitting sitting() const { return {desk, inquiry}; }
     LoanProgram& program(const char* id) {
-        return at(desk.lending.programs, index_of(desk.lending.programs, id));
+        return at(desk.lending.programs, index_of(desk.lending.programs, id).value());
     }
 };
 

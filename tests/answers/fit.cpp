@@ -179,11 +179,11 @@ TEST_CASE("A narrow range is bounded within a few dollars of its own figures") {
 
 TEST_CASE("A wish brings what it needs along, and what that needs") {
     FitCase one = bare_case();
-    const int pipe = one.add_option("pipe", money("700"));
-    const int stove = one.add_option("stove", money("2500"));
-    const int hood = one.add_option("hood", money("900"));
-    at(one.desk.book.options, stove).needs = {{{pipe, -1}}};
-    at(one.desk.book.options, hood).needs = {{{stove, -1}}};
+    const Index<Option> pipe = one.add_option("pipe", money("700"));
+    const Index<Option> stove = one.add_option("stove", money("2500"));
+    const Index<Option> hood = one.add_option("hood", money("900"));
+    at(one.desk.book.options, stove).needs = {{{pipe}}};
+    at(one.desk.book.options, hood).needs = {{{stove}}};
     one.wish(hood);
     limit_to(one, money("4100"));
     const FitHome home = one.answer();
@@ -196,11 +196,11 @@ TEST_CASE("A wish brings what it needs along, and what that needs") {
 
 TEST_CASE("The cheaper of two ways to meet a need leaves room for another wish") {
     FitCase one = bare_case();
-    const int dear = one.add_option("dear", money("5000"));
-    const int cheap = one.add_option("cheap", money("1000"));
-    const int stove = one.add_option("stove", money("2000"));
-    const int lamp = one.add_option("lamp", money("3000"));
-    at(one.desk.book.options, stove).needs = {{{dear, -1}, {cheap, -1}}};
+    const Index<Option> dear = one.add_option("dear", money("5000"));
+    const Index<Option> cheap = one.add_option("cheap", money("1000"));
+    const Index<Option> stove = one.add_option("stove", money("2000"));
+    const Index<Option> lamp = one.add_option("lamp", money("3000"));
+    at(one.desk.book.options, stove).needs = {{{dear}, {cheap}}};
     one.wish(stove);
     one.wish(lamp);
     limit_to(one, money("6000"));
@@ -212,8 +212,8 @@ TEST_CASE("The cheaper of two ways to meet a need leaves room for another wish")
 
 TEST_CASE("Of two wishes that exclude each other the one of more worth is chosen, weight first") {
     FitCase one = bare_case();
-    const int deck = one.add_option("deck", money("5000"));
-    const int porch = one.add_option("porch", money("5000"));
+    const Index<Option> deck = one.add_option("deck", money("5000"));
+    const Index<Option> porch = one.add_option("porch", money("5000"));
     at(one.desk.book.options, deck).excludes = {porch};
     one.wish(deck);
     one.wish(porch);
@@ -227,7 +227,7 @@ TEST_CASE("Of two wishes that exclude each other the one of more worth is chosen
 
 TEST_CASE("A quantity is charged and weighed as it is wished for") {
     FitCase one = bare_case();
-    const int lights = one.add_option("lights", money("200"));
+    const Index<Option> lights = one.add_option("lights", money("200"));
     Option& option = at(one.desk.book.options, lights);
     option.quantity.from = Quantity::From::buyer;
     option.quantity.highest = decimal("20");
@@ -299,10 +299,10 @@ TEST_CASE("No home with the must-haves is nearer to the limits than is said, by 
 
 TEST_CASE("The nearest home meets a must-have's need in the cheapest way") {
     FitCase one = bare_case();
-    const int dear = one.add_option("dear", money("5000"));
-    const int cheap = one.add_option("cheap", money("1000"));
-    const int stove = one.add_option("stove", money("2000"));
-    at(one.desk.book.options, stove).needs = {{{dear, -1}, {cheap, -1}}};
+    const Index<Option> dear = one.add_option("dear", money("5000"));
+    const Index<Option> cheap = one.add_option("cheap", money("1000"));
+    const Index<Option> stove = one.add_option("stove", money("2000"));
+    at(one.desk.book.options, stove).needs = {{{dear}, {cheap}}};
     one.wish(stove).must = true;
     limit_to(one, money("3000"));
     one.question.limits.monthly = one.question.limits.monthly - money("0.01");
@@ -315,19 +315,19 @@ TEST_CASE("The nearest home meets a must-have's need in the cheapest way") {
 
 TEST_CASE("Must-haves whose needs exclude each other are named, with the rules") {
     FitCase one = bare_case();
-    const int pipe = one.add_option("pipe", money("700"));
-    const int flue = one.add_option("flue", money("900"));
-    const int stove = one.add_option("stove", money("2500"));
-    const int hood = one.add_option("hood", money("900"));
-    const int lamp = one.add_option("lamp", money("90"));
-    at(one.desk.book.options, stove).needs = {{{pipe, -1}}};
-    at(one.desk.book.options, hood).needs = {{{flue, -1}}};
+    const Index<Option> pipe = one.add_option("pipe", money("700"));
+    const Index<Option> flue = one.add_option("flue", money("900"));
+    const Index<Option> stove = one.add_option("stove", money("2500"));
+    const Index<Option> hood = one.add_option("hood", money("900"));
+    const Index<Option> lamp = one.add_option("lamp", money("90"));
+    at(one.desk.book.options, stove).needs = {{{pipe}}};
+    at(one.desk.book.options, hood).needs = {{{flue}}};
     at(one.desk.book.options, flue).excludes = {pipe};
-    for (const int each : {lamp, stove, hood}) one.wish(each).must = true;
+    for (const Index<Option> each : {lamp, stove, hood}) one.wish(each).must = true;
     CHECK(one.answer().barred ==
           "stove and hood, must-haves, cannot stand together: stove needs pipe; hood needs flue; "
           "pipe and flue exclude each other");
-    const int elsewhere = one.inquiry.selection.lot == 0 ? 1 : 0;
+    const Index<Lot> elsewhere(one.inquiry.selection.lot == Index<Lot>{} ? 1 : 0);
     at(one.desk.book.options, pipe).only.lots = {elsewhere};
     CHECK(one.answer().barred ==
           "stove, a must-have, cannot stand here: stove needs pipe; pipe only on lot " +
@@ -347,22 +347,21 @@ TEST_CASE("A must-have that the limits do not hold leaves nothing to choose, and
 
 TEST_CASE("A must-have that is not for this lot bars it, and another lot is better") {
     FitCase one = bare_case();
-    const int deck = one.add_option("deck", money("500"));
-    int other = -1;
-    for (std::size_t i = 0; i < one.desk.book.lots.size(); ++i) {
-        const Lot& lot = one.desk.book.lots[i];
-        const bool can =
-            lot.status == LotStatus::free && static_cast<int>(i) != one.inquiry.selection.lot;
-        if (can && allows(lot.plans, one.inquiry.selection.plan)) other = static_cast<int>(i);
+    const Index<Option> deck = one.add_option("deck", money("500"));
+    std::optional<Index<Lot>> other;
+    for (const Index<Lot> index : indexes_of(one.desk.book.lots)) {
+        const Lot& lot = at(one.desk.book.lots, index);
+        const bool can = lot.status == LotStatus::free && index != one.inquiry.selection.lot;
+        if (can && allows(lot.plans, one.inquiry.selection.plan)) other = index;
     }
-    REQUIRE(other >= 0);
-    at(one.desk.book.options, deck).only.lots = {other};
+    REQUIRE(other);
+    at(one.desk.book.options, deck).only.lots = {*other};
     one.wish(deck).must = true;
     one.question.lots = true;
     const FitAnswer answer = fit(Sitting(one.desk, one.inquiry), one.question);
     const FitScenario& scenario = answer.scenarios.front();
     CHECK_FALSE(scenario.homes.front().barred.empty());
-    CHECK(scenario.homes[scenario.best].lot == at(one.desk.book.lots, other).id);
+    CHECK(scenario.homes[scenario.best].lot == at(one.desk.book.lots, *other).id);
     CHECK(ids(scenario.homes[scenario.best].chosen) == std::vector<std::string>{"deck"});
 }
 

@@ -33,7 +33,7 @@ class EveryChoice {
         forms_.resize(size);
         most_before_.assign(size + 1, 0);
         for (std::size_t i = 0; i < size; ++i) {
-            add_forms(static_cast<int>(i));
+            add_forms(Index<Option>(i));
             std::int64_t most = 0;
             for (const Form& form : forms_[i]) most = std::max(most, form.worth);
             most_before_[i + 1] = most_before_[i] + most;
@@ -69,7 +69,7 @@ class EveryChoice {
     };
 
     [[nodiscard]] const PriceBook& book() const { return one_.desk.book; }
-    [[nodiscard]] int plan() const { return one_.inquiry.selection.plan; }
+    [[nodiscard]] Index<Plan> plan() const { return one_.inquiry.selection.plan; }
 
     [[nodiscard]] Decimal quantity(const Pick& pick) const {
         return quantity_of(at(book().options, pick.option), pick, plan());
@@ -80,14 +80,13 @@ class EveryChoice {
     }
 
     /// The forms that a wish asks for, then those in which it may be needed.
-    void add_forms(int index) {
+    void add_forms(Index<Option> index) {
         const Option& option = at(book().options, index);
         const Pick* selected = one_.inquiry.selection.find(index);
-        auto& forms = forms_[static_cast<std::size_t>(index)];
+        auto& forms = forms_[index.position()];
         const auto add = [&](const Form& form) {
             const bool level = option.kind == OptionKind::levels;
-            if (level && !option.levels[static_cast<std::size_t>(form.pick.level)].price.on(plan()))
-                return;
+            if (level && !at(option.levels, form.pick.level.value()).price.on(plan())) return;
             if (selected == nullptr || is_more(form.pick, *selected)) forms.push_back(form);
         };
         for (const Wish& wish : one_.inquiry.wishes) {
@@ -98,10 +97,10 @@ class EveryChoice {
         }
         Pick least = selected != nullptr ? *selected : Pick{};
         least.option = index;
-        if (option.kind == OptionKind::choice) least.choice = 0;
+        if (option.kind == OptionKind::choice) least.choice = Index<Choice>{};
         if (option.kind != OptionKind::levels) return add({least});
-        for (std::size_t level = 0; level < option.levels.size(); ++level) {
-            least.level = static_cast<int>(level);
+        for (const Index<Level> level : indexes_of(option.levels)) {
+            least.level = level;
             add({least});
         }
     }
@@ -112,19 +111,19 @@ class EveryChoice {
         if (pruning_ && best_ && worth + most_before_[static_cast<std::size_t>(end)] < best_->worth)
             return;
         if (end == 0) return finish(worth);
-        const int index = end - 1;
-        for (const Form& form : forms_[static_cast<std::size_t>(index)]) {
+        const Index<Option> index(end - 1);
+        for (const Form& form : forms_[index.position()]) {
             if (!form.wish && !is_asked_for(index)) continue;
             const Selection before = home_;
             put(form.pick);
             if (!form.wish) needed_.push_back(form.pick);
-            if (!breaks_for_good()) go(index, worth + form.worth);
+            if (!breaks_for_good()) go(end - 1, worth + form.worth);
             if (!form.wish) needed_.pop_back();
             home_ = before;
         }
         const bool must = std::any_of(musts_.begin(), musts_.end(),
                                       [&](const Pick& one) { return one.option == index; });
-        if (!must) go(index, worth);
+        if (!must) go(end - 1, worth);
     }
 
     void put(const Pick& pick) {
@@ -137,7 +136,7 @@ class EveryChoice {
         home_.picks.push_back(pick);
     }
 
-    [[nodiscard]] bool is_asked_for(int index) const {
+    [[nodiscard]] bool is_asked_for(Index<Option> index) const {
         if (!at(book().options, index).parts.empty()) return true; // maybe for what it brings
         return std::any_of(home_.picks.begin(), home_.picks.end(), [&](const Pick& pick) {
             const auto& needs = at(book().options, pick.option).needs;
@@ -178,7 +177,7 @@ class EveryChoice {
         return std::any_of(needed_.begin(), needed_.end(), [&](const Pick& pick) {
             Selection less = home_;
             Pick* in_home = &*std::find(less.picks.begin(), less.picks.end(), pick);
-            for (const Form& form : forms_[static_cast<std::size_t>(pick.option)]) {
+            for (const Form& form : forms_[pick.option.position()]) {
                 *in_home = form.pick;
                 if (form.pick.level < pick.level && conflicts(book(), less).empty()) return true;
             }

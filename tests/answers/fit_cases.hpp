@@ -20,18 +20,18 @@ struct FitCase {
         return fit(Sitting(desk, inquiry), question).scenarios.front().homes.front();
     }
     /// An option on every plan, at one price.
-    int add_option(const std::string& id, Money price) {
+    Index<Option> add_option(const std::string& id, Money price) {
         Option option;
         option.id = id;
         option.name = id;
         option.price = on_every_plan(price);
         desk.book.options.push_back(option);
-        return static_cast<int>(desk.book.options.size()) - 1;
+        return Index<Option>(desk.book.options.size() - 1);
     }
     [[nodiscard]] PriceByPlan on_every_plan(Money price) const {
         return PriceByPlan(std::vector<std::optional<Money>>(desk.book.plans.size(), price));
     }
-    Wish& wish(int option) {
+    Wish& wish(Index<Option> option) {
         Wish wish;
         wish.pick.option = option;
         wish.rank = static_cast<int>(inquiry.wishes.size()) + 1;
@@ -45,7 +45,7 @@ inline FitCase bare_case() {
     FitCase one;
     one.desk.book.options.clear();
     one.desk.book.model.reset();
-    for (Included& included : one.desk.book.included) included.option = -1;
+    for (Included& included : one.desk.book.included) included.option.reset();
     one.inquiry.selection.picks.clear();
     one.inquiry.selection.requests.clear();
     one.inquiry.selection.incentives.clear();
@@ -101,7 +101,8 @@ class FitCases {
     }
     void make_levels(const FitCase& one, Option& option) {
         option.kind = OptionKind::levels;
-        option.included_level.assign(one.desk.book.plans.size(), 0);
+        option.included_level = PerItem<Plan, std::optional<Index<Level>>>(
+            {one.desk.book.plans.size(), Index<Level>{}});
         Money price;
         const int missing = below(6) == 0 ? 1 : -1; // now and then the plan is not offered "good"
         for (const char* id : {"plain", "good", "best"}) {
@@ -123,13 +124,15 @@ class FitCases {
     }
     void make_package(Option& option, int before) {
         option.kind = OptionKind::package;
-        for (int i = 0; i < 2; ++i) option.parts.push_back({below(before), 0});
-        for (OptionRef& part : option.parts) part.level = -1;
+        for (int i = 0; i < 2; ++i) option.parts.push_back({Index<Option>(below(before))});
     }
     /// Of an option in levels any of them will do, or one or better.
-    OptionRef reference(const FitCase& one, int option) {
-        const bool levels = at(one.desk.book.options, option).kind == OptionKind::levels;
-        return {option, levels ? below(4) - 1 : -1};
+    OptionRef reference(const FitCase& one, int number) {
+        OptionRef ref{Index<Option>(number)};
+        const bool levels = at(one.desk.book.options, ref.option).kind == OptionKind::levels;
+        const int level = levels ? below(4) - 1 : -1;
+        if (level >= 0) ref.level = Index<Level>(level);
+        return ref;
     }
     /// Needs point backwards, so that they never come round.
     void relate(const FitCase& one, Option& option, int before) {
@@ -138,9 +141,9 @@ class FitCases {
             option.needs.push_back({reference(one, below(before))});
             if (below(2) == 0) option.needs.back().push_back(reference(one, below(before)));
         }
-        if (below(6) == 0) option.excludes.push_back(below(before));
+        if (below(6) == 0) option.excludes.emplace_back(below(before));
         if (below(5) == 0) option.one_of = below(2) == 0 ? "left" : "right";
-        if (below(14) == 0) option.only.lots = {0};
+        if (below(14) == 0) option.only.lots = {Index<Lot>{}};
     }
     /// The first few options are what the others need.
     static int helpers(int before) { return std::min(before, 7); }
@@ -152,7 +155,7 @@ class FitCases {
                 need.push_back(reference(one, drawn_helper(before)));
             option.needs.push_back(std::move(need));
         }
-        if (below(4) == 0) option.excludes.push_back(below(before));
+        if (below(4) == 0) option.excludes.emplace_back(below(before));
         if (below(6) == 0) option.one_of = below(2) == 0 ? "left" : "right";
     }
     /// Now and then one of the latest options, a package maybe, instead of the first few.
@@ -164,8 +167,8 @@ class FitCases {
         const auto& options = one.desk.book.options;
         for (int tries = below(2) * below(5); tries > 0; --tries) {
             Pick pick;
-            pick.option = below(static_cast<int>(options.size()));
-            if (at(options, pick.option).kind == OptionKind::levels) pick.level = 2;
+            pick.option = Index<Option>(below(static_cast<int>(options.size())));
+            if (at(options, pick.option).kind == OptionKind::levels) pick.level = Index<Level>(2);
             const Change change = with_pick(one.desk.book, one.inquiry.selection, pick);
             if (change.blocked.empty()) one.inquiry.selection = change.selection;
         }
@@ -173,9 +176,11 @@ class FitCases {
     void add_wishes(FitCase& one, int count) {
         const auto& options = one.desk.book.options;
         for (int i = 0; i < count; ++i) {
-            const int option = below(static_cast<int>(options.size()));
+            const Index<Option> option(below(static_cast<int>(options.size())));
             Wish& wish = one.wish(option);
-            if (at(options, option).kind == OptionKind::levels) wish.pick.level = 1 + below(2);
+            if (at(options, option).kind == OptionKind::levels) {
+                wish.pick.level = Index<Level>(1 + below(2));
+            }
             if (at(options, option).quantity.from == Quantity::From::buyer) {
                 wish.pick.quantity = Decimal::whole(1 + below(12));
             }
@@ -220,7 +225,7 @@ class FitCases {
         if (below(4) == 0) inquiry.facts.appraised_value = price + Money::dollars(below(20'000));
         const auto& incentives = one.desk.book.incentives;
         if (below(2) == 0 && !incentives.empty()) {
-            const int index = below(static_cast<int>(incentives.size()));
+            const Index<Incentive> index(below(static_cast<int>(incentives.size())));
             if (!allows(at(incentives, index).lots, inquiry.selection.lot)) return;
             if (!allows(at(incentives, index).plans, inquiry.selection.plan)) return;
             if (below(2) == 0) { // about as much as the programs let a seller give

@@ -20,10 +20,10 @@ class Homes {
         Inquiry inquiry = six_programs().inquiry;
         Selection& selection = inquiry.selection;
         selection = {};
-        selection.plan = below(book().plans.size());
-        selection.elevation = below(at(book().plans, selection.plan).elevations.size());
+        selection.plan = index_in(book().plans);
+        selection.elevation = index_in(at(book().plans, selection.plan).elevations);
         do {
-            selection.lot = below(book().lots.size());
+            selection.lot = index_in(book().lots);
         } while (at(book().lots, selection.lot).status != LotStatus::free ||
                  !allows(at(book().lots, selection.lot).plans, selection.plan));
         for (int tries = below(40); tries > 0; --tries) {
@@ -37,10 +37,10 @@ class Homes {
     /// Any option in any form, on the plan or not.
     Pick any_pick() {
         Pick pick;
-        pick.option = below(book().options.size());
+        pick.option = index_in(book().options);
         const Option& option = at(book().options, pick.option);
-        if (option.kind == OptionKind::levels) pick.level = below(option.levels.size());
-        if (option.kind == OptionKind::choice) pick.choice = below(option.choices.size());
+        if (option.kind == OptionKind::levels) pick.level = index_in(option.levels);
+        if (option.kind == OptionKind::choice) pick.choice = index_in(option.choices);
         if (option.kind == OptionKind::allowance) pick.spend = Money::dollars(below(6000));
         if (option.quantity.from == Quantity::From::buyer && below(2) == 1) {
             pick.quantity = any_quantity(option.quantity);
@@ -48,13 +48,18 @@ class Homes {
         return pick;
     }
     int below(std::size_t end) { return static_cast<int>(random_() % end); }
+    template <class Item>
+    Index<Item> index_in(const std::vector<Item>& list) {
+        return Index<Item>(below(list.size()));
+    }
     static const PriceBook& book() { return six_programs().desk.book; }
 
   private:
     /// None, or one that the plan and lot allow, put to any use it has.
     std::vector<IncentivePick> any_incentives(const Selection& selection) {
-        const int index = below(book().incentives.size() + 1) - 1;
-        if (index < 0) return {};
+        const int drawn = below(book().incentives.size() + 1) - 1;
+        if (drawn < 0) return {};
+        const Index<Incentive> index(drawn);
         const Incentive& incentive = at(book().incentives, index);
         if (!allows(incentive.plans, selection.plan) || !allows(incentive.lots, selection.lot)) {
             return {};

@@ -31,7 +31,7 @@ TEST_CASE("Each incentive says why it is not given here") {
     CHECK(named(offers, "lender-credit").why_not.empty()); // the sheet is that lender's
     Inquiry late = sitting.inquiry();
     late.closing = date("2027-09-01");
-    CHECK(why_not_given(at(sitting.book().incentives, 0), late) == "for closings until 2027-08-31");
+    CHECK(why_not_given(sitting.book().incentives[0], late) == "for closings until 2027-08-31");
 }
 
 TEST_CASE("An incentive tied to a lender is not given with another's rates") {
@@ -72,8 +72,8 @@ TEST_CASE("What is given in parts is never more than the whole, and the home hol
 
 TEST_CASE("A quote tells what each incentive gives to each use, a temporary buydown among them") {
     const PriceBook& book = six_programs().desk.book;
-    const int winter = index_of(book.incentives, "winter-start");
-    const int lender = index_of(book.incentives, "lender-credit");
+    const Index<Incentive> winter = index_of(book.incentives, "winter-start").value();
+    const Index<Incentive> lender = index_of(book.incentives, "lender-credit").value();
     Inquiry inquiry = six_programs().inquiry;
     inquiry.selection.incentives = {{winter, IncentiveUse::closing_costs, money("2000")},
                                     {lender, IncentiveUse::closing_costs, money("1000")},

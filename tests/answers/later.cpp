@@ -48,6 +48,15 @@ TEST_CASE("Financed from the builder is what adds says of the option") {
     }
 }
 
+TEST_CASE("A level that the plan is not offered cannot be had from the builder") {
+    Desk desk = six_programs().desk;
+    const Pick veined = pick("kitchen-counters:quartz-veined");
+    at(at(desk.book.options, veined.option).levels, veined.level.value()).price = PriceByPlan{};
+    const LaterItem item = later(Sitting(desk, six_programs().inquiry), {veined}, {}).items.front();
+    CHECK(item.why_not == "not offered on this plan");
+    CHECK(item.price == Money{});
+}
+
 TEST_CASE("Paid in cash the loan stays, and so do its payment and its insurance") {
     const LaterAnswer answer = answer_for("garage-insulation");
     const LaterItem& item = answer.items.front();

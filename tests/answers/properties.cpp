@@ -105,7 +105,7 @@ TEST_CASE("All picks together are the difference of the home to the one without 
 
 TEST_CASE("Each stacked figure is the difference of two quotes, in the buyer's order") {
     const Inquiry& inquiry = six_programs().inquiry;
-    const AddsAnswer answer = adds(six_programs().sitting(), {Pick{0, -1, -1, {}, {}, false}});
+    const AddsAnswer answer = adds(six_programs().sitting(), {Pick{}});
     Inquiry so_far = inquiry;
     so_far.selection.picks.clear();
     QuoteAnswer was = quote_of(so_far);

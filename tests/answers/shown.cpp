@@ -110,12 +110,23 @@ TEST_CASE("A level that the plan includes comes with it, a package and a better 
 
 TEST_CASE("Past its cutoff an option is not to be had, but what is chosen stays yours") {
     const auto loaded = small();
-    loaded->inquiry.selection.lot = 1; // the lot that walks out
+    loaded->inquiry.selection.lot = Index<Lot>(1); // the lot that walks out
     CHECK(standing_of(*loaded, "Walk-out door") == "extra");
-    loaded->inquiry.selection.stage = 0; // permit drawings are made
+    loaded->inquiry.selection.stage = Index<Stage>{}; // permit drawings are made
     CHECK(standing_of(*loaded, "Walk-out door") == "unavailable");
     choose(*loaded, "walk-out");
     CHECK(standing_of(*loaded, "Walk-out door") == "yours");
+}
+
+TEST_CASE("What a package brings is yours, whatever its own cutoff") {
+    const auto loaded = small();
+    const Index<Option> stove = pick_of(*loaded, "stove").option;
+    at(loaded->desk.book.options, stove).cutoff = Index<Stage>(0);
+    loaded->inquiry.selection.picks.clear();
+    loaded->inquiry.selection.stage = Index<Stage>(0);
+    CHECK(standing_of(*loaded, "Wood stove") == "unavailable");
+    choose(*loaded, "warm");
+    CHECK(standing_of(*loaded, "Wood stove") == "yours");
 }
 
 TEST_CASE("What is included on the plan is listed, and only areas with something in them") {

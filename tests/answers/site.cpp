@@ -52,9 +52,9 @@ TEST_CASE("What would fall out is all that has to: without it the rules hold the
         const SiteAnswer answer = site(Sitting(six_programs().desk, inquiry));
         for (std::size_t lot = 0; lot < answer.lots.size(); ++lot) {
             Selection there = inquiry.selection;
-            there.lot = static_cast<int>(lot);
+            there.lot = Index<Lot>(lot);
             const bool clean = conflicts(Homes::book(), there).empty();
-            const auto& lots = at(Homes::book().lots, static_cast<int>(lot));
+            const auto& lots = Homes::book().lots[lot];
             const bool kept = std::all_of(
                 there.incentives.begin(), there.incentives.end(), [&](const IncentivePick& pick) {
                     return allows(at(Homes::book().incentives, pick.incentive).lots, there.lot);
@@ -78,7 +78,7 @@ TEST_CASE("A move comes to the difference of two whole quotes, without what fall
             CHECK(lot.move.has_value() == (lot.can_be_had() && !lot.chosen));
             if (!lot.move) continue;
             Inquiry there = inquiry;
-            there.selection.lot = static_cast<int>(&lot - answer.lots.data());
+            there.selection.lot = Index<Lot>(&lot - answer.lots.data());
             for (const FallsOut& gone : lot.falls_out) {
                 std::erase_if(there.selection.picks, [&](const Pick& pick) {
                     return at(sitting.book().options, pick.option).id == gone.option;

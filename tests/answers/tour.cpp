@@ -75,7 +75,7 @@ int same_as_adds(const Sitting& sitting, std::size_t scenario) {
 
 Pick read(const PriceBook& book, const TourPick& named) {
     Pick pick;
-    pick.option = index_of(book.options, named.option);
+    pick.option = index_of(book.options, named.option).value();
     const Option& option = at(book.options, pick.option);
     if (!named.level.empty()) pick.level = index_of(option.levels, named.level);
     if (!named.choice.empty()) pick.choice = index_of(option.choices, named.choice);
@@ -88,11 +88,13 @@ Pick read(const PriceBook& book, const TourPick& named) {
 Selection after(const PriceBook& book, const Selection& before, const TourOption& item,
                 const TourForm& form) {
     Selection then = before;
-    const int option = index_of(book.options, item.id);
-    const auto take_out = [&](int index) {
+    const Index<Option> option = index_of(book.options, item.id).value();
+    const auto take_out = [&](Index<Option> index) {
         std::erase_if(then.picks, [&](const Pick& pick) { return pick.option == index; });
     };
-    for (const std::string& drop : form.touch->drops) take_out(index_of(book.options, drop));
+    for (const std::string& drop : form.touch->drops) {
+        take_out(index_of(book.options, drop).value());
+    }
     if (form.touch->takes_out) {
         take_out(option);
         return then;
@@ -243,7 +245,7 @@ TEST_CASE("Reasons in a tour call options by their names") {
             }
         }
     }
-    const Conflict conflict{Barrier::needs, {0}, {{1}}};
+    const Conflict conflict{Barrier::needs, {Index<Option>(0)}, {{Index<Option>(1)}}};
     CHECK(described(loaded.desk.book, conflict, Naming::names) ==
           "needs " + loaded.desk.book.options[1].name);
     CHECK(described(loaded.desk.book, conflict) == "needs " + loaded.desk.book.options[1].id);

@@ -23,7 +23,7 @@ FitCase example_with_wishes(std::size_t scenario) {
         if (option.kind == OptionKind::choice || option.kind == OptionKind::allowance) continue;
         Wish& wish = one.wish(static_cast<int>(i));
         if (option.kind == OptionKind::levels) {
-            wish.pick.level = static_cast<int>(option.levels.size()) - 1;
+            wish.pick.level = Index<Level>(option.levels.size() - 1);
         }
     }
     one.question.scenario = scenario;

@@ -3,9 +3,12 @@
 #include <catch.hpp>
 
 #include <concepts>
+#include <optional>
 #include <type_traits>
+#include <vector>
 
 #include <quoin/exact/date.hpp>
+#include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/months.hpp>
 #include <quoin/exact/percent.hpp>
@@ -74,12 +77,23 @@ template <class Number>
 concept millionths_from = requires(Number n) {
     Rate::millionths(n);
 };
+template <class List, class Place>
+concept found_in = requires(List list, Place place) {
+    at(list, place);
+};
 template <class Number>
 concept years_from = requires(Number n) {
     Months::years(n);
 };
 
+struct Door {};
+struct Window {};
+struct Nail {};
+
 } // namespace
+
+template <>
+inline constexpr bool quoin::only_by_index<Door> = true;
 
 TEST_CASE("Each number mixes with its own kind") {
     STATIC_REQUIRE(addable<Money, Money>);
@@ -156,6 +170,35 @@ TEST_CASE("Money is multiplied by counts and by nothing else") {
     STATIC_REQUIRE(!addable<Money, int>);
     STATIC_REQUIRE(!comparable<Money, int>);
     STATIC_REQUIRE(!equatable<Money, int>);
+}
+
+TEST_CASE("An index finds its own kind of item and nothing else") {
+    STATIC_REQUIRE(comparable<Index<Door>, Index<Door>>);
+    STATIC_REQUIRE(strangers<Index<Door>, Index<Window>>);
+    STATIC_REQUIRE(strangers<Index<Door>, std::optional<Index<Window>>>);
+    STATIC_REQUIRE(closed<Index<Door>>);
+    STATIC_REQUIRE(!std::is_convertible_v<std::size_t, Index<Door>>);
+    STATIC_REQUIRE(!addable<Index<Door>, int>);
+    STATIC_REQUIRE(!equatable<Index<Door>, int>);
+    STATIC_REQUIRE(!comparable<Index<Door>, std::size_t>);
+    STATIC_REQUIRE(found_in<std::vector<Door>, Index<Door>>);
+    STATIC_REQUIRE(!found_in<std::vector<Door>, Index<Window>>);
+    STATIC_REQUIRE(!found_in<std::vector<Door>, std::optional<Index<Door>>>);
+    STATIC_REQUIRE(!found_in<std::vector<Door>, int>); // only by its index
+    STATIC_REQUIRE(found_in<std::vector<Nail>, int>);
+}
+
+TEST_CASE("An index that does not fit its list is a fault of our own") {
+    std::vector<Nail> nails(2);
+    CHECK(&at(nails, Index<Nail>(1)) == &nails[1]);
+    CHECK_THROWS_AS(at(nails, Index<Nail>(2)), Broken);
+    CHECK_THROWS_AS(at(nails, -1), Broken);
+    std::size_t seen = 0;
+    for (const Index<Nail> index : indexes_of(nails)) seen += index.position() + 1;
+    CHECK(seen == 3);
+    const PerItem<Nail, int> lengths({7, 9});
+    CHECK(lengths[Index<Nail>(1)] == 9);
+    CHECK_THROWS_AS(lengths[Index<Nail>(2)], Broken);
 }
 
 TEST_CASE("Rates and dates have no sums of their own") {

@@ -28,20 +28,24 @@ class Drawn {
     explicit Drawn(unsigned seed) : random_(seed) {}
 
     int below(std::size_t end) { return static_cast<int>(random_() % end); }
+    template <class Item>
+    Index<Item> index_in(const std::vector<Item>& list) {
+        return Index<Item>(random_() % list.size());
+    }
 
     Selection bare() {
         Selection selection;
-        selection.plan = below(book().plans.size());
-        selection.elevation = below(at(book().plans, selection.plan).elevations.size());
-        selection.lot = below(book().lots.size());
+        selection.plan = index_in(book().plans);
+        selection.elevation = index_in(at(book().plans, selection.plan).elevations);
+        selection.lot = index_in(book().lots);
         return selection;
     }
     Pick pick() {
         Pick pick;
-        pick.option = below(book().options.size());
+        pick.option = index_in(book().options);
         const Option& option = option_of(pick);
-        if (option.kind == OptionKind::levels) pick.level = below(option.levels.size());
-        if (option.kind == OptionKind::choice) pick.choice = below(option.choices.size());
+        if (option.kind == OptionKind::levels) pick.level = index_in(option.levels);
+        if (option.kind == OptionKind::choice) pick.choice = index_in(option.choices);
         if (option.kind == OptionKind::allowance) pick.spend = Money::cents(below(600'000));
         if (option.quantity.from == Quantity::From::buyer) pick.quantity = quantity(option);
         return pick;
@@ -72,7 +76,8 @@ class Drawn {
 
 bool same_price(const PricedHome& a, const PricedHome& b) {
     const auto same_line = [](const Line& one, const Line& other) {
-        return one.kind == other.kind && one.item == other.item && one.level == other.level &&
+        return one.kind == other.kind && one.option == other.option &&
+               one.incentive == other.incentive && one.level == other.level &&
                one.quantity == other.quantity && one.unit_price == other.unit_price &&
                one.amount == other.amount;
     };
@@ -84,14 +89,14 @@ bool same_price(const PricedHome& a, const PricedHome& b) {
 Money price(const Selection& selection) { return price_home(book(), selection).contract_price; }
 
 /// A charge as the price book states it, worked out another way: in whole cents of billionths.
-Money charge_alone(const Pick& pick, int plan) {
+Money charge_alone(const Pick& pick, Index<Plan> plan) {
     const Option& option = option_of(pick);
     Int128 unit = 0;
     if (option.kind == OptionKind::levels) {
-        unit = at(option.levels, pick.level).price.on(plan).value_or(Money{}).count();
-        const int included = option.included_level_on(plan);
-        if (included >= 0) {
-            unit -= at(option.levels, included).price.on(plan).value_or(Money{}).count();
+        unit = at(option.levels, pick.level.value()).price.on(plan).value_or(Money{}).count();
+        const auto included = option.included_level_on(plan);
+        if (included) {
+            unit -= at(option.levels, *included).price.on(plan).value_or(Money{}).count();
             if (unit < 0) unit = 0;
         }
     } else if (option.kind == OptionKind::allowance) {
@@ -133,7 +138,7 @@ TEST_CASE("Homes filled by the rules obey them, and their lines sum to their pri
         REQUIRE(home.lines.size() == 3 + selection.picks.size());
         Money option_lines;
         for (const Line& line : home.lines) {
-            if (line.pick >= 0) option_lines += line.amount;
+            if (line.pick) option_lines += line.amount;
         }
         REQUIRE(option_lines == home.options);
         REQUIRE(home.contract_price ==
@@ -152,8 +157,8 @@ TEST_CASE("Each line without a package is quantity x price, worked out another w
         if (has_package(selection)) continue;
         const PricedHome home = price_home(book(), selection);
         for (const Line& line : home.lines) {
-            if (line.pick < 0) continue;
-            const Pick& pick = at(selection.picks, line.pick);
+            if (!line.pick) continue;
+            const Pick& pick = at(selection.picks, line.pick.value());
             CAPTURE(option_of(pick).id);
             REQUIRE(line.amount == charge_alone(pick, selection.plan));
             ++compared;
@@ -187,7 +192,7 @@ TEST_CASE("Adding and then removing gives back the same priced home") {
         if (selection.find(pick.option) != nullptr) continue;
         const bool raises =
             std::any_of(added.also_added.begin(), added.also_added.end(),
-                        [&](int option) { return selection.find(option) != nullptr; });
+                        [&](Index<Option> option) { return selection.find(option) != nullptr; });
         if (raises) continue;
         ++(added.also_added.empty() ? plain : with_needs);
         Selection back = added.selection;
@@ -217,7 +222,7 @@ TEST_CASE("Adding keeps what it does not name, and says all that it changed") {
         REQUIRE(conflicts(book(), change.selection).empty());
         REQUIRE(change.selection.find(pick.option) != nullptr);
         REQUIRE(*change.selection.find(pick.option) == pick);
-        const auto lists = [](const std::vector<int>& list, int option) {
+        const auto lists = [](const std::vector<Index<Option>>& list, Index<Option> option) {
             return std::find(list.begin(), list.end(), option) != list.end();
         };
         for (const Pick& before : selection.picks) {
@@ -242,7 +247,7 @@ TEST_CASE("Removing leaves a home within the rules, without the option") {
     for (int i = 0; i < 300; ++i) {
         const Selection selection = drawn.home();
         if (selection.picks.empty()) continue;
-        const int option = at(selection.picks, drawn.below(selection.picks.size())).option;
+        const Index<Option> option = at(selection.picks, drawn.index_in(selection.picks)).option;
         const Change change = without_option(book(), selection, option);
         REQUIRE(change.selection.find(option) == nullptr);
         REQUIRE(conflicts(book(), change.selection).empty());
@@ -286,10 +291,10 @@ TEST_CASE("A better level, a larger count and more spent never cost less") {
             Selection more = selection;
             Pick& pick = more.picks[p];
             const Option& option = option_of(pick);
-            if (option.kind == OptionKind::levels &&
-                pick.level + 1 < static_cast<int>(option.levels.size()) &&
-                at(option.levels, pick.level + 1).price.on(selection.plan)) {
-                ++pick.level;
+            const std::size_t next = pick.level ? pick.level->position() + 1 : 0;
+            if (option.kind == OptionKind::levels && next < option.levels.size() &&
+                option.levels[next].price.on(selection.plan)) {
+                pick.level = Index<Level>(next);
             } else if (option.kind == OptionKind::allowance) {
                 pick.spend = *pick.spend + money("100.01");
             } else if (pick.quantity &&
@@ -309,20 +314,17 @@ TEST_CASE("A better level, a larger count and more spent never cost less") {
 
 TEST_CASE("Every package of the example costs no more than its parts one by one") {
     int compared = 0;
-    for (int index = 0; index < static_cast<int>(book().options.size()); ++index) {
+    for (const Index<Option> index : indexes_of(book().options)) {
         const Option& package = at(book().options, index);
         if (package.kind != OptionKind::package) continue;
-        for (int plan = 0; plan < static_cast<int>(book().plans.size()); ++plan) {
+        for (const Index<Plan> plan : indexes_of(book().plans)) {
             const auto together = package.price.on(plan);
             if (!together) continue;
             Money apart;
             for (const OptionRef& part : package.parts) {
-                Pick pick;
-                pick.option = part.option;
-                pick.level = part.level;
-                apart += charge_alone(pick, plan);
+                apart += charge_alone({part.option, part.level}, plan);
             }
-            CAPTURE(package.id, plan, apart);
+            CAPTURE(package.id, plan.position(), apart);
             CHECK(*together <= apart);
             CHECK(*together > Money{});
             ++compared;
@@ -336,7 +338,7 @@ TEST_CASE("What an incentive gives does not depend on where else it may go") {
     for (int i = 0; i < 200; ++i) {
         Selection selection = drawn.home();
         const PricedHome before = price_home(book(), selection);
-        const int index = drawn.below(book().incentives.size());
+        const Index<Incentive> index = drawn.index_in(book().incentives);
         for (const IncentiveUse use : at(book().incentives, index).uses) {
             selection.incentives = {{index, use, {}}};
             const PricedHome home = price_home(book(), selection);

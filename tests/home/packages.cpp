@@ -33,34 +33,32 @@ struct Want {
     const char* spend = "";
 };
 
-Selection picked(int plan, const std::vector<Want>& wants) {
+Selection picked(Index<Plan> plan, const std::vector<Want>& wants) {
     Selection selection;
     selection.plan = plan;
-    selection.elevation = 0;
-    selection.lot = 0;
     for (const Want& want : wants) {
         Pick pick;
-        pick.option = index_of(book().options, want.id);
+        pick.option = index_of(book().options, want.id).value();
         const Option& option = quoin::at(book().options, pick.option);
         if (*want.level != '\0') pick.level = index_of(option.levels, want.level);
         if (*want.quantity != '\0') pick.quantity = decimal(want.quantity);
         if (*want.spend != '\0') pick.spend = money(want.spend);
-        if (option.kind == OptionKind::choice) pick.choice = 0;
+        if (option.kind == OptionKind::choice) pick.choice = Index<Choice>{};
         selection.picks.push_back(pick);
     }
     return selection;
 }
 
-Money options(int plan, const std::vector<Want>& wants) {
+Money options(Index<Plan> plan, const std::vector<Want>& wants) {
     return price_home(book(), picked(plan, wants)).options;
 }
 
-LineKind last_kind(int plan, const std::vector<Want>& wants) {
+LineKind last_kind(Index<Plan> plan, const std::vector<Want>& wants) {
     return price_home(book(), picked(plan, wants)).lines.back().kind;
 }
 
-constexpr int small_plan = 0;
-constexpr int large_plan = 1;
+constexpr Index<Plan> small_plan(0);
+constexpr Index<Plan> large_plan(1);
 
 } // namespace
 
@@ -132,7 +130,7 @@ TEST_CASE("Allowances: nothing said is nothing spent above, and nothing is paid 
 
 TEST_CASE("Levels against what the plan includes") {
     struct Row {
-        int plan;
+        Index<Plan> plan;
         const char* level;
         const char* charge;
     };
@@ -141,13 +139,14 @@ TEST_CASE("Levels against what the plan includes") {
              Row{large_plan, "plain", "0"}, // under the included level: nothing back
              Row{large_plan, "stone", "0"}, Row{large_plan, "rare", "3500"}, // 6,100 - 2,600
          }) {
-        CAPTURE(row.plan, row.level);
+        CAPTURE(row.plan.position(), row.level);
         CHECK(options(row.plan, {{"top", row.level}}) == money(row.charge));
     }
     CHECK(options(small_plan, {{"deck", "pine"}}) == money("9000")); // none included: all of it
-    const Option& top = quoin::at(book().options, index_of(book().options, "top"));
-    CHECK(unit_price(top, 2, small_plan) == std::nullopt); // rare is not offered on it
-    CHECK(unit_price(top, -1, small_plan) == std::nullopt);
+    const Option& top = quoin::at(book().options, index_of(book().options, "top").value());
+    CHECK(unit_price(top, Index<Level>(2), small_plan) ==
+          std::nullopt); // rare is not offered on it
+    CHECK(unit_price(top, {}, small_plan) == std::nullopt);
 }
 
 TEST_CASE("Half cents of quantity x unit price go away from zero, credits too") {
@@ -167,21 +166,22 @@ TEST_CASE("Percent incentives by their base, uses added up where they go") {
             "[" + op_replace("/incentives/1/of", "\"" + std::string(of) + "\"") + "," +
             op_replace("/incentives/1/uses", R"(["price", "options", "points"])") + "]");
         Selection selection = picked(large_plan, {{"stove"}, {"flue"}, {"no-lawn"}}); // 1,800
-        selection.elevation = 1;                                                      // 4,500
-        selection.lot = 1;                                                            // 8,000
+        selection.elevation = Index<Elevation>(1);                                    // 4,500
+        selection.lot = Index<Lot>(1);                                                // 8,000
         selection.incentives = std::move(used);
         return price_home(read.book, selection);
     };
-    const std::vector<IncentivePick> to_price = {{1, IncentiveUse::price, {}}};
+    const std::vector<IncentivePick> to_price = {{Index<Incentive>(1), IncentiveUse::price, {}}};
     CHECK(priced("base price", to_price).incentives == money("4500"));        // 1.5 % of 300,000
     CHECK(priced("options", to_price).incentives == money("27"));             // of 1,800
     CHECK(priced("contract price", to_price).incentives == money("4714.50")); // of 314,300
     CHECK(priced("contract price", to_price).contract_price == money("309585.50"));
     // In parts: 1,000 to points, the rest of 4,500 to options, which hold only 1,800 of it.
-    const PricedHome parts = priced("base price", {{1, IncentiveUse::points, money("1000")},
-                                                   {1, IncentiveUse::options, {}},
-                                                   {0, IncentiveUse::closing_costs, {}},
-                                                   {0, IncentiveUse::price, {}}});
+    const PricedHome parts =
+        priced("base price", {{Index<Incentive>(1), IncentiveUse::points, money("1000")},
+                              {Index<Incentive>(1), IncentiveUse::options, {}},
+                              {Index<Incentive>(0), IncentiveUse::closing_costs, {}},
+                              {Index<Incentive>(0), IncentiveUse::price, {}}});
     CHECK(parts.given_to(IncentiveUse::points) == money("1000"));
     CHECK(parts.incentives == money("1800"));
     CHECK(parts.given_to(IncentiveUse::closing_costs) == money("3000"));
@@ -189,11 +189,13 @@ TEST_CASE("Percent incentives by their base, uses added up where they go") {
     CHECK(parts.contract_price == money("312500")); // nothing is left of the first for the price
     check(parts);
     // A part larger than the whole is the whole.
-    CHECK(priced("options", {{1, IncentiveUse::price, money("99999")}}).incentives == money("27"));
-    CHECK(priced("base price", {{0, IncentiveUse::buydown, {}}}).credited() == money("3000"));
-    CHECK(parts.given ==
-          std::vector<IncentiveGiven>{{1, IncentiveUse::points, money("1000")},
-                                      {1, IncentiveUse::options, money("1800")},
-                                      {0, IncentiveUse::closing_costs, money("3000")},
-                                      {0, IncentiveUse::price, Money{}}});
+    CHECK(priced("options", {{Index<Incentive>(1), IncentiveUse::price, money("99999")}})
+              .incentives == money("27"));
+    CHECK(priced("base price", {{Index<Incentive>(0), IncentiveUse::buydown, {}}}).credited() ==
+          money("3000"));
+    CHECK(parts.given == std::vector<IncentiveGiven>{
+                             {Index<Incentive>(1), IncentiveUse::points, money("1000")},
+                             {Index<Incentive>(1), IncentiveUse::options, money("1800")},
+                             {Index<Incentive>(0), IncentiveUse::closing_costs, money("3000")},
+                             {Index<Incentive>(0), IncentiveUse::price, Money{}}});
 }

@@ -76,7 +76,7 @@ const PriceBook& book() {
     return parsed;
 }
 
-int option(const char* id) { return index_of(book().options, id); }
+Index<Option> option(const char* id) { return index_of(book().options, id).value(); }
 
 Pick pick(const char* id, const char* level = nullptr) {
     Pick made;
@@ -87,9 +87,8 @@ Pick pick(const char* id, const char* level = nullptr) {
 
 Selection on(const char* plan, const char* lot, std::vector<Pick> picks) {
     Selection selection;
-    selection.plan = index_of(book().plans, plan);
-    selection.elevation = 0;
-    selection.lot = index_of(book().lots, lot);
+    selection.plan = index_of(book().plans, plan).value();
+    selection.lot = index_of(book().lots, lot).value();
     selection.picks = std::move(picks);
     return selection;
 }
@@ -153,7 +152,7 @@ TEST_CASE("A package replaces its parts, a better level is charged against the p
 
 TEST_CASE("Lines sum to the contract price, elevation and lot are on their own lines") {
     Selection selection = on("large", "slope", {pick("door"), pick("wood")});
-    selection.elevation = 1;
+    selection.elevation = Index<Elevation>(1);
     const PricedHome home = price_home(book(), selection);
     CHECK(home.base_price == money("300000"));
     CHECK(home.elevation == money("4500"));
@@ -164,8 +163,8 @@ TEST_CASE("Lines sum to the contract price, elevation and lot are on their own l
 
 TEST_CASE("A priced home that breaks a promise is found out") {
     Selection selection = on("large", "slope", {pick("door"), pick("wood")});
-    selection.incentives = {{0, IncentiveUse::options, money("1000")},
-                            {0, IncentiveUse::closing_costs, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(0), IncentiveUse::options, money("1000")},
+                            {Index<Incentive>(0), IncentiveUse::closing_costs, std::nullopt}};
     const PricedHome home = price_home(book(), selection);
     REQUIRE(home.given.size() == 2);
     const Money cent = Money::cents(1);
@@ -197,36 +196,52 @@ TEST_CASE("Deposits: one percent at contract, half of structural and a fifth of 
 
 TEST_CASE("An incentive is used once, and towards options no further than they cost") {
     Selection selection = on("small", "flat", {pick("top", "stone")});
-    selection.incentives = {{0, IncentiveUse::options, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(0), IncentiveUse::options, std::nullopt}};
     CHECK(price_home(book(), selection).contract_price == money("200000"));
-    selection.incentives = {{0, IncentiveUse::price, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(0), IncentiveUse::price, std::nullopt}};
     CHECK(price_home(book(), selection).contract_price == money("199000"));
-    selection.incentives = {{0, IncentiveUse::closing_costs, std::nullopt},
-                            {0, IncentiveUse::price, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(0), IncentiveUse::closing_costs, std::nullopt},
+                            {Index<Incentive>(0), IncentiveUse::price, std::nullopt}};
     PricedHome home = price_home(book(), selection);
     CHECK(home.credited() == money("3000"));
     CHECK(home.contract_price == money("202000"));
-    selection.incentives = {{0, IncentiveUse::closing_costs, money("1000")},
-                            {0, IncentiveUse::price, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(0), IncentiveUse::closing_costs, money("1000")},
+                            {Index<Incentive>(0), IncentiveUse::price, std::nullopt}};
     home = price_home(book(), selection);
     CHECK(home.credited() == money("1000"));
     CHECK(home.incentives == money("2000"));
-    selection.incentives = {{1, IncentiveUse::price, std::nullopt}};
+    selection.incentives = {{Index<Incentive>(1), IncentiveUse::price, std::nullopt}};
     CHECK(price_home(book(), selection).incentives == money("3000")); // 1.5 % of the base price
+}
+
+TEST_CASE("Off the price incentives take no more than there is") {
+    PriceBook rich = book();
+    rich.incentives[0].amount = money("900000");
+    rich.incentives[0].uses = {IncentiveUse::price, IncentiveUse::options};
+    Selection selection = on("small", "flat", {pick("stove")});
+    for (const IncentiveUse first : {IncentiveUse::price, IncentiveUse::options}) {
+        const IncentiveUse then =
+            first == IncentiveUse::price ? IncentiveUse::options : IncentiveUse::price;
+        selection.incentives = {{Index<Incentive>(0), first, std::nullopt},
+                                {Index<Incentive>(0), then, std::nullopt}};
+        const PricedHome home = price_home(rich, selection);
+        CHECK(home.contract_price == Money{});
+        CHECK(home.given_to(IncentiveUse::options) <= home.options);
+    }
 }
 
 TEST_CASE("Each rule bars what it should") {
     CHECK(first_barrier(on("small", "flat", {pick("gas")})) == Barrier::not_on_plan);
     Selection pump = on("large", "slope", {pick("pump")});
     CHECK(first_words(pump).starts_with("only on elevation "));
-    pump.elevation = 1;
+    pump.elevation = Index<Elevation>(1);
     CHECK(conflicts(book(), pump).empty());
-    pump.lot = index_of(book().lots, "flat");
+    pump.lot = index_of(book().lots, "flat").value();
     CHECK(first_words(pump).starts_with("only on lot "));
     CHECK(first_words(on("large", "flat", {pick("door")})).starts_with("only on lots graded "));
     CHECK(first_words(on("large", "flat", {pick("deck")})).starts_with("needs a lot with "));
     Selection late = on("large", "slope", {pick("door")});
-    late.stage = 0;
+    late.stage = Index<Stage>{};
     CHECK(first_barrier(late) == Barrier::past_cutoff);
     late.picks.front().agreed = true;
     CHECK(conflicts(book(), late).empty());
@@ -237,7 +252,7 @@ TEST_CASE("Each rule bars what it should") {
           Barrier::needs);
     CHECK(first_barrier(on("large", "flat", {pick("stove"), pick("gas")})) == Barrier::excludes);
     Selection heat = on("large", "slope", {pick("stove"), pick("pump")});
-    heat.elevation = 1;
+    heat.elevation = Index<Elevation>(1);
     CHECK(first_barrier(heat) == Barrier::one_of);
 }
 

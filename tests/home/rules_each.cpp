@@ -12,24 +12,25 @@ using namespace quoin::test;
 
 namespace {
 
-int option(const PriceBook& book, const char* id) { return index_of(book.options, id); }
+Index<Option> option(const PriceBook& book, const char* id) {
+    return index_of(book.options, id).value();
+}
 
 /// "top", "top:stone": a pick of the usual quantity.
 Pick pick(const PriceBook& book, const std::string& name) {
     const std::size_t colon = name.find(':');
     Pick made;
-    made.option = index_of(book.options, name.substr(0, colon));
-    REQUIRE(made.option >= 0);
+    made.option = index_of(book.options, name.substr(0, colon)).value();
     if (colon != std::string::npos) {
         made.level = index_of(quoin::at(book.options, made.option).levels, name.substr(colon + 1));
-        REQUIRE(made.level >= 0);
+        REQUIRE(made.level);
     }
     return made;
 }
 
 /// A home of the small book: plan, elevation and lot by index, and picks by name.
-Selection home(const PriceBook& book, int plan, int elevation, int lot,
-               const std::vector<std::string>& names, int stage = -1) {
+Selection home(const PriceBook& book, Index<Plan> plan, Index<Elevation> elevation, Index<Lot> lot,
+               const std::vector<std::string>& names, std::optional<Index<Stage>> stage = {}) {
     Selection selection;
     selection.plan = plan;
     selection.elevation = elevation;
@@ -51,9 +52,9 @@ RowWords conflict_words(const PriceBook& book, const Selection& selection) {
     return words;
 }
 
-RowWords names(const PriceBook& book, const std::vector<int>& options) {
+RowWords names(const PriceBook& book, const std::vector<Index<Option>>& options) {
     RowWords ids;
-    for (const int index : options) ids.push_back(quoin::at(book.options, index).id);
+    for (const Index<Option> index : options) ids.push_back(quoin::at(book.options, index).id);
     return ids;
 }
 
@@ -64,13 +65,16 @@ RowWords picks(const PriceBook& book, const Selection& selection) {
     return ids;
 }
 
-constexpr int small_plan = 0;
-constexpr int large_plan = 1;
-constexpr int plain = 0;
-constexpr int stone = 1;
-constexpr int flat = 0;  // level, rear 20 ft
-constexpr int slope = 1; // walk-out, rear 40 ft, width 70.5 ft
-constexpr int garden = 2;
+constexpr Index<Plan> small_plan(0);
+constexpr Index<Plan> large_plan(1);
+constexpr Index<Elevation> plain(0);
+constexpr Index<Elevation> stone(1);
+constexpr Index<Lot> flat(0);  // level, rear 20 ft
+constexpr Index<Lot> slope(1); // walk-out, rear 40 ft, width 70.5 ft
+constexpr Index<Lot> garden(2);
+constexpr Index<Stage> permit(0);
+constexpr Index<Stage> framing(1);
+constexpr Index<Stage> painting(2);
 
 } // namespace
 
@@ -81,9 +85,8 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
         const char* words;
         Selection fine;
     };
-    const auto on = [&](int plan, int elevation, int lot, const RowWords& names) {
-        return home(book, plan, elevation, lot, names);
-    };
+    const auto on = [&](Index<Plan> plan, Index<Elevation> elevation, Index<Lot> lot,
+                        const RowWords& names) { return home(book, plan, elevation, lot, names); };
     for (const Row& row : {
              // No price for the plan, no measure of it, not among the plans.
              Row{on(large_plan, plain, flat, {"gas"}), "gas: not offered on this plan",
@@ -139,21 +142,21 @@ TEST_CASE("A cutoff passes when its stage is reached, not before, what is agreed
     const PriceBook& book = small_book(); // flue until framing, deck until the permit
     struct Row {
         const char* name;
-        int stage;
+        std::optional<Index<Stage>> stage;
         bool passed;
     };
     for (const Row& row : {
-             Row{"flue", -1, false},
-             Row{"flue", 0, false},
-             Row{"flue", 1, true},
-             Row{"flue", 2, true},
-             Row{"deck:pine", -1, false},
-             Row{"deck:pine", 0, true},
-             Row{"lights", 2, false}, // no cutoff
-             Row{"wood", 1, false},
-             Row{"wood", 2, true},
+             Row{"flue", {}, false},
+             Row{"flue", permit, false},
+             Row{"flue", framing, true},
+             Row{"flue", painting, true},
+             Row{"deck:pine", {}, false},
+             Row{"deck:pine", permit, true},
+             Row{"lights", painting, false}, // no cutoff
+             Row{"wood", framing, false},
+             Row{"wood", painting, true},
          }) {
-        CAPTURE(row.name, row.stage);
+        CAPTURE(row.name, row.passed);
         Selection late = home(book, small_plan, plain, flat, {row.name}, row.stage);
         REQUIRE(conflicts(book, late).empty() == !row.passed);
         if (!row.passed) continue;
@@ -164,7 +167,7 @@ TEST_CASE("A cutoff passes when its stage is reached, not before, what is agreed
                         pick(book, row.name))
                   .blocked.size() == 1);
     }
-    CHECK(conflict_words(book, home(book, small_plan, plain, flat, {"flue"}, 1)) ==
+    CHECK(conflict_words(book, home(book, small_plan, plain, flat, {"flue"}, framing)) ==
           RowWords{"flue: its cutoff has passed: Framing"});
 }
 
@@ -177,7 +180,7 @@ TEST_CASE("All that bars an option is told, in the order of precedence") {
                      "," + op_add("/options/11/cutoff", "\"permit\"") + "," +
                      op_add("/options/11/requires", R"(["porch"])") + "]");
     REQUIRE(read.findings.none());
-    CHECK(conflict_words(read.book, home(read.book, small_plan, plain, flat, {"arch"}, 2)) ==
+    CHECK(conflict_words(read.book, home(read.book, small_plan, plain, flat, {"arch"}, painting)) ==
           RowWords{"arch: not offered on this plan", "arch: only on elevation stone",
                    "arch: only on lot 2", "arch: only on lots graded walk-out",
                    "arch: needs a lot with rear of 30 ft or more",
@@ -186,7 +189,7 @@ TEST_CASE("All that bars an option is told, in the order of precedence") {
 
 TEST_CASE("What counts as held: picks at a level or better, included levels, package parts") {
     const PriceBook& book = small_book();
-    const auto held = [&](int plan, const RowWords& names, const char* wanted) {
+    const auto held = [&](Index<Plan> plan, const RowWords& names, const char* wanted) {
         const Pick ref = pick(book, wanted);
         return holds(book, home(book, plan, plain, flat, names), {ref.option, ref.level});
     };
@@ -268,7 +271,7 @@ TEST_CASE("A need for a level brings the least that will do, or raises what is t
     CHECK(picks(book, raised.selection) == RowWords{"deck:cedar", "lights", "steps"});
     // Late in the build nothing of it can be had any more.
     const Change late =
-        with_pick(book, home(book, small_plan, plain, flat, {}, 0), pick(book, "steps"));
+        with_pick(book, home(book, small_plan, plain, flat, {}, permit), pick(book, "steps"));
     REQUIRE(late.blocked.size() == 1);
     CHECK(described(book, late.blocked[0]) == "needs deck:cedar or porch");
 }

@@ -14,11 +14,15 @@ using Kind = OptionStanding::Kind;
 
 namespace {
 
+constexpr Index<Stage> permit(0);
+constexpr Index<Stage> framing(1);
+constexpr Index<Stage> painting(2);
+
 /// "top:stone", "color:gray" or "deck".
 Pick form(const std::string& name) {
     const std::size_t colon = name.find(':');
     Pick pick;
-    pick.option = index_of(small_book().options, name.substr(0, colon));
+    pick.option = index_of(small_book().options, name.substr(0, colon)).value();
     if (colon == std::string::npos) return pick;
     const Option& option = quoin::at(small_book().options, pick.option);
     const std::string rest = name.substr(colon + 1);
@@ -28,11 +32,10 @@ Pick form(const std::string& name) {
 }
 
 Selection home(const std::string& plan, const std::string& lot,
-               const std::vector<std::string>& chosen, int stage = -1) {
+               const std::vector<std::string>& chosen, std::optional<Index<Stage>> stage = {}) {
     Selection selection;
-    selection.plan = index_of(small_book().plans, plan);
-    selection.elevation = 0;
-    selection.lot = index_of(small_book().lots, lot);
+    selection.plan = index_of(small_book().plans, plan).value();
+    selection.lot = index_of(small_book().lots, lot).value();
     selection.stage = stage;
     for (const std::string& name : chosen) selection.picks.push_back(form(name));
     return selection;
@@ -70,17 +73,18 @@ TEST_CASE("Each form of an option stands in one way") {
              Row{home("small", "1", {"warm"}), "top:plain", Kind::held, false},
              Row{home("large", "1", {"warm", "top:rare"}), "top:stone", Kind::held, true},
              Row{home("large", "1", {"warm"}), "top:rare", Kind::offered, false},
-             Row{home("small", "1", {}, 2), "top:plain", Kind::included, false},
-             Row{home("small", "1", {"warm"}, 1), "flue", Kind::held, false}, // its cutoff passed
-             Row{home("small", "1", {}, 1), "flue", Kind::barred, false},
+             Row{home("small", "1", {}, painting), "top:plain", Kind::included, false},
+             Row{home("small", "1", {"warm"}, framing), "flue", Kind::held,
+                 false}, // its cutoff passed
+             Row{home("small", "1", {}, framing), "flue", Kind::barred, false},
              Row{home("large", "1", {}), "porch", Kind::barred, false},
          }) {
-        CAPTURE(row.form, row.home.picks.size(), row.home.stage);
+        CAPTURE(row.form, row.home.picks.size());
         const OptionStanding it = standing(row.home, row.form);
         CHECK(it.kind == row.kind);
         CHECK(it.takes_out == row.takes_out);
         CHECK(it.change.blocked.empty() == (row.kind != Kind::barred));
-        CHECK((it.package >= 0) == (row.kind == Kind::held));
+        CHECK(it.package.has_value() == (row.kind == Kind::held));
         if (row.takes_out) CHECK(it.change.selection.find(form(row.form).option) == nullptr);
     }
     CHECK(standing(home("small", "1", {"warm"}), "top:plain").better);
@@ -96,7 +100,7 @@ TEST_CASE("What bars an option is told, and whether the home itself does") {
     CHECK(reason(porch) == "needs a lot with rear of 30 ft or more");
     CHECK(porch.barred_by_the_home());
     // Deck is past its cutoff and the lot too small for a porch: the need cannot be met any more.
-    const OptionStanding steps = standing(home("large", "1", {}, 0), "steps");
+    const OptionStanding steps = standing(home("large", "1", {}, permit), "steps");
     CHECK(reason(steps) == "needs deck:cedar or porch");
     CHECK_FALSE(steps.barred_by_the_home());
 }

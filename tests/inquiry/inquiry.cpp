@@ -70,13 +70,13 @@ TEST_CASE("The small inquiry means what it says") {
     CHECK(inquiry.buyer == "Somebody");
     CHECK(inquiry.as_of == date("2026-11-24"));
     CHECK(inquiry.closing == date("2027-01-15"));
-    CHECK(inquiry.selection.plan == 0);
-    CHECK(inquiry.selection.lot == 0);
-    CHECK(inquiry.selection.stage == -1);
+    CHECK(inquiry.selection.plan == Index<Plan>{});
+    CHECK(inquiry.selection.lot == Index<Lot>{});
+    CHECK_FALSE(inquiry.selection.stage);
     REQUIRE(inquiry.selection.picks.size() == 4);
-    CHECK(inquiry.selection.picks[0].level == 1);
+    CHECK(inquiry.selection.picks[0].level == Index<Level>(1));
     CHECK(inquiry.selection.picks[2].quantity == decimal("3"));
-    CHECK(inquiry.selection.picks[3].choice == 1);
+    CHECK(inquiry.selection.picks[3].choice == Index<Choice>(1));
     REQUIRE(inquiry.wishes.size() == 1);
     CHECK(inquiry.wishes.front().rank == 1);
     CHECK(inquiry.selection.find(inquiry.wishes.front().pick.option) == nullptr);
@@ -178,7 +178,7 @@ TEST_CASE("A pick that was agreed stays past its cutoff, one that was not is ref
     CHECK(none.none());
     // At the stage before, it is still time.
     CHECK(read_sound("\"plan\": \"cabin\"", "\"plan\": \"cabin\", \"stage\": \"permit\"")
-              .selection.stage == 0);
+              .selection.stage == Index<Stage>{});
 }
 
 TEST_CASE("Wishes: any form of an option, ranked by the buyer or in their order") {
@@ -210,6 +210,21 @@ TEST_CASE("Incentives: uses, last days of contract and closing, amounts") {
          "/incentives/0/amount"},
         {"\"id\": \"opening\"", "\"id\": \"openings\"", "name-unknown", "/incentives/0/id"},
     });
+}
+
+TEST_CASE("What comes off the price leaves some of it") {
+    Desk rich = desk();
+    rich.book.incentives.front().amount = money("150000");
+    Findings findings;
+    static_cast<void>(read_inquiry(
+        json(changed("\"use\": \"closing costs\"", "\"use\": \"price\"")), rich, findings));
+    REQUIRE(findings.problems().size() == 1);
+    CHECK(findings.problems().front().id == "incentive-not-here");
+    CHECK(findings.problems().front().path == "/incentives/0/id");
+    // Where all of it goes to closing costs, the loan's own caps hold.
+    Findings none;
+    static_cast<void>(read_inquiry(json(changed("", "")), rich, none));
+    CHECK(none.none());
 }
 
 TEST_CASE("Ways to pay: down payments, rates, terms and names") {

@@ -125,7 +125,8 @@ TEST_CASE("A table holds from its first day to the day before its end") {
 
 TEST_CASE("Conforming limits by their years, FHFA") {
     const Lending& lending = six_programs().desk.lending;
-    const LoanProgram& program = at(lending.programs, index_of(lending.programs, "conventional"));
+    const LoanProgram& program =
+        at(lending.programs, index_of(lending.programs, "conventional").value());
     Case baseline;
     baseline.set(Dimension::area, Decimal::whole(0));
     Case ceiling;

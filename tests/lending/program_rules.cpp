@@ -15,7 +15,7 @@ namespace {
 
 const LoanProgram& program(const char* id) {
     const auto& programs = six_programs().desk.lending.programs;
-    return quoin::at(programs, index_of(programs, id));
+    return quoin::at(programs, index_of(programs, id).value());
 }
 
 /// Where a table is read: base loan and LTV of a term, and so on.

@@ -17,7 +17,7 @@ Percent percent(const char* text) { return Percent(decimal(text)); }
 
 const RatioLimits* shipped(const char* id, const char* day) {
     const auto& programs = six_programs().desk.lending.programs;
-    const auto& list = quoin::at(programs, index_of(programs, id)).ratios;
+    const auto& list = quoin::at(programs, index_of(programs, id).value()).ratios;
     return edition_on(list, {date(day), date(day)}).rule();
 }
 

@@ -51,9 +51,10 @@ TEST_CASE("Rows of a list give the lots that the price book's own list gives") {
         CHECK(read[i].note == own.note);
     }
     CHECK(read[0].plans.empty());
-    CHECK(read[1].plans == std::vector{1});
-    CHECK(read[2].plans == std::vector{0, 1}); // as many blanks as it likes
-    CHECK(read[0].measures.size() == 1);       // an empty cell is no measure
+    CHECK(read[1].plans == std::vector{Index<Plan>(1)});
+    CHECK(read[2].plans ==
+          std::vector{Index<Plan>(0), Index<Plan>(1)}); // as many blanks as it likes
+    CHECK(read[0].measures.size() == 1);                // an empty cell is no measure
     CHECK(*find_measure(read[1].measures, "width_ft") == decimal("70.5"));
 }
 

@@ -160,6 +160,10 @@ TEST_CASE("A value of another kind, and what is no amount, number, day, name or 
 
         bad("/plans/0/base_price", "\"0\"", "out-of-range"),
         bad("/plans/0/base_price", "\"-1\"", "out-of-range"),
+        bad("/plans/1/elevations/1/price", "\"-300000\"", "out-of-range"),
+        bad("/lots/2/premium", "\"-200000\"", "out-of-range"),
+        bad("/lots/1/premium", "\"-300000\"", "out-of-range"),
+        bad("/options/8/price", "\"-199500\"", "out-of-range"), // lot 3 takes off 500
         bad("/format", "\"quoin/pricebook/2\"", "format-unknown"),
         bad("/format", "\"quoin/inquiry/1\"", "format-unknown"),
     });
@@ -245,7 +249,7 @@ TEST_CASE("An id a second time, in every list that has ids") {
         bad("/incentives/1/id", "\"opening\"", "id-repeated"),
     });
     const ReadBook plans = patched_book(R"([{"op": "add", "path": "/plans/-", "value":
-        {"id": "small", "name": "Again", "base_price": "1", "bedrooms": 1, "bathrooms": 1,
+        {"id": "small", "name": "Again", "base_price": "1000", "bedrooms": 1, "bathrooms": 1,
          "square_feet": 1, "elevations": [{"id": "plain", "name": "Plain", "price": "0"}]}}])");
     CHECK(problem_ids(plans.findings) == Ids{"id-repeated"});
 }

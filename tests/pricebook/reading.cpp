@@ -12,11 +12,13 @@ namespace {
 const PriceBook& book() { return small_book(); }
 
 const Option& option(const char* id) {
-    return quoin::at(book().options, index_of(book().options, id));
+    return quoin::at(book().options, index_of(book().options, id).value());
 }
 
-constexpr int small_plan = 0;
-constexpr int large_plan = 1;
+constexpr Index<Plan> small_plan(0);
+constexpr Index<Plan> large_plan(1);
+
+Index<Option> index(const char* id) { return index_of(book().options, id).value(); }
 
 } // namespace
 
@@ -75,8 +77,8 @@ TEST_CASE("An upgrade by a measure of the plan is offered where the plan has the
     CHECK(wood.unit == Unit::square_foot);
     CHECK(wood.text == "a text");
     CHECK(wood.note == "a note");
-    CHECK(wood.area == 1);
-    CHECK(wood.cutoff == 2);
+    CHECK(wood.area == Index<Area>(1));
+    CHECK(wood.cutoff == Index<Stage>(2));
     CHECK(wood.price.on(small_plan) == money("3.33"));
     CHECK(wood.quantity.from == Quantity::From::plan);
     CHECK(wood.quantity.usual_on(small_plan) == decimal("317.5"));
@@ -94,17 +96,19 @@ TEST_CASE("Levels: prices by plan, the included one by plan or for all, or none"
     CHECK(top.levels[1].price.on(large_plan) == money("2600"));
     CHECK(top.levels[2].price.on(small_plan) == std::nullopt); // not offered
     CHECK(top.levels[2].note == "a note");
-    CHECK(top.included_level_on(small_plan) == 0);
-    CHECK(top.included_level_on(large_plan) == 1);
-    CHECK(option("deck").included_level_on(small_plan) == -1);
+    CHECK(top.included_level_on(small_plan) == Index<Level>(0));
+    CHECK(top.included_level_on(large_plan) == Index<Level>(1));
+    CHECK(option("deck").included_level_on(small_plan) == std::nullopt);
     const auto one_for_all = patched_book(
         R"([{"op": "replace", "path": "/options/2/included_level", "value": "stone"}])");
     REQUIRE(one_for_all.findings.none());
-    CHECK(one_for_all.book.options[2].included_level == std::vector{1, 1});
+    CHECK(one_for_all.book.options[2].included_level_on(small_plan) == Index<Level>(1));
+    CHECK(one_for_all.book.options[2].included_level_on(large_plan) == Index<Level>(1));
     const auto on_one = patched_book(
         R"([{"op": "replace", "path": "/options/2/included_level", "value": {"large": "plain"}}])");
     REQUIRE(on_one.findings.none());
-    CHECK(on_one.book.options[2].included_level == std::vector{-1, 0});
+    CHECK(on_one.book.options[2].included_level_on(small_plan) == std::nullopt);
+    CHECK(on_one.book.options[2].included_level_on(large_plan) == Index<Level>(0));
 }
 
 TEST_CASE("A count by the buyer: limits, step, and what is usual") {
@@ -148,9 +152,8 @@ TEST_CASE("Choices, allowances, credits and packages") {
     const Option& warm = option("warm");
     CHECK(warm.kind == OptionKind::package);
     CHECK(warm.price.on(large_plan) == money("3000"));
-    const std::vector<OptionRef> parts = {{index_of(book().options, "stove"), -1},
-                                          {index_of(book().options, "flue"), -1},
-                                          {index_of(book().options, "top"), 1}};
+    const std::vector<OptionRef> parts = {
+        {index("stove")}, {index("flue")}, {index("top"), Index<Level>(1)}};
     CHECK(warm.parts == parts);
 }
 
@@ -158,18 +161,18 @@ TEST_CASE("Rules on options: requires, excludes, groups, limits, cutoff, work, l
     const Option& steps = option("steps");
     REQUIRE(steps.needs.size() == 1);
     REQUIRE(steps.needs[0].size() == 2); // any one of the two
-    CHECK(steps.needs[0][0] == OptionRef{index_of(book().options, "deck"), 1});
-    CHECK(steps.needs[0][1] == OptionRef{index_of(book().options, "porch"), -1});
-    CHECK(steps.only.lots == std::vector{0, 1});
+    CHECK(steps.needs[0][0] == OptionRef{index("deck"), Index<Level>(1)});
+    CHECK(steps.needs[0][1] == OptionRef{index("porch")});
+    CHECK(steps.only.lots == std::vector{Index<Lot>(0), Index<Lot>(1)});
     CHECK(option("stove").needs == // named before it stands in the file
-          std::vector<std::vector<OptionRef>>{{{index_of(book().options, "flue"), -1}}});
-    CHECK(option("gas").excludes == std::vector{index_of(book().options, "stove")});
+          std::vector<std::vector<OptionRef>>{{{index("flue")}}});
+    CHECK(option("gas").excludes == std::vector{index("stove")});
     CHECK(option("gas").price.on(large_plan) == std::nullopt);
     CHECK(option("deck").one_of == "rear");
     CHECK(option("deck").structural);
     CHECK_FALSE(option("door").structural);
-    CHECK(option("deck").cutoff == 0);
-    CHECK(option("door").cutoff == -1);
+    CHECK(option("deck").cutoff == Index<Stage>(0));
+    CHECK_FALSE(option("door").cutoff);
     CHECK(option("deck").work.structure);
     CHECK_FALSE(option("deck").work.gas);
     CHECK(option("gas").work.gas);
@@ -188,10 +191,10 @@ TEST_CASE("Rules on options: requires, excludes, groups, limits, cutoff, work, l
 
 TEST_CASE("Included features, incentives and deposits") {
     REQUIRE(book().included.size() == 2);
-    CHECK(book().included[0].option == index_of(book().options, "top"));
+    CHECK(book().included[0].option == index("top"));
     CHECK(book().included[0].plans == std::vector{small_plan});
-    CHECK(book().included[1].option == -1);
-    CHECK(book().included[1].area == 0);
+    CHECK_FALSE(book().included[1].option);
+    CHECK(book().included[1].area == Index<Area>(0));
     const Incentive& opening = book().incentives.at(0);
     CHECK(opening.amount == money("3000"));
     CHECK(opening.uses == std::vector{IncentiveUse::price, IncentiveUse::options,
@@ -203,7 +206,7 @@ TEST_CASE("Included features, incentives and deposits") {
     CHECK(share.percent == Percent(decimal("1.5")));
     CHECK(share.of == IncentiveBase::options);
     CHECK(share.plans == std::vector{large_plan});
-    CHECK(share.lots == std::vector{1});
+    CHECK(share.lots == std::vector{Index<Lot>(1)});
     CHECK(share.lender == "Some lender");
     CHECK(share.expires == date("2026-06-30"));
     CHECK(share.close_by == date("2026-11-30"));
@@ -225,16 +228,16 @@ TEST_CASE("The furnished model: options as shown, and decor that is not for sale
     REQUIRE(book().model.has_value());
     const FurnishedModel& model = *book().model;
     CHECK(model.plan == large_plan);
-    CHECK(model.elevation == 1);
-    CHECK(model.lot == 1);
+    CHECK(model.elevation == Index<Elevation>(1));
+    CHECK(model.lot == Index<Lot>(1));
     REQUIRE(model.shows.size() == 5);
-    CHECK(model.shows[0].level == 2);
+    CHECK(model.shows[0].level == Index<Level>(2));
     CHECK(model.shows[1].quantity == decimal("6"));
-    CHECK(model.shows[2].choice == 1);
+    CHECK(model.shows[2].choice == Index<Choice>(1));
     CHECK(model.shows[3].spend == money("2500"));
-    CHECK(model.shows[4].option == -1);
+    CHECK_FALSE(model.shows[4].option);
     CHECK(model.shows[4].text == "A sofa");
-    CHECK(model.shows[0].area == 1); // of its option
+    CHECK(model.shows[0].area == Index<Area>(1)); // of its option
     const auto none = patched_book(R"([{"op": "remove", "path": "/model"}])");
     CHECK(none.findings.none());
     CHECK_FALSE(none.book.model.has_value());
@@ -249,4 +252,26 @@ TEST_CASE("The shipped price books read without a problem") {
         CHECK_FALSE(read.lots.empty());
         CHECK_FALSE(read.options.empty());
     }
+}
+
+namespace {
+
+template <class List, class Place>
+concept found_in = requires(List list, Place place) {
+    quoin::at(list, place);
+};
+
+} // namespace
+
+TEST_CASE("No index of a price book finds another kind of item, nor does a bare number") {
+    STATIC_REQUIRE(found_in<std::vector<Option>, Index<Option>>);
+    STATIC_REQUIRE(!found_in<std::vector<Option>, Index<Level>>);
+    STATIC_REQUIRE(!found_in<std::vector<Lot>, Index<Plan>>);
+    STATIC_REQUIRE(!found_in<std::vector<Plan>, Index<Elevation>>);
+    STATIC_REQUIRE(!found_in<std::vector<Area>, Index<Stage>>);
+    STATIC_REQUIRE(!found_in<std::vector<Incentive>, Index<Option>>);
+    STATIC_REQUIRE(!found_in<std::vector<Option>, int>);
+    STATIC_REQUIRE(!found_in<std::vector<Lot>, int>);
+    STATIC_REQUIRE(!std::is_convertible_v<Index<Level>, Index<Choice>>);
+    STATIC_REQUIRE(!std::is_constructible_v<Index<Plan>, Index<Lot>>);
 }

@@ -25,7 +25,7 @@ class Purchase {
     }
     [[nodiscard]] LoanFigures figures() const {
         const Lending& lending = six_programs().desk.lending;
-        const int program = index_of(lending.programs, scenario.program);
+        const auto program = index_of(lending.programs, scenario.program).value();
         const ScenarioRules rules =
             rules_for(scenario, at(lending.programs, program), lending.sheets.front(),
                       lending.places.front(), as_of, closing);

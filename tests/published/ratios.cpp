@@ -15,7 +15,7 @@ namespace {
 
 const LoanProgram& program(const char* id) {
     const Lending& lending = six_programs().desk.lending;
-    return at(lending.programs, index_of(lending.programs, id));
+    return at(lending.programs, index_of(lending.programs, id).value());
 }
 
 const RatioLimits& ratios(const char* id, const char* as_of = "2026-11-24") {

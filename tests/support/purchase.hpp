@@ -50,7 +50,7 @@ class Purchase {
   public:
     explicit Purchase(const char* program_id, const char* price = "400000") {
         const auto& programs = six_programs().desk.lending.programs;
-        program = at(programs, index_of(programs, program_id));
+        program = at(programs, index_of(programs, program_id).value());
         Findings findings;
         place = read_place(json(bare_place_text), findings);
         sheet = read_rate_sheet(json(plain_sheet_text), findings);

@@ -35,17 +35,18 @@ inline constexpr auto codes<LineKind> = coded<LineKind>({{LineKind::base, "base"
 
 struct Line {
     LineKind kind = LineKind::base;
-    int item = -1; ///< index of the option or incentive
-    int pick = -1; ///< index into the selection's picks
-    int level = -1;
-    Decimal quantity = Decimal::whole(1);
     Money unit_price; ///< of a level: the difference to what is included
     Money amount;
+    Decimal quantity = Decimal::whole(1);
+    std::optional<Index<Pick>> pick = {}; ///< of the selection
+    std::optional<Index<Option>> option = {};
+    std::optional<Index<Level>> level = {};
+    std::optional<Index<Incentive>> incentive = {};
 };
 
 /// What a pick of an incentive comes to, and where it goes.
 struct IncentiveGiven {
-    int incentive = -1; ///< index into the price book
+    Index<Incentive> incentive;
     IncentiveUse use = IncentiveUse::price;
     Money amount;
 
@@ -94,12 +95,13 @@ struct PricedHome {
 /// than these cost. Throws Broken otherwise.
 void check(const PricedHome& home);
 
-/// Charge for one unit of an option at a level (-1 for kinds without levels), against what the plan
-/// includes. Nothing where the plan is not offered it.
-[[nodiscard]] std::optional<Money> unit_price(const Option& option, int level, int plan);
+/// Charge for one unit of an option at a level (nothing for kinds without levels), against what the
+/// plan includes. Nothing where the plan is not offered it.
+[[nodiscard]] std::optional<Money> unit_price(const Option& option,
+                                              std::optional<Index<Level>> level, Index<Plan> plan);
 
 /// What a pick costs by itself on a plan, a package that brings it not counted. Nothing where the
 /// plan is not offered it.
-[[nodiscard]] std::optional<Money> charge(const Option& option, const Pick& pick, int plan);
+[[nodiscard]] std::optional<Money> charge(const Option& option, const Pick& pick, Index<Plan> plan);
 
 } // namespace quoin

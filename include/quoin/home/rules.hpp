@@ -45,25 +45,27 @@ struct Conflict {
 
 /// Why an option cannot stand beside another by "excludes" or "one_of", or what they bring as
 /// packages cannot.
-[[nodiscard]] std::optional<Conflict> conflict_between(const PriceBook& book, int option,
-                                                       int other);
+[[nodiscard]] std::optional<Conflict> conflict_between(const PriceBook& book, Index<Option> option,
+                                                       Index<Option> other);
 
 /// True where the selection holds the option at the level or better, by itself or in a package.
 [[nodiscard]] bool holds(const PriceBook& book, const Selection& selection, OptionRef ref);
 
 /// True where a pick comes with the plan: the included level or one under it, the first choice, an
 /// allowance's budget.
-[[nodiscard]] bool comes_with_plan(const PriceBook& book, const Pick& pick, int plan);
+[[nodiscard]] bool comes_with_plan(const PriceBook& book, const Pick& pick, Index<Plan> plan);
 
 /// The pick that fulfils a reference with as little as possible: in its usual quantity, at the
 /// lowest level that will do. Nothing where the plan is offered none.
-[[nodiscard]] std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref, int plan);
+[[nodiscard]] std::optional<Pick> least_pick(const PriceBook& book, OptionRef ref,
+                                             Index<Plan> plan);
 
 /// A selection after an option came or went, with what that brought along.
 struct Change {
     Selection selection;
-    std::vector<int> also_added;   ///< options that the new one needs
-    std::vector<int> also_removed; ///< options that it excludes or replaces, or that needed it
+    std::vector<Index<Option>> also_added; ///< options that the new one needs
+    std::vector<Index<Option>>
+        also_removed;              ///< options that it excludes or replaces, or that needed it
     std::vector<Conflict> blocked; ///< why it cannot be done; empty where it can
 };
 
@@ -72,7 +74,8 @@ struct Change {
 [[nodiscard]] Change with_pick(const PriceBook& book, const Selection& selection, const Pick& pick);
 
 /// Takes an option out, with what needs it.
-[[nodiscard]] Change without_option(const PriceBook& book, const Selection& selection, int option);
+[[nodiscard]] Change without_option(const PriceBook& book, const Selection& selection,
+                                    Index<Option> option);
 
 /// How a sentence calls options: by the ids that people write, or by the names that people read.
 enum class Naming { ids, names };

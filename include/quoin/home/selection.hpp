@@ -13,19 +13,19 @@ namespace quoin {
 
 /// One option as picked: the members that its kind asks for.
 struct Pick {
-    int option = -1;
-    int level = -1;
-    int choice = -1;
-    std::optional<Decimal> quantity; ///< where the buyer says how many; else the usual one
-    std::optional<Money> spend;      ///< of an allowance
-    bool agreed = false;             ///< in the contract already: its cutoff does not matter
+    Index<Option> option;
+    std::optional<Index<Level>> level = {};
+    std::optional<Index<Choice>> choice = {};
+    std::optional<Decimal> quantity = {}; ///< where the buyer says how many; else the usual one
+    std::optional<Money> spend = {};      ///< of an allowance
+    bool agreed = false;                  ///< in the contract already: its cutoff does not matter
 
     friend bool operator==(const Pick&, const Pick&) = default;
 };
 
 /// Something the price book does not have; the builder has to confirm it.
 struct Request {
-    int area = 0;
+    Index<Area> area;
     std::string text;
     std::optional<Money> estimate; ///< not part of the price
 
@@ -33,7 +33,7 @@ struct Request {
 };
 
 struct IncentivePick {
-    int incentive = -1;
+    Index<Incentive> incentive;
     IncentiveUse use = IncentiveUse::price;
     std::optional<Money> amount; ///< a part of it; else all
 
@@ -41,15 +41,15 @@ struct IncentivePick {
 };
 
 struct Selection {
-    int plan = -1;
-    int elevation = -1;
-    int lot = -1;
-    int stage = -1;          ///< stage the build has reached; -1: none
-    std::vector<Pick> picks; ///< in the buyer's order
+    Index<Plan> plan;
+    Index<Elevation> elevation;
+    Index<Lot> lot;
+    std::optional<Index<Stage>> stage; ///< that the build has reached
+    std::vector<Pick> picks;           ///< in the buyer's order
     std::vector<Request> requests;
     std::vector<IncentivePick> incentives;
 
-    [[nodiscard]] const Pick* find(int option) const {
+    [[nodiscard]] const Pick* find(Index<Option> option) const {
         for (const Pick& pick : picks) {
             if (pick.option == option) return &pick;
         }
@@ -58,6 +58,6 @@ struct Selection {
 };
 
 /// How many units a pick buys on a plan.
-[[nodiscard]] Decimal quantity_of(const Option& option, const Pick& pick, int plan);
+[[nodiscard]] Decimal quantity_of(const Option& option, const Pick& pick, Index<Plan> plan);
 
 } // namespace quoin

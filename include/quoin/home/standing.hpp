@@ -20,8 +20,8 @@ struct OptionStanding {
     };
 
     Kind kind = Kind::offered;
-    int package = -1;    ///< held: the first that brings it
-    bool better = false; ///< held: the package brings a better one
+    std::optional<Index<Option>> package; ///< held: the first that brings it
+    bool better = false;                  ///< held: the package brings a better one
     /// Takes out what is chosen; of what is held or included, the other form that is chosen in its
     /// stead. Else puts it in, or says why it cannot be.
     Change change;

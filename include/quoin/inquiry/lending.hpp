@@ -22,8 +22,8 @@ struct SheetAsked {
 template <class Sheet>
 [[nodiscard]] const Sheet* chosen_sheet(const std::vector<Sheet>& sheets, const SheetAsked& asked) {
     if (!asked.id.empty()) {
-        const int index = index_of(sheets, asked.id);
-        return index < 0 ? nullptr : &sheets[static_cast<std::size_t>(index)];
+        const auto index = index_of(sheets, asked.id);
+        return index ? &at(sheets, *index) : nullptr;
     }
     const Sheet* newest = nullptr;
     for (const Sheet& sheet : sheets) {

@@ -7,7 +7,7 @@
 // own: the gross LTV says whether the loan may be had and what its rate is adjusted by, the base
 // LTV what is insured (Fannie Mae B7-1-04, B2-1.2-01). A program's own financed fee never counts.
 //
-// The stages, each made from the one before and of all that it holds: Purchase -> LentLoan ->
+// The stages, each made from the one before and of all that it holds: HomeFigures -> LentLoan ->
 // RatedLoan -> SizedLoan -> LoanFigures. docs/roundings.md numbers every rounding on the way.
 #pragma once
 
@@ -114,7 +114,7 @@ struct LookedUpRows {
 };
 
 /// What the home brings, whatever is lent on it.
-struct Purchase {
+struct HomeFigures {
     Money price;
     Money value; ///< lesser of price and appraised value
     LocalCosts local;
@@ -126,9 +126,9 @@ struct Purchase {
 };
 
 /// What is lent on it, and the percents of its fees.
-struct LentLoan : Purchase {
+struct LentLoan : HomeFigures {
     LentLoan() = default;
-    explicit LentLoan(const Purchase& purchase) : Purchase(purchase) {}
+    explicit LentLoan(const HomeFigures& home) : HomeFigures(home) {}
 
     Money base_loan;
     Ltv ltv;

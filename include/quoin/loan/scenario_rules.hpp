@@ -24,7 +24,7 @@ struct Edge {
 };
 
 struct ScenarioRules {
-    Scenario scenario; ///< changed by `with` alone
+    Scenario scenario; ///< changed by `choose` and `with` alone
     const LoanProgram* program = nullptr;
     const Place* place = nullptr;
     ProgramEditions editions;
@@ -55,8 +55,10 @@ struct ScenarioRules {
     /// Whether a loan of this scenario is read against a list, whatever its size. Insurance depends
     /// on LTV, and ratios on the question: they are left out.
     [[nodiscard]] bool always_reads(RuleList list) const;
-    /// The same for the scenario changed, but for its program, term and lock, by which all this was
+    /// Goes on with the scenario changed, but for its program, term and lock, by which all this was
     /// looked up.
+    void choose(Scenario changed);
+    /// The same for the scenario changed so.
     [[nodiscard]] ScenarioRules with(Scenario changed) const;
 };
 

@@ -6,10 +6,13 @@
 #include <vector>
 
 #include <quoin/exact/decimal.hpp>
+#include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/text/codes.hpp>
 
 namespace quoin {
+
+struct Plan;
 
 enum class LotStatus { free, held, sold };
 template <>
@@ -35,11 +38,14 @@ struct Lot {
     Money premium;
     LotStatus status = LotStatus::free;
     Grade grade = Grade::level;
-    std::vector<int> plans; ///< that fit; empty: all
+    std::vector<Index<Plan>> plans; ///< that fit; empty: all
     bool flood_zone = false;
     std::vector<Measure> measures;
     std::string note;
 };
+
+template <>
+inline constexpr bool only_by_index<Lot> = true;
 
 /// A measure by name, or nullptr.
 [[nodiscard]] const Decimal* find_measure(const std::vector<Measure>& measures,

@@ -11,13 +11,14 @@
 
 namespace quoin {
 
+struct Elevation;
 struct PriceBook;
 
 /// An empty list sets no limit.
 struct Only {
-    std::vector<int> plans; ///< not in the table: it is told as the lack of a price is
+    std::vector<Index<Plan>> plans; ///< not in the table: it is told as the lack of a price is
     std::vector<std::string> elevations;
-    std::vector<int> lots;
+    std::vector<Index<Lot>> lots;
     std::vector<Grade> grades;
     std::vector<Measure> lot_at_least;
 };
@@ -25,11 +26,11 @@ struct Only {
 /// In order of precedence.
 enum class Limit { elevations, lots, grades, lot_at_least };
 
-/// What a home is held to limits by: indexes into the price book, and into the plan's elevations.
+/// What a home is held to limits by.
 struct Where {
-    int plan = 0;
-    int elevation = 0;
-    int lot = 0;
+    Index<Plan> plan;
+    Index<Elevation> elevation;
+    Index<Lot> lot;
 };
 
 /// A limit that a home does not keep to.

@@ -1,6 +1,6 @@
 // What a buyer may choose: options, their levels and choices, their prices, and the rules on them.
 //
-// Options, plans, lots, areas and stages refer to each other by index into the price book.
+// Options, plans, lots, areas and stages refer to each other by their Index in the price book.
 #pragma once
 
 #include <algorithm>
@@ -16,19 +16,21 @@
 
 namespace quoin {
 
+struct Area;
+struct Stage;
+
 /// A price for each plan; nothing where the plan is not offered the item.
 class PriceByPlan {
   public:
     PriceByPlan() = default;
     explicit PriceByPlan(std::vector<std::optional<Money>> prices) : prices_(std::move(prices)) {}
 
-    [[nodiscard]] std::optional<Money> on(int plan) const {
-        const auto index = static_cast<std::size_t>(plan);
-        return index < prices_.size() ? prices_[index] : std::nullopt;
+    [[nodiscard]] std::optional<Money> on(Index<Plan> plan) const {
+        return prices_.empty() ? std::nullopt : prices_[plan];
     }
 
   private:
-    std::vector<std::optional<Money>> prices_;
+    PerItem<Plan, std::optional<Money>> prices_;
 };
 
 enum class OptionKind {
@@ -69,22 +71,24 @@ struct Quantity {
     enum class From { one, plan, buyer };
 
     From from = From::one;
-    std::vector<Decimal> by_plan; ///< from == plan: each plan's measure; 0: has none
+    PerItem<Plan, Decimal> by_plan; ///< from == plan: its measure; 0: has none
     Decimal lowest = Decimal::whole(1);
     Decimal highest = Decimal::whole(1);
     Decimal step = Decimal::whole(1);
     Decimal usual = Decimal::whole(1); ///< taken where the buyer gives none
 
-    [[nodiscard]] Decimal usual_on(int plan) const {
-        return from == From::plan ? at(by_plan, plan) : usual;
+    [[nodiscard]] Decimal usual_on(Index<Plan> plan) const {
+        return from == From::plan ? by_plan[plan] : usual;
     }
     [[nodiscard]] bool allows(Decimal quantity) const;
 };
 
+struct Option;
+
 /// An option at any level, or at a level or better.
 struct OptionRef {
-    int option = -1;
-    int level = -1; ///< -1: any
+    Index<Option> option;
+    std::optional<Index<Level>> level = {}; ///< nothing: any
 
     /// Whether having this one is to have what is wanted.
     [[nodiscard]] bool meets(const OptionRef& wanted) const {
@@ -122,26 +126,26 @@ struct Option {
     std::string name;
     std::string text;
     std::string note; ///< the catch, said plainly
-    int area = 0;
+    Index<Area> area;
     OptionKind kind = OptionKind::upgrade;
     Unit unit = Unit::each;
     Quantity quantity;
-    PriceByPlan price;               ///< upgrade, package: per unit; allowance: the budget
-    std::vector<Level> levels;       ///< rising
-    std::vector<int> included_level; ///< by plan; -1 where no level is included
-    std::vector<Choice> choices;     ///< the first is the default
-    std::vector<OptionRef> parts;    ///< of a package
+    PriceByPlan price;         ///< upgrade, package: per unit; allowance: the budget
+    std::vector<Level> levels; ///< rising
+    PerItem<Plan, std::optional<Index<Level>>> included_level;
+    std::vector<Choice> choices;               ///< the first is the default
+    std::vector<OptionRef> parts;              ///< of a package
     std::vector<std::vector<OptionRef>> needs; ///< every entry holds by any one of its members
-    std::vector<int> excludes;
+    std::vector<Index<Option>> excludes;
     std::string one_of; ///< name of a group of which at most one is chosen
     Only only;
-    int cutoff = -1; ///< stage before which it must be chosen; -1: any time
+    std::optional<Index<Stage>> cutoff; ///< stage before which it must be chosen
     bool structural = false;
     Work work;
     std::optional<Later> later;
 
-    [[nodiscard]] int included_level_on(int plan) const {
-        return included_level.empty() ? -1 : at(included_level, plan);
+    [[nodiscard]] std::optional<Index<Level>> included_level_on(Index<Plan> plan) const {
+        return included_level.empty() ? std::nullopt : included_level[plan];
     }
     /// Whether it brings this or better, as a package.
     [[nodiscard]] bool brings(const OptionRef& wanted) const {
@@ -149,6 +153,13 @@ struct Option {
                            [&](const OptionRef& part) { return part.meets(wanted); });
     }
 };
+
+template <>
+inline constexpr bool only_by_index<Option> = true;
+template <>
+inline constexpr bool only_by_index<Level> = true;
+template <>
+inline constexpr bool only_by_index<Choice> = true;
 
 /// What a buyer may ask for, in words: "a quantity from 1 to 12 in steps of 1".
 [[nodiscard]] std::string quantity_limits(const Option& option);

@@ -1,7 +1,7 @@
 // PriceBook: everything a community offers, at the prices of one version.
 //
 //   PriceBook book = read_price_book(document, lots, findings);
-//   book.options[book.option("kitchen-counters")].levels[1].price.on(plan)
+//   at(book.options, *index_of(book.options, "kitchen-counters")).levels[1].price.on(plan)
 #pragma once
 
 #include <optional>
@@ -25,11 +25,15 @@ struct Community {
     std::string note;
 };
 
-/// An area of the home, or a stage of construction.
 struct Named {
     std::string id;
     std::string name;
 };
+
+/// An area of the home.
+struct Area : Named {};
+/// A stage of construction.
+struct Stage : Named {};
 
 struct Elevation {
     std::string id;
@@ -53,10 +57,10 @@ struct Plan {
 
 /// What comes with the home at no extra charge.
 struct Included {
-    int area = 0;
+    Index<Area> area;
     std::string text;
-    int option = -1;        ///< the option that raises it, if any
-    std::vector<int> plans; ///< empty: all
+    std::optional<Index<Option>> option; ///< that raises it
+    std::vector<Index<Plan>> plans;      ///< empty: all
 };
 
 /// What an incentive may be used for.
@@ -78,11 +82,11 @@ struct Incentive {
     Percent percent; ///< where no amount is given
     IncentiveBase of = IncentiveBase::base_price;
     std::vector<IncentiveUse> uses;
-    std::vector<int> plans;       ///< empty: all
-    std::vector<int> lots;        ///< empty: all
-    std::string lender;           ///< the lender it is tied to; empty: none
-    std::optional<Date> expires;  ///< last contract date
-    std::optional<Date> close_by; ///< last closing date
+    std::vector<Index<Plan>> plans; ///< empty: all
+    std::vector<Index<Lot>> lots;   ///< empty: all
+    std::string lender;             ///< the lender it is tied to; empty: none
+    std::optional<Date> expires;    ///< last contract date
+    std::optional<Date> close_by;   ///< last closing date
     std::string conditions;
 };
 
@@ -97,19 +101,19 @@ struct Deposits {
 
 /// One thing in the furnished model: an option as shown, or decor that is not for sale.
 struct Shown {
-    int option = -1;
-    int level = -1;
-    int choice = -1;
+    std::optional<Index<Option>> option;
+    std::optional<Index<Level>> level;
+    std::optional<Index<Choice>> choice;
     std::optional<Decimal> quantity;
     std::optional<Money> spend; ///< of an allowance
-    int area = 0;
+    Index<Area> area;
     std::string text;
 };
 
 struct FurnishedModel {
-    int plan = 0;
-    int elevation = 0;
-    int lot = -1;
+    Index<Plan> plan;
+    Index<Elevation> elevation;
+    std::optional<Index<Lot>> lot;
     std::string note;
     std::vector<Shown> shows;
 };
@@ -120,8 +124,8 @@ struct PriceBook {
     std::string version;
     Date effective;
     Date expires; ///< last day it may be used
-    std::vector<Named> areas;
-    std::vector<Named> stages;
+    std::vector<Area> areas;
+    std::vector<Stage> stages;
     std::vector<Plan> plans;
     std::vector<Lot> lots;
     std::vector<Included> included;
@@ -130,6 +134,17 @@ struct PriceBook {
     Deposits deposits;
     std::optional<FurnishedModel> model;
 };
+
+template <>
+inline constexpr bool only_by_index<Area> = true;
+template <>
+inline constexpr bool only_by_index<Stage> = true;
+template <>
+inline constexpr bool only_by_index<Plan> = true;
+template <>
+inline constexpr bool only_by_index<Elevation> = true;
+template <>
+inline constexpr bool only_by_index<Incentive> = true;
 
 /// Where a limit holds: an empty list sets none.
 template <class T>

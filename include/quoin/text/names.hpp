@@ -1,22 +1,25 @@
 // Names in a file turned into indexes: an id that is not there is a problem that names the nearest.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include <quoin/exact/index.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/reader.hpp>
 
 namespace quoin {
 
-/// Index of the item with this id, or -1.
+/// Index of the item with this id, or nothing.
 template <class Item>
-[[nodiscard]] int index_of(const std::vector<Item>& items, std::string_view id) {
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (items[i].id == id) return static_cast<int>(i);
+[[nodiscard]] std::optional<Index<Item>> index_of(const std::vector<Item>& items,
+                                                  std::string_view id) {
+    for (const Index<Item> index : indexes_of(items)) {
+        if (at(items, index).id == id) return index;
     }
-    return -1;
+    return std::nullopt;
 }
 
 template <class Item>
@@ -26,14 +29,14 @@ template <class Item>
     return ids;
 }
 
-/// The index behind an id, or -1 with a problem where there is none. Silent for an empty id, and
-/// for a list left empty by a mistake: that has been reported.
+/// The index behind an id, or nothing with a problem where there is none. Silent for an empty id,
+/// and for a list left empty by a mistake: that has been reported.
 template <class Item>
-int look_up(const std::vector<Item>& items, std::string_view what, const std::string& id,
-            const Spot& spot, Findings& findings) {
-    const int index = index_of(items, id);
+std::optional<Index<Item>> look_up(const std::vector<Item>& items, std::string_view what,
+                                   const std::string& id, const Spot& spot, Findings& findings) {
+    const auto index = index_of(items, id);
     const bool reported = id.empty() || (items.empty() && !findings.none()) || findings.full();
-    if (index < 0 && !reported) {
+    if (!index && !reported) {
         findings.add(problems::name_unknown(spot, what, id, nearest(id, ids_of(items))));
     }
     return index;
@@ -41,21 +44,29 @@ int look_up(const std::vector<Item>& items, std::string_view what, const std::st
 
 /// The member `key` of an object as an index; a missing member is a problem.
 template <class Item>
-int index_member(Reader& reader, std::string_view key, const std::vector<Item>& items,
-                 std::string_view what) {
+std::optional<Index<Item>> index_member(Reader& reader, std::string_view key,
+                                        const std::vector<Item>& items, std::string_view what) {
     const std::string id = reader.text(key);
     return look_up(items, what, id, reader.spot(key), reader.findings());
 }
 
+/// The same; the first, not to be used, where there is a problem.
+template <class Item>
+Index<Item> index_or_first(Reader& reader, std::string_view key, const std::vector<Item>& items,
+                           std::string_view what) {
+    return index_member(reader, key, items, what).value_or(Index<Item>{});
+}
+
 /// A list of ids as indexes.
 template <class Item>
-std::vector<int> index_list(Reader& reader, std::string_view key, const std::vector<Item>& items,
-                            std::string_view what) {
-    std::vector<int> indexes;
+std::vector<Index<Item>> index_list(Reader& reader, std::string_view key,
+                                    const std::vector<Item>& items, std::string_view what) {
+    std::vector<Index<Item>> indexes;
     reader.items(key, [&](const Spot& spot) {
         const auto id = as_text(spot, reader.findings());
-        const int index = id ? look_up(items, what, *id, spot, reader.findings()) : -1;
-        if (index >= 0) indexes.push_back(index);
+        if (!id) return;
+        const auto index = look_up(items, what, *id, spot, reader.findings());
+        if (index) indexes.push_back(*index);
     });
     return indexes;
 }
@@ -64,7 +75,7 @@ std::vector<int> index_list(Reader& reader, std::string_view key, const std::vec
 template <class Item>
 void distinct_id(Reader& reader, const std::vector<Item>& before, const std::string& id,
                  std::string_view what) {
-    if (!id.empty() && index_of(before, id) >= 0) {
+    if (!id.empty() && index_of(before, id)) {
         reader.findings().add(problems::id_repeated(reader.spot("id"), what));
     }
 }

@@ -106,7 +106,7 @@ void FitBound::tie_helpers() {
     for (const FitPrice& price : items_.selected) note_packages(price);
     for (const FitItem& item : items_.items) note_packages(item.price);
     for (int i = 0; i < count_; ++i) {
-        if (at(items_.items, i).wish >= 0 || !saves[static_cast<std::size_t>(i)]) continue;
+        if (at(items_.items, i).wish || !saves[static_cast<std::size_t>(i)]) continue;
         ties_.push_back({{i}, at(users, i), 0});
     }
 }
@@ -182,7 +182,7 @@ void FitBound::price(const FitStates& states) {
         const FitItem& item = at(items_.items, i);
         const std::size_t index = items_.selected.size() + static_cast<std::size_t>(i);
         const Cost cost = price_one(item.price, index, states);
-        const std::int64_t gone = item.replaces >= 0 ? at(selected_, item.replaces) : 0;
+        const std::int64_t gone = item.replaces ? selected_[item.replaces->position()] : 0;
         at(costs_, i) += cost.least - gone;
         const std::int64_t more = cost.most - gone;
         most_ += state == FitState::in ? more : std::max<std::int64_t>(more, 0);

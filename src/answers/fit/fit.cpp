@@ -15,17 +15,18 @@ namespace {
 
 Money over(Money amount, Money limit) { return std::max(amount - limit, Money{}); }
 
-std::vector<std::string> names_of(const PriceBook& book, const std::vector<int>& options) {
+std::vector<std::string> names_of(const PriceBook& book,
+                                  const std::vector<Index<Option>>& options) {
     std::vector<std::string> names;
-    for (const int option : options) names.push_back(at(book.options, option).name);
+    for (const Index<Option> option : options) names.push_back(at(book.options, option).name);
     return names;
 }
 
 /// One lot under one scenario.
 class Fitting {
   public:
-    Fitting(const Sitting& sitting, std::size_t scenario, int lot, const FitQuestion& question,
-            const FitWatch& watch)
+    Fitting(const Sitting& sitting, std::size_t scenario, Index<Lot> lot,
+            const FitQuestion& question, const FitWatch& watch)
         : sitting_(sitting), book_(sitting.book()), rules_(sitting.rules()[scenario]),
           question_(question), watch_(watch), selection_(sitting.inquiry().selection) {
         selection_.lot = lot;
@@ -60,18 +61,18 @@ class Fitting {
         return true;
     }
 
-    [[nodiscard]] const Wish& wish_at(int index) const {
+    [[nodiscard]] const Wish& wish_at(Index<Wish> index) const {
         return at(sitting_.inquiry().wishes, index);
     }
 
-    [[nodiscard]] FitWish described_wish(int index) const {
+    [[nodiscard]] FitWish described_wish(Index<Wish> index) const {
         const Wish& wish = wish_at(index);
         const Option& option = at(book_.options, wish.pick.option);
         FitWish answer;
         answer.id = name_of(book_, {wish.pick.option, wish.pick.level});
         answer.name = option.name;
-        answer.level = wish.pick.choice >= 0 ? at(option.choices, wish.pick.choice).name
-                                             : level_name(option, wish.pick.level);
+        answer.level = wish.pick.choice ? at(option.choices, *wish.pick.choice).name
+                                        : level_name(option, wish.pick.level);
         answer.rank = wish.rank;
         answer.must = wish.must;
         answer.worth = sitting_.inquiry().worth_of(wish);
@@ -146,16 +147,16 @@ class Fitting {
             const FitItem& item = at(items_.items, index);
             const auto line =
                 std::find_if(priced.lines.begin(), priced.lines.end(), [&](const Line& one) {
-                    return one.pick >= 0 && one.item == item.pick.option;
+                    return one.pick && one.option == item.pick.option;
                 });
             ensure(line != priced.lines.end(), "what is taken has its line in the home");
             const Money amount = line->amount;
-            if (item.wish < 0) {
+            if (!item.wish) {
                 home_.along.push_back({name_of(book_, {item.pick.option, item.pick.level}),
                                        at(book_.options, item.pick.option).name, amount});
                 continue;
             }
-            FitWish wish = described_wish(item.wish);
+            FitWish wish = described_wish(*item.wish);
             wish.price = amount;
             home_.chosen.push_back(std::move(wish));
         }
@@ -212,14 +213,16 @@ class Fitting {
                "where one home is nearest in both, it is over the cash by the least");
     }
 
-    [[nodiscard]] bool is_selected(int option) const { return selection_.find(option) != nullptr; }
+    [[nodiscard]] bool is_selected(Index<Option> option) const {
+        return selection_.find(option) != nullptr;
+    }
 
     void tell_left_out() {
         for (std::size_t i = 0; i < items_.items.size(); ++i) {
             const FitItem& item = items_.items[i];
             const int index = static_cast<int>(i);
             const auto& taken = found_.taken;
-            if (item.wish < 0 || std::find(taken.begin(), taken.end(), index) != taken.end()) {
+            if (!item.wish || std::find(taken.begin(), taken.end(), index) != taken.end()) {
                 continue;
             }
             home_.left_out.push_back(left_out(item));
@@ -231,9 +234,9 @@ class Fitting {
 
     [[nodiscard]] FitLeftOut left_out(const FitItem& item) const {
         FitLeftOut left;
-        left.wish = described_wish(item.wish);
+        left.wish = described_wish(*item.wish);
         const Change change = with_pick(book_, chosen_, item.pick);
-        const auto goes = [&](int option) { return is_selected(option); };
+        const auto goes = [&](Index<Option> option) { return is_selected(option); };
         if (!change.blocked.empty() ||
             std::any_of(change.also_removed.begin(), change.also_removed.end(), goes)) {
             left.reason = FitReason::rule;
@@ -274,8 +277,8 @@ class Fitting {
         if (left == home_.left_out.end()) return;
         const auto item =
             std::find_if(items_.items.begin(), items_.items.end(), [&](const FitItem& one) {
-                return one.wish >= 0 && described_wish(one.wish).id == left->wish.id &&
-                       wish_at(one.wish).rank == left->wish.rank;
+                return one.wish && described_wish(*one.wish).id == left->wish.id &&
+                       wish_at(*one.wish).rank == left->wish.rank;
             });
         ensure(item != items_.items.end(), "a wish left out by the limits is an item");
         const int index = static_cast<int>(item - items_.items.begin());
@@ -296,7 +299,7 @@ class Fitting {
         std::vector<std::string> names;
         for (const int index : these) {
             const FitItem& item = at(items_.items, index);
-            if (item.wish < 0 || index == but) continue;
+            if (!item.wish || index == but) continue;
             if (std::find(those.begin(), those.end(), index) != those.end()) continue;
             const std::string level =
                 level_name(at(book_.options, item.pick.option), item.pick.level);
@@ -321,13 +324,13 @@ class Fitting {
 };
 
 /// The inquiry's lot, and with `lots` every other that is free and that the plan fits.
-std::vector<int> lots_to_try(const Sitting& sitting, bool lots) {
+std::vector<Index<Lot>> lots_to_try(const Sitting& sitting, bool lots) {
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
-    std::vector<int> tried{selection.lot};
-    for (std::size_t i = 0; lots && i < book.lots.size(); ++i) {
-        const Lot& lot = book.lots[i];
-        const int index = static_cast<int>(i);
+    std::vector<Index<Lot>> tried{selection.lot};
+    if (!lots) return tried;
+    for (const Index<Lot> index : indexes_of(book.lots)) {
+        const Lot& lot = at(book.lots, index);
         if (index == selection.lot || lot.status != LotStatus::free) continue;
         if (allows(lot.plans, selection.plan)) tried.push_back(index);
     }
@@ -373,7 +376,7 @@ FitAnswer fit(const Sitting& sitting, const FitQuestion& question, const FitWatc
         scenario.terms =
             scenario_answer(sitting, rules, loan_figures(rules, now, sitting.inquiry().facts))
                 .terms;
-        for (const int lot : lots_to_try(sitting, question.lots)) {
+        for (const Index<Lot> lot : lots_to_try(sitting, question.lots)) {
             scenario.homes.push_back(Fitting(sitting, i, lot, question, watched).home());
             if (better(scenario.homes.back(), scenario.homes[scenario.best])) {
                 scenario.best = scenario.homes.size() - 1;

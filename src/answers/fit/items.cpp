@@ -42,7 +42,7 @@ class Gathering {
         : book_(book), inquiry_(inquiry), selection_(selection) {}
 
     FitItems gather() {
-        for (std::size_t i = 0; i < inquiry_.wishes.size(); ++i) add_wish(static_cast<int>(i));
+        for (const Index<Wish> wish : indexes_of(inquiry_.wishes)) add_wish(wish);
         for (std::size_t i = 0; i < found_.items.size(); ++i) add_needed(i); // grows as it goes
         for (std::size_t i = 0; i < found_.items.size(); ++i) link(i);
         for (const Pick& pick : selection_.picks) found_.selected.push_back(price_of(pick));
@@ -54,15 +54,15 @@ class Gathering {
   private:
     /// Each wish is an item or set aside, and what stands against an item is mutual.
     void check() const {
-        const auto wishes = std::count_if(found_.items.begin(), found_.items.end(),
-                                          [](const FitItem& item) { return item.wish >= 0; });
+        const auto wishes =
+            std::count_if(found_.items.begin(), found_.items.end(),
+                          [](const FitItem& item) { return item.wish.has_value(); });
         ensure_equal(static_cast<std::size_t>(wishes) + found_.aside.size(), inquiry_.wishes.size(),
                      "each wish is an item or set aside");
         for (std::size_t i = 0; i < found_.items.size(); ++i) {
             const FitItem& item = found_.items[i];
-            ensure(item.wish < 0 || item.worth > 0, "a wish is worth something");
-            ensure(item.wish >= 0 || (item.worth == 0 && !item.must),
-                   "what is no wish is not wanted");
+            ensure(!item.wish || item.worth > 0, "a wish is worth something");
+            ensure(item.wish || (item.worth == 0 && !item.must), "what is no wish is not wanted");
             for (const int other : item.clashes) {
                 const auto& back = at(found_.items, other).clashes;
                 ensure(std::find(back.begin(), back.end(), static_cast<int>(i)) != back.end(),
@@ -71,11 +71,11 @@ class Gathering {
         }
     }
 
-    [[nodiscard]] int selected_index(int option) const {
-        for (std::size_t i = 0; i < selection_.picks.size(); ++i) {
-            if (selection_.picks[i].option == option) return static_cast<int>(i);
+    [[nodiscard]] std::optional<Index<Pick>> selected_index(Index<Option> option) const {
+        for (const Index<Pick> index : indexes_of(selection_.picks)) {
+            if (at(selection_.picks, index).option == option) return index;
         }
-        return -1;
+        return std::nullopt;
     }
 
     /// Why a pick can be in no choice on this selection, as it is and stays.
@@ -91,14 +91,14 @@ class Gathering {
         return std::nullopt;
     }
 
-    void add_wish(int index) {
-        const Wish& wish = inquiry_.wishes[static_cast<std::size_t>(index)];
+    void add_wish(Index<Wish> index) {
+        const Wish& wish = at(inquiry_.wishes, index);
         FitAside aside{index, false, std::nullopt, {}};
-        const int selected = selected_index(wish.pick.option);
+        const auto selected = selected_index(wish.pick.option);
         const bool choice = at(book_.options, wish.pick.option).kind == OptionKind::choice;
-        if (selected >= 0 && at_least(book_, at(selection_.picks, selected), wish.pick)) {
+        if (selected && at_least(book_, at(selection_.picks, *selected), wish.pick)) {
             aside.held = true;
-        } else if (selected >= 0 && choice) {
+        } else if (selected && choice) {
             aside.why = "another choice of it is selected";
         } else if (auto conflict = barrier(wish.pick)) {
             aside.conflict = std::move(conflict);
@@ -120,8 +120,8 @@ class Gathering {
     [[nodiscard]] std::optional<Pick> helper_for(OptionRef ref) const {
         std::optional<Pick> pick = least_pick(book_, ref, selection_.plan);
         if (!pick || barrier(*pick)) return std::nullopt;
-        const int selected = selected_index(ref.option);
-        if (selected >= 0) pick->quantity = at(selection_.picks, selected).quantity;
+        const auto selected = selected_index(ref.option);
+        if (selected) pick->quantity = at(selection_.picks, *selected).quantity;
         return pick;
     }
 
@@ -131,7 +131,7 @@ class Gathering {
             if (held(need, needing)) continue;
             for (const OptionRef& ref : need) {
                 add_helper(ref);
-                for (const int package : packages_with(ref)) add_helper({package, -1});
+                for (const Index<Option> package : packages_with(ref)) add_helper({package});
             }
         }
     }
@@ -143,10 +143,10 @@ class Gathering {
         item.replaces = selected_index(pick->option);
         found_.items.push_back(std::move(item));
     }
-    [[nodiscard]] std::vector<int> packages_with(OptionRef ref) const {
-        std::vector<int> packages;
-        for (std::size_t i = 0; i < book_.options.size(); ++i) {
-            if (book_.options[i].brings(ref)) packages.push_back(static_cast<int>(i));
+    [[nodiscard]] std::vector<Index<Option>> packages_with(OptionRef ref) const {
+        std::vector<Index<Option>> packages;
+        for (const Index<Option> index : indexes_of(book_.options)) {
+            if (at(book_.options, index).brings(ref)) packages.push_back(index);
         }
         return packages;
     }
@@ -258,8 +258,8 @@ Selection with_items(const FitItems& items, const Selection& selection,
     Selection home = selection;
     for (const int index : taken) {
         const FitItem& item = at(items.items, index);
-        if (item.replaces >= 0) {
-            at(home.picks, item.replaces) = item.pick;
+        if (item.replaces) {
+            at(home.picks, *item.replaces) = item.pick;
         } else {
             home.picks.push_back(item.pick);
         }

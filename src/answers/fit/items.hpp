@@ -31,10 +31,10 @@ struct FitPrice {
 
 struct FitItem {
     Pick pick;
-    int wish = -1;          ///< index into the wishes; -1: only there for what needs it
-    std::int64_t worth = 0; ///< billionths
+    std::optional<Index<Wish>> wish = {}; ///< nothing: only there for what needs it
+    std::int64_t worth = 0;               ///< billionths
     bool must = false;
-    int replaces = -1; ///< index of a selected pick that it takes the place of
+    std::optional<Index<Pick>> replaces = {}; ///< the selected pick that it takes the place of
     FitPrice price;
     std::vector<int> clashes;            ///< items that it cannot stand with
     std::vector<std::vector<int>> needs; ///< of each entry, one of these items
@@ -42,7 +42,7 @@ struct FitItem {
 
 /// A wish that no choice can hold, or that the home holds already.
 struct FitAside {
-    int wish = -1;
+    Index<Wish> wish;
     bool held = false;
     std::optional<Conflict> conflict; ///< else `why`
     std::string why;

@@ -145,7 +145,9 @@ class Explaining {
     }
 
   private:
-    [[nodiscard]] int option(int item) const { return at(items_.items, item).pick.option; }
+    [[nodiscard]] Index<Option> option(int item) const {
+        return at(items_.items, item).pick.option;
+    }
     [[nodiscard]] std::string name(int item) const { return at(book_.options, option(item)).name; }
 
     void concern(int item) {
@@ -153,7 +155,7 @@ class Explaining {
             concerned_.push_back(item);
         }
     }
-    void tell(int option, const Conflict& conflict) {
+    void tell(Index<Option> option, const Conflict& conflict) {
         told_.push_back(at(book_.options, option).name + " " +
                         described(book_, conflict, Naming::names));
     }
@@ -181,7 +183,7 @@ class Explaining {
     void tell_clash(int a, int b) {
         if (option(a) != option(b)) tell_between(option(a), option(b));
     }
-    void tell_between(int a, int b) {
+    void tell_between(Index<Option> a, Index<Option> b) {
         const auto conflict = conflict_between(book_, b, a);
         if (!conflict) return;
         const std::string pair = at(book_.options, a).name + " and " + at(book_.options, b).name;

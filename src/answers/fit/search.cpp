@@ -29,7 +29,7 @@ FitSearch::FitSearch(const FitPlace& place)
     }
     for (const FitItem& one : place.items->items) {
         const FitPrice* gone =
-            one.replaces >= 0 ? &at(place.items->selected, one.replaces) : nullptr;
+            one.replaces ? &place.items->selected[one.replaces->position()] : nullptr;
         all.first += std::min(Money{}, one.price.least() - (gone ? gone->least() : Money{}));
         all.last += std::max(Money{}, one.price.most() - (gone ? gone->most() : Money{}));
     }
@@ -64,7 +64,7 @@ void FitSearch::prepare_groups() {
 void FitSearch::prepare_less() {
     less_of_.resize(static_cast<std::size_t>(count_));
     for (int i = 0; i < count_; ++i) {
-        if (item(i).wish >= 0) continue;
+        if (item(i).wish) continue;
         for (int k = 0; k < count_; ++k) {
             const Pick& other = item(k).pick;
             if (other.option == item(i).pick.option && other.level < item(i).pick.level) {
@@ -124,7 +124,7 @@ bool FitSearch::drop(int index) {
 
 /// What is no wish and can no longer be needed stays out. False where it is in already.
 bool FitSearch::drop_unused(int index) {
-    if (item(index).wish >= 0 || state(index) == State::out) return true;
+    if (item(index).wish || state(index) == State::out) return true;
     const auto& users = at(used_by_, index);
     const bool needed = std::any_of(users.begin(), users.end(),
                                     [&](const Use& use) { return state(use.item) != State::out; });
@@ -346,7 +346,7 @@ void FitSearch::leave_unneeded(std::vector<int>& taken) const {
     for (bool again = true; again;) {
         again = false;
         for (std::size_t i = 0; i < taken.size() && !again; ++i) {
-            if (item(taken[i]).wish >= 0) continue;
+            if (item(taken[i]).wish) continue;
             std::vector<int> other = taken;
             other.erase(other.begin() + static_cast<std::ptrdiff_t>(i));
             again = stand(other);

@@ -32,7 +32,7 @@ std::int64_t FitSearch::start() {
 std::vector<int> FitSearch::by_gain() const {
     std::vector<int> order;
     for (int i = 0; i < count_; ++i) {
-        if (state(i) == State::free && item(i).wish >= 0) order.push_back(i);
+        if (state(i) == State::free && item(i).wish) order.push_back(i);
     }
     std::stable_sort(order.begin(), order.end(),
                      [&](int a, int b) { return bound_->gain(a) > bound_->gain(b); });
@@ -54,7 +54,9 @@ Money FitSearch::total_in() const {
     for (int i = 0; i < count_; ++i) {
         if (state(i) != State::in) continue;
         total += price_of(item(i).price);
-        if (item(i).replaces >= 0) total -= price_of(at(place_.items->selected, item(i).replaces));
+        if (const auto replaced = item(i).replaces) {
+            total -= price_of(place_.items->selected[replaced->position()]);
+        }
     }
     return total;
 }
@@ -98,7 +100,7 @@ void FitSearch::improve() {
         const auto held = std::find(next.begin(), next.end(), changed);
         const bool in = held == next.end();
         if (!in) next.erase(held);
-        std::erase_if(next, [&](int one) { return item(one).wish < 0; });
+        std::erase_if(next, [&](int one) { return !item(one).wish; });
         std::stable_sort(next.begin(), next.end(),
                          [&](int a, int b) { return bound_->gain(a) > bound_->gain(b); });
         for (const int one : order) {

@@ -56,8 +56,7 @@ void add_deposits(const RecheckCase& of, const Ground& book, Ledger& ledger) {
     }
     Money structural;
     for (const Line& line : of.home.lines) {
-        const bool option = line.pick >= 0;
-        if (option && at(of.sitting.book().options, line.item).structural) {
+        if (line.option && at(of.sitting.book().options, *line.option).structural) {
             structural += line.amount;
         }
     }
