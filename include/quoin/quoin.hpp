@@ -15,12 +15,14 @@
 #include <quoin/text/caps.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/text/ids.hpp>
 #include <quoin/text/json_writer.hpp>
 #include <quoin/text/leading_texts.hpp>
 #include <quoin/text/source.hpp>
 #include <quoin/text/spot.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
+#include <quoin/text/words.hpp>
 #include <quoin/text/reader.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/plain.hpp>
@@ -43,6 +45,7 @@
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
 #include <quoin/lending/editions.hpp>
+#include <quoin/lending/reading.hpp>
 
 #include <quoin/home/selection.hpp>
 #include <quoin/home/priced_home.hpp>

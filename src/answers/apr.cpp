@@ -2,6 +2,7 @@
 #include <quoin/answers/apr.hpp>
 
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 namespace {

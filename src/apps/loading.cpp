@@ -5,6 +5,7 @@
 
 #include "clock.hpp"
 #include "files.hpp"
+#include <quoin/lending/reading.hpp>
 #include <quoin/loan/fee_methods.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>

@@ -10,6 +10,7 @@
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/inquiry/sitting.hpp>
 #include <quoin/lending/editions.hpp>
+#include <quoin/text/value.hpp>
 
 #include "interruption.hpp"
 

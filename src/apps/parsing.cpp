@@ -9,6 +9,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <quoin/text/findings.hpp>
 #include <quoin/text/plain.hpp>
 
 #include "commands.hpp"

@@ -1,6 +1,8 @@
 // Telling the kinds of files apart.
 #include <quoin/inquiry/desk.hpp>
 
+#include <quoin/text/value.hpp>
+
 namespace quoin {
 
 FileKind kind_of(const Document& document) {

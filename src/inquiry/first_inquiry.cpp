@@ -7,6 +7,7 @@
 
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/json_writer.hpp>
+#include <quoin/text/value.hpp>
 
 namespace quoin {
 namespace {

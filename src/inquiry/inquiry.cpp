@@ -5,6 +5,7 @@
 
 #include "inquiry_parts.hpp"
 #include <quoin/exact/broken.hpp>
+#include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {

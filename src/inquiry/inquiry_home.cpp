@@ -5,6 +5,7 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
+#include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "inquiry_parts.hpp"

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/inquiry/inquiry.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 

@@ -5,9 +5,12 @@
 
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/desk.hpp>
+#include <quoin/lending/reading.hpp>
 #include <quoin/loan/adjustable.hpp>
 #include <quoin/loan/fee_methods.hpp>
+#include <quoin/text/names.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/value.hpp>
 
 namespace quoin {
 namespace {

@@ -1,7 +1,9 @@
 // Reading when and by how much an adjustable rate may change.
 #include <quoin/lending/adjustable_plan.hpp>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 namespace {

@@ -4,7 +4,9 @@
 #include <algorithm>
 
 #include "band.hpp"
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 namespace {

@@ -1,6 +1,7 @@
 // Reading a closing cost.
 #include <quoin/lending/closing_cost.hpp>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "not_negative.hpp"

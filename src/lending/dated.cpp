@@ -1,7 +1,9 @@
 // Reading what stands behind a rule, and its days.
 #include <quoin/lending/dated.hpp>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 bool Dated::meets(const Dated& other) const {

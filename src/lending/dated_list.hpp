@@ -8,6 +8,7 @@
 
 #include <quoin/lending/dated.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 

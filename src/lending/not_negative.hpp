@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/reader.hpp>
 

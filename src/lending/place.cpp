@@ -1,6 +1,7 @@
 // Reading a place.
 #include <quoin/lending/place.hpp>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
 
 #include "not_negative.hpp"

@@ -1,6 +1,8 @@
 // Reading a loan program.
 #include <quoin/lending/program.hpp>
 
+#include <quoin/lending/reading.hpp>
+
 #include "dated_list.hpp"
 #include "not_negative.hpp"
 

@@ -3,7 +3,9 @@
 
 #include <array>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 namespace {

@@ -4,6 +4,7 @@
 #include "dated_list.hpp"
 
 #include "not_negative.hpp"
+#include <quoin/lending/reading.hpp>
 #include <quoin/text/leading_texts.hpp>
 
 namespace quoin {

@@ -1,6 +1,9 @@
 // Reading the limits on what housing and debts may take of the income.
 #include <quoin/lending/ratio_limits.hpp>
 
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
+
 #include "dated_list.hpp"
 
 namespace quoin {

@@ -1,6 +1,9 @@
 // Reading what a household must have left, and looking it up.
 #include <quoin/lending/residual_income.hpp>
 
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
+
 #include <algorithm>
 
 #include "dated_list.hpp"

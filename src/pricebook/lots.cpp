@@ -23,8 +23,7 @@ void check_premium(Reader& item, const PriceBook& book, const Lot& lot) {
         for (const Elevation& elevation : plan.elevations) {
             const Money home = plan.base_price + elevation.price;
             if (home <= Money{} || home + lot.premium > Money{}) continue;
-            item.findings().add(problems::out_of_range(
-                item.spot("premium"), "a premium that leaves every home a price above zero"));
+            item.findings().add(problems::premium_takes_all(item.spot("premium")));
             return;
         }
     }

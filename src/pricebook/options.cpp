@@ -292,9 +292,8 @@ void check_credits(const std::vector<Mark>& marks, const PriceBook& book, Findin
             if (room > Money{}) continue;
             const Mark& mark = marks[index.position()];
             Reader item(*mark.value, mark.spot().path, findings);
-            findings.add(problems::out_of_range(
-                item.spot(option.levels.empty() ? "price" : "levels"),
-                "credits that together leave every home a price above zero"));
+            findings.add(
+                problems::credits_take_all(item.spot(option.levels.empty() ? "price" : "levels")));
             return;
         }
     }

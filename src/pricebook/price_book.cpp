@@ -31,8 +31,7 @@ std::vector<Elevation> read_elevations(Reader& plan, Money base) {
             elevation.price = item.money("price");
             elevation.note = item.text_or("note", "");
             if (base > Money{} && base + elevation.price <= Money{}) {
-                item.findings().add(problems::out_of_range(
-                    item.spot("price"), "a price that leaves the plan one above zero"));
+                item.findings().add(problems::elevation_takes_all(item.spot("price")));
             }
             distinct_id(item, list, elevation.id, "elevation");
             list.push_back(std::move(elevation));

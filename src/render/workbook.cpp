@@ -16,7 +16,7 @@ namespace {
 
 constexpr int heading_row = 4;
 constexpr int schedule_first = heading_row + 2; // of month 0, as a spreadsheet counts rows, from 1
-constexpr Date day_zero = Date::of(1899, 12, 30).value();
+const Date day_zero = Date::of(1899, 12, 30).value();
 
 Decimal serial(Date date) { return Decimal::whole(days_between(day_zero, date)); }
 

@@ -1,4 +1,6 @@
 // JSON text to values with places: the library reads the grammar, this keeps literal and position.
+#include <algorithm>
+#include <iterator>
 #include <set>
 
 #include <nlohmann/json.hpp>
@@ -48,14 +50,14 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
         : source_(source), furthest_(furthest), findings_(findings), room_(most_values),
           most_values_(most_values) {}
 
-    bool null() override { return add(Value::Kind::null, "null"); }
-    bool boolean(bool value) override {
-        return add(Value::Kind::boolean, value ? "true" : "false");
+    bool null() override { return add_literal(Value::Kind::null); }
+    bool boolean(bool) override { return add_literal(Value::Kind::boolean); }
+    bool number_integer(number_integer_t) override { return add_literal(Value::Kind::number); }
+    bool number_unsigned(number_unsigned_t) override { return add_literal(Value::Kind::number); }
+    bool number_float(number_float_t, const string_t&) override {
+        return add_literal(Value::Kind::number);
     }
-    bool number_integer(number_integer_t) override { return add_number(); }
-    bool number_unsigned(number_unsigned_t) override { return add_number(); }
-    bool number_float(number_float_t, const string_t&) override { return add_number(); }
-    bool string(string_t& text) override { return add(Value::Kind::text, std::move(text)); }
+    bool string(string_t& text) override { return add(Value::Kind::text, text_token(), text); }
     bool binary(binary_t&) override { return false; }
     bool key(string_t& name) override;
     bool start_object(std::size_t) override { return open(Value::Kind::object); }
@@ -68,21 +70,31 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     Value take() { return std::move(root_); }
 
   private:
+    std::size_t token_begin();
     Span token();
-    [[nodiscard]] Span byte(std::size_t at) const {
-        return {&source_, static_cast<std::uint32_t>(at), static_cast<std::uint32_t>(at + 1)};
+    Span text_token();
+    [[nodiscard]] std::size_t read() const {
+        return static_cast<std::size_t>(*furthest_ - source_.text().data());
     }
-    bool add(Value::Kind kind, std::string literal);
-    bool add_number();
+    [[nodiscard]] Span stretch(std::size_t begin, std::size_t end) const {
+        return {&source_, static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(end)};
+    }
+    [[nodiscard]] Span byte(std::size_t at) const { return stretch(at, at + 1); }
+    bool add(Value::Kind kind, Span place, std::string_view literal);
+    bool add_literal(Value::Kind kind);
     bool open(Value::Kind kind);
     bool close();
     bool has_room(Span place);
-    Value& place_for_next();
+    bool is_known(std::string_view name);
+    void put(Value value);
 
-    /// An object or list that is not closed yet, with the names that it has so far.
+    /// An object or list that is not closed yet.
     struct Open {
-        Value* value;
-        std::set<std::string, std::less<>> names;
+        Value::Kind kind;
+        Span place;
+        std::size_t first_item;                   ///< in items_
+        std::size_t first_key;                    ///< in keys_
+        std::set<std::string, std::less<>> names; ///< of its keys, where there are many
     };
 
     const Source& source_;
@@ -90,6 +102,9 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     Findings& findings_;
     Value root_;
     std::vector<Open> open_;
+    // Of all that is open; what closes takes its own from the ends, in one piece.
+    std::vector<Value> items_;
+    std::vector<Key> keys_;
     std::size_t offset_ = 0; ///< end of the last token
     std::size_t room_;       ///< values that may still come
     std::size_t most_values_;
@@ -101,24 +116,50 @@ std::size_t string_end(std::string_view text, std::size_t begin) {
     return std::min(i + 1, text.size());
 }
 
+/// Whether a character stands between tokens and is none.
+bool is_between(char c) {
+    return c == ' ' || c == '\n' || c == ',' || c == ':' || c == '\t' || c == '\r';
+}
+
+bool is_bracket(char c) { return c == '{' || c == '}' || c == '[' || c == ']'; }
+
+std::size_t TreeBuilder::token_begin() {
+    const std::string_view text = source_.text();
+    std::size_t begin = offset_ == 0 && text.substr(0, 3) == "\xEF\xBB\xBF" ? 3 : offset_;
+    while (begin < text.size() && is_between(text[begin])) ++begin;
+    return begin;
+}
+
 Span TreeBuilder::token() {
     const std::string_view text = source_.text();
-    if (offset_ == 0 && text.substr(0, 3) == "\xEF\xBB\xBF") offset_ = 3;
-    const std::size_t begin = std::min(text.find_first_not_of(" \t\r\n,:", offset_), text.size());
+    const std::size_t begin = token_begin();
     std::size_t end = begin + 1;
     if (begin < text.size() && text[begin] == '"') {
         end = string_end(text, begin);
-    } else if (begin < text.size() &&
-               std::string_view("{}[]").find(text[begin]) == std::string_view::npos) {
-        end = std::min(text.find_first_of(" \t\r\n,:{}[]\"", begin), text.size());
+    } else if (begin < text.size() && !is_bracket(text[begin])) {
+        end = begin;
+        while (end < text.size() && !is_between(text[end]) && !is_bracket(text[end]) &&
+               text[end] != '"') {
+            ++end;
+        }
     }
     offset_ = end;
-    return {&source_, static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(end)};
+    return stretch(begin, end);
 }
 
-Value& TreeBuilder::place_for_next() {
-    if (open_.empty()) return root_;
-    return open_.back().value->items.emplace_back();
+/// Of a text that was just read: the parser has read to its end, and no further.
+Span TreeBuilder::text_token() {
+    const std::size_t begin = token_begin();
+    offset_ = read();
+    return stretch(begin, offset_);
+}
+
+void TreeBuilder::put(Value value) {
+    if (open_.empty()) {
+        root_ = std::move(value);
+    } else {
+        items_.push_back(std::move(value));
+    }
 }
 
 bool TreeBuilder::has_room(Span place) {
@@ -130,35 +171,46 @@ bool TreeBuilder::has_room(Span place) {
     return false;
 }
 
-bool TreeBuilder::add(Value::Kind kind, std::string literal) {
-    const Span place = token();
+bool TreeBuilder::add(Value::Kind kind, Span place, std::string_view literal) {
     if (!has_room(place)) return false;
-    Value& value = place_for_next();
+    Value value;
     value.kind = kind;
     value.place = place;
-    value.literal = std::move(literal);
+    value.literal = literal;
+    put(std::move(value));
     return true;
 }
 
-bool TreeBuilder::add_number() {
-    if (!add(Value::Kind::number, {})) return false;
-    Value& value = open_.empty() ? root_ : open_.back().value->items.back();
-    value.literal = source_.text().substr(value.place.begin, value.place.end - value.place.begin);
-    return true;
+bool TreeBuilder::add_literal(Value::Kind kind) {
+    const Span place = token();
+    return add(kind, place, source_.text().substr(place.begin, place.end - place.begin));
+}
+
+/// Whether the open object has a member of this name; notes it.
+bool TreeBuilder::is_known(std::string_view name) {
+    constexpr std::size_t few = 16; // are looked through faster than they are sorted
+    Open& object = open_.back();
+    const auto first = keys_.begin() + static_cast<std::ptrdiff_t>(object.first_key);
+    if (keys_.size() - object.first_key < few) {
+        return std::any_of(first, keys_.end(), [&](const Key& key) { return key.name == name; });
+    }
+    if (object.names.empty()) {
+        for (auto key = first; key != keys_.end(); ++key) object.names.insert(key->name);
+    }
+    return !object.names.emplace(name).second;
 }
 
 bool TreeBuilder::key(string_t& name) {
-    const Span place = token();
-    Open& object = open_.back();
-    if (object.value->keys.size() == caps::members) {
+    const Span place = text_token();
+    if (keys_.size() - open_.back().first_key == caps::members) {
         findings_.add(problems::too_many_members(place, caps::members));
         return false;
     }
-    if (!object.names.insert(name).second) {
+    if (is_known(name)) {
         findings_.add(problems::member_repeated(place, name));
         return false;
     }
-    object.value->keys.push_back({std::move(name), place});
+    keys_.push_back({name, place});
     return true;
 }
 
@@ -169,17 +221,29 @@ bool TreeBuilder::open(Value::Kind kind) {
         return false;
     }
     if (!has_room(place)) return false;
-    Value& value = place_for_next();
-    value.kind = kind;
-    value.place = place;
-    open_.push_back({&value, {}});
+    open_.push_back({kind, place, items_.size(), keys_.size(), {}});
     return true;
 }
 
+/// The end of a list, as a list of its own.
+template <class Item>
+std::vector<Item> taken_from(std::vector<Item>& all, std::size_t first) {
+    const auto begin = all.begin() + static_cast<std::ptrdiff_t>(first);
+    std::vector<Item> own(std::make_move_iterator(begin), std::make_move_iterator(all.end()));
+    all.erase(begin, all.end());
+    return own;
+}
+
 bool TreeBuilder::close() {
-    const Span end = token();
-    open_.back().value->place.end = end.end;
+    const Open& closing = open_.back();
+    Value value;
+    value.kind = closing.kind;
+    value.place = closing.place;
+    value.place.end = token().end;
+    value.items = taken_from(items_, closing.first_item);
+    value.keys = taken_from(keys_, closing.first_key);
     open_.pop_back();
+    put(std::move(value));
     return true;
 }
 
@@ -194,8 +258,7 @@ std::string between(std::string_view text, std::string_view from, std::string_vi
 bool TreeBuilder::parse_error(std::size_t, const std::string& last,
                               const nlohmann::json::exception& error) {
     const std::string_view text = source_.text();
-    const auto read = static_cast<std::size_t>(*furthest_ - text.data());
-    const std::size_t last_byte = std::min(read == 0 ? 0 : read - 1, text.size());
+    const std::size_t last_byte = std::min(read() == 0 ? 0 : read() - 1, text.size());
     const std::string_view what = error.what();
     constexpr int number_overflow = 406;
     if (error.id == number_overflow) {
@@ -207,7 +270,7 @@ bool TreeBuilder::parse_error(std::size_t, const std::string& last,
         std::string found = between(what, "unexpected ", ";");
         const bool mark = found == "','" || found == "':'"; // which token() passes over
         const Span place = mark ? byte(last_byte) : token();
-        if (read >= text.size() && what.find("missing closing") != std::string_view::npos) {
+        if (read() >= text.size() && what.find("missing closing") != std::string_view::npos) {
             findings_.add(expected.empty() ? problems::text_not_closed_here(place)
                                            : problems::text_not_closed(place, expected));
             return false;

@@ -44,6 +44,10 @@ char32_t code_point(std::string_view letter) {
 
 bool is_plain(std::string_view text) {
     for (std::size_t i = 0; i < text.size();) {
+        if (text[i] >= ' ' && text[i] <= '~') { // all that most texts have
+            ++i;
+            continue;
+        }
         const std::string_view letter = letter_at(text, i);
         if (steers(code_point(letter))) return false;
         i += letter.size();

@@ -7,7 +7,6 @@
 #include <fmt/args.h>
 #include <fmt/format.h>
 
-#include <quoin/exact/broken.hpp>
 #include <quoin/text/caps.hpp>
 #include <quoin/text/plain.hpp>
 #include <quoin/text/problems.hpp>
@@ -273,6 +272,9 @@ constexpr Row rows[] = {
                               "levels in rising order of price", "reorder the levels"),
     row<p::package_in_package>("the package \"{0}\" as a part", "parts that are no packages",
                                "list that package's own parts"),
+    row<p::elevation_takes_all>("{0}", "a price that leaves the plan one above zero"),
+    row<p::premium_takes_all>("{0}", "a premium that leaves every home a price above zero"),
+    row<p::credits_take_all>("{0}", "credits that together leave every home a price above zero"),
     row<p::dates_reversed>("{0}", "\"{1}\" on or before \"{2}\""),
 
     row<p::ladder_not_falling>("a rung out of order", "rates that rise while their points fall",

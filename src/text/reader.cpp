@@ -10,17 +10,6 @@
 
 namespace quoin {
 
-std::string Path::pointer() const {
-    std::string text = parent != nullptr ? parent->pointer() : std::string(base);
-    if (index >= 0) return text + "/" + std::to_string(index);
-    if (key.empty()) return text;
-    text += '/';
-    for (const char c : key) {
-        text += c == '~' ? std::string("~0") : c == '/' ? std::string("~1") : std::string(1, c);
-    }
-    return text;
-}
-
 namespace {
 
 bool is_number_or_text(const Value& value) {
@@ -91,15 +80,19 @@ Reader::Reader(const Value& value, Path path, Findings& findings)
 }
 
 const Value* Reader::raw(std::string_view key) {
-    asked_.push_back(key);
-    return value_->find(key);
+    constexpr std::size_t usual = 32;
+    if (names_.empty()) names_.reserve(usual);
+    names_.push_back(key);
+    const Value* member = value_->find(key);
+    if (member != nullptr) asked_.set(static_cast<std::size_t>(member - value_->items.data()));
+    return member;
 }
 
 bool Reader::has(std::string_view key) { return raw(key) != nullptr; }
 
 Spot Reader::spot(std::string_view key) {
     const Value* member = raw(key);
-    return member != nullptr ? Spot{member, Path{&path_, key}} : here();
+    return member != nullptr ? at(*member, key) : here();
 }
 
 void Reader::missing(std::string_view key) {
@@ -124,20 +117,23 @@ bool Reader::format_is(std::string_view name) {
 }
 
 std::string Reader::text(std::string_view key) {
-    if (required(key) == nullptr) return {};
-    auto text = as_text(spot(key), *findings_);
+    const Value* member = required(key);
+    if (member == nullptr) return {};
+    auto text = as_text(at(*member, key), *findings_);
     if (text && text->find_first_not_of(" \t\r\n") == std::string::npos) {
-        findings_->add(problems::text_empty(spot(key)));
+        findings_->add(problems::text_empty(at(*member, key)));
     }
-    return text.value_or("");
+    return std::move(text).value_or(std::string{});
 }
 
 std::string Reader::text_or(std::string_view key, std::string fallback) {
-    if (!has(key)) return fallback;
-    return as_text(spot(key), *findings_).value_or(std::move(fallback));
+    const Value* member = raw(key);
+    if (member == nullptr) return fallback;
+    return as_text(at(*member, key), *findings_).value_or(std::move(fallback));
 }
 
 void Reader::hold_to_name(std::string_view key, const std::string& name) {
+    if (name.size() <= caps::name) return;
     const std::size_t letters = letters_in(name);
     if (letters > caps::name) {
         findings_->add(problems::text_too_long(spot(key), letters, caps::name));
@@ -163,39 +159,49 @@ std::string Reader::id(std::string_view key) {
 }
 
 Money Reader::money(std::string_view key) {
-    return required(key) == nullptr ? Money{} : maybe_money(key).value_or(Money{});
+    const Value* member = required(key);
+    if (member == nullptr) return {};
+    return as_money(at(*member, key), *findings_).value_or(Money{});
 }
 
 std::optional<Money> Reader::maybe_money(std::string_view key) {
-    if (!has(key)) return std::nullopt;
-    return as_money(spot(key), *findings_);
+    const Value* member = raw(key);
+    if (member == nullptr) return std::nullopt;
+    return as_money(at(*member, key), *findings_);
 }
 
 Decimal Reader::decimal(std::string_view key) {
-    return required(key) == nullptr ? Decimal{} : maybe_decimal(key).value_or(Decimal{});
+    const Value* member = required(key);
+    if (member == nullptr) return {};
+    return as_decimal(at(*member, key), *findings_).value_or(Decimal{});
 }
 
 std::optional<Decimal> Reader::maybe_decimal(std::string_view key) {
-    if (!has(key)) return std::nullopt;
-    return as_decimal(spot(key), *findings_);
+    const Value* member = raw(key);
+    if (member == nullptr) return std::nullopt;
+    return as_decimal(at(*member, key), *findings_);
 }
 
 Rate Reader::rate(std::string_view key) {
-    if (required(key) == nullptr) return {};
-    const auto percent = as_decimal(spot(key), *findings_);
+    const Value* member = required(key);
+    if (member == nullptr) return {};
+    const auto percent = as_decimal(at(*member, key), *findings_);
     if (!percent) return {};
     const auto rate = Rate::percent(*percent);
-    if (!rate) findings_->add(problems::not_a_rate(spot(key)));
+    if (!rate) findings_->add(problems::not_a_rate(at(*member, key)));
     return rate.value_or(Rate{});
 }
 
 Date Reader::date(std::string_view key) {
-    return required(key) == nullptr ? Date{} : maybe_date(key).value_or(Date{});
+    const Value* member = required(key);
+    if (member == nullptr) return {};
+    return as_date(at(*member, key), *findings_).value_or(Date{});
 }
 
 std::optional<Date> Reader::maybe_date(std::string_view key) {
-    if (!has(key)) return std::nullopt;
-    return as_date(spot(key), *findings_);
+    const Value* member = raw(key);
+    if (member == nullptr) return std::nullopt;
+    return as_date(at(*member, key), *findings_);
 }
 
 int Reader::whole(std::string_view key, int lowest, int highest) {
@@ -203,13 +209,12 @@ int Reader::whole(std::string_view key, int lowest, int highest) {
 }
 
 std::optional<int> Reader::maybe_whole(std::string_view key, int lowest, int highest) {
-    if (!has(key)) return std::nullopt;
-    const Spot at = spot(key);
-    const auto number =
-        is_number_or_text(*at.value) ? Decimal::parse(at.value->literal) : std::nullopt;
+    const Value* member = raw(key);
+    if (member == nullptr) return std::nullopt;
+    const auto number = is_number_or_text(*member) ? Decimal::parse(member->literal) : std::nullopt;
     if (!number || !number->is_whole() || *number < Decimal::whole(lowest) ||
         *number > Decimal::whole(highest)) {
-        findings_->add(problems::not_a_whole_number(at, lowest, highest));
+        findings_->add(problems::not_a_whole_number(at(*member, key), lowest, highest));
         return std::nullopt;
     }
     return static_cast<int>(number->rounded(Rounding::down));
@@ -222,7 +227,7 @@ bool Reader::flag_or(std::string_view key, bool fallback) {
     if (named && (member->literal == "true" || member->literal == "false")) {
         return member->literal == "true";
     }
-    findings_->add(problems::not_true_or_false(spot(key)));
+    findings_->add(problems::not_true_or_false(at(*member, key)));
     return fallback;
 }
 
@@ -291,15 +296,15 @@ void Reader::members(std::string_view key,
 }
 
 void Reader::finish() {
-    const std::set<std::string_view> asked(asked_.begin(), asked_.end());
-    for (const Key& key : value_->keys) {
-        if (key.name == "comment" || asked.count(key.name) > 0) continue;
+    for (std::size_t i = 0; i < value_->keys.size(); ++i) {
+        const Key& key = value_->keys[i];
+        if (asked_.test(i) || key.name == "comment") continue;
         if (findings_->full()) return;
         Value named; // the message points at the name, not at the value
         named.place = key.place;
-        const std::vector<std::string> known(asked.begin(), asked.end());
+        const std::set<std::string> known(names_.begin(), names_.end());
         findings_->add(problems::member_unknown({&named, Path{&path_, key.name}}, key.name,
-                                                nearest(key.name, known)));
+                                                nearest(key.name, {known.begin(), known.end()})));
     }
 }
 

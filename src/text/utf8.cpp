@@ -48,6 +48,10 @@ bool follows(std::string_view rest, const Tail& tail) {
 std::size_t first_bad_byte(std::string_view text) {
     std::size_t i = 0;
     while (i < text.size()) {
+        if (static_cast<unsigned char>(text[i]) < 0x80) { // one byte, whole in itself
+            ++i;
+            continue;
+        }
         const Tail tail = tail_of(static_cast<unsigned char>(text[i]));
         if (!follows(text.substr(i), tail)) return i;
         i += 1 + tail.bytes;

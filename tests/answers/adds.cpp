@@ -5,6 +5,8 @@
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/render/adds.hpp>
+#include <quoin/text/problem_words.hpp>
+#include <quoin/text/problems.hpp>
 
 #include "support/files.hpp"
 

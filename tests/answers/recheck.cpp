@@ -7,7 +7,7 @@
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/workbook.hpp>
 
-#include "answers/recheck/ledger.hpp"
+#include "answers/recheck/reckon.hpp"
 #include "homes.hpp"
 
 using namespace quoin;

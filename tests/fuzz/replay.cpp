@@ -18,6 +18,7 @@
 #include "questions.hpp"
 #include "shipped.hpp"
 #include <quoin/questions/questions.hpp>
+#include <quoin/text/value.hpp>
 
 namespace {
 

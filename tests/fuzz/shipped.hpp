@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <quoin/inquiry/inquiry.hpp>
+#include <quoin/text/value.hpp>
 
 #include "targets.hpp"
 

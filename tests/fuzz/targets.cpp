@@ -17,6 +17,8 @@
 #include "questions.hpp"
 #include "shipped.hpp"
 #include <quoin/inquiry/asking.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/value.hpp>
 
 namespace quoin::fuzz {
 namespace {

@@ -5,6 +5,8 @@
 
 #include <quoin/inquiry/inquiry.hpp>
 
+#include <quoin/text/problems.hpp>
+
 #include "support/files.hpp"
 
 using namespace quoin;

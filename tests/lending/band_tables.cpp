@@ -5,6 +5,10 @@
 
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/program.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/problem_words.hpp>
+#include <quoin/text/problems.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "support/files.hpp"
 

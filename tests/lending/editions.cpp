@@ -3,6 +3,8 @@
 
 #include <quoin/lending/editions.hpp>
 #include <quoin/lending/ratio_limits.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"

@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include <quoin/inquiry/desk.hpp>
+#include <quoin/lending/reading.hpp>
 #include <quoin/loan/fee_methods.hpp>
 
 #include "support/files.hpp"
@@ -113,6 +114,10 @@ void check_rows(Item (*reader)(const Document&, Findings&), const char* text,
     }
 }
 
+LoanProgram read_with_methods(const Document& document, Findings& findings) {
+    return read_program(document, fee_methods(), findings);
+}
+
 Row bad(const char* path, const char* value, const char* id) {
     return {op_replace(path, value), id, path};
 }
@@ -123,7 +128,7 @@ Row missing(const char* path, const char* object) {
 } // namespace
 
 TEST_CASE("A program: its words, terms, methods and dated rules") {
-    const Read read(read_program, program_text);
+    const Read read(read_with_methods, program_text);
     INFO(listing(read.findings));
     REQUIRE(read.findings.none());
     const LoanProgram& program = read.item;
@@ -156,7 +161,7 @@ TEST_CASE("A program: its words, terms, methods and dated rules") {
 
 TEST_CASE("One mistake in a program is one problem") {
     check_rows(
-        read_program, program_text,
+        read_with_methods, program_text,
         {
             missing("/format", ""),
             missing("/id", ""),
@@ -394,7 +399,7 @@ TEST_CASE("What is only ever paid is not below zero") {
                {{op_replace("/mortgage_insurance/0/rows/0/value", "\"-0.6\""), "out-of-range",
                  "/mortgage_insurance/0"},
                 bad("/costs/0/amount", "\"-900\"", "out-of-range")});
-    check_rows(read_program, program_text,
+    check_rows(read_with_methods, program_text,
                {{op_replace("/rules/upfront_fee/0/rows/0/value", "\"-1\""), "out-of-range",
                  "/rules/upfront_fee/0"}});
     // Points may be a credit.

@@ -4,6 +4,8 @@
 #include <quoin/lending/editions.hpp>
 
 #include <quoin/inquiry/desk.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"

@@ -6,6 +6,7 @@
 #include <sstream>
 
 #include "support/files.hpp"
+#include <quoin/lending/reading.hpp>
 
 using namespace quoin;
 using namespace quoin::test;

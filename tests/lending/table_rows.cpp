@@ -4,6 +4,8 @@
 #include <random>
 
 #include <quoin/lending/band_table.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "lending/band.hpp"
 #include "support/files.hpp"

@@ -2,6 +2,8 @@
 #include <shown.hpp>
 
 #include "support/purchase.hpp"
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
 
 using namespace quoin;
 using namespace quoin::test;

@@ -6,6 +6,7 @@
 #include <quoin/loan/fee_methods.hpp>
 
 #include "support/purchase.hpp"
+#include <quoin/lending/reading.hpp>
 
 using namespace quoin;
 using namespace quoin::test;

@@ -4,6 +4,9 @@
 
 #include <quoin/loan/least_figures.hpp>
 
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
+
 #include "seeded.hpp"
 #include "support/purchase.hpp"
 

@@ -3,6 +3,9 @@
 
 #include <quoin/loan/local_costs.hpp>
 
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
+
 #include "support/purchase.hpp"
 
 using namespace quoin;

@@ -3,6 +3,8 @@
 #include <shown.hpp>
 
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "support/purchase.hpp"
 

@@ -6,6 +6,7 @@
 #include <string>
 
 #include <quoin/answers/cash.hpp>
+#include <quoin/lending/reading.hpp>
 
 #include "files.hpp"
 #include "patched.hpp"

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include <quoin/lending/reading.hpp>
 #include <quoin/loan/loan_figures.hpp>
 
 #include "files.hpp"

@@ -3,9 +3,11 @@
 #pragma once
 
 #include <quoin/loan/actuarial.hpp>
-#include <quoin/text/reader.hpp>
 
 namespace quoin {
+
+struct Document;
+class Findings;
 
 struct AprAnswer {
     ActuarialProblem problem;

@@ -9,6 +9,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/loan/housing_escrow.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 

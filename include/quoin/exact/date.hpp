@@ -4,8 +4,8 @@
 //   plus_months(Date 2027-01-31, Months(1))       -> 2027-02-28 (held at the month's end)
 #pragma once
 
-#include <chrono>
 #include <compare>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,42 +20,29 @@ class Date {
 
     /// "YYYY-MM-DD" of a day that exists in the years 1900 to 2200, or nothing.
     static std::optional<Date> parse(std::string_view text);
-    static constexpr std::optional<Date> of(int year, unsigned month, unsigned day) {
-        const std::chrono::year_month_day ymd{std::chrono::year(year), std::chrono::month(month),
-                                              std::chrono::day(day)};
-        if (!ymd.ok()) return std::nullopt;
-        return Date(ymd);
-    }
+    static std::optional<Date> of(int year, unsigned month, unsigned day);
 
-    [[nodiscard]] constexpr int year() const { return static_cast<int>(ymd_.year()); }
-    [[nodiscard]] constexpr unsigned month() const { return static_cast<unsigned>(ymd_.month()); }
-    [[nodiscard]] constexpr unsigned day() const { return static_cast<unsigned>(ymd_.day()); }
+    [[nodiscard]] constexpr int year() const { return year_; }
+    [[nodiscard]] constexpr unsigned month() const { return month_; }
+    [[nodiscard]] constexpr unsigned day() const { return day_; }
     [[nodiscard]] std::string text() const;
 
     friend constexpr auto operator<=>(Date, Date) = default;
     /// Days from `from` to `to`; negative where `to` is earlier.
-    friend constexpr int days_between(Date from, Date to) {
-        return static_cast<int>(
-            (std::chrono::sys_days(to.ymd_) - std::chrono::sys_days(from.ymd_)).count());
-    }
+    friend int days_between(Date from, Date to);
     /// The same day `months` later; a day that the month lacks becomes the month's last.
-    friend constexpr Date plus_months(Date date, Months months) {
-        const auto moved = date.ymd_ + std::chrono::months(months.count());
-        if (moved.ok()) return Date(moved);
-        return Date(std::chrono::year_month_day(moved.year() / moved.month() / std::chrono::last));
-    }
-    friend constexpr Date plus_days(Date date, int days) {
-        return Date(std::chrono::year_month_day(std::chrono::sys_days(date.ymd_) +
-                                                std::chrono::days(days)));
-    }
+    friend Date plus_months(Date date, Months months);
+    friend Date plus_days(Date date, int days);
     friend constexpr Date first_of_month(Date date) {
-        return Date(date.ymd_.year() / date.ymd_.month() / std::chrono::day(1));
+        date.day_ = 1;
+        return date;
     }
 
   private:
-    constexpr explicit Date(std::chrono::year_month_day ymd) : ymd_(ymd) {}
-    std::chrono::year_month_day ymd_{std::chrono::year(1970), std::chrono::January,
-                                     std::chrono::day(1)};
+    // The library's own calendar day brings clocks, time zones and streams into every file.
+    std::int16_t year_ = 1970;
+    std::uint8_t month_ = 1;
+    std::uint8_t day_ = 1;
 };
 
 } // namespace quoin

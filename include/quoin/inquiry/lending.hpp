@@ -7,9 +7,12 @@
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
-#include <quoin/text/names.hpp>
+#include <quoin/text/ids.hpp>
 
 namespace quoin {
+
+struct Document;
+class Findings;
 
 /// The rate sheet that is asked for: by its id or, where that is empty, the newest of a day.
 struct SheetAsked {

@@ -5,7 +5,6 @@
 
 #include <quoin/exact/months.hpp>
 #include <quoin/exact/percent.hpp>
-#include <quoin/text/reader.hpp>
 
 namespace quoin {
 
@@ -26,7 +25,5 @@ struct AdjustablePlan {
     Percent qualifying_over_initial; ///< points over the initial rate that a buyer qualifies at
     std::string qualifying_source = "12 CFR 1026.43(c)(5)(i)"; ///< the law's, if no other
 };
-
-[[nodiscard]] AdjustablePlan read_adjustable_plan(Reader& item);
 
 } // namespace quoin

@@ -20,7 +20,6 @@
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/lending/dated.hpp>
-#include <quoin/text/reader.hpp>
 
 namespace quoin {
 
@@ -95,8 +94,5 @@ struct BandTable : Dated {
 
 /// The value of "months" tables that stands for the whole term.
 inline constexpr Decimal whole_term = Decimal::whole(100'000);
-
-/// Reads and validates one table: no two rows for one case, no gap in what it covers.
-[[nodiscard]] BandTable read_band_table(Reader& reader);
 
 } // namespace quoin

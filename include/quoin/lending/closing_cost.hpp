@@ -12,7 +12,7 @@
 
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/percent.hpp>
-#include <quoin/text/reader.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -61,8 +61,5 @@ struct ClosingCost {
     bool before_closing = false;       ///< paid when ordered, such as an appraisal
     PaidBy paid_by = PaidBy::buyer;
 };
-
-/// Reads and validates one cost.
-[[nodiscard]] ClosingCost read_closing_cost(Reader& reader);
 
 } // namespace quoin

@@ -6,7 +6,7 @@
 #include <string_view>
 
 #include <quoin/exact/date.hpp>
-#include <quoin/text/reader.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -43,9 +43,5 @@ struct Dated {
     /// Whether both are in force on some day.
     [[nodiscard]] bool meets(const Dated& other) const;
 };
-
-/// Reads "status", "source", "effective", "until" and "after"; all but the first two may be
-/// missing.
-void read_dated(Reader& item, Dated& rule);
 
 } // namespace quoin

@@ -79,6 +79,4 @@ struct Place {
     std::vector<ClosingCost> closing_costs;
 };
 
-[[nodiscard]] Place read_place(const Document& document, Findings& findings);
-
 } // namespace quoin

@@ -15,7 +15,7 @@
 #include <quoin/lending/program_policy.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/residual_income.hpp>
-#include <quoin/text/reader.hpp>
+#include <quoin/text/words.hpp>
 
 namespace quoin {
 
@@ -60,8 +60,5 @@ struct LoanProgram {
     std::vector<RatioLimits> ratios;             ///< dated; empty: none are known
     std::vector<ResidualIncome> residual_income; ///< dated; empty: no such guide
 };
-
-[[nodiscard]] LoanProgram read_program(const Document& document, const FeeMethods& methods,
-                                       Findings& findings);
 
 } // namespace quoin

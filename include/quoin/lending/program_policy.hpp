@@ -10,7 +10,6 @@
 
 #include <quoin/exact/percent.hpp>
 #include <quoin/text/codes.hpp>
-#include <quoin/text/reader.hpp>
 
 namespace quoin {
 
@@ -42,8 +41,5 @@ struct ProgramPolicy {
 };
 
 [[nodiscard]] const ProgramPolicy& usual_policy(ProgramKind kind);
-
-/// The member "policy" of a program's file, over what is usual.
-[[nodiscard]] ProgramPolicy read_policy(Reader& program, ProgramKind kind);
 
 } // namespace quoin

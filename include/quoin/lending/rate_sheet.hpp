@@ -1,7 +1,6 @@
 // RateSheet: the rates of a day: ladders of rate against points, adjustments, MI factors.
 #pragma once
 
-#include <iosfwd>
 #include <optional>
 #include <string>
 #include <vector>
@@ -61,17 +60,10 @@ struct RateSheet {
     [[nodiscard]] const Ladder* ladder(const std::string& program, int months, int lock_days) const;
 };
 
-[[nodiscard]] RateSheet read_rate_sheet(const Document& document, Findings& findings);
-
 /// What a sheet is chosen by.
 struct SheetHead {
     std::string id;
     Date date;
 };
-
-/// The head of a rate sheet's JSON text, read no further than it takes; of a sound sheet that is
-/// its id and date. Nothing where the text is no rate sheet, or where it is not told: then only the
-/// whole can say what is wrong. What is wrong after the head is not seen.
-[[nodiscard]] std::optional<SheetHead> head_of_rate_sheet(std::istream& json);
 
 } // namespace quoin

@@ -39,7 +39,4 @@ struct RatioLimits : Dated {
     [[nodiscard]] Money least_income(Money amount, Percent share) const;
 };
 
-/// Reads the list `ratios` of a program; it may be missing.
-[[nodiscard]] std::vector<RatioLimits> read_ratio_limits(Reader& program);
-
 } // namespace quoin

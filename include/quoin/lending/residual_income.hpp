@@ -11,6 +11,7 @@
 
 #include <quoin/exact/money.hpp>
 #include <quoin/lending/dated.hpp>
+#include <quoin/text/words.hpp>
 
 namespace quoin {
 
@@ -39,8 +40,5 @@ struct ResidualIncome : Dated {
     /// With whatever loan that is no smaller.
     [[nodiscard]] Money least_needed(Region region, int persons, Money loan = {}) const;
 };
-
-/// Reads the list `residual_income` of a program; it may be missing.
-[[nodiscard]] std::vector<ResidualIncome> read_residual_income(Reader& program);
 
 } // namespace quoin

@@ -14,9 +14,14 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
-#include <quoin/text/names.hpp>
+#include <quoin/text/codes.hpp>
+#include <quoin/text/words.hpp>
 
 namespace quoin {
+
+struct Document;
+class Findings;
+struct Value;
 
 struct Community {
     std::string name;

@@ -103,6 +103,9 @@
     ROW(requires_cycle, "requires-cycle", Place(Text chain))                                       \
     ROW(levels_not_rising, "levels-not-rising", Place(Text plan))                                  \
     ROW(package_in_package, "package-in-package", Place(Text part))                                \
+    ROW(elevation_takes_all, "out-of-range", Shown())                                              \
+    ROW(premium_takes_all, "out-of-range", Shown())                                                \
+    ROW(credits_take_all, "out-of-range", Shown())                                                 \
     ROW(dates_reversed, "dates-reversed", Shown(Text earlier, Text later))                         \
     /* Rate sheets. */                                                                             \
     ROW(ladder_not_falling, "ladder-not-falling", Place())                                         \

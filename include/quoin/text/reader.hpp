@@ -10,11 +10,11 @@
 //   plan.finish();
 #pragma once
 
+#include <bitset>
 #include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include <quoin/exact/date.hpp>
@@ -27,20 +27,9 @@
 #include <quoin/text/findings.hpp>
 #include <quoin/text/spot.hpp>
 #include <quoin/text/value.hpp>
+#include <quoin/text/words.hpp>
 
 namespace quoin {
-
-/// What an object is called in messages and which names a word may take.
-template <class Enum>
-using Words = std::vector<std::pair<std::string_view, Enum>>;
-
-template <class Enum>
-[[nodiscard]] std::string_view name_in(const Words<Enum>& words, Enum meaning) {
-    for (const auto& [name, candidate] : words) {
-        if (candidate == meaning) return name;
-    }
-    return {};
-}
 
 /// The typed reading of one value, with its problem recorded; used by Reader and for lists.
 std::optional<Money> as_money(const Spot& spot, Findings& findings);
@@ -52,13 +41,13 @@ void report_not_one_of(const Spot& spot, const std::vector<std::string>& names, 
 
 template <class Enum>
 std::optional<Enum> as_word(const Spot& spot, const Words<Enum>& words, Findings& findings) {
-    const auto given = as_text(spot, findings);
-    if (!given) return std::nullopt;
-    std::vector<std::string> names;
+    const bool is_text = spot.value->kind == Value::Kind::text;
     for (const auto& [name, meaning] : words) {
-        if (*given == name) return meaning;
-        names.emplace_back(name);
+        if (is_text && spot.value->literal == name) return meaning;
     }
+    if (!as_text(spot, findings)) return std::nullopt;
+    std::vector<std::string> names;
+    for (const auto& [name, meaning] : words) names.emplace_back(name);
     report_not_one_of(spot, names, findings);
     return std::nullopt;
 }
@@ -84,9 +73,9 @@ class Reader {
     Reader(const Value& value, Path path, Findings& findings);
 
     [[nodiscard]] bool has(std::string_view key);
-    [[nodiscard]] const Value* raw(std::string_view key);
-    void must_have(std::string_view key) { required(key); }     ///< reports it if it is missing
-    void leave(std::string_view key) { asked_.push_back(key); } ///< read elsewhere; no mistake
+    const Value* raw(std::string_view key);                 ///< nullptr where it is missing
+    void must_have(std::string_view key) { required(key); } ///< reports it if it is missing
+    void leave(std::string_view key) { raw(key); }          ///< read elsewhere; no mistake
     [[nodiscard]] Spot spot(std::string_view key); ///< of a member, or of the object itself
     [[nodiscard]] Spot here() const { return {value_, path_}; }
     [[nodiscard]] Findings& findings() { return *findings_; }
@@ -120,8 +109,9 @@ class Reader {
 
     template <class Enum>
     Enum word(std::string_view key, const Words<Enum>& words) {
-        if (required(key) == nullptr) return words.front().second;
-        return as_word(spot(key), words, *findings_).value_or(words.front().second);
+        const Value* member = required(key);
+        if (member == nullptr) return words.front().second;
+        return as_word(at(*member, key), words, *findings_).value_or(words.front().second);
     }
     template <class Enum>
     Enum word_or(std::string_view key, const Words<Enum>& words, Enum fallback) {
@@ -155,6 +145,9 @@ class Reader {
     void finish();
 
   private:
+    [[nodiscard]] Spot at(const Value& member, std::string_view key) const {
+        return {&member, Path{&path_, key}};
+    }
     void missing(std::string_view key);
     void hold_to_name(std::string_view key, const std::string& name);
     const Value* required(std::string_view key);
@@ -163,7 +156,8 @@ class Reader {
     Path path_;
     Findings* findings_;
     std::size_t found_before_;
-    std::vector<std::string_view> asked_;
+    std::vector<std::string_view> names_; ///< that were asked for, whether they are there or not
+    std::bitset<caps::members> asked_;    ///< the members that were
 };
 
 } // namespace quoin

@@ -1,6 +1,7 @@
 // Entering figures, and reckoning them exactly.
 #include "ledger.hpp"
 
+#include "reckon.hpp"
 #include <quoin/exact/broken.hpp>
 #include <quoin/exact/index.hpp>
 
@@ -175,6 +176,15 @@ Money reckon_money(const Formula& formula, const Known& known) {
         static_cast<std::int64_t>(whole_of(reckon(formula, known) * 100, Rounding::half_away)));
 }
 
+Ledger::Ledger(RecheckAnswer& answer) : answer_(answer), known_(std::make_unique<Known>()) {
+    known_->months = &answer.months;
+    known_->last_month = static_cast<int>(answer.months.size()) - 1;
+}
+
+Ledger::~Ledger() = default;
+
+bool Ledger::has(std::string_view id) const { return known_->figures.contains(id); }
+
 void Ledger::section(RecheckSheet sheet, std::string title) {
     answer_.sections.push_back({sheet, std::move(title), {}});
 }
@@ -182,7 +192,7 @@ void Ledger::section(RecheckSheet sheet, std::string title) {
 void Ledger::add(RecheckedFigure entry) {
     ensure(!answer_.sections.empty(), "a figure is entered in a section");
     ensure(!has(entry.id), "each figure is entered once");
-    known_.figures[entry.id] = fraction_of(entry.reckoned);
+    known_->figures[entry.id] = fraction_of(entry.reckoned);
     answer_.sections.back().figures.push_back(std::move(entry));
 }
 
@@ -193,14 +203,14 @@ void Ledger::given(std::string id, std::string name, FigureUnit unit, Decimal va
 
 void Ledger::figure(std::string id, std::string name, FigureUnit unit, Formula formula,
                     Ground ground, Decimal ours) {
-    const Decimal reckoned = decimal_of(reckon(formula, known_));
+    const Decimal reckoned = decimal_of(reckon(formula, *known_));
     add({std::move(id), std::move(name), unit, ours, std::move(formula), std::move(ground),
          reckoned});
 }
 
 Decimal Ledger::step(std::string id, std::string name, FigureUnit unit, Formula formula,
                      Ground ground) {
-    const Decimal reckoned = decimal_of(reckon(formula, known_));
+    const Decimal reckoned = decimal_of(reckon(formula, *known_));
     add({std::move(id), std::move(name), unit, reckoned, std::move(formula), std::move(ground),
          reckoned});
     return reckoned;

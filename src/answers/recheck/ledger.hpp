@@ -1,36 +1,20 @@
 // Ledger: figures entered one after the other, each reckoned from those before it.
 #pragma once
 
-#include <map>
+#include <memory>
 #include <string>
 #include <vector>
-
-#include <boost/multiprecision/cpp_int.hpp>
 
 #include <quoin/answers/recheck.hpp>
 
 namespace quoin {
 
-using Fraction = boost::multiprecision::cpp_rational;
-
-/// What formulas are reckoned from.
-struct Known {
-    std::map<std::string, Fraction, std::less<>> figures;
-    const std::vector<RecheckedMonth>* months = nullptr;
-    int last_month = 0;
-};
-
-/// The exact value of a formula. Throws Broken where it names a figure that is not known.
-[[nodiscard]] Fraction reckon(const Formula& formula, const Known& known);
-/// Of what comes to whole cents.
-[[nodiscard]] Money reckon_money(const Formula& formula, const Known& known);
+struct Known;
 
 class Ledger {
   public:
-    explicit Ledger(RecheckAnswer& answer) : answer_(answer) {
-        known_.months = &answer.months;
-        known_.last_month = static_cast<int>(answer.months.size()) - 1;
-    }
+    explicit Ledger(RecheckAnswer& answer);
+    ~Ledger();
 
     void section(RecheckSheet sheet, std::string title);
     /// A figure that was looked up or chosen.
@@ -45,13 +29,13 @@ class Ledger {
     void given(std::string id, std::string name, Money value, Ground ground);
     void figure(std::string id, std::string name, Formula formula, Ground ground, Money ours);
 
-    [[nodiscard]] bool has(std::string_view id) const { return known_.figures.contains(id); }
+    [[nodiscard]] bool has(std::string_view id) const;
 
   private:
     void add(RecheckedFigure entry);
 
     RecheckAnswer& answer_;
-    Known known_;
+    std::unique_ptr<Known> known_;
 };
 
 /// Grounds. `rounded_by` is the number in docs/roundings.md.

@@ -1,5 +1,6 @@
 // Running the schedule anew, its insurance from its own balances.
 #include "ledger.hpp"
+#include "reckon.hpp"
 
 #include <algorithm>
 

@@ -9,6 +9,7 @@
 #include "../loading.hpp"
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/first_inquiry.hpp>
+#include <quoin/text/value.hpp>
 
 namespace quoin::apps {
 namespace {

@@ -1,0 +1,75 @@
+// What a problem keeps of the values it speaks of, and the sentences that are made of them.
+#include <shown.hpp>
+
+#include <quoin/text/problem_words.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "support/findings.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+TEST_CASE("a problem is its id, its place and typed values, and no sentence") {
+    const Parsed file(R"({"as_of": "2027-01-02"})");
+    const Value& day = *file.root().find("as_of");
+    const Problem problem = problems::book_expired({&day, Path{nullptr, "as_of"}},
+                                                   *Date::of(2027, 1, 2), *Date::of(2026, 12, 31));
+    CHECK(problem.id == ProblemId::book_expired);
+    CHECK(name_of(problem.id) == "book-expired");
+    CHECK(problem.path == "/as_of");
+    CHECK(place_of(problem) == "1:11");
+    CHECK(problem.arguments ==
+          std::vector<Argument>{*Date::of(2027, 1, 2), *Date::of(2026, 12, 31)});
+    const ProblemWords words = words_of(problem);
+    CHECK(words.found == "a price book that ended on 2026-12-31, asked as of 2027-01-02");
+    CHECK(words.expected == "a price book in force");
+    CHECK(words.advice == "get the current price book, or set \"as_of\" back");
+}
+
+TEST_CASE("what was found is kept as a value, and told as it stands") {
+    const struct {
+        const char* json;
+        FoundValue kept;
+        const char* told;
+    } rows[] = {
+        {"null", {FoundValue::Kind::null, ""}, "null"},
+        {"[1]", {FoundValue::Kind::list, ""}, "a list"},
+        {"{}", {FoundValue::Kind::object, ""}, "an object"},
+        {"6.1250", {FoundValue::Kind::literal, "6.1250"}, "6.1250"},
+        {"true", {FoundValue::Kind::literal, "true"}, "true"},
+        {"\"a\\tb\"", {FoundValue::Kind::text, "a\\u0009b"}, "\"a\\u0009b\""},
+    };
+    for (const auto& row : rows) {
+        CAPTURE(row.json);
+        const Parsed file(row.json);
+        const Problem problem = problems::not_money({&file.root(), {}});
+        CHECK(problem.arguments == std::vector<Argument>{row.kept});
+        CHECK(words_of(problem).found == row.told);
+    }
+    CHECK(words_of(problems::not_money({})).found == "nothing");
+}
+
+TEST_CASE("a near name takes the place of other advice") {
+    CHECK(words_of(problems::member_unknown({}, "prcie", "price")).advice ==
+          "did you mean \"price\"?");
+    CHECK(words_of(problems::member_unknown({}, "prcie", "")).advice ==
+          "remove it, or move a remark into \"comment\"");
+}
+
+TEST_CASE("a noun has its article, and a long list of names ends early") {
+    CHECK(words_of(problems::name_unknown({}, "option", "deck", "")).expected ==
+          "the id of an option that is there");
+    CHECK(words_of(problems::name_unknown({}, "plan", "deck", "")).expected ==
+          "the id of a plan that is there");
+    std::vector<std::string> names(12, "one");
+    const auto told = [&] { return words_of(problems::not_one_of({}, names, "")).expected; };
+    CHECK(told().ends_with(", \"one\""));
+    names.emplace_back("thirteenth");
+    CHECK(told().ends_with(", \"one\", ..."));
+}
+
+TEST_CASE("every problem has a name, and those that share one are told apart by their ids") {
+    CHECK(name_of(ProblemId::file_is_folder) == name_of(ProblemId::file_unreadable));
+    CHECK(name_of(ProblemId::file_missing) == "file-missing");
+    CHECK(name_of(ProblemId::http_fault) == "http-fault");
+}
