@@ -32,27 +32,26 @@ std::string ending_words(const EndingTable& table) {
 }
 
 void write(const EndingTable& table, JsonWriter& json) {
-    json.open_object();
-    json.text("of", table.of);
-    json.text("list", code_of(table.ending.list));
-    json.text("name", table.ending.name);
-    json.text("until", table.ending.until.text());
-    json.text("after", code_of(table.ending.after));
-    json.close_object();
+    json.object([&] {
+        json.text("of", table.of);
+        json.text("list", code_of(table.ending.list));
+        json.text("name", table.ending.name);
+        json.text("until", table.ending.until.text());
+        json.text("after", code_of(table.ending.after));
+    });
 }
 
 void write(const Checked& file, JsonWriter& json) {
-    json.open_object();
-    json.text("file", file.file);
-    json.text("kind", code_of(file.kind));
-    json.truth("sound", file.findings.none());
-    json.key("problems");
-    write_problems(file.findings, json);
-    json.key("ending");
-    json.open_list();
-    for (const EndingTable& table : file.endings) write(table, json);
-    json.close_list();
-    json.close_object();
+    json.object([&] {
+        json.text("file", file.file);
+        json.text("kind", code_of(file.kind));
+        json.truth("sound", file.findings.none());
+        json.key("problems");
+        write_problems(file.findings, json);
+        json.list("ending", [&] {
+            for (const EndingTable& table : file.endings) write(table, json);
+        });
+    });
 }
 
 std::string as_text(const std::vector<Checked>& checked) {
@@ -69,12 +68,11 @@ std::string as_text(const std::vector<Checked>& checked) {
 
 std::string as_json(const std::vector<Checked>& checked) {
     JsonWriter json;
-    json.open_object();
-    json.key("files");
-    json.open_list();
-    for (const Checked& file : checked) write(file, json);
-    json.close_list();
-    json.close_object();
+    json.object([&] {
+        json.list("files", [&] {
+            for (const Checked& file : checked) write(file, json);
+        });
+    });
     return json.take() + "\n";
 }
 

@@ -2,6 +2,7 @@
 #include <quoin/exact/decimal.hpp>
 
 #include <charconv>
+#include <iterator>
 
 namespace quoin {
 namespace {
@@ -83,11 +84,17 @@ std::string Decimal::text() const {
     const auto size =
         negative ? ~static_cast<std::uint64_t>(count_) + 1 : static_cast<std::uint64_t>(count_);
     constexpr auto unit = static_cast<std::uint64_t>(one);
-    std::string text = (negative ? "-" : "") + std::to_string(size / unit);
-    std::string fraction = std::to_string(size % unit);
-    fraction.insert(0, static_cast<std::size_t>(max_decimals) - fraction.size(), '0');
-    while (!fraction.empty() && fraction.back() == '0') fraction.pop_back();
-    return fraction.empty() ? text : text + "." + fraction;
+    char letters[32];
+    char* end = letters;
+    if (negative) *end++ = '-';
+    end = std::to_chars(end, std::end(letters), size / unit).ptr;
+    std::uint64_t rest = size % unit;
+    if (rest != 0) *end++ = '.';
+    for (std::uint64_t place = unit / 10; rest != 0; place /= 10) {
+        *end++ = static_cast<char>('0' + rest / place);
+        rest %= place;
+    }
+    return {letters, end};
 }
 
 } // namespace quoin

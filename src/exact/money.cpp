@@ -1,6 +1,9 @@
 // Reading and writing amounts of money from their own text.
 #include <quoin/exact/money.hpp>
 
+#include <charconv>
+#include <iterator>
+
 namespace quoin {
 namespace {
 
@@ -36,10 +39,17 @@ std::optional<Money> Money::parse(std::string_view text) {
 }
 
 std::string Money::text() const {
-    const std::string digits = std::to_string(count_ < 0 ? -(count_ % 100) : count_ % 100);
-    const std::string whole = std::to_string(count_ / 100);
-    const bool bare_minus = count_ < 0 && count_ > -100; // -0.50: the whole part has no sign
-    return (bare_minus ? "-" : "") + whole + (digits.size() == 1 ? ".0" : ".") + digits;
+    const bool negative = count_ < 0;
+    const auto cents =
+        negative ? ~static_cast<std::uint64_t>(count_) + 1 : static_cast<std::uint64_t>(count_);
+    char letters[24];
+    char* end = letters;
+    if (negative) *end++ = '-';
+    end = std::to_chars(end, std::end(letters), cents / 100).ptr;
+    *end++ = '.';
+    *end++ = static_cast<char>('0' + cents / 10 % 10);
+    *end++ = static_cast<char>('0' + cents % 10);
+    return {letters, end};
 }
 
 } // namespace quoin

@@ -38,24 +38,17 @@ Home first_home(const PriceBook& book) {
 void write_scenario(const LoanProgram& program, const Ladder& ladder, const std::string& percent,
                     JsonWriter& json) {
     const std::string down = percent == "0" ? "nothing" : percent + " %";
-    json.open_object();
-    json.text("name", program.name + ", " + down + " down");
-    json.text("program", program.id);
-    json.number("years", usual_years);
-    json.number("lock_days", ladder.lock_days);
-    json.key("down");
-    json.open_object();
-    json.text("percent", percent);
-    json.close_object();
-    json.key("rate");
-    json.open_object();
-    json.text("points", "0");
-    json.close_object();
-    json.close_object();
+    json.object([&] {
+        json.text("name", program.name + ", " + down + " down");
+        json.text("program", program.id);
+        json.number("years", usual_years);
+        json.number("lock_days", ladder.lock_days);
+        json.object("down", [&] { json.text("percent", percent); });
+        json.object("rate", [&] { json.text("points", "0"); });
+    });
 }
 
 void write_scenarios(const Lending& lending, const RateSheet& sheet, JsonWriter& json) {
-    json.open_list();
     for (const LoanProgram& program : lending.programs) {
         const Ladder* ladder = sheet.ladder(program.id, usual_years * 12, days_to_closing);
         if (program.adjustable || ladder == nullptr) continue;
@@ -63,7 +56,6 @@ void write_scenarios(const Lending& lending, const RateSheet& sheet, JsonWriter&
             write_scenario(program, *ladder, down.value().text(), json);
         }
     }
-    json.close_list();
 }
 
 /// What is assumed for a buyer of whom nothing is known yet; and where the day's prices are not
@@ -96,21 +88,20 @@ std::optional<std::string> first_inquiry(const std::string& book, const Desk& de
     const Home home = first_home(prices);
     if (home.lot == nullptr || sheet == nullptr) return std::nullopt;
     JsonWriter json;
-    json.open_object();
-    json.text("format", "quoin/inquiry/1");
-    json.text("comment", comment_of(prices, as_of, today));
-    json.text("price_book", book);
-    json.text("buyer", "New buyer");
-    json.text("as_of", as_of.text());
-    json.text("contract", as_of.text());
-    json.text("closing", plus_days(as_of, days_to_closing).text());
-    json.text("plan", home.plan->id);
-    json.text("elevation", home.plan->elevations.front().id);
-    json.text("lot", home.lot->id);
-    json.number("score", assumed_score);
-    json.key("scenarios");
-    write_scenarios(desk.lending, *sheet, json);
-    json.close_object();
+    json.object([&] {
+        json.text("format", "quoin/inquiry/1");
+        json.text("comment", comment_of(prices, as_of, today));
+        json.text("price_book", book);
+        json.text("buyer", "New buyer");
+        json.text("as_of", as_of.text());
+        json.text("contract", as_of.text());
+        json.text("closing", plus_days(as_of, days_to_closing).text());
+        json.text("plan", home.plan->id);
+        json.text("elevation", home.plan->elevations.front().id);
+        json.text("lot", home.lot->id);
+        json.number("score", assumed_score);
+        json.list("scenarios", [&] { write_scenarios(desk.lending, *sheet, json); });
+    });
     std::string inquiry = json.take();
     if (!is_sound(inquiry, desk)) return std::nullopt;
     return inquiry;

@@ -602,6 +602,7 @@ export type AffordScenario = {
         back: string | null;
         automated: string | null;
         whole_percents: boolean;
+        passes_by_residual_income: boolean;
         passed_by: string | null;
         status: 'published' | 'from_memory' | 'common_practice' | 'sample';
         source: string;
@@ -1048,6 +1049,7 @@ export type Site = {
 
 export type ListGap = {
     list: 'maximum_ltv' | 'loan_limit' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'contribution_cap' | 'points_adjustment' | 'mortgage_insurance' | 'single_premium' | 'homeowner' | 'ratios' | 'residual_income';
+    kind: 'ended' | 'not_yet' | 'no_row';
     until?: string;
     effective?: string;
     words: string;

@@ -29,10 +29,10 @@ void fields(V& v, A& added) {
         v("in_five_years", added.in_five_years);
         v("over_loan", added.over_loan);
         v.each("jumps", added.jumps, [&](auto& jump, std::size_t) {
-            v.said("why", [&] { return jump.lookup; });
+            v("why", jump.lookup);
             v("before", jump.before);
             v("after", jump.after);
-            v.said("words", [&] { return words(jump, added); });
+            v.words("words", [&] { return words(jump, added); });
         });
     });
 }
@@ -54,7 +54,7 @@ void item_fields(V& v, const AddsAnswer& answer, Item& item) {
     v("level", item.level);
     v("area", item.area);
     v("standing", item.standing);
-    v.said("wish", [&] { return item.wish > 0 ? std::optional(item.wish) : std::nullopt; });
+    v.counted("wish", item.wish);
     v("quantity", item.quantity);
     v("unit", item.unit);
     v("structural", item.structural);
@@ -104,11 +104,12 @@ void fields(V& v, A& answer) {
     v.each("stacked", answer.stacked,
            [&](auto& step, std::size_t) { step_fields(v, answer, step); });
     v.object("whole", [&] { step_fields(v, answer, answer.whole); });
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const AddsAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<AddsAnswer>();
+template const Shape& shape_of<AddsAnswer>();
+template std::optional<AddsAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

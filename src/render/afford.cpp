@@ -288,30 +288,35 @@ namespace {
 
 using Words = std::optional<std::string>;
 
-template <class V>
-void ratio_fields(V& v, const AffordScenario& s) {
-    v.said("front", [&] { return s.back ? s.ratios->front : std::nullopt; });
+template <class V, class Scenario, class Ratios>
+void ratio_fields(V& v, Scenario& s, Ratios& ratios) {
+    v.only("front", s.back.has_value(), ratios.front);
     v("back", s.back);
-    v.said("automated", [&] {
+    v.words("automated", [&] {
         const std::string words = automated_words(s);
         return words.empty() ? Words{} : Words(words);
     });
-    v.said("whole_percents", [&] { return s.ratios->whole_percents; });
-    v.said("passed_by", [&] { return s.passes_by_ratio ? Words(passed_words(s)) : Words{}; });
-    v.said("status", [&] { return s.ratios->status; });
-    v.said("source", [&] { return s.ratios->source; });
+    v("whole_percents", ratios.whole_percents);
+    v("passes_by_residual_income", s.passes_by_ratio);
+    v.words("passed_by", [&] { return s.passes_by_ratio ? Words(passed_words(s)) : Words{}; });
+    v("status", ratios.status);
+    v("source", ratios.source);
 }
 
-template <class V>
-void residual_fields(V& v, const AffordScenario& s) {
-    v.said("tested", [&] { return s.residual->tested(); });
-    v.said("words", [&] { return residual_words(s); });
-    v.said("guide", [&] {
-        return s.residual->tested() && s.price ? std::optional(s.residual_guide) : std::nullopt;
-    });
-    v.said("upkeep", [&] { return s.residual->upkeep; });
-    v.said("status", [&] { return s.residual->guide.status; });
-    v.said("source", [&] { return s.residual->guide.source; });
+template <class V, class Scenario, class Residual>
+void residual_fields(V& v, Scenario& s, Residual& residual) {
+    v.held(
+        "tested", [&] { return residual.tested(); },
+        [&](auto tested) {
+            residual.has_income = residual.has_household = residual.has_taxes = tested;
+            residual.has_region = tested;
+            residual.square_feet = Decimal::whole(tested ? 1 : 0);
+        });
+    v.words("words", [&] { return residual_words(s); });
+    v.only("guide", residual.tested() && s.price, s.residual_guide);
+    v("upkeep", residual.upkeep);
+    v("status", residual.guide.status);
+    v("source", residual.guide.source);
 }
 
 } // namespace
@@ -319,8 +324,9 @@ void residual_fields(V& v, const AffordScenario& s) {
 template <class V, Of<AffordScenario> A>
 void fields(V& v, A& s) {
     v("terms", s.terms);
-    v.maybe("ratios", s.ratios.has_value(), [&] { ratio_fields(v, s); });
-    v.maybe("residual_income", s.residual.has_value(), [&] { residual_fields(v, s); });
+    v.maybe("ratios", s.ratios, [&](auto& ratios) { ratio_fields(v, s, ratios); });
+    v.maybe("residual_income", s.residual,
+            [&](auto& residual) { residual_fields(v, s, residual); });
     v("qualifying_rate", s.qualifying_rate);
     v("qualifying_source", s.qualifying_source);
     v("price", s.price);
@@ -343,11 +349,12 @@ void fields(V& v, A& answer) {
     v("automated", answer.facts.automated);
     v("assumptions", answer.assumptions);
     v("scenarios", answer.scenarios);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const AffordAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<AffordAnswer>();
+template const Shape& shape_of<AffordAnswer>();
+template std::optional<AffordAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -34,11 +34,11 @@ void fields(V& v, A& answer) {
     v("advanced", answer.advanced);
     v("paid", answer.paid);
     v("finance_charge", answer.finance_charge);
-    v.said("cautions", [] { return std::vector<std::string>{caution}; });
+    v.words("cautions", [] { return std::vector<std::string>{caution}; });
 }
 
 std::string json_text_of(const AprAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<AprAnswer>();
+template const Shape& shape_of<AprAnswer>();
 
 } // namespace quoin

@@ -36,7 +36,9 @@ void fields(V& v, A& outlook) {
         v("balance", end.balance);
         v("shortage", end.shortage);
         v("refund", end.refund);
-        v.said("next_deposit", [&] { return end.payment(); });
+        v.held(
+            "next_deposit", [&] { return end.payment(); },
+            [&](auto deposit) { end.next.deposit = deposit; });
         v.said("change", [&] { return outlook.change(year); });
     });
 }
@@ -56,6 +58,12 @@ void fields(V& v, A& month) {
     v("balance", month.balance);
 }
 
+template <class V, Of<NewHomeEscrow> A>
+void fields(V& v, A& outlook) {
+    v("from_settled", outlook.from_settled);
+    v("from_first_bills", outlook.from_first_bills);
+}
+
 template <class V, Of<HousingEscrow> A>
 void fields(V& v, A& escrow) {
     v("deposit", escrow.account.deposit);
@@ -63,19 +71,14 @@ void fields(V& v, A& escrow) {
     v("cushion", escrow.account.cushion);
     v("bills", escrow.bills);
     v("months", escrow.account.months);
-    v.when(escrow.outlook.has_value(), [&] {
-        v.object("outlook", [&] {
-            v.said("from_settled", [&] { return escrow.outlook->from_settled; });
-            v.said("from_first_bills", [&] { return escrow.outlook->from_first_bills; });
-        });
-    });
+    v.given("outlook", escrow.outlook, [&](auto& outlook) { v("outlook", outlook); });
 }
 
 template <class V, Of<CalendarDay> A>
 void fields(V& v, A& day) {
     v("date", day.date);
     v("what", day.what);
-    v.said("words", [&] { return name_of(day.what); });
+    v.words("words", [&] { return name_of(day.what); });
     v("amount", day.amount);
 }
 
@@ -85,7 +88,7 @@ template <class V, class Answer>
 void credits_fields(V& v, Answer& answer) {
     v.each("used", answer.credits, [&](auto& line, std::size_t) {
         v("use", line.use);
-        v.said("words", [&] { return words(line.use, answer.scenario); });
+        v.words("words", [&] { return words(line.use, answer.scenario); });
         v("amount", line.amount);
     });
     v("without_use", answer.scenario.credits.without_use);
@@ -110,11 +113,12 @@ void fields(V& v, A& answer) {
     v.object("credits", [&] { credits_fields(v, answer); });
     v("appraisal_gap", answer.effects.appraisal_gap);
     v("calendar", answer.calendar);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const CashAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<CashAnswer>();
+template const Shape& shape_of<CashAnswer>();
+template std::optional<CashAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -96,7 +96,7 @@ void fields(V& v, A& stretch) {
     v("cheaper", stretch.cheaper);
     v("from", stretch.from);
     v("to", stretch.to);
-    v.said("when", [&] { return when_words(stretch); });
+    v.words("when", [&] { return when_words(stretch); });
 }
 
 template <>
@@ -104,47 +104,48 @@ inline constexpr std::string_view shape_name<CostStretch> = "Stretch";
 
 namespace {
 
-template <class V>
-void order_fields(V& v, const CompareAnswer& answer, const LoanOrder& order) {
-    const auto name = [&](std::size_t scenario) { return answer.scenarios[scenario].terms.name; };
-    v.said("first", [&] { return name(order.first); });
-    v.said("second", [&] { return name(order.second); });
-    v("stretches", order.stretches);
-}
-
-template <class V>
-void payback_fields(V& v, const CompareAnswer& answer, const PointsPayback& p) {
-    v.said("scenario", [&] { return answer.scenarios[p.scenario].terms.name; });
+template <class V, class Payback, class Name>
+void payback_fields(V& v, Payback& p, const CompareAnswer& answer, const Name& name) {
+    v.place("scenario", p.scenario, answer.scenarios, name);
     v("rate", p.rate);
     v("rate_without", p.rate_without);
     v("extra_cash", p.extra_cash);
     v("saved_monthly", p.saved_monthly);
     v("break_even", p.break_even);
     v("stretches", p.order);
-    v.said("words", [&] { return payback_words(p); });
+    v.words("words", [&] { return payback_words(p); });
 }
 
 } // namespace
 
 template <class V, Of<CompareAnswer> A>
 void fields(V& v, A& answer) {
+    const auto name = [](const ScenarioAnswer& one) -> const std::string& {
+        return one.terms.name;
+    };
     v.constant("question", "compare");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
     v.each("scenarios", answer.scenarios, [&](auto& scenario, std::size_t i) {
         v.all_of(scenario);
-        v.said("against_first", [&] { return Difference{answer.against_first[i]}; });
-        v.said("curve", [&] { return answer.curves[i]; });
+        v.object(
+            "against_first", [&] { difference(v, beside(answer.against_first, i)); },
+            difference_name);
+        v("curve", beside(answer.curves, i));
     });
     v.each("points", answer.points,
-           [&](auto& point, std::size_t) { payback_fields(v, answer, point); });
-    v.each("orders", answer.orders,
-           [&](auto& order, std::size_t) { order_fields(v, answer, order); });
-    v.said("cautions", [&] { return cautions_of(answer); });
+           [&](auto& point, std::size_t) { payback_fields(v, point, answer, name); });
+    v.each("orders", answer.orders, [&](auto& order, std::size_t) {
+        v.place("first", order.first, answer.scenarios, name);
+        v.place("second", order.second, answer.scenarios, name);
+        v("stretches", order.stretches);
+    });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const CompareAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<CompareAnswer>();
+template const Shape& shape_of<CompareAnswer>();
+template std::optional<CompareAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -14,61 +14,60 @@ inline constexpr auto
                                            {PaidInCash::upfront_fee, "upfront_fee"},
                                            {PaidInCash::single_premium, "single_premium"}});
 
-/// A mix as it is told of its scenario.
-struct ToldMix {
-    CreditMix mix;
-    PaidInCash paid_in_cash = PaidInCash::none;
-};
-
 template <>
 inline constexpr std::string_view shape_name<CreditAnswer> = "Credit";
-template <>
-inline constexpr std::string_view shape_name<CreditScenario> = "CreditScenario";
-template <>
-inline constexpr std::string_view shape_name<ToldMix> = "Mix";
 
 namespace {
 
-ToldMix told(const CreditMix& mix, const CreditScenario& s) {
-    if (!mix.fee_in_cash) return {mix, PaidInCash::none};
-    return {mix, s.is_single_premium ? PaidInCash::single_premium : PaidInCash::upfront_fee};
+PaidInCash paid_in_cash(const CreditMix& mix, const CreditScenario& s) {
+    if (!mix.fee_in_cash) return PaidInCash::none;
+    return s.is_single_premium ? PaidInCash::single_premium : PaidInCash::upfront_fee;
 }
 
-std::optional<ToldMix> told(const std::optional<CreditMix>& mix, const CreditScenario& s) {
-    return mix ? std::optional(told(*mix, s)) : std::nullopt;
+std::optional<std::string> buydown_of(const CreditMix& mix) {
+    return mix.buydown.empty() ? std::nullopt : std::optional(buydown_name(mix.buydown));
 }
 
-std::vector<ToldMix> told(const std::vector<CreditMix>& mixes, const CreditScenario& s) {
-    std::vector<ToldMix> list;
-    for (const CreditMix& mix : mixes) list.push_back(told(mix, s));
-    return list;
+/// Takes back what buydown_name() made: "2-1", or "1-0" of a single year.
+std::vector<Percent> buydown_in(const std::optional<std::string>& told) {
+    std::vector<Percent> steps;
+    std::string_view name = told ? std::string_view(*told) : std::string_view{};
+    while (!name.empty()) {
+        const std::string_view step = name.substr(0, name.find('-'));
+        const Decimal percent = Decimal::parse(step).value_or(Decimal{});
+        if (percent > Decimal{}) steps.emplace_back(percent);
+        name.remove_prefix(std::min(step.size() + 1, name.size()));
+    }
+    return steps;
 }
 
 template <class V, class Pays>
 void pays_fields(V& v, Pays& pays) {
-    const auto use = [&](std::string_view key, CreditUse what) {
-        v.said(key, [&] { return pays[what]; });
-    };
-    use("points", CreditUse::points);
-    use("buydown", CreditUse::buydown);
-    use("upfront_fee", CreditUse::upfront_fee);
-    use("closing_costs", CreditUse::closing_costs);
-    use("prepaids", CreditUse::prepaids);
+    v("points", pays[CreditUse::points]);
+    v("buydown", pays[CreditUse::buydown]);
+    v("upfront_fee", pays[CreditUse::upfront_fee]);
+    v("closing_costs", pays[CreditUse::closing_costs]);
+    v("prepaids", pays[CreditUse::prepaids]);
 }
 
-} // namespace
+constexpr std::string_view mix_name = "Mix";
 
-template <class V, Of<ToldMix> A>
-void fields(V& v, A& told) {
-    auto& mix = told.mix;
+/// A mix as it is told of its scenario.
+template <class V, class Mix, class Scenario>
+void mix_fields(V& v, Mix& mix, Scenario& s) {
     v("off_price", mix.off_price);
     v("rate", mix.rate);
     v("points", mix.points);
     v.apr("apr", mix.apr);
-    v.said("buydown", [&] {
-        return mix.buydown.empty() ? std::nullopt : std::optional(buydown_name(mix.buydown));
-    });
-    v("paid_in_cash", told.paid_in_cash);
+    v.held(
+        "buydown", [&] { return buydown_of(mix); },
+        [&](const auto& name) { mix.buydown = buydown_in(name); });
+    v.held(
+        "paid_in_cash", [&] { return paid_in_cash(mix, s); },
+        [&](auto what) {
+            mix.fee_in_cash = what != PaidInCash::none;
+            if (mix.fee_in_cash) s.is_single_premium = what == PaidInCash::single_premium;
+        });
     v.object("pays", [&] { pays_fields(v, mix.pays); });
     v("without_use", mix.without_use);
     v("over_cap", mix.over_cap);
@@ -85,37 +84,36 @@ void fields(V& v, A& told) {
     v("cost_over_asked_years", mix.cost_asked);
 }
 
-namespace {
-
-template <class V, class Scenario>
-void cap_fields(V& v, Scenario& s) {
-    v.said("percent", [&] { return *s.cap; });
-    v.either("of", s.cap_by_price, "price", "value");
-    v("amount", s.cap_amount);
-    v("taken", s.cap_taken);
-    v("concessions_alone", s.cap_on_concessions);
-}
-
 template <class V, class Scenario>
 void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
+    const auto mix = [&](auto& one) { mix_fields(v, one, s); };
     v("terms", s.terms);
     v("refusals", s.refusals);
     v.unless_refused(s.available(), [&] {
-        v.maybe("contribution_cap", s.cap.has_value(), [&] { cap_fields(v, s); });
-        v.said("without", [&] { return told(s.today, s); });
+        v.maybe("contribution_cap", s.cap, [&](auto& percent) {
+            v("percent", percent);
+            v.either("of", s.cap_by_price, "price", "value");
+            v("amount", s.cap_amount);
+            v("taken", s.cap_taken);
+            v("concessions_alone", s.cap_on_concessions);
+        });
+        v.object(
+            "without", [&] { mix(s.today); }, mix_name);
         v.each("each_use", s.pure, [&](auto& pure, std::size_t) {
-            v.said("use", [&] { return pure.way; });
-            v.said("name", [&] { return use_name(pure, s); });
-            v.said("mix", [&] { return told(pure.mix, s); });
-            v.said("why_not",
-                   [&] { return pure.mix ? std::nullopt : std::optional(why_not(pure, ask)); });
+            v("use", pure.way);
+            v.words("name", [&] { return use_name(pure, s); });
+            v.maybe("mix", pure.mix, mix, mix_name);
+            v.words("why_not",
+                    [&] { return pure.mix ? std::nullopt : std::optional(why_not(pure, ask)); });
         });
-        v.said("lowest_payment", [&] { return told(s.lowest_payment, s); });
-        v.said("least_cash", [&] {
-            return s.cash_is_given ? std::nullopt : std::optional(told(s.least_cash, s));
-        });
-        v.said("least_cost", [&] { return told(s.least_cost, s); });
-        v.said("frontier", [&] { return told(s.frontier, s); });
+        v.object(
+            "lowest_payment", [&] { mix(s.lowest_payment); }, mix_name);
+        v.unless(
+            "least_cash", s.cash_is_given, [&] { mix(s.least_cash); }, mix_name);
+        v.object(
+            "least_cost", [&] { mix(s.least_cost); }, mix_name);
+        v.each(
+            "frontier", s.frontier, [&](auto& one, std::size_t) { mix(one); }, mix_name);
     });
 }
 
@@ -130,11 +128,12 @@ void fields(V& v, A& answer) {
     v("contract_price", answer.contract_price);
     v.each("scenarios", answer.scenarios,
            [&](auto& s, std::size_t) { scenario_fields(v, s, answer.ask); });
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const CreditAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<CreditAnswer>();
+template const Shape& shape_of<CreditAnswer>();
+template std::optional<CreditAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -5,7 +5,8 @@
 //   template <class V, Of<QuoteLine> A>
 //   void fields(V& v, A& line) {
 //       v("area", line.area);                                   // as its type is written
-//       v.said("words", [&] { return words(line); });           // made of the fields, or words
+//       v.said("total", [&] { return line.total(); });          // made of the fields
+//       v.words("words", [&] { return words(line); });          // for people
 //       v.when(line.structural, [&] { v("note", line.note); }); // not in every object
 //   }
 //
@@ -20,6 +21,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <vector>
 
 #include <quoin/exact/date.hpp>
 #include <quoin/exact/money.hpp>
@@ -72,57 +74,79 @@ class FieldsToJson {
     void either(std::string_view key, bool holds, std::string_view code, std::string_view other) {
         json_.text(key, holds ? code : other);
     }
-    /// A member that is made of others, or words: `value` is asked for it.
+    /// A member that is made of others: `value` is asked for it.
     template <class F>
     void said(std::string_view key, const F& value) {
         json_.key(key);
         write(value());
     }
+    /// Words for people: the one kind of member that is not read back.
+    template <class F>
+    void words(std::string_view key, const F& value) {
+        said(key, value);
+    }
+    /// A member that is held in another form: `value` makes it, `hold` takes it back.
+    template <class F, class G>
+    void held(std::string_view key, const F& value, const G& /*hold*/) {
+        said(key, value);
+    }
+    /// A place in a list, by the name of what stands there.
+    template <class List, class F>
+    void place(std::string_view key, std::size_t place, const List& list, const F& name) {
+        json_.text(key, name(list[place]));
+    }
+    /// A count; null where there is none.
+    void counted(std::string_view key, int count) {
+        count > 0 ? json_.number(key, count) : json_.null(key);
+    }
+    /// Null where the condition does not hold.
+    template <class T>
+    void only(std::string_view key, bool holds, const T& value) {
+        json_.key(key);
+        holds ? write(value) : json_.null();
+    }
     /// As it is shown, half away from zero to so many decimals.
     template <MeasuredDecimal T>
     void rounded(std::string_view key, const T& value, int decimals) {
-        json_.key(key);
-        json_.text(fixed(value.value(), decimals));
+        json_.text(key, fixed(value.value(), decimals));
     }
     /// An APR as it is shown, see disclosed(); null where none was found.
     void apr(std::string_view key, const std::optional<Rate>& value) {
-        json_.key(key);
-        value ? json_.text(disclosed(value->percent())) : json_.null();
+        value ? json_.text(key, quoin::disclosed(value->percent())) : json_.null(key);
     }
+    void disclosed(std::string_view key, const Percent& value) {
+        json_.text(key, quoin::disclosed(value.value()));
+    }
+    /// An object; `name` as shape_name.
     template <class F>
-    void object(std::string_view key, const F& members) {
-        json_.key(key);
-        json_.open_object();
-        members();
-        json_.close_object();
+    void object(std::string_view key, const F& members, std::string_view /*name*/ = {}) {
+        json_.object(key, members);
     }
     /// An object, or null where there is no value.
     template <class T, class F>
-    void maybe(std::string_view key, const std::optional<T>& value, const F& members) {
-        maybe(key, value.has_value(), [&] { members(*value); });
+    void maybe(std::string_view key, const std::optional<T>& value, const F& members,
+               std::string_view /*name*/ = {}) {
+        if (value) return json_.object(key, [&] { members(*value); });
+        json_.null(key);
     }
-    /// An object, or null where the condition does not hold. `members` reads no optional value but
-    /// in said().
+    /// An object, or null where the flag is up.
     template <class F>
-    void maybe(std::string_view key, bool holds, const F& members) {
-        json_.key(key);
-        if (!holds) return json_.null();
-        json_.open_object();
-        members();
-        json_.close_object();
+    void unless(std::string_view key, bool flag, const F& members, std::string_view /*name*/ = {}) {
+        flag ? json_.null(key) : json_.object(key, members);
+    }
+    /// Members that are there where the value is; `sign` is one of them.
+    template <class T, class F>
+    void given(std::string_view /*sign*/, const std::optional<T>& value, const F& members) {
+        if (value) members(*value);
     }
     /// A list of objects; `members` is called with each item and its place.
     template <Listed T, class F>
-    void each(std::string_view key, const T& list, const F& members) {
-        json_.key(key);
-        json_.open_list();
-        std::size_t place = 0;
-        for (const auto& item : list) {
-            json_.open_object();
-            members(item, place++);
-            json_.close_object();
-        }
-        json_.close_list();
+    void each(std::string_view key, const T& list, const F& members,
+              std::string_view /*name*/ = {}) {
+        json_.list(key, [&] {
+            std::size_t place = 0;
+            for (const auto& item : list) json_.object([&] { members(item, place++); });
+        });
     }
     /// Members that are there where the condition holds.
     template <class F>
@@ -153,11 +177,11 @@ class FieldsToJson {
         } else if constexpr (std::is_enum_v<T>) {
             json_.text(code_of(value));
         } else if constexpr (CodedSet<T>) {
-            json_.open_list();
-            for (const auto& flag : codes<T>) {
-                if (value.*flag.meaning) json_.text(flag.code);
-            }
-            json_.close_list();
+            json_.list([&] {
+                for (const auto& flag : codes<T>) {
+                    if (value.*flag.meaning) json_.text(flag.code);
+                }
+            });
         } else if constexpr (std::same_as<T, Months>) {
             json_.number(value.count());
         } else if constexpr (Exact<T>) {
@@ -165,19 +189,29 @@ class FieldsToJson {
         } else if constexpr (MeasuredDecimal<T>) {
             json_.text(value.value().text());
         } else if constexpr (Listed<T>) {
-            json_.open_list();
-            for (const auto& item : value) write(item);
-            json_.close_list();
+            json_.list([&] {
+                for (const auto& item : value) write(item);
+            });
         } else {
-            json_.open_object();
-            fields(*this, value);
-            json_.close_object();
+            json_.object([&] { fields(*this, value); });
         }
     }
 
   private:
     JsonWriter& json_;
 };
+
+/// What stands at a place of a list that another list's items are told beside.
+template <class T>
+const T& beside(const std::vector<T>& list, std::size_t place) {
+    static const T none{};
+    return place < list.size() ? list[place] : none;
+}
+template <class T>
+T& beside(std::vector<T>& list, std::size_t place) {
+    if (list.size() <= place) list.resize(place + 1);
+    return list[place];
+}
 
 /// The JSON of an answer: how every answer is written.
 template <class Answer>

@@ -28,21 +28,21 @@ void fields(V& v, A& wish) {
 
 template <class V, Of<FitLeftOut> A>
 void fields(V& v, A& left) {
-    const bool priced = left.added.has_value();
-    const bool available = priced && left.added->available();
     v("wish", left.wish);
     v("reason", left.reason);
     v("rule", left.rule);
     v("along", left.along);
     v("instead_of", left.instead);
-    v.when(priced, [&] { v("price", left.price); });
-    v.when(priced && !available, [&] { v.said("refusals", [&] { return left.added->refusals; }); });
-    v.when(available, [&] {
-        v.said("per_month", [&] { return left.added->per_month; });
-        v.said("cash", [&] { return left.added->cash; });
-        v("over_monthly", left.over_monthly);
-        v("over_cash", left.over_cash);
-        v.said("jumps", [&] { return jump_words(*left.added); });
+    v.given("price", left.added, [&](auto& added) {
+        v("price", left.price);
+        v.when(!added.available(), [&] { v("refusals", added.refusals); });
+        v.when(added.available(), [&] {
+            v("per_month", added.per_month);
+            v("cash", added.cash);
+            v("over_monthly", left.over_monthly);
+            v("over_cash", left.over_cash);
+            v.words("jumps", [&] { return jump_words(added); });
+        });
     });
 }
 
@@ -96,14 +96,15 @@ void fields(V& v, A& home) {
     v("over_monthly", home.over_monthly);
     v("over_cash", home.over_cash);
     v("miss", home.miss);
-    v.said("price", [&] { return home.scenario ? std::optional(home.price) : std::nullopt; });
+    v.only("price", home.scenario.has_value(), home.price);
     v("scenario", home.scenario);
 }
 
 template <class V, Of<FitScenario> A>
 void fields(V& v, A& scenario) {
     v("terms", scenario.terms);
-    v.said("best_lot", [&] { return scenario.homes[scenario.best].lot; });
+    v.place("best_lot", scenario.best, scenario.homes,
+            [](const FitHome& home) -> const std::string& { return home.lot; });
     v("homes", scenario.homes);
 }
 
@@ -117,11 +118,12 @@ void fields(V& v, A& answer) {
     });
     v("lots", answer.lots);
     v("scenarios", answer.scenarios);
-    v.said("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
+    v.words("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
 }
 
 std::string json_text_of(const FitAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<FitAnswer>();
+template const Shape& shape_of<FitAnswer>();
+template std::optional<FitAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -152,7 +152,7 @@ void fields(V& v, A& even) {
     v("than", even.than);
     v("month", even.month);
     v("to", even.to);
-    v.said("when", [&] { return even_words(even); });
+    v.words("when", [&] { return even_words(even); });
 }
 
 template <class V, Of<LaterScenario> A>
@@ -164,15 +164,31 @@ void fields(V& v, A& s) {
     v("break_even", s.break_even);
 }
 
+namespace {
+
+std::optional<Later> later_of(std::optional<Money> estimate) {
+    if (!estimate) return std::nullopt;
+    Later later;
+    later.estimate = *estimate;
+    return later;
+}
+
+} // namespace
+
 template <class V, Of<LaterItem> A>
 void fields(V& v, A& item) {
     v("id", item.id);
     v("name", item.name);
     v("level", item.level);
     v("price", item.price);
-    v.said("estimate",
-           [&] { return item.later ? std::optional(item.later->estimate) : std::nullopt; });
-    v.said("note", [&] { return item.later ? item.later->note : std::string{}; });
+    v.held(
+        "estimate", [&] { return item.later ? std::optional(item.later->estimate) : std::nullopt; },
+        [&](auto estimate) { item.later = later_of(estimate); });
+    v.held(
+        "note", [&] { return item.later ? item.later->note : std::string{}; },
+        [&](const auto& note) {
+            if (item.later) item.later->note = note;
+        });
     v("why_not", item.why_not);
     v("work", item.work);
     v("scenarios", item.scenarios);
@@ -184,11 +200,12 @@ void fields(V& v, A& answer) {
     v("heading", answer.heading);
     v("month", answer.facts.month);
     v("items", answer.items);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const LaterAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<LaterAnswer>();
+template const Shape& shape_of<LaterAnswer>();
+template std::optional<LaterAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

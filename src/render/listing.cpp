@@ -189,16 +189,13 @@ std::string listing_csv(const PriceBook& book, Listing what) {
 std::string listing_json(const PriceBook& book, Listing what) {
     const Rows list = rows_of(book, what, for_programs);
     JsonWriter json;
-    json.open_list();
-    for (const auto& row : list.rows) {
-        json.open_object();
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            json.key(list.columns[i]);
-            json.text(row[i]);
+    json.list([&] {
+        for (const auto& row : list.rows) {
+            json.object([&] {
+                for (std::size_t i = 0; i < row.size(); ++i) json.text(list.columns[i], row[i]);
+            });
         }
-        json.close_object();
-    }
-    json.close_list();
+    });
     return json.take() + "\n";
 }
 

@@ -197,11 +197,12 @@ void fields(V& v, A& answer) {
     v("total_insurance", answer.total_insurance);
     v("total_from_buydown", answer.total_from_buydown);
     v("extra", answer.saves);
-    v.said("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+    v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
 std::string json_text_of(const MonthByMonthAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<MonthByMonthAnswer>();
+template const Shape& shape_of<MonthByMonthAnswer>();
+template std::optional<MonthByMonthAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -41,18 +41,18 @@ void fields(V& v, A& answer) {
     v.constant("question", "payment");
     v("loan", answer.terms.loan);
     v("rate", answer.terms.rate);
-    v.apr("apr", answer.terms.rate);
+    v.said("apr", [&] { return disclosed(answer.terms.rate.percent()); });
     v("term_months", answer.terms.term);
     v("payment", answer.payment);
     v("total_interest", answer.total_interest);
     v("total_of_payments", answer.total_of_payments);
     v("last_payment", answer.last_payment);
     v("months", answer.months);
-    v.said("cautions", [] { return std::vector<std::string>{caution}; });
+    v.words("cautions", [] { return std::vector<std::string>{caution}; });
 }
 
 std::string json_text_of(const PaymentAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<PaymentAnswer>();
+template const Shape& shape_of<PaymentAnswer>();
 
 } // namespace quoin

@@ -58,6 +58,11 @@ inline constexpr std::string_view shape_name<ProgramsAnswer> = "Programs";
 template <>
 inline constexpr std::string_view shape_name<OfferedProgram> = "Program";
 template <>
+inline constexpr auto
+    codes<ListGap::Kind> = coded<ListGap::Kind>({{ListGap::Kind::ended, "ended"},
+                                                 {ListGap::Kind::not_yet, "not_yet"},
+                                                 {ListGap::Kind::no_row, "no_row"}});
+template <>
 inline constexpr std::string_view shape_name<ListGap> = "ListGap";
 
 template <class V, Of<Rung> A>
@@ -69,18 +74,18 @@ void fields(V& v, A& rung) {
 template <class V, Of<Ladder> A>
 void fields(V& v, A& ladder) {
     v("months", ladder.months);
-    v.said("term", [&] { return term_text(Months(ladder.months)); });
+    v.words("term", [&] { return term_text(Months(ladder.months)); });
     v("lock_days", ladder.lock_days);
     v("rungs", ladder.rungs);
 }
 
 template <class V, Of<ListGap> A>
 void fields(V& v, A& gap) {
-    const bool ended = gap.kind == ListGap::Kind::ended;
     v("list", gap.list);
-    v.when(ended, [&] { v("until", gap.edge); });
-    v.when(!ended, [&] { v("effective", gap.edge); });
-    v.said("words", [&] { return words(gap); });
+    v("kind", gap.kind);
+    v.when(gap.kind == ListGap::Kind::ended, [&] { v("until", gap.edge); });
+    v.when(gap.kind != ListGap::Kind::ended, [&] { v("effective", gap.edge); });
+    v.words("words", [&] { return words(gap); });
 }
 
 template <class V, Of<OfferedProgram> A>
@@ -103,11 +108,12 @@ void fields(V& v, A& answer) {
     v("heading", answer.heading);
     v("note", answer.sheet_note);
     v("programs", answer.programs);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const ProgramsAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<ProgramsAnswer>();
+template const Shape& shape_of<ProgramsAnswer>();
+template std::optional<ProgramsAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

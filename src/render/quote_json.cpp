@@ -69,11 +69,12 @@ void fields(V& v, A& answer) {
         v("note", answer.deposit_note);
     });
     v("scenarios", answer.scenarios);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const QuoteAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<QuoteAnswer>();
+template const Shape& shape_of<QuoteAnswer>();
+template std::optional<QuoteAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

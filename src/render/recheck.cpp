@@ -144,8 +144,8 @@ void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) 
     v.said("value", [&] {
         return figure.unit == FigureUnit::money ? fixed(figure.value, 2) : figure.value.text();
     });
-    v.said("shown", [&] { return value_text(figure.unit, figure.value); });
-    v.said("formula", [&] { return text_or_nothing(formula_words(figure, figures)); });
+    v.words("shown", [&] { return value_text(figure.unit, figure.value); });
+    v.words("formula", [&] { return text_or_nothing(formula_words(figure, figures)); });
     v.said("inputs", [&] { return inputs_of(figure.formula); });
     v.said("rounding",
            [&] { return ground.rounding == 0 ? std::nullopt : std::optional(ground.rounding); });
@@ -173,11 +173,11 @@ void fields(V& v, A& answer) {
     });
     v.said("figures", [&] { return answer.figure_count(); });
     v.said("differences", [&] { return answer.differences(); });
-    v.said("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+    v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
 std::string json_text_of(const RecheckAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<RecheckAnswer>();
+template const Shape& shape_of<RecheckAnswer>();
 
 } // namespace quoin

@@ -28,6 +28,30 @@ class FieldsToShape {
     void said(std::string_view key, const F& /*value*/) {
         add(key, shape<std::remove_cvref_t<std::invoke_result_t<F>>>());
     }
+    template <class F>
+    void words(std::string_view key, const F& value) {
+        said(key, value);
+        object_->members.back().words = true;
+    }
+    template <class F, class G>
+    void held(std::string_view key, const F& value, const G& /*hold*/) {
+        said(key, value);
+    }
+    template <class List, class F>
+    void place(std::string_view key, std::size_t /*place*/, const List& /*list*/,
+               const F& /*name*/) {
+        add(key, {});
+    }
+    void counted(std::string_view key, int /*count*/) {
+        add(key, {.kind = Shape::Kind::number, .nullable = true});
+    }
+    template <class T>
+    void only(std::string_view key, bool /*holds*/, const T& /*value*/) {
+        Shape of = shape<T>();
+        of.nullable = true;
+        add(key, std::move(of));
+    }
+    void disclosed(std::string_view key, const Percent& /*value*/) { add(key, {}); }
     template <MeasuredDecimal T>
     void rounded(std::string_view key, const T& /*value*/, int /*decimals*/) {
         add(key, {});
@@ -36,26 +60,32 @@ class FieldsToShape {
         add(key, {.nullable = true});
     }
     template <class F>
-    void object(std::string_view key, const F& members) {
-        add(key, object_of(members));
+    void object(std::string_view key, const F& members, std::string_view name = {}) {
+        add(key, object_of(members, name));
     }
     template <class T, class F>
-    void maybe(std::string_view key, const std::optional<T>& /*value*/, const F& members) {
-        maybe(key, true, [&] {
-            const T made{};
-            members(made);
-        });
+    void maybe(std::string_view key, const std::optional<T>& /*value*/, const F& members,
+               std::string_view name = {}) {
+        const T made{};
+        unless(
+            key, false, [&] { members(made); }, name);
     }
     template <class F>
-    void maybe(std::string_view key, bool /*holds*/, const F& members) {
-        Shape shape = object_of(members);
+    void unless(std::string_view key, bool /*flag*/, const F& members, std::string_view name = {}) {
+        Shape shape = object_of(members, name);
         shape.nullable = true;
         add(key, std::move(shape));
     }
+    template <class T, class F>
+    void given(std::string_view /*sign*/, const std::optional<T>& /*value*/, const F& members) {
+        const T made{};
+        only(There::sometimes, [&] { members(made); });
+    }
     template <Listed T, class F>
-    void each(std::string_view key, const T& /*list*/, const F& members) {
+    void each(std::string_view key, const T& /*list*/, const F& members,
+              std::string_view name = {}) {
         const std::ranges::range_value_t<T> item{};
-        add(key, list_of(object_of([&] { members(item, std::size_t{0}); })));
+        add(key, list_of(object_of([&] { members(item, std::size_t{0}); }, name)));
     }
     template <class F>
     void when(bool /*holds*/, const F& members) {
@@ -109,8 +139,8 @@ class FieldsToShape {
         there_ = outer;
     }
     template <class F>
-    Shape object_of(const F& members) {
-        Shape inner{.kind = Shape::Kind::object};
+    Shape object_of(const F& members, std::string_view name) {
+        Shape inner{.kind = Shape::Kind::object, .name = std::string(name)};
         Shape* const outer = std::exchange(object_, &inner);
         const There outside = std::exchange(there_, There::always);
         members();
@@ -144,8 +174,9 @@ class FieldsToShape {
 };
 
 template <class Answer>
-Shape shape_of() {
-    return FieldsToShape::shape<Answer>();
+const Shape& shape_of() {
+    static const Shape shape = FieldsToShape::shape<Answer>();
+    return shape;
 }
 
 } // namespace quoin

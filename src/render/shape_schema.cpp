@@ -8,47 +8,40 @@ void write_within(const Shape& shape, std::string_view prefix, JsonWriter& json)
 
 void write_type(std::string_view type, bool nullable, JsonWriter& json) {
     if (!nullable) return json.text("type", type);
-    json.key("type");
-    json.open_list();
-    json.text(type);
-    json.text("null");
-    json.close_list();
+    json.list("type", [&] {
+        json.text(type);
+        json.text("null");
+    });
 }
 
 void write_codes(const Shape& shape, JsonWriter& json) {
-    json.key("enum");
-    json.open_list();
-    for (const std::string& code : shape.codes) json.text(code);
-    if (shape.nullable) json.null();
-    json.close_list();
+    json.list("enum", [&] {
+        for (const std::string& code : shape.codes) json.text(code);
+        if (shape.nullable) json.null();
+    });
 }
 
 void write_members(const Shape& shape, std::string_view prefix, JsonWriter& json) {
     write_type("object", shape.nullable, json);
-    json.key("required");
-    json.open_list();
-    for (const ShapeMember& member : shape.members) {
-        if (member.there == ShapeMember::There::always) json.text(member.name);
-    }
-    json.close_list();
-    json.key("properties");
-    json.open_object();
-    for (const ShapeMember& member : shape.members) {
-        json.key(member.name);
-        write_within(member.shape, prefix, json);
-    }
-    json.close_object();
+    json.list("required", [&] {
+        for (const ShapeMember& member : shape.members) {
+            if (member.there == ShapeMember::There::always) json.text(member.name);
+        }
+    });
+    json.object("properties", [&] {
+        for (const ShapeMember& member : shape.members) {
+            json.key(member.name);
+            write_within(member.shape, prefix, json);
+        }
+    });
 }
 
 /// An object that is others, too.
 void write_bases(const Shape& shape, std::string_view prefix, JsonWriter& json) {
-    json.key("allOf");
-    json.open_list();
-    for (const Shape& base : shape.bases) write_within(base, prefix, json);
-    json.open_object();
-    write_members(shape, prefix, json);
-    json.close_object();
-    json.close_list();
+    json.list("allOf", [&] {
+        for (const Shape& base : shape.bases) write_within(base, prefix, json);
+        json.object([&] { write_members(shape, prefix, json); });
+    });
 }
 
 void write_plain(const Shape& shape, std::string_view prefix, JsonWriter& json) {
@@ -74,33 +67,23 @@ void write_plain(const Shape& shape, std::string_view prefix, JsonWriter& json) 
 void write_reference(const Shape& shape, std::string_view prefix, JsonWriter& json) {
     const std::string reference = std::string(prefix) + shape.name;
     if (!shape.nullable) return json.text("$ref", reference);
-    json.key("anyOf");
-    json.open_list();
-    json.open_object();
-    json.text("$ref", reference);
-    json.close_object();
-    json.open_object();
-    json.text("type", "null");
-    json.close_object();
-    json.close_list();
+    json.list("anyOf", [&] {
+        json.object([&] { json.text("$ref", reference); });
+        json.object([&] { json.text("type", "null"); });
+    });
 }
 
 void write_within(const Shape& shape, std::string_view prefix, JsonWriter& json) {
-    json.open_object();
-    if (shape.name.empty()) {
-        write_plain(shape, prefix, json);
-    } else {
-        write_reference(shape, prefix, json);
-    }
-    json.close_object();
+    json.object([&] {
+        shape.name.empty() ? write_plain(shape, prefix, json)
+                           : write_reference(shape, prefix, json);
+    });
 }
 
 } // namespace
 
 void write_schema(const Shape& shape, std::string_view prefix, JsonWriter& json) {
-    json.open_object();
-    write_plain(shape, prefix, json);
-    json.close_object();
+    json.object([&] { write_plain(shape, prefix, json); });
 }
 
 } // namespace quoin

@@ -43,7 +43,7 @@ template <class V, Of<Buydown> A>
 void fields(V& v, A& buydown) {
     v.said("subsidy", [&] { return buydown.total_subsidy(); });
     v("note_payment", buydown.note_payment);
-    v.said("qualifying_rate", [&] { return buydown.qualifying_rate(); });
+    v("qualifying_rate", buydown.note.rate);
     v("years", buydown.years);
 }
 
@@ -73,8 +73,7 @@ void fields(V& v, A& cost) {
     v("amount_financed", cost.amount_financed);
     v("finance_charge", cost.finance_charge);
     v("total_of_payments", cost.total_of_payments);
-    v.said("total_interest_percentage",
-           [&] { return disclosed(cost.total_interest_percentage.value()); });
+    v.disclosed("total_interest_percentage", cost.total_interest_percentage);
     v("disclosed_in_five_years", cost.disclosed_in_five_years);
     v("disclosed_principal_in_five_years", cost.disclosed_principal_in_five_years);
     v("buyers_buydown", cost.buydown.put_up);
@@ -189,8 +188,8 @@ void fields(V& v, A& refusal) {
     v("why", refusal.why);
     v("found", refusal.found);
     v("limit", refusal.limit);
-    v.said("words", [&] { return words(refusal); });
-    v.when(refusal.gap.has_value(), [&] { v.said("list", [&] { return refusal.gap->list; }); });
+    v.words("words", [&] { return words(refusal); });
+    v.given("list", refusal.gap, [&](auto& gap) { v("list", gap.list); });
 }
 
 template <class V, Of<ScenarioAnswer> A>
@@ -203,13 +202,18 @@ void fields(V& v, A& a) {
 
 template void fields(FieldsToJson&, const Heading&);
 template void fields(FieldsToShape&, const Heading&);
+template void fields(FieldsFromJson&, Heading&);
 template void fields(FieldsToJson&, const ScenarioTerms&);
 template void fields(FieldsToShape&, const ScenarioTerms&);
+template void fields(FieldsFromJson&, ScenarioTerms&);
 template void fields(FieldsToJson&, const Monthly&);
 template void fields(FieldsToShape&, const Monthly&);
+template void fields(FieldsFromJson&, Monthly&);
 template void fields(FieldsToJson&, const Refusal&);
 template void fields(FieldsToShape&, const Refusal&);
+template void fields(FieldsFromJson&, Refusal&);
 template void fields(FieldsToJson&, const ScenarioAnswer&);
 template void fields(FieldsToShape&, const ScenarioAnswer&);
+template void fields(FieldsFromJson&, ScenarioAnswer&);
 
 } // namespace quoin

@@ -1,7 +1,7 @@
 // The fields of what the answers share: heading, terms, a month, a scenario, refusals.
 #pragma once
 
-#include "shape_fields.hpp"
+#include "read_fields.hpp"
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
@@ -32,13 +32,8 @@ void fields(V& v, A& refusal);
 template <class V, Of<ScenarioAnswer> A>
 void fields(V& v, A& scenario);
 
+inline constexpr std::string_view difference_name = "Difference";
 /// What a change comes to: a month and cash, or why the loan is refused.
-struct Difference {
-    Added added;
-};
-template <>
-inline constexpr std::string_view shape_name<Difference> = "Difference";
-
 template <class V, Of<Added> A>
 void difference(V& v, A& added) {
     v.when(!added.available(), [&] { v("refusals", added.refusals); });
@@ -47,11 +42,6 @@ void difference(V& v, A& added) {
         v("cash_needed", added.cash);
         v("cash_to_close", added.to_close);
     });
-}
-
-template <class V, Of<Difference> A>
-void fields(V& v, A& change) {
-    difference(v, change.added);
 }
 
 } // namespace quoin

@@ -19,7 +19,7 @@ inline constexpr std::string_view shape_name<ShiftIncome> = "ShiftIncome";
 
 template <class V, Of<ShiftCase> A>
 void fields(V& v, A& moved) {
-    v.said("name", [&] { return words(moved); });
+    v.words("name", [&] { return words(moved); });
     v("change", moved.change);
     v("percent", moved.percent);
     v("amount", moved.amount);
@@ -52,8 +52,7 @@ void fields(V& v, A& lock) {
     v("covers_closing", lock.covers_closing);
     v("chosen", lock.is_chosen);
     v("points", lock.points);
-    v.said("extra_cash",
-           [&] { return lock.points ? std::optional(lock.extra_cash) : std::nullopt; });
+    v.only("extra_cash", lock.points.has_value(), lock.extra_cash);
 }
 
 template <class V, Of<ShiftRoom> A>
@@ -97,7 +96,7 @@ void fields(V& v, A& s) {
         v("rates", s.rows);
         v("locks", s.locks);
         v("ratios", s.ratios);
-        v.said("ratios_unknown", [&] { return words_of(s.ratios_unknown); });
+        v.words("ratios_unknown", [&] { return words_of(s.ratios_unknown); });
     });
 }
 
@@ -108,11 +107,12 @@ void fields(V& v, A& answer) {
     v("step", answer.ask.step);
     v("contract_price", answer.contract_price);
     v("scenarios", answer.scenarios);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const ShiftAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<ShiftAnswer>();
+template const Shape& shape_of<ShiftAnswer>();
+template std::optional<ShiftAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -104,6 +104,7 @@ void fields(V& v, A& answer) {
 
 std::string json_text_of(const ShownAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<ShownAnswer>();
+template const Shape& shape_of<ShownAnswer>();
+template std::optional<ShownAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

@@ -140,7 +140,7 @@ template <class V, Of<Measure> A>
 void fields(V& v, A& measure) {
     v("name", measure.name);
     v("value", measure.value);
-    v.said("words", [&] { return measure_text(measure); });
+    v.words("words", [&] { return measure_text(measure); });
 }
 
 template <class V, Of<FallsOut> A>
@@ -211,11 +211,12 @@ void fields(V& v, A& answer) {
     v("terms", answer.terms);
     v("lots", answer.lots);
     v("plans", answer.plans);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const SiteAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<SiteAnswer>();
+template const Shape& shape_of<SiteAnswer>();
+template std::optional<SiteAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

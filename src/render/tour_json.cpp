@@ -26,8 +26,8 @@ void fields(V& v, A& pick) {
     v("option", pick.option);
     v.when(!pick.level.empty(), [&] { v("level", pick.level); });
     v.when(!pick.choice.empty(), [&] { v("choice", pick.choice); });
-    v.when(pick.quantity.has_value(), [&] { v.said("quantity", [&] { return *pick.quantity; }); });
-    v.when(pick.spend.has_value(), [&] { v.said("spend", [&] { return *pick.spend; }); });
+    v.given("quantity", pick.quantity, [&](auto& quantity) { v("quantity", quantity); });
+    v.given("spend", pick.spend, [&](auto& spend) { v("spend", spend); });
 }
 
 template <class V, Of<TourTouch> A>
@@ -35,7 +35,7 @@ void fields(V& v, A& touch) {
     v("takes_out", touch.takes_out);
     v("price", touch.price);
     difference(v, touch.added);
-    v.said("jumps", [&] { return jump_words(touch.added); });
+    v.words("jumps", [&] { return jump_words(touch.added); });
     v("along", touch.along);
     v("instead_of", touch.instead);
     v("brings", touch.brings);
@@ -58,7 +58,11 @@ void fields(V& v, A& quantity) {
     const bool asked = quantity.from == Quantity::From::buyer;
     v("now", quantity.now);
     v("unit", quantity.unit);
-    v.said("asked", [&] { return asked; });
+    v.held(
+        "asked", [&] { return asked; },
+        [&](auto by_buyer) {
+            quantity.from = by_buyer ? Quantity::From::buyer : Quantity::From::plan;
+        });
     v.when(asked, [&] {
         v("lowest", quantity.lowest);
         v("highest", quantity.highest);
@@ -84,7 +88,7 @@ void fields(V& v, A& item) {
     v("note", item.note);
     v("picked", item.picked);
     v("agreed", item.agreed);
-    v.said("wish", [&] { return item.wish > 0 ? std::optional(item.wish) : std::nullopt; });
+    v.counted("wish", item.wish);
     v("structural", item.structural);
     v("work", item.work);
     v("cutoff", item.cutoff);
@@ -144,11 +148,12 @@ void fields(V& v, A& answer) {
     v("scenario", answer.scenario);
     v("areas", answer.areas);
     v("incentives", answer.incentives);
-    v.said("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&] { return cautions_of(answer); });
 }
 
 std::string json_text_of(const TourAnswer& answer) { return json_of_fields(answer); }
 
-template Shape shape_of<TourAnswer>();
+template const Shape& shape_of<TourAnswer>();
+template std::optional<TourAnswer> read_answer(const Document&, Findings&);
 
 } // namespace quoin

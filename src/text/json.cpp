@@ -313,26 +313,22 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
 void write_json(const Value& value, JsonWriter& json) {
     switch (value.kind) {
     case Value::Kind::object:
-        json.open_object();
-        for (std::size_t i = 0; i < value.items.size(); ++i) {
-            json.key(value.keys[i].name);
-            write_json(value.items[i], json);
-        }
-        json.close_object();
-        break;
+        return json.object([&] {
+            for (std::size_t i = 0; i < value.items.size(); ++i) {
+                json.key(value.keys[i].name);
+                write_json(value.items[i], json);
+            }
+        });
     case Value::Kind::list:
-        json.open_list();
-        for (const Value& item : value.items) write_json(item, json);
-        json.close_list();
-        break;
+        return json.list([&] {
+            for (const Value& item : value.items) write_json(item, json);
+        });
     case Value::Kind::text:
-        json.text(value.literal);
-        break;
+        return json.text(value.literal);
     case Value::Kind::null:
-        json.null();
-        break;
+        return json.null();
     default:
-        json.literal(value.literal);
+        return json.literal(value.literal);
     }
 }
 

@@ -1,6 +1,7 @@
 // Writing JSON.
 #include <quoin/text/json_writer.hpp>
 
+#include <algorithm>
 #include <charconv>
 #include <utility>
 
@@ -33,6 +34,9 @@ char short_escape(char c) {
     }
 }
 
+/// Letters that JSON has as they are: nearly all that is ever written.
+bool is_plain_letter(char c) { return c >= 0x20 && c < 0x7F && c != '"' && c != '\\'; }
+
 bool is_escaped(char c) { return static_cast<unsigned char>(c) < 0x20 || c == '"' || c == '\\'; }
 
 void append_escaped(char c, std::string& out) {
@@ -60,16 +64,25 @@ void append_good(std::string_view text, std::string& out) {
     out += text.substr(kept);
 }
 
+/// Of any bytes.
+void append_any(std::string_view text, std::string& out) {
+    for (;;) {
+        const std::size_t good = first_bad_byte(text);
+        append_good(text.substr(0, good), out);
+        if (good == text.size()) return;
+        out += replacement;
+        text.remove_prefix(good + bad_bytes(text.substr(good)));
+    }
+}
+
 } // namespace
 
 void append_quoted(std::string_view text, std::string& out) {
     out += '"';
-    for (;;) {
-        const std::size_t good = first_bad_byte(text);
-        append_good(text.substr(0, good), out);
-        if (good == text.size()) break;
-        out += replacement;
-        text.remove_prefix(good + bad_bytes(text.substr(good)));
+    if (std::all_of(text.begin(), text.end(), is_plain_letter)) {
+        out += text;
+    } else {
+        append_any(text, out);
     }
     out += '"';
 }

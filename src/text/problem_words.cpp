@@ -193,6 +193,7 @@ constexpr Row rows[] = {
     row<p::not_a_text>("{0}", "text in quotes"),
     row<p::not_an_object>("{0}", "an object in {{ }}"),
     row<p::not_a_list>("{0}", "a list in [ ]"),
+    row<p::not_a_number>("{0}", "a whole number"),
     row<p::not_true_or_false>("{0}", "true or false"),
     row<p::member_missing>("no \"{0}\" here", "an object with \"{0}\"", "add \"{0}\""),
     row<p::member_unknown>("the unknown name \"{0}\"", "a name that this object has",

@@ -2,116 +2,58 @@
 // told, of the kind that is told, and those that are always there are.
 #include <shown.hpp>
 
-#include <map>
 #include <set>
 
-#include <nlohmann/json.hpp>
-
-#include <quoin/questions/questions.hpp>
+#include <quoin/render/problems.hpp>
 #include <quoin/text/codes.hpp>
 
-#include "homes.hpp"
+#include "asked.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
 
 namespace {
 
-using Json = nlohmann::json;
-
-/// Holds JSON to a shape; says where it departs, and counts the members that it has met.
-class Held {
-  public:
-    void to(const Shape& shape, const Json& json, const std::string& at) {
-        if (json.is_null()) return must(shape.nullable, at + " is null");
-        switch (shape.kind) {
-        case Shape::Kind::text:
-            return must(json.is_string(), at + " is no text");
-        case Shape::Kind::number:
-            return must(json.is_number_integer(), at + " is no number");
-        case Shape::Kind::truth:
-            return must(json.is_boolean(), at + " is no truth");
-        case Shape::Kind::code:
-            must(json.is_string(), at + " is no code");
-            return must(
-                std::count(shape.codes.begin(), shape.codes.end(), json.get<std::string>()) == 1,
-                at + " is none of its codes: " + json.dump());
-        case Shape::Kind::list:
-            must(json.is_array(), at + " is no list");
-            for (const Json& item : json) to(*shape.item, item, at + "[]");
-            return;
-        case Shape::Kind::object:
-            return object(shape, json, at);
-        }
+/// The members that JSON has, by the name of their object or, where it has none, its place.
+void add_members(const Shape& shape, const Value& value, const std::string& at,
+                 std::set<std::string>& met) {
+    if (value.kind == Value::Kind::null) return;
+    if (shape.kind == Shape::Kind::list) {
+        for (const Value& item : value.items) add_members(*shape.item, item, at + "[]", met);
     }
-
-    std::set<std::string> met;
-    std::set<std::string> departs;
-
-  private:
-    void must(bool holds, const std::string& words) {
-        if (!holds) departs.insert(words);
-    }
-
-    static void gather(const Shape& shape, std::map<std::string, ShapeMember>& members) {
-        for (const Shape& base : shape.bases) gather(base, members);
-        for (const ShapeMember& member : shape.members) members.emplace(member.name, member);
-    }
-
-    void object(const Shape& shape, const Json& json, const std::string& at) {
-        must(json.is_object(), at + " is no object");
-        std::map<std::string, ShapeMember> members;
-        gather(shape, members);
-        const bool refused = json.contains("refusals") && !json["refusals"].empty();
-        for (const auto& [name, member] : members) {
-            const bool due = member.there == ShapeMember::There::always ||
-                             (member.there == ShapeMember::There::unless_refused && !refused);
-            if (due) must(json.contains(name), at + " lacks " + name);
-        }
-        for (const auto& [name, value] : json.items()) {
-            must(members.contains(name), at + " has an unknown " + name);
-            if (!members.contains(name)) continue;
-            met.insert((shape.name.empty() ? at : shape.name) + "." + name);
-            to(members.at(name).shape, value, at + "." + name);
-        }
-    }
-};
-
-/// A question with what it needs, once under each scenario where it asks for one.
-void hold(const Question& question, const apps::Loaded& loaded, Held& held) {
-    for (const Scenario& scenario : loaded.inquiry.scenarios) {
-        Given given;
-        for (const QuestionOption& option : question.options) {
-            if (option.name == "scenario") given.emplace("scenario", scenario.name);
-        }
-        if (question.name == "credit") given.emplace("amount", "10000");
-        if (question.name == "later") given.emplace("option", "irrigation");
-        if (question.name == "fit") {
-            given.emplace("monthly", "3000");
-            given.emplace("cash", "60000");
-            given.emplace("nodes", "2000");
-        }
-        const std::string json = question.text({loaded.desk, loaded.inquiry, given}, Form::json);
-        held.to(question.shape(), Json::parse(json), std::string(question.name));
+    if (shape.kind != Shape::Kind::object) return;
+    const std::string& name = shape.name.empty() ? at : shape.name;
+    for (const Shape& base : shape.bases) add_members(base, value, at, met);
+    for (const ShapeMember& member : shape.members) {
+        const Value* found = value.find(member.name);
+        if (found == nullptr) continue;
+        met.insert(name + "." + member.name);
+        add_members(member.shape, *found, at + "." + member.name, met);
     }
 }
 
 } // namespace
 
 TEST_CASE("Every answer has the shape that is told of it") {
-    Held held;
+    std::set<std::string> met;
     std::size_t questions_held = 0;
     for (const Question& question : questions()) {
         if (question.shape == nullptr) continue;
-        hold(question, six_programs(), held);
+        each_json(question, six_programs(), [&](const std::string& text) {
+            const Document document = json(text);
+            Findings findings;
+            hold_to(question.shape(), {&document.root, Path{}}, findings);
+            CAPTURE(question.name, text_of(findings));
+            CHECK(findings.none());
+            add_members(question.shape(), document.root, std::string(question.name), met);
+        });
         ++questions_held;
     }
     CHECK(questions_held == 15);
-    CHECK(held.departs == std::set<std::string>{});
-    CHECK(held.met.size() > 450);
+    CHECK(met.size() > 450);
     for (const char* member : {"Scenario.cost_of_credit", "Refusal.words", "Touch.per_month",
                                "FitHome.left_out", "Mix.cost_over_years", "Monthly.property_tax"}) {
-        CHECK(held.met.contains(member));
+        CHECK(met.contains(member));
     }
 }
 

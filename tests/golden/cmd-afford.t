@@ -228,8 +228,8 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
         "adjustable": null
       }
       "ratios": {
-        "front": "31", "back": "43", "automated": null, "whole_percents": false, "passed_by": null
-        "status": "published"
+        "front": "31", "back": "43", "automated": null, "whole_percents": false
+        "passes_by_residual_income": false, "passed_by": null, "status": "published"
         "source": "HUD Handbook 4000.1, II.A.5.d (manually underwritten loans:..." 90 letters #7ddf5b20
       }
       "residual_income": null, "qualifying_rate": null, "qualifying_source": ""
@@ -307,7 +307,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
       }
     }
     ...
-    4 rows: price 1322606.00, next_price 1728440.00 #d9115a6a
+    4 rows: price 1322606.00, next_price 1728440.00 #298f6bf8
   ]
   "cautions": [
     "Ratios are guides of the published rules, not an approval: ..." 305 letters #a2fa0465
@@ -316,7 +316,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
     "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
   ]
 }
-775 lines #e7c2771e
+779 lines #bc214228
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
 2> quoin: found --reserves two

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/home/standing.hpp>
+#include <quoin/text/ids.hpp>
 
 #include "support/small_book.hpp"
 

@@ -221,7 +221,7 @@ TEST_CASE("What comes off the price leaves some of it") {
     static_cast<void>(read_inquiry(
         json(changed("\"use\": \"closing costs\"", "\"use\": \"price\"")), rich, findings));
     REQUIRE(findings.problems().size() == 1);
-    CHECK(findings.problems().front().id == "incentive-not-here");
+    CHECK(name_of(findings.problems().front().id) == "incentive-not-here");
     CHECK(findings.problems().front().path == "/incentives/0/id");
     // Where all of it goes to closing costs, the loan's own caps hold.
     Findings none;

@@ -4,7 +4,8 @@
 #include <fstream>
 #include <sstream>
 
-#include <quoin/lending/program.hpp>
+#include <quoin/lending/reading.hpp>
+#include <quoin/loan/fee_methods.hpp>
 
 #include "support/files.hpp"
 #include "support/findings.hpp"
@@ -27,7 +28,7 @@ struct Policy {
     Policy(const std::string& kind, const std::string& policy) {
         const Document document =
             parse_json(std::make_shared<Source>("t.json", program_of(kind, policy)), findings);
-        item = read_program(document, findings).policy;
+        item = read_program(document, fee_methods(), findings).policy;
     }
 };
 
@@ -130,7 +131,7 @@ TEST_CASE("The example of a program of one's own says some of its policy, in pla
     std::ostringstream text;
     text << file.rdbuf();
     Findings findings;
-    const LoanProgram program = read_program(json(text.str()), findings);
+    const LoanProgram program = read_program(json(text.str()), fee_methods(), findings);
     REQUIRE(findings.none());
     ProgramPolicy expected = usual_policy(ProgramKind::conventional);
     expected.cap_by_price = true;

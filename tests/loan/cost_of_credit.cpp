@@ -92,7 +92,7 @@ TEST_CASE("A buydown that others pay outside of the note is in no disclosed figu
     }
     // An incentive that is put to it is the builder's money too.
     Purchase home = bought_down();
-    home.home.given = {{0, IncentiveUse::buydown, money("9000")}};
+    home.home.given = {{Index<Incentive>(0), IncentiveUse::buydown, money("9000")}};
     CHECK(cost_of(home).apr == none.apr);
 }
 

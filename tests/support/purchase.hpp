@@ -98,7 +98,7 @@ class Purchase {
     }
     /// An incentive of the builder's.
     Purchase& given(IncentiveUse use, const char* amount) {
-        home.given.push_back({0, use, money(amount)});
+        home.given.push_back({Index<Incentive>(0), use, money(amount)});
         return *this;
     }
     Purchase& years(int count) {

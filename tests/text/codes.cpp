@@ -2,8 +2,10 @@
 #include <shown.hpp>
 
 #include <quoin/text/codes.hpp>
+#include <quoin/text/reader.hpp>
 
 #include "support/files.hpp"
+#include "support/findings.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -44,5 +46,5 @@ TEST_CASE("A file has the word or the code, and nothing else") {
     CHECK(slope_in(R"({"slope": "falls-away"})", findings) == Slope::flat);
     REQUIRE(findings.problems().size() == 1);
     CHECK(findings.problems().front().path == "/slope");
-    CHECK(findings.problems().front().expected.find("falls away") != std::string::npos);
+    CHECK(words_of(findings.problems().front()).expected.find("falls away") != std::string::npos);
 }

@@ -84,16 +84,16 @@ class AnyJson {
 void write(const Json& value, JsonWriter& json) {
     switch (value.type()) {
     case Json::value_t::object:
-        json.open_object();
-        for (const auto& [name, member] : value.items()) {
-            json.key(name);
-            write(member, json);
-        }
-        return json.close_object();
+        return json.object([&] {
+            for (const auto& [name, member] : value.items()) {
+                json.key(name);
+                write(member, json);
+            }
+        });
     case Json::value_t::array:
-        json.open_list();
-        for (const Json& item : value) write(item, json);
-        return json.close_list();
+        return json.list([&] {
+            for (const Json& item : value) write(item, json);
+        });
     case Json::value_t::string:
         return json.text(value.get<std::string>());
     case Json::value_t::boolean:
@@ -124,29 +124,28 @@ TEST_CASE("JSON is written as a general library writes it, values and bytes of e
 
 TEST_CASE("A member with its value, and what is empty") {
     JsonWriter json;
-    json.open_object();
-    json.text("name", "Deck");
-    json.number("rank", -3);
-    json.truth("must", false);
-    json.key("parts");
-    json.open_list();
-    json.close_list();
-    json.key("later");
-    json.open_object();
-    json.close_object();
-    json.close_object();
+    json.object([&] {
+        json.text("name", "Deck");
+        json.number("rank", -3);
+        json.truth("must", false);
+        json.list("parts", [] {});
+        json.object("later", [] {});
+    });
     CHECK(json.take() == "{\n  \"name\": \"Deck\",\n  \"rank\": -3,\n  \"must\": false,\n"
                          "  \"parts\": [],\n  \"later\": {}\n}");
 }
 
-TEST_CASE("JSON that is not closed, or closes too much, is our own fault and said") {
+TEST_CASE("JSON that is not closed, or a name without its value, is our own fault and said") {
     JsonWriter open;
-    open.open_list();
-    CHECK_THROWS_AS(open.take(), Broken);
-    JsonWriter closed;
-    CHECK_THROWS_AS(closed.close_object(), Broken);
+    CHECK_THROWS_AS(open.list([&] { (void)open.take(); }), Broken);
     JsonWriter nameless;
-    nameless.open_object();
-    nameless.key("a");
-    CHECK_THROWS_AS(nameless.key("b"), Broken);
+    CHECK_THROWS_AS(nameless.object([&] {
+        nameless.key("a");
+        nameless.key("b");
+    }),
+                    Broken);
+    JsonWriter without;
+    CHECK_THROWS_AS(without.object([&] { without.key("a"); }), Broken);
+    JsonWriter nowhere;
+    CHECK_THROWS_AS(nowhere.key("a"), Broken);
 }

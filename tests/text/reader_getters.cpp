@@ -297,16 +297,16 @@ TEST_CASE("Names become indexes, an unknown one names its nearest, an empty list
     const Parsed parsed(R"({"a": "teasel", "b": "teazel", "c": ["sorrel", "x", 1]})");
     Findings findings;
     Reader reader(parsed.root(), Path{}, findings);
-    CHECK(index_member(reader, "a", items, "plan") == 1);
-    CHECK(index_member(reader, "b", items, "plan") == -1);
-    CHECK(index_list(reader, "c", items, "plan") == std::vector<int>{0});
-    CHECK(index_member(reader, "missing", items, "plan") == -1);
+    CHECK(index_member(reader, "a", items, "plan") == Index<Item>(1));
+    CHECK_FALSE(index_member(reader, "b", items, "plan"));
+    CHECK(index_list(reader, "c", items, "plan") == std::vector{Index<Item>(0)});
+    CHECK_FALSE(index_member(reader, "missing", items, "plan"));
     REQUIRE(problem_ids(findings) ==
             Ids{"name-unknown", "name-unknown", "wrong-kind", "member-missing"});
     CHECK(words_of(findings.problems()[0]).found == "no plan \"teazel\"");
     CHECK(words_of(findings.problems()[0]).advice == "did you mean \"teasel\"?");
     CHECK(findings.problems()[1].path == "/c/1");
     // A list that a mistake left empty: what it would have held is not missed name by name.
-    CHECK(index_member(reader, "a", std::vector<Item>{}, "plan") == -1);
+    CHECK_FALSE(index_member(reader, "a", std::vector<Item>{}, "plan"));
     CHECK(findings.problems().size() == 4);
 }

@@ -92,7 +92,7 @@ struct Question {
     /// Throws Refused. Precondition: the inquiry was read against the desk, the options were
     /// checked against `options`, the form is one of `forms`.
     Told (*told)(Asked asked, Form form);
-    Shape (*shape)() = nullptr; ///< of its JSON; nullptr where it has none
+    const Shape& (*shape)() = nullptr; ///< of its JSON; nullptr where it has none
 
     [[nodiscard]] bool has(Form form) const;
     /// In any form but a workbook.

@@ -6,11 +6,13 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include <quoin/text/json_writer.hpp>
+#include <quoin/text/reader.hpp>
 
 namespace quoin {
 
@@ -50,13 +52,24 @@ struct ShapeMember {
     std::string name;
     Shape shape;
     There there = There::always;
+    bool words = false; ///< for people: no program reads them, and they are not read back
 
     friend bool operator==(const ShapeMember&, const ShapeMember&) = default;
 };
 
 /// The shape of an answer's JSON.
 template <class Answer>
-[[nodiscard]] Shape shape_of();
+[[nodiscard]] const Shape& shape_of();
+
+/// Finds what JSON has that is not of the shape: members missing or unknown, values of another
+/// kind, codes that are none.
+void hold_to(const Shape& shape, const Spot& spot, Findings& findings);
+
+/// An answer out of its JSON, which is held to its shape first; nothing where that, a figure in it
+/// or a name that stands for another part is a finding. What the JSON does not tell is as in an
+/// answer just made: words for people are made anew where they are wanted.
+template <class Answer>
+[[nodiscard]] std::optional<Answer> read_answer(const Document& document, Findings& findings);
 
 /// Writes it as a JSON Schema; an object with a name as a reference to `prefix` and the name, but
 /// for the outermost.

@@ -3,10 +3,7 @@
 // Two spaces a level and one value a line: the form of every file and answer.
 //
 //   JsonWriter json;
-//   json.open_object();
-//   json.key("price");
-//   json.text("497660.00");
-//   json.close_object();
+//   json.object([&] { json.text("price", "497660.00"); });
 //   json.take()  ->  "{\n  \"price\": \"497660.00\"\n}"
 #pragma once
 
@@ -19,11 +16,6 @@ namespace quoin {
 
 class JsonWriter {
   public:
-    void open_object() { open('{'); }
-    void close_object() { close('}'); }
-    void open_list() { open('['); }
-    void close_list() { close(']'); }
-
     /// The name of the member that comes next. Precondition: an object is open, and its last
     /// member has its value.
     void key(std::string_view name);
@@ -45,6 +37,33 @@ class JsonWriter {
     void truth(std::string_view name, bool value) {
         key(name);
         truth(value);
+    }
+    void null(std::string_view name) {
+        key(name);
+        null();
+    }
+    /// An object or a list, and what `inside` writes in it.
+    template <class F>
+    void object(const F& inside) {
+        open('{');
+        inside();
+        close('}');
+    }
+    template <class F>
+    void list(const F& inside) {
+        open('[');
+        inside();
+        close(']');
+    }
+    template <class F>
+    void object(std::string_view name, const F& inside) {
+        key(name);
+        object(inside);
+    }
+    template <class F>
+    void list(std::string_view name, const F& inside) {
+        key(name);
+        list(inside);
     }
     /// A literal that is JSON already, such as a number as a file has it.
     void literal(std::string_view json);

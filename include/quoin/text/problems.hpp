@@ -48,6 +48,7 @@
     ROW(not_a_text, "wrong-kind", Shown())                                                         \
     ROW(not_an_object, "wrong-kind", Shown())                                                      \
     ROW(not_a_list, "wrong-kind", Shown())                                                         \
+    ROW(not_a_number, "wrong-kind", Shown())                                                       \
     ROW(not_true_or_false, "wrong-kind", Shown())                                                  \
     ROW(member_missing, "member-missing", Place(Text key))                                         \
     ROW(member_unknown, "member-unknown", Place(Quoted key, Near near))                            \

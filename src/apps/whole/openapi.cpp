@@ -22,44 +22,31 @@ const char* const about =
 
 constexpr std::string_view schemas = "#/components/schemas/";
 
-/// An object, its members written by `members`.
-template <class F>
-void object(JsonWriter& json, const F& members) {
-    json.open_object();
-    members();
-    json.close_object();
-}
-template <class F>
-void object(JsonWriter& json, std::string_view name, const F& members) {
-    json.key(name);
-    object(json, members);
-}
-
 void reference(JsonWriter& json, std::string_view schema) {
-    object(json, "schema", [&] { json.text("$ref", std::string(schemas) + std::string(schema)); });
+    json.object("schema", [&] { json.text("$ref", std::string(schemas) + std::string(schema)); });
 }
 
 template <class F>
 void content(JsonWriter& json, std::string_view type, const F& schema) {
-    object(json, "content", [&] { object(json, type, schema); });
+    json.object("content", [&] { json.object(type, schema); });
 }
 
 void problem_response(JsonWriter& json, std::string_view status, std::string_view what) {
-    object(json, status, [&] {
+    json.object(status, [&] {
         json.text("description", what);
         content(json, json_type, [&] { reference(json, "Problems"); });
     });
 }
 
 void parameter(JsonWriter& json, const QuestionOption& option) {
-    object(json, [&] {
+    json.object([&] {
         json.text("name", option.name);
         json.text("in", "query");
         json.text("description", option.summary);
         json.truth("required", option.is_needed());
-        object(json, "schema", [&] {
+        json.object("schema", [&] {
             json.text("type", option.is_repeated() ? "array" : "string");
-            if (option.is_repeated()) object(json, "items", [&] { json.text("type", "string"); });
+            if (option.is_repeated()) json.object("items", [&] { json.text("type", "string"); });
         });
         if (option.is_repeated()) json.truth("explode", true);
         if (option.kind == QuestionOption::Kind::flag) json.truth("allowEmptyValue", true);
@@ -71,11 +58,11 @@ void answer_response(JsonWriter& json, const Question& question) {
     const std::string_view type = media_type_of(question.forms.front());
     const std::string command =
         "quoin " + std::string(question.name) + (type == json_type ? " --json" : "");
-    object(json, "200", [&] {
+    json.object("200", [&] {
         json.text("description", "What " + command + " gives for the inquiry");
         content(json, type, [&] {
             if (question.shape != nullptr) return reference(json, question.shape().name);
-            object(json, "schema", [&] { json.text("type", "string"); });
+            json.object("schema", [&] { json.text("type", "string"); });
         });
     });
 }
@@ -83,17 +70,16 @@ void answer_response(JsonWriter& json, const Question& question) {
 void operation(JsonWriter& json, const Question& question) {
     json.text("operationId", question.name);
     json.text("summary", question.summary);
-    json.key("parameters");
-    json.open_list();
-    for (const QuestionOption& option : question.options) {
-        if (option.by == QuestionOption::By::anybody) parameter(json, option);
-    }
-    json.close_list();
-    object(json, "requestBody", [&] {
+    json.list("parameters", [&] {
+        for (const QuestionOption& option : question.options) {
+            if (option.by == QuestionOption::By::anybody) parameter(json, option);
+        }
+    });
+    json.object("requestBody", [&] {
         json.truth("required", true);
         content(json, json_type, [&] { reference(json, "Inquiry"); });
     });
-    object(json, "responses", [&] {
+    json.object("responses", [&] {
         answer_response(json, question);
         problem_response(json, "422", "Something is wrong with the inquiry or an option");
         problem_response(json, "503", "It takes longer than a request may");
@@ -103,15 +89,15 @@ void operation(JsonWriter& json, const Question& question) {
 
 void get_path(JsonWriter& json, const std::string& id, std::string_view path,
               std::string_view summary, std::string_view what) {
-    object(json, path, [&] {
-        object(json, "get", [&] {
+    json.object(path, [&] {
+        json.object("get", [&] {
             json.text("operationId", id);
             json.text("summary", summary);
-            object(json, "responses", [&] {
-                object(json, "200", [&] {
+            json.object("responses", [&] {
+                json.object("200", [&] {
                     json.text("description", what);
                     content(json, json_type,
-                            [&] { object(json, "schema", [&] { json.text("type", "object"); }); });
+                            [&] { json.object("schema", [&] { json.text("type", "object"); }); });
                 });
             });
         });
@@ -123,23 +109,22 @@ void paths(JsonWriter& json) {
              "Price books, inquiries, questions");
     get_path(json, "openapi", "/api/openapi.json", "This description", "An OpenAPI 3.1 document");
     for (const Question& question : questions()) {
-        object(json, "/api/" + std::string(question.name),
-               [&] { object(json, "post", [&] { operation(json, question); }); });
+        json.object("/api/" + std::string(question.name),
+                    [&] { json.object("post", [&] { operation(json, question); }); });
     }
 }
 
 void problem_schema(JsonWriter& json) {
     json.text("type", "object");
-    json.key("required");
-    json.open_list();
-    for (const char* name : {"id", "found", "expected"}) json.text(name);
-    json.close_list();
-    object(json, "properties", [&] {
+    json.list("required", [&] {
+        for (const char* name : {"id", "found", "expected"}) json.text(name);
+    });
+    json.object("properties", [&] {
         for (const char* name : {"id", "file", "path", "found", "expected", "advice"}) {
-            object(json, name, [&] { json.text("type", "string"); });
+            json.object(name, [&] { json.text("type", "string"); });
         }
         for (const char* name : {"line", "column"}) {
-            object(json, name, [&] {
+            json.object(name, [&] {
                 json.text("type", "integer");
                 json.number("minimum", 0);
             });
@@ -149,14 +134,11 @@ void problem_schema(JsonWriter& json) {
 
 void problems_schema(JsonWriter& json) {
     json.text("type", "object");
-    json.key("required");
-    json.open_list();
-    json.text("problems");
-    json.close_list();
-    object(json, "properties", [&] {
-        object(json, "problems", [&] {
+    json.list("required", [&] { json.text("problems"); });
+    json.object("properties", [&] {
+        json.object("problems", [&] {
             json.text("type", "array");
-            object(json, "items", [&] { problem_schema(json); });
+            json.object("items", [&] { problem_schema(json); });
         });
     });
 }
@@ -168,7 +150,7 @@ void inquiry_schema(JsonWriter& json, const std::string& text) {
     if (findings.none() && schema.root.kind == Value::Kind::object) {
         return write_json(schema.root, json);
     }
-    object(json, [&] { json.text("type", "object"); });
+    json.object([&] { json.text("type", "object"); });
 }
 
 void answer_schemas(JsonWriter& json) {
@@ -183,52 +165,44 @@ void answer_schemas(JsonWriter& json) {
 }
 
 void components(JsonWriter& json, const std::string& inquiry) {
-    object(json, "securitySchemes", [&] {
-        object(json, "code", [&] {
+    json.object("securitySchemes", [&] {
+        json.object("code", [&] {
             json.text("type", "apiKey");
             json.text("in", "header");
             json.text("name", "Quoin-Code");
             json.text("description", "Needed where quoin serve listens beyond this machine");
         });
     });
-    object(json, "schemas", [&] {
+    json.object("schemas", [&] {
         json.key("Inquiry");
         inquiry_schema(json, inquiry);
-        object(json, "Problems", [&] { problems_schema(json); });
+        json.object("Problems", [&] { problems_schema(json); });
         answer_schemas(json);
     });
 }
 
 void security(JsonWriter& json) {
-    json.key("security");
-    json.open_list();
-    object(json, [] {});
-    object(json, [&] {
-        json.key("code");
-        json.open_list();
-        json.close_list();
+    json.list("security", [&] {
+        json.object([] {});
+        json.object([&] { json.list("code", [] {}); });
     });
-    json.close_list();
 }
 
 } // namespace
 
 std::string openapi_text(const std::string& inquiry) {
     JsonWriter json;
-    object(json, [&] {
+    json.object([&] {
         json.text("openapi", "3.1.0");
-        object(json, "info", [&] {
+        json.object("info", [&] {
             json.text("title", "quoin");
             json.text("version", QUOIN_VERSION);
             json.text("description", about);
         });
-        json.key("servers");
-        json.open_list();
-        object(json, [&] { json.text("url", "/"); });
-        json.close_list();
+        json.list("servers", [&] { json.object([&] { json.text("url", "/"); }); });
         security(json);
-        object(json, "paths", [&] { paths(json); });
-        object(json, "components", [&] { components(json, inquiry); });
+        json.object("paths", [&] { paths(json); });
+        json.object("components", [&] { components(json, inquiry); });
     });
     return json.take() + "\n";
 }

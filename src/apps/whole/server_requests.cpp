@@ -51,64 +51,67 @@ void reply(HttpResponse& response, const std::string& text, std::string_view typ
     set_content(response, text, type);
 }
 
-std::string json_text(std::string_view text) {
-    std::string quoted;
-    append_quoted(text, quoted);
-    return quoted;
+/// An inquiry goes in as text, so that every number stays as it was written.
+void write(const CaseInquiry& one, JsonWriter& json) {
+    json.object([&] {
+        json.text("id", one.id);
+        json.text("buyer", one.buyer);
+        json.key("inquiry");
+        json.literal(one.json);
+    });
 }
 
-/// An inquiry goes in as text, so that every number stays as it was written.
-std::string json_of(const CaseBook& book) {
-    std::string inquiries;
-    for (const CaseInquiry& each : book.inquiries) {
-        inquiries += inquiries.empty() ? "\n" : ",\n";
-        inquiries += "{\"id\": " + json_text(each.id) + ", \"buyer\": " + json_text(each.buyer) +
-                     ", \"inquiry\": " + each.json + "}";
-    }
-    return "{\"id\": " + json_text(book.id) +
-           ", \"community\": " + json_text(book.desk.book.community.name) +
-           ", \"builder\": " + json_text(book.desk.book.community.builder) +
-           ", \"version\": " + json_text(book.desk.book.version) +
-           ", \"effective\": " + json_text(book.desk.book.effective.text()) +
-           ", \"expires\": " + json_text(book.desk.book.expires.text()) + ", \"inquiries\": [" +
-           inquiries + "], \"first\": " + book.first.value_or("null") + "}";
+void write(const CaseBook& book, JsonWriter& json) {
+    const PriceBook& prices = book.desk.book;
+    json.object([&] {
+        json.text("id", book.id);
+        json.text("community", prices.community.name);
+        json.text("builder", prices.community.builder);
+        json.text("version", prices.version);
+        json.text("effective", prices.effective.text());
+        json.text("expires", prices.expires.text());
+        json.list("inquiries", [&] {
+            for (const CaseInquiry& one : book.inquiries) write(one, json);
+        });
+        json.key("first");
+        json.literal(book.first.value_or("null"));
+    });
 }
 
 void write(const QuestionOption& option, JsonWriter& json) {
-    json.open_object();
-    json.text("name", option.name);
-    json.text("summary", option.summary);
-    json.truth("required", option.is_needed());
-    json.truth("repeated", option.is_repeated());
-    json.truth("flag", option.kind == QuestionOption::Kind::flag);
-    json.close_object();
+    json.object([&] {
+        json.text("name", option.name);
+        json.text("summary", option.summary);
+        json.truth("required", option.is_needed());
+        json.truth("repeated", option.is_repeated());
+        json.truth("flag", option.kind == QuestionOption::Kind::flag);
+    });
 }
 
 void write(const Question& question, JsonWriter& json) {
-    json.open_object();
-    json.text("name", question.name);
-    json.text("summary", question.summary);
-    json.text("type", media_type_of(question.forms.front()));
-    json.key("options");
-    json.open_list();
-    for (const QuestionOption& option : question.options) {
-        if (option.by == QuestionOption::By::anybody) write(option, json);
-    }
-    json.close_list();
-    json.close_object();
+    json.object([&] {
+        json.text("name", question.name);
+        json.text("summary", question.summary);
+        json.text("type", media_type_of(question.forms.front()));
+        json.list("options", [&] {
+            for (const QuestionOption& option : question.options) {
+                if (option.by == QuestionOption::By::anybody) write(option, json);
+            }
+        });
+    });
 }
 
 std::string json_of(const Cases& cases) {
-    std::string books;
-    for (const CaseBook& book : cases.books()) {
-        books += books.empty() ? "\n" : ",\n";
-        books += json_of(book);
-    }
-    JsonWriter list;
-    list.open_list();
-    for (const Question& question : questions()) write(question, list);
-    list.close_list();
-    return "{\"price_books\": [" + books + "],\n\"questions\": " + list.take() + "}\n";
+    JsonWriter json;
+    json.object([&] {
+        json.list("price_books", [&] {
+            for (const CaseBook& book : cases.books()) write(book, json);
+        });
+        json.list("questions", [&] {
+            for (const Question& question : questions()) write(question, json);
+        });
+    });
+    return json.take() + "\n";
 }
 
 void reply_asset(const Asset& asset, const HttpRequest& request, HttpResponse& response) {

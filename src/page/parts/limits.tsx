@@ -8,7 +8,7 @@ type Ratios = AffordScenario['ratios'];
 const names: Record<string, (ratios: Ratios) => string> = {
     front_ratio: (ratios) => `housing${share(ratios?.front)}`,
     back_ratio: (ratios) =>
-        ratios?.passed_by
+        ratios?.passes_by_residual_income
             ? 'housing and debts by what is left to live on'
             : `housing and debts${share(ratios?.back)}`,
     cash: () => 'the cash there is',
