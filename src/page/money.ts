@@ -3,6 +3,7 @@ import type {Mix} from './answers';
 import type {Inquiry} from './engine';
 import {is_zero} from './figures';
 import {copy} from './inquiry';
+import {as_code} from './words';
 
 /// How the name of a credit begins that stands for the money on top.
 const on_top = 'From the builder, for ';
@@ -44,8 +45,19 @@ export function standing(inquiry: Inquiry, scenario: string): Standing {
     return copy({scenario, rate, buydown, fee, mi_premium, incentives, credits}) as any;
 }
 
+/// A file may have the word of a use, or its code.
+function alike(a: Standing, b: Standing): boolean {
+    const coded = ({incentives, credits, ...loan}: any) =>
+        JSON.stringify({
+            ...loan,
+            incentives: incentives?.map((one: any) => ({...one, use: as_code(`${one.use}`)})),
+            credits: credits?.map((one: any) => ({...one, uses: one.uses?.map(as_code)})),
+        });
+    return coded(a) === coded(b);
+}
+
 export function stands_alike(a: Inquiry, b: Inquiry, scenario: string): boolean {
-    return JSON.stringify(standing(a, scenario)) === JSON.stringify(standing(b, scenario));
+    return alike(standing(a, scenario), standing(b, scenario));
 }
 
 function set(record: any, members: Record<string, unknown>): void {
@@ -60,8 +72,7 @@ function set(record: any, members: Record<string, unknown>): void {
 /// remembers, out of a file, has its credits on top taken out.
 export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
     const next = copy(inquiry);
-    const as_now = ({after}: Use) =>
-        JSON.stringify(after) === JSON.stringify(standing(inquiry, after.scenario));
+    const as_now = ({after}: Use) => alike(after, standing(inquiry, after.scenario));
     const before = [...uses].reverse().find(as_now)?.before;
     if (before) {
         const {scenario, rate, buydown, fee, mi_premium, incentives, credits} = copy(before);
