@@ -18,11 +18,11 @@ class FieldsToShape {
         add(key, shape<T>());
     }
     void constant(std::string_view key, std::string_view code) {
-        add(key, {.kind = Shape::Kind::code, .codes = {std::string(code)}});
+        add(key, one_of({std::string(code)}));
     }
     void either(std::string_view key, bool /*holds*/, std::string_view code,
                 std::string_view other) {
-        add(key, {.kind = Shape::Kind::code, .codes = {std::string(code), std::string(other)}});
+        add(key, one_of({std::string(code), std::string(other)}));
     }
     template <class F>
     void said(std::string_view key, const F& /*value*/) {
@@ -43,22 +43,18 @@ class FieldsToShape {
         add(key, {});
     }
     void counted(std::string_view key, int /*count*/) {
-        add(key, {.kind = Shape::Kind::number, .nullable = true});
+        add(key, or_null(of_kind(Shape::Kind::number)));
     }
     template <class T>
     void only(std::string_view key, bool /*holds*/, const T& /*value*/) {
-        Shape of = shape<T>();
-        of.nullable = true;
-        add(key, std::move(of));
+        add(key, or_null(shape<T>()));
     }
     void disclosed(std::string_view key, const Percent& /*value*/) { add(key, {}); }
     template <MeasuredDecimal T>
     void rounded(std::string_view key, const T& /*value*/, int /*decimals*/) {
         add(key, {});
     }
-    void apr(std::string_view key, const std::optional<Rate>& /*value*/) {
-        add(key, {.nullable = true});
-    }
+    void apr(std::string_view key, const std::optional<Rate>& /*value*/) { add(key, or_null({})); }
     template <class F>
     void object(std::string_view key, const F& members, std::string_view name = {}) {
         add(key, object_of(members, name));
@@ -72,9 +68,7 @@ class FieldsToShape {
     }
     template <class F>
     void unless(std::string_view key, bool /*flag*/, const F& members, std::string_view name = {}) {
-        Shape shape = object_of(members, name);
-        shape.nullable = true;
-        add(key, std::move(shape));
+        add(key, or_null(object_of(members, name)));
     }
     template <class T, class F>
     void given(std::string_view /*sign*/, const std::optional<T>& /*value*/, const F& members) {
@@ -108,13 +102,11 @@ class FieldsToShape {
     template <class T>
     static Shape shape() {
         if constexpr (is_optional<T>) {
-            Shape of = shape<typename T::value_type>();
-            of.nullable = true;
-            return of;
+            return or_null(shape<typename T::value_type>());
         } else if constexpr (std::same_as<T, bool>) {
-            return {.kind = Shape::Kind::truth};
+            return of_kind(Shape::Kind::truth);
         } else if constexpr (std::integral<T> || std::same_as<T, Months>) {
-            return {.kind = Shape::Kind::number};
+            return of_kind(Shape::Kind::number);
         } else if constexpr (std::is_enum_v<T>) {
             return code_shape<T>();
         } else if constexpr (CodedSet<T>) {
@@ -132,6 +124,22 @@ class FieldsToShape {
   private:
     using There = ShapeMember::There;
 
+    static Shape of_kind(Shape::Kind kind, std::string_view name = {}) {
+        Shape shape;
+        shape.kind = kind;
+        shape.name = name;
+        return shape;
+    }
+    static Shape one_of(std::vector<std::string> list) {
+        Shape shape = of_kind(Shape::Kind::code);
+        shape.codes = std::move(list);
+        return shape;
+    }
+    static Shape or_null(Shape shape) {
+        shape.nullable = true;
+        return shape;
+    }
+
     template <class F>
     void only(There there, const F& members) {
         const There outer = std::exchange(there_, there);
@@ -140,7 +148,7 @@ class FieldsToShape {
     }
     template <class F>
     Shape object_of(const F& members, std::string_view name) {
-        Shape inner{.kind = Shape::Kind::object, .name = std::string(name)};
+        Shape inner = of_kind(Shape::Kind::object, name);
         Shape* const outer = std::exchange(object_, &inner);
         const There outside = std::exchange(there_, There::always);
         members();
@@ -150,7 +158,7 @@ class FieldsToShape {
     }
     template <class T>
     static Shape object_shape() {
-        Shape of{.kind = Shape::Kind::object, .name = std::string(shape_name<T>)};
+        Shape of = of_kind(Shape::Kind::object, shape_name<T>);
         FieldsToShape visitor(of);
         const T value{};
         fields(visitor, value);
@@ -158,12 +166,14 @@ class FieldsToShape {
     }
     template <class T>
     static Shape code_shape() {
-        Shape of{.kind = Shape::Kind::code};
-        for (const auto& one : codes<T>) of.codes.emplace_back(one.code);
-        return of;
+        std::vector<std::string> list;
+        for (const auto& one : codes<T>) list.emplace_back(one.code);
+        return one_of(std::move(list));
     }
     static Shape list_of(Shape item) {
-        return {.kind = Shape::Kind::list, .item = std::make_shared<const Shape>(std::move(item))};
+        Shape list = of_kind(Shape::Kind::list);
+        list.item = std::make_shared<const Shape>(std::move(item));
+        return list;
     }
     void add(std::string_view key, Shape shape) {
         object_->members.push_back({std::string(key), std::move(shape), there_});

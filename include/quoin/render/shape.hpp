@@ -32,9 +32,9 @@ struct Shape {
     bool nullable = false;
     std::vector<std::string> codes = {};
     std::shared_ptr<const Shape> item = {};
-    std::string name = {};         ///< of an object that has one; empty: it stands just here
-    std::vector<Shape> bases = {}; ///< objects whose members are this object's, too
-    std::vector<ShapeMember> members = {}; ///< of an object, in their order
+    std::string name = {};            ///< of an object that has one; empty: it stands just here
+    std::vector<Shape> bases = {};    ///< objects whose members are this object's, too
+    std::vector<ShapeMember> members; ///< of an object, in their order
 
     /// The member of this name, or nullptr.
     [[nodiscard]] const Shape* member(std::string_view name) const;
