@@ -1,7 +1,7 @@
 // A text that was read, by name, and the places in it.
 //
 //   Source source("lots.csv", "id,premium\n7,8500\n");
-//   source.line_and_column(11)  ->  {2, 1}
+//   source.position(11)  ->  {2, 1}
 #pragma once
 
 #include <cstdint>

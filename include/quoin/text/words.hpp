@@ -10,12 +10,4 @@ namespace quoin {
 template <class Enum>
 using Words = std::vector<std::pair<std::string_view, Enum>>;
 
-template <class Enum>
-[[nodiscard]] std::string_view name_in(const Words<Enum>& words, Enum meaning) {
-    for (const auto& [name, candidate] : words) {
-        if (candidate == meaning) return name;
-    }
-    return {};
-}
-
 } // namespace quoin
