@@ -2,6 +2,7 @@
 #include <quoin/text/json_writer.hpp>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <utility>
 
@@ -34,8 +35,18 @@ char short_escape(char c) {
     }
 }
 
-/// Letters that JSON has as they are: nearly all that is ever written.
-bool is_plain_letter(char c) { return c >= 0x20 && c < 0x7F && c != '"' && c != '\\'; }
+/// Bytes that JSON has as they are: nearly all that is ever written.
+constexpr auto plain_bytes = [] {
+    std::array<bool, 256> plain{};
+    for (std::size_t c = 0x20; c < 0x7F; ++c) plain[c] = c != '"' && c != '\\';
+    return plain;
+}();
+
+bool has_no_escape(std::string_view text) {
+    bool plain = true;
+    for (const char c : text) plain &= plain_bytes[static_cast<unsigned char>(c)];
+    return plain;
+}
 
 bool is_escaped(char c) { return static_cast<unsigned char>(c) < 0x20 || c == '"' || c == '\\'; }
 
@@ -75,33 +86,68 @@ void append_any(std::string_view text, std::string& out) {
     }
 }
 
+constexpr std::size_t page_bytes = 32 * 1024;
+
 } // namespace
 
-void append_quoted(std::string_view text, std::string& out) {
-    out += '"';
-    if (std::all_of(text.begin(), text.end(), is_plain_letter)) {
-        out += text;
-    } else {
-        append_any(text, out);
+void JsonWriter::close_page() {
+    const auto used = static_cast<std::size_t>(at_ - page_.get());
+    full_.push_back({std::move(page_), used});
+}
+
+void JsonWriter::turn_page(std::size_t bytes) {
+    close_page();
+    const std::size_t size = std::max(bytes, page_bytes);
+    page_ = std::make_unique_for_overwrite<char[]>(size);
+    at_ = page_.get();
+    end_ = at_ + size;
+}
+
+inline void JsonWriter::room(std::size_t bytes) {
+    if (static_cast<std::size_t>(end_ - at_) < bytes) turn_page(bytes);
+}
+
+inline void JsonWriter::put(char c) {
+    room(1);
+    *at_++ = c;
+}
+
+inline void JsonWriter::put(std::string_view text) {
+    room(text.size());
+    at_ = std::copy(text.begin(), text.end(), at_);
+}
+
+void JsonWriter::quoted(std::string_view text) {
+    if (!has_no_escape(text)) {
+        std::string escaped;
+        append_any(text, escaped);
+        put('"');
+        put(escaped);
+        put('"');
+        return;
     }
-    out += '"';
+    room(text.size() + 2);
+    *at_++ = '"';
+    at_ = std::copy(text.begin(), text.end(), at_);
+    *at_++ = '"';
 }
 
 void JsonWriter::line() {
-    out_ += '\n';
-    out_.append(2 * filled_.size(), ' ');
+    const std::size_t indent = 2 * filled_.size();
+    room(indent + 1);
+    *at_++ = '\n';
+    at_ = std::fill_n(at_, indent, ' ');
 }
 
 void JsonWriter::next_place() {
     if (std::exchange(after_key_, false) || filled_.empty()) return;
-    if (filled_.back()) out_ += ',';
-    filled_.back() = true;
+    if (std::exchange(filled_.back(), true)) put(',');
     line();
 }
 
 void JsonWriter::open(char bracket) {
     next_place();
-    out_ += bracket;
+    put(bracket);
     filled_.push_back(false);
 }
 
@@ -110,27 +156,27 @@ void JsonWriter::close(char bracket) {
     const bool filled = filled_.back();
     filled_.pop_back();
     if (filled) line();
-    out_ += bracket;
+    put(bracket);
 }
 
 void JsonWriter::key(std::string_view name) {
     ensure(!filled_.empty() && !after_key_, "a member of no object");
     next_place();
-    append_quoted(name, out_);
-    out_ += ": ";
+    quoted(name);
+    put(": ");
     after_key_ = true;
 }
 
 void JsonWriter::text(std::string_view value) {
     next_place();
-    append_quoted(value, out_);
+    quoted(value);
 }
 
 void JsonWriter::number(std::int64_t value) {
+    constexpr std::size_t longest = 20; // -9223372036854775808
     next_place();
-    char digits[24];
-    const auto [end, error] = std::to_chars(digits, digits + sizeof digits, value);
-    out_.append(digits, end);
+    room(longest);
+    at_ = std::to_chars(at_, at_ + longest, value).ptr;
 }
 
 void JsonWriter::truth(bool value) { literal(value ? "true" : "false"); }
@@ -139,12 +185,19 @@ void JsonWriter::null() { literal("null"); }
 
 void JsonWriter::literal(std::string_view json) {
     next_place();
-    out_ += json;
+    put(json);
 }
 
 std::string JsonWriter::take() {
     ensure(filled_.empty() && !after_key_, "JSON that is not closed");
-    return std::exchange(out_, {});
+    close_page();
+    std::size_t bytes = 0;
+    for (const Page& page : full_) bytes += page.used;
+    std::string text;
+    text.reserve(bytes + 1); // and the end of the line, which most add
+    for (const Page& page : full_) text.append(page.bytes.get(), page.used);
+    *this = JsonWriter{};
+    return text;
 }
 
 } // namespace quoin

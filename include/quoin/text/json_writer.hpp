@@ -7,7 +7,9 @@
 //   json.take()  ->  "{\n  \"price\": \"497660.00\"\n}"
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -72,17 +74,30 @@ class JsonWriter {
     [[nodiscard]] std::string take();
 
   private:
+    /// What is full is kept as it is until all is taken: an answer of half a megabyte in one text
+    /// that grows is copied again and again.
+    struct Page {
+        std::unique_ptr<char[]> bytes;
+        std::size_t used = 0;
+    };
+
     void open(char bracket);
     void close(char bracket);
     void next_place(); ///< the comma, line and indent before a value or a member
     void line();
+    void quoted(std::string_view text);
+    void put(char c);
+    void put(std::string_view text);
+    void room(std::size_t bytes); ///< so many are free at `at_` afterwards
+    void turn_page(std::size_t bytes);
+    void close_page();
 
-    std::string out_;
-    std::vector<bool> filled_; ///< of each level that is open: whether it holds anything
+    std::vector<Page> full_;
+    std::unique_ptr<char[]> page_;
+    char* at_ = nullptr; ///< of the page: where the next byte goes
+    char* end_ = nullptr;
+    std::vector<char> filled_; ///< of each level that is open: whether it holds anything
     bool after_key_ = false;
 };
-
-/// The text in quotes, as JSON writes it.
-void append_quoted(std::string_view text, std::string& out);
 
 } // namespace quoin
