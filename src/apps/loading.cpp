@@ -96,6 +96,12 @@ Lending load_lending(const std::string& rates, const SheetAsked& asked, Findings
 
 namespace {
 
+/// What was read of the file is let go before the next is read.
+PriceBook read_book_at(const fs::path& path, Findings& findings) {
+    const Document document = read_json(path, "a price book", findings);
+    return document.root.kind == Value::Kind::null ? PriceBook{} : read_book(document, findings);
+}
+
 enum class Sheets { all, own }; ///< which of the rate sheets are read
 
 /// Reads an inquiry's price book, the lending data and the inquiry itself; stops where one of them
@@ -111,11 +117,10 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
         return loaded;
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
-    const Document book = read_json(path.lexically_normal(), "a price book", findings);
+    loaded->desk.book = read_book_at(path.lexically_normal(), findings);
     const auto asked = sheets == Sheets::own ? sheet_asked(document) : std::nullopt;
     loaded->desk.lending =
         asked ? load_lending(rates, *asked, findings) : load_lending(rates, findings);
-    if (book.root.kind != Value::Kind::null) loaded->desk.book = read_book(book, findings);
     if (!findings.none()) return loaded;
     loaded->inquiry = read_inquiry(document, loaded->desk, findings);
     return loaded;

@@ -122,6 +122,23 @@ TEST_CASE("JSON is written as a general library writes it, values and bytes of e
     CHECK(replaced > 1'000);
 }
 
+TEST_CASE("JSON far larger than a page of the writer, with texts larger than one") {
+    AnyJson any(20261128);
+    Json large = Json::array();
+    for (int i = 0; i < 5'000; ++i) large.push_back(any.next(3));
+    for (const std::size_t letters : {32'767U, 32'768U, 200'000U}) {
+        large.push_back(std::string(letters, 'x'));
+        large.push_back(std::string(letters, '"'));
+    }
+    JsonWriter json;
+    for (int again = 0; again < 2; ++again) {
+        write(large, json);
+        const std::string text = json.take();
+        CHECK(text.size() > 500'000);
+        CHECK((text == of_library(large))); // in brackets: so much is not told
+    }
+}
+
 TEST_CASE("A member with its value, and what is empty") {
     JsonWriter json;
     json.object([&] {
