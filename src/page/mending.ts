@@ -18,6 +18,7 @@ export interface Loss {
 }
 
 export interface Mending {
+    of: Inquiry; ///< what it is the way on from
     losses: Loss[];
     next: Inquiry;
     answer: Tour;
@@ -128,7 +129,7 @@ export async function mended(
         next = found[0];
         losses.push(...found[1]);
         try {
-            return {losses, next, answer: await tour_of(next)};
+            return {of: inquiry, losses, next, answer: await tour_of(next)};
         } catch (error) {
             if (!(error instanceof Refused)) throw error;
             wrong = error.problems;

@@ -11,12 +11,13 @@ import * as moves from './moves.mjs';
 import * as returns from './returns.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
+import * as typing from './typing.mjs';
 import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side.
 const halves = {
     shown: {...figures, ...budget, ...keys, ...looks, ...speed},
-    used: {...wishes, ...touches, ...mishaps, ...moves, ...returns},
+    used: {...wishes, ...touches, ...typing, ...mishaps, ...moves, ...returns},
 };
 
 /// The tests of these names; a half's name stands for all of it.

@@ -8,7 +8,7 @@ import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
 import {estimate_words, minus, terms_words} from './terms';
@@ -103,12 +103,13 @@ function Homes({one}: {one: AffordScenario}) {
                             <button
                                 class="row-button"
                                 onClick={() =>
-                                    void move(
-                                        {
+                                    move(
+                                        (inquiry) => ({
+                                            ...inquiry,
                                             plan: each.plan,
                                             elevation: each.elevation,
                                             lot: each.lot,
-                                        },
+                                        }),
                                         `Plan ${plan}, elevation ${elevation}, lot ${each.lot}`,
                                     )
                                 }

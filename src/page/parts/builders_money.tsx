@@ -13,7 +13,7 @@ import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
 import type {Named} from './credit_chart';
 import {Split} from './credit_split';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 

@@ -6,9 +6,11 @@ import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
+import {unit_words} from '../words';
 import {use_answer} from './asked';
 import {LaterCosts, way_words} from './later_costs';
-import {Select, Typed} from './loan_fields';
+import {Select} from './loan_fields';
+import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -71,7 +73,7 @@ function Fields({
                     <span>How many</span>
                     <Typed
                         label="How many"
-                        after={option.quantity.unit}
+                        after={unit_words[option.quantity.unit]}
                         value={asked.count}
                         change={(value) => write({count: value})}
                     />

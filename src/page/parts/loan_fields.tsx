@@ -1,6 +1,4 @@
 // The fields of one way to pay, each changing the inquiry where it stands.
-import {useEffect, useState} from 'preact/hooks';
-
 import type {Program} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
@@ -8,6 +6,7 @@ import {name_after} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
 import {minus} from './terms';
+import {Typed} from './typed_field';
 import {brief} from '../figures';
 
 export type Written = Record<string, any>;
@@ -32,62 +31,6 @@ export function edit(
     }
     next.scenarios[index] = scenario;
     change_terms(next, index, {what: `${brief(scenario.name)}: ${what}`, touch: null, remarks: []});
-}
-
-/// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.
-export function Typed({
-    value,
-    label,
-    wrong,
-    change,
-    mode = 'decimal',
-    before,
-    after,
-    hint,
-}: {
-    value: string;
-    label: string;
-    wrong?: Problem;
-    change: (value: string, typed: string) => void;
-    mode?: 'decimal' | 'text';
-    before?: string;
-    after?: string;
-    hint?: string; ///< of what holds while nothing is typed
-}) {
-    const [text, write] = useState(value);
-    useEffect(() => write(value), [value]);
-    const commit = () => {
-        const clean = mode === 'decimal' ? plain_number(text, before, after) : text.trim();
-        if (clean !== value) change(clean, text);
-    };
-    return (
-        <span class="typed">
-            {before && (
-                <span class="unit" aria-hidden="true">
-                    {before}
-                </span>
-            )}
-            <input
-                inputMode={mode}
-                value={text}
-                aria-label={label}
-                placeholder={hint}
-                aria-invalid={wrong ? 'true' : undefined}
-                onInput={(event) => write(event.currentTarget.value)}
-                onChange={commit}
-            />
-            {after && (
-                <span class="unit" aria-hidden="true">
-                    {after}
-                </span>
-            )}
-            {wrong && (
-                <span class="wrong">
-                    {wrong.found}; expected: {wrong.expected}
-                </span>
-            )}
-        </span>
-    );
 }
 
 /// A percent is one whatever the field is set to, and so are dollars.
