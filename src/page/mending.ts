@@ -4,7 +4,6 @@ import {ask, Refused} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {date} from './figures';
 import {copy, without_refused} from './inquiry';
-import type {Fallen} from './inquiry';
 import {today} from './keeping';
 
 export type Book = Cases['price_books'][number];
@@ -44,14 +43,6 @@ export function all_gone(problems: Problem[]): boolean {
 
 function instead(was: string, now: string): Loss {
     return {left_out: '', was, now, why: ''};
-}
-
-/// Why the engine refuses it, without the id that its words begin with.
-function why_of({id, problem}: Fallen): string {
-    if (problem.id === 'name-unknown') return '';
-    const words = problem.found;
-    if (words.startsWith(`${id} `)) return words.slice(id.length + 1);
-    return words.replace(/^.*?: /, '');
 }
 
 /// The home on another lot, elevation or plan, as little of it changed as can be. Which lots are
@@ -108,7 +99,7 @@ async function step(
         left_out: one.id,
         was: '',
         now: '',
-        why: why_of(one),
+        why: one.unknown ? '' : one.why,
     }));
     return [less.next, out];
 }
