@@ -1,5 +1,6 @@
 // The highest price that the buyer's means allow, and what stands in the way of a higher one.
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
 import {brief, dollars, is_zero, percent} from '../figures';
 import {without_means} from '../inquiry';
@@ -230,9 +231,7 @@ export function Afford() {
             {answer && <Reach answer={answer} home={home} hand={hand} />}
             {looked && <Looked one={looked} automated={answer!.automated} />}
             <IncomeMoves scenario={hand} />
-            {answer && (
-                <Cautions texts={answer.cautions.filter((text) => !cautions.includes(text))} />
-            )}
+            {answer && <Cautions all={cautions_beside(answer.cautions, cautions)} />}
         </section>
     );
 }

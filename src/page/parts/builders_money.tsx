@@ -2,6 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Credit, CreditScenario, Mix, Quote} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, term} from '../figures';
 import {without_means} from '../inquiry';
@@ -368,9 +369,7 @@ export function BuildersMoney() {
             {amount && one && one.refusals.length === 0 && (
                 <Found answer={answer!} one={one} bare={bare} instead={instead} />
             )}
-            {amount && answer && (
-                <Cautions texts={answer.cautions.filter((text) => !general.includes(text))} />
-            )}
+            {amount && answer && <Cautions all={cautions_beside(answer.cautions, general)} />}
         </section>
     );
 }

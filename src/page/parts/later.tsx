@@ -2,6 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
@@ -172,11 +173,9 @@ function Found({
                 <p class="refused">Not to be had from the builder here: {item.why_not}</p>
             )}
             <ul class="conditions">
-                {answer.cautions
-                    .filter((text) => !general.includes(text))
-                    .map((text) => (
-                        <li key={text}>{text}</li>
-                    ))}
+                {cautions_beside(answer.cautions, general).map(({words}, i) => (
+                    <li key={i}>{words}</li>
+                ))}
             </ul>
             <p class="home-line">
                 <Name of={one.terms.name} />: {dollars(one.monthly_without)} a month without it.{' '}

@@ -289,7 +289,7 @@ export function SiteView() {
                     ))}
                 </section>
             </div>
-            <Cautions texts={answer.cautions} />
+            <Cautions all={answer.cautions} />
         </div>
     );
 }
