@@ -115,6 +115,7 @@
 #include <quoin/render/afford.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/credit.hpp>
 #include <quoin/render/fit.hpp>

@@ -170,8 +170,8 @@ std::vector<Mark> read_incentives(Reader& root, const Desk& desk, Inquiry& inqui
             const Incentive& incentive = at(book.incentives, pick.incentive);
             const std::string why = why_not(incentive, inquiry, sheet, pick.use);
             if (!why.empty()) {
-                item.findings().add(
-                    problems::incentive_not_here(item.spot("id"), incentive.name, why));
+                item.findings().add(problems::incentive_not_here(
+                    item.spot("id"), {incentive.id, incentive.name}, why));
             }
             if (pick.amount && *pick.amount < Money{}) {
                 item.findings().add(problems::amount_below_zero(item.spot("amount")));
@@ -201,7 +201,8 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
     const bool of_two =
         conflict.barrier == Barrier::excludes || conflict.barrier == Barrier::one_of;
     ensure(!of_two || conflict.others.size() == 1, "a conflict of two options names the other one");
-    const std::string id = name_of(book, conflict.of);
+    const std::string name = name_of(book, conflict.of);
+    const problems::Named option(at(book.options, conflict.of.option).id, name);
     const auto other = [&] { return name_of(book, conflict.others.front()); };
     switch (conflict.barrier) {
     case Barrier::needs: {
@@ -209,19 +210,19 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
         for (const OptionRef& ref : conflict.others) {
             any += (any.empty() ? "" : " or ") + name_of(book, ref);
         }
-        return problems::option_needs(spot, id, any);
+        return problems::option_needs(spot, option, any);
     }
     case Barrier::excludes:
     case Barrier::one_of:
-        return problems::options_exclude(spot, id, other());
+        return problems::options_exclude(spot, option, other());
     case Barrier::past_cutoff: {
         const auto& stages = book.stages;
-        const Option& option = at(book.options, conflict.of.option);
-        return problems::past_cutoff(spot, id, at(stages, option.cutoff.value()).name,
+        const auto cutoff = at(book.options, conflict.of.option).cutoff.value();
+        return problems::past_cutoff(spot, option, at(stages, cutoff).name,
                                      at(stages, selection.stage.value()).name);
     }
     default:
-        return problems::option_not_here(spot, id, described(book, conflict));
+        return problems::option_not_here(spot, option, described(book, conflict));
     }
 }
 
@@ -247,8 +248,9 @@ void check_price(Reader& root, const PriceBook& book, const Selection& selection
     for (std::size_t i = 0; i < incentives.size(); ++i) {
         const IncentivePick& pick = selection.incentives[i];
         if (!is_off_price(pick.use)) continue;
+        const Incentive& incentive = at(book.incentives, pick.incentive);
         root.findings().add(problems::incentive_not_here(incentives[i].spot(),
-                                                         at(book.incentives, pick.incentive).name,
+                                                         {incentive.id, incentive.name},
                                                          "it leaves nothing of the price"));
         return;
     }

@@ -178,6 +178,12 @@ export type Scenario = {
     balance_after_ten_years: string;
 };
 
+export type Caution = {
+    code: 'estimate' | 'rates_until_locked' | 'costs_as_known' | 'rule_continued' | 'lock_ends_first' | 'rate_adjustable' | 'extra_principal' | 'licensed_trades' | 'agent_license' | 'touch_is_difference' | 'alone_and_stacked' | 'ratios_are_guides' | 'ratios_at_note_rate' | 'steps_no_forecast' | 'costs_over_the_home_without' | 'trades_whenever' | 'worth_of_wishes' | 'survey_decides' | 'points_before_adjustments' | 'money_on_top' | 'cost_spent_and_owed' | 'money_with_conditions' | 'paid_in_cash' | 'principal_and_interest_alone' | 'actuarial_method';
+    about: string[];
+    words: string;
+};
+
 export type Quote = {
     question: 'quote';
     heading: Heading;
@@ -225,7 +231,7 @@ export type Quote = {
         note: string;
     };
     scenarios: Scenario[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Added = {
@@ -305,7 +311,7 @@ export type Adds = {
             scenario: string;
         })[];
     };
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Difference = {
@@ -350,7 +356,7 @@ export type Compare = {
         second: string;
         stretches: Stretch[];
     }[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type EscrowOutlook = {
@@ -422,7 +428,7 @@ export type Cash = {
         words: string;
         amount: string;
     })[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Mix = {
@@ -484,7 +490,7 @@ export type Credit = {
         least_cost: Mix;
         frontier: Mix[];
     })[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type ShiftRate = {
@@ -556,7 +562,7 @@ export type Shift = {
         } | null;
         ratios_unknown: string[];
     })[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Recheck = {
@@ -585,7 +591,7 @@ export type Recheck = {
     })[];
     figures: number;
     differences: number;
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Room = {
@@ -654,7 +660,7 @@ export type Afford = {
     automated: boolean;
     assumptions: string[];
     scenarios: AffordScenario[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type LaterPath = {
@@ -695,7 +701,7 @@ export type Later = {
         work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         scenarios: LaterScenario[];
     })[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Shown = {
@@ -775,7 +781,7 @@ export type Schedule = {
         insurance_saved: string;
         last_due: string;
     } | null;
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type TourPick = {
@@ -885,7 +891,7 @@ export type Tour = {
     scenario: Scenario;
     areas: Area[];
     incentives: Incentive[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type FitWish = {
@@ -970,7 +976,7 @@ export type Fit = {
         best_lot: string;
         homes: FitHome[];
     }[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type Measure = {
@@ -1044,7 +1050,7 @@ export type Site = {
     terms: Terms;
     lots: Lot[];
     plans: Plan[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 export type ListGap = {
@@ -1059,6 +1065,7 @@ export type Program = {
     id: string;
     name: string;
     kind: 'conventional' | 'fha' | 'va' | 'usda';
+    choices: ('fee' | 'mi_premium' | 'mi_ends' | 'use')[];
     summary: string;
     fine_print: string;
     upfront_fee: string;
@@ -1081,7 +1088,7 @@ export type Programs = {
     heading: Heading;
     note: string;
     programs: Program[];
-    cautions: string[];
+    cautions: Caution[];
 };
 
 /// What the parts of a month are called.

@@ -4,6 +4,7 @@
 import {month_part_names} from './answer_types';
 import type {
     Adds,
+    Caution,
     Credit as CreditAnswer,
     Monthly,
     MonthRow,
@@ -31,6 +32,13 @@ export type Figure = Recheck['sections'][number]['figures'][number];
 
 /// Of a schedule: a month, or a year of them.
 export type Row = MonthRow | YearRow;
+
+/// Those that no other list says already.
+export function cautions_beside(cautions: Caution[], others: Caution[]): Caution[] {
+    const key = ({code, about}: Caution) => [code, ...about].join('\n');
+    const said = new Set(others.map(key));
+    return cautions.filter((one) => !said.has(key(one)));
+}
 
 /// The months of the ways to pay that can be had.
 export function months_of(scenarios: Scenario[]): Monthly[] {

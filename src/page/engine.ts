@@ -6,6 +6,9 @@ export interface Problem {
     found: string;
     expected: string;
     advice: string;
+    /// The thing of the price book that it is about, and what was found of it, in words that follow
+    /// its name.
+    about?: {what: 'option' | 'plan' | 'lot' | 'incentive'; id: string; found: string};
 }
 
 /// What a buyer asks about, in the wire form of an inquiry file.

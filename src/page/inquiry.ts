@@ -82,11 +82,11 @@ const lists: Record<string, (item: any) => string> = {
     incentives: (item) => String(item?.id),
 };
 
-/// What could not go along: its id, and the refusal.
+/// What could not go along, and why; the price book may have it no longer.
 export interface Fallen {
     id: string;
     why: string;
-    problem: Problem;
+    unknown: boolean;
 }
 
 /// What the engine refuses of a changed home, taken out: items of lists that cannot go along.
@@ -106,10 +106,8 @@ export function without_refused(
         if (indexes.has(Number(place))) continue;
         indexes.add(Number(place));
         const id = lists[list](next[list][Number(place)]);
-        const why = problem.found.startsWith(`${id}: `)
-            ? problem.found.slice(id.length + 2)
-            : problem.found;
-        fallen.push({id, why, problem});
+        const why = problem.about?.found ?? problem.found;
+        fallen.push({id, why, unknown: problem.id === 'name-unknown'});
     }
     for (const [list, indexes] of out) {
         next[list] = next[list].filter((_: unknown, index: number) => !indexes.has(index));

@@ -2,19 +2,8 @@
 import type {Program} from './answers';
 import type {Inquiry} from './engine';
 import {is_zero, short} from './figures';
-
-const kinds: Record<string, string> = {
-    conventional: 'Conventional',
-    fha: 'FHA',
-    va: 'VA',
-    usda: 'USDA',
-};
-
-const uses: Record<string, string> = {
-    first: 'first use',
-    subsequent: 'used before',
-    exempt: 'exempt from the fee',
-};
+import {entitlement_words, kind_words} from './words';
+import type {Entitlement} from './words';
 
 function down_words(down: Inquiry | undefined): string {
     if (!down) return '';
@@ -32,10 +21,10 @@ function term_words(written: Inquiry): string {
 function sayings(written: Inquiry, program?: Program): string[] {
     return [
         program ? program.name : '',
-        program ? kinds[program.kind] : '',
+        (program && kind_words[program.kind]) ?? '',
         down_words(written.down),
         term_words(written),
-        uses[written.use] ?? '',
+        entitlement_words[written.use as Entitlement] ?? '',
         written.fee === 'cash' ? 'fee in cash' : '',
         written.buydown ? `bought down ${written.buydown}` : '',
         written.mi_premium === 'single' ? 'insurance paid up' : '',

@@ -4,7 +4,6 @@ import {ask, Refused} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {date} from './figures';
 import {copy, without_refused} from './inquiry';
-import type {Fallen} from './inquiry';
 import {today} from './keeping';
 
 export type Book = Cases['price_books'][number];
@@ -18,6 +17,7 @@ export interface Loss {
 }
 
 export interface Mending {
+    of: Inquiry; ///< what it is the way on from
     losses: Loss[];
     next: Inquiry;
     answer: Tour;
@@ -43,14 +43,6 @@ export function all_gone(problems: Problem[]): boolean {
 
 function instead(was: string, now: string): Loss {
     return {left_out: '', was, now, why: ''};
-}
-
-/// Why the engine refuses it, without the id that its words begin with.
-function why_of({id, problem}: Fallen): string {
-    if (problem.id === 'name-unknown') return '';
-    const words = problem.found;
-    if (words.startsWith(`${id} `)) return words.slice(id.length + 1);
-    return words.replace(/^.*?: /, '');
 }
 
 /// The home on another lot, elevation or plan, as little of it changed as can be. Which lots are
@@ -107,7 +99,7 @@ async function step(
         left_out: one.id,
         was: '',
         now: '',
-        why: why_of(one),
+        why: one.unknown ? '' : one.why,
     }));
     return [less.next, out];
 }
@@ -128,7 +120,7 @@ export async function mended(
         next = found[0];
         losses.push(...found[1]);
         try {
-            return {losses, next, answer: await tour_of(next)};
+            return {of: inquiry, losses, next, answer: await tour_of(next)};
         } catch (error) {
             if (!(error instanceof Refused)) throw error;
             wrong = error.problems;

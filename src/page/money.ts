@@ -67,18 +67,43 @@ function set(record: any, members: Record<string, unknown>): void {
     }
 }
 
+/// The inquiry with a loan and the money as they stand there.
+function with_standing(inquiry: Inquiry, stands: Standing): Inquiry {
+    const next = copy(inquiry);
+    const {scenario, rate, buydown, fee, mi_premium, incentives, credits} = copy(stands as any);
+    set(next, {incentives, credits});
+    set(loan_of(next, scenario) ?? {}, {rate, buydown, fee, mi_premium});
+    return next;
+}
+
+/// The inquiry as it stands, with what the money put to use under a loan changes and nothing else:
+/// `bare` and `next` are the inquiry without it and with it, as they were asked about.
+export function with_use(
+    inquiry: Inquiry,
+    bare: Inquiry,
+    next: Inquiry,
+    scenario: string,
+): Inquiry {
+    const now: any = standing(inquiry, scenario);
+    const [from, to]: any[] = [standing(bare, scenario), standing(next, scenario)];
+    const changed = ['rate', 'buydown', 'fee', 'mi_premium', 'incentives', 'credits'].filter(
+        (member) => JSON.stringify(from[member]) !== JSON.stringify(to[member]),
+    );
+    return with_standing(
+        inquiry,
+        Object.assign(now, Object.fromEntries(changed.map((member) => [member, to[member]]))),
+    );
+}
+
 /// The inquiry as it stood before the money was put to use, every other change kept: where a split
 /// is looked for and written, so that the same money is never counted twice. An inquiry that nobody
 /// remembers, out of a file, has its credits on top taken out.
 export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
-    const next = copy(inquiry);
     const as_now = ({after}: Use) => alike(after, standing(inquiry, after.scenario));
     const before = [...uses].reverse().find(as_now)?.before;
-    if (before) {
-        const {scenario, rate, buydown, fee, mi_premium, incentives, credits} = copy(before);
-        set(next, {incentives, credits});
-        set(loan_of(next, scenario) ?? {}, {rate, buydown, fee, mi_premium});
-    } else if (next.credits) {
+    if (before) return with_standing(inquiry, before);
+    const next = copy(inquiry);
+    if (next.credits) {
         next.credits = next.credits.filter((one: any) => !`${one.name}`.startsWith(on_top));
         if (next.credits.length === 0) delete next.credits;
     }

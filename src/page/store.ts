@@ -21,7 +21,7 @@ import {
 import type {Kept} from './keeping';
 import {all_gone, mended} from './mending';
 import type {Mending} from './mending';
-import {standing} from './money';
+import {standing, with_use, without_money} from './money';
 import type {Use} from './money';
 
 export type View = 'tour' | 'loans' | 'budget' | 'site' | 'schedule' | 'sheet' | 'check';
@@ -432,8 +432,11 @@ async function look_for_a_way_on(one: Buyer, wrong: Problem[], mine: number): Pr
     }
 }
 
+/// Where something was changed meanwhile, another way on is looked for already.
 export function go_on(what: string): void {
-    if (mending.value) void act(mending.value.next, {what, touch: null, remarks: []}, true);
+    const found = mending.value;
+    if (!found || found.of !== buyer.value?.inquiry) return;
+    void act(found.next, {what, touch: null, remarks: []}, true);
 }
 
 // ---- changing
@@ -546,15 +549,11 @@ export function change_terms(next: Inquiry, index: number, what: Change): void {
     );
 }
 
-/// Another plan, elevation or lot: picks that still apply go along, the others are named.
-export async function move(
-    members: Inquiry,
-    what: string,
-    there: {falls_out: FallsOut[]; move: Move | null} = {falls_out: [], move: null},
-): Promise<void> {
-    const one = buyer.value;
-    if (!one) return;
-    let next = {...copy(one.inquiry), ...members};
+type Moved = (inquiry: Inquiry) => Inquiry;
+
+/// The inquiry moved, without what cannot go along.
+async function moved(one: Buyer, to: Moved): Promise<{next: Inquiry; fallen: Fallen[]}> {
+    let next = to(one.inquiry);
     const fallen: Fallen[] = [];
     for (let tries = 0; tries < 8; ++tries) {
         try {
@@ -567,6 +566,37 @@ export async function move(
             next = less.next;
         }
     }
+    return {next, fallen};
+}
+
+let moving: Promise<void> = Promise.resolve();
+
+/// Another plan, elevation or lot: picks that still apply go along, the others are named. One move
+/// after the other, each from where the one before led.
+export function move(
+    to: Moved,
+    what: string,
+    there: {falls_out: FallsOut[]; move: Move | null} = {falls_out: [], move: null},
+): void {
+    const key = buyer.value?.key;
+    moving = moving.then(() => move_now(key, to, what, there));
+}
+
+async function move_now(
+    key: string | undefined,
+    to: Moved,
+    what: string,
+    there: {falls_out: FallsOut[]; move: Move | null},
+): Promise<void> {
+    let one = buyer.value;
+    if (!one || one.key !== key) return;
+    let found = await moved(one, to);
+    while (buyer.value?.key === key && buyer.value.inquiry !== one.inquiry) {
+        one = buyer.value; // changed meanwhile
+        found = await moved(one, to);
+    }
+    if (buyer.value?.key !== key) return; // another buyer does not move
+    const {next, fallen} = found;
     const words = fallen.map((each) => {
         const told = there.falls_out.find((other) => other.option === each.id);
         return told
@@ -591,13 +621,16 @@ function name_of(id: string): string {
     return tour.value?.incentives.find((one) => one.id === id)?.name ?? id;
 }
 
-/// The builder's money put to use under a loan, or taken out again, from an inquiry without it.
+/// The builder's money put to use under a loan, or taken out again, from an inquiry without it. What
+/// was changed since that was asked about stays.
 export function use_money(bare: Inquiry, next: Inquiry, scenario: string, what: string): void {
     const one = buyer.value;
     if (!one) return;
-    const use = {before: standing(bare, scenario), after: standing(next, scenario)};
+    const before = without_money(one.inquiry, one.uses);
+    const after = with_use(before, bare, next, scenario);
+    const use = {before: standing(before, scenario), after: standing(after, scenario)};
     replace({...one, uses: [...one.uses, use].slice(-longest_uses)});
-    void act(next, {what, touch: null, remarks: []});
+    void act(after, {what, touch: null, remarks: []});
 }
 
 export function undo(): void {

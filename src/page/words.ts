@@ -1,5 +1,5 @@
 // The words of the engine's codes, where no answer says them.
-import type {Incentive, Lot, Mix, Option, Shown} from './answers';
+import type {Incentive, Lot, Mix, Option, Program, Shown} from './answers';
 
 export type Unit = NonNullable<Option['quantity']>['unit'];
 export type Use = Incentive['uses'][number];
@@ -38,6 +38,21 @@ export const standing_words: Record<Shown['standing'], string> = {
     extra: 'extra',
     unavailable: 'not to be had here',
     decor: 'decoration, not for sale',
+};
+
+export const kind_words: Record<Program['kind'], string> = {
+    conventional: 'Conventional',
+    fha: 'FHA',
+    va: 'VA',
+    usda: 'USDA',
+};
+
+export type Entitlement = 'first' | 'subsequent' | 'exempt';
+
+export const entitlement_words: Record<Entitlement, string> = {
+    first: 'first use',
+    subsequent: 'used before',
+    exempt: 'exempt from the fee',
 };
 
 /// The code of a use as a person's file may have it: "closing costs" is closing_costs.

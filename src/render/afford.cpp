@@ -5,6 +5,7 @@
 #include <fmt/ranges.h>
 
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -210,19 +211,19 @@ std::string plain_heading(const AffordAnswer& answer) {
                      "", "  ");
 }
 
-std::vector<std::string> cautions_of(const AffordAnswer& answer) {
+Cautions cautions_of(const AffordAnswer& answer) {
     std::vector<ScenarioTerms> terms;
     for (const AffordScenario& s : answer.scenarios) terms.push_back(s.terms);
-    std::vector<std::string> notes = answer.assumptions.empty()
-                                         ? loan_cautions(answer.heading, terms)
-                                         : std::vector{estimate_caution(answer.heading)};
+    Cautions notes = answer.assumptions.empty() ? loan_cautions(answer.heading, terms)
+                                                : Cautions{estimate_caution(answer.heading)};
     if (!answer.assumptions.empty()) add_continued_cautions(terms, notes);
     notes.insert(
         notes.begin(),
-        "Ratios are guides of the published rules, not an approval: a lender looks at "
-        "credit, income and assets, and may go above them or stay below. What a buyer "
-        "can borrow and what suits them are two questions. A temporary buydown lowers the first "
-        "payments and lets nothing more: loans are held to the note rate.");
+        {CautionCode::ratios_are_guides,
+         "Ratios are guides of the published rules, not an approval: a lender looks at "
+         "credit, income and assets, and may go above them or stay below. What a buyer "
+         "can borrow and what suits them are two questions. A temporary buydown lowers the first "
+         "payments and lets nothing more: loans are held to the note rate."});
     return notes;
 }
 

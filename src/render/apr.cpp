@@ -2,6 +2,7 @@
 #include <quoin/render/apr.hpp>
 
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -9,9 +10,11 @@
 namespace quoin {
 namespace {
 
-const char* const caution =
-    "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were given. An "
-    "estimate, not a federal disclosure.";
+Cautions cautions() {
+    return {{CautionCode::actuarial_method,
+             "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were "
+             "given. An estimate, not a federal disclosure."}};
+}
 
 } // namespace
 
@@ -21,7 +24,7 @@ std::string text_of(const AprAnswer& answer) {
     table.row({"advanced", dollars(answer.advanced)});
     table.row({"paid", dollars(answer.paid)});
     table.row({"finance charge", dollars(answer.finance_charge)});
-    return table.text() + footing_text({caution});
+    return table.text() + footing_text(cautions());
 }
 
 template <>
@@ -34,7 +37,7 @@ void fields(V& v, A& answer) {
     v("advanced", answer.advanced);
     v("paid", answer.paid);
     v("finance_charge", answer.finance_charge);
-    v.words("cautions", [] { return std::vector<std::string>{caution}; });
+    v.words("cautions", [] { return cautions(); });
 }
 
 std::string json_text_of(const AprAnswer& answer) { return json_of_fields(answer); }

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "cash_words.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -260,8 +261,8 @@ std::string credit_cost_text(const ScenarioAnswer& scenario) {
 
 } // namespace
 
-std::vector<std::string> cautions_of(const CashAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(answer.heading, {answer.scenario.terms});
+Cautions cautions_of(const CashAnswer& answer) {
+    Cautions notes = loan_cautions(answer.heading, {answer.scenario.terms});
     notes.push_back(agent_caution());
     return notes;
 }

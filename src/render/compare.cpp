@@ -8,6 +8,7 @@
 #include "order_words.hpp"
 #include "scenario_table.hpp"
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -59,8 +60,8 @@ std::string orders_text(const CompareAnswer& answer) {
                              out;
 }
 
-std::vector<std::string> cautions_of(const CompareAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
+Cautions cautions_of(const CompareAnswer& answer) {
+    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
     return notes;
 }

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 
@@ -32,30 +33,30 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
     return pure.way == CreditWay::points ? "no lower rate to be had" : "not with this loan";
 }
 
-std::vector<std::string> cautions_of(const CreditAnswer& answer) {
-    std::vector<std::string> notes{
-        "The money comes on top of the incentives and credits that the inquiry uses already, and "
-        "the cap is on all of them together. It pays points first, then the buydown, closing "
-        "costs, prepaids, a fee or premium in cash; never a down payment. In no mix does the buyer "
-        "put more of their own "
-        "into costs and points than without it. Money that options are credited with makes the "
-        "price less and is reckoned as off the price.",
-        fmt::format(
-            "Cost is what has been spent and is still owed: cash, payments less what a buydown "
-            "pays of them, insurance, taxes, dues, and the balance. The month is the settled one, "
-            "now and after three years. Money off the price comes in whole dollars; between the "
-            "amounts told the figures run evenly."),
-        "Where such money depends on a lender, a title company or a date, its conditions say so. "
-        "You may choose any lender, and then may have to go without it: compare the whole cost."};
+Cautions cautions_of(const CreditAnswer& answer) {
+    Cautions notes{
+        {CautionCode::money_on_top,
+         "The money comes on top of the incentives and credits that the inquiry uses already, and "
+         "the cap is on all of them together. It pays points first, then the buydown, closing "
+         "costs, prepaids, a fee or premium in cash; never a down payment. In no mix does the "
+         "buyer put more of their own into costs and points than without it. Money that options "
+         "are credited with makes the price less and is reckoned as off the price."},
+        {CautionCode::cost_spent_and_owed,
+         "Cost is what has been spent and is still owed: cash, payments less what a buydown "
+         "pays of them, insurance, taxes, dues, and the balance. The month is the settled one, "
+         "now and after three years. Money off the price comes in whole dollars; between the "
+         "amounts told the figures run evenly."},
+        {CautionCode::money_with_conditions,
+         "Where such money depends on a lender, a title company or a date, its conditions say so. "
+         "You may choose any lender, and then may have to go without it: compare the whole cost."}};
     if (std::any_of(answer.scenarios.begin(), answer.scenarios.end(),
                     [](const CreditScenario& s) { return !s.upfront_name.empty(); })) {
-        notes.emplace_back("An upfront fee in cash is not borrowed, and so bears no interest. A "
-                           "single premium takes the place of the month's insurance: whether any "
-                           "of it comes back when the loan ends early is in its certificate.");
+        notes.push_back({CautionCode::paid_in_cash,
+                         "An upfront fee in cash is not borrowed, and so bears no interest. A "
+                         "single premium takes the place of the month's insurance: whether any "
+                         "of it comes back when the loan ends early is in its certificate."});
     }
-    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
-        notes.push_back(std::move(note));
-    }
+    notes = with_loan_cautions(std::move(notes), answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
     return notes;
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <quoin/answers/credit.hpp>
+#include <quoin/render/cautions.hpp>
 
 namespace quoin {
 
@@ -15,6 +16,6 @@ namespace quoin {
 [[nodiscard]] std::string buydown_name(const std::vector<Percent>& steps);
 /// Why a use cannot be had.
 [[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask);
-[[nodiscard]] std::vector<std::string> cautions_of(const CreditAnswer& answer);
+[[nodiscard]] Cautions cautions_of(const CreditAnswer& answer);
 
 } // namespace quoin

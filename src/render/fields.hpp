@@ -80,7 +80,8 @@ class FieldsToJson {
         json_.key(key);
         write(value());
     }
-    /// Words for people: the one kind of member that is not read back.
+    /// Words for people, codes beside them that tell them apart: the one kind of member that is not
+    /// read back.
     template <class F>
     void words(std::string_view key, const F& value) {
         said(key, value);

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -268,13 +269,12 @@ std::string text_of(const FitAnswer& answer) {
         }
         out += home_text(best);
     }
-    std::vector<std::string> notes = {
-        "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
-        "left out is figured as the difference of two whole quotes. Limits are on the settled "
-        "month and on all the cash, deposits among it."};
-    for (std::string& caution : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
-        notes.push_back(std::move(caution));
-    }
+    Cautions notes = with_loan_cautions(
+        {{CautionCode::worth_of_wishes,
+          "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What "
+          "was left out is figured as the difference of two whole quotes. Limits are on the "
+          "settled month and on all the cash, deposits among it."}},
+        answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
     return out + footing_text(notes);
 }

@@ -1,4 +1,5 @@
 // The wishes that fit, as JSON.
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/fit.hpp>
 
 #include "shared_fields.hpp"

@@ -5,6 +5,7 @@
 
 #include "order_words.hpp"
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -101,24 +102,24 @@ std::string item_text(const LaterItem& item) {
 
 bool needs_trades(const LaterItem& item) { return item.structural || !trades(item.work).empty(); }
 
-std::vector<std::string> cautions_of(const LaterAnswer& answer) {
+Cautions cautions_of(const LaterAnswer& answer) {
     std::vector<ScenarioTerms> terms;
     if (!answer.items.empty()) {
         for (const LaterScenario& s : answer.items.front().scenarios) terms.push_back(s.terms);
     }
-    std::vector<std::string> notes = loan_cautions(answer.heading, terms);
-    std::vector<std::string> first{
-        "Costs through a year are what the home with it has taken over the home without it, and "
-        "what is owed more. What is done after the closing is an estimate of the price book, not "
-        "an offer; prices rise, and money kept earns something: neither is counted."};
+    Cautions notes{
+        {CautionCode::costs_over_the_home_without,
+         "Costs through a year are what the home with it has taken over the home without it, and "
+         "what is owed more. What is done after the closing is an estimate of the price book, not "
+         "an offer; prices rise, and money kept earns something: neither is counted."}};
     for (const LaterItem& item : answer.items) {
         if (!needs_trades(item)) continue;
-        first.push_back("Work on gas, wiring, plumbing or structure follows local code, needs a "
-                        "permit and a licensed trade, whoever does it and whenever.");
+        notes.push_back({CautionCode::trades_whenever,
+                         "Work on gas, wiring, plumbing or structure follows local code, needs a "
+                         "permit and a licensed trade, whoever does it and whenever."});
         break;
     }
-    notes.insert(notes.begin(), first.begin(), first.end());
-    return notes;
+    return with_loan_cautions(std::move(notes), answer.heading, terms);
 }
 
 } // namespace

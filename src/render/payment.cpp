@@ -1,9 +1,8 @@
 // Rendering the quick answer.
 #include <quoin/render/payment.hpp>
 
-#include <fmt/format.h>
-
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -11,11 +10,13 @@
 namespace quoin {
 namespace {
 
-const char* const caution =
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals "
-    "the "
-    "rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and "
-    "mortgage insurance come on top. A licensed loan originator gives an offer.";
+Cautions cautions() {
+    return {{CautionCode::principal_and_interest_alone,
+             "An estimate of principal and interest alone, with no points or fees, so that the APR "
+             "equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, "
+             "insurance, dues and mortgage insurance come on top. A licensed loan originator gives "
+             "an offer."}};
+}
 
 } // namespace
 
@@ -30,7 +31,7 @@ std::string text_of(const PaymentAnswer& a) {
     table.row({"last payment", dollars(a.last_payment)});
     table.row({"total interest", dollars(a.total_interest)});
     table.row({"total of payments", dollars(a.total_of_payments)});
-    return table.text() + footing_text({caution});
+    return table.text() + footing_text(cautions());
 }
 
 template <>
@@ -48,7 +49,7 @@ void fields(V& v, A& answer) {
     v("total_of_payments", answer.total_of_payments);
     v("last_payment", answer.last_payment);
     v("months", answer.months);
-    v.words("cautions", [] { return std::vector<std::string>{caution}; });
+    v.words("cautions", [] { return cautions(); });
 }
 
 std::string json_text_of(const PaymentAnswer& answer) { return json_of_fields(answer); }

@@ -49,6 +49,7 @@ std::string text_of(const Findings& findings) {
 template <class V, Of<Problem> A>
 void fields(V& v, A& problem) {
     const ProblemWords words = words_of(problem);
+    const std::optional<About> thing = about(problem);
     v.said("id", [&] { return std::string(name_of(problem.id)); });
     v("file", problem.file);
     v("line", problem.line);
@@ -57,6 +58,13 @@ void fields(V& v, A& problem) {
     v("found", words.found);
     v("expected", words.expected);
     v("advice", words.advice);
+    v.given("about", thing, [&](const About& it) {
+        v.object("about", [&] {
+            v("what", it.what);
+            v("id", it.id);
+            v("found", words.of_it);
+        });
+    });
 }
 
 template <class V, Of<Findings> A>

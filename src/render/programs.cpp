@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -23,11 +24,13 @@ std::string ladder_text(const Ladder& ladder) {
                      98, "  ", "    ");
 }
 
-std::vector<std::string> cautions_of(const ProgramsAnswer& answer) {
-    std::vector<std::string> notes{
-        "Points are percents of the loan before adjustments for score, loan to value and term; a "
-        "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate."};
-    for (std::string& note : loan_cautions(answer.heading, {})) notes.push_back(std::move(note));
+Cautions cautions_of(const ProgramsAnswer& answer) {
+    Cautions notes = with_loan_cautions(
+        {{CautionCode::points_before_adjustments,
+          "Points are percents of the loan before adjustments for score, loan to value and term; a "
+          "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each "
+          "rate."}},
+        answer.heading, {});
     for (const OfferedProgram& program : answer.programs) {
         for (const ListGap& gap : program.gaps.continued) {
             notes.push_back(continued_caution(program.name, gap));
@@ -93,6 +96,7 @@ void fields(V& v, A& program) {
     v("id", program.id);
     v("name", program.name);
     v("kind", program.kind);
+    v("choices", program.choices);
     v("summary", program.summary);
     v("fine_print", program.fine_print);
     v("upfront_fee", program.upfront_name);

@@ -7,6 +7,7 @@
 
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -81,9 +82,9 @@ bool needs_trades(const QuoteAnswer& answer) {
 
 } // namespace
 
-std::vector<std::string> cautions_of(const QuoteAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
-    if (needs_trades(answer)) notes.push_back("* " + work_caution());
+Cautions cautions_of(const QuoteAnswer& answer) {
+    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
+    if (needs_trades(answer)) notes.push_back(work_caution());
     notes.push_back(agent_caution());
     return notes;
 }

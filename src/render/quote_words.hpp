@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/answers/quote.hpp>
+#include <quoin/render/cautions.hpp>
 
 namespace quoin {
 
@@ -17,6 +18,6 @@ namespace quoin {
 /// Credits, the conditions of what is used, and the lenders it is tied to.
 [[nodiscard]] std::vector<std::string> incentive_texts(const QuoteAnswer& answer);
 
-[[nodiscard]] std::vector<std::string> cautions_of(const QuoteAnswer& answer);
+[[nodiscard]] Cautions cautions_of(const QuoteAnswer& answer);
 
 } // namespace quoin

@@ -192,6 +192,13 @@ void fields(V& v, A& refusal) {
     v.given("list", refusal.gap, [&](auto& gap) { v("list", gap.list); });
 }
 
+template <class V, Of<Caution> A>
+void fields(V& v, A& caution) {
+    v("code", caution.code);
+    v("about", caution.about);
+    v.words("words", [&] { return caution.words; });
+}
+
 template <class V, Of<ScenarioAnswer> A>
 void fields(V& v, A& a) {
     v("terms", a.terms);
@@ -212,6 +219,8 @@ template void fields(FieldsFromJson&, Monthly&);
 template void fields(FieldsToJson&, const Refusal&);
 template void fields(FieldsToShape&, const Refusal&);
 template void fields(FieldsFromJson&, Refusal&);
+template void fields(FieldsToJson&, const Caution&);
+template void fields(FieldsToShape&, const Caution&);
 template void fields(FieldsToJson&, const ScenarioAnswer&);
 template void fields(FieldsToShape&, const ScenarioAnswer&);
 template void fields(FieldsFromJson&, ScenarioAnswer&);

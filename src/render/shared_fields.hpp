@@ -5,6 +5,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
@@ -18,6 +19,8 @@ inline constexpr std::string_view shape_name<Monthly> = "Monthly";
 template <>
 inline constexpr std::string_view shape_name<Refusal> = "Refusal";
 template <>
+inline constexpr std::string_view shape_name<Caution> = "Caution";
+template <>
 inline constexpr std::string_view shape_name<ScenarioAnswer> = "Scenario";
 
 // Compiled once, for each visitor, in shared_fields.cpp.
@@ -29,6 +32,8 @@ template <class V, Of<Monthly> A>
 void fields(V& v, A& monthly);
 template <class V, Of<Refusal> A>
 void fields(V& v, A& refusal);
+template <class V, Of<Caution> A>
+void fields(V& v, A& caution);
 template <class V, Of<ScenarioAnswer> A>
 void fields(V& v, A& scenario);
 

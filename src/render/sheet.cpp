@@ -9,6 +9,7 @@
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include "sheet_style.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/written_mark.hpp>
@@ -211,11 +212,11 @@ std::string catches_section(const std::vector<ScenarioAnswer>& scenarios) {
 }
 
 std::string rests_section(const QuoteAnswer& quote) {
-    std::vector<std::string> notes = loan_cautions(quote.heading, terms_of(quote.scenarios));
+    Cautions notes = loan_cautions(quote.heading, terms_of(quote.scenarios));
     const bool marked = std::any_of(quote.lines.begin(), quote.lines.end(),
                                     [](const QuoteLine& line) { return line.work.any(); });
-    if (marked) notes.push_back("* " + work_caution());
-    return section("What this rests on", text_list(notes), "rests");
+    if (marked) notes.push_back(work_caution());
+    return section("What this rests on", text_list(words_of(notes)), "rests");
 }
 
 std::string who_section(const Heading& h) {

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "shift_words.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 
@@ -25,26 +26,25 @@ std::string words(const ShiftCase& moved) {
     return {};
 }
 
-std::vector<std::string> cautions_of(const ShiftAnswer& answer) {
-    std::vector<std::string> notes{
-        "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
-        "rates will be at the closing: these are steps, not a forecast. A rate "
-        "moves as the whole ladder does, each rung with its points. Until a rate is locked it can "
-        "be any of these, or past them."};
+Cautions cautions_of(const ShiftAnswer& answer) {
+    Cautions notes{
+        {CautionCode::steps_no_forecast,
+         "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
+         "rates will be at the closing: these are steps, not a forecast. A rate "
+         "moves as the whole ladder does, each rung with its points. Until a rate is locked it can "
+         "be any of these, or past them."}};
     const bool ratios = std::any_of(answer.scenarios.begin(), answer.scenarios.end(),
                                     [](const ShiftScenario& s) { return s.ratios.has_value(); });
     if (ratios) {
-        notes.emplace_back(
-            "Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, "
-            "at "
-            "the rate that its program qualifies buyers at. Where the income moves, the taxes on "
-            "it stay as they are. They are guides of the published "
-            "rules, not an approval: lenders look at more, and go above or stay below. Income and "
-            "debts are private: they are shown because the inquiry has them.");
+        notes.push_back(
+            {CautionCode::ratios_at_note_rate,
+             "Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, "
+             "at the rate that its program qualifies buyers at. Where the income moves, the taxes "
+             "on it stay as they are. They are guides of the published rules, not an approval: "
+             "lenders look at more, and go above or stay below. Income and debts are private: they "
+             "are shown because the inquiry has them."});
     }
-    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
-        notes.push_back(std::move(note));
-    }
+    notes = with_loan_cautions(std::move(notes), answer.heading, terms_of(answer.scenarios));
     notes.push_back(agent_caution());
     return notes;
 }

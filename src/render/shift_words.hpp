@@ -3,13 +3,13 @@
 
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include <quoin/answers/shift.hpp>
+#include <quoin/render/cautions.hpp>
 
 namespace quoin {
 
 [[nodiscard]] std::string words(const ShiftCase& moved); ///< "price +1 %"
-[[nodiscard]] std::vector<std::string> cautions_of(const ShiftAnswer& answer);
+[[nodiscard]] Cautions cautions_of(const ShiftAnswer& answer);
 
 } // namespace quoin

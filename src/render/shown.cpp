@@ -73,8 +73,10 @@ std::string text_of(const ShownAnswer& answer) {
         {"everything shown that your plan and lot can have", "", dollars(answer.shown_total)});
     table.row({"of that, not in your home", "", dollars(answer.missing)});
     out += "\n" + table.text();
-    return out + footing_text({"Prices are those of the price book on your plan. 'quoin adds' says "
-                               "what each one is a month."});
+    return out + "\n" +
+           paragraph("Prices are those of the price book on your plan. 'quoin adds' says what each "
+                     "one is a month.",
+                     100, "", "");
 }
 
 template <>

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "shared_fields.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -87,12 +88,12 @@ void add_plan(const SitePlan& plan, Table& table) {
     }
 }
 
-std::vector<std::string> cautions_of(const SiteAnswer& answer) {
-    std::vector<std::string> notes{
-        "Widths and setbacks are the price book's; the survey and the permit set decide what may "
-        "be built where."};
-    for (std::string& note : loan_cautions(answer.heading, {answer.terms}))
-        notes.push_back(std::move(note));
+Cautions cautions_of(const SiteAnswer& answer) {
+    Cautions notes = with_loan_cautions(
+        {{CautionCode::survey_decides,
+          "Widths and setbacks are the price book's; the survey and the permit set decide what may "
+          "be built where."}},
+        answer.heading, {answer.terms});
     notes.push_back(agent_caution());
     return notes;
 }

@@ -7,6 +7,7 @@
 #include <fmt/ranges.h>
 
 #include "tour_words.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -139,13 +140,14 @@ bool needs_trades(const TourArea& area) {
 
 } // namespace
 
-std::vector<std::string> cautions_of(const TourAnswer& answer) {
-    std::vector<std::string> notes{
-        "What a touch adds a month is the difference of two whole quotes, rounded as they are."};
-    for (std::string& note : loan_cautions(answer.heading, {answer.scenario.terms}))
-        notes.push_back(std::move(note));
+Cautions cautions_of(const TourAnswer& answer) {
+    Cautions notes = with_loan_cautions(
+        {{CautionCode::touch_is_difference,
+          "What a touch adds a month is the difference of two whole quotes, rounded as they "
+          "are."}},
+        answer.heading, {answer.scenario.terms});
     if (std::any_of(answer.areas.begin(), answer.areas.end(), needs_trades))
-        notes.push_back("* " + work_caution());
+        notes.push_back(work_caution());
     notes.push_back(agent_caution());
     return notes;
 }

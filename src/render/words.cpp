@@ -1,19 +1,13 @@
 // The wording that renderings share.
 #include <quoin/render/words.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include "band_words.hpp"
 #include <quoin/render/format.hpp>
-#include <quoin/render/table.hpp>
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t page_width = 100;
 
 std::string over_words(const Refusal& refusal, const char* limit) {
     return fmt::format(
@@ -73,10 +67,6 @@ std::vector<std::string> words_of(const std::vector<ListGap>& gaps) {
     std::vector<std::string> list;
     for (const ListGap& gap : gaps) list.push_back(words(gap));
     return list;
-}
-
-std::string continued_caution(std::string_view program, const ListGap& gap) {
-    return fmt::format("{}: {}; the one in force until then is used.", program, words(gap));
 }
 
 std::string words(const Refusal& refusal) {
@@ -245,104 +235,10 @@ std::string terms_line(const ScenarioTerms& terms) {
                        terms.adjustable ? adjustable_words(*terms.adjustable) : "");
 }
 
-void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
-                            std::vector<std::string>& notes) {
-    for (const ScenarioTerms& t : terms) {
-        for (const ListGap& gap : t.continued) {
-            std::string note = continued_caution(t.program, gap);
-            if (std::find(notes.begin(), notes.end(), note) == notes.end()) {
-                notes.push_back(std::move(note));
-            }
-        }
-    }
-}
-
-namespace {
-
-/// A sentence for each length of lock that ends before the closing.
-void add_lock_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms,
-                       std::vector<std::string>& notes) {
-    std::vector<int> told;
-    for (const ScenarioTerms& t : terms) {
-        if (t.lock_ends >= h.closing) continue;
-        if (std::find(told.begin(), told.end(), t.lock_days) != told.end()) continue;
-        told.push_back(t.lock_days);
-        notes.push_back(fmt::format("A {}-day lock taken now ends on {}, before the closing: the "
-                                    "rate can move by then.",
-                                    t.lock_days, long_date(t.lock_ends)));
-    }
-}
-
-/// What follows extra principal and what does not, where any is paid. Source: payments are
-/// disclosed as scheduled, 12 CFR 1026.37(l) and 1026.38(o).
-void add_extra_caution(const std::vector<ScenarioTerms>& terms, std::vector<std::string>& notes) {
-    std::vector<std::string> told;
-    for (const ScenarioTerms& t : terms) {
-        if (t.extra_principal.is_zero()) continue;
-        told.push_back(fmt::format("{} a month ({})", dollars(t.extra_principal), t.name));
-    }
-    if (told.empty()) return;
-    notes.push_back(fmt::format(
-        "Extra principal of {} is by choice. Totals and costs over years, the number of payments "
-        "and the end of mortgage insurance count it; the settled month, the APR and the disclosed "
-        "cost of credit do not (12 CFR 1026.37(l), 1026.38(o): payments as scheduled). Taxes, "
-        "insurance and dues count to the end of the term.",
-        fmt::join(told, ", ")));
-}
-
-} // namespace
-
 std::string closing_words(const CashToClose& cash) {
     const Money left = cash.to_close();
     return left < Money{} ? dollars(-left) + " back at the closing"
                           : dollars(left) + " to bring to the closing";
-}
-
-std::string estimate_caution(const Heading& h) {
-    return fmt::format(
-        "An estimate as of {}: not a Loan Estimate, not an approval, not an offer to lend. A "
-        "licensed loan originator gives those{}; the published programs and local law decide. "
-        "You may choose any lender.",
-        long_date(h.as_of),
-        h.originator.empty() ? std::string(" (none is named here yet)")
-                             : fmt::format(" ({})", h.originator));
-}
-
-std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
-    std::vector<std::string> notes{estimate_caution(h)};
-    notes.push_back(fmt::format(
-        "Rates of {} from {} ({}), good through {}{}; they hold only when locked.{}",
-        long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
-        h.as_of > h.rates_good_through ? " (that day has passed: ask for new ones)" : "",
-        h.sample_rates ? " They are samples, not anybody's offer." : ""));
-    notes.push_back(fmt::format(
-        "Taxes, insurance, dues and closing costs as known for {}{}. Interest runs from the "
-        "closing; "
-        "the APR counts prepaid interest and the odd first period. Totals over years keep taxes, "
-        "insurance and dues as they are today.",
-        h.place, h.sample_place ? " (sample figures)" : ""));
-    add_continued_cautions(terms, notes);
-    add_lock_cautions(h, terms, notes);
-    const bool adjustable =
-        std::any_of(terms.begin(), terms.end(), [](const auto& each) { return each.adjustable; });
-    if (adjustable) {
-        notes.emplace_back(
-            "Where a rate is adjustable, its APR and totals take the index to stay where it is "
-            "(comment 17(c)(1)-10 to 12 CFR 1026); it will move, and the payment with it.");
-    }
-    add_extra_caution(terms, notes);
-    return notes;
-}
-
-std::string work_caution() {
-    return "Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, "
-           "and is done by a licensed trade, now or later.";
-}
-
-std::string agent_caution() {
-    return "For the agent: prices, and how programs work in general, are yours to explain; "
-           "presenting particular loan terms for gain can need a license of its own (12 CFR "
-           "1008.103), and an advertised payment brings duties (12 CFR 1026.24).";
 }
 
 std::string heading_text(const Heading& h, std::string_view title) {
@@ -353,12 +249,6 @@ std::string heading_text(const Heading& h, std::string_view title) {
     out += fmt::format("as of {}; price book {}, in force to {}; closing {}\n", long_date(h.as_of),
                        h.price_book_version, long_date(h.price_book_expires), long_date(h.closing));
     if (!h.prepared_by.empty()) out += fmt::format("prepared by {}\n", h.prepared_by);
-    return out;
-}
-
-std::string footing_text(const std::vector<std::string>& notes) {
-    std::string out;
-    for (const std::string& note : notes) out += "\n" + paragraph(note, page_width, "", "");
     return out;
 }
 

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "formula_text.hpp"
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/recheck.hpp>
 #include <quoin/render/words.hpp>
@@ -52,11 +53,11 @@ class SheetWriter {
                          h.community, h.builder, h.plan, h.elevation, h.lot, h.buyer,
                          long_date(h.as_of), long_date(h.closing)));
         text(2, 0, terms_line(answer.scenario.terms));
-        text(3, 0, loan_cautions(h, {answer.scenario.terms}).front(), CellLook::note);
+        text(3, 0, loan_cautions(h, {answer.scenario.terms}).front().words, CellLook::note);
     }
     void cautions(int row, const RecheckAnswer& answer) {
-        for (const std::string& note : loan_cautions(answer.heading, {answer.scenario.terms})) {
-            text(++row, 0, note, CellLook::note);
+        for (const Caution& each : loan_cautions(answer.heading, {answer.scenario.terms})) {
+            text(++row, 0, each.words, CellLook::note);
         }
     }
     [[nodiscard]] WorkbookSheet take() { return std::move(sheet_); }

@@ -9,6 +9,13 @@
 
 namespace quoin {
 
+std::optional<About> about(const Problem& problem) {
+    for (const Argument& argument : problem.arguments) {
+        if (const auto* thing = std::get_if<About>(&argument)) return *thing;
+    }
+    return std::nullopt;
+}
+
 void Findings::add(Problem problem) {
     if (full_) return;
     problems_.push_back(std::move(problem));

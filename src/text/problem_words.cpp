@@ -92,6 +92,7 @@ std::string in_pattern(const Date& day) { return day.text(); }
 std::string in_pattern(const FoundValue& value) { return found_in_words(value); }
 NounInWords in_pattern(const Noun& noun) { return {noun.name}; }
 std::string_view in_pattern(const NearName& near) { return near.name; }
+std::string_view in_pattern(const About& thing) { return thing.told; }
 NamesInWords in_pattern(const std::vector<std::string>& names) { return {&names}; }
 
 namespace p = problems;
@@ -121,6 +122,8 @@ struct PatternOf<p::Kind<id, p::Shown(Parts...)>> {
 
 struct Row {
     ProblemId id{};
+    std::string_view
+        name; ///< of the thing that the problem is about: what was found begins with it
     std::string_view found;
     std::string_view expected;
     std::string_view advice;
@@ -132,7 +135,13 @@ template <auto kind>
 using Pattern = typename PatternOf<std::remove_const_t<decltype(kind)>>::Type;
 template <auto kind>
 consteval Row row(Pattern<kind> found, Pattern<kind> expected, Pattern<kind> advice = "") {
-    return {kind.id, found.text, expected.text, advice.text};
+    return {kind.id, "", found.text, expected.text, advice.text};
+}
+/// The same, of a thing that what was found begins with.
+template <auto kind>
+consteval Row row_about(Pattern<kind> name, Pattern<kind> found, Pattern<kind> expected,
+                        Pattern<kind> advice = "") {
+    return {kind.id, name.text, found.text, expected.text, advice.text};
 }
 
 constexpr const char* unclear = "members that are missing or do not go together";
@@ -290,26 +299,29 @@ constexpr Row rows[] = {
                          "get the current price book, or set \"as_of\" back"),
     row<p::book_not_yet>("a price book that begins on {1}, asked as of {0}",
                          "a price book in force", "use the price book of that day"),
-    row<p::lot_not_free>("lot {0}, which is {1}", "a lot that is free",
-                         "pick another lot; 'quoin list lots' shows them"),
-    row<p::plan_not_on_lot>("plan {0} on lot {1}", "a plan that fits the lot: {2}",
-                            "change the plan or the lot"),
-    row<p::option_not_here>("{0}: {1}", "an option of this plan, elevation and lot",
-                            "take it out; 'quoin adds' says what can be had here"),
-    row<p::option_needs>("{0} without {1}", "{1} among the selections", "add {1}, or take {0} out"),
-    row<p::options_exclude>("{0} together with {1}", "one of the two", "take one of them out"),
-    row<p::past_cutoff>("{0} after its cutoff: the build has reached \"{2}\"",
-                        "a choice made before \"{1}\"",
-                        "take it out, or ask the builder for a change order"),
-    row<p::selected_twice>("{0} a second time", "each option once",
-                           "remove one, or use \"quantity\""),
-    row<p::pick_without_level>("{0} as it stands", "a \"level\" of it"),
-    row<p::pick_without_choice>("{0} as it stands", "a \"choice\" of it"),
-    row<p::pick_without_spend>("{0} as it stands", "the amount to \"spend\""),
-    row<p::pick_without_details>("{0} as it stands",
-                                 "an object with its \"level\", \"choice\" or \"spend\""),
+    row_about<p::lot_not_free>("lot {0}, ", "which is {1}", "a lot that is free",
+                               "pick another lot; 'quoin list lots' shows them"),
+    row_about<p::plan_not_on_lot>("plan {0} ", "on lot {1}", "a plan that fits the lot: {2}",
+                                  "change the plan or the lot"),
+    row_about<p::option_not_here>("{0}: ", "{1}", "an option of this plan, elevation and lot",
+                                  "take it out; 'quoin adds' says what can be had here"),
+    row_about<p::option_needs>("{0} ", "without {1}", "{1} among the selections",
+                               "add {1}, or take {0} out"),
+    row_about<p::options_exclude>("{0} ", "together with {1}", "one of the two",
+                                  "take one of them out"),
+    row_about<p::past_cutoff>("{0} ", "after its cutoff: the build has reached \"{2}\"",
+                              "a choice made before \"{1}\"",
+                              "take it out, or ask the builder for a change order"),
+    row_about<p::selected_twice>("{0} ", "a second time", "each option once",
+                                 "remove one, or use \"quantity\""),
+    row_about<p::pick_without_level>("{0} ", "as it stands", "a \"level\" of it"),
+    row_about<p::pick_without_choice>("{0} ", "as it stands", "a \"choice\" of it"),
+    row_about<p::pick_without_spend>("{0} ", "as it stands", "the amount to \"spend\""),
+    row_about<p::pick_without_details>("{0} ", "as it stands",
+                                       "an object with its \"level\", \"choice\" or \"spend\""),
     row<p::quantity_not_allowed>("{0} of {1}", "{2}"),
-    row<p::incentive_not_here>("{0}: {1}", "an incentive whose conditions hold", "take it out"),
+    row_about<p::incentive_not_here>("{0}: ", "{1}", "an incentive whose conditions hold",
+                                     "take it out"),
     row<p::scenario_repeated>("a second scenario \"{0}\"", "each scenario under its own name",
                               "rename one of the two"),
     row<p::rates_missing>("no rate sheet dated on or before {0}", "lending data for this inquiry",
@@ -418,7 +430,9 @@ ProblemWords words_of(const Problem& problem) {
     }
     const Row* words = std::begin(rows);
     while (words->id != problem.id) ++words; // one_row_a_problem()
-    return {filled(words->found, arguments), filled(words->expected, arguments),
+    const std::string of_it = filled(words->found, arguments);
+    return {cut(filled(words->name, arguments) + of_it, caps::line), of_it,
+            filled(words->expected, arguments),
             near.empty() ? filled(words->advice, arguments)
                          : cut(fmt::format(did_you_mean.text, near), caps::line)};
 }

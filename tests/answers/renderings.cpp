@@ -17,6 +17,7 @@
 #include <quoin/render/adds.hpp>
 #include <quoin/render/apr.hpp>
 #include <quoin/render/cash.hpp>
+#include <quoin/render/cautions.hpp>
 #include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/month_by_month.hpp>
@@ -231,9 +232,9 @@ TEST_CASE("Income, debts, cash and household are in no rendering") {
 TEST_CASE("Work that needs a permit is said where it is shown, and for whom terms are") {
     const Sitting sitting = six_programs().sitting();
     const Rendering home = with_payments(sitting).front();
-    CHECK(unwrapped(home.text).find(work_caution()) != std::string::npos);
-    CHECK(unwrapped(home.text).find(agent_caution()) != std::string::npos);
-    CHECK(home.json.find(work_caution()) != std::string::npos);
+    CHECK(unwrapped(home.text).find(work_caution().words) != std::string::npos);
+    CHECK(unwrapped(home.text).find(agent_caution().words) != std::string::npos);
+    CHECK(home.json.find(work_caution().words) != std::string::npos);
 }
 
 TEST_CASE("A lock that ends before the closing, and rates past their day, are said") {

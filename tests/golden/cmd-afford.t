@@ -310,13 +310,23 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
     4 rows: price 1322606.00, next_price 1728440.00 #298f6bf8
   ]
   "cautions": [
-    "Ratios are guides of the published rules, not an approval: ..." 305 letters #a2fa0465
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Sample lender (none: sample ..." 163 letters #81cd8555
-    "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    {
+      "code": "ratios_are_guides", "about": []
+      "words": "Ratios are guides of the published rules, not an approval: ..." 305 letters #a2fa0465
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "costs_as_known", "about": []
+      "words": "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    }
+    4 rows #2441b255
   ]
 }
-779 lines #bc214228
+795 lines #01f9f995
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
 2> quoin: found --reserves two

@@ -16,7 +16,11 @@ $ quoin apr ../../examples/apr/long-first-period.json --json
   "paid": "7200.00",
   "finance_charge": "1200.00",
   "cautions": [
-    "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were given. An estimate, not a federal disclosure."
+    {
+      "code": "actuarial_method",
+      "about": [],
+      "words": "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were given. An estimate, not a federal disclosure."
+    }
   ]
 }
 = 0

@@ -195,13 +195,23 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json garage-op
     }
   ]
   "cautions": [
-    "Costs through a year are what the home with it has taken ov..." 249 letters #1180b3e4
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Sample lender (none: sample ..." 163 letters #81cd8555
-    "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    {
+      "code": "costs_over_the_home_without", "about": []
+      "words": "Costs through a year are what the home with it has taken ov..." 249 letters #1180b3e4
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "costs_as_known", "about": []
+      "words": "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    }
+    4 rows #59f67886
   ]
 }
-4675 lines #5ec9e079
+4691 lines #f9e2737e
 = 0
 $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json deck:treated --loan-rate 11.5
 2> quoin: found --loan-rate 11.5

@@ -27,7 +27,11 @@ $ quoin payment --loan 1000 --rate 0 --months 7 --json
   "last_payment": "142.84",
   "months": 7,
   "cautions": [
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    {
+      "code": "principal_and_interest_alone",
+      "about": [],
+      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    }
   ]
 }
 = 0
@@ -44,7 +48,11 @@ $ quoin payment --loan 1000 --rate 25 --months 1 --json
   "last_payment": "1020.83",
   "months": 1,
   "cautions": [
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    {
+      "code": "principal_and_interest_alone",
+      "about": [],
+      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    }
   ]
 }
 = 0
@@ -61,7 +69,11 @@ $ quoin payment --loan 300000 --rate 25 --months 480 --json
   "last_payment": "10429.50",
   "months": 480,
   "cautions": [
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    {
+      "code": "principal_and_interest_alone",
+      "about": [],
+      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    }
   ]
 }
 = 0
@@ -93,7 +105,11 @@ $ quoin payment --loan 300000 --rate 0 --months 480 --json
   "last_payment": "625.00",
   "months": 480,
   "cautions": [
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    {
+      "code": "principal_and_interest_alone",
+      "about": [],
+      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    }
   ]
 }
 = 0

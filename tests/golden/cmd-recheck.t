@@ -467,12 +467,21 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
   ]
   "figures": 145, "differences": 0
   "cautions": [
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Sample lender (none: sample ..." 163 letters #81cd8555
-    "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    {
+      "code": "rates_until_locked", "about": []
+      "words": "Rates of 20 November 2026 from Sample lender (none: sample ..." 163 letters #81cd8555
+    }
+    {
+      "code": "costs_as_known", "about": []
+      "words": "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+    }
   ]
 }
-2964 lines #e3f0f931
+2976 lines #bf280884
 = 0
 $ quoin recheck --help
 Each figure with its formula, inputs, rounding, rule, date and source

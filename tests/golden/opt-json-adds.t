@@ -97,12 +97,21 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
     ]
   }
   "cautions": [
-    "Each figure is the difference of two whole quotes, rounded ..." 187 letters #052e9767
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "alone_and_stacked", "about": []
+      "words": "Each figure is the difference of two whole quotes, rounded ..." 187 letters #052e9767
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    5 rows #f77c5a7d
   ]
 }
-368 lines #2e249023
+388 lines #44f5d209
 = 0

@@ -107,11 +107,21 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     {"date": "2027-01-15", "what": "closing", "words": "at closing", "amount": "34942.73"}
   ]
   "cautions": [
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    {
+      "code": "rates_until_locked", "about": []
+      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    4 rows #1e873c07
   ]
 }
-308 lines #b9ccfe6f
+324 lines #4cb1ba00
 = 0

@@ -138,14 +138,21 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     }
   ]
   "cautions": [
-    "The money comes on top of the incentives and credits that t..." 414 letters #f42ee8f8
-    "Cost is what has been spent and is still owed: cash, paymen..." 286 letters #3b4fdf12
-    "Where such money depends on a lender, a title company or a ..." 174 letters #98bd2a85
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "money_on_top", "about": []
+      "words": "The money comes on top of the incentives and credits that t..." 414 letters #f42ee8f8
+    }
+    {
+      "code": "cost_spent_and_owed", "about": []
+      "words": "Cost is what has been spent and is still owed: cash, paymen..." 286 letters #3b4fdf12
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    7 rows #2041b208
   ]
 }
-472 lines #3da81900
+500 lines #13eec44f
 = 0

@@ -14,6 +14,7 @@ $ quoin programs data/buyer.json --rates data/rates --json | digest
   "programs": [
     {
       "id": "short", "name": "A short loan", "kind": "conventional"
+      "choices": ["mi_premium", "mi_ends"]
       "summary": "Twelve payments, so that a schedule fits on a page."
       "fine_print": "It is invented, for transcripts only.", "upfront_fee": ""
       "annual_fee": "Mortgage insurance", "used_beyond_end": [], "not_known": []
@@ -26,13 +27,22 @@ $ quoin programs data/buyer.json --rates data/rates --json | digest
     }
   ]
   "cautions": [
-    "Points are percents of the loan before adjustments for scor..." 174 letters #22ce8e84
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "points_before_adjustments", "about": []
+      "words": "Points are percents of the loan before adjustments for scor..." 174 letters #22ce8e84
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    5 rows #69e06e80
   ]
 }
-64 lines #e90818e6
+88 lines #aad1a396
 = 0
 

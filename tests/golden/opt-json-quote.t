@@ -107,12 +107,21 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
       balance_after_five_years 0.00, balance_after_ten_years 0.00 #42a78b0e
   ]
   "cautions": [
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "* Marked work on gas, wiring, plumbing or structure follows..." 134 letters #8828ce71
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    {
+      "code": "rates_until_locked", "about": []
+      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    5 rows #3c93d997
   ]
 }
-387 lines #ea49c744
+407 lines #11f82ca2
 = 0

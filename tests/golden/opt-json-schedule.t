@@ -91,10 +91,19 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
   "total_interest": "3171.84", "total_insurance": "92.80", "total_from_buydown": "0.00"
   "extra": null
   "cautions": [
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    {
+      "code": "rates_until_locked", "about": []
+      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+    }
+    {
+      "code": "costs_as_known", "about": []
+      "words": "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
+    }
   ]
 }
-294 lines #8fa1d501
+306 lines #7cb27b8d
 = 0

@@ -62,12 +62,21 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
     }
   ]
   "cautions": [
-    "A figure with a sign is the difference to the quote as it s..." 274 letters #ecaf1e4e
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "steps_no_forecast", "about": []
+      "words": "A figure with a sign is the difference to the quote as it s..." 274 letters #ecaf1e4e
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    5 rows #03c103c3
   ]
 }
-262 lines #8bc72ada
+282 lines #3a982aeb
 = 0

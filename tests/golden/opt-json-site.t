@@ -55,12 +55,21 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
     }
   ]
   "cautions": [
-    "Widths and setbacks are the price book's; the survey and th..." 103 letters #f2b6c650
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "survey_decides", "about": []
+      "words": "Widths and setbacks are the price book's; the survey and th..." 103 letters #f2b6c650
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    5 rows #25df62ed
   ]
 }
-141 lines #fecaab9d
+161 lines #d9c07f96
 = 0

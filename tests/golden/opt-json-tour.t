@@ -99,13 +99,21 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     }
   ]
   "cautions": [
-    "What a touch adds a month is the difference of two whole quotes, rounded as they are."
-    "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
-    "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
-    "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
-    "* Marked work on gas, wiring, plumbing or structure follows..." 134 letters #8828ce71
-    "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    {
+      "code": "touch_is_difference", "about": []
+      "words": "What a touch adds a month is the difference of two whole qu..." 85 letters #93da1280
+    }
+    {
+      "code": "estimate", "about": []
+      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+    }
+    ...
+    {
+      "code": "agent_license", "about": []
+      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+    }
+    6 rows #f4dd22a3
   ]
 }
-690 lines #641fc003
+714 lines #41f66f30
 = 0

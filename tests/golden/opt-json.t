@@ -12,7 +12,11 @@ $ quoin --json payment --loan 250000 --rate 6.5 --years 30
   "last_payment": "1580.55",
   "months": 360,
   "cautions": [
-    "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    {
+      "code": "principal_and_interest_alone",
+      "about": [],
+      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+    }
   ]
 }
 = 0

@@ -3,6 +3,7 @@ import {rmSync} from 'node:fs';
 
 import {check, case_folder, Server, browser, summary} from './support.mjs';
 import * as budget from './budget.mjs';
+import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
@@ -11,12 +12,13 @@ import * as moves from './moves.mjs';
 import * as returns from './returns.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
+import * as typing from './typing.mjs';
 import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side.
 const halves = {
     shown: {...figures, ...budget, ...keys, ...looks, ...speed},
-    used: {...wishes, ...touches, ...mishaps, ...moves, ...returns},
+    used: {...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
 };
 
 /// The tests of these names; a half's name stands for all of it.

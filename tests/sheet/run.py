@@ -119,7 +119,7 @@ class Sheet(unittest.TestCase):
             page = Page(self.sheet(buyer))
             for label in ("note rate", "APR", "term", "down payment", "rate lock"):
                 self.assertTrue(page.figures(label), label)
-            cautions = answer("quote", buyer)["cautions"]
+            cautions = [each["words"] for each in answer("quote", buyer)["cautions"]]
             agents = [c for c in cautions if c.startswith("For the agent")]
             self.assertEqual(len(agents), 1)
             for caution in cautions:

@@ -68,6 +68,22 @@ TEST_CASE("a noun has its article, and a long list of names ends early") {
     CHECK(told().ends_with(", \"one\", ..."));
 }
 
+TEST_CASE("a problem is about the thing that its sentences name first, and what is found of it") {
+    const Problem needs = problems::option_needs({}, {"deck", "deck:composite"}, "walk-out");
+    CHECK(about(needs) == About{Subject::option, "deck", "deck:composite"});
+    CHECK(words_of(needs).found == "deck:composite without walk-out");
+    CHECK(words_of(needs).of_it == "without walk-out");
+    const Problem plan = problems::plan_not_on_lot({}, "teasel", "12", "comfrey");
+    CHECK(about(plan) == About{Subject::plan, "teasel", "teasel"});
+    CHECK(words_of(plan).of_it == "on lot 12");
+    const Problem given = problems::incentive_not_here({}, {"winter", "Winter start"}, "not yet");
+    CHECK(about(given) == About{Subject::incentive, "winter", "Winter start"});
+    CHECK(words_of(given).found == "Winter start: not yet");
+    CHECK(words_of(problems::lot_not_free({}, "7", "sold")).found == "lot 7, which is sold");
+    CHECK_FALSE(about(problems::not_money({})).has_value());
+    CHECK(words_of(problems::not_money({})).of_it == words_of(problems::not_money({})).found);
+}
+
 TEST_CASE("every problem has a name, and those that share one are told apart by their ids") {
     CHECK(name_of(ProblemId::file_is_folder) == name_of(ProblemId::file_unreadable));
     CHECK(name_of(ProblemId::file_missing) == "file-missing");

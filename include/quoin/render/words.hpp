@@ -1,4 +1,4 @@
-// The words that renderings share: parts of a month, refusals, reasons of jumps, cautions.
+// The words that renderings share: parts of a month, refusals, reasons of jumps.
 #pragma once
 
 #include <string>
@@ -18,12 +18,6 @@ namespace quoin {
 /// "the program's loan limit after 31 December 2026 is not in the data"
 [[nodiscard]] std::string words(const ListGap& gap);
 [[nodiscard]] std::vector<std::string> words_of(const std::vector<ListGap>& gaps);
-/// That a program's last edition of a list is used beyond its end, a sentence.
-[[nodiscard]] std::string continued_caution(std::string_view program, const ListGap& gap);
-/// Such a sentence for each list of each program, once.
-void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
-                            std::vector<std::string>& notes);
-
 /// What changed, from which band and value to which.
 [[nodiscard]] std::string words(const Jump& jump);
 /// The same, led by the LTV before and after where it moved.
@@ -44,26 +38,7 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 /// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
 [[nodiscard]] std::string closing_words(const CashToClose& cash);
 
-/// That it is an estimate, and who decides.
-[[nodiscard]] std::string estimate_caution(const Heading& heading);
-/// What must stand beside every payment and rate, in short sentences.
-[[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
-                                                     const std::vector<ScenarioTerms>& terms);
-/// The terms out of any list of scenarios.
-template <class Scenarios>
-[[nodiscard]] std::vector<ScenarioTerms> terms_of(const Scenarios& scenarios) {
-    std::vector<ScenarioTerms> terms;
-    for (const auto& scenario : scenarios) terms.push_back(scenario.terms);
-    return terms;
-}
-/// For work that needs a permit or a licensed trade.
-[[nodiscard]] std::string work_caution();
-/// Who may present loan terms: for the agent, once.
-[[nodiscard]] std::string agent_caution();
-
 /// Title, home, dates: the first lines of every text.
 [[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title);
-/// The last lines: assumptions and cautions.
-[[nodiscard]] std::string footing_text(const std::vector<std::string>& notes);
 
 } // namespace quoin

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -10,6 +11,7 @@
 
 #include <quoin/exact/date.hpp>
 #include <quoin/exact/decimal.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -39,10 +41,27 @@ struct NearName {
     friend bool operator==(const NearName&, const NearName&) = default;
 };
 
+/// What in a price book a problem can be about.
+enum class Subject : std::uint8_t { option, plan, lot, incentive };
+template <>
+inline constexpr auto codes<Subject> = coded<Subject>({{Subject::option, "option"},
+                                                       {Subject::plan, "plan"},
+                                                       {Subject::lot, "lot"},
+                                                       {Subject::incentive, "incentive"}});
+
+/// A thing of a price book by its id, and what sentences call it.
+struct About {
+    Subject what = Subject::option;
+    std::string id;
+    std::string told;
+
+    friend bool operator==(const About&, const About&) = default;
+};
+
 /// One of the values that the sentences of a problem are made of. A person's own text is short and
 /// printable in it.
 using Argument = std::variant<std::string, std::int64_t, Decimal, Date, FoundValue, Noun, NearName,
-                              std::vector<std::string>>;
+                              About, std::vector<std::string>>;
 
 struct Problem {
     ProblemId id{};
@@ -81,6 +100,9 @@ class Refused {
   private:
     Findings findings_;
 };
+
+/// The thing that a problem is about, or nothing: the first that its sentences name.
+[[nodiscard]] std::optional<About> about(const Problem& problem);
 
 /// The candidate closest to a mistyped name, or empty where none is near.
 [[nodiscard]] std::string nearest(std::string_view name,

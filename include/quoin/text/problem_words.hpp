@@ -12,6 +12,7 @@ namespace quoin {
 /// Each at most caps::line letters long.
 struct ProblemWords {
     std::string found;    ///< "found 12500.555"
+    std::string of_it;    ///< the same without the name of the thing that it begins with
     std::string expected; ///< "expected dollars with at most two decimals"
     std::string advice;   ///< what to do; may be empty
 };

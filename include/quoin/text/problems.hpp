@@ -115,19 +115,19 @@
     /* Inquiries against a price book. */                                                          \
     ROW(book_expired, "book-expired", Place(Day as_of, Day last))                                  \
     ROW(book_not_yet, "book-not-yet", Place(Day as_of, Day first))                                 \
-    ROW(lot_not_free, "lot-not-free", Place(Text lot, Text status))                                \
-    ROW(plan_not_on_lot, "plan-not-on-lot", Place(Text plan, Text lot, Text fitting))              \
-    ROW(option_not_here, "option-not-here", Place(Text option, Text why))                          \
-    ROW(option_needs, "option-needs", Place(Text option, Text needed))                             \
-    ROW(options_exclude, "options-exclude", Place(Text option, Text other))                        \
-    ROW(past_cutoff, "past-cutoff", Place(Text option, Text cutoff, Text reached))                 \
-    ROW(selected_twice, "selected-twice", Place(Text option))                                      \
-    ROW(pick_without_level, "pick-incomplete", Place(Text option))                                 \
-    ROW(pick_without_choice, "pick-incomplete", Place(Text option))                                \
-    ROW(pick_without_spend, "pick-incomplete", Place(Text option))                                 \
-    ROW(pick_without_details, "pick-incomplete", Place(Text option))                               \
-    ROW(quantity_not_allowed, "quantity-not-allowed", Shown(Text option, Text allowed))            \
-    ROW(incentive_not_here, "incentive-not-here", Place(Text incentive, Text why))                 \
+    ROW(lot_not_free, "lot-not-free", Place(Lot lot, Text status))                                 \
+    ROW(plan_not_on_lot, "plan-not-on-lot", Place(Plan plan, Lot lot, Text fitting))               \
+    ROW(option_not_here, "option-not-here", Place(Option option, Text why))                        \
+    ROW(option_needs, "option-needs", Place(Option option, Text needed))                           \
+    ROW(options_exclude, "options-exclude", Place(Option option, Text other))                      \
+    ROW(past_cutoff, "past-cutoff", Place(Option option, Text cutoff, Text reached))               \
+    ROW(selected_twice, "selected-twice", Place(Option option))                                    \
+    ROW(pick_without_level, "pick-incomplete", Place(Option option))                               \
+    ROW(pick_without_choice, "pick-incomplete", Place(Option option))                              \
+    ROW(pick_without_spend, "pick-incomplete", Place(Option option))                               \
+    ROW(pick_without_details, "pick-incomplete", Place(Option option))                             \
+    ROW(quantity_not_allowed, "quantity-not-allowed", Shown(Option option, Text allowed))          \
+    ROW(incentive_not_here, "incentive-not-here", Place(Incentive incentive, Text why))            \
     ROW(scenario_repeated, "scenario-repeated", Place(Quoted name))                                \
     ROW(rates_missing, "rates-missing", Place(Day as_of))                                          \
     ROW(not_a_fraction, "not-a-fraction", Shown())                                                 \
@@ -205,6 +205,25 @@ struct Names {
     using Given = const std::vector<std::string>&;
     static std::vector<std::string> kept(const std::vector<std::string>& names);
 };
+/// A thing of a price book: called by its id, or by other words.
+struct Named {
+    std::string_view id;
+    std::string_view told;
+    Named(std::string_view own_id, std::string_view words) : id(own_id), told(words) {}
+    Named(const std::string& own_id) : Named(own_id, own_id) {} // NOLINT: an id is a name
+    Named(const char* own_id) : Named(own_id, own_id) {}        // NOLINT
+};
+template <Subject what>
+struct Item {
+    using Given = const Named&;
+    static About kept(const Named& item) {
+        return {what, Text::kept(item.id), Text::kept(item.told)};
+    }
+};
+using Option = Item<Subject::option>;
+using Plan = Item<Subject::plan>;
+using Lot = Item<Subject::lot>;
+using Incentive = Item<Subject::incentive>;
 struct Number {
     using Given = std::int64_t;
     static std::int64_t kept(std::int64_t number) { return number; }

@@ -114,6 +114,24 @@ void paths(JsonWriter& json) {
     }
 }
 
+/// The thing of the price book that a problem is about, where it is about one.
+void about_schema(JsonWriter& json) {
+    json.text("type", "object");
+    json.list("required", [&] {
+        for (const char* name : {"what", "id", "found"}) json.text(name);
+    });
+    json.object("properties", [&] {
+        json.object("what", [&] {
+            json.list("enum", [&] {
+                for (const auto& each : codes<Subject>) json.text(each.code);
+            });
+        });
+        for (const char* name : {"id", "found"}) {
+            json.object(name, [&] { json.text("type", "string"); });
+        }
+    });
+}
+
 void problem_schema(JsonWriter& json) {
     json.text("type", "object");
     json.list("required", [&] {
@@ -129,6 +147,7 @@ void problem_schema(JsonWriter& json) {
                 json.number("minimum", 0);
             });
         }
+        json.object("about", [&] { about_schema(json); });
     });
 }
 

@@ -1,5 +1,6 @@
 // The highest price that the buyer's means allow, and what stands in the way of a higher one.
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
 import {brief, dollars, is_zero, percent} from '../figures';
 import {without_means} from '../inquiry';
@@ -8,7 +9,7 @@ import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
 import {estimate_words, minus, terms_words} from './terms';
@@ -103,12 +104,13 @@ function Homes({one}: {one: AffordScenario}) {
                             <button
                                 class="row-button"
                                 onClick={() =>
-                                    void move(
-                                        {
+                                    move(
+                                        (inquiry) => ({
+                                            ...inquiry,
                                             plan: each.plan,
                                             elevation: each.elevation,
                                             lot: each.lot,
-                                        },
+                                        }),
                                         `Plan ${plan}, elevation ${elevation}, lot ${each.lot}`,
                                     )
                                 }
@@ -229,9 +231,7 @@ export function Afford() {
             {answer && <Reach answer={answer} home={home} hand={hand} />}
             {looked && <Looked one={looked} automated={answer!.automated} />}
             <IncomeMoves scenario={hand} />
-            {answer && (
-                <Cautions texts={answer.cautions.filter((text) => !cautions.includes(text))} />
-            )}
+            {answer && <Cautions all={cautions_beside(answer.cautions, cautions)} />}
         </section>
     );
 }

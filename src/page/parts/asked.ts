@@ -1,6 +1,8 @@
 // A question about the buyer on the screen, asked again whenever its inquiry changes.
 import {useLayoutEffect, useState} from 'preact/hooks';
 
+import {cautions_beside} from '../answers';
+import type {Caution} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
 import {gone, lost} from '../store';
@@ -54,6 +56,9 @@ export async function ask_by_scenario<T>(
     return {
         ...answers[0],
         scenarios: answers.flatMap((one) => one.scenarios),
-        cautions: [...new Set(answers.flatMap((one) => one.cautions))],
+        cautions: answers.reduce<Caution[]>(
+            (said, one) => [...said, ...cautions_beside(one.cautions, said)],
+            [],
+        ),
     };
 }

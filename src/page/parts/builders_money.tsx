@@ -2,6 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Credit, CreditScenario, Mix, Quote} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, term} from '../figures';
 import {without_means} from '../inquiry';
@@ -13,7 +14,7 @@ import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
 import type {Named} from './credit_chart';
 import {Split} from './credit_split';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -368,9 +369,7 @@ export function BuildersMoney() {
             {amount && one && one.refusals.length === 0 && (
                 <Found answer={answer!} one={one} bare={bare} instead={instead} />
             )}
-            {amount && answer && (
-                <Cautions texts={answer.cautions.filter((text) => !general.includes(text))} />
-            )}
+            {amount && answer && <Cautions all={cautions_beside(answer.cautions, general)} />}
         </section>
     );
 }

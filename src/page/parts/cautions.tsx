@@ -1,9 +1,11 @@
 // What has to be known beside the figures, as the engine says it.
-export function Cautions({texts}: {texts: string[]}) {
+import type {Caution} from '../answers';
+
+export function Cautions({all}: {all: Caution[]}) {
     return (
         <section class="cautions" aria-label="What to know">
-            {texts.map((text, i) => (
-                <p key={i}>{text}</p>
+            {all.map(({words}, i) => (
+                <p key={i}>{words}</p>
             ))}
         </section>
     );

@@ -24,10 +24,13 @@ const facts: Fact[] = [
     {member: 'originator', name: 'Licensed loan originator', type: 'text'},
 ];
 
-/// The inquiry with what was typed; an emptied fact is left out of it.
-function changed(inquiry: Inquiry, typed: Record<string, string>): Inquiry {
+type Texts = Record<string, string>;
+
+/// The inquiry with what was typed in place of what stood there; an emptied fact is left out of it.
+function changed(inquiry: Inquiry, stood: Texts, typed: Texts): Inquiry {
     const next = copy(inquiry);
     for (const {member, type} of facts) {
+        if (typed[member] === stood[member]) continue;
         const words = typed[member].trim();
         const text = type === 'money' ? plain_number(words, '$') : words;
         if (text === String(inquiry[member] ?? '')) continue;
@@ -38,7 +41,7 @@ function changed(inquiry: Inquiry, typed: Record<string, string>): Inquiry {
     return next;
 }
 
-function typed_of(inquiry: Inquiry): Record<string, string> {
+function texts_of(inquiry: Inquiry): Texts {
     return Object.fromEntries(facts.map(({member}) => [member, String(inquiry[member] ?? '')]));
 }
 
@@ -66,10 +69,11 @@ function Input({
 
 export function Facts({done}: {done: () => void}) {
     const inquiry = buyer.value!.inquiry;
-    const [typed, write] = useState(typed_of(inquiry));
+    const [stood] = useState(texts_of(inquiry));
+    const [typed, write] = useState(stood);
     const submit = (event: Event) => {
         event.preventDefault();
-        const next = changed(inquiry, typed);
+        const next = changed(inquiry, stood, typed);
         if (JSON.stringify(next) !== JSON.stringify(inquiry)) {
             void act(next, {what: 'Buyer and dates', touch: null, remarks: []}, true);
         }

@@ -7,7 +7,7 @@ import {with_incentive} from '../inquiry';
 import {act, buyer, tour} from '../store';
 import {as_code, use_words} from '../words';
 import type {Use} from '../words';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {Name} from './name';
 
 type Uses = {use: string; amount?: string}[];
@@ -20,12 +20,16 @@ function use_so(incentive: Incentive, uses: Uses, words: string): void {
     });
 }
 
+function written_for(incentive: Incentive, use: string) {
+    const written: {id: string; use: string; amount?: unknown}[] =
+        buyer.value!.inquiry.incentives ?? [];
+    return written.find((one) => one.id === incentive.id && as_code(one.use) === use);
+}
+
 /// What goes to a use, as the inquiry holds it: what the engine made of it comes later, and in
 /// other digits. Where the inquiry says no amount, what the engine gives.
 function part_of(incentive: Incentive, use: string): string {
-    const written: {id: string; use: string; amount?: unknown}[] =
-        buyer.value!.inquiry.incentives ?? [];
-    const part = written.find((one) => one.id === incentive.id && as_code(one.use) === use);
+    const part = written_for(incentive, use);
     if (!part) return '';
     const given = incentive.used.find((one) => one.use === use)?.given ?? '';
     return String(part.amount ?? given);
@@ -34,9 +38,12 @@ function part_of(incentive: Incentive, use: string): string {
 /// An amount for each use: what is left empty gets nothing.
 function Parts({incentive}: {incentive: Incentive}) {
     const set = (changed: string, value: string) => {
-        const amounts: Uses = incentive.uses
-            .map((use) => ({use, amount: use === changed ? value : part_of(incentive, use)}))
-            .filter((one) => !is_zero(one.amount));
+        const amounts: Uses = incentive.uses.flatMap((use) => {
+            const amount = use === changed ? value : part_of(incentive, use);
+            if (!is_zero(amount)) return [{use, amount}];
+            // All that is left goes there, and no answer says yet how much that is.
+            return use !== changed && written_for(incentive, use) ? [{use}] : [];
+        });
         use_so(incentive, amounts, 'in parts');
     };
     return (

@@ -2,13 +2,16 @@
 import {useState} from 'preact/hooks';
 
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
+import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {answered, tour} from '../store';
+import {unit_words} from '../words';
 import {use_answer} from './asked';
 import {LaterCosts, way_words} from './later_costs';
-import {Select, Typed} from './loan_fields';
+import {Select} from './loan_fields';
+import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -71,7 +74,7 @@ function Fields({
                     <span>How many</span>
                     <Typed
                         label="How many"
-                        after={option.quantity.unit}
+                        after={unit_words[option.quantity.unit]}
                         value={asked.count}
                         change={(value) => write({count: value})}
                     />
@@ -170,11 +173,9 @@ function Found({
                 <p class="refused">Not to be had from the builder here: {item.why_not}</p>
             )}
             <ul class="conditions">
-                {answer.cautions
-                    .filter((text) => !general.includes(text))
-                    .map((text) => (
-                        <li key={text}>{text}</li>
-                    ))}
+                {cautions_beside(answer.cautions, general).map(({words}, i) => (
+                    <li key={i}>{words}</li>
+                ))}
             </ul>
             <p class="home-line">
                 <Name of={one.terms.name} />: {dollars(one.monthly_without)} a month without it.{' '}

@@ -1,13 +1,13 @@
 // The fields of one way to pay, each changing the inquiry where it stands.
-import {useEffect, useState} from 'preact/hooks';
-
 import type {Program} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
 import {name_after} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
+import {entitlement_words} from '../words';
 import {minus} from './terms';
+import {Typed} from './typed_field';
 import {brief} from '../figures';
 
 export type Written = Record<string, any>;
@@ -32,62 +32,6 @@ export function edit(
     }
     next.scenarios[index] = scenario;
     change_terms(next, index, {what: `${brief(scenario.name)}: ${what}`, touch: null, remarks: []});
-}
-
-/// A text or number committed with Enter or by leaving; what was typed stays, right or wrong.
-export function Typed({
-    value,
-    label,
-    wrong,
-    change,
-    mode = 'decimal',
-    before,
-    after,
-    hint,
-}: {
-    value: string;
-    label: string;
-    wrong?: Problem;
-    change: (value: string, typed: string) => void;
-    mode?: 'decimal' | 'text';
-    before?: string;
-    after?: string;
-    hint?: string; ///< of what holds while nothing is typed
-}) {
-    const [text, write] = useState(value);
-    useEffect(() => write(value), [value]);
-    const commit = () => {
-        const clean = mode === 'decimal' ? plain_number(text, before, after) : text.trim();
-        if (clean !== value) change(clean, text);
-    };
-    return (
-        <span class="typed">
-            {before && (
-                <span class="unit" aria-hidden="true">
-                    {before}
-                </span>
-            )}
-            <input
-                inputMode={mode}
-                value={text}
-                aria-label={label}
-                placeholder={hint}
-                aria-invalid={wrong ? 'true' : undefined}
-                onInput={(event) => write(event.currentTarget.value)}
-                onChange={commit}
-            />
-            {after && (
-                <span class="unit" aria-hidden="true">
-                    {after}
-                </span>
-            )}
-            {wrong && (
-                <span class="wrong">
-                    {wrong.found}; expected: {wrong.expected}
-                </span>
-            )}
-        </span>
-    );
 }
 
 /// A percent is one whatever the field is set to, and so are dollars.
@@ -286,12 +230,12 @@ export function to_program(
         years: months / 12,
         rate: {points: '0'},
     };
-    if (program.kind !== 'conventional') {
-        members.mi_ends = undefined;
-        members.mi_premium = undefined;
+    const {choices} = program;
+    for (const member of ['mi_ends', 'mi_premium', 'use'] as const) {
+        if (!choices.includes(member)) members[member] = undefined;
     }
-    if (program.kind !== 'va') members.use = undefined;
-    if (!program.upfront_fee && written.mi_premium !== 'single') members.fee = undefined;
+    const premium = choices.includes('mi_premium') && written.mi_premium === 'single';
+    if (!choices.includes('fee') && !premium) members.fee = undefined;
     edit(index, members, program.name, [before, program]);
 }
 
@@ -312,6 +256,7 @@ export function More({
 }) {
     const locks = unique((program?.ladders ?? []).map((one) => one.lock_days));
     const lock = written.lock_days ?? 60;
+    const choices = program?.choices ?? [];
     return (
         <details class="more">
             <summary>Lock, buydown and more</summary>
@@ -345,7 +290,7 @@ export function More({
                     edit(index, {buydown: value === 'none' ? undefined : value}, 'buydown')
                 }
             />
-            {program?.upfront_fee && (
+            {program && choices.includes('fee') && (
                 <Select
                     label={program.upfront_fee}
                     value={written.fee ?? 'financed'}
@@ -356,7 +301,7 @@ export function More({
                     change={(value) => edit(index, {fee: value}, program.upfront_fee)}
                 />
             )}
-            {program?.kind === 'conventional' && (
+            {choices.includes('mi_premium') && (
                 <Select
                     label="Mortgage insurance is paid"
                     value={premium_of(written)}
@@ -377,7 +322,7 @@ export function More({
                     }
                 />
             )}
-            {program?.kind === 'conventional' && written.mi_premium !== 'single' && (
+            {choices.includes('mi_ends') && written.mi_premium !== 'single' && (
                 <Select
                     label="Mortgage insurance ends"
                     value={written.mi_ends ?? 'automatic'}
@@ -388,15 +333,11 @@ export function More({
                     change={(value) => edit(index, {mi_ends: value}, 'end of mortgage insurance')}
                 />
             )}
-            {program?.kind === 'va' && (
+            {choices.includes('use') && (
                 <Select
                     label="VA loan benefit"
                     value={written.use ?? 'first'}
-                    choices={[
-                        ['first', 'first use'],
-                        ['subsequent', 'used before'],
-                        ['exempt', 'exempt from the fee'],
-                    ]}
+                    choices={Object.entries(entitlement_words)}
                     change={(value) => edit(index, {use: value}, 'use of the benefit')}
                 />
             )}

@@ -2,7 +2,7 @@
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
 import {act, buyer, problems, set_ask} from '../store';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
 const facts: [string, boolean, string][] = [

@@ -1,6 +1,4 @@
 // One option of the tour: its forms to touch, its number or its budget, what has to be known of it.
-import {useEffect, useState} from 'preact/hooks';
-
 import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
 import {brief, is_zero, plain, short, signed} from '../figures';
@@ -10,7 +8,7 @@ import type {Change} from '../store';
 import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
 import {unit_words} from '../words';
-import {Typed} from './loan_fields';
+import {Typed, use_typed} from './typed_field';
 import {turn_wish} from './wish_list';
 import {Name} from './name';
 
@@ -124,19 +122,17 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
 function Stepper({option}: {option: Option}) {
     const quantity = option.quantity!;
     const now = String(present(buyer.value!.inquiry, option.id).quantity ?? quantity.now);
-    const [text, write] = useState(now);
-    useEffect(() => write(now), [now]); // refused: as it was
     const set = (value: string) => {
         if (value === now) return;
         void change_number(option, value, (inquiry) => with_quantity(inquiry, option, value));
     };
+    const field = use_typed(now, (text) => set(plain_number(text, '', unit_words[quantity.unit])));
     const next = (sign: number) => {
         const places = Math.max(
             ...[quantity.step!, quantity.now].map((one) => (one.split('.')[1] ?? '').length),
         );
-        const value = Number(text) + sign * Number(quantity.step);
+        const value = Number(now) + sign * Number(quantity.step);
         const within = Math.min(Math.max(value, Number(quantity.lowest)), Number(quantity.highest));
-        write(within.toFixed(places));
         set(within.toFixed(places));
     };
     return (
@@ -144,23 +140,18 @@ function Stepper({option}: {option: Option}) {
             <button
                 aria-label={`Fewer: ${option.name}`}
                 onClick={() => next(-1)}
-                disabled={Number(text) <= Number(quantity.lowest)}
+                disabled={Number(now) <= Number(quantity.lowest)}
             >
                 −
             </button>
             <label>
                 <span class="sr">{brief(option.name)}, how many</span>
-                <input
-                    inputMode="decimal"
-                    value={text}
-                    onInput={(event) => write(event.currentTarget.value)}
-                    onChange={() => set(plain_number(text, '', unit_words[quantity.unit]))}
-                />
+                <input inputMode="decimal" {...field} />
             </label>
             <button
                 aria-label={`More: ${option.name}`}
                 onClick={() => next(1)}
-                disabled={Number(text) >= Number(quantity.highest)}
+                disabled={Number(now) >= Number(quantity.highest)}
             >
                 +
             </button>

@@ -18,9 +18,8 @@ function name_of(id: string, seen: Seen | null, answer: Tour): string {
 
 function words_of(loss: Loss, seen: Seen | null, answer: Tour): string {
     if (!loss.left_out) return `${loss.now} in place of ${loss.was}`;
-    const name = name_of(loss.left_out, seen, answer);
-    const why = loss.why.startsWith(`${name} `) ? loss.why.slice(name.length + 1) : loss.why;
-    return why ? `${brief(name)} (${why})` : brief(name);
+    const name = brief(name_of(loss.left_out, seen, answer));
+    return loss.why ? `${name} (${loss.why})` : name;
 }
 
 /// Where the days are what has gone: which prices ended or have not begun.
@@ -95,15 +94,20 @@ function Both({
 }
 
 /// Each once: what was chosen may be on the wish list too.
-function list(words: string[]): string {
-    return [...new Set(words)].join('; ');
+function once(losses: Loss[]): Loss[] {
+    const first = (loss: Loss) =>
+        losses.find((one) => one.left_out === loss.left_out && one.why === loss.why);
+    return losses.filter((loss) => !loss.left_out || first(loss) === loss);
 }
 
 export function WayOn({found}: {found: Mending}) {
     const one = buyer.value!;
     const seen = seen_of(one.key);
     const {answer, losses} = found;
-    const say = (some: Loss[]) => list(some.map((loss) => words_of(loss, seen, answer)));
+    const say = (some: Loss[]) =>
+        once(some)
+            .map((loss) => words_of(loss, seen, answer))
+            .join('; ');
     const sold = losses.filter((loss) => loss.left_out && !loss.why);
     const barred = losses.filter((loss) => loss.left_out && loss.why);
     const changed = losses.filter((loss) => !loss.left_out);

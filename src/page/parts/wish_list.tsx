@@ -5,7 +5,8 @@ import type {Option} from '../answers';
 import {act, buyer, problems, tour} from '../store';
 import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Placed, Wish} from '../wishes';
-import {Typed} from './loan_fields';
+import {unit_words} from '../words';
+import {Typed} from './typed_field';
 import {brief} from '../figures';
 
 function options(): Option[] {
@@ -80,7 +81,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                 {counted && (
                     <Typed
                         label={`How much of ${name}`}
-                        after={counted.unit}
+                        after={unit_words[counted.unit]}
                         value={String(wish.quantity ?? counted.usual ?? '')}
                         wrong={wrong_in(place, 'quantity')}
                         change={(value) => set({quantity: value || undefined}, `${name}: ${value}`)}

@@ -1,11 +1,12 @@
 // Which wishes fit within a month and the cash: the choice of the most worth, and why not the rest.
 import type {Fit, FitHome, FitLeftOut, FitWish} from '../answers';
+import type {Inquiry} from '../engine';
 import {brief, dollars, is_zero, plain, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {act, answered, buyer, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
 import {use_answer} from './asked';
-import {Typed} from './loan_fields';
+import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {WishList} from './wish_list';
 import {Name} from './name';
@@ -120,12 +121,12 @@ function proof(home: FitHome): string {
 function put_in(home: FitHome): void {
     const one = buyer.value!;
     const names = [...home.chosen.map(named), ...home.needed.map((each) => each.name)];
-    const next = with_choice(one.inquiry, home);
     const what = `Put in: ${names.join(', ')}`;
     if (home.lot !== one.inquiry.lot) {
-        void move({selections: next.selections, lot: home.lot}, `${what}, on lot ${home.lot}`);
+        const to = (inquiry: Inquiry) => ({...with_choice(inquiry, home), lot: home.lot});
+        move(to, `${what}, on lot ${home.lot}`);
     } else {
-        void act(next, {what, touch: null, remarks: []});
+        void act(with_choice(one.inquiry, home), {what, touch: null, remarks: []});
     }
 }
 

@@ -48,7 +48,7 @@ export function BudgetView() {
             <Wishes />
             <BuildersMoney />
             <Later />
-            {answer && <Cautions texts={answer.cautions} />}
+            {answer && <Cautions all={answer.cautions} />}
         </div>
     );
 }

@@ -154,7 +154,7 @@ function Answer() {
     return (
         <>
             <Figures answer={answer} />
-            <Cautions texts={answer.cautions} />
+            <Cautions all={answer.cautions} />
         </>
     );
 }

@@ -133,7 +133,7 @@ export function LoansView() {
             {answer && <Crossings answer={answer} />}
             {answer && <Points answer={answer} />}
             <RateMoves scenario={hand} />
-            {answer && <Cautions texts={answer.cautions} />}
+            {answer && <Cautions all={answer.cautions} />}
         </div>
     );
 }

@@ -251,7 +251,7 @@ export function ScheduleView() {
                     <Saves answer={answer} />
                     <BoughtDown answer={answer} />
                     <Table answer={answer} />
-                    <Cautions texts={answer.cautions} />
+                    <Cautions all={answer.cautions} />
                 </>
             )}
         </div>

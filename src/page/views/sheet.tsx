@@ -317,7 +317,7 @@ export function SheetView() {
                 <Home answer={answer} />
                 <Months answer={answer} />
                 {cash && <CashPart cash={cash} />}
-                <Cautions texts={answer.cautions} />
+                <Cautions all={answer.cautions} />
             </div>
         </div>
     );

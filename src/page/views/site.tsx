@@ -17,12 +17,12 @@ function names_of(lots: Lot[]): string {
 }
 
 function take_lot(lot: Lot): void {
-    void move({lot: lot.id}, `Lot ${lot.id}`, lot);
+    move((inquiry) => ({...inquiry, lot: lot.id}), `Lot ${lot.id}`, lot);
 }
 
 function take_plan(plan: Plan, elevation: Elevation): void {
     const what = `Plan ${plan.name}, elevation ${elevation.name}`;
-    void move({plan: plan.id, elevation: elevation.id}, what, elevation);
+    move((inquiry) => ({...inquiry, plan: plan.id, elevation: elevation.id}), what, elevation);
 }
 
 /// Parcels as wide as the price book says, the ground under the house as it falls, the house of the
@@ -289,7 +289,7 @@ export function SiteView() {
                     ))}
                 </section>
             </div>
-            <Cautions texts={answer.cautions} />
+            <Cautions all={answer.cautions} />
         </div>
     );
 }

@@ -181,7 +181,7 @@ export function TourView() {
                     The price book lists no included features and no options. The home is its plan,
                     its elevation and its lot: see Site.
                 </p>
-                <Cautions texts={answer.cautions} />
+                <Cautions all={answer.cautions} />
             </div>
         );
     }
@@ -224,7 +224,7 @@ export function TourView() {
                         Next: {brief(next.name)}
                     </button>
                 )}
-                <Cautions texts={answer.cautions} />
+                <Cautions all={answer.cautions} />
             </div>
         </div>
     );
