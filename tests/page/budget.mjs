@@ -484,6 +484,11 @@ export async function budget_a_limit_not_heard_of({server, context}) {
 export async function budget_wrong_means_and_steps_back({cases, server, context}) {
     const page = await open_budget(context, server);
     const before = await kept(page);
+    await type(page, 'Taxes on the income a month', 'much');
+    await page.waitForSelector('.means .wrong');
+    equal('beside its own field alone', await page.locator('.means .wrong').count(), 1);
+    await type(page, 'Taxes on the income a month', '');
+    await page.waitForSelector('.means .wrong', {state: 'detached'});
     for (const wrong of ['lots', '-5']) {
         await type(page, 'Gross income a month', wrong);
         await page.waitForSelector('.means .wrong');

@@ -27,7 +27,8 @@ function write(member: string, monthly: boolean, value: string, name: string): v
 
 export function Means() {
     const {inquiry, asks} = buyer.value!;
-    const wrong = (start: string) => problems.value.find((one) => one.path?.startsWith(start));
+    const wrong = (path: string) =>
+        problems.value.find((one) => `${one.path}/`.startsWith(`${path}/`));
     return (
         <div class="means">
             {facts.map(([member, monthly, name]) => (
