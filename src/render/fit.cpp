@@ -1,5 +1,6 @@
 // Rendering the wishes that fit within a month and the cash.
-#include <quoin/render/fit.hpp>
+#include <quoin/answers/fit.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
@@ -13,14 +14,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t widest = 98;
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-    return text;
-}
 
 std::string name_text(const FitWish& wish) {
     std::string text = wish.name + (wish.level.empty() ? "" : ": " + wish.level);
@@ -75,11 +68,6 @@ Table wishes_table() {
                   {"cash", Align::right, 12, 11}});
 }
 
-void remark(const std::string& words, Table& table) {
-    if (words.empty()) return;
-    for (const std::string& line : wrapped(words, 86)) table.title("      " + line);
-}
-
 void add_chosen(const FitHome& home, Table& table) {
     for (const FitWish& wish : home.chosen) {
         table.row({name_text(wish), place_text(wish), wish.worth.text(), dollars(wish.price)});
@@ -99,8 +87,8 @@ void add_left_out(const FitLeftOut& left, Table& table) {
                left.added ? signed_dollars(left.price) : "",
                figures ? signed_dollars(left.added->per_month) : "",
                figures ? signed_dollars(left.added->cash) : ""});
-    if (!left.along.empty()) remark("with " + joined(left.along) + ", which it needs", table);
-    remark(reason_text(left), table);
+    if (!left.along.empty()) table.remark("with " + joined(left.along) + ", which it needs", 86);
+    table.remark(reason_text(left), 86);
 }
 
 std::string raises_text(const FitNext& next) {
@@ -200,16 +188,16 @@ std::string figures_text(const FitHome& home) {
     return paragraph(fmt::format("price {}, {} a month, {} in cash: {}", dollars(home.price),
                                  dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
                                  closing_words(scenario.cash)),
-                     widest, "", "  ") +
-           paragraph(terms_line(scenario.terms), widest, "  ", "  ");
+                     "", "  ") +
+           paragraph(terms_line(scenario.terms), "  ");
 }
 
 std::string home_text(const FitHome& home) {
     std::string out;
-    if (!home.fits) out += paragraph(misses(home), widest, "", "  ");
+    if (!home.fits) out += paragraph(misses(home), "", "  ");
     if (!home.scenario) return out;
     out += figures_text(home);
-    if (home.fits) out += paragraph(worth_text(home), widest, "", "  ");
+    if (home.fits) out += paragraph(worth_text(home), "", "  ");
     if (!home.incentives_lost.empty()) {
         out += "not given on this lot: " + joined(home.incentives_lost) + "\n";
     }
@@ -224,7 +212,7 @@ std::string home_text(const FitHome& home) {
     }
     for (const FitLeftOut& left : home.left_out) add_left_out(left, table);
     out += "\n" + table.text();
-    if (home.next) out += "\n" + paragraph(next_text(*home.next), widest, "", "  ");
+    if (home.next) out += "\n" + paragraph(next_text(*home.next), "", "  ");
     return out;
 }
 
@@ -249,7 +237,7 @@ std::string lots_text(const FitScenario& scenario) {
         table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",
                    figures ? dollars(home.scenario->monthly.total()) : "",
                    figures ? dollars(home.scenario->cash.needed()) : "", note});
-        if (!home.barred.empty()) remark(home.barred, table);
+        table.remark(home.barred, 86);
     }
     return table.text();
 }
@@ -268,13 +256,11 @@ std::string text_of(const FitAnswer& answer) {
         }
         out += home_text(best);
     }
-    std::vector<std::string> notes = {
-        "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
-        "left out is figured as the difference of two whole quotes. Limits are on the settled "
-        "month and on all the cash, deposits among it."};
-    for (std::string& caution : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
-        notes.push_back(std::move(caution));
-    }
+    std::vector<std::string> notes = loan_cautions(
+        answer.heading, terms_of(answer.scenarios),
+        {"A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
+         "left out is figured as the difference of two whole quotes. Limits are on the settled "
+         "month and on all the cash, deposits among it."});
     notes.push_back(agent_caution());
     return out + footing_text(notes);
 }

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "cautions.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 
@@ -42,9 +43,7 @@ std::vector<std::string> cautions_of(const ShiftAnswer& answer) {
             "rules, not an approval: lenders look at more, and go above or stay below. Income and "
             "debts are private: they are shown because the inquiry has them.");
     }
-    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
-        notes.push_back(std::move(note));
-    }
+    notes = loan_cautions(answer.heading, terms_of(answer.scenarios), std::move(notes));
     notes.push_back(agent_caution());
     return notes;
 }

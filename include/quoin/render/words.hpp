@@ -3,7 +3,6 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
@@ -13,6 +12,11 @@
 namespace quoin {
 
 [[nodiscard]] std::string words(const Refusal& refusal);
+/// "FHA, 3.5 % down cannot be had: ...", of a scenario by its name.
+[[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal);
+/// A line for each reason.
+[[nodiscard]] std::string refused_lines(const ScenarioTerms& terms,
+                                        const std::vector<Refusal>& refusals);
 /// "the program's loan limit"
 [[nodiscard]] std::string_view words(RuleList list);
 /// "the program's loan limit after 31 December 2026 is not in the data"
@@ -34,7 +38,6 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 
 /// What money went to: "the temporary buydown"; an upfront fee by what it is in this scenario.
 [[nodiscard]] std::string words(CreditUse use, const ScenarioAnswer& scenario);
-[[nodiscard]] std::vector<std::string> trades(const Work& work);
 
 /// "30 years", "15 years", "181 months".
 [[nodiscard]] std::string term_text(Months term);
@@ -46,9 +49,10 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 
 /// That it is an estimate, and who decides.
 [[nodiscard]] std::string estimate_caution(const Heading& heading);
-/// What must stand beside every payment and rate, in short sentences.
+/// What must stand beside every payment and rate, in short sentences; `first` before it.
 [[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
-                                                     const std::vector<ScenarioTerms>& terms);
+                                                     const std::vector<ScenarioTerms>& terms,
+                                                     std::vector<std::string> first = {});
 /// The terms out of any list of scenarios.
 template <class Scenarios>
 [[nodiscard]] std::vector<ScenarioTerms> terms_of(const Scenarios& scenarios) {
@@ -56,6 +60,9 @@ template <class Scenarios>
     for (const auto& scenario : scenarios) terms.push_back(scenario.terms);
     return terms;
 }
+/// "deck, can lights".
+[[nodiscard]] std::string joined(const std::vector<std::string>& names);
+
 /// For work that needs a permit or a licensed trade.
 [[nodiscard]] std::string work_caution();
 /// Who may present loan terms: for the agent, once.
