@@ -60,7 +60,7 @@ std::string as_text(const std::vector<Checked>& checked) {
         if (!file.findings.none()) continue;
         out += fmt::format("{}: {}, sound\n", file.file, name_of(file.kind));
         for (const EndingTable& table : file.endings) {
-            out += paragraph(ending_words(table), 98, "  ", "    ");
+            out += paragraph(ending_words(table), "  ", "    ");
         }
     }
     return out;

@@ -5,13 +5,13 @@
 
 #include <fmt/format.h>
 
+#include <quoin/answers/apr.hpp>
 #include <quoin/answers/payment.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/apr.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/listing.hpp>
-#include <quoin/render/payment.hpp>
 #include <quoin/text/plain.hpp>
 
 #include "checking.hpp"

@@ -9,6 +9,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/fit.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/programs.hpp>
@@ -21,22 +22,7 @@
 #include <quoin/answers/tour.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/adds.hpp>
-#include <quoin/render/afford.hpp>
-#include <quoin/render/cash.hpp>
-#include <quoin/render/compare.hpp>
-#include <quoin/render/credit.hpp>
-#include <quoin/render/fit.hpp>
-#include <quoin/render/later.hpp>
-#include <quoin/render/month_by_month.hpp>
-#include <quoin/render/programs.hpp>
-#include <quoin/render/quote.hpp>
-#include <quoin/render/recheck.hpp>
-#include <quoin/render/sheet.hpp>
-#include <quoin/render/shift.hpp>
-#include <quoin/render/shown.hpp>
-#include <quoin/render/site.hpp>
-#include <quoin/render/tour.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {

@@ -1,5 +1,6 @@
 // Rendering what options add as text.
-#include <quoin/render/adds.hpp>
+#include <quoin/answers/adds.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 #include <functional>
@@ -7,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include "adds_words.hpp"
+#include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -15,8 +16,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t page_width = 98;
 
 std::string full_name(const std::string& name, const std::string& level) {
     return level.empty() ? name : name + ": " + level;
@@ -52,15 +51,15 @@ class Reasons {
             letters += letter(whose + (with_ltv_ ? words(jump, added) : words(jump)));
         }
         if (!added.available()) {
-            letters += letter(answer.scenarios[scenario].terms.name +
-                              " cannot be had: " + words(added.refusals.front()));
+            letters += letter(
+                refused_words(answer.scenarios[scenario].terms.name, added.refusals.front()));
         }
         return letters.empty() ? letters : " " + letters;
     }
     [[nodiscard]] std::string text() const {
         std::string out;
         for (std::size_t i = 0; i < reasons_.size(); ++i) {
-            out += paragraph(reasons_[i], page_width, "  " + name(i) + "  ", "     ");
+            out += paragraph(reasons_[i], "  " + name(i) + "  ", "     ");
         }
         return out.empty() ? out : "\nWhere a figure jumps\n" + out;
     }
@@ -90,12 +89,6 @@ std::vector<std::string> figures_row(const AddsAnswer& answer, std::string name,
         cells.push_back(figure + reasons.letters(answer, i, added));
     }
     return cells;
-}
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-    return text;
 }
 
 /// What comes with an item, what it replaces, what else has to be known.
@@ -132,10 +125,7 @@ std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& 
         if (item.work.any()) name += " *";
         table.row(figures_row(answer, "  " + short_name(name, name_width - 2), item.price,
                               item.by_scenario, reasons));
-        const std::string words = remark(item);
-        if (!words.empty()) {
-            for (const std::string& line : wrapped(words, 84)) table.title("      " + line);
-        }
+        table.remark(remark(item), 84);
     }
     return any ? table.text() : std::string{};
 }
@@ -146,8 +136,7 @@ std::string lines_of(const AddsAnswer& answer, Standing standing, const char* ti
     std::string out;
     for (const AddsItem& item : answer.items) {
         if (item.standing != standing) continue;
-        out += paragraph(full_name(item.name, item.level) + ": " + words(item), page_width, "  ",
-                         "    ");
+        out += paragraph(full_name(item.name, item.level) + ": " + words(item), "  ", "    ");
     }
     return out.empty() ? out : title + out;
 }
@@ -211,13 +200,13 @@ std::string item_heading(const AddsItem& item) {
     std::string out = fmt::format("\n{} ({}), {}", name, item.id, signed_dollars(item.price));
     out += item.standing == Standing::chosen ? ", taken out\n" : ", added\n";
     const std::string words = remark(item);
-    if (!words.empty()) out += paragraph(words, page_width, "  ", "  ");
-    if (!item.note.empty()) out += paragraph(item.note, page_width, "  ", "  ");
+    if (!words.empty()) out += paragraph(words, "  ");
+    if (!item.note.empty()) out += paragraph(item.note, "  ");
     if (!item.cutoff.empty()) out += "  to be chosen before: " + item.cutoff + "\n";
     if (item.later) {
         out += paragraph(fmt::format("after closing instead: about {}. {}",
                                      dollars(item.later->estimate), item.later->note),
-                         page_width, "  ", "  ");
+                         "  ");
     }
     return out;
 }
@@ -226,15 +215,14 @@ std::string scenarios_text(const AddsAnswer& answer) {
     std::string out = "\nThe ways to pay\n";
     for (const AddsScenario& s : answer.scenarios) {
         if (!s.refusals.empty()) {
-            out += paragraph(s.terms.name + " cannot be had: " + words(s.refusals.front()),
-                             page_width, "  ", "    ");
+            out += paragraph(refused_words(s.terms.name, s.refusals.front()), "  ", "    ");
             continue;
         }
         out += paragraph(fmt::format("{}: {} a month. {}. Rule of thumb: {} a month for each "
                                      "$1,000 of loan",
                                      s.terms.name, dollars(s.monthly.total()), terms_line(s.terms),
                                      dollars(s.per_thousand)),
-                         page_width, "  ", "    ");
+                         "  ", "    ");
     }
     return out;
 }

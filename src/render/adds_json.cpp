@@ -1,15 +1,10 @@
 // What options add, as JSON.
-#include <quoin/render/adds.hpp>
+#include <quoin/answers/adds.hpp>
 
-#include "adds_words.hpp"
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 
 namespace quoin {
-
-template <>
-inline constexpr std::string_view shape_name<AddsAnswer> = "Adds";
-template <>
-inline constexpr std::string_view shape_name<Added> = "Added";
 
 template <class V, Of<JumpSide> A>
 void fields(V& v, A& side) {
@@ -19,6 +14,7 @@ void fields(V& v, A& side) {
 
 template <class V, Of<Added> A>
 void fields(V& v, A& added) {
+    v.named("Added");
     v.said("available", [&] { return added.available(); });
     v.when(!added.available(), [&] { v("refusals", added.refusals); });
     v.unless_refused(added.available(), [&] {
@@ -96,6 +92,7 @@ void fields(V& v, A& scenario) {
 
 template <class V, Of<AddsAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Adds");
     v.constant("question", "adds");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
@@ -107,7 +104,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const AddsAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const AddsAnswer&);
 
 template const Shape& shape_of<AddsAnswer>();
 template std::optional<AddsAnswer> read_answer(const Document&, Findings&);

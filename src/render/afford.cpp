@@ -1,5 +1,5 @@
 // Rendering what can be afforded.
-#include <quoin/render/afford.hpp>
+#include <quoin/answers/afford.hpp>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -13,8 +13,6 @@
 namespace quoin {
 
 namespace {
-
-constexpr std::size_t page_width = 98;
 
 std::string words(AffordLimit limit, const AffordScenario& s) {
     switch (limit) {
@@ -88,7 +86,7 @@ std::string step_words(const AffordStep& step) {
     text += '.';
     if (step.lower_rate) {
         text += fmt::format(" Instead of all that a note rate of {} at {} points would do.",
-                            percent_text(step.lower_rate->rate.percent(), 3),
+                            rate_text(step.lower_rate->rate),
                             fixed(step.lower_rate->points.value(), 3));
     }
     return text;
@@ -160,7 +158,7 @@ std::string none_text(const AffordScenario& s) {
     if (!s.refusals.empty()) {
         return paragraph(fmt::format("No price fits: at {} {}.", dollars(s.least_price),
                                      refusals_words(s.refusals)),
-                         page_width, "  ", "  ") +
+                         "  ") +
                rooms_text(s.nearest, s);
     }
     return fmt::format("  No price fits. The nearest, at {}, misses by what is below zero:\n",
@@ -175,7 +173,7 @@ std::string scenario_text(const AffordScenario& s) {
     out += fmt::format("  up to {}{}: {} a month, {} of cash needed\n", dollars(*s.price),
                        untested ? ", the income held to no ratio" : "",
                        dollars(s.scenario.monthly.total()), dollars(s.scenario.cash.needed()));
-    out += paragraph(terms_line(s.terms), page_width, "    ", "    ");
+    out += paragraph(terms_line(s.terms), "    ");
     out += rooms_text(s.rooms, s);
     if (!s.binds.empty()) {
         std::string line = "What binds: " + listed(s.binds, s);
@@ -184,22 +182,21 @@ std::string scenario_text(const AffordScenario& s) {
             line += fmt::format(". Without it, up to {}", dollars(*s.next_price));
             if (!s.next_binds.empty()) line += ", where " + listed(s.next_binds, s) + " binds";
         }
-        out += paragraph(line + ".", page_width, "    ", "    ");
+        out += paragraph(line + ".", "    ");
     }
     if (s.qualifying_rate) {
         out += paragraph(fmt::format("Ratios are at a payment of {}, since this rate can rise: {}.",
-                                     percent_text(s.qualifying_rate->percent(), 3),
-                                     s.qualifying_source),
-                         page_width, "    ", "    ");
+                                     rate_text(*s.qualifying_rate), s.qualifying_source),
+                         "    ");
     }
     const std::string automated = automated_words(s);
-    if (!automated.empty()) out += paragraph(automated, page_width, "    ", "    ");
+    if (!automated.empty()) out += paragraph(automated, "    ");
     if (s.back && s.ratios->whole_percents) {
         out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
     }
-    if (s.residual) out += paragraph(residual_words(s), page_width, "    ", "    ");
-    if (s.passes_by_ratio) out += paragraph(passed_words(s), page_width, "    ", "    ");
-    if (s.step) out += paragraph(step_words(*s.step), page_width, "    ", "    ");
+    if (s.residual) out += paragraph(residual_words(s), "    ");
+    if (s.passes_by_ratio) out += paragraph(passed_words(s), "    ");
+    if (s.step) out += paragraph(step_words(*s.step), "    ");
     return out;
 }
 
@@ -207,8 +204,7 @@ std::string scenario_text(const AffordScenario& s) {
 std::string plain_heading(const AffordAnswer& answer) {
     return fmt::format("How much home\nas of {}; closing {}\n", long_date(answer.heading.as_of),
                        long_date(answer.heading.closing)) +
-           paragraph(fmt::format("Assumed: {}.", fmt::join(answer.assumptions, "; ")), page_width,
-                     "", "  ");
+           paragraph(fmt::format("Assumed: {}.", fmt::join(answer.assumptions, "; ")), "", "  ");
 }
 
 Cautions cautions_of(const AffordAnswer& answer) {
@@ -243,15 +239,9 @@ std::string text_of(const AffordAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <>
-inline constexpr std::string_view shape_name<AffordAnswer> = "Afford";
-template <>
-inline constexpr std::string_view shape_name<AffordScenario> = "AffordScenario";
-template <>
-inline constexpr std::string_view shape_name<LimitRoom> = "Room";
-
 template <class V, Of<LimitRoom> A>
 void fields(V& v, A& room) {
+    v.named("Room");
     v("limit", room.limit);
     v("needed", room.needed);
     v("most", room.most);
@@ -324,6 +314,7 @@ void residual_fields(V& v, Scenario& s, Residual& residual) {
 
 template <class V, Of<AffordScenario> A>
 void fields(V& v, A& s) {
+    v.named("AffordScenario");
     v("terms", s.terms);
     v.maybe("ratios", s.ratios, [&](auto& ratios) { ratio_fields(v, s, ratios); });
     v.maybe("residual_income", s.residual,
@@ -344,6 +335,7 @@ void fields(V& v, A& s) {
 
 template <class V, Of<AffordAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Afford");
     v.constant("question", "afford");
     v("heading", answer.heading);
     v("reserve_months", answer.facts.reserve_months);
@@ -353,7 +345,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const AffordAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const AffordAnswer&);
 
 template const Shape& shape_of<AffordAnswer>();
 template std::optional<AffordAnswer> read_answer(const Document&, Findings&);

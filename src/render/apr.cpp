@@ -1,5 +1,5 @@
 // Rendering an APR.
-#include <quoin/render/apr.hpp>
+#include <quoin/answers/apr.hpp>
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
@@ -27,11 +27,9 @@ std::string text_of(const AprAnswer& answer) {
     return table.text() + footing_text(cautions());
 }
 
-template <>
-inline constexpr std::string_view shape_name<AprAnswer> = "Apr";
-
 template <class V, Of<AprAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Apr");
     v.constant("question", "apr");
     v.said("apr", [&] { return fixed(answer.apr, 6); });
     v("advanced", answer.advanced);
@@ -40,7 +38,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [] { return cautions(); });
 }
 
-std::string json_text_of(const AprAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const AprAnswer&);
 
 template const Shape& shape_of<AprAnswer>();
 

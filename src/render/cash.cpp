@@ -1,9 +1,10 @@
 // Rendering the cash of a scenario as text.
-#include <quoin/render/cash.hpp>
+#include <quoin/answers/cash.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <fmt/format.h>
 
-#include "cash_words.hpp"
+#include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -11,8 +12,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t page_width = 98;
 
 Table two_columns(std::string last = {}) {
     return Table(
@@ -90,15 +89,15 @@ std::string ends_text(const EscrowOutlook& outlook) {
 }
 
 std::string outlook_text(const NewHomeEscrow& outlook) {
-    std::string out = paragraph("It is set from the settled tax." + ends_text(outlook.from_settled),
-                                page_width, "  ", "  ");
+    std::string out =
+        paragraph("It is set from the settled tax." + ends_text(outlook.from_settled), "  ");
     const EscrowAccount& land = outlook.from_first_bills.first;
     if (land.deposit == outlook.from_settled.first.deposit) return out;
     return out + paragraph(fmt::format("If the lender sets it from the land-only bills instead, it "
                                        "is {} a month in the first year.",
                                        dollars(land.deposit)) +
                                ends_text(outlook.from_first_bills),
-                           page_width, "  ", "  ");
+                           "  ");
 }
 
 std::string escrow_text(const CashAnswer& answer) {
@@ -148,7 +147,7 @@ std::string credits_text(const CashAnswer& answer) {
                                   "price for LTV, which would be {}.",
                                   dollars(credits.over_cap),
                                   percent_text(answer.effects.ltv_if_given.value(), 2)),
-                      page_width, "  ", "  ");
+                      "  ");
     }
     return out;
 }
@@ -164,7 +163,7 @@ std::string buydown_text(const CashAnswer& answer) {
     for (const BuydownYear& bought : buydown->years) {
         out += fmt::format("  year {}: as at {}, {} principal and interest ({} a month from the "
                            "subsidy)\n",
-                           ++year, percent_text(bought.rate.percent(), 3), dollars(bought.payment),
+                           ++year, rate_text(bought.rate), dollars(bought.payment),
                            dollars(bought.subsidy));
     }
     return out + fmt::format("  then {}; the buyer qualifies at the note rate, {}\n",
@@ -181,7 +180,7 @@ std::string lender_credit_text(const ScenarioAnswer& scenario) {
                                      "costs and prepaids: {} of it reduces the principal at "
                                      "closing. The loan and its payment stay, and end sooner.",
                                      dollars(reduction)),
-                         page_width, "  ", "  ");
+                         "  ");
     }
     const Money lost = scenario.lender_credit_without_use;
     if (!lost.is_zero()) {
@@ -189,7 +188,7 @@ std::string lender_credit_text(const ScenarioAnswer& scenario) {
                                      "and prepaids do not come to as much, and it pays nothing "
                                      "else. A lower rate gives less of a credit.",
                                      dollars(lost)),
-                         page_width, "  ", "  ");
+                         "  ");
     }
     return out;
 }
@@ -253,7 +252,7 @@ std::string credit_cost_text(const ScenarioAnswer& scenario) {
         table.row({fmt::format("payments {} to {}, as disclosed", level.from, level.to), "",
                    dollars(level.payment)});
     }
-    table.row({"APR", "", cost.apr ? disclosed_text(cost.apr->percent()) : "none"});
+    table.row({"APR", "", apr_text(cost.apr)});
     table.row(
         {"total interest percentage", "", disclosed_text(cost.total_interest_percentage.value())});
     return "\nWhat the loan costs\n" + table.text();
@@ -270,14 +269,10 @@ Cautions cautions_of(const CashAnswer& answer) {
 std::string text_of(const CashAnswer& answer) {
     std::string out = heading_text(answer.heading, "The cash it takes");
     if (!answer.scenario.available()) {
-        for (const Refusal& refusal : answer.scenario.refusals) {
-            out += answer.scenario.terms.name + " cannot be had: " + words(refusal) + "\n";
-        }
-        return out;
+        return out + refused_lines(answer.scenario.terms, answer.scenario.refusals);
     }
     out += paragraph(answer.scenario.terms.name + ": " + dollars(answer.scenario.monthly.total()) +
-                         " a month. " + terms_line(answer.scenario.terms),
-                     page_width, "", "");
+                     " a month. " + terms_line(answer.scenario.terms));
     out += needed_text(answer) + calendar_text(answer) + costs_text(answer) +
            prepaids_text(answer) + escrow_text(answer) + credits_text(answer) +
            buydown_text(answer) + credit_cost_text(answer.scenario);

@@ -1,15 +1,10 @@
 // The cash of a scenario as JSON.
-#include <quoin/render/cash.hpp>
+#include <quoin/answers/cash.hpp>
 
-#include "cash_words.hpp"
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 
 namespace quoin {
-
-template <>
-inline constexpr std::string_view shape_name<CashAnswer> = "Cash";
-template <>
-inline constexpr std::string_view shape_name<EscrowOutlook> = "EscrowOutlook";
 
 template <class V, Of<CostLine> A>
 void fields(V& v, A& line) {
@@ -30,6 +25,7 @@ void fields(V& v, A& line) {
 
 template <class V, Of<EscrowOutlook> A>
 void fields(V& v, A& outlook) {
+    v.named("EscrowOutlook");
     v("deposit", outlook.first.deposit);
     v("initial_deposit", outlook.first.initial_deposit);
     v.each("year_ends", outlook.ends, [&](auto& end, std::size_t year) {
@@ -104,6 +100,7 @@ void credits_fields(V& v, Answer& answer) {
 
 template <class V, Of<CashAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Cash");
     v.constant("question", "cash");
     v("heading", answer.heading);
     v("scenario", answer.scenario);
@@ -116,7 +113,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const CashAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const CashAnswer&);
 
 template const Shape& shape_of<CashAnswer>();
 template std::optional<CashAnswer> read_answer(const Document&, Findings&);

@@ -140,8 +140,9 @@ std::vector<std::string> words_of(const Cautions& cautions) {
 }
 
 std::string footing_text(const Cautions& cautions) {
+    constexpr std::size_t footing_width = 100;
     std::string out;
-    for (const Caution& each : cautions) out += "\n" + paragraph(each.words, 100, "", "");
+    for (const Caution& each : cautions) out += "\n" + paragraph(each.words, "", "", footing_width);
     return out;
 }
 

@@ -1,5 +1,5 @@
 // Rendering a comparison.
-#include <quoin/render/compare.hpp>
+#include <quoin/answers/compare.hpp>
 
 #include <algorithm>
 
@@ -26,7 +26,7 @@ std::string fine_print(const CompareAnswer& answer) {
             continue;
         }
         told.push_back(id);
-        out += paragraph(s.terms.program + ": " + s.terms.fine_print, 98, "  ", "    ");
+        out += paragraph(s.terms.program + ": " + s.terms.fine_print, "  ", "    ");
     }
     return out.empty() ? out : "\nThe catch in each\n" + out;
 }
@@ -34,13 +34,12 @@ std::string fine_print(const CompareAnswer& answer) {
 std::string points_text(const CompareAnswer& answer) {
     std::string out;
     for (const PointsPayback& p : answer.points) {
-        out +=
-            paragraph(fmt::format("{}: points take {} to {}, {} more cash for {} less a month; {}",
-                                  answer.scenarios[p.scenario].terms.name,
-                                  percent_text(p.rate_without.percent(), 3),
-                                  percent_text(p.rate.percent(), 3), dollars(p.extra_cash),
-                                  dollars(p.saved_monthly), payback_words(p)),
-                      98, "  ", "    ");
+        out += paragraph(
+            fmt::format("{}: points take {} to {}, {} more cash for {} less a month; {}",
+                        answer.scenarios[p.scenario].terms.name, rate_text(p.rate_without),
+                        rate_text(p.rate), dollars(p.extra_cash), dollars(p.saved_monthly),
+                        payback_words(p)),
+            "  ", "    ");
     }
     return out.empty() ? out : "\nWhen points pay back\n" + out;
 }
@@ -52,7 +51,7 @@ std::string orders_text(const CompareAnswer& answer) {
         const std::string& second = answer.scenarios[o.second].terms.name;
         out += paragraph(fmt::format("{} against {}: {}", first, second,
                                      order_words(o.stretches, first, second)),
-                         98, "  ", "    ");
+                         "  ", "    ");
     }
     return out.empty() ? out
                        : "\nWhich has cost less, when: cash, payments and insurance so far and the "
@@ -81,9 +80,6 @@ std::string text_of(const CompareAnswer& answer) {
     return out + fine_print(answer) + footing_text(cautions_of(answer));
 }
 
-template <>
-inline constexpr std::string_view shape_name<CompareAnswer> = "Compare";
-
 template <class V, Of<YearPoint> A>
 void fields(V& v, A& point) {
     v("year", point.year);
@@ -94,14 +90,12 @@ void fields(V& v, A& point) {
 
 template <class V, Of<CostStretch> A>
 void fields(V& v, A& stretch) {
+    v.named("Stretch");
     v("cheaper", stretch.cheaper);
     v("from", stretch.from);
     v("to", stretch.to);
     v.words("when", [&] { return when_words(stretch); });
 }
-
-template <>
-inline constexpr std::string_view shape_name<CostStretch> = "Stretch";
 
 namespace {
 
@@ -121,6 +115,7 @@ void payback_fields(V& v, Payback& p, const CompareAnswer& answer, const Name& n
 
 template <class V, Of<CompareAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Compare");
     const auto name = [](const ScenarioAnswer& one) -> const std::string& {
         return one.terms.name;
     };
@@ -144,7 +139,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const CompareAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const CompareAnswer&);
 
 template const Shape& shape_of<CompareAnswer>();
 template std::optional<CompareAnswer> read_answer(const Document&, Findings&);

@@ -1,11 +1,13 @@
 // Rendering what a builder's money can do as text.
-#include <quoin/render/credit.hpp>
+#include <quoin/answers/credit.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
 
 #include "credit_words.hpp"
+#include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -13,13 +15,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t page_width = 98;
-
-std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
-std::string apr_text(const CreditMix& mix) {
-    return mix.apr ? disclosed_text(mix.apr->percent()) : std::string("none");
-}
 
 std::string cap_text(const CreditScenario& s) {
     if (!s.cap) return {};
@@ -30,7 +25,7 @@ std::string cap_text(const CreditScenario& s) {
     if (!s.cap_taken.is_zero()) {
         out += fmt::format("; {} of it is taken already", dollars(s.cap_taken));
     }
-    return paragraph(out + ".", page_width, "  ", "  ");
+    return paragraph(out + ".", "  ");
 }
 
 std::string pure_name(const CreditPure& pure, const CreditScenario& s) {
@@ -50,7 +45,7 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
                  {"cash needed", Align::right, 11, 10},
                  {"no use for", Align::right, 11, 8}});
     const auto row = [&](const std::string& name, const CreditMix& mix) {
-        table.row({name, rate_text(mix.rate), apr_text(mix), dollars(mix.monthly_now),
+        table.row({name, rate_text(mix.rate), apr_text(mix.apr), dollars(mix.monthly_now),
                    dollars(mix.monthly_later), dollars(mix.cash_needed), dollars(mix.unused())});
     };
     row("without it", s.today);
@@ -123,9 +118,9 @@ std::string best_text(const char* what, const CreditMix& mix, const CreditScenar
             "{}: {}{}. Note rate {}, APR {}: {} a month now, {} after three years, {} cash, "
             "{} over {}.",
             what, uses.empty() ? "no use at all" : uses, unused_words(mix), rate_text(mix.rate),
-            apr_text(mix), dollars(mix.monthly_now), dollars(mix.monthly_later),
+            apr_text(mix.apr), dollars(mix.monthly_now), dollars(mix.monthly_later),
             dollars(mix.cash_needed), dollars(mix.cost_asked), over(answer.ask.years, s)),
-        page_width, "  ", "    ");
+        "  ", "    ");
 }
 
 std::string bests_text(const CreditScenario& s, const CreditAnswer& answer) {
@@ -160,7 +155,7 @@ std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
     const std::size_t told = std::min(count, most);
     for (std::size_t i = 0; i < told; ++i) {
         const CreditMix& m = s.frontier[told == 1 ? 0 : i * (count - 1) / (told - 1)];
-        std::vector<std::string> cells{dollars(m.off_price), rate_text(m.rate), apr_text(m),
+        std::vector<std::string> cells{dollars(m.off_price), rate_text(m.rate), apr_text(m.apr),
                                        buydown_name(m.buydown)};
         if (fees) cells.emplace_back(m.fee_in_cash ? "in cash" : "");
         for (const Money figure : {m.pays.total(), m.monthly_now, m.cash_needed, m.cost_asked}) {
@@ -174,17 +169,11 @@ std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
 }
 
 std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer) {
-    if (!s.available()) {
-        std::string out = "\n";
-        for (const Refusal& refusal : s.refusals) {
-            out += s.terms.name + " cannot be had: " + words(refusal) + "\n";
-        }
-        return out;
-    }
+    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals);
     std::string out =
         "\n" + paragraph(fmt::format("{}: {} a month without it. {}", s.terms.name,
                                      dollars(s.today.monthly_now), terms_line(s.terms)),
-                         page_width, "", "  ");
+                         "", "  ");
     out += cap_text(s) + "\n" + month_table(s, answer.ask) + years_table(s);
     return out + bests_text(s, answer) + frontier_table(s, answer.ask);
 }

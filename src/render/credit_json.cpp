@@ -1,7 +1,8 @@
 // What a builder's money can do, as JSON.
-#include <quoin/render/credit.hpp>
+#include <quoin/answers/credit.hpp>
 
 #include "credit_words.hpp"
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 
 namespace quoin {
@@ -13,9 +14,6 @@ inline constexpr auto
     codes<PaidInCash> = coded<PaidInCash>({{PaidInCash::none, "none"},
                                            {PaidInCash::upfront_fee, "upfront_fee"},
                                            {PaidInCash::single_premium, "single_premium"}});
-
-template <>
-inline constexpr std::string_view shape_name<CreditAnswer> = "Credit";
 
 namespace {
 
@@ -121,6 +119,7 @@ void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
 
 template <class V, Of<CreditAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Credit");
     v.constant("question", "credit");
     v("heading", answer.heading);
     v("amount", answer.ask.amount);
@@ -131,7 +130,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const CreditAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const CreditAnswer&);
 
 template const Shape& shape_of<CreditAnswer>();
 template std::optional<CreditAnswer> read_answer(const Document&, Findings&);

@@ -23,11 +23,11 @@
 #include <type_traits>
 #include <vector>
 
-#include <quoin/exact/date.hpp>
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/months.hpp>
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/text/json_writer.hpp>
@@ -37,11 +37,6 @@ namespace quoin {
 /// A, const or not.
 template <class A, class T>
 concept Of = std::same_as<std::remove_const_t<A>, T>;
-
-/// The name of an answer's part among the page's types and the server's schemas; empty: it has
-/// none, and stands where it is used.
-template <class T>
-inline constexpr std::string_view shape_name = {};
 
 template <class T>
 concept Exact = requires(const T& value) {
@@ -62,6 +57,10 @@ inline constexpr bool is_optional<std::optional<T>> = true;
 class FieldsToJson {
   public:
     explicit FieldsToJson(JsonWriter& json) : json_(json) {}
+
+    /// The part's name among the page's types and the server's schemas. One without a name stands
+    /// where it is used.
+    void named(std::string_view /*name*/) {}
 
     template <class T>
     void operator()(std::string_view key, const T& value) {
@@ -118,7 +117,7 @@ class FieldsToJson {
     void disclosed(std::string_view key, const Percent& value) {
         json_.text(key, quoin::disclosed(value.value()));
     }
-    /// An object; `name` as shape_name.
+    /// An object; `name` as named().
     template <class F>
     void object(std::string_view key, const F& members, std::string_view /*name*/ = {}) {
         json_.object(key, members);
@@ -216,7 +215,7 @@ T& beside(std::vector<T>& list, std::size_t place) {
 
 /// The JSON of an answer: how every answer is written.
 template <class Answer>
-[[nodiscard]] std::string json_of_fields(const Answer& answer) {
+std::string json_text_of(const Answer& answer) {
     JsonWriter json;
     FieldsToJson(json).write(answer);
     std::string text = json.take();

@@ -1,5 +1,6 @@
 // Rendering the wishes that fit within a month and the cash.
-#include <quoin/render/fit.hpp>
+#include <quoin/answers/fit.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
@@ -14,14 +15,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t widest = 98;
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-    return text;
-}
 
 std::string name_text(const FitWish& wish) {
     std::string text = wish.name + (wish.level.empty() ? "" : ": " + wish.level);
@@ -76,11 +69,6 @@ Table wishes_table() {
                   {"cash", Align::right, 12, 11}});
 }
 
-void remark(const std::string& words, Table& table) {
-    if (words.empty()) return;
-    for (const std::string& line : wrapped(words, 86)) table.title("      " + line);
-}
-
 void add_chosen(const FitHome& home, Table& table) {
     for (const FitWish& wish : home.chosen) {
         table.row({name_text(wish), place_text(wish), wish.worth.text(), dollars(wish.price)});
@@ -100,8 +88,8 @@ void add_left_out(const FitLeftOut& left, Table& table) {
                left.added ? signed_dollars(left.price) : "",
                figures ? signed_dollars(left.added->per_month) : "",
                figures ? signed_dollars(left.added->cash) : ""});
-    if (!left.along.empty()) remark("with " + joined(left.along) + ", which it needs", table);
-    remark(reason_text(left), table);
+    if (!left.along.empty()) table.remark("with " + joined(left.along) + ", which it needs", 86);
+    table.remark(reason_text(left), 86);
 }
 
 std::string raises_text(const FitNext& next) {
@@ -201,16 +189,16 @@ std::string figures_text(const FitHome& home) {
     return paragraph(fmt::format("price {}, {} a month, {} in cash: {}", dollars(home.price),
                                  dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
                                  closing_words(scenario.cash)),
-                     widest, "", "  ") +
-           paragraph(terms_line(scenario.terms), widest, "  ", "  ");
+                     "", "  ") +
+           paragraph(terms_line(scenario.terms), "  ");
 }
 
 std::string home_text(const FitHome& home) {
     std::string out;
-    if (!home.fits) out += paragraph(misses(home), widest, "", "  ");
+    if (!home.fits) out += paragraph(misses(home), "", "  ");
     if (!home.scenario) return out;
     out += figures_text(home);
-    if (home.fits) out += paragraph(worth_text(home), widest, "", "  ");
+    if (home.fits) out += paragraph(worth_text(home), "", "  ");
     if (!home.incentives_lost.empty()) {
         out += "not given on this lot: " + joined(home.incentives_lost) + "\n";
     }
@@ -225,7 +213,7 @@ std::string home_text(const FitHome& home) {
     }
     for (const FitLeftOut& left : home.left_out) add_left_out(left, table);
     out += "\n" + table.text();
-    if (home.next) out += "\n" + paragraph(next_text(*home.next), widest, "", "  ");
+    if (home.next) out += "\n" + paragraph(next_text(*home.next), "", "  ");
     return out;
 }
 
@@ -250,7 +238,7 @@ std::string lots_text(const FitScenario& scenario) {
         table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",
                    figures ? dollars(home.scenario->monthly.total()) : "",
                    figures ? dollars(home.scenario->cash.needed()) : "", note});
-        if (!home.barred.empty()) remark(home.barred, table);
+        table.remark(home.barred, 86);
     }
     return table.text();
 }

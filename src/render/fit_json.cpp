@@ -1,22 +1,14 @@
 // The wishes that fit, as JSON.
+#include <quoin/answers/fit.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/fit.hpp>
 
 #include "shared_fields.hpp"
 
 namespace quoin {
 
-template <>
-inline constexpr std::string_view shape_name<FitAnswer> = "Fit";
-template <>
-inline constexpr std::string_view shape_name<FitHome> = "FitHome";
-template <>
-inline constexpr std::string_view shape_name<FitLeftOut> = "FitLeftOut";
-template <>
-inline constexpr std::string_view shape_name<FitWish> = "FitWish";
-
 template <class V, Of<FitWish> A>
 void fields(V& v, A& wish) {
+    v.named("FitWish");
     v("id", wish.id);
     v("name", wish.name);
     v("level", wish.level);
@@ -29,6 +21,7 @@ void fields(V& v, A& wish) {
 
 template <class V, Of<FitLeftOut> A>
 void fields(V& v, A& left) {
+    v.named("FitLeftOut");
     v("wish", left.wish);
     v("reason", left.reason);
     v("rule", left.rule);
@@ -76,6 +69,7 @@ void fields(V& v, A& along) {
 
 template <class V, Of<FitHome> A>
 void fields(V& v, A& home) {
+    v.named("FitHome");
     v("lot", home.lot);
     v("barred", home.barred);
     v("fits", home.fits);
@@ -111,6 +105,7 @@ void fields(V& v, A& scenario) {
 
 template <class V, Of<FitAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Fit");
     v.constant("question", "fit");
     v("heading", answer.heading);
     v.object("limits", [&] {
@@ -122,7 +117,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
 }
 
-std::string json_text_of(const FitAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const FitAnswer&);
 
 template const Shape& shape_of<FitAnswer>();
 template std::optional<FitAnswer> read_answer(const Document&, Findings&);

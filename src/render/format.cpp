@@ -47,11 +47,17 @@ std::string fixed(Decimal number, int places) {
 
 std::string percent_text(Decimal percent, int places) { return fixed(percent, places) + " %"; }
 
+std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
+
 std::string disclosed(Decimal percent) {
     return Decimal::parse(fixed(percent, 3)).value_or(percent).text();
 }
 
 std::string disclosed_text(Decimal percent) { return disclosed(percent) + " %"; }
+
+std::string apr_text(const std::optional<Rate>& apr, const char* none) {
+    return apr ? disclosed_text(apr->percent()) : none;
+}
 
 std::string long_date(Date date) {
     constexpr std::array<const char*, 12> months = {

@@ -51,24 +51,30 @@ std::string listed(const Formula& formula, std::string_view between, Write write
     return text;
 }
 
-std::string_view name_of(ScheduleColumn column) {
+/// What a column of the schedule is called, and its letter in a workbook.
+struct ColumnName {
+    std::string_view words;
+    char letter;
+};
+
+ColumnName name_of(ScheduleColumn column) {
     switch (column) {
     case ScheduleColumn::payment:
-        return "principal and interest";
+        return {"principal and interest", 'D'};
     case ScheduleColumn::interest:
-        return "interest";
+        return {"interest", 'E'};
     case ScheduleColumn::principal:
-        return "principal";
+        return {"principal", 'F'};
     case ScheduleColumn::insurance:
-        return "mortgage insurance";
+        return {"mortgage insurance", 'G'};
     case ScheduleColumn::balance:
-        return "balance";
+        return {"balance", 'H'};
     case ScheduleColumn::hud_balance:
-        return "balance on HUD's schedule";
+        return {"balance on HUD's schedule", 'I'};
     case ScheduleColumn::bought_down:
-        return "paid by the buyer's buydown";
+        return {"paid by the buyer's buydown", 'J'};
     }
-    return {};
+    return {{}, '?'};
 }
 
 bool bought_down(const Formula& formula) { return formula.column == ScheduleColumn::bought_down; }
@@ -134,13 +140,14 @@ class Wording {
         case Kind::level_payment:
             return "level payment of (" + listed(formula, "; ", each) + "), to the cent";
         case Kind::column_sum:
-            return fmt::format("({} of months {} to {})", name_of(formula.column), formula.from,
-                               formula.to);
+            return fmt::format("({} of months {} to {})", name_of(formula.column).words,
+                               formula.from, formula.to);
         case Kind::column_at:
-            return fmt::format("({} after payment {})", name_of(formula.column), formula.from);
+            return fmt::format("({} after payment {})", name_of(formula.column).words,
+                               formula.from);
         case Kind::rows_over:
             return fmt::format("(the first payment that leaves a {} of at most {})",
-                               name_of(formula.column), each(formula.parts[0]));
+                               name_of(formula.column).words, each(formula.parts[0]));
         case Kind::worth:
             return std::string("all payments and insurance, ") +
                    (bought_down(formula) ? "less what the buyer's buydown pays, " : "") +
@@ -166,12 +173,12 @@ std::string worth_text(const Formula& formula, const ScheduleRows& rows,
                        const std::function<std::string(const Formula&)>& each) {
     const auto column = [&](char letter) { return cells(rows, letter, 1, rows.last); };
     const std::string off =
-        bought_down(formula) ? "-" + column(letter_of(ScheduleColumn::bought_down)) : "";
+        bought_down(formula) ? "-" + column(name_of(ScheduleColumn::bought_down).letter) : "";
     return fmt::format("ROUND(SUMPRODUCT(({}+{}{})/(1+{}/1200)^({}+{}-1))/(1+{}/30*{}/1200),2)",
-                       column(letter_of(ScheduleColumn::payment)),
-                       column(letter_of(ScheduleColumn::insurance)), off, each(formula.parts[0]),
-                       column(month_letter), each(formula.parts[1]), each(formula.parts[2]),
-                       each(formula.parts[0]));
+                       column(name_of(ScheduleColumn::payment).letter),
+                       column(name_of(ScheduleColumn::insurance).letter), off,
+                       each(formula.parts[0]), column(month_letter), each(formula.parts[1]),
+                       each(formula.parts[2]), each(formula.parts[0]));
 }
 
 std::string_view rounding_function(Rounding rounding) {
@@ -193,31 +200,11 @@ std::string words(const Formula& formula, FigureUnit unit,
     return Wording(unit, name).top(formula);
 }
 
-char letter_of(ScheduleColumn column) {
-    switch (column) {
-    case ScheduleColumn::payment:
-        return 'D';
-    case ScheduleColumn::interest:
-        return 'E';
-    case ScheduleColumn::principal:
-        return 'F';
-    case ScheduleColumn::insurance:
-        return 'G';
-    case ScheduleColumn::balance:
-        return 'H';
-    case ScheduleColumn::hud_balance:
-        return 'I';
-    case ScheduleColumn::bought_down:
-        return 'J';
-    }
-    return '?';
-}
-
 std::string spreadsheet_text(const Formula& formula, const ScheduleRows& rows) {
     const std::function<std::string(const Formula&)> each = [&](const Formula& part) {
         return spreadsheet_text(part, rows);
     };
-    const char letter = letter_of(formula.column);
+    const char letter = name_of(formula.column).letter;
     switch (formula.kind) {
     case Kind::given:
         return {};

@@ -20,7 +20,6 @@ struct ScheduleRows {
 
     [[nodiscard]] int of(int month) const { return first + month; }
 };
-[[nodiscard]] char letter_of(ScheduleColumn column);
 inline constexpr char month_letter = 'A';
 
 /// "ROUND(base_loan*upfront_percent/100,2)": figures by their names, the schedule by its cells.

@@ -1,5 +1,7 @@
 // Rendering now or later.
-#include <quoin/render/later.hpp>
+#include <quoin/answers/later.hpp>
+
+#include <algorithm>
 
 #include <fmt/format.h>
 
@@ -14,7 +16,6 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t page_width = 98;
 constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
 
 std::string_view words(LaterWay way) {
@@ -62,12 +63,10 @@ std::string even_words(const LaterBreakEven& even) {
 std::string scenario_text(const LaterScenario& s) {
     std::string out = fmt::format("\n  {}\n", s.terms.name);
     if (!s.refusals.empty()) {
-        return out +
-               paragraph("cannot be had: " + words(s.refusals.front()), page_width, "    ", "    ");
+        return out + paragraph("cannot be had: " + words(s.refusals.front()), "    ");
     }
-    out +=
-        paragraph(fmt::format("{} a month without it; {}", dollars(s.monthly), terms_line(s.terms)),
-                  page_width, "    ", "    ");
+    out += paragraph(
+        fmt::format("{} a month without it; {}", dollars(s.monthly), terms_line(s.terms)), "    ");
     out += paths_text(s);
     for (const LaterPath& path : s.paths) {
         for (const Refusal& refusal : path.refusals) {
@@ -86,13 +85,12 @@ std::string item_text(const LaterItem& item) {
                                   item.level.empty() ? "" : ": " + item.level, item.id,
                                   signed_dollars(item.price));
     if (!item.why_not.empty()) {
-        out += paragraph("not to be had from the builder here: " + item.why_not, page_width, "  ",
-                         "  ");
+        out += paragraph("not to be had from the builder here: " + item.why_not, "  ");
     }
     if (item.later) {
         out += paragraph(fmt::format("after closing: about {}. {}", dollars(item.later->estimate),
                                      item.later->note),
-                         page_width, "  ", "  ");
+                         "  ");
     } else {
         out += "  after closing: the price book has no estimate\n";
     }
@@ -100,7 +98,7 @@ std::string item_text(const LaterItem& item) {
     return out;
 }
 
-bool needs_trades(const LaterItem& item) { return item.structural || !trades(item.work).empty(); }
+bool needs_trades(const LaterItem& item) { return item.structural || item.work.any(); }
 
 Cautions cautions_of(const LaterAnswer& answer) {
     std::vector<ScenarioTerms> terms;
@@ -130,15 +128,9 @@ std::string text_of(const LaterAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <>
-inline constexpr std::string_view shape_name<LaterAnswer> = "Later";
-template <>
-inline constexpr std::string_view shape_name<LaterPath> = "LaterPath";
-template <>
-inline constexpr std::string_view shape_name<LaterScenario> = "LaterScenario";
-
 template <class V, Of<LaterPath> A>
 void fields(V& v, A& path) {
+    v.named("LaterPath");
     v("way", path.way);
     v("refusals", path.refusals);
     v("at_closing", path.at_closing);
@@ -158,6 +150,7 @@ void fields(V& v, A& even) {
 
 template <class V, Of<LaterScenario> A>
 void fields(V& v, A& s) {
+    v.named("LaterScenario");
     v("terms", s.terms);
     v("monthly_without", s.monthly);
     v("refusals", s.refusals);
@@ -197,6 +190,7 @@ void fields(V& v, A& item) {
 
 template <class V, Of<LaterAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Later");
     v.constant("question", "later");
     v("heading", answer.heading);
     v("month", answer.facts.month);
@@ -204,7 +198,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const LaterAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const LaterAnswer&);
 
 template const Shape& shape_of<LaterAnswer>();
 template std::optional<LaterAnswer> read_answer(const Document&, Findings&);

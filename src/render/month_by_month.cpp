@@ -1,5 +1,5 @@
 // Rendering a schedule.
-#include <quoin/render/month_by_month.hpp>
+#include <quoin/answers/month_by_month.hpp>
 
 #include <fmt/format.h>
 
@@ -22,14 +22,6 @@ std::string saves_text(const ExtraSaves& saves) {
         saves.insurance_saved.is_zero()
             ? ""
             : fmt::format(", {} less mortgage insurance", dollars(saves.insurance_saved)));
-}
-
-std::string refusals_text(const MonthByMonthAnswer& answer) {
-    std::string out;
-    for (const Refusal& refusal : answer.scenario.refusals) {
-        out += answer.scenario.terms.name + " cannot be had: " + words(refusal) + "\n";
-    }
-    return out;
 }
 
 std::string way_text(RateWay way) {
@@ -55,8 +47,7 @@ std::string buydown_text(const MonthByMonthAnswer& answer) {
     if (!is_bought_down(answer)) return {};
     return paragraph(fmt::format("The temporary buydown pays {} of the first years' payments: the "
                                  "buyer pays what is left of them, and the insurance.",
-                                 dollars(answer.total_from_buydown)),
-                     98, "", "");
+                                 dollars(answer.total_from_buydown)));
 }
 
 /// The table of months; the rate of each is shown where it changes at all, and what a buydown pays
@@ -87,7 +78,7 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
     for (const MonthRow& row : answer.rows) {
         add({std::to_string(row.month), row.due.text(), dollars(row.payment), dollars(row.interest),
              dollars(row.principal), dollars(row.insurance), dollars(row.balance)},
-            percent_text(row.rate.percent(), 3), row.from_buydown);
+            rate_text(row.rate), row.from_buydown);
     }
     table.rule();
     const Money loan = answer.scenario.loan;
@@ -102,11 +93,10 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
 
 std::string text_of(const MonthByMonthAnswer& answer) {
     std::string out = heading_text(answer.heading, "The loan, month by month");
-    if (!answer.scenario.available()) return out + "\n" + refusals_text(answer);
     const ScenarioAnswer& s = answer.scenario;
-    out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms), 98,
-                     "", "");
-    if (answer.saves) out += paragraph(saves_text(*answer.saves), 98, "", "");
+    if (!s.available()) return out + "\n" + refused_lines(s.terms, s.refusals);
+    out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms));
+    if (answer.saves) out += paragraph(saves_text(*answer.saves));
     out += way_text(answer.way) + buydown_text(answer);
     return out + "\n" + rows_text(answer) +
            footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
@@ -130,13 +120,6 @@ std::string csv_of(const MonthByMonthAnswer& answer) {
     }
     return out;
 }
-
-template <>
-inline constexpr std::string_view shape_name<MonthByMonthAnswer> = "Schedule";
-template <>
-inline constexpr std::string_view shape_name<MonthRow> = "MonthRow";
-template <>
-inline constexpr std::string_view shape_name<YearRow> = "YearRow";
 
 template <class V, Of<ExtraSaves> A>
 void fields(V& v, A& saves) {
@@ -172,6 +155,7 @@ void paid_fields(V& v, Row& row) {
 
 template <class V, Of<MonthRow> A>
 void fields(V& v, A& row) {
+    v.named("MonthRow");
     v("month", row.month);
     v("due", row.due);
     v("rate", row.rate);
@@ -180,6 +164,7 @@ void fields(V& v, A& row) {
 
 template <class V, Of<YearRow> A>
 void fields(V& v, A& row) {
+    v.named("YearRow");
     v("year", row.year);
     v("last_due", row.last_due);
     paid_fields(v, row);
@@ -187,6 +172,7 @@ void fields(V& v, A& row) {
 
 template <class V, Of<MonthByMonthAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Schedule");
     v.constant("question", "schedule");
     v("heading", answer.heading);
     v("scenario", answer.scenario);
@@ -201,7 +187,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
-std::string json_text_of(const MonthByMonthAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const MonthByMonthAnswer&);
 
 template const Shape& shape_of<MonthByMonthAnswer>();
 template std::optional<MonthByMonthAnswer> read_answer(const Document&, Findings&);

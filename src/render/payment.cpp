@@ -1,5 +1,5 @@
 // Rendering the quick answer.
-#include <quoin/render/payment.hpp>
+#include <quoin/answers/payment.hpp>
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
@@ -23,7 +23,7 @@ Cautions cautions() {
 std::string text_of(const PaymentAnswer& a) {
     Table table({{"", Align::left}, {"", Align::right}});
     table.row({"loan", dollars(a.terms.loan)});
-    table.row({"note rate", percent_text(a.terms.rate.percent(), 3)});
+    table.row({"note rate", rate_text(a.terms.rate)});
     table.row({"term", term_text(a.terms.term)});
     table.rule();
     table.row({"payment a month", dollars(a.payment)});
@@ -34,11 +34,9 @@ std::string text_of(const PaymentAnswer& a) {
     return table.text() + footing_text(cautions());
 }
 
-template <>
-inline constexpr std::string_view shape_name<PaymentAnswer> = "Payment";
-
 template <class V, Of<PaymentAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Payment");
     v.constant("question", "payment");
     v("loan", answer.terms.loan);
     v("rate", answer.terms.rate);
@@ -52,7 +50,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [] { return cautions(); });
 }
 
-std::string json_text_of(const PaymentAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const PaymentAnswer&);
 
 template const Shape& shape_of<PaymentAnswer>();
 

@@ -76,6 +76,6 @@ void write_problems(const Findings& findings, JsonWriter& json) {
     FieldsToJson(json).write(findings.problems());
 }
 
-std::string json_text_of(const Findings& findings) { return json_of_fields(findings); }
+std::string json_text_of(const Findings& findings) { return json_text_of<Findings>(findings); }
 
 } // namespace quoin

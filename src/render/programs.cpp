@@ -1,5 +1,5 @@
 // Rendering the loan programs and rates that an inquiry can use.
-#include <quoin/render/programs.hpp>
+#include <quoin/answers/programs.hpp>
 
 #include <fmt/format.h>
 
@@ -21,7 +21,7 @@ std::string ladder_text(const Ladder& ladder) {
     }
     return paragraph(fmt::format("{}, locked {} days: {}", term_text(Months(ladder.months)),
                                  ladder.lock_days, rungs),
-                     98, "  ", "    ");
+                     "  ", "    ");
 }
 
 Cautions cautions_of(const ProgramsAnswer& answer) {
@@ -46,27 +46,21 @@ std::string text_of(const ProgramsAnswer& answer) {
     std::string out = heading_text(answer.heading, "The loan programs and the rates of the day");
     for (const OfferedProgram& program : answer.programs) {
         out += fmt::format("\n{} ({})\n", program.name, program.id);
-        out += paragraph(program.summary, 98, "  ", "  ");
-        out += paragraph(program.fine_print, 98, "  ", "  ");
+        out += paragraph(program.summary, "  ");
+        out += paragraph(program.fine_print, "  ");
         for (const Ladder& ladder : program.ladders) out += ladder_text(ladder);
         for (const ListGap& gap : program.gaps.unknown) {
-            out += paragraph("Not to be had: " + words(gap) + ".", 98, "  ", "    ");
+            out += paragraph("Not to be had: " + words(gap) + ".", "  ", "    ");
         }
     }
     return out + footing_text(cautions_of(answer));
 }
 
 template <>
-inline constexpr std::string_view shape_name<ProgramsAnswer> = "Programs";
-template <>
-inline constexpr std::string_view shape_name<OfferedProgram> = "Program";
-template <>
 inline constexpr auto
     codes<ListGap::Kind> = coded<ListGap::Kind>({{ListGap::Kind::ended, "ended"},
                                                  {ListGap::Kind::not_yet, "not_yet"},
                                                  {ListGap::Kind::no_row, "no_row"}});
-template <>
-inline constexpr std::string_view shape_name<ListGap> = "ListGap";
 
 template <class V, Of<Rung> A>
 void fields(V& v, A& rung) {
@@ -84,6 +78,7 @@ void fields(V& v, A& ladder) {
 
 template <class V, Of<ListGap> A>
 void fields(V& v, A& gap) {
+    v.named("ListGap");
     v("list", gap.list);
     v("kind", gap.kind);
     v.when(gap.kind == ListGap::Kind::ended, [&] { v("until", gap.edge); });
@@ -93,6 +88,7 @@ void fields(V& v, A& gap) {
 
 template <class V, Of<OfferedProgram> A>
 void fields(V& v, A& program) {
+    v.named("Program");
     v("id", program.id);
     v("name", program.name);
     v("kind", program.kind);
@@ -108,6 +104,7 @@ void fields(V& v, A& program) {
 
 template <class V, Of<ProgramsAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Programs");
     v.constant("question", "programs");
     v("heading", answer.heading);
     v("note", answer.sheet_note);
@@ -115,7 +112,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const ProgramsAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const ProgramsAnswer&);
 
 template const Shape& shape_of<ProgramsAnswer>();
 template std::optional<ProgramsAnswer> read_answer(const Document&, Findings&);

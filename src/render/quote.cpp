@@ -1,10 +1,12 @@
 // Rendering a quote.
-#include <quoin/render/quote.hpp>
+#include <quoin/answers/quote.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
 
+#include "own_cautions.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/cautions.hpp>
@@ -26,9 +28,7 @@ Table home_table(const QuoteAnswer& answer) {
         }
         const std::string indent = line.area.empty() ? "" : "  ";
         table.row({indent + line_name(line), times_text(line), amount_text(line)});
-        if (!line.note.empty() && !line.area.empty()) {
-            for (const std::string& words : wrapped(line.note, 76)) table.title("      " + words);
-        }
+        if (!line.area.empty()) table.remark(line.note, 76);
     }
     table.rule();
     table.row({"Contract price", "", dollars(answer.contract_price)});
@@ -39,7 +39,7 @@ std::string requests_text(const QuoteAnswer& answer) {
     if (answer.requests.empty()) return {};
     std::string out = "\nAsked for outside the price book, to be confirmed; not in the price\n";
     for (const QuoteRequest& request : answer.requests) {
-        out += paragraph(request_text(request), 98, "  ", "    ");
+        out += paragraph(request_text(request), "  ", "    ");
     }
     return out;
 }
@@ -56,7 +56,7 @@ std::string choices_text(const QuoteAnswer& answer) {
 std::string incentives_text(const QuoteAnswer& answer) {
     std::string out;
     for (const std::string& text : incentive_texts(answer)) {
-        out += paragraph(text, 98, "  ", "    ");
+        out += paragraph(text, "  ", "    ");
     }
     return out.empty() ? out : "\nIncentives\n" + out;
 }
@@ -71,7 +71,7 @@ std::string deposits_text(const QuoteAnswer& answer) {
         out += fmt::format("  paid so far                           {:>14}\n",
                            dollars(*answer.deposits_paid));
     }
-    if (!answer.deposit_note.empty()) out += paragraph(answer.deposit_note, 98, "  ", "  ");
+    if (!answer.deposit_note.empty()) out += paragraph(answer.deposit_note, "  ");
     return out;
 }
 

@@ -1,13 +1,10 @@
 // A quote as JSON.
-#include <quoin/render/quote.hpp>
+#include <quoin/answers/quote.hpp>
 
-#include "quote_words.hpp"
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 
 namespace quoin {
-
-template <>
-inline constexpr std::string_view shape_name<QuoteAnswer> = "Quote";
 
 template <class V, Of<QuoteLine> A>
 void fields(V& v, A& line) {
@@ -51,6 +48,7 @@ void fields(V& v, A& credit) {
 
 template <class V, Of<QuoteAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Quote");
     v.constant("question", "quote");
     v("heading", answer.heading);
     v("lines", answer.lines);
@@ -72,7 +70,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const QuoteAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const QuoteAnswer&);
 
 template const Shape& shape_of<QuoteAnswer>();
 template std::optional<QuoteAnswer> read_answer(const Document&, Findings&);

@@ -18,6 +18,4 @@ namespace quoin {
 /// Credits, the conditions of what is used, and the lenders it is tied to.
 [[nodiscard]] std::vector<std::string> incentive_texts(const QuoteAnswer& answer);
 
-[[nodiscard]] Cautions cautions_of(const QuoteAnswer& answer);
-
 } // namespace quoin

@@ -27,6 +27,7 @@ class FieldsFromJson {
     void operator()(std::string_view key, T& value) {
         with(key, [&](const Spot& spot) { read(spot, value); });
     }
+    void named(std::string_view /*name*/) {}
     void constant(std::string_view /*key*/, std::string_view /*code*/) {}
     void either(std::string_view key, bool& holds, std::string_view code, std::string_view) {
         with(key, [&](const Spot& spot) { holds = spot.value->literal == code; });

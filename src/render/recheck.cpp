@@ -1,5 +1,5 @@
 // Rendering a recheck.
-#include <quoin/render/recheck.hpp>
+#include <quoin/answers/recheck.hpp>
 
 #include <map>
 
@@ -16,8 +16,6 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t page_width = 98;
-
 using Figures = std::map<std::string, const RecheckedFigure*, std::less<>>;
 
 Figures figures_of(const RecheckAnswer& answer) {
@@ -26,6 +24,43 @@ Figures figures_of(const RecheckAnswer& answer) {
         for (const RecheckedFigure& figure : section.figures) figures[figure.id] = &figure;
     }
     return figures;
+}
+
+/// A figure as it is shown: "$1,234.56", "6.125 %", "360".
+std::string value_text(FigureUnit unit, Decimal value) {
+    switch (unit) {
+    case FigureUnit::money: {
+        const std::string amount = fixed(value, 2);
+        return dollars(Money::parse(amount).value_or(Money{}));
+    }
+    case FigureUnit::percent:
+        return value.text() + " %";
+    default:
+        return value.text();
+    }
+}
+
+/// What a figure rests on, in a line: "rounding 12; fha annual_fee: ltv > 95; from 2023-03-20;
+/// published: HUD Mortgagee Letter 2023-05".
+std::string words(const Ground& ground) {
+    std::string text;
+    const auto add = [&](const std::string& part) {
+        if (part.empty()) return;
+        if (!text.empty()) text += "; ";
+        text += part;
+    };
+    if (ground.rounding > 0) add(fmt::format("rounding {}", ground.rounding));
+    add(ground.rule);
+    if (ground.effective) add("from " + ground.effective->text());
+    if (ground.until) {
+        add("before " + ground.until->text() +
+            (ground.beyond_end ? ", and used on: a later one is not in the data" : ""));
+    }
+    if (!ground.source.empty()) {
+        add(ground.status ? std::string(name_of(*ground.status)) + ": " + ground.source
+                          : ground.source);
+    }
+    return text;
 }
 
 std::string formula_words(const RecheckedFigure& figure, const Figures& figures) {
@@ -50,7 +85,7 @@ std::string figure_text(const RecheckedFigure& figure, const Figures& figures) {
                                     : "   DIFFERS from its formula: " +
                                           value_text(figure.unit, figure.reckoned));
     const auto add = [&](const std::string& line, const char* first) {
-        if (!line.empty()) out += paragraph(line, page_width, first, "        ");
+        if (!line.empty()) out += paragraph(line, first, "        ");
     };
     add(formula_words(figure, figures), "      = ");
     const std::string inputs = inputs_words(figure, figures);
@@ -71,54 +106,18 @@ std::string summary(const RecheckAnswer& answer) {
 
 } // namespace
 
-std::string value_text(FigureUnit unit, Decimal value) {
-    switch (unit) {
-    case FigureUnit::money: {
-        const std::string amount = fixed(value, 2);
-        return dollars(Money::parse(amount).value_or(Money{}));
-    }
-    case FigureUnit::percent:
-        return value.text() + " %";
-    default:
-        return value.text();
-    }
-}
-
-std::string words(const Ground& ground) {
-    std::string text;
-    const auto add = [&](const std::string& part) {
-        if (part.empty()) return;
-        if (!text.empty()) text += "; ";
-        text += part;
-    };
-    if (ground.rounding > 0) add(fmt::format("rounding {}", ground.rounding));
-    add(ground.rule);
-    if (ground.effective) add("from " + ground.effective->text());
-    if (ground.until) {
-        add("before " + ground.until->text() +
-            (ground.beyond_end ? ", and used on: a later one is not in the data" : ""));
-    }
-    if (!ground.source.empty()) {
-        add(ground.status ? std::string(name_of(*ground.status)) + ": " + ground.source
-                          : ground.source);
-    }
-    return text;
-}
-
 std::string text_of(const RecheckAnswer& answer) {
     std::string out = heading_text(answer.heading, "Where each figure comes from");
     const ScenarioTerms& terms = answer.scenario.terms;
     if (!answer.scenario.available()) {
         for (const Refusal& refusal : answer.scenario.refusals) {
-            out += "\n" + terms.name + " cannot be had: " + words(refusal) + "\n";
+            out += "\n" + refused_words(terms.name, refusal) + "\n";
         }
         return out;
     }
     out += paragraph(terms.name + ": " + dollars(answer.scenario.monthly.total()) + " a month. " +
-                         terms_line(terms),
-                     page_width, "", "");
-    out += paragraph(summary(answer) + " Roundings are numbered as in docs/roundings.md.",
-                     page_width, "", "");
+                     terms_line(terms));
+    out += paragraph(summary(answer) + " Roundings are numbered as in docs/roundings.md.");
     const Figures figures = figures_of(answer);
     for (const RecheckSection& section : answer.sections) {
         out += "\n" + section.title + "\n";
@@ -126,9 +125,6 @@ std::string text_of(const RecheckAnswer& answer) {
     }
     return out + footing_text(loan_cautions(answer.heading, {terms}));
 }
-
-template <>
-inline constexpr std::string_view shape_name<RecheckAnswer> = "Recheck";
 
 namespace {
 
@@ -163,6 +159,7 @@ void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) 
 
 template <class V, Of<RecheckAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Recheck");
     const Figures figures = figures_of(answer);
     v.constant("question", "recheck");
     v("heading", answer.heading);
@@ -177,7 +174,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
-std::string json_text_of(const RecheckAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const RecheckAnswer&);
 
 template const Shape& shape_of<RecheckAnswer>();
 

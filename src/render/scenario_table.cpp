@@ -73,10 +73,8 @@ bool any(const std::vector<ScenarioAnswer>& scenarios,
 }
 
 void add_terms(SideBySide& table) {
-    table.row("note rate", [](auto& s) { return percent_text(s.terms.rate.percent(), 3); });
-    table.row("APR", [](auto& s) {
-        return s.terms.apr ? disclosed_text(s.terms.apr->percent()) : std::string("none");
-    });
+    table.row("note rate", [](auto& s) { return rate_text(s.terms.rate); });
+    table.row("APR", [](auto& s) { return apr_text(s.terms.apr); });
     table.row("points", [](auto& s) { return fixed(s.terms.points.value(), 3); });
     table.row("term", [](auto& s) { return term_text(s.terms.term); });
     table.row("rate lock", [](auto& s) { return fmt::format("{} days", s.terms.lock_days); });
@@ -153,8 +151,7 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios) {
     add_terms(table);
     if (any(scenarios, is_adjustable)) {
         table.row("highest rate", [](auto& s) {
-            return is_adjustable(s) ? percent_text(s.terms.adjustable->ceiling.percent(), 3)
-                                    : std::string("fixed");
+            return is_adjustable(s) ? rate_text(s.terms.adjustable->ceiling) : std::string("fixed");
         });
     }
     return table;
@@ -260,8 +257,7 @@ std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios) {
     std::string out;
     for (const ScenarioAnswer& s : scenarios) {
         for (const Refusal& refusal : s.refusals) {
-            out += paragraph(fmt::format("{} cannot be had: {}", s.terms.name, words(refusal)), 98,
-                             "  ", "    ");
+            out += paragraph(refused_words(s.terms.name, refusal), "  ", "    ");
         }
     }
     return out;

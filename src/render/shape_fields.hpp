@@ -13,6 +13,8 @@ class FieldsToShape {
   public:
     explicit FieldsToShape(Shape& object) : object_(&object) {}
 
+    void named(std::string_view name) { object_->name = name; }
+
     template <class T>
     void operator()(std::string_view key, const T& /*value*/) {
         add(key, shape<T>());
@@ -158,7 +160,7 @@ class FieldsToShape {
     }
     template <class T>
     static Shape object_shape() {
-        Shape of = of_kind(Shape::Kind::object, shape_name<T>);
+        Shape of = of_kind(Shape::Kind::object);
         FieldsToShape visitor(of);
         const T value{};
         fields(visitor, value);

@@ -134,6 +134,7 @@ void figures(V& v, A& a) {
 
 template <class V, Of<Heading> A>
 void fields(V& v, A& h) {
+    v.named("Heading");
     v("community", h.community);
     v("builder", h.builder);
     v("buyer", h.buyer);
@@ -159,6 +160,7 @@ void fields(V& v, A& h) {
 
 template <class V, Of<ScenarioTerms> A>
 void fields(V& v, A& terms) {
+    v.named("Terms");
     v("name", terms.name);
     v("program", terms.program_id);
     v("program_name", terms.program);
@@ -179,12 +181,14 @@ void fields(V& v, A& terms) {
 
 template <class V, Of<Monthly> A>
 void fields(V& v, A& monthly) {
+    v.named("Monthly");
     for (const MonthPartRow& row : month_parts) v(row.code, monthly[row.part]);
     v.said("total", [&] { return monthly.total(); });
 }
 
 template <class V, Of<Refusal> A>
 void fields(V& v, A& refusal) {
+    v.named("Refusal");
     v("why", refusal.why);
     v("found", refusal.found);
     v("limit", refusal.limit);
@@ -194,6 +198,7 @@ void fields(V& v, A& refusal) {
 
 template <class V, Of<Caution> A>
 void fields(V& v, A& caution) {
+    v.named("Caution");
     v("code", caution.code);
     v("about", caution.about);
     v.words("words", [&] { return caution.words; });
@@ -201,6 +206,7 @@ void fields(V& v, A& caution) {
 
 template <class V, Of<ScenarioAnswer> A>
 void fields(V& v, A& a) {
+    v.named("Scenario");
     v("terms", a.terms);
     v.said("available", [&] { return a.available(); });
     v("refusals", a.refusals);

@@ -10,19 +10,6 @@
 
 namespace quoin {
 
-template <>
-inline constexpr std::string_view shape_name<Heading> = "Heading";
-template <>
-inline constexpr std::string_view shape_name<ScenarioTerms> = "Terms";
-template <>
-inline constexpr std::string_view shape_name<Monthly> = "Monthly";
-template <>
-inline constexpr std::string_view shape_name<Refusal> = "Refusal";
-template <>
-inline constexpr std::string_view shape_name<Caution> = "Caution";
-template <>
-inline constexpr std::string_view shape_name<ScenarioAnswer> = "Scenario";
-
 // Compiled once, for each visitor, in shared_fields.cpp.
 template <class V, Of<Heading> A>
 void fields(V& v, A& heading);

@@ -1,5 +1,6 @@
 // A sheet as HTML: the home, the month, the cash, what it rests on, and who gave it.
-#include <quoin/render/sheet.hpp>
+#include <quoin/answers/sheet.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
@@ -139,7 +140,7 @@ std::string refusals_list(const std::vector<ScenarioAnswer>& scenarios) {
     std::vector<std::string> texts;
     for (const ScenarioAnswer& s : scenarios) {
         for (const Refusal& refusal : s.refusals) {
-            texts.push_back(s.terms.name + " cannot be had: " + words(refusal));
+            texts.push_back(refused_words(s.terms.name, refusal));
         }
     }
     return text_list(texts);

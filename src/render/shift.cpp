@@ -1,8 +1,10 @@
 // Rendering what moves until the closing as text.
-#include <quoin/render/shift.hpp>
+#include <quoin/answers/shift.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <fmt/format.h>
 
+#include "own_cautions.hpp"
 #include "shift_words.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
@@ -11,10 +13,6 @@
 
 namespace quoin {
 namespace {
-
-constexpr std::size_t page_width = 98;
-
-std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
 
 std::vector<Column> grid_columns(const ShiftScenario& s, const char* first) {
     std::vector<Column> columns{{first, Align::left, 14, 10}, {"APR", Align::right, 9, 8}};
@@ -26,8 +24,7 @@ std::vector<Column> grid_columns(const ShiftScenario& s, const char* first) {
 std::string grid(const ShiftScenario& s, const char* what, Money ShiftCell::*figure, Money today) {
     Table table(grid_columns(s, what));
     for (const ShiftRow& row : s.rows) {
-        std::vector<std::string> cells{
-            rate_text(row.rate), row.apr ? disclosed_text(row.apr->percent()) : std::string()};
+        std::vector<std::string> cells{rate_text(row.rate), apr_text(row.apr, "")};
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const ShiftCell& cell = row.cells[i];
             const bool is_today = i == 0 && row.steps == 0;
@@ -139,27 +136,21 @@ std::string ratios_text(const ShiftScenario& s) {
     }
     return fmt::format("\n  If the income changes: its part for housing, and the highest rate "
                        "within the limits\n") +
-           table.text() + paragraph(limits_words(*s.ratios), page_width, "  ", "  ") +
-           paragraph(least_income_words(*s.ratios), page_width, "  ", "  ");
+           table.text() + paragraph(limits_words(*s.ratios), "  ") +
+           paragraph(least_income_words(*s.ratios), "  ");
 }
 
 std::string scenario_text(const ShiftScenario& s) {
-    if (!s.available()) {
-        std::string out = "\n";
-        for (const Refusal& refusal : s.refusals) {
-            out += s.terms.name + " cannot be had: " + words(refusal) + "\n";
-        }
-        return out;
-    }
+    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals);
     std::string out = "\n" + paragraph(fmt::format("{}: {} a month, {} cash needed. {}",
                                                    s.terms.name, dollars(s.monthly),
                                                    dollars(s.cash_needed), terms_line(s.terms)),
-                                       page_width, "", "  ");
+                                       "", "  ");
     out += grid(s, "the month at", &ShiftCell::monthly, s.monthly);
     out += grid(s, "the cash at", &ShiftCell::cash_needed, s.cash_needed);
     out += refusals_text(s) + locks_text(s) + ratios_text(s);
     for (const ListGap& gap : s.ratios_unknown) {
-        out += paragraph("No limits on the income: " + words(gap) + ".", page_width, "  ", "  ");
+        out += paragraph("No limits on the income: " + words(gap) + ".", "  ");
     }
     return out;
 }

@@ -1,21 +1,11 @@
 // What moves until the closing, as JSON.
-#include <quoin/render/shift.hpp>
+#include <quoin/answers/shift.hpp>
 
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 #include "shift_words.hpp"
 
 namespace quoin {
-
-template <>
-inline constexpr std::string_view shape_name<ShiftAnswer> = "Shift";
-template <>
-inline constexpr std::string_view shape_name<ShiftRow> = "ShiftRate";
-template <>
-inline constexpr std::string_view shape_name<ShiftLock> = "ShiftLock";
-template <>
-inline constexpr std::string_view shape_name<ShiftRoom> = "ShiftRoom";
-template <>
-inline constexpr std::string_view shape_name<ShiftIncome> = "ShiftIncome";
 
 template <class V, Of<ShiftCase> A>
 void fields(V& v, A& moved) {
@@ -38,6 +28,7 @@ void fields(V& v, A& cell) {
 
 template <class V, Of<ShiftRow> A>
 void fields(V& v, A& row) {
+    v.named("ShiftRate");
     v("steps", row.steps);
     v("by", row.by);
     v("rate", row.rate);
@@ -47,6 +38,7 @@ void fields(V& v, A& row) {
 
 template <class V, Of<ShiftLock> A>
 void fields(V& v, A& lock) {
+    v.named("ShiftLock");
     v("days", lock.days);
     v("ends", lock.ends);
     v("covers_closing", lock.covers_closing);
@@ -57,12 +49,14 @@ void fields(V& v, A& lock) {
 
 template <class V, Of<ShiftRoom> A>
 void fields(V& v, A& room) {
+    v.named("ShiftRoom");
     v("to_a_thousandth", room.to_a_thousandth);
     v("in_steps", room.in_steps);
 }
 
 template <class V, Of<ShiftIncome> A>
 void fields(V& v, A& one) {
+    v.named("ShiftIncome");
     v("by", one.by);
     v("income", one.income);
     v("front", one.front);
@@ -102,6 +96,7 @@ void fields(V& v, A& s) {
 
 template <class V, Of<ShiftAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Shift");
     v.constant("question", "shift");
     v("heading", answer.heading);
     v("step", answer.ask.step);
@@ -110,7 +105,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const ShiftAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const ShiftAnswer&);
 
 template const Shape& shape_of<ShiftAnswer>();
 template std::optional<ShiftAnswer> read_answer(const Document&, Findings&);

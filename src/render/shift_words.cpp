@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>

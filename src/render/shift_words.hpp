@@ -10,6 +10,5 @@
 namespace quoin {
 
 [[nodiscard]] std::string words(const ShiftCase& moved); ///< "price +1 %"
-[[nodiscard]] Cautions cautions_of(const ShiftAnswer& answer);
 
 } // namespace quoin

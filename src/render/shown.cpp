@@ -1,5 +1,5 @@
 // Rendering what the furnished model shows.
-#include <quoin/render/shown.hpp>
+#include <quoin/answers/shown.hpp>
 
 #include <fmt/format.h>
 
@@ -58,7 +58,7 @@ std::string text_of(const ShownAnswer& answer) {
     out += fmt::format("the model is a {}, elevation {}{}\n", answer.model_plan,
                        answer.model_elevation,
                        answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
-    if (!answer.model_note.empty()) out += paragraph(answer.model_note, 98, "", "");
+    if (!answer.model_note.empty()) out += paragraph(answer.model_note);
     out += "lines with + come with your plan\n";
     Table table({{"", Align::left, 58, 56},
                  {"for you", Align::left, 30, 16},
@@ -76,11 +76,8 @@ std::string text_of(const ShownAnswer& answer) {
     return out + "\n" +
            paragraph("Prices are those of the price book on your plan. 'quoin adds' says what each "
                      "one is a month.",
-                     100, "", "");
+                     "", "", 100);
 }
-
-template <>
-inline constexpr std::string_view shape_name<ShownAnswer> = "FurnishedModel";
 
 template <class V, Of<IncludedItem> A>
 void fields(V& v, A& item) {
@@ -90,6 +87,7 @@ void fields(V& v, A& item) {
 
 template <class V, Of<ShownAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("FurnishedModel");
     v.constant("question", "shown");
     v("heading", answer.heading);
     v.object("model", [&] {
@@ -104,7 +102,7 @@ void fields(V& v, A& answer) {
     v("missing", answer.missing);
 }
 
-std::string json_text_of(const ShownAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const ShownAnswer&);
 
 template const Shape& shape_of<ShownAnswer>();
 template std::optional<ShownAnswer> read_answer(const Document&, Findings&);

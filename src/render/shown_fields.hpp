@@ -6,11 +6,9 @@
 
 namespace quoin {
 
-template <>
-inline constexpr std::string_view shape_name<ShownItem> = "Shown";
-
 template <class V, Of<ShownItem> A>
 void fields(V& v, A& item) {
+    v.named("Shown");
     v("area", item.area);
     v("name", item.name);
     v("as_shown", item.as_shown);

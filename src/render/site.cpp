@@ -1,5 +1,5 @@
 // Rendering the lots and plans of a community.
-#include <quoin/render/site.hpp>
+#include <quoin/answers/site.hpp>
 
 #include <fmt/format.h>
 
@@ -11,12 +11,6 @@
 
 namespace quoin {
 namespace {
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-    return text;
-}
 
 /// "rear setback 31 ft": a measure's name ends in its unit.
 std::string measure_text(const Measure& measure) {
@@ -44,11 +38,6 @@ std::string_view for_you(const SiteLot& lot) {
     return lot.fits ? "can be had" : "your plan does not fit";
 }
 
-void remark(const std::string& words, Table& table) {
-    if (words.empty()) return;
-    for (const std::string& line : wrapped(words, 88)) table.title("      " + line);
-}
-
 /// What it comes to there, and what would not go along.
 template <class Place>
 void add_move(const Place& place, std::string_view led_by, Table& table) {
@@ -59,9 +48,9 @@ void add_move(const Place& place, std::string_view led_by, Table& table) {
                  ? fmt::format(", {} a month, {} cash in all", signed_dollars(move.added.per_month),
                                signed_dollars(move.added.cash))
                  : "; the loan cannot be had: " + quoin::words(move.added.refusals.front());
-    remark(words, table);
+    table.remark(words, 88);
     for (const FallsOut& one : place.falls_out) {
-        remark(fmt::format("would fall out: {} ({})", one.name, one.why), table);
+        table.remark(fmt::format("would fall out: {} ({})", one.name, one.why), 88);
     }
 }
 
@@ -69,8 +58,8 @@ void add_lot(const SiteLot& lot, Table& table) {
     table.row({lot.id, std::string(name_of(lot.status)), std::string(name_of(lot.grade)),
                lot.every_plan ? "every plan" : joined(lot.plans), std::string(for_you(lot)),
                dollars(lot.premium)});
-    remark(measures_text(lot.measures) + (lot.flood_zone ? "; flood zone" : ""), table);
-    remark(lot.note, table);
+    table.remark(measures_text(lot.measures) + (lot.flood_zone ? "; flood zone" : ""), 88);
+    table.remark(lot.note, 88);
     add_move(lot, "", table);
 }
 
@@ -82,7 +71,7 @@ void add_plan(const SitePlan& plan, Table& table) {
                : plan.fits ? "fits your lot"
                            : "does not fit your lot",
                dollars(plan.base_price)});
-    remark(plan.note, table);
+    table.remark(plan.note, 88);
     for (const SiteElevation& one : plan.elevations) {
         add_move(one, one.elevation.name + ": ", table);
     }
@@ -102,10 +91,10 @@ Cautions cautions_of(const SiteAnswer& answer) {
 
 std::string text_of(const SiteAnswer& answer) {
     std::string out = heading_text(answer.heading, "The lots and the plans");
-    if (!answer.note.empty()) out += paragraph(answer.note, 98, "", "");
+    if (!answer.note.empty()) out += paragraph(answer.note);
     out += paragraph(
         fmt::format("A move is figured under {}: {}", answer.terms.name, terms_line(answer.terms)),
-        98, "", "  ");
+        "", "  ");
     Table lots({{"lot", Align::left, 8, 5},
                 {"", Align::left, 6, 6},
                 {"ground", Align::left, 10, 9},
@@ -122,23 +111,9 @@ std::string text_of(const SiteAnswer& answer) {
     return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer));
 }
 
-template <>
-inline constexpr std::string_view shape_name<SiteAnswer> = "Site";
-template <>
-inline constexpr std::string_view shape_name<FallsOut> = "FallsOut";
-template <>
-inline constexpr std::string_view shape_name<Measure> = "Measure";
-template <>
-inline constexpr std::string_view shape_name<SiteMove> = "Move";
-template <>
-inline constexpr std::string_view shape_name<SiteLot> = "Lot";
-template <>
-inline constexpr std::string_view shape_name<SiteElevation> = "Elevation";
-template <>
-inline constexpr std::string_view shape_name<SitePlan> = "Plan";
-
 template <class V, Of<Measure> A>
 void fields(V& v, A& measure) {
+    v.named("Measure");
     v("name", measure.name);
     v("value", measure.value);
     v.words("words", [&] { return measure_text(measure); });
@@ -146,6 +121,7 @@ void fields(V& v, A& measure) {
 
 template <class V, Of<FallsOut> A>
 void fields(V& v, A& one) {
+    v.named("FallsOut");
     v("option", one.option);
     v("name", one.name);
     v("why", one.why);
@@ -153,12 +129,14 @@ void fields(V& v, A& one) {
 
 template <class V, Of<SiteMove> A>
 void fields(V& v, A& move) {
+    v.named("Move");
     v("price", move.price);
     difference(v, move.added);
 }
 
 template <class V, Of<SiteLot> A>
 void fields(V& v, A& lot) {
+    v.named("Lot");
     v("id", lot.id);
     v("status", lot.status);
     v("premium", lot.premium);
@@ -177,6 +155,7 @@ void fields(V& v, A& lot) {
 
 template <class V, Of<SiteElevation> A>
 void fields(V& v, A& one) {
+    v.named("Elevation");
     v("id", one.elevation.id);
     v("name", one.elevation.name);
     v("note", one.elevation.note);
@@ -187,6 +166,7 @@ void fields(V& v, A& one) {
 
 template <class V, Of<SitePlan> A>
 void fields(V& v, A& plan) {
+    v.named("Plan");
     v("id", plan.id);
     v("name", plan.name);
     v("style", plan.style);
@@ -203,6 +183,7 @@ void fields(V& v, A& plan) {
 
 template <class V, Of<SiteAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Site");
     v.constant("question", "site");
     v("heading", answer.heading);
     v("lot", answer.lot);
@@ -215,7 +196,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const SiteAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const SiteAnswer&);
 
 template const Shape& shape_of<SiteAnswer>();
 template std::optional<SiteAnswer> read_answer(const Document&, Findings&);

@@ -36,13 +36,17 @@ std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
     return lines;
 }
 
-std::string paragraph(const std::string& text, std::size_t width, const std::string& first,
-                      const std::string& indent) {
+std::string paragraph(const std::string& text, const std::string& first, const std::string& indent,
+                      std::size_t width) {
     std::string out;
     for (const std::string& line : wrapped(text, width - display_width(indent))) {
         out += (out.empty() ? first : indent) + line + "\n";
     }
     return out;
+}
+
+std::string paragraph(const std::string& text, const std::string& indent) {
+    return paragraph(text, indent, indent);
 }
 
 Table::Table(std::vector<Column> columns, std::string indent)
@@ -55,6 +59,11 @@ void Table::row(std::vector<std::string> cells) {
 void Table::rule() { entries_.push_back({Kind::rule, {}}); }
 void Table::gap() { entries_.push_back({Kind::gap, {}}); }
 void Table::title(std::string text) { entries_.push_back({Kind::title, {std::move(text)}}); }
+
+void Table::remark(const std::string& words, std::size_t width) {
+    if (words.empty()) return;
+    for (const std::string& line : wrapped(words, width)) title("      " + line);
+}
 
 std::vector<std::size_t> Table::widths() const {
     std::vector<std::size_t> widths;

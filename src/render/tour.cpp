@@ -1,12 +1,13 @@
 // Rendering the tour of a home as text.
-#include <quoin/render/tour.hpp>
+#include <quoin/answers/tour.hpp>
+#include <quoin/render/answers.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "tour_words.hpp"
+#include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
@@ -22,22 +23,11 @@ std::string state_text(const TourOption& item, const TourForm& form) {
     return std::string(name_of(form.state));
 }
 
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-    return text;
-}
-
 /// "$4,300.00", "no cost", or nothing where the plan is not offered it.
 std::string price_text(const TourForm& form) {
     if (!form.price || form.state == TourState::held) return {};
     if (!form.price->is_zero()) return dollars(*form.price);
     return form.state == TourState::barred ? "" : "no cost";
-}
-
-void remark(const std::string& words, Table& table) {
-    if (words.empty()) return;
-    for (const std::string& line : wrapped(words, 84)) table.title("      " + line);
 }
 
 void add_form(const TourOption& item, const TourForm& form, Table& table) {
@@ -52,14 +42,14 @@ void add_form(const TourOption& item, const TourForm& form, Table& table) {
     const auto lines = wrapped(name, name_width - 2);
     table.row({"  " + lines.front(), state_text(item, form), price_text(form), month, cash});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-    if (form.state == TourState::barred) remark(form.why, table);
-    if (form.state == TourState::held) remark("in " + form.why, table);
+    if (form.state == TourState::barred) table.remark(form.why, 84);
+    if (form.state == TourState::held) table.remark("in " + form.why, 84);
     if (!form.touch) return;
     if (!form.touch->along.empty()) {
-        remark((form.touch->takes_out ? "and with it " : "with ") + joined(form.touch->along),
-               table);
+        table.remark((form.touch->takes_out ? "and with it " : "with ") + joined(form.touch->along),
+                     84);
     }
-    if (!form.touch->instead.empty()) remark("instead of " + joined(form.touch->instead), table);
+    if (!form.touch->instead.empty()) table.remark("instead of " + joined(form.touch->instead), 84);
 }
 
 /// What has to be known of an option beside its price.
@@ -87,8 +77,8 @@ void add_option(const TourOption& item, Table& table) {
         table.title("  " + item.name + (item.work.any() ? " *" : ""));
     }
     for (const TourForm& form : item.forms) add_form(item, form, table);
-    remark(facts_of(item), table);
-    remark(item.note, table);
+    table.remark(facts_of(item), 84);
+    table.remark(item.note, 84);
 }
 
 void add_area(const TourArea& area, Table& table) {
@@ -123,8 +113,8 @@ std::string incentives_text(const TourAnswer& answer) {
     for (const IncentiveOffer& offer : answer.incentives) {
         out +=
             paragraph(fmt::format("{}, {}: {}", offer.name, dollars(offer.whole), uses_text(offer)),
-                      98, "  ", "    ");
-        if (!offer.conditions.empty()) out += paragraph(offer.conditions, 98, "    ", "    ");
+                      "  ", "    ");
+        if (!offer.conditions.empty()) out += paragraph(offer.conditions, "    ");
     }
     return out;
 }
@@ -160,10 +150,9 @@ std::string text_of(const TourAnswer& answer) {
         out += paragraph(fmt::format("{}: {} a month, {}. {}", terms.name,
                                      dollars(answer.scenario.monthly.total()),
                                      closing_words(answer.scenario.cash), terms_line(terms)),
-                         98, "", "  ");
+                         "", "  ");
     } else {
-        out += paragraph(terms.name + " cannot be had: " + words(answer.scenario.refusals.front()),
-                         98, "", "  ");
+        out += paragraph(refused_words(terms.name, answer.scenario.refusals.front()), "", "  ");
     }
     out += "lines with + come with your plan; a month and cash are what taking it, or taking it "
            "out, changes\n";

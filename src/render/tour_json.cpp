@@ -1,28 +1,14 @@
 // The tour as JSON.
-#include <quoin/render/tour.hpp>
+#include <quoin/answers/tour.hpp>
 
+#include "own_cautions.hpp"
 #include "shown_fields.hpp"
-#include "tour_words.hpp"
 
 namespace quoin {
 
-template <>
-inline constexpr std::string_view shape_name<TourAnswer> = "Tour";
-template <>
-inline constexpr std::string_view shape_name<TourArea> = "Area";
-template <>
-inline constexpr std::string_view shape_name<TourOption> = "Option";
-template <>
-inline constexpr std::string_view shape_name<TourForm> = "Form";
-template <>
-inline constexpr std::string_view shape_name<TourTouch> = "Touch";
-template <>
-inline constexpr std::string_view shape_name<TourPick> = "TourPick";
-template <>
-inline constexpr std::string_view shape_name<IncentiveOffer> = "Incentive";
-
 template <class V, Of<TourPick> A>
 void fields(V& v, A& pick) {
+    v.named("TourPick");
     v("option", pick.option);
     v.when(!pick.level.empty(), [&] { v("level", pick.level); });
     v.when(!pick.choice.empty(), [&] { v("choice", pick.choice); });
@@ -32,6 +18,7 @@ void fields(V& v, A& pick) {
 
 template <class V, Of<TourTouch> A>
 void fields(V& v, A& touch) {
+    v.named("Touch");
     v("takes_out", touch.takes_out);
     v("price", touch.price);
     difference(v, touch.added);
@@ -44,6 +31,7 @@ void fields(V& v, A& touch) {
 
 template <class V, Of<TourForm> A>
 void fields(V& v, A& form) {
+    v.named("Form");
     v("id", form.id);
     v("name", form.name);
     v("note", form.note);
@@ -81,6 +69,7 @@ void fields(V& v, A& later) {
 
 template <class V, Of<TourOption> A>
 void fields(V& v, A& item) {
+    v.named("Option");
     v("id", item.id);
     v("name", item.name);
     v("kind", item.kind);
@@ -104,6 +93,7 @@ void fields(V& v, A& item) {
 
 template <class V, Of<TourArea> A>
 void fields(V& v, A& area) {
+    v.named("Area");
     v("id", area.id);
     v("name", area.name);
     v("included", area.included);
@@ -124,6 +114,7 @@ void fields(V& v, A& used) {
 
 template <class V, Of<IncentiveOffer> A>
 void fields(V& v, A& offer) {
+    v.named("Incentive");
     v("id", offer.id);
     v("name", offer.name);
     v("amount", offer.whole);
@@ -139,6 +130,7 @@ void fields(V& v, A& offer) {
 
 template <class V, Of<TourAnswer> A>
 void fields(V& v, A& answer) {
+    v.named("Tour");
     v.constant("question", "tour");
     v("heading", answer.heading);
     v("contract_price", answer.contract_price);
@@ -151,7 +143,7 @@ void fields(V& v, A& answer) {
     v.words("cautions", [&] { return cautions_of(answer); });
 }
 
-std::string json_text_of(const TourAnswer& answer) { return json_of_fields(answer); }
+template std::string json_text_of(const TourAnswer&);
 
 template const Shape& shape_of<TourAnswer>();
 template std::optional<TourAnswer> read_answer(const Document&, Findings&);

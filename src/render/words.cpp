@@ -101,6 +101,16 @@ std::string words(const Refusal& refusal) {
     return {};
 }
 
+std::string refused_words(const std::string& scenario, const Refusal& refusal) {
+    return scenario + " cannot be had: " + words(refusal);
+}
+
+std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals) {
+    std::string out;
+    for (const Refusal& refusal : refusals) out += refused_words(terms.name, refusal) + "\n";
+    return out;
+}
+
 namespace {
 
 std::string value_words(const JumpSide& side, const char* unit) {
@@ -188,14 +198,6 @@ std::string words(CreditUse use, const ScenarioAnswer& scenario) {
     return {};
 }
 
-std::vector<std::string> trades(const Work& work) {
-    std::vector<std::string> names;
-    for (const auto& trade : codes<Work>) {
-        if (work.*trade.meaning) names.emplace_back(trade.word);
-    }
-    return names;
-}
-
 std::string term_text(Months term) {
     if (term.count() % 12 != 0) return fmt::format("{} months", term.count());
     return term.count() == 12 ? "1 year" : fmt::format("{} years", term.count() / 12);
@@ -211,8 +213,8 @@ std::string adjustable_words(const AdjustableAnswer& a) {
         "month of principal and interest",
         term_text(a.initial), a.reset.count(), a.index.name, percent_text(a.index.value.value(), 3),
         long_date(a.index.date), fixed(a.margin.value(), 3), a.caps.first.value().text(),
-        a.caps.periodic.value().text(), a.caps.life.value().text(),
-        percent_text(a.ceiling.percent(), 3), dollars(a.largest_payment()));
+        a.caps.periodic.value().text(), a.caps.life.value().text(), rate_text(a.ceiling),
+        dollars(a.largest_payment()));
 }
 
 std::string extra_words(Money extra) {
@@ -223,12 +225,10 @@ std::string extra_words(Money extra) {
 } // namespace
 
 std::string terms_line(const ScenarioTerms& terms) {
-    const std::string apr =
-        terms.apr ? disclosed_text(terms.apr->percent()) : std::string("not to be had");
     return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
                        "{}-day lock{}{}",
-                       terms.program, percent_text(terms.rate.percent(), 3),
-                       fixed(terms.points.value(), 3), apr, term_text(terms.term),
+                       terms.program, rate_text(terms.rate), fixed(terms.points.value(), 3),
+                       apr_text(terms.apr, "not to be had"), term_text(terms.term),
                        dollars(terms.down_payment), percent_text(terms.down_percent.value(), 2),
                        percent_text(terms.ltv.value(), 2), terms.lock_days,
                        extra_words(terms.extra_principal),
@@ -250,6 +250,10 @@ std::string heading_text(const Heading& h, std::string_view title) {
                        h.price_book_version, long_date(h.price_book_expires), long_date(h.closing));
     if (!h.prepared_by.empty()) out += fmt::format("prepared by {}\n", h.prepared_by);
     return out;
+}
+
+std::string joined(const std::vector<std::string>& names) {
+    return fmt::format("{}", fmt::join(names, ", "));
 }
 
 } // namespace quoin

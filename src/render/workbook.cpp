@@ -1,15 +1,15 @@
 // Laying a recheck out on sheets.
 #include <quoin/render/workbook.hpp>
 
-#include <algorithm>
 #include <map>
 
 #include <fmt/format.h>
 
 #include "formula_text.hpp"
+#include <quoin/answers/recheck.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/format.hpp>
-#include <quoin/render/recheck.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {

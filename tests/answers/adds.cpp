@@ -4,7 +4,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/adds.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/text/problem_words.hpp>
 #include <quoin/text/problems.hpp>
 

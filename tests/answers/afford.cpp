@@ -5,7 +5,7 @@
 
 #include <quoin/answers/afford.hpp>
 #include <quoin/loan/level_payment.hpp>
-#include <quoin/render/afford.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 #include "support/files.hpp"

@@ -6,7 +6,7 @@
 #include <functional>
 
 #include <quoin/answers/credit.hpp>
-#include <quoin/render/credit.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 

@@ -7,13 +7,9 @@
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shift.hpp>
-#include <quoin/render/afford.hpp>
-#include <quoin/render/programs.hpp>
-#include <quoin/render/quote.hpp>
-#include <quoin/render/recheck.hpp>
-#include <quoin/render/sheet.hpp>
-#include <quoin/render/shift.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "apps/plain_afford.hpp"
 #include "prose.hpp"

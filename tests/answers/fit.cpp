@@ -4,8 +4,9 @@
 #include <algorithm>
 #include <array>
 
+#include <quoin/answers/fit.hpp>
 #include <quoin/loan/least_figures.hpp>
-#include <quoin/render/fit.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "fit_all.hpp"
 #include "fit_cases.hpp"

@@ -2,7 +2,7 @@
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
-#include <quoin/render/quote.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 

@@ -15,17 +15,7 @@
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/tour.hpp>
-#include <quoin/render/afford.hpp>
-#include <quoin/render/cash.hpp>
-#include <quoin/render/compare.hpp>
-#include <quoin/render/credit.hpp>
-#include <quoin/render/later.hpp>
-#include <quoin/render/month_by_month.hpp>
-#include <quoin/render/programs.hpp>
-#include <quoin/render/quote.hpp>
-#include <quoin/render/recheck.hpp>
-#include <quoin/render/shift.hpp>
-#include <quoin/render/tour.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/workbook.hpp>
 
 #include "support/files.hpp"

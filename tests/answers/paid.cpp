@@ -9,7 +9,7 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/compare.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "support/files.hpp"
 

@@ -6,8 +6,7 @@
 #include <quoin/answers/month_by_month.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/adds.hpp>
-#include <quoin/render/quote.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 

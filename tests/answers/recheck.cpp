@@ -4,7 +4,7 @@
 #include <set>
 
 #include <quoin/answers/recheck.hpp>
-#include <quoin/render/recheck.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/workbook.hpp>
 
 #include "answers/recheck/reckon.hpp"

@@ -4,7 +4,7 @@
 #include <functional>
 
 #include <quoin/answers/compare.hpp>
-#include <quoin/render/compare.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/words.hpp>
 
 #include "prose.hpp"

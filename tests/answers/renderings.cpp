@@ -14,16 +14,9 @@
 #include <quoin/answers/payment.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shown.hpp>
-#include <quoin/render/adds.hpp>
-#include <quoin/render/apr.hpp>
-#include <quoin/render/cash.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/compare.hpp>
 #include <quoin/render/format.hpp>
-#include <quoin/render/month_by_month.hpp>
-#include <quoin/render/payment.hpp>
-#include <quoin/render/quote.hpp>
-#include <quoin/render/shown.hpp>
 #include <quoin/render/words.hpp>
 
 #include "homes.hpp"

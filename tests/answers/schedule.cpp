@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include <quoin/answers/month_by_month.hpp>
-#include <quoin/render/month_by_month.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "support/files.hpp"
 

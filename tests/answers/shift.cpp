@@ -6,7 +6,7 @@
 
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/shift.hpp>
-#include <quoin/render/shift.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 

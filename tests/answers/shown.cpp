@@ -4,7 +4,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/shown.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "support/files.hpp"
 

@@ -4,7 +4,7 @@
 #include <fstream>
 
 #include <quoin/answers/quote.hpp>
-#include <quoin/render/quote.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "apps/command_line.hpp"
 #include "support/files.hpp"

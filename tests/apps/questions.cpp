@@ -5,6 +5,7 @@
 #include <functional>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/apr.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/month_by_month.hpp>
@@ -13,15 +14,8 @@
 #include <quoin/answers/shown.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
-#include <quoin/render/adds.hpp>
-#include <quoin/render/apr.hpp>
-#include <quoin/render/cash.hpp>
-#include <quoin/render/compare.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/listing.hpp>
-#include <quoin/render/month_by_month.hpp>
-#include <quoin/render/payment.hpp>
-#include <quoin/render/quote.hpp>
-#include <quoin/render/shown.hpp>
 
 #include "apps/command_line.hpp"
 #include "support/files.hpp"

@@ -10,7 +10,7 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/exact/rounding.hpp>
 #include <quoin/loan/fee_methods.hpp>
-#include <quoin/render/apr.hpp>
+#include <quoin/render/answers.hpp>
 #include <quoin/render/listing.hpp>
 
 #include "apps/command_line.hpp"

@@ -38,8 +38,8 @@ TEST_CASE("Words are wrapped at spaces, one that is too long stands alone") {
 }
 
 TEST_CASE("A paragraph has its first line behind one text, all others behind another") {
-    CHECK(paragraph("one two three", 9, "* ", "  ") == "* one two\n  three\n");
-    CHECK(paragraph("", 9, "* ", "  ") == "* \n");
+    CHECK(paragraph("one two three", "* ", "  ", 9) == "* one two\n  three\n");
+    CHECK(paragraph("", "* ", "  ", 9) == "* \n");
 }
 
 TEST_CASE("Columns are as wide as their cells, numbers to the right, no blanks at line ends") {

@@ -28,6 +28,8 @@ class Table {
     void rule();                              ///< a line under the figures above
     void gap();                               ///< an empty line
     void title(std::string text);             ///< a line across all columns
+    /// What is to be said of the row above, on lines of this width; nothing where it is empty.
+    void remark(const std::string& words, std::size_t width);
 
     [[nodiscard]] std::string text() const;
 
@@ -54,8 +56,12 @@ class Table {
 /// A text broken into lines at spaces, no wider than `width` where its words allow it.
 [[nodiscard]] std::vector<std::string> wrapped(const std::string& text, std::size_t width);
 
+/// The width of the texts that are told on lines.
+inline constexpr std::size_t page_width = 98;
+
 /// A paragraph: wrapped lines, each behind `indent`, the first behind `first`.
-[[nodiscard]] std::string paragraph(const std::string& text, std::size_t width,
-                                    const std::string& first, const std::string& indent);
+[[nodiscard]] std::string paragraph(const std::string& text, const std::string& first,
+                                    const std::string& indent, std::size_t width = page_width);
+[[nodiscard]] std::string paragraph(const std::string& text, const std::string& indent = "");
 
 } // namespace quoin

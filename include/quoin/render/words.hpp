@@ -3,7 +3,6 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
@@ -13,6 +12,11 @@
 namespace quoin {
 
 [[nodiscard]] std::string words(const Refusal& refusal);
+/// "FHA, 3.5 % down cannot be had: ...", of a scenario by its name.
+[[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal);
+/// A line for each reason.
+[[nodiscard]] std::string refused_lines(const ScenarioTerms& terms,
+                                        const std::vector<Refusal>& refusals);
 /// "the program's loan limit"
 [[nodiscard]] std::string_view words(RuleList list);
 /// "the program's loan limit after 31 December 2026 is not in the data"
@@ -28,7 +32,6 @@ namespace quoin {
 
 /// What money went to: "the temporary buydown"; an upfront fee by what it is in this scenario.
 [[nodiscard]] std::string words(CreditUse use, const ScenarioAnswer& scenario);
-[[nodiscard]] std::vector<std::string> trades(const Work& work);
 
 /// "30 years", "15 years", "181 months".
 [[nodiscard]] std::string term_text(Months term);
@@ -37,6 +40,9 @@ namespace quoin {
 
 /// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
 [[nodiscard]] std::string closing_words(const CashToClose& cash);
+
+/// "deck, can lights".
+[[nodiscard]] std::string joined(const std::vector<std::string>& names);
 
 /// Title, home, dates: the first lines of every text.
 [[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title);
