@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
+#include "adds_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -246,11 +246,12 @@ std::string items_in_tables(const AddsAnswer& answer, Reasons& reasons) {
 } // namespace
 
 std::vector<std::string> cautions_of(const AddsAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(
-        answer.heading, terms_of(answer.scenarios),
-        {"Each figure is the difference of two whole quotes, rounded as they are; what an option "
-         "adds alone and what it adds stacked can differ by cents, and where a rule's line is "
-         "crossed by more."});
+    std::vector<std::string> notes{
+        "Each figure is the difference of two whole quotes, rounded as they are; what an option "
+        "adds alone and what it adds stacked can differ by cents, and where a rule's line is "
+        "crossed by more."};
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios)))
+        notes.push_back(std::move(note));
     const bool trades = std::any_of(answer.items.begin(), answer.items.end(),
                                     [](const AddsItem& item) { return item.work.any(); });
     if (trades) notes.push_back("* " + work_caution());

@@ -207,15 +207,18 @@ std::string plain_heading(const AffordAnswer& answer) {
 }
 
 std::vector<std::string> cautions_of(const AffordAnswer& answer) {
-    const std::vector<ScenarioTerms> terms = terms_of(answer.scenarios);
-    std::vector<std::string> notes{
+    std::vector<ScenarioTerms> terms;
+    for (const AffordScenario& s : answer.scenarios) terms.push_back(s.terms);
+    std::vector<std::string> notes = answer.assumptions.empty()
+                                         ? loan_cautions(answer.heading, terms)
+                                         : std::vector{estimate_caution(answer.heading)};
+    if (!answer.assumptions.empty()) add_continued_cautions(terms, notes);
+    notes.insert(
+        notes.begin(),
         "Ratios are guides of the published rules, not an approval: a lender looks at "
         "credit, income and assets, and may go above them or stay below. What a buyer "
         "can borrow and what suits them are two questions. A temporary buydown lowers the first "
-        "payments and lets nothing more: loans are held to the note rate."};
-    if (answer.assumptions.empty()) return loan_cautions(answer.heading, terms, std::move(notes));
-    notes.push_back(estimate_caution(answer.heading));
-    add_continued_cautions(terms, notes);
+        "payments and lets nothing more: loans are held to the note rate.");
     return notes;
 }
 
@@ -235,8 +238,7 @@ std::string text_of(const AffordAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<LimitRoom> A>
-void fields(V& v, A& room) {
+void fields(auto& v, Of<LimitRoom> auto& room) {
     v.named("Room");
     v("limit", room.limit);
     v("needed", room.needed);
@@ -244,14 +246,12 @@ void fields(V& v, A& room) {
     v("room", room.room);
 }
 
-template <class V, Of<LowerRate> A>
-void fields(V& v, A& lower) {
+void fields(auto& v, Of<LowerRate> auto& lower) {
     v("rate", lower.rate);
     v("points", lower.points);
 }
 
-template <class V, Of<AffordStep> A>
-void fields(V& v, A& step) {
+void fields(auto& v, Of<AffordStep> auto& step) {
     v("price", step.price);
     v("more_cash", step.more_cash);
     v("more_income", step.more_income);
@@ -262,8 +262,7 @@ void fields(V& v, A& step) {
     v("refusals", step.refusals);
 }
 
-template <class V, Of<AffordPlan> A>
-void fields(V& v, A& plan) {
+void fields(auto& v, Of<AffordPlan> auto& plan) {
     v("plan", plan.plan);
     v("elevation", plan.elevation);
     v("lot", plan.lot);
@@ -275,8 +274,7 @@ namespace {
 
 using Words = std::optional<std::string>;
 
-template <class V, class Scenario, class Ratios>
-void ratio_fields(V& v, Scenario& s, Ratios& ratios) {
+void ratio_fields(auto& v, auto& s, auto& ratios) {
     v.only("front", s.back.has_value(), ratios.front);
     v("back", s.back);
     v.words("automated", [&] {
@@ -290,8 +288,7 @@ void ratio_fields(V& v, Scenario& s, Ratios& ratios) {
     v("source", ratios.source);
 }
 
-template <class V, class Scenario, class Residual>
-void residual_fields(V& v, Scenario& s, Residual& residual) {
+void residual_fields(auto& v, auto& s, auto& residual) {
     v.held(
         "tested", [&] { return residual.tested(); },
         [&](auto tested) {
@@ -308,8 +305,7 @@ void residual_fields(V& v, Scenario& s, Residual& residual) {
 
 } // namespace
 
-template <class V, Of<AffordScenario> A>
-void fields(V& v, A& s) {
+void fields(auto& v, Of<AffordScenario> auto& s) {
     v.named("AffordScenario");
     v("terms", s.terms);
     v.maybe("ratios", s.ratios, [&](auto& ratios) { ratio_fields(v, s, ratios); });
@@ -329,8 +325,7 @@ void fields(V& v, A& s) {
     v.when(s.price.has_value(), [&] { v("scenario", s.scenario); });
 }
 
-template <class V, Of<AffordAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<AffordAnswer> auto& answer) {
     v.named("Afford");
     v.constant("question", "afford");
     v("heading", answer.heading);

@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
+#include "cash_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>

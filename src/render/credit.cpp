@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
 #include "credit_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>

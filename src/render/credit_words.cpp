@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 
@@ -54,7 +53,9 @@ std::vector<std::string> cautions_of(const CreditAnswer& answer) {
                            "single premium takes the place of the month's insurance: whether any "
                            "of it comes back when the loan ends early is in its certificate.");
     }
-    notes = loan_cautions(answer.heading, terms_of(answer.scenarios), std::move(notes));
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
+        notes.push_back(std::move(note));
+    }
     notes.push_back(agent_caution());
     return notes;
 }

@@ -256,11 +256,13 @@ std::string text_of(const FitAnswer& answer) {
         }
         out += home_text(best);
     }
-    std::vector<std::string> notes = loan_cautions(
-        answer.heading, terms_of(answer.scenarios),
-        {"A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
-         "left out is figured as the difference of two whole quotes. Limits are on the settled "
-         "month and on all the cash, deposits among it."});
+    std::vector<std::string> notes = {
+        "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
+        "left out is figured as the difference of two whole quotes. Limits are on the settled "
+        "month and on all the cash, deposits among it."};
+    for (std::string& caution : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
+        notes.push_back(std::move(caution));
+    }
     notes.push_back(agent_caution());
     return out + footing_text(notes);
 }

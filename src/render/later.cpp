@@ -1,8 +1,6 @@
 // Rendering now or later.
 #include <quoin/answers/later.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include "order_words.hpp"
@@ -101,16 +99,22 @@ bool needs_trades(const LaterItem& item) { return item.structural || item.work.a
 
 std::vector<std::string> cautions_of(const LaterAnswer& answer) {
     std::vector<ScenarioTerms> terms;
-    if (!answer.items.empty()) terms = terms_of(answer.items.front().scenarios);
-    std::vector<std::string> notes{
+    if (!answer.items.empty()) {
+        for (const LaterScenario& s : answer.items.front().scenarios) terms.push_back(s.terms);
+    }
+    std::vector<std::string> notes = loan_cautions(answer.heading, terms);
+    std::vector<std::string> first{
         "Costs through a year are what the home with it has taken over the home without it, and "
         "what is owed more. What is done after the closing is an estimate of the price book, not "
         "an offer; prices rise, and money kept earns something: neither is counted."};
-    if (std::any_of(answer.items.begin(), answer.items.end(), needs_trades)) {
-        notes.emplace_back("Work on gas, wiring, plumbing or structure follows local code, needs a "
-                           "permit and a licensed trade, whoever does it and whenever.");
+    for (const LaterItem& item : answer.items) {
+        if (!needs_trades(item)) continue;
+        first.push_back("Work on gas, wiring, plumbing or structure follows local code, needs a "
+                        "permit and a licensed trade, whoever does it and whenever.");
+        break;
     }
-    return loan_cautions(answer.heading, terms, std::move(notes));
+    notes.insert(notes.begin(), first.begin(), first.end());
+    return notes;
 }
 
 } // namespace
@@ -121,8 +125,7 @@ std::string text_of(const LaterAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<LaterPath> A>
-void fields(V& v, A& path) {
+void fields(auto& v, Of<LaterPath> auto& path) {
     v.named("LaterPath");
     v("way", path.way);
     v("refusals", path.refusals);
@@ -132,8 +135,7 @@ void fields(V& v, A& path) {
     v("cost", path.cost);
 }
 
-template <class V, Of<LaterBreakEven> A>
-void fields(V& v, A& even) {
+void fields(auto& v, Of<LaterBreakEven> auto& even) {
     v("dearer", even.dearer);
     v("than", even.than);
     v("month", even.month);
@@ -141,8 +143,7 @@ void fields(V& v, A& even) {
     v.words("when", [&] { return even_words(even); });
 }
 
-template <class V, Of<LaterScenario> A>
-void fields(V& v, A& s) {
+void fields(auto& v, Of<LaterScenario> auto& s) {
     v.named("LaterScenario");
     v("terms", s.terms);
     v("monthly_without", s.monthly);
@@ -162,8 +163,7 @@ std::optional<Later> later_of(std::optional<Money> estimate) {
 
 } // namespace
 
-template <class V, Of<LaterItem> A>
-void fields(V& v, A& item) {
+void fields(auto& v, Of<LaterItem> auto& item) {
     v("id", item.id);
     v("name", item.name);
     v("level", item.level);
@@ -181,8 +181,7 @@ void fields(V& v, A& item) {
     v("scenarios", item.scenarios);
 }
 
-template <class V, Of<LaterAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<LaterAnswer> auto& answer) {
     v.named("Later");
     v.constant("question", "later");
     v("heading", answer.heading);

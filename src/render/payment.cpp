@@ -33,8 +33,7 @@ std::string text_of(const PaymentAnswer& a) {
     return table.text() + footing_text({caution});
 }
 
-template <class V, Of<PaymentAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<PaymentAnswer> auto& answer) {
     v.named("Payment");
     v.constant("question", "payment");
     v("loan", answer.terms.loan);

@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include "shared_fields.hpp"
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
@@ -24,10 +23,10 @@ std::string ladder_text(const Ladder& ladder) {
 }
 
 std::vector<std::string> cautions_of(const ProgramsAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(
-        answer.heading, {},
-        {"Points are percents of the loan before adjustments for score, loan to value and term; a "
-         "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate."});
+    std::vector<std::string> notes{
+        "Points are percents of the loan before adjustments for score, loan to value and term; a "
+        "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate."};
+    for (std::string& note : loan_cautions(answer.heading, {})) notes.push_back(std::move(note));
     for (const OfferedProgram& program : answer.programs) {
         for (const ListGap& gap : program.gaps.continued) {
             notes.push_back(continued_caution(program.name, gap));
@@ -59,22 +58,19 @@ inline constexpr auto
                                                  {ListGap::Kind::not_yet, "not_yet"},
                                                  {ListGap::Kind::no_row, "no_row"}});
 
-template <class V, Of<Rung> A>
-void fields(V& v, A& rung) {
+void fields(auto& v, Of<Rung> auto& rung) {
     v("rate", rung.rate);
     v("points", rung.points);
 }
 
-template <class V, Of<Ladder> A>
-void fields(V& v, A& ladder) {
+void fields(auto& v, Of<Ladder> auto& ladder) {
     v("months", ladder.months);
     v.words("term", [&] { return term_text(Months(ladder.months)); });
     v("lock_days", ladder.lock_days);
     v("rungs", ladder.rungs);
 }
 
-template <class V, Of<ListGap> A>
-void fields(V& v, A& gap) {
+void fields(auto& v, Of<ListGap> auto& gap) {
     v.named("ListGap");
     v("list", gap.list);
     v("kind", gap.kind);
@@ -83,8 +79,7 @@ void fields(V& v, A& gap) {
     v.words("words", [&] { return words(gap); });
 }
 
-template <class V, Of<OfferedProgram> A>
-void fields(V& v, A& program) {
+void fields(auto& v, Of<OfferedProgram> auto& program) {
     v.named("Program");
     v("id", program.id);
     v("name", program.name);
@@ -98,8 +93,7 @@ void fields(V& v, A& program) {
     v("ladders", program.ladders);
 }
 
-template <class V, Of<ProgramsAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<ProgramsAnswer> auto& answer) {
     v.named("Programs");
     v.constant("question", "programs");
     v("heading", answer.heading);

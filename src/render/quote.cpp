@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include <quoin/render/format.hpp>

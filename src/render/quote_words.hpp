@@ -17,4 +17,6 @@ namespace quoin {
 /// Credits, the conditions of what is used, and the lenders it is tied to.
 [[nodiscard]] std::vector<std::string> incentive_texts(const QuoteAnswer& answer);
 
+[[nodiscard]] std::vector<std::string> cautions_of(const QuoteAnswer& answer);
+
 } // namespace quoin

@@ -4,7 +4,6 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
 #include "shift_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>

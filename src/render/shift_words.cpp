@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "cautions.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 
@@ -43,7 +42,9 @@ std::vector<std::string> cautions_of(const ShiftAnswer& answer) {
             "rules, not an approval: lenders look at more, and go above or stay below. Income and "
             "debts are private: they are shown because the inquiry has them.");
     }
-    notes = loan_cautions(answer.heading, terms_of(answer.scenarios), std::move(notes));
+    for (std::string& note : loan_cautions(answer.heading, terms_of(answer.scenarios))) {
+        notes.push_back(std::move(note));
+    }
     notes.push_back(agent_caution());
     return notes;
 }

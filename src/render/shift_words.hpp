@@ -10,5 +10,6 @@
 namespace quoin {
 
 [[nodiscard]] std::string words(const ShiftCase& moved); ///< "price +1 %"
+[[nodiscard]] std::vector<std::string> cautions_of(const ShiftAnswer& answer);
 
 } // namespace quoin

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "cautions.hpp"
+#include "tour_words.hpp"
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -102,7 +102,7 @@ std::string uses_text(const IncentiveOffer& offer) {
         uses.push_back(fmt::format("{} towards {}", dollars(used.given), name_of(used.use)));
     }
     if (!uses.empty()) return fmt::format("used: {}", fmt::join(uses, ", "));
-    for (const IncentiveUse use : offer.uses) uses.emplace_back(name_of(use));
+    for (const IncentiveUse use : offer.incentive.uses) uses.emplace_back(name_of(use));
     return fmt::format("not used; may go towards {}", fmt::join(uses, ", "));
 }
 
@@ -110,10 +110,11 @@ std::string incentives_text(const TourAnswer& answer) {
     if (answer.incentives.empty()) return {};
     std::string out = "\nWhat the builder gives\n";
     for (const IncentiveOffer& offer : answer.incentives) {
-        out +=
-            paragraph(fmt::format("{}, {}: {}", offer.name, dollars(offer.whole), uses_text(offer)),
-                      "  ", "    ");
-        if (!offer.conditions.empty()) out += paragraph(offer.conditions, "    ");
+        out += paragraph(
+            fmt::format("{}, {}: {}", offer.incentive.name, dollars(offer.whole), uses_text(offer)),
+            "  ", "    ");
+        if (!offer.incentive.conditions.empty())
+            out += paragraph(offer.incentive.conditions, "    ");
     }
     return out;
 }
@@ -130,9 +131,10 @@ bool needs_trades(const TourArea& area) {
 } // namespace
 
 std::vector<std::string> cautions_of(const TourAnswer& answer) {
-    std::vector<std::string> notes = loan_cautions(
-        answer.heading, {answer.scenario.terms},
-        {"What a touch adds a month is the difference of two whole quotes, rounded as they are."});
+    std::vector<std::string> notes{
+        "What a touch adds a month is the difference of two whole quotes, rounded as they are."};
+    for (std::string& note : loan_cautions(answer.heading, {answer.scenario.terms}))
+        notes.push_back(std::move(note));
     if (std::any_of(answer.areas.begin(), answer.areas.end(), needs_trades))
         notes.push_back("* " + work_caution());
     notes.push_back(agent_caution());

@@ -306,9 +306,8 @@ std::string estimate_caution(const Heading& h) {
                              : fmt::format(" ({})", h.originator));
 }
 
-std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms,
-                                       std::vector<std::string> notes) {
-    notes.push_back(estimate_caution(h));
+std::vector<std::string> loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
+    std::vector<std::string> notes{estimate_caution(h)};
     notes.push_back(fmt::format(
         "Rates of {} from {} ({}), good through {}{}; they hold only when locked.{}",
         long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),

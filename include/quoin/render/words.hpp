@@ -49,10 +49,9 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms,
 
 /// That it is an estimate, and who decides.
 [[nodiscard]] std::string estimate_caution(const Heading& heading);
-/// What must stand beside every payment and rate, in short sentences; `first` before it.
+/// What must stand beside every payment and rate, in short sentences.
 [[nodiscard]] std::vector<std::string> loan_cautions(const Heading& heading,
-                                                     const std::vector<ScenarioTerms>& terms,
-                                                     std::vector<std::string> first = {});
+                                                     const std::vector<ScenarioTerms>& terms);
 /// The terms out of any list of scenarios.
 template <class Scenarios>
 [[nodiscard]] std::vector<ScenarioTerms> terms_of(const Scenarios& scenarios) {

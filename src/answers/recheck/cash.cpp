@@ -14,11 +14,10 @@ Ground of_cost(const RecheckCase& of, const ClosingCost& cost) {
     const auto& lenders = of.sitting.sheet().costs;
     const bool lender = std::any_of(lenders.begin(), lenders.end(),
                                     [&](const ClosingCost& each) { return &each == &cost; });
-    Ground ground = lender ? from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender,
-                                  Status::sample)
-                           : from(place.id + " closing costs", place.source, place.status);
-    ground.rounding = 10;
-    return ground;
+    constexpr int rounding = 10;
+    return lender ? from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender,
+                         Status::sample, rounding)
+                  : from(place.id + " closing costs", place.source, place.status, rounding);
 }
 
 Formula per_thousand(Formula amount, Decimal rate) {
@@ -224,7 +223,7 @@ void add_escrow(const RecheckCase& of, Ledger& ledger) {
         }
         balances.push_back(figure("escrow_monthly") * number(month) - sum_of_figures(paid));
     }
-    ledger.step("lowest_balance", "lowest month-end balance, begun with nothing", FigureUnit::money,
+    ledger.step("lowest_balance", "lowest month-end balance, begun with nothing",
                 least_of(std::move(balances)), reg_x);
     ledger.figure("escrow_deposit", "escrow, first deposit",
                   figure("cushion") - figure("lowest_balance"), reg_x, of.f.cash[CashPart::escrow]);
@@ -308,10 +307,10 @@ class Allotment {
         ledger_.given(
             "contribution_percent",
             std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
-            FigureUnit::percent, of_.f.contribution_cap->value(),
+            *of_.f.contribution_cap,
             of_table(of_, table, row,
                      of_.rules.program->id + " " + std::string(name_of(Rule::contribution_cap))));
-        ledger_.step("contribution_cap", "the most that they may give", FigureUnit::money,
+        ledger_.step("contribution_cap", "the most that they may give",
                      down_to_cent(percent_of(figure(by_price ? "contract_price" : "value"),
                                              figure("contribution_percent"))),
                      rounded_by(11));
@@ -371,8 +370,7 @@ class Allotment {
             const std::string name_of_use = each.use == CreditUse::upfront_fee
                                                 ? "the " + upfront_word(of_)
                                                 : std::string(each.name);
-            ledger_.step(part, "of it for " + name_of_use, FigureUnit::money,
-                         least_of(std::move(limits)), {});
+            ledger_.step(part, "of it for " + name_of_use, least_of(std::move(limits)), {});
             own.push_back(part);
             paid.push_back(part);
             all_.push_back(part);
