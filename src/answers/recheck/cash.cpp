@@ -81,6 +81,17 @@ void add_costs(const RecheckCase& of, Ledger& ledger) {
                   of.f.cash[CashPart::closing_costs]);
 }
 
+/// What becomes of a lender credit that is left: as is usual for the program's kind, by the source
+/// of that; else as the program's own file says.
+Ground of_credit_left(const LoanProgram& program) {
+    const bool reduces = program.policy.credit_reduces_principal;
+    if (reduces != usual_policy(program.kind).credit_reduces_principal) {
+        return from(program.id + " policy: lender_credit_left", "");
+    }
+    return reduces ? from("premium pricing", "HUD Reference Guide 2-06", Status::published)
+                   : from("lender credits", "Fannie Mae SEL-2018-03", Status::published);
+}
+
 /// Points; a lender credit is kept as far as there is something for it to pay, the rest too where
 /// it reduces the principal.
 void add_points(const RecheckCase& of, Ledger& ledger) {
@@ -97,8 +108,7 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
     };
     if (!of.rules.program->policy.credit_reduces_principal) {
         ledger.figure("lender_credit_lost", "lender credit beyond closing costs and prepaids, lost",
-                      beyond(points),
-                      from("lender credits", "Fannie Mae SEL-2018-03", Status::published),
+                      beyond(points), of_credit_left(*of.rules.program),
                       f.lender_credit_without_use);
         ledger.figure("points", "points (a credit if negative)",
                       points + figure("lender_credit_lost"), rounded_by(9),
@@ -109,8 +119,7 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
                   f.cash[CashPart::points]);
     ledger.figure("principal_reduction", "principal reduced at closing, by what is left of it",
                   least_of({beyond(figure("points")), figure("loan")}),
-                  from("premium pricing", "HUD Reference Guide 2-06", Status::published),
-                  f.cash[CashPart::principal_reduction]);
+                  of_credit_left(*of.rules.program), f.cash[CashPart::principal_reduction]);
 }
 
 void add_prepaids(const RecheckCase& of, Ledger& ledger) {
