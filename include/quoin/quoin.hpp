@@ -22,7 +22,6 @@
 #include <quoin/text/spot.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
-#include <quoin/text/words.hpp>
 #include <quoin/text/reader.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/plain.hpp>
@@ -66,11 +65,11 @@
 #include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/monthly.hpp>
 #include <quoin/loan/local_costs.hpp>
-#include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario.hpp>
 #include <quoin/loan/watch.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 #include <quoin/loan/housing_escrow.hpp>
+#include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/loan_figures.hpp>
 #include <quoin/loan/least_figures.hpp>
 #include <quoin/loan/level_payment.hpp>
@@ -81,10 +80,10 @@
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/inquiry/sitting.hpp>
-#include <quoin/inquiry/typed.hpp>
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/incentive_rules.hpp>
+#include <quoin/inquiry/typed.hpp>
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/adjustable_answer.hpp>

@@ -33,6 +33,8 @@ AddsItem describe(const Sitting& sitting, const Pick& pick) {
     return item;
 }
 
+} // namespace
+
 std::vector<std::string> option_names(const PriceBook& book,
                                       const std::vector<Index<Option>>& options) {
     std::vector<std::string> names;
@@ -40,10 +42,13 @@ std::vector<std::string> option_names(const PriceBook& book,
     return names;
 }
 
-} // namespace
-
 std::string level_name(const Option& option, std::optional<Index<Level>> level) {
     return level ? at(option.levels, *level).name : std::string{};
+}
+
+std::string form_name(const Option& option, const Pick& pick) {
+    if (pick.choice) return at(option.choices, *pick.choice).name;
+    return level_name(option, pick.level);
 }
 
 Standpoint standpoint(const Sitting& sitting, const Selection& selection) {

@@ -29,6 +29,18 @@ struct ChangeAdds {
 /// A pick that is not in the home is added, with what it needs; one that is there is taken out.
 [[nodiscard]] AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick);
 
+/// A home in hand, that every change of it is held against.
+struct InHand {
+    const Sitting& sitting; ///< with one scenario alone
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    Standpoint now = standpoint(sitting, selection);
+};
+
+[[nodiscard]] std::vector<std::string> option_names(const PriceBook& book,
+                                                    const std::vector<Index<Option>>& options);
+/// Of the level or the choice that is picked; empty where the option has neither.
+[[nodiscard]] std::string form_name(const Option& option, const Pick& pick);
 /// Empty for kinds without levels.
 [[nodiscard]] std::string level_name(const Option& option, std::optional<Index<Level>> level);
 

@@ -29,13 +29,13 @@ Flow read_flow(Reader& item) {
     Flow flow;
     flow.amount = item.money("amount");
     if (item.has("amount") && flow.amount <= Money{}) {
-        item.findings().add(problems::amount_not_above_zero(item.spot("amount")));
+        item.report(problems::amount_not_above_zero(item.spot("amount")));
     }
     flow.periods = item.whole("periods", 0, most_periods);
     if (item.has("fraction")) {
         flow.fraction = as_ratio(item.spot("fraction"), item.findings()).value_or(Ratio{});
         if (flow.fraction.top >= flow.fraction.bottom) {
-            item.findings().add(problems::fraction_out_of_range(item.spot("fraction")));
+            item.report(problems::fraction_out_of_range(item.spot("fraction")));
         }
     }
     flow.count = item.maybe_whole("count", 1, most_periods).value_or(1);
@@ -43,11 +43,9 @@ Flow read_flow(Reader& item) {
 }
 
 std::vector<Flow> read_flows(Reader& root, std::string_view key) {
-    std::vector<Flow> flows;
-    root.each(
-        key, [&](Reader& item) { flows.push_back(read_flow(item)); }, true);
+    auto flows = root.list(key, read_flow, true);
     if (root.has(key) && flows.empty() && root.findings().none()) {
-        root.findings().add(problems::list_empty(root.spot(key)));
+        root.report(problems::list_empty(root.spot(key)));
     }
     return flows;
 }

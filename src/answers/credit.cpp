@@ -63,6 +63,8 @@ class Question {
     CreditPure into_points(const LoanFigures& today);
     CreditPure into_fee(const LoanFigures& today);
     CreditPure into_buydown(CreditWay way, int years, const LoanFigures& today);
+    CreditPure all_or_none(CreditWay way, const CreditSplit& split, CashPart part,
+                           const LoanFigures& today);
     std::vector<CreditMix> every_mix();
     void weigh(std::vector<CreditMix> mixes);
     void find_frontier(std::vector<CreditMix> mixes);
@@ -143,28 +145,28 @@ CreditPure Question::into_points(const LoanFigures& today) {
 }
 
 CreditPure Question::into_buydown(CreditWay way, int years, const LoanFigures& today) {
-    const auto own_part = [](const LoanFigures& f) {
-        return f.cash[CashPart::buydown] - f.credits.by_use[CreditUse::buydown];
-    };
     const CreditSplit split{{}, as_today(), steps_down(years), false, {CreditUse::buydown}};
-    const LoanFigures f = mixer_.figures(split, ask_.amount);
-    if (!f.available()) return {way, {}, {}};
-    if (own_part(f) > own_part(today)) return {way, {}, f.cash[CashPart::buydown]};
-    return {way, mixer_.told(split), {}};
+    return all_or_none(way, split, CashPart::buydown, today);
 }
 
-/// The whole fee or premium, or none of it.
 CreditPure Question::into_fee(const LoanFigures& today) {
     constexpr CreditWay way = CreditWay::upfront_fee;
     if (out_.upfront_name.empty()) return {way, {}, {}};
-    const auto own_part = [](const LoanFigures& f) {
-        return f.cash[CashPart::upfront_fee] - f.credits.by_use[CreditUse::upfront_fee];
-    };
     const CreditSplit split{
         {}, as_today(), rules_.scenario.buydown, true, {CreditUse::upfront_fee}};
+    return all_or_none(way, split, CashPart::upfront_fee, today);
+}
+
+/// The whole of a cost, or none of it where more of it falls to the buyer than today.
+CreditPure Question::all_or_none(CreditWay way, const CreditSplit& split, CashPart part,
+                                 const LoanFigures& today) {
     const LoanFigures f = mixer_.figures(split, ask_.amount);
     if (!f.available()) return {way, {}, {}};
-    if (own_part(f) > own_part(today)) return {way, {}, f.cash[CashPart::upfront_fee]};
+    const CreditUse use = split.rest.front();
+    const auto own_part = [&](const LoanFigures& of) {
+        return of.cash[part] - of.credits.by_use[use];
+    };
+    if (own_part(f) > own_part(today)) return {way, {}, f.cash[part]};
     return {way, mixer_.told(split), {}};
 }
 
@@ -213,7 +215,6 @@ void Question::weigh(std::vector<CreditMix> mixes) {
             mixes.begin(), mixes.end(),
             [&](const CreditMix& a, const CreditMix& b) { return measures(a) < measures(b); }));
     };
-    out_.considered = mixes.size();
     out_.lowest_payment = least(
         [](const CreditMix& m) { return std::tuple(m.monthly_now, m.cost_asked, m.cash_needed); });
     out_.least_cash = least(

@@ -1,8 +1,6 @@
 // Running loans' costs over the months and setting them against each other.
 #include "crossings.hpp"
 
-#include <algorithm>
-
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {

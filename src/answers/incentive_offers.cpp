@@ -12,13 +12,7 @@ namespace {
 IncentiveOffer offer_of(const Incentive& incentive, const PricedHome& home,
                         const Sitting& sitting) {
     IncentiveOffer offer;
-    offer.id = incentive.id;
-    offer.name = incentive.name;
-    offer.conditions = incentive.conditions;
-    offer.lender = incentive.lender;
-    offer.expires = incentive.expires;
-    offer.close_by = incentive.close_by;
-    offer.uses = incentive.uses;
+    offer.incentive = incentive;
     offer.whole = incentive_amount(incentive, home);
     offer.left = offer.whole;
     offer.why_not = why_not_given(incentive, sitting.inquiry());

@@ -42,8 +42,7 @@ class IncomeLimits {
 
     /// Tells each limit that is tested what it is, what `housing` a month takes of it, and the most
     /// that it lets it take.
-    template <class See>
-    void each(Money housing, LoanHeld loan, See see) const {
+    void each(Money housing, LoanHeld loan, auto see) const {
         if (income_ && back_) {
             if (ratios_->front) {
                 see(AffordLimit::front_ratio, housing, ratios_->most(*income_, *ratios_->front));

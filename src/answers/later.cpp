@@ -7,7 +7,6 @@
 #include <quoin/answers/cost_order.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
-#include <quoin/loan/level_payment.hpp>
 
 namespace quoin {
 namespace {

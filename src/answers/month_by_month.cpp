@@ -1,8 +1,6 @@
 // Answering a schedule.
 #include <quoin/answers/month_by_month.hpp>
 
-#include <algorithm>
-
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {

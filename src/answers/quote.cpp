@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "add_item.hpp"
 #include <quoin/exact/broken.hpp>
 #include <quoin/home/rules.hpp>
 
@@ -13,19 +14,13 @@ const std::string& area_name(const PriceBook& book, Index<Area> area) {
     return at(book.areas, area).name;
 }
 
-std::string detail_of(const Option& option, const Pick& pick) {
-    if (pick.level) return at(option.levels, *pick.level).name;
-    if (pick.choice) return at(option.choices, *pick.choice).name;
-    return {};
-}
-
 QuoteLine option_line(const PriceBook& book, const Selection& selection, const Line& line) {
     const Option& option = at(book.options, line.option.value());
     QuoteLine out;
     out.area = area_name(book, option.area);
     out.id = option.id;
     out.name = option.name;
-    out.detail = detail_of(option, at(selection.picks, line.pick.value()));
+    out.detail = form_name(option, at(selection.picks, line.pick.value()));
     out.note = option.note;
     out.unit = option.unit;
     out.structural = option.structural;

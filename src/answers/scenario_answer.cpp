@@ -1,9 +1,6 @@
 // From the figures of a scenario to plain values with names.
 #include <quoin/answers/scenario_answer.hpp>
 
-#include <algorithm>
-
-#include <quoin/answers/heading.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/loan/prepaids.hpp>
 

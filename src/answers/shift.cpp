@@ -250,12 +250,6 @@ ShiftScenario scenario_of(const Sitting& sitting, const ScenarioRules& rules,
 
 } // namespace
 
-const ShiftIncome& ShiftRatios::as_it_stands() const {
-    const auto here = std::find_if(incomes.begin(), incomes.end(),
-                                   [](const ShiftIncome& one) { return one.by == Percent{}; });
-    return here != incomes.end() ? *here : incomes.front();
-}
-
 ShiftAnswer shift(const Sitting& sitting, const ShiftAsk& ask) {
     ensure(ask.steps >= 0 && ask.step > Percent{}, "rates move by some steps of some size");
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
@@ -263,7 +257,6 @@ ShiftAnswer shift(const Sitting& sitting, const ShiftAsk& ask) {
     answer.heading = heading_of(sitting);
     answer.ask = ask;
     answer.contract_price = home.contract_price;
-    answer.has_income = sitting.inquiry().monthly_income.has_value();
     for (const ScenarioRules& rules : sitting.rules()) {
         answer.scenarios.push_back(scenario_of(sitting, rules, home, ask));
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "add_item.hpp"
 #include <quoin/home/standing.hpp>
 
 namespace quoin {
@@ -10,12 +11,6 @@ namespace {
 
 Pick pick_of(const Shown& shown) {
     return {shown.option.value(), shown.level, shown.choice, shown.quantity, shown.spend, false};
-}
-
-std::string words_of(const Option& option, const Pick& pick) {
-    if (pick.level) return at(option.levels, *pick.level).name;
-    if (pick.choice) return at(option.choices, *pick.choice).name;
-    return {};
 }
 
 bool is_counted(const Option& option) {
@@ -38,7 +33,7 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
     const Pick* yours = selection.find(as_shown.option);
     if (yours != nullptr) {
         item.yours = charge(option, *yours, selection.plan);
-        item.your_level = words_of(option, *yours);
+        item.your_level = form_name(option, *yours);
         const bool enough = at_least(option, *yours, as_shown, selection.plan);
         item.standing = option.kind == OptionKind::choice ? ShownStanding::free_choice
                         : enough                          ? ShownStanding::yours
@@ -70,7 +65,7 @@ ShownItem shown_item(const Sitting& sitting, const Shown& shown) {
     }
     const Option& option = at(book.options, *shown.option);
     item.name = option.name;
-    item.as_shown = words_of(option, pick_of(shown));
+    item.as_shown = form_name(option, pick_of(shown));
     if (is_counted(option)) {
         item.quantity = quantity_of(option, pick_of(shown), book.model->plan);
         item.unit = option.unit;

@@ -48,28 +48,19 @@ Moved moved_to(const PriceBook& book, Selection there) {
     return moved;
 }
 
-/// The home as it stands under the scenario in hand, that every move is held against.
-struct Street {
-    const Sitting& sitting;
-    const PriceBook& book;
-    const Selection& selection;
-    Standpoint now;
-};
-
-SiteMove move_of(const Street& street, const Selection& there) {
+SiteMove move_of(const InHand& street, const Selection& there) {
     const Standpoint then = standpoint(street.sitting, there);
     return {then.home.contract_price - street.now.home.contract_price,
             difference(street.sitting.rules().front(), street.now.figures.front(),
                        then.figures.front())};
 }
 
-SiteLot lot_of(const Street& street, Index<Lot> index) {
+SiteLot lot_of(const InHand& street, Index<Lot> index) {
     const Lot& lot = at(street.book.lots, index);
-    SiteLot answer{lot.id, lot.premium, lot.status, lot.grade, lot.flood_zone, {}, {}, {}, lot.note,
-                   {},     {},          {},         {}};
+    SiteLot answer;
+    answer.lot = lot;
     for (const Index<Plan> plan : lot.plans) answer.plans.push_back(at(street.book.plans, plan).id);
     answer.every_plan = lot.plans.empty();
-    answer.measures = lot.measures;
     answer.chosen = index == street.selection.lot;
     answer.fits = allows(lot.plans, street.selection.plan);
     Selection there = street.selection;
@@ -84,20 +75,10 @@ SiteLot lot_of(const Street& street, Index<Lot> index) {
     return answer;
 }
 
-SitePlan plan_of(const Street& street, Index<Plan> index) {
+SitePlan plan_of(const InHand& street, Index<Plan> index) {
     const Plan& plan = at(street.book.plans, index);
-    SitePlan answer{plan.id,
-                    plan.name,
-                    plan.style,
-                    plan.note,
-                    plan.base_price,
-                    plan.bedrooms,
-                    plan.bathrooms,
-                    plan.square_feet,
-                    plan.measures,
-                    {},
-                    {},
-                    {}};
+    SitePlan answer;
+    answer.plan = plan;
     answer.chosen = index == street.selection.plan;
     answer.fits = allows(at(street.book.lots, street.selection.lot).plans, index);
     for (const Index<Elevation> front : indexes_of(plan.elevations)) {
@@ -124,9 +105,9 @@ SitePlan plan_of(const Street& street, Index<Plan> index) {
 
 SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
     const Sitting alone = sitting.only(scenario);
-    const PriceBook& book = alone.book();
-    const Selection& selection = alone.inquiry().selection;
-    const Street street{alone, book, selection, standpoint(alone, selection)};
+    const InHand street{alone};
+    const PriceBook& book = street.book;
+    const Selection& selection = street.selection;
     SiteAnswer answer;
     answer.heading = heading_of(alone);
     answer.terms = scenario_answer(alone, alone.rules().front(), street.now.figures.front()).terms;

@@ -10,18 +10,10 @@
 namespace quoin {
 namespace {
 
-/// The home as it stands, under one scenario, with what every option of the tour is held against.
-struct Walk {
-    const Sitting& sitting;
-    const PriceBook& book;
-    const Selection& selection;
-    Standpoint now;
-};
-
 using LevelOf = std::optional<Index<Level>>;
 using ChoiceOf = std::optional<Index<Choice>>;
 
-Pick pick_for(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
+Pick pick_for(const InHand& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
     Pick pick;
     const Pick* present = walk.selection.find(index);
     if (present != nullptr) pick = *present; // its quantity stays when the level changes
@@ -31,7 +23,7 @@ Pick pick_for(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf cho
     return pick;
 }
 
-bool in_home(const Walk& walk, const Pick& pick) {
+bool in_home(const InHand& walk, const Pick& pick) {
     const Pick* present = walk.selection.find(pick.option);
     return present != nullptr && present->level == pick.level && present->choice == pick.choice;
 }
@@ -54,7 +46,7 @@ std::vector<TourPick> brought(const PriceBook& book, const Change& change) {
 }
 
 /// Making the change, with the figures of `adds`.
-TourTouch touch_of(const Walk& walk, const OptionStanding& standing) {
+TourTouch touch_of(const InHand& walk, const OptionStanding& standing) {
     const Change& change = standing.change;
     ensure(change.blocked.empty(), "a touch can be made");
     ChangeAdds adds = change_adds(walk.sitting, walk.now, change, standing.takes_out);
@@ -77,7 +69,7 @@ TourState by_itself(const OptionStanding& standing, TourState otherwise) {
     return standing.takes_out ? TourState::offered : otherwise;
 }
 
-void judge(const Walk& walk, const Pick& pick, TourForm& form) {
+void judge(const InHand& walk, const Pick& pick, TourForm& form) {
     using Kind = OptionStanding::Kind;
     const Option& option = at(walk.book.options, pick.option);
     form.price = charge(option, pick, walk.selection.plan);
@@ -113,7 +105,7 @@ void judge(const Walk& walk, const Pick& pick, TourForm& form) {
     if (touched) form.touch = touch_of(walk, standing);
 }
 
-TourForm form_of(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
+TourForm form_of(const InHand& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
     const Option& option = at(walk.book.options, index);
     TourForm form;
     if (level) {
@@ -130,7 +122,7 @@ TourForm form_of(const Walk& walk, Index<Option> index, LevelOf level, ChoiceOf 
 }
 
 /// Levels from the included one up; a level under it costs nothing and is nobody's wish.
-void add_levels(const Walk& walk, Index<Option> index, TourOption& item) {
+void add_levels(const InHand& walk, Index<Option> index, TourOption& item) {
     const Option& option = at(walk.book.options, index);
     const auto included = option.included_level_on(walk.selection.plan);
     for (const Index<Level> level : indexes_of(option.levels)) {
@@ -139,7 +131,7 @@ void add_levels(const Walk& walk, Index<Option> index, TourOption& item) {
     }
 }
 
-void add_forms(const Walk& walk, Index<Option> index, TourOption& item) {
+void add_forms(const InHand& walk, Index<Option> index, TourOption& item) {
     const Option& option = at(walk.book.options, index);
     if (option.kind == OptionKind::levels) {
         add_levels(walk, index, item);
@@ -168,7 +160,7 @@ std::optional<TourQuantity> counted(const Option& option, const Pick& pick, Inde
     return counted;
 }
 
-TourOption option_of(const Walk& walk, Index<Option> index) {
+TourOption option_of(const InHand& walk, Index<Option> index) {
     const Option& option = at(walk.book.options, index);
     const Pick* present = walk.selection.find(index);
     TourOption item;
@@ -203,7 +195,7 @@ TourOption option_of(const Walk& walk, Index<Option> index) {
     return item;
 }
 
-TourArea area_of(const Walk& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
+TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
     const Named& named = at(walk.book.areas, index);
     TourArea area{named.id, named.name, {}, {}, {}, {}};
     for (const Included& included : walk.book.included) {
@@ -225,7 +217,7 @@ TourArea area_of(const Walk& walk, Index<Area> index, const std::optional<ShownA
 }
 
 /// The promise of a tour: it is of the home, and tells every option and every pick once.
-void check(const Walk& walk, const TourAnswer& answer) {
+void check(const InHand& walk, const TourAnswer& answer) {
     std::size_t options = 0;
     std::size_t chosen = 0;
     for (const TourArea& area : answer.areas) {
@@ -251,9 +243,9 @@ bool is_empty(const TourArea& area) {
 
 TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
     const Sitting alone = sitting.only(scenario);
-    const PriceBook& book = alone.book();
-    const Selection& selection = alone.inquiry().selection;
-    const Walk walk{alone, book, selection, standpoint(alone, selection)};
+    const InHand walk{alone};
+    const PriceBook& book = walk.book;
+    const Selection& selection = walk.selection;
     TourAnswer answer;
     answer.heading = heading_of(alone);
     answer.contract_price = walk.now.home.contract_price;

@@ -5,7 +5,6 @@
 #include <quoin/render/format.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/table.hpp>
-#include <quoin/render/words.hpp>
 
 namespace quoin::apps {
 namespace {

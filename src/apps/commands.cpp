@@ -7,8 +7,10 @@
 
 #include <quoin/answers/apr.hpp>
 #include <quoin/answers/payment.hpp>
+#include <quoin/answers/recheck.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/listing.hpp>
@@ -68,10 +70,10 @@ Outcome recheck(const Typed& typed) {
     check_ending("--workbook", file, {".xlsx"});
     const Whole& whole = whole_of(typed);
     const auto loaded = loaded_for(typed);
-    const Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
-    const Told book = find_question("workbook")->told(asked, Form::workbook);
-    write_file(file, whole.xlsx_bytes(std::get<Workbook>(book)), typed.given.has("force"));
-    return told(typed, asked);
+    const std::size_t scenario = scenario_named(loaded->inquiry, typed.given.one("scenario"));
+    const RecheckAnswer answer = quoin::recheck(loaded->sitting(), scenario);
+    write_file(file, whole.xlsx_bytes(workbook_told(answer)), typed.given.has("force"));
+    return {typed.json ? json_text_of(answer) : text_of(answer)};
 }
 
 Outcome afford(const Typed& typed) {

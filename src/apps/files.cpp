@@ -37,20 +37,17 @@ fs::path own_folder() {
 std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view what,
                                         Findings& findings) {
     std::error_code error;
+    const auto none = [&](Problem problem) {
+        findings.add(std::move(problem));
+        return std::shared_ptr<const Source>();
+    };
     const fs::file_status status = fs::status(path, error);
-    if (!fs::exists(status)) {
-        findings.add(problems::file_missing(path.string(), what, near_name(path)));
-        return nullptr;
-    }
-    if (fs::is_directory(status)) {
-        findings.add(problems::file_is_folder(path.string()));
-        return nullptr;
-    }
+    if (!fs::exists(status))
+        return none(problems::file_missing(path.string(), what, near_name(path)));
+    if (fs::is_directory(status)) return none(problems::file_is_folder(path.string()));
     const std::uintmax_t size = fs::is_regular_file(status) ? fs::file_size(path, error) : 0;
-    if (size > largest_file && !error) {
-        findings.add(problems::file_too_large(path.string(), size, largest_file));
-        return nullptr;
-    }
+    if (size > largest_file && !error)
+        return none(problems::file_too_large(path.string(), size, largest_file));
     errno = 0;
     std::ifstream in(path, std::ios::binary);
     std::string text;
@@ -64,14 +61,10 @@ std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view w
         text.resize(have + static_cast<std::size_t>(in.gcount()));
         piece = usual_piece;
     }
-    if (in.bad() || (!in && !in.eof())) {
-        findings.add(problems::file_unreadable(path.string(), std::strerror(errno)));
-        return nullptr;
-    }
-    if (text.size() > largest_file) {
-        findings.add(problems::file_too_large(path.string(), text.size(), largest_file));
-        return nullptr;
-    }
+    if (in.bad() || (!in && !in.eof()))
+        return none(problems::file_unreadable(path.string(), std::strerror(errno)));
+    if (text.size() > largest_file)
+        return none(problems::file_too_large(path.string(), text.size(), largest_file));
     return std::make_shared<const Source>(path.string(), std::move(text));
 }
 

@@ -130,34 +130,27 @@ void refuse_if_any(Findings findings) {
     if (!findings.none()) throw Refused(std::move(findings));
 }
 
+/// What `read` makes of a file that it finds nothing wrong with.
+auto load(const std::string& file, std::string_view what, const auto& read) {
+    Findings findings;
+    const Document document = read_json(file, what, findings);
+    refuse_if_any(findings);
+    auto value = read(document, findings);
+    refuse_if_any(std::move(findings));
+    return value;
+}
+
 } // namespace
 
 std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates) {
-    Findings findings;
-    const Document document = read_json(file, "an inquiry", findings);
-    refuse_if_any(findings);
-    auto loaded = read_all(document, rates, Sheets::own, findings);
-    refuse_if_any(std::move(findings));
-    return loaded;
+    return load(file, "an inquiry", [&](const Document& document, Findings& findings) {
+        return read_all(document, rates, Sheets::own, findings);
+    });
 }
 
-PriceBook load_price_book(const std::string& file) {
-    Findings findings;
-    const Document document = read_json(file, "a price book", findings);
-    refuse_if_any(findings);
-    PriceBook book = read_book(document, findings);
-    refuse_if_any(std::move(findings));
-    return book;
-}
+PriceBook load_price_book(const std::string& file) { return load(file, "a price book", read_book); }
 
-AprAnswer load_apr(const std::string& file) {
-    Findings findings;
-    const Document document = read_json(file, "a problem", findings);
-    refuse_if_any(findings);
-    AprAnswer answer = read_and_solve_apr(document, findings);
-    refuse_if_any(std::move(findings));
-    return answer;
-}
+AprAnswer load_apr(const std::string& file) { return load(file, "a problem", read_and_solve_apr); }
 
 namespace {
 
@@ -183,8 +176,7 @@ class EndingTables {
   public:
     explicit EndingTables(Date day) : day_(day), by_(plus_days(day, ending_days + 1)) {}
 
-    template <class Item>
-    void add(const Item& item) {
+    void add(const auto& item) {
         for (const EndingTable& table : found) {
             if (table.of == item.id) return; // looked at before
         }
@@ -211,8 +203,7 @@ std::vector<EndingTable> endings_for(const Loaded& loaded, Date day) {
 }
 
 /// Of a file that stands alone.
-template <class Read>
-void check_alone(Read read, const Document& document, Date day, Checked& checked) {
+void check_alone(auto read, const Document& document, Date day, Checked& checked) {
     const auto item = read(document, checked.findings);
     if (!checked.findings.none()) return;
     EndingTables tables(day);

@@ -1,16 +1,13 @@
 // Making a desk and an inquiry out of plain figures.
 #include "plain_afford.hpp"
 
-#include <algorithm>
-#include <optional>
-
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <quoin/render/format.hpp>
 
 #include "loading.hpp"
-#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/typed.hpp>
 
 namespace quoin::apps {
 namespace {
@@ -20,7 +17,7 @@ constexpr const char* usual_property_tax = "1.2"; ///< percent of the price a ye
 constexpr const char* usual_insurance = "0.4";    ///< percent of the price a year
 constexpr const char* usual_closing_costs = "2";  ///< percent of the loan
 constexpr const char* usual_score = "740";
-constexpr const char* usual_years = "30";
+constexpr int usual_years = 30;
 constexpr int days_to_closing = 60;
 
 class Making {
@@ -44,18 +41,30 @@ class Making {
     }
 
   private:
-    /// Not below zero.
-    static Money amount(const char* name, const std::string& text, const char* such) {
-        return amount_typed(name, text, Money{}, most_typed, such);
+    static std::string dashed(const char* option) { return std::string("--") + option; }
+    /// Not below zero; nothing where it is not given.
+    [[nodiscard]] std::optional<Money> amount(const char* option, const char* such) const {
+        const std::string text = given_.one(option);
+        if (text.empty()) return std::nullopt;
+        return amount_typed(dashed(option), text, Money{}, most_typed, such);
     }
-    static Percent percent(const char* name, const std::string& text, int most) {
-        return Percent(number_typed(name, text, Decimal{}, Decimal::whole(most),
+    [[nodiscard]] std::optional<int> whole(const char* option, int least, int most) const {
+        const std::string text = given_.one(option);
+        if (text.empty()) return std::nullopt;
+        return whole_typed(dashed(option), text, least, most);
+    }
+    static Percent percent(const char* option, const std::string& text, int most) {
+        return Percent(number_typed(dashed(option), text, Decimal{}, Decimal::whole(most),
                                     fmt::format("a percent from 0 to {}", most)));
+    }
+    /// As it is given, or what is usual.
+    Percent percent_or(const char* option, const char* usual, std::string_view words) {
+        return percent(option, given_or(option, usual, words), 20);
     }
     void assume(std::string words) { made_.assumptions.push_back(std::move(words)); }
     /// What was given, or what is usual, which is then told.
-    std::string given_or(const std::string& given, const char* usual, std::string_view words) {
-        if (!given.empty()) return given;
+    std::string given_or(const char* option, const char* usual, std::string_view words) {
+        if (std::string given = given_.one(option); !given.empty()) return given;
         assume(fmt::format(fmt::runtime(words), usual));
         return usual;
     }
@@ -83,9 +92,8 @@ void Making::set_home() {
     Plan plan;
     plan.id = plan.name = "home";
     plan.base_price = Money::dollars(100'000);
-    if (!given_.one("square-feet").empty()) {
-        plan.square_feet =
-            Decimal::whole(whole_typed("--square-feet", given_.one("square-feet"), 100, 100'000));
+    if (const auto size = whole("square-feet", 100, 100'000)) {
+        plan.square_feet = Decimal::whole(*size);
     }
     plan.elevations.emplace_back();
     PriceBook& book = made_.desk.book;
@@ -101,41 +109,30 @@ void Making::set_place() {
     place.id = "plain";
     place.name = "the figures given";
     place.assessed_percent = Percent(Decimal::whole(100));
-    const Percent tax = percent("--property-tax",
-                                given_or(given_.one("property-tax"), usual_property_tax,
-                                         "property tax of {} % of the price a year"),
-                                20);
+    const Percent tax =
+        percent_or("property-tax", usual_property_tax, "property tax of {} % of the price a year");
     place.levies.push_back({"Property tax", Decimal::billionths(tax.value().billionths() * 10)});
     place.tax_due = {{5, 31, Percent(Decimal::whole(50))}, {11, 30, Percent(Decimal::whole(50))}};
     assume("the tax due in two halves, on 31 May and 30 November");
-    const Percent insurance = percent("--insurance",
-                                      given_or(given_.one("insurance"), usual_insurance,
-                                               "homeowner's insurance of {} % of the price a year"),
-                                      20);
+    const Percent insurance = percent_or("insurance", usual_insurance,
+                                         "homeowner's insurance of {} % of the price a year");
     place.dwelling_percent = Percent(Decimal::whole(100));
     place.homeowner.unit = "per thousand";
     place.homeowner.values.push_back(Decimal::billionths(insurance.value().billionths() * 10));
     place.homeowner.written.emplace_back("any");
-    if (!given_.one("dues").empty()) {
-        place.dues.push_back({"Association dues", amount("--dues", given_.one("dues"),
-                                                         "an amount not below zero, such as 60")});
+    if (const auto dues = amount("dues", "an amount not below zero, such as 60")) {
+        place.dues.push_back({"Association dues", *dues});
     }
     ClosingCost costs;
     costs.name = "Closing costs";
     costs.base = CostBase::loan;
-    costs.percent = percent("--closing-costs",
-                            given_or(given_.one("closing-costs"), usual_closing_costs,
-                                     "closing costs of {} % of the loan, none of them in the APR"),
-                            20);
+    costs.percent = percent_or("closing-costs", usual_closing_costs,
+                               "closing costs of {} % of the loan, none of them in the APR");
     place.closing_costs.push_back(std::move(costs));
     place.rural_eligible = true; // who names the USDA program means a place that is
-    if (!given_.one("region").empty()) {
-        for (const auto& [name, region] : region_words()) {
-            if (name == given_.one("region")) place.region = region;
-        }
-        if (!place.region) {
-            refuse_typed("--region", given_.one("region"), "northeast, midwest, south or west");
-        }
+    if (const std::string region = given_.one("region"); !region.empty()) {
+        place.region = meaning_in(codes<Region>, region);
+        if (!place.region) refuse_typed("--region", region, "northeast, midwest, south or west");
     }
     made_.desk.lending.places = {std::move(place)};
 }
@@ -156,27 +153,14 @@ void Making::set_sheet() {
 
 void Making::set_means() {
     Inquiry& inquiry = made_.inquiry;
-    inquiry.monthly_income =
-        amount("--income", given_.one("income"), "gross dollars a month, such as 8400");
-    if (!given_.one("debts").empty()) {
-        inquiry.monthly_debts =
-            amount("--debts", given_.one("debts"), "dollars a month, such as 450");
-    }
-    if (given_.one("cash").empty()) {
-        assume("as much cash as it takes (--cash not given)");
-    } else {
-        inquiry.cash =
-            amount("--cash", given_.one("cash"), "an amount not below zero, such as 60000");
-    }
-    if (!given_.one("taxes").empty()) {
-        inquiry.monthly_taxes =
-            amount("--taxes", given_.one("taxes"), "dollars a month, such as 1700");
-    }
-    if (!given_.one("persons").empty()) {
-        inquiry.household = whole_typed("--persons", given_.one("persons"), 1, 20);
-    }
-    inquiry.score = whole_typed(
-        "--score", given_or(given_.one("score"), usual_score, "a credit score of {}"), 300, 850);
+    inquiry.monthly_income = amount("income", "gross dollars a month, such as 8400");
+    inquiry.monthly_debts = amount("debts", "dollars a month, such as 450");
+    inquiry.cash = amount("cash", "an amount not below zero, such as 60000");
+    if (!inquiry.cash) assume("as much cash as it takes (--cash not given)");
+    inquiry.monthly_taxes = amount("taxes", "dollars a month, such as 1700");
+    inquiry.household = whole("persons", 1, 20);
+    inquiry.score =
+        whole_typed("--score", given_or("score", usual_score, "a credit score of {}"), 300, 850);
 }
 
 /// Those named; else all of a fixed rate that are open to any buyer and place.
@@ -203,21 +187,19 @@ std::vector<const LoanProgram*> Making::programs() const {
 
 void Making::add_scenarios(const LoanProgram& program) {
     const std::string expected = "a yearly rate in percent, above 0 to 25, such as 6.25";
-    const Rate rate = rate_typed("--rate", given_.one("rate"), expected);
+    const std::string typed = given_.one("rate");
+    const Rate rate = rate_typed("--rate", typed, expected);
     if (rate <= Rate{} || rate.percent() > Decimal::whole(25)) {
-        refuse_typed("--rate", given_.one("rate"), expected);
+        refuse_typed("--rate", typed, expected);
     }
     std::vector<std::string> downs;
     for (const Percent usual : program.policy.usual_down) downs.push_back(usual.value().text());
-    if (!given_.one("down").empty()) downs = {given_.one("down")};
+    if (const std::string down = given_.one("down"); !down.empty()) downs = {down};
     for (const std::string& down : downs) {
         Scenario scenario;
         scenario.program = program.id;
-        scenario.term =
-            Months(12 * whole_typed("--years",
-                                    given_.one("years").empty() ? usual_years : given_.one("years"),
-                                    1, 40));
-        scenario.down = {DownPayment::By::percent, percent("--down", down, 99), {}};
+        scenario.term = Months(12 * whole("years", 1, 40).value_or(usual_years));
+        scenario.down = {DownPayment::By::percent, percent("down", down, 99), {}};
         scenario.rate = {RateChoice::By::quoted, Points{}, rate};
         scenario.score = made_.inquiry.score;
         scenario.name = fmt::format("{}, {} down", program.name,

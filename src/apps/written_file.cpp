@@ -15,7 +15,7 @@
 #include <quoin/text/problems.hpp>
 
 #include "files.hpp"
-#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/typed.hpp>
 
 namespace quoin::apps {
 namespace {

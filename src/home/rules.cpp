@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
-#include <quoin/home/priced_home.hpp>
 
 namespace quoin {
 namespace {
@@ -49,16 +48,14 @@ bool same_group(const PriceBook& book, Index<Option> a, Index<Option> b) {
 }
 
 /// Whether `test` holds for an option or for one that it brings as a package.
-template <class Test>
-bool any_brought(const PriceBook& book, Index<Option> option, const Test& test) {
+bool any_brought(const PriceBook& book, Index<Option> option, const auto& test) {
     const auto& parts = at(book.options, option).parts;
     return test(option) || std::any_of(parts.begin(), parts.end(),
                                        [&](const OptionRef& part) { return test(part.option); });
 }
 
 /// Whether two picks cannot stand together by a rule, or what they bring cannot.
-template <class Rule>
-bool clash(const PriceBook& book, Index<Option> a, Index<Option> b, const Rule& rule) {
+bool clash(const PriceBook& book, Index<Option> a, Index<Option> b, const auto& rule) {
     return any_brought(book, a, [&](Index<Option> one) {
         return any_brought(
             book, b, [&](Index<Option> other) { return one != other && rule(book, one, other); });

@@ -2,6 +2,7 @@
 #include <quoin/inquiry/asking.hpp>
 
 #include <quoin/home/priced_home.hpp>
+#include <quoin/inquiry/typed.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin {

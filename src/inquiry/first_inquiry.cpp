@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <memory>
-#include <vector>
 
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/json_writer.hpp>

@@ -1,8 +1,6 @@
 // What rules an incentive out.
 #include <quoin/inquiry/incentive_rules.hpp>
 
-#include <quoin/home/rules.hpp>
-
 namespace quoin {
 
 std::string why_not_given(const Incentive& incentive, const Inquiry& inquiry) {

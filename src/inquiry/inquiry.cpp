@@ -12,7 +12,7 @@ namespace quoin {
 
 void not_negative(Reader& item, std::string_view key, Money amount) {
     if (amount >= Money{}) return;
-    item.findings().add(problems::amount_below_zero(item.spot(key)));
+    item.report(problems::amount_below_zero(item.spot(key)));
 }
 
 namespace {
@@ -45,27 +45,19 @@ std::optional<Money> monthly_of(Reader& root, std::string_view key) {
     return amount;
 }
 
-const Words<CreditFrom> credit_from_words = {{"builder", CreditFrom::builder},
-                                             {"seller", CreditFrom::seller},
-                                             {"lender", CreditFrom::lender},
-                                             {"program", CreditFrom::program}};
+const Words<CreditFrom> credit_from_words = {{CreditFrom::builder, "builder"},
+                                             {CreditFrom::seller, "seller"},
+                                             {CreditFrom::lender, "lender"},
+                                             {CreditFrom::program, "program"}};
 
 std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
-    std::vector<CreditUse> uses;
-    item.items(
-        "uses",
-        [&](const Spot& spot) {
-            if (const auto use = as_coded<CreditUse>(spot, item.findings())) {
-                uses.push_back(*use);
-            }
-        },
-        caps::credit_uses);
+    auto uses = item.words<CreditUse>("uses", caps::credit_uses);
     const bool down = std::find(uses.begin(), uses.end(), CreditUse::down_payment) != uses.end();
     if (uses.empty()) {
-        item.findings().add(problems::credit_without_use(item.here()));
+        item.report(problems::credit_without_use(item.here()));
     } else if (down && from != CreditFrom::program) {
         // Interested parties and lenders may not fund the down payment (Fannie Mae B3-4.1-02).
-        item.findings().add(problems::credit_use_not_allowed(item.spot("uses"), "down payment"));
+        item.report(problems::credit_use_not_allowed(item.spot("uses"), "down payment"));
     }
     return uses;
 }
@@ -101,7 +93,7 @@ void read_facts(Reader& root, Inquiry& inquiry) {
     not_negative(root, "deposits_paid", inquiry.facts.deposits_paid.value_or(Money{}));
     inquiry.household = root.maybe_whole("household", 1, 20);
     if (inquiry.facts.appraised_value && *inquiry.facts.appraised_value <= Money{}) {
-        root.findings().add(problems::amount_not_above_zero(root.spot("appraised_value")));
+        root.report(problems::amount_not_above_zero(root.spot("appraised_value")));
     }
 }
 

@@ -77,8 +77,7 @@ std::vector<Mark> read_selections(Reader& root, const PriceBook& book, Selection
             const auto pick = read_pick(spot, book, root.findings());
             if (!pick) return;
             if (selection.find(pick->option) != nullptr) {
-                root.findings().add(
-                    problems::selected_twice(spot, at(book.options, pick->option).id));
+                root.report(problems::selected_twice(spot, at(book.options, pick->option).id));
                 return;
             }
             selection.picks.push_back(*pick);
@@ -93,7 +92,7 @@ std::optional<Decimal> read_weight(Reader& item) {
     constexpr int most = 1'000'000;
     const auto weight = item.maybe_decimal("weight");
     if (weight && (*weight <= Decimal{} || *weight > Decimal::whole(most))) {
-        item.findings().add(problems::weight_out_of_range(item.spot("weight")));
+        item.report(problems::weight_out_of_range(item.spot("weight")));
         return std::nullopt;
     }
     return weight;
@@ -170,11 +169,11 @@ std::vector<Mark> read_incentives(Reader& root, const Desk& desk, Inquiry& inqui
             const Incentive& incentive = at(book.incentives, pick.incentive);
             const std::string why = why_not(incentive, inquiry, sheet, pick.use);
             if (!why.empty()) {
-                item.findings().add(problems::incentive_not_here(
-                    item.spot("id"), {incentive.id, incentive.name}, why));
+                item.report(problems::incentive_not_here(item.spot("id"),
+                                                         {incentive.id, incentive.name}, why));
             }
             if (pick.amount && *pick.amount < Money{}) {
-                item.findings().add(problems::amount_below_zero(item.spot("amount")));
+                item.report(problems::amount_below_zero(item.spot("amount")));
             }
             inquiry.selection.incentives.push_back(pick);
             marks.emplace_back(item.spot("id"));
@@ -230,15 +229,15 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
 void check_lot(Reader& root, const PriceBook& book, const Selection& selection) {
     const Lot& lot = at(book.lots, selection.lot);
     if (lot.status != LotStatus::free) {
-        root.findings().add(problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
+        root.report(problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
     }
     if (allows(lot.plans, selection.plan)) return;
     std::string fitting;
     for (const Index<Plan> plan : lot.plans) {
         fitting += (fitting.empty() ? "" : ", ") + at(book.plans, plan).id;
     }
-    root.findings().add(problems::plan_not_on_lot(
-        root.spot("plan"), at(book.plans, selection.plan).id, lot.id, fitting));
+    root.report(problems::plan_not_on_lot(root.spot("plan"), at(book.plans, selection.plan).id,
+                                          lot.id, fitting));
 }
 
 /// What comes off the price leaves some of it.
@@ -249,9 +248,9 @@ void check_price(Reader& root, const PriceBook& book, const Selection& selection
         const IncentivePick& pick = selection.incentives[i];
         if (!is_off_price(pick.use)) continue;
         const Incentive& incentive = at(book.incentives, pick.incentive);
-        root.findings().add(problems::incentive_not_here(incentives[i].spot(),
-                                                         {incentive.id, incentive.name},
-                                                         "it leaves nothing of the price"));
+        root.report(problems::incentive_not_here(incentives[i].spot(),
+                                                 {incentive.id, incentive.name},
+                                                 "it leaves nothing of the price"));
         return;
     }
 }
@@ -287,7 +286,7 @@ void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     for (const Conflict& conflict : conflicts(book, selection)) {
         for (std::size_t i = 0; i < marks.size(); ++i) {
             if (selection.picks[i].option != conflict.of.option) continue;
-            root.findings().add(problem_of(book, selection, conflict, marks[i].spot()));
+            root.report(problem_of(book, selection, conflict, marks[i].spot()));
         }
     }
     if (root.findings().none()) check_price(root, book, selection, incentive_marks);

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <string_view>
-#include <vector>
 
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/reader.hpp>

@@ -19,15 +19,11 @@ DownPayment read_down(Reader& scenario) {
         "down",
         [&](Reader& item) {
             const int given = item.has("percent") + item.has("amount") + item.has("cash");
-            if (given != 1) {
-                item.findings().add(problems::down_payment_unclear(item.here()));
-                return;
-            }
+            if (given != 1) return item.report(problems::down_payment_unclear(item.here()));
             if (item.has("percent")) {
                 down.percent = item.percent("percent");
                 if (down.percent < Percent{} || down.percent > Percent(Decimal::whole(100))) {
-                    item.findings().add(
-                        problems::percent_out_of_range(item.spot("percent"), 0, 100));
+                    item.report(problems::percent_out_of_range(item.spot("percent"), 0, 100));
                 }
                 return;
             }
@@ -67,7 +63,7 @@ std::vector<Percent> read_buydown(Reader& item) {
     return item.word_or(
         "buydown",
         Words<std::vector<Percent>>{
-            {"none", {}}, {"1-0", steps({1})}, {"2-1", steps({2, 1})}, {"3-2-1", steps({3, 2, 1})}},
+            {{}, "none"}, {steps({1}), "1-0"}, {steps({2, 1}), "2-1"}, {steps({3, 2, 1}), "3-2-1"}},
         std::vector<Percent>{});
 }
 
@@ -83,16 +79,16 @@ Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inqu
     scenario.score = item.maybe_whole("score", 300, 850);
     if (!scenario.score) scenario.score = inquiry.score;
     scenario.finance_fee =
-        item.word_or("fee", Words<bool>{{"financed", true}, {"cash", false}}, true);
+        item.word_or("fee", Words<bool>{{true, "financed"}, {false, "cash"}}, true);
     scenario.use = item.word_or("use",
-                                Words<EntitlementUse>{{"first", EntitlementUse::first},
-                                                      {"subsequent", EntitlementUse::subsequent},
-                                                      {"exempt", EntitlementUse::exempt}},
+                                Words<EntitlementUse>{{EntitlementUse::first, "first"},
+                                                      {EntitlementUse::subsequent, "subsequent"},
+                                                      {EntitlementUse::exempt, "exempt"}},
                                 EntitlementUse::first);
     scenario.end_mi_on_request =
-        item.word_or("mi_ends", Words<bool>{{"automatic", false}, {"request", true}}, false);
+        item.word_or("mi_ends", Words<bool>{{false, "automatic"}, {true, "request"}}, false);
     scenario.single_premium =
-        item.word_or("mi_premium", Words<bool>{{"monthly", false}, {"single", true}}, false);
+        item.word_or("mi_premium", Words<bool>{{false, "monthly"}, {true, "single"}}, false);
     scenario.finance_premium = scenario.single_premium && item.has("fee") && scenario.finance_fee;
     scenario.buydown = read_buydown(item);
     scenario.escrow = item.flag_or("escrow", true);
@@ -109,7 +105,7 @@ void read_scenarios(Reader& root, const Lending& lending, Inquiry& inquiry) {
         [&](Reader& item) {
             Scenario scenario = read_scenario(item, lending, inquiry);
             if (!scenario.name.empty() && inquiry.find_scenario(scenario.name) != nullptr) {
-                item.findings().add(problems::scenario_repeated(item.spot("name"), scenario.name));
+                item.report(problems::scenario_repeated(item.spot("name"), scenario.name));
             }
             inquiry.scenarios.push_back(std::move(scenario));
         },

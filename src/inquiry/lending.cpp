@@ -1,8 +1,6 @@
 // Reading lending data, whichever files it comes in.
 #include <quoin/inquiry/lending.hpp>
 
-#include <algorithm>
-
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/lending/reading.hpp>

@@ -13,9 +13,7 @@ constexpr int longest_reset = 120;
 
 Percent read_cap(Reader& item, std::string_view key) {
     const Percent cap = item.percent(key);
-    if (cap < Percent{}) {
-        item.findings().add(problems::points_below_zero(item.spot(key)));
-    }
+    if (cap < Percent{}) item.report(problems::points_below_zero(item.spot(key)));
     return cap;
 }
 

@@ -7,9 +7,6 @@
 namespace quoin {
 namespace {
 
-constexpr std::array<std::string_view, dimension_count> dimension_names = {
-    "ltv", "down", "term", "base_loan", "loan", "score", "price", "dwelling_value", "use", "area"};
-
 /// Names of a named dimension, in the order of their enumerations; empty for numbers.
 std::vector<std::string_view> names_in(Dimension dimension) {
     switch (dimension) {
@@ -48,16 +45,6 @@ bool narrow(Band& band, std::string_view text) {
 }
 
 } // namespace
-
-std::string_view name_of(Dimension dimension) {
-    return dimension_names[static_cast<std::size_t>(dimension)];
-}
-
-std::optional<Dimension> dimension_named(std::string_view name) {
-    const auto found = std::find(dimension_names.begin(), dimension_names.end(), name);
-    if (found == dimension_names.end()) return std::nullopt;
-    return static_cast<Dimension>(found - dimension_names.begin());
-}
 
 Band whole_of(Dimension dimension) {
     const auto count = static_cast<std::int64_t>(names_in(dimension).size());

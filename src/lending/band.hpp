@@ -9,8 +9,6 @@
 
 namespace quoin {
 
-[[nodiscard]] std::optional<Dimension> dimension_named(std::string_view name);
-
 /// All values of a dimension, and the distance from one to the next: a billionth, or one name.
 [[nodiscard]] Band whole_of(Dimension dimension);
 [[nodiscard]] std::int64_t step_of(Dimension dimension);

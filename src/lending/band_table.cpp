@@ -11,7 +11,7 @@
 namespace quoin {
 namespace {
 
-const Words<bool> dated_words = {{"as of", false}, {"closing", true}};
+const Words<bool> dated_words = {{false, "as of"}, {true, "closing"}};
 
 /// The last dimension of a grid: one band for each value of a row.
 struct Across {
@@ -28,28 +28,14 @@ std::optional<Band> read_band(Dimension dimension, const Spot& spot, Findings& f
     return band;
 }
 
-std::vector<Dimension> read_dimensions(Reader& reader) {
-    Words<Dimension> words;
-    for (std::size_t i = 0; i < dimension_count; ++i) {
-        const auto dimension = static_cast<Dimension>(i);
-        words.emplace_back(name_of(dimension), dimension);
-    }
-    std::vector<Dimension> dimensions;
-    reader.items("dimensions", [&](const Spot& spot) {
-        const auto dimension = as_word(spot, words, reader.findings());
-        if (dimension) dimensions.push_back(*dimension);
-    });
-    return dimensions;
-}
-
 std::optional<Across> read_across(Reader& reader, const BandTable& table) {
     std::optional<Across> across;
     reader.object("across", [&](Reader& item) {
-        const auto dimension = dimension_named(item.text("dimension"));
+        const auto dimension = meaning_in(codes<Dimension>, item.text("dimension"));
         const auto& all = table.dimensions;
         const auto at = dimension ? std::find(all.begin(), all.end(), *dimension) : all.end();
         if (at == all.end()) {
-            item.findings().add(problems::dimension_unknown(item.spot("dimension")));
+            item.report(problems::dimension_unknown(item.spot("dimension")));
             return;
         }
         across.emplace();
@@ -118,8 +104,7 @@ void add_grid_row(Reader& item, BandTable& table, Row row, const Across& across,
         ++column;
     });
     if (column != across.bands.size()) {
-        item.findings().add(
-            problems::not_one_value_a_band(item.spot("values"), across.bands.size()));
+        item.report(problems::not_one_value_a_band(item.spot("values"), across.bands.size()));
     }
 }
 
@@ -134,7 +119,7 @@ std::vector<Mark> read_rows(Reader& reader, BandTable& table, const std::optiona
                 return;
             }
             const bool has_value = item.has("value");
-            if (!has_value) item.findings().add(problems::member_missing(item.here(), "value"));
+            if (!has_value) item.report(problems::member_missing(item.here(), "value"));
             const auto value =
                 has_value ? read_value(item.spot("value"), table, item.findings()) : std::nullopt;
             add_row(table, row, value.value_or(Decimal{}));
@@ -228,7 +213,7 @@ void check_gaps(Reader& reader, const BandTable& table,
                                  [](const std::optional<Band>& band) { return band.has_value(); });
     Case where;
     if (any && find_gap(table, covers, 0, where)) {
-        reader.findings().add(problems::bands_gap(reader.spot("rows"), point_words(table, where)));
+        reader.report(problems::bands_gap(reader.spot("rows"), point_words(table, where)));
     }
 }
 
@@ -261,7 +246,7 @@ BandTable read_band_table(Reader& reader) {
                                                          {"percent of base", "percent of base"}});
     table.by_closing = reader.word_or("dated_by", dated_words, false);
     const std::size_t mistakes = reader.findings().problems().size();
-    table.dimensions = read_dimensions(reader);
+    table.dimensions = reader.words<Dimension>("dimensions");
     const auto across = read_across(reader, table);
     const auto marks = read_rows(reader, table, across);
     const auto covers = read_covers(reader, table);

@@ -9,10 +9,10 @@
 namespace quoin {
 namespace {
 
-const Words<CostBase> base_words = {{"loan", CostBase::loan}, {"price", CostBase::price}};
+const Words<CostBase> base_words = {{CostBase::loan, "loan"}, {CostBase::price, "price"}};
 const Words<TitlePolicy> policy_words = {
-    {"none", TitlePolicy::none}, {"owner", TitlePolicy::owner}, {"lender", TitlePolicy::lender}};
-const Words<bool> when_words = {{"at closing", false}, {"before closing", true}};
+    {TitlePolicy::none, "none"}, {TitlePolicy::owner, "owner"}, {TitlePolicy::lender, "lender"}};
+const Words<bool> when_words = {{false, "at closing"}, {true, "before closing"}};
 
 std::vector<Tier> read_tiers(Reader& item) {
     std::vector<Tier> tiers;
@@ -22,7 +22,7 @@ std::vector<Tier> read_tiers(Reader& item) {
         const Money before = tiers.empty() ? Money{} : tiers.back().up_to.value_or(Money{});
         const bool after_all = !tiers.empty() && !tiers.back().up_to;
         if (after_all || (tier.up_to && *tier.up_to <= before)) {
-            reader.findings().add(problems::tiers_not_rising(reader.here()));
+            reader.report(problems::tiers_not_rising(reader.here()));
         }
         tiers.push_back(tier);
     });
@@ -66,7 +66,7 @@ void read_size(Reader& item, ClosingCost& cost) {
         ++given;
     }
     if (given == 1) return;
-    item.findings().add(problems::cost_amount_unclear(item.here()));
+    item.report(problems::cost_amount_unclear(item.here()));
 }
 
 } // namespace
@@ -79,7 +79,7 @@ ClosingCost read_closing_cost(Reader& item) {
     cost.policy = item.word_or("title_policy", policy_words, TitlePolicy::none);
     cost.simultaneous = not_negative(item, "simultaneous", item.maybe_money("simultaneous"));
     if (cost.simultaneous && cost.policy != TitlePolicy::lender) {
-        item.findings().add(problems::simultaneous_without_policy(item.here()));
+        item.report(problems::simultaneous_without_policy(item.here()));
     }
     cost.finance_charge = item.flag_or("finance_charge", false);
     cost.before_closing = item.word_or("paid", when_words, false);

@@ -18,10 +18,10 @@ void read_dated(Reader& item, Dated& rule) {
     rule.effective = item.maybe_date("effective");
     rule.until = item.maybe_date("until");
     if (rule.effective && rule.until && *rule.until <= *rule.effective) {
-        item.findings().add(problems::dates_reversed(item.spot("until"), "effective", "until"));
+        item.report(problems::dates_reversed(item.spot("until"), "effective", "until"));
     }
     if (item.has("after") && !item.has("until")) {
-        item.findings().add(problems::after_without_until(item.spot("after")));
+        item.report(problems::after_without_until(item.spot("after")));
     }
     rule.after = item.word_or("after", After::unknown);
 }

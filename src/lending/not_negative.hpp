@@ -14,9 +14,7 @@ namespace quoin {
 /// Records a problem where the figure of a member is below zero; gives the figure back.
 template <class Figure>
 Figure not_negative(Reader& item, std::string_view key, Figure figure) {
-    if (figure < Figure{}) {
-        item.findings().add(problems::figure_below_zero(item.spot(key)));
-    }
+    if (figure < Figure{}) item.report(problems::figure_below_zero(item.spot(key)));
     return figure;
 }
 
@@ -32,9 +30,7 @@ inline BandTable read_table_not_negative(Reader& item) {
     BandTable table = read_band_table(item);
     const bool below = std::any_of(table.values.begin(), table.values.end(),
                                    [](Decimal value) { return value < Decimal{}; });
-    if (below) {
-        item.findings().add(problems::values_below_zero(item.here()));
-    }
+    if (below) item.report(problems::values_below_zero(item.here()));
     return table;
 }
 

@@ -9,9 +9,9 @@
 namespace quoin {
 namespace {
 
-const Words<Status> status_words = {{"sample", Status::sample}, {"published", Status::published}};
-const Words<LimitArea> area_words = {{"baseline", LimitArea::baseline},
-                                     {"ceiling", LimitArea::ceiling}};
+const Words<Status> status_words = {{Status::sample, "sample"}, {Status::published, "published"}};
+const Words<LimitArea> area_words = {{LimitArea::baseline, "baseline"},
+                                     {LimitArea::ceiling, "ceiling"}};
 /// "07-31": a day that every year has.
 std::optional<TaxDue> read_day(const Spot& spot, Findings& findings) {
     const auto text = as_text(spot, findings);
@@ -34,7 +34,7 @@ void read_due(Reader& tax, Place& place) {
     Percent together;
     tax.each("due", [&](Reader& item) {
         auto due = item.has("on") ? read_day(item.spot("on"), item.findings()) : std::nullopt;
-        if (!item.has("on")) item.findings().add(problems::member_missing(item.here(), "on"));
+        if (!item.has("on")) item.report(problems::member_missing(item.here(), "on"));
         const Percent share = share_of(item, "percent");
         together = together + share;
         if (!due) return;
@@ -42,8 +42,17 @@ void read_due(Reader& tax, Place& place) {
         place.tax_due.push_back(*due);
     });
     if (tax.has("due") && tax.sound() && together != Percent(Decimal::whole(100))) {
-        tax.findings().add(problems::tax_shares_not_whole(tax.here()));
+        tax.report(problems::tax_shares_not_whole(tax.here()));
     }
+}
+
+Exemption read_exemption(Reader& item) {
+    Exemption exemption;
+    exemption.name = item.name("name");
+    exemption.amount = not_negative(item, "amount", item.maybe_money("amount"));
+    if (!exemption.amount) exemption.percent = share_of(item, "percent");
+    exemption.from_year = item.maybe_whole("from_year", 1, 5).value_or(1);
+    return exemption;
 }
 
 void read_tax(Reader& root, Place& place) {
@@ -51,17 +60,10 @@ void read_tax(Reader& root, Place& place) {
         "property_tax",
         [&](Reader& tax) {
             place.assessed_percent = share_of(tax, "assessed_percent");
-            tax.each("levies", [&](Reader& item) {
-                place.levies.push_back({item.name("name"), mills_of(item)});
+            place.levies = tax.list("levies", [](Reader& item) {
+                return Levy{item.name("name"), mills_of(item)};
             });
-            tax.each("exemptions", [&](Reader& item) {
-                Exemption exemption;
-                exemption.name = item.name("name");
-                exemption.amount = not_negative(item, "amount", item.maybe_money("amount"));
-                if (!exemption.amount) exemption.percent = share_of(item, "percent");
-                exemption.from_year = item.maybe_whole("from_year", 1, 5).value_or(1);
-                place.exemptions.push_back(std::move(exemption));
-            });
+            place.exemptions = tax.list("exemptions", read_exemption);
             read_due(tax, place);
             tax.object("land_only", [&](Reader& item) {
                 place.land_only = LandOnly{share_of(item, "land_percent"),
@@ -106,7 +108,7 @@ Place read_place(const Document& document, Findings& findings) {
     place.status = root.word("status", status_words);
     place.source = root.text("source");
     place.loan_limit_area = root.word("loan_limit_area", area_words);
-    if (root.has("region")) place.region = root.word("region", region_words());
+    if (root.has("region")) place.region = root.word<Region>("region");
     place.rural_eligible = root.flag_or("rural_eligible", false);
     read_tax(root, place);
     root.each("districts", [&](Reader& item) {
@@ -129,8 +131,7 @@ Place read_place(const Document& document, Findings& findings) {
                                   not_negative(item, "monthly", item.money("monthly")), row.part});
         });
     }
-    root.each("closing_costs",
-              [&](Reader& item) { place.closing_costs.push_back(read_closing_cost(item)); });
+    place.closing_costs = root.list("closing_costs", read_closing_cost);
     root.finish();
     return place;
 }

@@ -20,7 +20,7 @@ std::vector<int> read_terms(Reader& root) {
         if (!months) return;
         if (!months->is_whole() || *months < Decimal::whole(shortest_term.count()) ||
             *months > Decimal::whole(longest_term.count())) {
-            root.findings().add(
+            root.report(
                 problems::not_a_whole_number(spot, shortest_term.count(), longest_term.count()));
             return;
         }
@@ -49,7 +49,7 @@ LoanProgram read_program(const Document& document, const FeeMethods& methods, Fi
     program.fine_print = root.text_or("catch", "");
     program.terms_months = read_terms(root);
     program.whole_dollars =
-        root.word_or("loan_rounding", Words<bool>{{"dollar", true}, {"cent", false}}, true);
+        root.word_or("loan_rounding", Words<bool>{{true, "dollar"}, {false, "cent"}}, true);
     root.object("upfront", [&](Reader& item) {
         program.upfront_name = item.name("name");
         program.upfront = item.word("method", methods.upfront);

@@ -10,11 +10,11 @@
 namespace quoin {
 namespace {
 
-const Words<bool> base_words = {{"value", false}, {"price", true}};
-const Words<bool> counted_words = {{"all", false}, {"concessions", true}};
-const Words<bool> credit_words = {{"lost", false}, {"reduces principal", true}};
-const Words<bool> place_words = {{"any", false}, {"rural", true}};
-const Words<bool> buyer_words = {{"any", true}, {"eligible", false}};
+const Words<bool> base_words = {{false, "value"}, {true, "price"}};
+const Words<bool> counted_words = {{false, "all"}, {true, "concessions"}};
+const Words<bool> credit_words = {{false, "lost"}, {true, "reduces principal"}};
+const Words<bool> place_words = {{false, "any"}, {true, "rural"}};
+const Words<bool> buyer_words = {{true, "any"}, {false, "eligible"}};
 
 std::vector<Percent> read_usual_down(Reader& policy) {
     std::vector<Percent> downs;
@@ -22,12 +22,12 @@ std::vector<Percent> read_usual_down(Reader& policy) {
         const auto percent = as_decimal(spot, policy.findings());
         if (!percent) return;
         if (*percent < Decimal{} || *percent > Decimal::whole(99)) {
-            policy.findings().add(problems::percent_out_of_range(spot, 0, 99));
+            policy.report(problems::percent_out_of_range(spot, 0, 99));
         }
         downs.emplace_back(*percent);
     });
     if (downs.empty() && policy.sound()) {
-        policy.findings().add(problems::list_empty(policy.spot("usual_down")));
+        policy.report(problems::list_empty(policy.spot("usual_down")));
     }
     return downs;
 }

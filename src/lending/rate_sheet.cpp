@@ -19,9 +19,7 @@ Ladder read_ladder(Reader& item) {
     ladder.lock_days = item.whole("lock_days", 1, 720);
     if (const auto margin = item.maybe_decimal("margin")) {
         ladder.margin = Percent(*margin);
-        if (*margin < Decimal{}) {
-            item.findings().add(problems::margin_below_zero(item.spot("margin")));
-        }
+        if (*margin < Decimal{}) item.report(problems::margin_below_zero(item.spot("margin")));
     }
     item.each(
         "rungs",
@@ -29,7 +27,7 @@ Ladder read_ladder(Reader& item) {
             const Rung next{rung.rate("rate"), rung.points("points")};
             if (!ladder.rungs.empty() && (next.rate <= ladder.rungs.back().rate ||
                                           next.points >= ladder.rungs.back().points)) {
-                rung.findings().add(problems::ladder_not_falling(rung.here()));
+                rung.report(problems::ladder_not_falling(rung.here()));
             }
             ladder.rungs.push_back(next);
         },
@@ -61,7 +59,7 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     if (root.sound() && sheet.good_through < sheet.date) {
         findings.add(problems::dates_reversed(root.spot("good_through"), "date", "good_through"));
     }
-    sheet.sample = root.word("status", Words<bool>{{"sample", true}, {"quoted", false}});
+    sheet.sample = root.word("status", Words<bool>{{true, "sample"}, {false, "quoted"}});
     root.object(
         "lender",
         [&](Reader& item) {
@@ -73,19 +71,15 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
     root.object("index", [&](Reader& item) {
         sheet.index = RateIndex{item.name("name"), item.percent("value"), item.date("date")};
     });
-    root.each(
-        "ladders", [&](Reader& item) { sheet.ladders.push_back(read_ladder(item)); }, true);
-    root.each("adjustments", [&](Reader& item) {
-        Adjustment adjustment;
-        adjustment.programs = item.texts("programs");
-        adjustment.table = read_band_table(item);
-        sheet.adjustments.push_back(std::move(adjustment));
+    sheet.ladders = root.list("ladders", read_ladder, true);
+    sheet.adjustments = root.list("adjustments", [](Reader& item) {
+        return Adjustment{item.texts("programs"), read_band_table(item)};
     });
     sheet.mortgage_insurance = read_dated_list(root, "mortgage_insurance", read_table_not_negative);
     sheet.single_premium = read_dated_list(root, "single_premium", read_table_not_negative);
     sheet.per_diem_year =
-        root.word_or("per_diem_year", Words<int>{{"360", 360}, {"365", 365}}, 360);
-    root.each("costs", [&](Reader& item) { sheet.costs.push_back(read_closing_cost(item)); });
+        root.word_or("per_diem_year", Words<int>{{360, "360"}, {365, "365"}}, 360);
+    sheet.costs = root.list("costs", read_closing_cost);
     root.finish();
     return sheet;
 }

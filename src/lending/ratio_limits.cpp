@@ -13,7 +13,7 @@ std::optional<Percent> read_share(Reader& item, std::string_view key) {
     const auto share = item.maybe_decimal(key);
     if (!share) return std::nullopt;
     if (*share <= Decimal() || *share > Decimal::whole(100)) {
-        item.findings().add(problems::share_out_of_range(item.spot(key)));
+        item.report(problems::share_out_of_range(item.spot(key)));
         return std::nullopt;
     }
     return Percent(*share);
@@ -23,11 +23,11 @@ AutomatedRatio read_automated(Reader& item) {
     const bool another = item.has("back_automated");
     const auto said =
         item.word_or("automated",
-                     Words<AutomatedRatio>{{"same ratio", AutomatedRatio::the_same},
-                                           {"no ratio published", AutomatedRatio::none_published}},
+                     Words<AutomatedRatio>{{AutomatedRatio::the_same, "same ratio"},
+                                           {AutomatedRatio::none_published, "no ratio published"}},
                      another ? AutomatedRatio::another : AutomatedRatio::not_known);
     if (another && said != AutomatedRatio::another) {
-        item.findings().add(problems::automated_limits_unclear(item.here()));
+        item.report(problems::automated_limits_unclear(item.here()));
     }
     return said;
 }
@@ -43,12 +43,12 @@ RatioLimits read_limits(Reader& item) {
     if (const auto instead = item.maybe_decimal("back_unless_residual")) {
         limits.residual_instead = Percent(*instead);
         if (*instead < Decimal::whole(100) || *instead > Decimal::whole(1000)) {
-            item.findings().add(
+            item.report(
                 problems::percent_out_of_range(item.spot("back_unless_residual"), 100, 1000));
         }
     }
     limits.whole_percents =
-        item.word_or("rounding", Words<bool>{{"whole percent", true}, {"none", false}}, false);
+        item.word_or("rounding", Words<bool>{{true, "whole percent"}, {false, "none"}}, false);
     return limits;
 }
 

@@ -17,7 +17,7 @@ ResidualIncome::Guide read_guide(Reader& item) {
     ResidualIncome::Guide guide;
     guide.loan_up_to = item.maybe_money("loan_up_to");
     guide.each_further = item.money("each_further");
-    for (const auto& [name, region] : region_words()) {
+    for (const auto& [region, name, word] : codes<Region>) {
         auto& list = guide.by_persons[static_cast<std::size_t>(region)];
         item.must_have(name);
         item.items(name, [&](const Spot& spot) {
@@ -25,7 +25,7 @@ ResidualIncome::Guide read_guide(Reader& item) {
             list.push_back(amount.value_or(Money{}));
         });
         if (item.has(name) && list.empty()) {
-            item.findings().add(problems::not_amounts_by_persons(item.spot(name)));
+            item.report(problems::not_amounts_by_persons(item.spot(name)));
         }
     }
     return guide;
@@ -47,23 +47,14 @@ ResidualIncome read_one(Reader& item) {
     residual.upkeep_per_square_foot = item.money("upkeep_per_square_foot");
     item.must_have("most_persons");
     residual.most_persons = item.maybe_whole("most_persons", 1, most_listed).value_or(1);
-    item.each(
-        "guides", [&](Reader& guide) { residual.guides.push_back(read_guide(guide)); }, true);
+    residual.guides = item.list("guides", read_guide, true);
     if (item.has("guides") && !rises(residual.guides)) {
-        item.findings().add(problems::guides_not_rising(item.spot("guides")));
+        item.report(problems::guides_not_rising(item.spot("guides")));
     }
     return residual;
 }
 
 } // namespace
-
-const Words<Region>& region_words() {
-    static const Words<Region> words = {{"northeast", Region::northeast},
-                                        {"midwest", Region::midwest},
-                                        {"south", Region::south},
-                                        {"west", Region::west}};
-    return words;
-}
 
 Money ResidualIncome::needed(Region region, int persons, Money loan) const {
     const auto guide = std::find_if(guides.begin(), guides.end(), [&](const Guide& one) {

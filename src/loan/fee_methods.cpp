@@ -8,10 +8,10 @@ namespace quoin {
 FeeMethods fee_methods() {
     FeeMethods methods;
     for (const UpfrontMethod* method : upfront_methods) {
-        methods.upfront.emplace_back(method->name, method);
+        methods.upfront.push_back({method, method->name});
     }
     for (const AnnualMethod* method : annual_methods) {
-        methods.annual.emplace_back(method->name, method);
+        methods.annual.push_back({method, method->name});
     }
     return methods;
 }

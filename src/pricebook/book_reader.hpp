@@ -1,7 +1,6 @@
 // What the parts of the price-book reader share.
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include <quoin/pricebook/price_book.hpp>

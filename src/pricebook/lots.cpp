@@ -23,7 +23,7 @@ void check_premium(Reader& item, const PriceBook& book, const Lot& lot) {
         for (const Elevation& elevation : plan.elevations) {
             const Money home = plan.base_price + elevation.price;
             if (home <= Money{} || home + lot.premium > Money{}) continue;
-            item.findings().add(problems::premium_takes_all(item.spot("premium")));
+            item.report(problems::premium_takes_all(item.spot("premium")));
             return;
         }
     }

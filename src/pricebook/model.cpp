@@ -30,7 +30,7 @@ Shown read_shown(Reader& item, const PriceBook& book) {
     shown.quantity = item.maybe_decimal("quantity");
     shown.spend = item.maybe_money("spend");
     if (option.kind == OptionKind::levels && !item.has("level")) {
-        item.findings().add(problems::member_missing(item.here(), "level"));
+        item.report(problems::member_missing(item.here(), "level"));
     }
     return shown;
 }
@@ -49,7 +49,7 @@ void read_model(Reader& root, PriceBook& book) {
         }
         if (item.has("lot")) model.lot = index_member(item, "lot", book.lots, "lot");
         model.note = item.text_or("note", "");
-        item.each("shows", [&](Reader& shown) { model.shows.push_back(read_shown(shown, book)); });
+        model.shows = item.list("shows", [&](Reader& shown) { return read_shown(shown, book); });
         book.model = std::move(model);
     });
 }

@@ -4,18 +4,14 @@
 namespace quoin {
 namespace {
 
-const Words<IncentiveBase> base_words = {{"base price", IncentiveBase::base_price},
-                                         {"options", IncentiveBase::options},
-                                         {"contract price", IncentiveBase::contract_price}};
+const Words<IncentiveBase> base_words = {{IncentiveBase::base_price, "base price"},
+                                         {IncentiveBase::options, "options"},
+                                         {IncentiveBase::contract_price, "contract price"}};
 
 std::vector<IncentiveUse> read_uses(Reader& incentive) {
-    std::vector<IncentiveUse> uses;
-    incentive.items("uses", [&](const Spot& spot) {
-        const auto use = as_coded<IncentiveUse>(spot, incentive.findings());
-        if (use) uses.push_back(*use);
-    });
+    auto uses = incentive.words<IncentiveUse>("uses");
     if (incentive.sound() && uses.empty()) {
-        incentive.findings().add(problems::incentive_without_use(incentive.here()));
+        incentive.report(problems::incentive_without_use(incentive.here()));
     }
     return uses;
 }
@@ -23,7 +19,7 @@ std::vector<IncentiveUse> read_uses(Reader& incentive) {
 void read_amount(Reader& item, Incentive& incentive) {
     incentive.amount = item.maybe_money("amount");
     if (item.has("percent") == item.has("amount")) {
-        item.findings().add(problems::incentive_amount_unclear(item.here()));
+        item.report(problems::incentive_amount_unclear(item.here()));
     }
     if (!item.has("percent")) return;
     incentive.percent = item.percent("percent");

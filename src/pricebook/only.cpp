@@ -47,14 +47,6 @@ void read_elevations(Reader& only, const PriceBook& book, Only& into) {
     });
 }
 
-void read_grades(Reader& only, const PriceBook& /*book*/, Only& into) {
-    only.items("grades", [&](const Spot& spot) {
-        if (const auto grade = as_coded<Grade>(spot, only.findings())) {
-            into.grades.push_back(*grade);
-        }
-    });
-}
-
 template <class Item, class Name>
 std::vector<std::string> names_of(const std::vector<Item>& items, const Name& name) {
     std::vector<std::string> names;
@@ -101,7 +93,8 @@ const LimitRule rules[] = {
          return "only on lot " +
                 any_of(names_of(only.lots, [&](Index<Lot> lot) { return at(book.lots, lot).id; }));
      }},
-    {Limit::grades, read_grades,
+    {Limit::grades,
+     [](Reader& only, const PriceBook&, Only& into) { into.grades = only.words<Grade>("grades"); },
      [](const Asked& asked) { return unless(allows(asked.only.grades, asked.lot().grade)); },
      [](const PriceBook&, const Only& only, const Unkept&) {
          const auto name = [](Grade grade) { return std::string(name_of(grade)); };

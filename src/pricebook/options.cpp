@@ -21,7 +21,7 @@ OptionKind kind_of(Reader& item) {
     const bool priced = item.has("price");
     const bool needs_price = kind == OptionKind::upgrade || kind == OptionKind::package;
     if (found > 1 || priced != needs_price) {
-        item.findings().add(problems::option_price_unclear(item.here()));
+        item.report(problems::option_price_unclear(item.here()));
     }
     return kind;
 }
@@ -40,8 +40,8 @@ void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
     }
     quantity.by_plan = PerItem<Plan, Decimal>(std::move(by_plan));
     if (!found && !book.plans.empty()) { // no plans at all is reported where they are read
-        item.findings().add(problems::name_unknown(item.spot("from_plan"), "measure of a plan",
-                                                   name, nearest(name, known)));
+        item.report(problems::name_unknown(item.spot("from_plan"), "measure of a plan", name,
+                                           nearest(name, known)));
     }
 }
 
@@ -56,9 +56,7 @@ Quantity read_quantity(Reader& option, const PriceBook& book) {
         quantity.usual = item.maybe_decimal("usual").value_or(quantity.lowest);
         const bool fits = quantity.lowest > Decimal{} && quantity.step > Decimal{} &&
                           quantity.lowest <= quantity.highest && quantity.allows(quantity.usual);
-        if (item.sound() && !fits) {
-            item.findings().add(problems::quantity_out_of_steps(item.here()));
-        }
+        if (item.sound() && !fits) item.report(problems::quantity_out_of_steps(item.here()));
     });
     return quantity;
 }
@@ -122,7 +120,7 @@ void check_rising(Reader& item, const Option& option, const PriceBook& book) {
         for (const Level& level : option.levels) {
             const auto price = level.price.on(plan);
             if (price && before && *price < *before) {
-                item.findings().add(
+                item.report(
                     problems::levels_not_rising(item.spot("levels"), at(book.plans, plan).id));
                 return;
             }
@@ -133,9 +131,7 @@ void check_rising(Reader& item, const Option& option, const PriceBook& book) {
 
 Work read_work(Reader& option) {
     Work work;
-    option.items("work", [&](const Spot& spot) {
-        if (const auto trade = as_coded<Work>(spot, option.findings())) work.** trade = true;
-    });
+    for (const auto trade : option.words<Work>("work")) work.*trade = true;
     return work;
 }
 

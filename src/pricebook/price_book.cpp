@@ -31,7 +31,7 @@ std::vector<Elevation> read_elevations(Reader& plan, Money base) {
             elevation.price = item.money("price");
             elevation.note = item.text_or("note", "");
             if (base > Money{} && base + elevation.price <= Money{}) {
-                item.findings().add(problems::elevation_takes_all(item.spot("price")));
+                item.report(problems::elevation_takes_all(item.spot("price")));
             }
             distinct_id(item, list, elevation.id, "elevation");
             list.push_back(std::move(elevation));
@@ -44,7 +44,7 @@ Money positive_money(Reader& reader, std::string_view key) {
     reader.must_have(key);
     const auto amount = reader.maybe_money(key);
     if (amount && *amount <= Money{}) {
-        reader.findings().add(problems::amount_not_above_zero(reader.spot(key)));
+        reader.report(problems::amount_not_above_zero(reader.spot(key)));
     }
     return amount.value_or(Money{});
 }
@@ -85,7 +85,7 @@ void read_community(Reader& root, PriceBook& book) {
     const auto expires = root.maybe_date("expires");
     for (const std::string_view key : {"effective", "expires"}) root.must_have(key);
     if (effective && expires && *expires < *effective) {
-        root.findings().add(problems::dates_reversed(root.spot("expires"), "effective", "expires"));
+        root.report(problems::dates_reversed(root.spot("expires"), "effective", "expires"));
     }
     book.effective = effective.value_or(Date{});
     book.expires = expires.value_or(Date{});

@@ -22,6 +22,7 @@
 #include <quoin/answers/tour.hpp>
 #include <quoin/exact/broken.hpp>
 #include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -32,8 +33,7 @@ using enum QuestionOption::Kind;
 constexpr auto command = QuestionOption::By::command;
 
 /// As text or as JSON.
-template <class Answer>
-Told told(const Answer& answer, Form form) {
+Told told(const auto& answer, Form form) {
     return form == Form::json ? json_text_of(answer) : text_of(answer);
 }
 
@@ -81,11 +81,7 @@ Told tell_shift(Asked asked, Form form) {
 Told tell_recheck(Asked asked, Form form) {
     const std::size_t scenario = scenario_of(asked);
     const RecheckAnswer answer = recheck(asked.sitting(), scenario);
-    if (form != Form::workbook) return told(answer, form);
-    if (!answer.scenario.available()) {
-        refuse(problems::scenario_barred(asked.inquiry.scenarios[scenario].name));
-    }
-    return workbook_of(answer);
+    return form == Form::workbook ? Told(workbook_told(answer)) : told(answer, form);
 }
 
 Told tell_afford(Asked asked, Form form) {
@@ -147,6 +143,14 @@ Told tell_fit(Asked asked, Form form) {
 
 Told tell_programs(Asked asked, Form form) { return told(programs(asked.sitting()), form); }
 
+/// A question whose answer is told as JSON or as text.
+template <class Answer>
+Question answered(std::string_view name, std::string_view summary, std::string_view example,
+                  std::vector<QuestionOption> options, Told (*told)(Asked, Form)) {
+    return {name, summary,         example, std::move(options), {Form::json, Form::text},
+            told, shape_of<Answer>};
+}
+
 const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", needed};
 const QuestionOption one_scenario = {"scenario", "one scenario alone; all of them if none"};
 const QuestionOption under = {
@@ -176,101 +180,78 @@ std::string Question::text(Asked asked, Form form) const {
     return std::get<std::string>(std::move(answer));
 }
 
+Workbook workbook_told(const RecheckAnswer& answer) {
+    if (!answer.scenario.available()) {
+        refuse(problems::scenario_barred(answer.scenario.terms.name));
+    }
+    return workbook_of(answer);
+}
+
 const std::vector<Question>& questions() {
     using enum Form;
     static const std::vector<Question> table = {
-        {"quote",
-         "The priced home line by line, and the month of each loan",
-         "quoin quote buyer.json",
-         {},
-         {json, text},
-         tell_quote,
-         shape_of<QuoteAnswer>},
-        {"adds",
-         "What each option adds: price, month, cash, years; alone and stacked",
-         "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
-         {{"option", "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none",
-           rest},
-          {"by-part", "the month by part, cash and years for each option", flag, command}},
-         {json, text},
-         tell_adds,
-         shape_of<AddsAnswer>},
-        {"compare",
-         "The scenarios side by side on the same home",
-         "quoin compare buyer.json",
-         {},
-         {json, text},
-         tell_compare,
-         shape_of<CompareAnswer>},
-        {"cash",
-         "What cash a loan takes: costs, prepaids, escrow, credits, and when",
-         "quoin cash buyer.json --scenario \"FHA, 3.5 % down\" --appraised 455000",
-         {scenario, {"appraised", "if it appraises at this, in dollars"}},
-         {json, text},
-         tell_cash,
-         shape_of<CashAnswer>},
-        {"credit",
-         "What a builder's money does: off the price, costs, points, a buydown",
-         "quoin credit buyer.json --amount 10000 --years 5",
-         {{"amount", "the builder's money, in dollars", needed},
-          one_scenario,
-          {"years", "years to look for the least cost over; 7 if none"},
-          {"instead", "in place of the incentives that the inquiry uses, not on top of them",
-           flag}},
-         {json, text},
-         tell_credit,
-         shape_of<CreditAnswer>},
-        {"shift",
-         "What can move before the closing: the rate, the price, the appraisal",
-         "quoin shift buyer.json --scenario \"FHA, 3.5 % down\" --steps 6",
-         {one_scenario,
-          {"steps", "steps of the rate each way; 4 if none"},
-          {"step", "percentage points of a step; 0.125 if none"}},
-         {json, text},
-         tell_shift,
-         shape_of<ShiftAnswer>},
-        {"recheck",
-         "Each figure with its formula, inputs, rounding, rule, date and source",
-         "quoin recheck buyer.json --scenario \"FHA, 3.5 % down\" --workbook check.xlsx",
-         {scenario},
-         {json, text},
-         tell_recheck,
-         shape_of<RecheckAnswer>},
+        answered<QuoteAnswer>("quote", "The priced home line by line, and the month of each loan",
+                              "quoin quote buyer.json", {}, tell_quote),
+        answered<AddsAnswer>(
+            "adds", "What each option adds: price, month, cash, years; alone and stacked",
+            "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
+            {{"option", "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none",
+              rest},
+             {"by-part", "the month by part, cash and years for each option", flag, command}},
+            tell_adds),
+        answered<CompareAnswer>("compare", "The scenarios side by side on the same home",
+                                "quoin compare buyer.json", {}, tell_compare),
+        answered<CashAnswer>(
+            "cash", "What cash a loan takes: costs, prepaids, escrow, credits, and when",
+            "quoin cash buyer.json --scenario \"FHA, 3.5 % down\" --appraised 455000",
+            {scenario, {"appraised", "if it appraises at this, in dollars"}}, tell_cash),
+        answered<CreditAnswer>(
+            "credit", "What a builder's money does: off the price, costs, points, a buydown",
+            "quoin credit buyer.json --amount 10000 --years 5",
+            {{"amount", "the builder's money, in dollars", needed},
+             one_scenario,
+             {"years", "years to look for the least cost over; 7 if none"},
+             {"instead", "in place of the incentives that the inquiry uses, not on top of them",
+              flag}},
+            tell_credit),
+        answered<ShiftAnswer>(
+            "shift", "What can move before the closing: the rate, the price, the appraisal",
+            "quoin shift buyer.json --scenario \"FHA, 3.5 % down\" --steps 6",
+            {one_scenario,
+             {"steps", "steps of the rate each way; 4 if none"},
+             {"step", "percentage points of a step; 0.125 if none"}},
+            tell_shift),
+        answered<RecheckAnswer>(
+            "recheck", "Each figure with its formula, inputs, rounding, rule, date and source",
+            "quoin recheck buyer.json --scenario \"FHA, 3.5 % down\" --workbook check.xlsx",
+            {scenario}, tell_recheck),
         {"workbook",
          "The same as live formulas in a spreadsheet",
          {},
          {scenario},
          {workbook},
          tell_recheck},
-        {"afford",
-         "The highest price that income, debts, cash and the programs allow",
-         "quoin afford buyer.json --reserves 2\n"
-         "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
-         {{"reserves", "months of the payment to be left over in cash, 0 to 24"},
-          {"step", "the higher price to ask about, in dollars more"},
-          {"automated",
-           "a file that automated underwriting accepts: its ratio, none where none is published",
-           flag}},
-         {json, text},
-         tell_afford,
-         shape_of<AffordAnswer>},
-        {"later",
-         "An option from the builder, financed or in cash, or after closing",
-         "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
-         {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
-          {"month", "the payment of the loan with which it is done, 1 to 120; 1 if not said"},
-          {"loan-rate", "on a personal loan or card: its yearly rate, in percent"},
-          {"loan-months", "and its months, 1 to 240"}},
-         {json, text},
-         tell_later,
-         shape_of<LaterAnswer>},
-        {"shown",
-         "What the furnished model shows, against what is included and chosen",
-         "quoin shown buyer.json",
-         {},
-         {json, text},
-         tell_shown,
-         shape_of<ShownAnswer>},
+        answered<AffordAnswer>(
+            "afford", "The highest price that income, debts, cash and the programs allow",
+            "quoin afford buyer.json --reserves 2\n"
+            "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
+            {{"reserves", "months of the payment to be left over in cash, 0 to 24"},
+             {"step", "the higher price to ask about, in dollars more"},
+             {"automated",
+              "a file that automated underwriting accepts: its ratio, none where none is published",
+              flag}},
+            tell_afford),
+        answered<LaterAnswer>(
+            "later", "An option from the builder, financed or in cash, or after closing",
+            "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
+            {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
+             {"month", "the payment of the loan with which it is done, 1 to 120; 1 if not said"},
+             {"loan-rate", "on a personal loan or card: its yearly rate, in percent"},
+             {"loan-months", "and its months, 1 to 240"}},
+            tell_later),
+        answered<ShownAnswer>("shown",
+                              "What the furnished model shows, against what is included and chosen",
+                              "quoin shown buyer.json", {}, tell_shown),
         {"schedule",
          "A loan month by month, with mortgage insurance and extra principal",
          "quoin schedule buyer.json --scenario \"FHA, 3.5 % down\" --extra 150",
@@ -288,40 +269,25 @@ const std::vector<Question>& questions() {
          {{"scenario", "one scenario alone, with its costs and its calendar; all of them if none"}},
          {html},
          tell_sheet},
-        {"tour",
-         "The home area by area: what comes with it, what a touch adds a month",
-         "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"",
-         {under},
-         {json, text},
-         tell_tour,
-         shape_of<TourAnswer>},
-        {"fit",
-         "Which wishes fit within a month and the cash: the most worth, proven",
-         "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
-         {{"monthly", "what a month may come to, in dollars", needed},
-          {"cash", "all the cash there is, deposits among it, in dollars", needed},
-          {"scenario", "the scenario's name in the inquiry; each of them if not given"},
-          {"lots", "on every free lot that the plan fits", flag},
-          {"nodes",
-           "how many choices each search may look into before it stops; 2000000 if not given",
-           value, command}},
-         {json, text},
-         tell_fit,
-         shape_of<FitAnswer>},
-        {"site",
-         "The lots and plans, and what another one would change",
-         "quoin site buyer.json --scenario \"FHA, 3.5 % down\"",
-         {under},
-         {json, text},
-         tell_site,
-         shape_of<SiteAnswer>},
-        {"programs",
-         "The loan programs and rates that the inquiry can use",
-         "quoin programs buyer.json",
-         {},
-         {json, text},
-         tell_programs,
-         shape_of<ProgramsAnswer>},
+        answered<TourAnswer>(
+            "tour", "The home area by area: what comes with it, what a touch adds a month",
+            "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"", {under}, tell_tour),
+        answered<FitAnswer>(
+            "fit", "Which wishes fit within a month and the cash: the most worth, proven",
+            "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
+            {{"monthly", "what a month may come to, in dollars", needed},
+             {"cash", "all the cash there is, deposits among it, in dollars", needed},
+             {"scenario", "the scenario's name in the inquiry; each of them if not given"},
+             {"lots", "on every free lot that the plan fits", flag},
+             {"nodes",
+              "how many choices each search may look into before it stops; 2000000 if not given",
+              value, command}},
+            tell_fit),
+        answered<SiteAnswer>("site", "The lots and plans, and what another one would change",
+                             "quoin site buyer.json --scenario \"FHA, 3.5 % down\"", {under},
+                             tell_site),
+        answered<ProgramsAnswer>("programs", "The loan programs and rates that the inquiry can use",
+                                 "quoin programs buyer.json", {}, tell_programs),
     };
     return table;
 }

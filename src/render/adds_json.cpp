@@ -6,14 +6,12 @@
 
 namespace quoin {
 
-template <class V, Of<JumpSide> A>
-void fields(V& v, A& side) {
+void fields(auto& v, Of<JumpSide> auto& side) {
     v("band", side.band);
     v("value", side.value);
 }
 
-template <class V, Of<Added> A>
-void fields(V& v, A& added) {
+void fields(auto& v, Of<Added> auto& added) {
     v.named("Added");
     v.said("available", [&] { return added.available(); });
     v.when(!added.available(), [&] { v("refusals", added.refusals); });
@@ -35,16 +33,14 @@ void fields(V& v, A& added) {
 
 namespace {
 
-template <class V, class Differences>
-void by_scenario(V& v, const AddsAnswer& answer, Differences& differences) {
+void by_scenario(auto& v, const AddsAnswer& answer, auto& differences) {
     v.each("by_scenario", differences, [&](auto& added, std::size_t scenario) {
         v.said("scenario", [&] { return answer.scenarios[scenario].terms.name; });
         v.all_of(added);
     });
 }
 
-template <class V, class Item>
-void item_fields(V& v, const AddsAnswer& answer, Item& item) {
+void item_fields(auto& v, const AddsAnswer& answer, auto& item) {
     v("id", item.id);
     v("name", item.name);
     v("level", item.level);
@@ -71,8 +67,7 @@ void item_fields(V& v, const AddsAnswer& answer, Item& item) {
     });
 }
 
-template <class V, class Step>
-void step_fields(V& v, const AddsAnswer& answer, Step& step) {
+void step_fields(auto& v, const AddsAnswer& answer, auto& step) {
     v("id", step.id);
     v("name", step.name);
     v("level", step.level);
@@ -82,16 +77,14 @@ void step_fields(V& v, const AddsAnswer& answer, Step& step) {
 
 } // namespace
 
-template <class V, Of<AddsScenario> A>
-void fields(V& v, A& scenario) {
+void fields(auto& v, Of<AddsScenario> auto& scenario) {
     v("terms", scenario.terms);
     v("per_thousand", scenario.per_thousand);
     v("monthly", scenario.monthly);
     v("refusals", scenario.refusals);
 }
 
-template <class V, Of<AddsAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<AddsAnswer> auto& answer) {
     v.named("Adds");
     v.constant("question", "adds");
     v("heading", answer.heading);

@@ -239,8 +239,7 @@ std::string text_of(const AffordAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<LimitRoom> A>
-void fields(V& v, A& room) {
+void fields(auto& v, Of<LimitRoom> auto& room) {
     v.named("Room");
     v("limit", room.limit);
     v("needed", room.needed);
@@ -248,14 +247,12 @@ void fields(V& v, A& room) {
     v("room", room.room);
 }
 
-template <class V, Of<LowerRate> A>
-void fields(V& v, A& lower) {
+void fields(auto& v, Of<LowerRate> auto& lower) {
     v("rate", lower.rate);
     v("points", lower.points);
 }
 
-template <class V, Of<AffordStep> A>
-void fields(V& v, A& step) {
+void fields(auto& v, Of<AffordStep> auto& step) {
     v("price", step.price);
     v("more_cash", step.more_cash);
     v("more_income", step.more_income);
@@ -266,8 +263,7 @@ void fields(V& v, A& step) {
     v("refusals", step.refusals);
 }
 
-template <class V, Of<AffordPlan> A>
-void fields(V& v, A& plan) {
+void fields(auto& v, Of<AffordPlan> auto& plan) {
     v("plan", plan.plan);
     v("elevation", plan.elevation);
     v("lot", plan.lot);
@@ -279,8 +275,7 @@ namespace {
 
 using Words = std::optional<std::string>;
 
-template <class V, class Scenario, class Ratios>
-void ratio_fields(V& v, Scenario& s, Ratios& ratios) {
+void ratio_fields(auto& v, auto& s, auto& ratios) {
     v.only("front", s.back.has_value(), ratios.front);
     v("back", s.back);
     v.words("automated", [&] {
@@ -294,8 +289,7 @@ void ratio_fields(V& v, Scenario& s, Ratios& ratios) {
     v("source", ratios.source);
 }
 
-template <class V, class Scenario, class Residual>
-void residual_fields(V& v, Scenario& s, Residual& residual) {
+void residual_fields(auto& v, auto& s, auto& residual) {
     v.held(
         "tested", [&] { return residual.tested(); },
         [&](auto tested) {
@@ -312,8 +306,7 @@ void residual_fields(V& v, Scenario& s, Residual& residual) {
 
 } // namespace
 
-template <class V, Of<AffordScenario> A>
-void fields(V& v, A& s) {
+void fields(auto& v, Of<AffordScenario> auto& s) {
     v.named("AffordScenario");
     v("terms", s.terms);
     v.maybe("ratios", s.ratios, [&](auto& ratios) { ratio_fields(v, s, ratios); });
@@ -333,8 +326,7 @@ void fields(V& v, A& s) {
     v.when(s.price.has_value(), [&] { v("scenario", s.scenario); });
 }
 
-template <class V, Of<AffordAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<AffordAnswer> auto& answer) {
     v.named("Afford");
     v.constant("question", "afford");
     v("heading", answer.heading);

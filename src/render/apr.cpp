@@ -27,8 +27,7 @@ std::string text_of(const AprAnswer& answer) {
     return table.text() + footing_text(cautions());
 }
 
-template <class V, Of<AprAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<AprAnswer> auto& answer) {
     v.named("Apr");
     v.constant("question", "apr");
     v.said("apr", [&] { return fixed(answer.apr, 6); });

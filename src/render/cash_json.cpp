@@ -6,8 +6,7 @@
 
 namespace quoin {
 
-template <class V, Of<CostLine> A>
-void fields(V& v, A& line) {
+void fields(auto& v, Of<CostLine> auto& line) {
     v("section", line.section);
     v("name", line.name);
     v("amount", line.amount);
@@ -16,15 +15,13 @@ void fields(V& v, A& line) {
     v("before_closing", line.before_closing);
 }
 
-template <class V, Of<PrepaidLine> A>
-void fields(V& v, A& line) {
+void fields(auto& v, Of<PrepaidLine> auto& line) {
     v("name", line.name);
     v("due", line.due);
     v("amount", line.amount);
 }
 
-template <class V, Of<EscrowOutlook> A>
-void fields(V& v, A& outlook) {
+void fields(auto& v, Of<EscrowOutlook> auto& outlook) {
     v.named("EscrowOutlook");
     v("deposit", outlook.first.deposit);
     v("initial_deposit", outlook.first.initial_deposit);
@@ -39,29 +36,25 @@ void fields(V& v, A& outlook) {
     });
 }
 
-template <class V, Of<EscrowBill> A>
-void fields(V& v, A& bill) {
+void fields(auto& v, Of<EscrowBill> auto& bill) {
     v("name", bill.item);
     v("due", bill.due);
     v("amount", bill.amount);
 }
 
-template <class V, Of<EscrowMonth> A>
-void fields(V& v, A& month) {
+void fields(auto& v, Of<EscrowMonth> auto& month) {
     v("month", month.month);
     v("deposit", month.deposit);
     v("paid", month.paid);
     v("balance", month.balance);
 }
 
-template <class V, Of<NewHomeEscrow> A>
-void fields(V& v, A& outlook) {
+void fields(auto& v, Of<NewHomeEscrow> auto& outlook) {
     v("from_settled", outlook.from_settled);
     v("from_first_bills", outlook.from_first_bills);
 }
 
-template <class V, Of<HousingEscrow> A>
-void fields(V& v, A& escrow) {
+void fields(auto& v, Of<HousingEscrow> auto& escrow) {
     v("deposit", escrow.account.deposit);
     v("initial_deposit", escrow.account.initial_deposit);
     v("cushion", escrow.account.cushion);
@@ -70,8 +63,7 @@ void fields(V& v, A& escrow) {
     v.given("outlook", escrow.outlook, [&](auto& outlook) { v("outlook", outlook); });
 }
 
-template <class V, Of<CalendarDay> A>
-void fields(V& v, A& day) {
+void fields(auto& v, Of<CalendarDay> auto& day) {
     v("date", day.date);
     v("what", day.what);
     v.words("words", [&] { return name_of(day.what); });
@@ -80,8 +72,7 @@ void fields(V& v, A& day) {
 
 namespace {
 
-template <class V, class Answer>
-void credits_fields(V& v, Answer& answer) {
+void credits_fields(auto& v, auto& answer) {
     v.each("used", answer.credits, [&](auto& line, std::size_t) {
         v("use", line.use);
         v.words("words", [&] { return words(line.use, answer.scenario); });
@@ -98,8 +89,7 @@ void credits_fields(V& v, Answer& answer) {
 
 } // namespace
 
-template <class V, Of<CashAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<CashAnswer> auto& answer) {
     v.named("Cash");
     v.constant("question", "cash");
     v("heading", answer.heading);

@@ -80,16 +80,14 @@ std::string text_of(const CompareAnswer& answer) {
     return out + fine_print(answer) + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<YearPoint> A>
-void fields(V& v, A& point) {
+void fields(auto& v, Of<YearPoint> auto& point) {
     v("year", point.year);
     v("paid", point.paid);
     v("balance", point.balance);
     v("spent_and_owed", point.spent_and_owed);
 }
 
-template <class V, Of<CostStretch> A>
-void fields(V& v, A& stretch) {
+void fields(auto& v, Of<CostStretch> auto& stretch) {
     v.named("Stretch");
     v("cheaper", stretch.cheaper);
     v("from", stretch.from);
@@ -99,8 +97,7 @@ void fields(V& v, A& stretch) {
 
 namespace {
 
-template <class V, class Payback, class Name>
-void payback_fields(V& v, Payback& p, const CompareAnswer& answer, const Name& name) {
+void payback_fields(auto& v, auto& p, const CompareAnswer& answer, const auto& name) {
     v.place("scenario", p.scenario, answer.scenarios, name);
     v("rate", p.rate);
     v("rate_without", p.rate_without);
@@ -113,8 +110,7 @@ void payback_fields(V& v, Payback& p, const CompareAnswer& answer, const Name& n
 
 } // namespace
 
-template <class V, Of<CompareAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<CompareAnswer> auto& answer) {
     v.named("Compare");
     const auto name = [](const ScenarioAnswer& one) -> const std::string& {
         return one.terms.name;

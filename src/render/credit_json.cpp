@@ -39,8 +39,7 @@ std::vector<Percent> buydown_in(const std::optional<std::string>& told) {
     return steps;
 }
 
-template <class V, class Pays>
-void pays_fields(V& v, Pays& pays) {
+void pays_fields(auto& v, auto& pays) {
     v("points", pays[CreditUse::points]);
     v("buydown", pays[CreditUse::buydown]);
     v("upfront_fee", pays[CreditUse::upfront_fee]);
@@ -51,8 +50,7 @@ void pays_fields(V& v, Pays& pays) {
 constexpr std::string_view mix_name = "Mix";
 
 /// A mix as it is told of its scenario.
-template <class V, class Mix, class Scenario>
-void mix_fields(V& v, Mix& mix, Scenario& s) {
+void mix_fields(auto& v, auto& mix, auto& s) {
     v("off_price", mix.off_price);
     v("rate", mix.rate);
     v("points", mix.points);
@@ -82,8 +80,7 @@ void mix_fields(V& v, Mix& mix, Scenario& s) {
     v("cost_over_asked_years", mix.cost_asked);
 }
 
-template <class V, class Scenario>
-void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
+void scenario_fields(auto& v, auto& s, const CreditAsk& ask) {
     const auto mix = [&](auto& one) { mix_fields(v, one, s); };
     v("terms", s.terms);
     v("refusals", s.refusals);
@@ -117,8 +114,7 @@ void scenario_fields(V& v, Scenario& s, const CreditAsk& ask) {
 
 } // namespace
 
-template <class V, Of<CreditAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<CreditAnswer> auto& answer) {
     v.named("Credit");
     v.constant("question", "credit");
     v("heading", answer.heading);

@@ -10,10 +10,9 @@
 
 namespace quoin {
 
+/// "2-1"; "none".
 /// The name of a use for one loan: what its fee or premium is called.
 [[nodiscard]] std::string use_name(const CreditPure& pure, const CreditScenario& s);
-
-/// "2-1"; "none".
 [[nodiscard]] std::string buydown_name(const std::vector<Percent>& steps);
 /// Why a use cannot be had.
 [[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask);

@@ -2,8 +2,7 @@
 //
 // A description is a template over the visitor; the JSON and the shape of an answer come of it:
 //
-//   template <class V, Of<QuoteLine> A>
-//   void fields(V& v, A& line) {
+//   void fields(auto& v, Of<QuoteLine> auto& line) {
 //       v("area", line.area);                                   // as its type is written
 //       v.said("total", [&] { return line.total(); });          // made of the fields
 //       v.words("words", [&] { return words(line); });          // for people
@@ -62,8 +61,7 @@ class FieldsToJson {
     /// where it is used.
     void named(std::string_view /*name*/) {}
 
-    template <class T>
-    void operator()(std::string_view key, const T& value) {
+    void operator()(std::string_view key, const auto& value) {
         json_.key(key);
         write(value);
     }
@@ -74,8 +72,7 @@ class FieldsToJson {
         json_.text(key, holds ? code : other);
     }
     /// A member that is made of others: `value` is asked for it.
-    template <class F>
-    void said(std::string_view key, const F& value) {
+    void said(std::string_view key, const auto& value) {
         json_.key(key);
         write(value());
     }
@@ -86,13 +83,9 @@ class FieldsToJson {
         said(key, value);
     }
     /// A member that is held in another form: `value` makes it, `hold` takes it back.
-    template <class F, class G>
-    void held(std::string_view key, const F& value, const G& /*hold*/) {
-        said(key, value);
-    }
+    void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }
     /// A place in a list, by the name of what stands there.
-    template <class List, class F>
-    void place(std::string_view key, std::size_t place, const List& list, const F& name) {
+    void place(std::string_view key, std::size_t place, const auto& list, const auto& name) {
         json_.text(key, name(list[place]));
     }
     /// A count; null where there is none.
@@ -100,14 +93,12 @@ class FieldsToJson {
         count > 0 ? json_.number(key, count) : json_.null(key);
     }
     /// Null where the condition does not hold.
-    template <class T>
-    void only(std::string_view key, bool holds, const T& value) {
+    void only(std::string_view key, bool holds, const auto& value) {
         json_.key(key);
         holds ? write(value) : json_.null();
     }
     /// As it is shown, half away from zero to so many decimals.
-    template <MeasuredDecimal T>
-    void rounded(std::string_view key, const T& value, int decimals) {
+    void rounded(std::string_view key, const MeasuredDecimal auto& value, int decimals) {
         json_.text(key, fixed(value.value(), decimals));
     }
     /// An APR as it is shown, see disclosed(); null where none was found.
@@ -149,20 +140,13 @@ class FieldsToJson {
         });
     }
     /// Members that are there where the condition holds.
-    template <class F>
-    void when(bool holds, const F& members) {
+    void when(bool holds, const auto& members) {
         if (holds) members();
     }
     /// Members that are there where the loan can be had, and the object's refusals are none.
-    template <class F>
-    void unless_refused(bool available, const F& members) {
-        when(available, members);
-    }
+    void unless_refused(bool available, const auto& members) { when(available, members); }
     /// Every member of `value` is one of this object, too.
-    template <class T>
-    void all_of(const T& value) {
-        fields(*this, value);
-    }
+    void all_of(const auto& value) { fields(*this, value); }
 
     template <class T>
     void write(const T& value) {

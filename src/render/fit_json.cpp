@@ -6,8 +6,7 @@
 
 namespace quoin {
 
-template <class V, Of<FitWish> A>
-void fields(V& v, A& wish) {
+void fields(auto& v, Of<FitWish> auto& wish) {
     v.named("FitWish");
     v("id", wish.id);
     v("name", wish.name);
@@ -19,8 +18,7 @@ void fields(V& v, A& wish) {
     v("unit", wish.unit);
 }
 
-template <class V, Of<FitLeftOut> A>
-void fields(V& v, A& left) {
+void fields(auto& v, Of<FitLeftOut> auto& left) {
     v.named("FitLeftOut");
     v("wish", left.wish);
     v("reason", left.reason);
@@ -40,8 +38,7 @@ void fields(V& v, A& left) {
     });
 }
 
-template <class V, Of<FitNext> A>
-void fields(V& v, A& next) {
+void fields(auto& v, Of<FitNext> auto& next) {
     v("wish", next.wish);
     v("raise_monthly", next.raise_monthly);
     v("raise_cash", next.raise_cash);
@@ -52,23 +49,20 @@ void fields(V& v, A& next) {
     v("proven", next.proven);
 }
 
-template <class V, Of<FitMiss> A>
-void fields(V& v, A& miss) {
+void fields(auto& v, Of<FitMiss> auto& miss) {
     v("least_over_monthly", miss.least_monthly);
     v("least_over_cash", miss.least_cash);
     v("in_one_home", miss.in_one_home);
     v("proven", miss.proven);
 }
 
-template <class V, Of<FitAlong> A>
-void fields(V& v, A& along) {
+void fields(auto& v, Of<FitAlong> auto& along) {
     v("id", along.id);
     v("name", along.name);
     v("price", along.price);
 }
 
-template <class V, Of<FitHome> A>
-void fields(V& v, A& home) {
+void fields(auto& v, Of<FitHome> auto& home) {
     v.named("FitHome");
     v("lot", home.lot);
     v("barred", home.barred);
@@ -95,16 +89,14 @@ void fields(V& v, A& home) {
     v("scenario", home.scenario);
 }
 
-template <class V, Of<FitScenario> A>
-void fields(V& v, A& scenario) {
+void fields(auto& v, Of<FitScenario> auto& scenario) {
     v("terms", scenario.terms);
     v.place("best_lot", scenario.best, scenario.homes,
             [](const FitHome& home) -> const std::string& { return home.lot; });
     v("homes", scenario.homes);
 }
 
-template <class V, Of<FitAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<FitAnswer> auto& answer) {
     v.named("Fit");
     v.constant("question", "fit");
     v("heading", answer.heading);

@@ -14,25 +14,20 @@ std::string with_commas(std::string digits) {
     return digits;
 }
 
-} // namespace
-
-std::string dollars(Money amount) {
-    std::string text = amount.text();
-    const bool negative = text.front() == '-';
-    if (negative) text.erase(0, 1);
-    const std::size_t point = text.find('.');
-    return (negative ? "-$" : "$") + with_commas(text.substr(0, point)) + text.substr(point);
-}
-
-std::string signed_dollars(Money amount) { return (amount > Money{} ? "+" : "") + dollars(amount); }
-
-std::string grouped(Decimal number) {
-    std::string text = number.text();
+std::string grouped(std::string text, const char* unit) {
     const bool negative = text.front() == '-';
     if (negative) text.erase(0, 1);
     const std::size_t point = std::min(text.find('.'), text.size());
-    return (negative ? "-" : "") + with_commas(text.substr(0, point)) + text.substr(point);
+    return (negative ? "-" : "") + (unit + with_commas(text.substr(0, point))) + text.substr(point);
 }
+
+} // namespace
+
+std::string dollars(Money amount) { return grouped(amount.text(), "$"); }
+
+std::string signed_dollars(Money amount) { return (amount > Money{} ? "+" : "") + dollars(amount); }
+
+std::string grouped(Decimal number) { return grouped(number.text(), ""); }
 
 std::string fixed(Decimal number, int places) {
     std::int64_t unit = Decimal::one;

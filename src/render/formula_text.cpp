@@ -27,8 +27,7 @@ int strength(const Formula& formula) {
 }
 
 /// Parts joined by an operator, those that hold less tightly in parentheses.
-template <class Write>
-std::string joined(const Formula& formula, std::string_view sign, Write write) {
+std::string joined(const Formula& formula, std::string_view sign, auto write) {
     std::string text;
     for (std::size_t i = 0; i < formula.parts.size(); ++i) {
         const Formula& part = formula.parts[i];
@@ -41,8 +40,7 @@ std::string joined(const Formula& formula, std::string_view sign, Write write) {
     return text;
 }
 
-template <class Write>
-std::string listed(const Formula& formula, std::string_view between, Write write) {
+std::string listed(const Formula& formula, std::string_view between, auto write) {
     std::string text;
     for (const Formula& part : formula.parts) {
         if (!text.empty()) text += between;
@@ -134,8 +132,7 @@ class Wording {
         }
     }
 
-    template <class Each>
-    [[nodiscard]] std::string of_schedule(const Formula& formula, Each each) const {
+    [[nodiscard]] std::string of_schedule(const Formula& formula, auto each) const {
         switch (formula.kind) {
         case Kind::level_payment:
             return "level payment of (" + listed(formula, "; ", each) + "), to the cent";

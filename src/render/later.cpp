@@ -1,8 +1,6 @@
 // Rendering now or later.
 #include <quoin/answers/later.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include "order_words.hpp"
@@ -128,8 +126,7 @@ std::string text_of(const LaterAnswer& answer) {
     return out + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<LaterPath> A>
-void fields(V& v, A& path) {
+void fields(auto& v, Of<LaterPath> auto& path) {
     v.named("LaterPath");
     v("way", path.way);
     v("refusals", path.refusals);
@@ -139,8 +136,7 @@ void fields(V& v, A& path) {
     v("cost", path.cost);
 }
 
-template <class V, Of<LaterBreakEven> A>
-void fields(V& v, A& even) {
+void fields(auto& v, Of<LaterBreakEven> auto& even) {
     v("dearer", even.dearer);
     v("than", even.than);
     v("month", even.month);
@@ -148,8 +144,7 @@ void fields(V& v, A& even) {
     v.words("when", [&] { return even_words(even); });
 }
 
-template <class V, Of<LaterScenario> A>
-void fields(V& v, A& s) {
+void fields(auto& v, Of<LaterScenario> auto& s) {
     v.named("LaterScenario");
     v("terms", s.terms);
     v("monthly_without", s.monthly);
@@ -169,8 +164,7 @@ std::optional<Later> later_of(std::optional<Money> estimate) {
 
 } // namespace
 
-template <class V, Of<LaterItem> A>
-void fields(V& v, A& item) {
+void fields(auto& v, Of<LaterItem> auto& item) {
     v("id", item.id);
     v("name", item.name);
     v("level", item.level);
@@ -188,8 +182,7 @@ void fields(V& v, A& item) {
     v("scenarios", item.scenarios);
 }
 
-template <class V, Of<LaterAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<LaterAnswer> auto& answer) {
     v.named("Later");
     v.constant("question", "later");
     v("heading", answer.heading);

@@ -6,7 +6,6 @@
 #include <quoin/home/priced_home.hpp>
 #include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
-#include <quoin/render/words.hpp>
 #include <quoin/text/json_writer.hpp>
 
 namespace quoin {

@@ -121,8 +121,7 @@ std::string csv_of(const MonthByMonthAnswer& answer) {
     return out;
 }
 
-template <class V, Of<ExtraSaves> A>
-void fields(V& v, A& saves) {
+void fields(auto& v, Of<ExtraSaves> auto& saves) {
     v("extra", saves.extra);
     v("payments", saves.payments);
     v("payments_saved", saves.payments_saved);
@@ -131,8 +130,7 @@ void fields(V& v, A& saves) {
     v("last_due", saves.last_due);
 }
 
-template <class V, Of<ReducedAtClosing> A>
-void fields(V& v, A& reduced) {
+void fields(auto& v, Of<ReducedAtClosing> auto& reduced) {
     v("date", reduced.date);
     v("principal", reduced.principal);
     v("balance", reduced.balance);
@@ -141,8 +139,7 @@ void fields(V& v, A& reduced) {
 namespace {
 
 /// What a month and a year of payments have in common.
-template <class V, class Row>
-void paid_fields(V& v, Row& row) {
+void paid_fields(auto& v, auto& row) {
     v("payment", row.payment);
     v("interest", row.interest);
     v("principal", row.principal);
@@ -153,8 +150,7 @@ void paid_fields(V& v, Row& row) {
 
 } // namespace
 
-template <class V, Of<MonthRow> A>
-void fields(V& v, A& row) {
+void fields(auto& v, Of<MonthRow> auto& row) {
     v.named("MonthRow");
     v("month", row.month);
     v("due", row.due);
@@ -162,16 +158,14 @@ void fields(V& v, A& row) {
     paid_fields(v, row);
 }
 
-template <class V, Of<YearRow> A>
-void fields(V& v, A& row) {
+void fields(auto& v, Of<YearRow> auto& row) {
     v.named("YearRow");
     v("year", row.year);
     v("last_due", row.last_due);
     paid_fields(v, row);
 }
 
-template <class V, Of<MonthByMonthAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<MonthByMonthAnswer> auto& answer) {
     v.named("Schedule");
     v.constant("question", "schedule");
     v("heading", answer.heading);

@@ -34,8 +34,7 @@ std::string text_of(const PaymentAnswer& a) {
     return table.text() + footing_text(cautions());
 }
 
-template <class V, Of<PaymentAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<PaymentAnswer> auto& answer) {
     v.named("Payment");
     v.constant("question", "payment");
     v("loan", answer.terms.loan);

@@ -46,8 +46,7 @@ std::string text_of(const Findings& findings) {
     return made_visible(out, "\n\t"); // a file's name may hold anything
 }
 
-template <class V, Of<Problem> A>
-void fields(V& v, A& problem) {
+void fields(auto& v, Of<Problem> auto& problem) {
     const ProblemWords words = words_of(problem);
     const std::optional<About> thing = about(problem);
     v.said("id", [&] { return std::string(name_of(problem.id)); });
@@ -67,10 +66,7 @@ void fields(V& v, A& problem) {
     });
 }
 
-template <class V, Of<Findings> A>
-void fields(V& v, A& findings) {
-    v("problems", findings.problems());
-}
+void fields(auto& v, Of<Findings> auto& findings) { v("problems", findings.problems()); }
 
 void write_problems(const Findings& findings, JsonWriter& json) {
     FieldsToJson(json).write(findings.problems());

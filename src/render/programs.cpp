@@ -62,22 +62,19 @@ inline constexpr auto
                                                  {ListGap::Kind::not_yet, "not_yet"},
                                                  {ListGap::Kind::no_row, "no_row"}});
 
-template <class V, Of<Rung> A>
-void fields(V& v, A& rung) {
+void fields(auto& v, Of<Rung> auto& rung) {
     v("rate", rung.rate);
     v("points", rung.points);
 }
 
-template <class V, Of<Ladder> A>
-void fields(V& v, A& ladder) {
+void fields(auto& v, Of<Ladder> auto& ladder) {
     v("months", ladder.months);
     v.words("term", [&] { return term_text(Months(ladder.months)); });
     v("lock_days", ladder.lock_days);
     v("rungs", ladder.rungs);
 }
 
-template <class V, Of<ListGap> A>
-void fields(V& v, A& gap) {
+void fields(auto& v, Of<ListGap> auto& gap) {
     v.named("ListGap");
     v("list", gap.list);
     v("kind", gap.kind);
@@ -86,8 +83,7 @@ void fields(V& v, A& gap) {
     v.words("words", [&] { return words(gap); });
 }
 
-template <class V, Of<OfferedProgram> A>
-void fields(V& v, A& program) {
+void fields(auto& v, Of<OfferedProgram> auto& program) {
     v.named("Program");
     v("id", program.id);
     v("name", program.name);
@@ -102,8 +98,7 @@ void fields(V& v, A& program) {
     v("ladders", program.ladders);
 }
 
-template <class V, Of<ProgramsAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<ProgramsAnswer> auto& answer) {
     v.named("Programs");
     v.constant("question", "programs");
     v("heading", answer.heading);

@@ -6,8 +6,7 @@
 
 namespace quoin {
 
-template <class V, Of<QuoteLine> A>
-void fields(V& v, A& line) {
+void fields(auto& v, Of<QuoteLine> auto& line) {
     v("kind", line.kind);
     v("area", line.area);
     v("id", line.id);
@@ -22,32 +21,28 @@ void fields(V& v, A& line) {
     v("note", line.note);
 }
 
-template <class V, Of<QuoteRequest> A>
-void fields(V& v, A& request) {
+void fields(auto& v, Of<QuoteRequest> auto& request) {
     v("area", request.area);
     v("text", request.text);
     v.constant("status", "to_be_confirmed");
     v("estimate", request.estimate);
 }
 
-template <class V, Of<OpenChoice> A>
-void fields(V& v, A& choice) {
+void fields(auto& v, Of<OpenChoice> auto& choice) {
     v("area", choice.area);
     v("id", choice.id);
     v("name", choice.name);
     v("default", choice.default_choice);
 }
 
-template <class V, Of<QuoteCredit> A>
-void fields(V& v, A& credit) {
+void fields(auto& v, Of<QuoteCredit> auto& credit) {
     v("id", credit.id);
     v("name", credit.name);
     v("use", credit.use);
     v("amount", credit.amount);
 }
 
-template <class V, Of<QuoteAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<QuoteAnswer> auto& answer) {
     v.named("Quote");
     v.constant("question", "quote");
     v("heading", answer.heading);

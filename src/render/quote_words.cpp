@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <quoin/render/format.hpp>
-#include <quoin/render/words.hpp>
 
 namespace quoin {
 

@@ -23,8 +23,7 @@ class FieldsFromJson {
     /// Precondition: the spot outlives the visitor.
     FieldsFromJson(const Spot& object, Findings& findings) : here_(&object), findings_(findings) {}
 
-    template <class T>
-    void operator()(std::string_view key, T& value) {
+    void operator()(std::string_view key, auto& value) {
         with(key, [&](const Spot& spot) { read(spot, value); });
     }
     void named(std::string_view /*name*/) {}
@@ -32,10 +31,8 @@ class FieldsFromJson {
     void either(std::string_view key, bool& holds, std::string_view code, std::string_view) {
         with(key, [&](const Spot& spot) { holds = spot.value->literal == code; });
     }
-    template <class F>
-    void said(std::string_view /*key*/, const F& /*value*/) {}
-    template <class F>
-    void words(std::string_view /*key*/, const F& /*value*/) {}
+    void said(std::string_view /*key*/, const auto& /*value*/) {}
+    void words(std::string_view /*key*/, const auto& /*value*/) {}
     template <class F, class G>
     void held(std::string_view key, const F& /*value*/, const G& hold) {
         // Not on the stack: gcc 12 takes an optional text there for one that was never made.
@@ -46,8 +43,7 @@ class FieldsFromJson {
         });
     }
     /// Names are looked up when all is read: the list may come later.
-    template <class List, class F>
-    void place(std::string_view key, std::size_t& place, const List& list, const F& name) {
+    void place(std::string_view key, std::size_t& place, const auto& list, const auto& name) {
         with(key, [&](const Spot& spot) {
             later_.emplace_back([this, mark = Mark(spot), &place, &list, name] {
                 for (place = 0; place < list.size(); ++place) {
@@ -65,14 +61,12 @@ class FieldsFromJson {
         (*this)(key, found);
         count = found.value_or(0);
     }
-    template <class T>
-    void only(std::string_view key, bool /*holds*/, T& value) {
+    void only(std::string_view key, bool /*holds*/, auto& value) {
         with(key, [&](const Spot& spot) {
             if (spot.value->kind != Value::Kind::null) read(spot, value);
         });
     }
-    template <MeasuredDecimal T>
-    void rounded(std::string_view key, T& value, int /*decimals*/) {
+    void rounded(std::string_view key, MeasuredDecimal auto& value, int /*decimals*/) {
         (*this)(key, value);
     }
     void disclosed(std::string_view key, Percent& value) { (*this)(key, value); }
@@ -113,22 +107,12 @@ class FieldsFromJson {
         });
     }
     /// Whatever is there: the condition may hang on what comes later.
-    template <class F>
-    void when(bool /*holds*/, const F& members) {
-        members();
-    }
-    template <class F>
-    void unless_refused(bool /*available*/, const F& members) {
-        members();
-    }
-    template <class T>
-    void all_of(T& value) {
-        fields(*this, value);
-    }
+    void when(bool /*holds*/, const auto& members) { members(); }
+    void unless_refused(bool /*available*/, const auto& members) { members(); }
+    void all_of(auto& value) { fields(*this, value); }
 
     /// The whole answer. False with a problem where a figure is none, or a name stands for nothing.
-    template <class Answer>
-    bool whole(Answer& answer) {
+    bool whole(auto& answer) {
         read(*here_, answer);
         for (const auto& look_up : later_) look_up();
         return findings_.none();
@@ -138,14 +122,12 @@ class FieldsFromJson {
     static Spot item_of(const Spot& list, std::size_t place) {
         return {&list.value->items[place], Path{&list.path, {}, static_cast<int>(place)}};
     }
-    template <class F>
-    void with(std::string_view key, const F& use) {
+    void with(std::string_view key, const auto& use) {
         if (const Value* member = here_->value->find(key)) {
             use(Spot{member, Path{&here_->path, key}});
         }
     }
-    template <class F>
-    void inside(const Spot& object, const F& members) {
+    void inside(const Spot& object, const auto& members) {
         const Spot* const outer = std::exchange(here_, &object);
         members();
         here_ = outer;
@@ -178,15 +160,11 @@ class FieldsFromJson {
         } else if constexpr (std::integral<T>) {
             whole_number(spot, value);
         } else if constexpr (CodedEnum<T>) {
-            for (const auto& one : codes<T>) {
-                if (spot.value->literal == one.code) value = one.meaning;
-            }
+            take(meaning_in(codes<T>, spot.value->literal), value);
         } else if constexpr (CodedSet<T>) {
             value = {};
             for (const Value& item : spot.value->items) {
-                for (const auto& flag : codes<T>) {
-                    if (item.literal == flag.code) value.*flag.meaning = true;
-                }
+                if (const auto flag = meaning_in(codes<T>, item.literal)) value.** flag = true;
             }
         } else if constexpr (std::same_as<T, Months>) {
             int count = 0;

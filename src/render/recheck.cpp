@@ -132,8 +132,7 @@ std::optional<std::string> text_or_nothing(const std::string& text) {
     return text.empty() ? std::nullopt : std::optional(text);
 }
 
-template <class V>
-void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) {
+void figure_fields(auto& v, const RecheckedFigure& figure, const Figures& figures) {
     const Ground& ground = figure.ground;
     v("id", figure.id);
     v("name", figure.name);
@@ -157,8 +156,7 @@ void figure_fields(V& v, const RecheckedFigure& figure, const Figures& figures) 
 
 } // namespace
 
-template <class V, Of<RecheckAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<RecheckAnswer> auto& answer) {
     v.named("Recheck");
     const Figures figures = figures_of(answer);
     v.constant("question", "recheck");

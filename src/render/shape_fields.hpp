@@ -30,18 +30,13 @@ class FieldsToShape {
     void said(std::string_view key, const F& /*value*/) {
         add(key, shape<std::remove_cvref_t<std::invoke_result_t<F>>>());
     }
-    template <class F>
-    void words(std::string_view key, const F& value) {
+    void words(std::string_view key, const auto& value) {
         said(key, value);
         object_->members.back().words = true;
     }
-    template <class F, class G>
-    void held(std::string_view key, const F& value, const G& /*hold*/) {
-        said(key, value);
-    }
-    template <class List, class F>
-    void place(std::string_view key, std::size_t /*place*/, const List& /*list*/,
-               const F& /*name*/) {
+    void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }
+    void place(std::string_view key, std::size_t /*place*/, const auto& /*list*/,
+               const auto& /*name*/) {
         add(key, {});
     }
     void counted(std::string_view key, int /*count*/) {
@@ -52,8 +47,7 @@ class FieldsToShape {
         add(key, or_null(shape<T>()));
     }
     void disclosed(std::string_view key, const Percent& /*value*/) { add(key, {}); }
-    template <MeasuredDecimal T>
-    void rounded(std::string_view key, const T& /*value*/, int /*decimals*/) {
+    void rounded(std::string_view key, const MeasuredDecimal auto& /*value*/, int /*decimals*/) {
         add(key, {});
     }
     void apr(std::string_view key, const std::optional<Rate>& /*value*/) { add(key, or_null({})); }
@@ -83,12 +77,8 @@ class FieldsToShape {
         const std::ranges::range_value_t<T> item{};
         add(key, list_of(object_of([&] { members(item, std::size_t{0}); }, name)));
     }
-    template <class F>
-    void when(bool /*holds*/, const F& members) {
-        only(There::sometimes, members);
-    }
-    template <class F>
-    void unless_refused(bool /*available*/, const F& members) {
+    void when(bool /*holds*/, const auto& members) { only(There::sometimes, members); }
+    void unless_refused(bool /*available*/, const auto& members) {
         only(There::unless_refused, members);
     }
     template <class T>
@@ -142,8 +132,7 @@ class FieldsToShape {
         return shape;
     }
 
-    template <class F>
-    void only(There there, const F& members) {
+    void only(There there, const auto& members) {
         const There outer = std::exchange(there_, there);
         members();
         there_ = outer;

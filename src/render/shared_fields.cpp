@@ -3,16 +3,14 @@
 
 namespace quoin {
 
-template <class V, Of<PaymentStep> A>
-void fields(V& v, A& step) {
+void fields(auto& v, Of<PaymentStep> auto& step) {
     v("from_payment", step.from_payment);
     v("rate", step.rate);
     v("payment", step.payment);
 }
 
 /// What a rate that changes may do.
-template <class V, Of<AdjustableAnswer> A>
-void fields(V& v, A& adjustable) {
+void fields(auto& v, Of<AdjustableAnswer> auto& adjustable) {
     v("initial_months", adjustable.initial);
     v("reset_months", adjustable.reset);
     v.object("index", [&] {
@@ -32,23 +30,20 @@ void fields(V& v, A& adjustable) {
     v("worst_case", adjustable.worst);
 }
 
-template <class V, Of<BuydownYear> A>
-void fields(V& v, A& year) {
+void fields(auto& v, Of<BuydownYear> auto& year) {
     v("rate", year.rate);
     v("payment", year.payment);
     v("subsidy", year.subsidy);
 }
 
-template <class V, Of<Buydown> A>
-void fields(V& v, A& buydown) {
+void fields(auto& v, Of<Buydown> auto& buydown) {
     v.said("subsidy", [&] { return buydown.total_subsidy(); });
     v("note_payment", buydown.note_payment);
     v("qualifying_rate", buydown.note.rate);
     v("years", buydown.years);
 }
 
-template <class V, Of<InsuranceAnswer> A>
-void fields(V& v, A& insurance) {
+void fields(auto& v, Of<InsuranceAnswer> auto& insurance) {
     v("name", insurance.name);
     v("annual_percent", insurance.annual_percent);
     v("first_monthly", insurance.first_monthly);
@@ -60,15 +55,13 @@ void fields(V& v, A& insurance) {
     v("on_request_date", insurance.on_request_date);
 }
 
-template <class V, Of<PaymentLevel> A>
-void fields(V& v, A& level) {
+void fields(auto& v, Of<PaymentLevel> auto& level) {
     v("from", level.from);
     v("to", level.to);
     v("payment", level.payment);
 }
 
-template <class V, Of<CostOfCredit> A>
-void fields(V& v, A& cost) {
+void fields(auto& v, Of<CostOfCredit> auto& cost) {
     v("prepaid_finance_charge", cost.prepaid_finance_charge);
     v("amount_financed", cost.amount_financed);
     v("finance_charge", cost.finance_charge);
@@ -85,8 +78,7 @@ void fields(V& v, A& cost) {
     v.apr("apr", cost.apr);
 }
 
-template <class V, Of<CashToClose> A>
-void fields(V& v, A& cash) {
+void fields(auto& v, Of<CashToClose> auto& cash) {
     for (const CashPartRow& row : needed_parts) v(row.code, cash[row.part]);
     v.said("needed", [&] { return cash.needed(); });
     for (const CashPartRow& row : paid_before_parts) v(row.code, cash[row.part]);
@@ -96,8 +88,7 @@ void fields(V& v, A& cash) {
 namespace {
 
 /// What is told of a scenario that can be had.
-template <class V, Of<ScenarioAnswer> A>
-void figures(V& v, A& a) {
+void figures(auto& v, Of<ScenarioAnswer> auto& a) {
     v("price", a.price);
     v("value", a.value);
     v("base_loan", a.base_loan);
@@ -132,8 +123,7 @@ void figures(V& v, A& a) {
 
 } // namespace
 
-template <class V, Of<Heading> A>
-void fields(V& v, A& h) {
+void fields(auto& v, Of<Heading> auto& h) {
     v.named("Heading");
     v("community", h.community);
     v("builder", h.builder);
@@ -158,8 +148,7 @@ void fields(V& v, A& h) {
     v("sample_rates", h.sample_rates);
 }
 
-template <class V, Of<ScenarioTerms> A>
-void fields(V& v, A& terms) {
+void fields(auto& v, Of<ScenarioTerms> auto& terms) {
     v.named("Terms");
     v("name", terms.name);
     v("program", terms.program_id);
@@ -179,15 +168,13 @@ void fields(V& v, A& terms) {
     v("adjustable", terms.adjustable);
 }
 
-template <class V, Of<Monthly> A>
-void fields(V& v, A& monthly) {
+void fields(auto& v, Of<Monthly> auto& monthly) {
     v.named("Monthly");
     for (const MonthPartRow& row : month_parts) v(row.code, monthly[row.part]);
     v.said("total", [&] { return monthly.total(); });
 }
 
-template <class V, Of<Refusal> A>
-void fields(V& v, A& refusal) {
+void fields(auto& v, Of<Refusal> auto& refusal) {
     v.named("Refusal");
     v("why", refusal.why);
     v("found", refusal.found);
@@ -196,16 +183,14 @@ void fields(V& v, A& refusal) {
     v.given("list", refusal.gap, [&](auto& gap) { v("list", gap.list); });
 }
 
-template <class V, Of<Caution> A>
-void fields(V& v, A& caution) {
+void fields(auto& v, Of<Caution> auto& caution) {
     v.named("Caution");
     v("code", caution.code);
     v("about", caution.about);
     v.words("words", [&] { return caution.words; });
 }
 
-template <class V, Of<ScenarioAnswer> A>
-void fields(V& v, A& a) {
+void fields(auto& v, Of<ScenarioAnswer> auto& a) {
     v.named("Scenario");
     v("terms", a.terms);
     v.said("available", [&] { return a.available(); });

@@ -11,23 +11,16 @@
 namespace quoin {
 
 // Compiled once, for each visitor, in shared_fields.cpp.
-template <class V, Of<Heading> A>
-void fields(V& v, A& heading);
-template <class V, Of<ScenarioTerms> A>
-void fields(V& v, A& terms);
-template <class V, Of<Monthly> A>
-void fields(V& v, A& monthly);
-template <class V, Of<Refusal> A>
-void fields(V& v, A& refusal);
-template <class V, Of<Caution> A>
-void fields(V& v, A& caution);
-template <class V, Of<ScenarioAnswer> A>
-void fields(V& v, A& scenario);
+void fields(auto& v, Of<Heading> auto& heading);
+void fields(auto& v, Of<ScenarioTerms> auto& terms);
+void fields(auto& v, Of<Monthly> auto& monthly);
+void fields(auto& v, Of<Refusal> auto& refusal);
+void fields(auto& v, Of<Caution> auto& caution);
+void fields(auto& v, Of<ScenarioAnswer> auto& scenario);
 
 inline constexpr std::string_view difference_name = "Difference";
 /// What a change comes to: a month and cash, or why the loan is refused.
-template <class V, Of<Added> A>
-void difference(V& v, A& added) {
+void difference(auto& v, Of<Added> auto& added) {
     v.when(!added.available(), [&] { v("refusals", added.refusals); });
     v.when(added.available(), [&] {
         v("per_month", added.per_month);

@@ -46,14 +46,18 @@ std::string home_row(const QuoteLine& line) {
     return out;
 }
 
+/// Heads the rows below it.
+std::string group_row(std::string_view name) {
+    return element("tr", "<th colspan=\"3\" scope=\"rowgroup\">" + in_element(name) + "</th>",
+                   "area");
+}
+
 std::string home_section(const QuoteAnswer& quote) {
     std::string rows;
     std::string area;
     for (const QuoteLine& line : quote.lines) {
         if (line.area != area && !line.area.empty()) {
-            rows += element(
-                "tr", "<th colspan=\"3\" scope=\"rowgroup\">" + in_element(line.area) + "</th>",
-                "area");
+            rows += group_row(line.area);
         }
         area = line.area;
         rows += home_row(line);
@@ -182,10 +186,7 @@ std::string costs_section(const CashAnswer& cash) {
     std::optional<CostSection> last;
     for (const CostLine& line : cash.costs) {
         if (last != line.section) {
-            rows += element("tr",
-                            "<th colspan=\"3\" scope=\"rowgroup\">" +
-                                escaped(name_of(line.section)) + "</th>",
-                            "area");
+            rows += group_row(name_of(line.section));
             last = line.section;
         }
         const std::string payer = line.paid_by == PaidBy::buyer

@@ -7,16 +7,14 @@
 
 namespace quoin {
 
-template <class V, Of<ShiftCase> A>
-void fields(V& v, A& moved) {
+void fields(auto& v, Of<ShiftCase> auto& moved) {
     v.words("name", [&] { return words(moved); });
     v("change", moved.change);
     v("percent", moved.percent);
     v("amount", moved.amount);
 }
 
-template <class V, Of<ShiftCell> A>
-void fields(V& v, A& cell) {
+void fields(auto& v, Of<ShiftCell> auto& cell) {
     v("refusals", cell.refusals);
     v.unless_refused(cell.available(), [&] {
         v("loan", cell.loan);
@@ -26,8 +24,7 @@ void fields(V& v, A& cell) {
     });
 }
 
-template <class V, Of<ShiftRow> A>
-void fields(V& v, A& row) {
+void fields(auto& v, Of<ShiftRow> auto& row) {
     v.named("ShiftRate");
     v("steps", row.steps);
     v("by", row.by);
@@ -36,8 +33,7 @@ void fields(V& v, A& row) {
     v("cells", row.cells);
 }
 
-template <class V, Of<ShiftLock> A>
-void fields(V& v, A& lock) {
+void fields(auto& v, Of<ShiftLock> auto& lock) {
     v.named("ShiftLock");
     v("days", lock.days);
     v("ends", lock.ends);
@@ -47,15 +43,13 @@ void fields(V& v, A& lock) {
     v.only("extra_cash", lock.points.has_value(), lock.extra_cash);
 }
 
-template <class V, Of<ShiftRoom> A>
-void fields(V& v, A& room) {
+void fields(auto& v, Of<ShiftRoom> auto& room) {
     v.named("ShiftRoom");
     v("to_a_thousandth", room.to_a_thousandth);
     v("in_steps", room.in_steps);
 }
 
-template <class V, Of<ShiftIncome> A>
-void fields(V& v, A& one) {
+void fields(auto& v, Of<ShiftIncome> auto& one) {
     v.named("ShiftIncome");
     v("by", one.by);
     v("income", one.income);
@@ -65,8 +59,7 @@ void fields(V& v, A& one) {
     v("highest_rate", one.room);
 }
 
-template <class V, Of<ShiftRatios> A>
-void fields(V& v, A& r) {
+void fields(auto& v, Of<ShiftRatios> auto& r) {
     v("front_limit", r.limits.front);
     v("back_limit", r.limits.back);
     v("back_limit_automated", r.limits.back_automated);
@@ -79,8 +72,7 @@ void fields(V& v, A& r) {
     v("incomes", r.incomes);
 }
 
-template <class V, Of<ShiftScenario> A>
-void fields(V& v, A& s) {
+void fields(auto& v, Of<ShiftScenario> auto& s) {
     v("terms", s.terms);
     v("refusals", s.refusals);
     v.unless_refused(s.available(), [&] {
@@ -94,8 +86,7 @@ void fields(V& v, A& s) {
     });
 }
 
-template <class V, Of<ShiftAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<ShiftAnswer> auto& answer) {
     v.named("Shift");
     v.constant("question", "shift");
     v("heading", answer.heading);

@@ -79,14 +79,12 @@ std::string text_of(const ShownAnswer& answer) {
                      "", "", 100);
 }
 
-template <class V, Of<IncludedItem> A>
-void fields(V& v, A& item) {
+void fields(auto& v, Of<IncludedItem> auto& item) {
     v("area", item.area);
     v("text", item.text);
 }
 
-template <class V, Of<ShownAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<ShownAnswer> auto& answer) {
     v.named("FurnishedModel");
     v.constant("question", "shown");
     v("heading", answer.heading);

@@ -6,8 +6,7 @@
 
 namespace quoin {
 
-template <class V, Of<ShownItem> A>
-void fields(V& v, A& item) {
+void fields(auto& v, Of<ShownItem> auto& item) {
     v.named("Shown");
     v("area", item.area);
     v("name", item.name);

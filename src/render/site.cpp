@@ -34,13 +34,12 @@ std::string measures_text(const std::vector<Measure>& measures) {
 
 std::string_view for_you(const SiteLot& lot) {
     if (lot.chosen) return "yours";
-    if (lot.status != LotStatus::free) return "";
+    if (lot.lot.status != LotStatus::free) return "";
     return lot.fits ? "can be had" : "your plan does not fit";
 }
 
 /// What it comes to there, and what would not go along.
-template <class Place>
-void add_move(const Place& place, std::string_view led_by, Table& table) {
+void add_move(const auto& place, std::string_view led_by, Table& table) {
     if (!place.move) return;
     const SiteMove& move = *place.move;
     std::string words = fmt::format("{}{} in price", led_by, signed_dollars(move.price));
@@ -55,23 +54,25 @@ void add_move(const Place& place, std::string_view led_by, Table& table) {
 }
 
 void add_lot(const SiteLot& lot, Table& table) {
-    table.row({lot.id, std::string(name_of(lot.status)), std::string(name_of(lot.grade)),
+    table.row({lot.lot.id, std::string(name_of(lot.lot.status)),
+               std::string(name_of(lot.lot.grade)),
                lot.every_plan ? "every plan" : joined(lot.plans), std::string(for_you(lot)),
-               dollars(lot.premium)});
-    table.remark(measures_text(lot.measures) + (lot.flood_zone ? "; flood zone" : ""), 88);
-    table.remark(lot.note, 88);
+               dollars(lot.lot.premium)});
+    table.remark(measures_text(lot.lot.measures) + (lot.lot.flood_zone ? "; flood zone" : ""), 88);
+    table.remark(lot.lot.note, 88);
     add_move(lot, "", table);
 }
 
 void add_plan(const SitePlan& plan, Table& table) {
-    const std::string size = fmt::format("{} sq ft, {} bed, {} bath", grouped(plan.square_feet),
-                                         plan.bedrooms.text(), plan.bathrooms.text());
-    table.row({plan.name, plan.style, size,
+    const std::string size =
+        fmt::format("{} sq ft, {} bed, {} bath", grouped(plan.plan.square_feet),
+                    plan.plan.bedrooms.text(), plan.plan.bathrooms.text());
+    table.row({plan.plan.name, plan.plan.style, size,
                plan.chosen ? "yours"
                : plan.fits ? "fits your lot"
                            : "does not fit your lot",
-               dollars(plan.base_price)});
-    table.remark(plan.note, 88);
+               dollars(plan.plan.base_price)});
+    table.remark(plan.plan.note, 88);
     for (const SiteElevation& one : plan.elevations) {
         add_move(one, one.elevation.name + ": ", table);
     }
@@ -111,41 +112,37 @@ std::string text_of(const SiteAnswer& answer) {
     return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer));
 }
 
-template <class V, Of<Measure> A>
-void fields(V& v, A& measure) {
+void fields(auto& v, Of<Measure> auto& measure) {
     v.named("Measure");
     v("name", measure.name);
     v("value", measure.value);
     v.words("words", [&] { return measure_text(measure); });
 }
 
-template <class V, Of<FallsOut> A>
-void fields(V& v, A& one) {
+void fields(auto& v, Of<FallsOut> auto& one) {
     v.named("FallsOut");
     v("option", one.option);
     v("name", one.name);
     v("why", one.why);
 }
 
-template <class V, Of<SiteMove> A>
-void fields(V& v, A& move) {
+void fields(auto& v, Of<SiteMove> auto& move) {
     v.named("Move");
     v("price", move.price);
     difference(v, move.added);
 }
 
-template <class V, Of<SiteLot> A>
-void fields(V& v, A& lot) {
+void fields(auto& v, Of<SiteLot> auto& lot) {
     v.named("Lot");
-    v("id", lot.id);
-    v("status", lot.status);
-    v("premium", lot.premium);
-    v("grade", lot.grade);
-    v("flood_zone", lot.flood_zone);
+    v("id", lot.lot.id);
+    v("status", lot.lot.status);
+    v("premium", lot.lot.premium);
+    v("grade", lot.lot.grade);
+    v("flood_zone", lot.lot.flood_zone);
     v("plans", lot.plans);
     v("every_plan", lot.every_plan);
-    v("note", lot.note);
-    v("measures", lot.measures);
+    v("note", lot.lot.note);
+    v("measures", lot.lot.measures);
     v("chosen", lot.chosen);
     v("fits", lot.fits);
     v.said("can_be_had", [&] { return lot.can_be_had(); });
@@ -153,8 +150,7 @@ void fields(V& v, A& lot) {
     v("move", lot.move);
 }
 
-template <class V, Of<SiteElevation> A>
-void fields(V& v, A& one) {
+void fields(auto& v, Of<SiteElevation> auto& one) {
     v.named("Elevation");
     v("id", one.elevation.id);
     v("name", one.elevation.name);
@@ -164,25 +160,23 @@ void fields(V& v, A& one) {
     v("move", one.move);
 }
 
-template <class V, Of<SitePlan> A>
-void fields(V& v, A& plan) {
+void fields(auto& v, Of<SitePlan> auto& plan) {
     v.named("Plan");
-    v("id", plan.id);
-    v("name", plan.name);
-    v("style", plan.style);
-    v("note", plan.note);
-    v("base_price", plan.base_price);
-    v("bedrooms", plan.bedrooms);
-    v("bathrooms", plan.bathrooms);
-    v("square_feet", plan.square_feet);
-    v("measures", plan.measures);
+    v("id", plan.plan.id);
+    v("name", plan.plan.name);
+    v("style", plan.plan.style);
+    v("note", plan.plan.note);
+    v("base_price", plan.plan.base_price);
+    v("bedrooms", plan.plan.bedrooms);
+    v("bathrooms", plan.plan.bathrooms);
+    v("square_feet", plan.plan.square_feet);
+    v("measures", plan.plan.measures);
     v("elevations", plan.elevations);
     v("chosen", plan.chosen);
     v("fits", plan.fits);
 }
 
-template <class V, Of<SiteAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<SiteAnswer> auto& answer) {
     v.named("Site");
     v.constant("question", "site");
     v("heading", answer.heading);

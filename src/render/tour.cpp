@@ -103,7 +103,7 @@ std::string uses_text(const IncentiveOffer& offer) {
         uses.push_back(fmt::format("{} towards {}", dollars(used.given), name_of(used.use)));
     }
     if (!uses.empty()) return fmt::format("used: {}", fmt::join(uses, ", "));
-    for (const IncentiveUse use : offer.uses) uses.emplace_back(name_of(use));
+    for (const IncentiveUse use : offer.incentive.uses) uses.emplace_back(name_of(use));
     return fmt::format("not used; may go towards {}", fmt::join(uses, ", "));
 }
 
@@ -111,10 +111,11 @@ std::string incentives_text(const TourAnswer& answer) {
     if (answer.incentives.empty()) return {};
     std::string out = "\nWhat the builder gives\n";
     for (const IncentiveOffer& offer : answer.incentives) {
-        out +=
-            paragraph(fmt::format("{}, {}: {}", offer.name, dollars(offer.whole), uses_text(offer)),
-                      "  ", "    ");
-        if (!offer.conditions.empty()) out += paragraph(offer.conditions, "    ");
+        out += paragraph(
+            fmt::format("{}, {}: {}", offer.incentive.name, dollars(offer.whole), uses_text(offer)),
+            "  ", "    ");
+        if (!offer.incentive.conditions.empty())
+            out += paragraph(offer.incentive.conditions, "    ");
     }
     return out;
 }

@@ -6,8 +6,7 @@
 
 namespace quoin {
 
-template <class V, Of<TourPick> A>
-void fields(V& v, A& pick) {
+void fields(auto& v, Of<TourPick> auto& pick) {
     v.named("TourPick");
     v("option", pick.option);
     v.when(!pick.level.empty(), [&] { v("level", pick.level); });
@@ -16,8 +15,7 @@ void fields(V& v, A& pick) {
     v.given("spend", pick.spend, [&](auto& spend) { v("spend", spend); });
 }
 
-template <class V, Of<TourTouch> A>
-void fields(V& v, A& touch) {
+void fields(auto& v, Of<TourTouch> auto& touch) {
     v.named("Touch");
     v("takes_out", touch.takes_out);
     v("price", touch.price);
@@ -29,8 +27,7 @@ void fields(V& v, A& touch) {
     v("drops", touch.drops);
 }
 
-template <class V, Of<TourForm> A>
-void fields(V& v, A& form) {
+void fields(auto& v, Of<TourForm> auto& form) {
     v.named("Form");
     v("id", form.id);
     v("name", form.name);
@@ -41,8 +38,7 @@ void fields(V& v, A& form) {
     v("touch", form.touch);
 }
 
-template <class V, Of<TourQuantity> A>
-void fields(V& v, A& quantity) {
+void fields(auto& v, Of<TourQuantity> auto& quantity) {
     const bool asked = quantity.from == Quantity::From::buyer;
     v("now", quantity.now);
     v("unit", quantity.unit);
@@ -60,15 +56,13 @@ void fields(V& v, A& quantity) {
     });
 }
 
-template <class V, Of<Later> A>
-void fields(V& v, A& later) {
+void fields(auto& v, Of<Later> auto& later) {
     v("estimate", later.estimate);
     v("each", later.each);
     v("note", later.note);
 }
 
-template <class V, Of<TourOption> A>
-void fields(V& v, A& item) {
+void fields(auto& v, Of<TourOption> auto& item) {
     v.named("Option");
     v("id", item.id);
     v("name", item.name);
@@ -91,8 +85,7 @@ void fields(V& v, A& item) {
     v("forms", item.forms);
 }
 
-template <class V, Of<TourArea> A>
-void fields(V& v, A& area) {
+void fields(auto& v, Of<TourArea> auto& area) {
     v.named("Area");
     v("id", area.id);
     v("name", area.name);
@@ -105,31 +98,28 @@ void fields(V& v, A& area) {
     });
 }
 
-template <class V, Of<IncentiveUsed> A>
-void fields(V& v, A& used) {
+void fields(auto& v, Of<IncentiveUsed> auto& used) {
     v("use", used.use);
     v("amount", used.asked);
     v("given", used.given);
 }
 
-template <class V, Of<IncentiveOffer> A>
-void fields(V& v, A& offer) {
+void fields(auto& v, Of<IncentiveOffer> auto& offer) {
     v.named("Incentive");
-    v("id", offer.id);
-    v("name", offer.name);
+    v("id", offer.incentive.id);
+    v("name", offer.incentive.name);
     v("amount", offer.whole);
     v("left", offer.left);
-    v("conditions", offer.conditions);
-    v("lender", offer.lender);
-    v("expires", offer.expires);
-    v("close_by", offer.close_by);
+    v("conditions", offer.incentive.conditions);
+    v("lender", offer.incentive.lender);
+    v("expires", offer.incentive.expires);
+    v("close_by", offer.incentive.close_by);
     v("why_not", offer.why_not);
-    v("uses", offer.uses);
+    v("uses", offer.incentive.uses);
     v("used", offer.used);
 }
 
-template <class V, Of<TourAnswer> A>
-void fields(V& v, A& answer) {
+void fields(auto& v, Of<TourAnswer> auto& answer) {
     v.named("Tour");
     v.constant("question", "tour");
     v("heading", answer.heading);

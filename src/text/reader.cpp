@@ -2,7 +2,6 @@
 #include <quoin/text/reader.hpp>
 
 #include <algorithm>
-#include <cctype>
 #include <set>
 
 #include <quoin/text/plain.hpp>
@@ -23,46 +22,41 @@ bool is_id(std::string_view text) {
     });
 }
 
+/// Records a problem in place of a value.
+std::nullopt_t none(Problem problem, Findings& findings) {
+    findings.add(std::move(problem));
+    return std::nullopt;
+}
+
 } // namespace
 
 std::optional<Money> as_money(const Spot& spot, Findings& findings) {
     if (is_number_or_text(*spot.value)) {
         if (const auto money = Money::parse(spot.value->literal)) return money;
     }
-    findings.add(problems::not_money(spot));
-    return std::nullopt;
+    return none(problems::not_money(spot), findings);
 }
 
 std::optional<Decimal> as_decimal(const Spot& spot, Findings& findings) {
     if (is_number_or_text(*spot.value)) {
         if (const auto decimal = Decimal::parse(spot.value->literal)) return decimal;
     }
-    findings.add(problems::not_a_decimal(spot));
-    return std::nullopt;
+    return none(problems::not_a_decimal(spot), findings);
 }
 
 std::optional<Date> as_date(const Spot& spot, Findings& findings) {
     if (spot.value->kind == Value::Kind::text) {
         if (const auto date = Date::parse(spot.value->literal)) return date;
     }
-    findings.add(problems::not_a_date(spot));
-    return std::nullopt;
+    return none(problems::not_a_date(spot), findings);
 }
 
 std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
     const std::string& text = spot.value->literal;
-    if (spot.value->kind != Value::Kind::text) {
-        findings.add(problems::not_a_text(spot));
-        return std::nullopt;
-    }
-    if (!is_plain(text)) {
-        findings.add(problems::text_not_plain(spot));
-        return std::nullopt;
-    }
-    if (text.size() > caps::text && letters_in(text) > caps::text) {
-        findings.add(problems::text_too_long(spot, letters_in(text), caps::text));
-        return std::nullopt;
-    }
+    if (spot.value->kind != Value::Kind::text) return none(problems::not_a_text(spot), findings);
+    if (!is_plain(text)) return none(problems::text_not_plain(spot), findings);
+    if (text.size() > caps::text && letters_in(text) > caps::text)
+        return none(problems::text_too_long(spot, letters_in(text), caps::text), findings);
     return text;
 }
 

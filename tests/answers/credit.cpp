@@ -50,7 +50,7 @@ Money in_month(const LoanFigures& f, const std::vector<Money>& payments, int mon
     paid += payments[static_cast<std::size_t>(month - 1)];
     if (month <= f.insurance.months()) paid += f.insurance.in_month(month);
     if (f.buydown && month <= f.buydown->months()) {
-        paid = paid - f.buydown->note_payment + f.buydown->payment_in_month(month);
+        paid -= f.buydown->subsidy_in_month(month);
     }
     return paid;
 }

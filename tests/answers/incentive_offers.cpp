@@ -13,7 +13,7 @@ namespace {
 
 const IncentiveOffer& named(const std::vector<IncentiveOffer>& offers, const std::string& id) {
     for (const IncentiveOffer& offer : offers) {
-        if (offer.id == id) return offer;
+        if (offer.incentive.id == id) return offer;
     }
     throw std::runtime_error("no incentive " + id);
 }

@@ -126,6 +126,33 @@ TEST_CASE("A principal reduced at closing, and a lender credit lost, agree with 
     CHECK(lost > 2);
 }
 
+TEST_CASE("What becomes of a lender credit is the program's own policy where no source has it") {
+    const auto loaded = buyer("six-programs");
+    for (LoanProgram& program : loaded->desk.lending.programs) {
+        bool& reduces = program.policy.credit_reduces_principal;
+        reduces = !reduces;
+    }
+    for (Scenario& scenario : loaded->inquiry.scenarios) {
+        scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(-6)), rate("7.125")};
+        scenario.buydown.clear();
+    }
+    const Sitting sitting = loaded->sitting();
+    int told = 0;
+    for (std::size_t s = 0; s < sitting.rules().size(); ++s) {
+        const RecheckAnswer answer = recheck(sitting, s);
+        if (!answer.scenario.available()) continue;
+        ++told;
+        const LoanProgram& program = *sitting.rules(s).program;
+        const bool reduces = program.policy.credit_reduces_principal;
+        const Ground& ground =
+            named(answer, reduces ? "principal_reduction" : "lender_credit_lost").ground;
+        CHECK(ground.rule == program.id + " policy: lender_credit_left");
+        CHECK(ground.source.empty());
+        CHECK_FALSE(ground.status);
+    }
+    CHECK(told > 3);
+}
+
 TEST_CASE("The schedule that is run anew is the loan's own") {
     for (const char* name : buyers) {
         const auto loaded = buyer(name);

@@ -17,7 +17,7 @@ namespace {
 
 const SiteLot& lot_named(const SiteAnswer& answer, const std::string& id) {
     for (const SiteLot& lot : answer.lots) {
-        if (lot.id == id) return lot;
+        if (lot.lot.id == id) return lot;
     }
     throw std::runtime_error("no lot " + id);
 }

@@ -128,10 +128,10 @@ TEST_CASE("What is no band of a number") {
 TEST_CASE("Every dimension goes by its name") {
     for (std::size_t i = 0; i < dimension_count; ++i) {
         const auto dimension = static_cast<Dimension>(i);
-        CHECK(dimension_named(name_of(dimension)) == dimension);
+        CHECK(meaning_in(codes<Dimension>, name_of(dimension)) == dimension);
     }
-    CHECK_FALSE(dimension_named("LTV").has_value());
-    CHECK_FALSE(dimension_named("").has_value());
+    CHECK_FALSE(meaning_in(codes<Dimension>, "LTV").has_value());
+    CHECK_FALSE(meaning_in(codes<Dimension>, "").has_value());
 }
 
 TEST_CASE("A value that is not known is in no band but any") {

@@ -13,7 +13,7 @@ using namespace quoin::test;
 namespace {
 
 enum class Color { red, green };
-const Words<Color> colors = {{"red", Color::red}, {"green", Color::green}};
+const Words<Color> colors = {{Color::red, "red"}, {Color::green, "green"}};
 
 /// Reads {"it": <value>} by one getter: what it gave, and what it found.
 template <class Get>

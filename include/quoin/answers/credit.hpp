@@ -91,7 +91,6 @@ struct CreditScenario {
     CreditMix lowest_payment;        ///< now
     CreditMix least_cash;
     CreditMix least_cost;
-    std::size_t considered = 0;
 
     [[nodiscard]] bool available() const { return refusals.empty(); }
 };

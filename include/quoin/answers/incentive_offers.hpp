@@ -17,16 +17,10 @@ struct IncentiveUsed {
 };
 
 struct IncentiveOffer {
-    std::string id;
-    std::string name;
-    std::string conditions;
-    std::string lender; ///< that it is tied to; empty: none
-    std::optional<Date> expires;
-    std::optional<Date> close_by;
-    std::vector<IncentiveUse> uses; ///< that it may be put to
-    Money whole;                    ///< what it comes to on this home
-    Money left;                     ///< of that, not used
-    std::string why_not;            ///< in words: why it is not given on this home; empty: it is
+    Incentive incentive;
+    Money whole;         ///< what it comes to on this home
+    Money left;          ///< of that, not used
+    std::string why_not; ///< in words: why it is not given on this home; empty: it is
     std::vector<IncentiveUsed> used;
 };
 

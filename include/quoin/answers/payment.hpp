@@ -2,8 +2,6 @@
 #pragma once
 
 #include <quoin/exact/money.hpp>
-#include <quoin/exact/months.hpp>
-#include <quoin/exact/rate.hpp>
 #include <quoin/loan/schedule.hpp>
 
 namespace quoin {

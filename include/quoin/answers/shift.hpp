@@ -7,7 +7,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include <quoin/answers/heading.hpp>
@@ -86,8 +85,6 @@ struct ShiftRatios {
     std::optional<Money> least_income_automated;
     std::vector<ShiftIncome> incomes;        ///< rising; one of them as it stands
     std::optional<ShiftRoom> room_automated; ///< with the ratio of automated underwriting
-
-    [[nodiscard]] const ShiftIncome& as_it_stands() const;
 };
 
 struct ShiftScenario {
@@ -108,7 +105,6 @@ struct ShiftAnswer {
     Heading heading;
     ShiftAsk ask;
     Money contract_price;
-    bool has_income = false;
     std::vector<ShiftScenario> scenarios;
 };
 

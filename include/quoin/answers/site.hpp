@@ -26,21 +26,15 @@ struct SiteMove {
 };
 
 struct SiteLot {
-    std::string id;
-    Money premium;
-    LotStatus status = LotStatus::free;
-    Grade grade = Grade::level;
-    bool flood_zone = false;
+    Lot lot;
     std::vector<std::string> plans; ///< ids of those that fit
     bool every_plan = false;
-    std::vector<Measure> measures;
-    std::string note;
     bool chosen = false;
     bool fits = false; ///< the plan in hand
     std::vector<FallsOut> falls_out;
     std::optional<SiteMove> move; ///< nothing where it is chosen or cannot be had
 
-    [[nodiscard]] bool can_be_had() const { return status == LotStatus::free && fits; }
+    [[nodiscard]] bool can_be_had() const { return lot.status == LotStatus::free && fits; }
 };
 
 struct SiteElevation {
@@ -50,15 +44,7 @@ struct SiteElevation {
 };
 
 struct SitePlan {
-    std::string id;
-    std::string name;
-    std::string style;
-    std::string note;
-    Money base_price;
-    Decimal bedrooms;
-    Decimal bathrooms;
-    Decimal square_feet;
-    std::vector<Measure> measures;
+    Plan plan;
     std::vector<SiteElevation> elevations;
     bool chosen = false;
     bool fits = false; ///< the lot in hand

@@ -10,7 +10,6 @@
 
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/inquiry/sitting.hpp>
-#include <quoin/inquiry/typed.hpp>
 
 namespace quoin {
 

@@ -14,7 +14,6 @@
 #include <limits>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include <quoin/exact/decimal.hpp>
@@ -35,14 +34,24 @@ enum class Dimension {
     use,            ///< named: first, subsequent, exempt
     area,           ///< named: baseline, ceiling
 };
-inline constexpr std::size_t dimension_count = 10;
+template <>
+inline constexpr auto
+    codes<Dimension> = coded<Dimension>({{Dimension::ltv, "ltv"},
+                                         {Dimension::down, "down"},
+                                         {Dimension::term, "term"},
+                                         {Dimension::base_loan, "base_loan"},
+                                         {Dimension::loan, "loan"},
+                                         {Dimension::score, "score"},
+                                         {Dimension::price, "price"},
+                                         {Dimension::dwelling_value, "dwelling_value"},
+                                         {Dimension::use, "use"},
+                                         {Dimension::area, "area"}});
+inline constexpr std::size_t dimension_count = codes<Dimension>.size();
 
 /// Use of a VA entitlement, in the order of the names of Dimension::use.
 enum class EntitlementUse { first, subsequent, exempt };
 /// Loan-limit area, in the order of the names of Dimension::area.
 enum class LimitArea { baseline, ceiling };
-
-[[nodiscard]] std::string_view name_of(Dimension dimension);
 
 /// The coordinates at which tables are read. A dimension not set matches only rows open to any.
 class Case {

@@ -3,7 +3,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 
 #include <quoin/exact/date.hpp>
 #include <quoin/text/codes.hpp>

@@ -15,7 +15,7 @@
 #include <quoin/lending/program_policy.hpp>
 #include <quoin/lending/ratio_limits.hpp>
 #include <quoin/lending/residual_income.hpp>
-#include <quoin/text/words.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 

@@ -5,8 +5,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <vector>
 
 #include <quoin/exact/money.hpp>
 #include <quoin/exact/percent.hpp>

@@ -6,20 +6,23 @@
 
 #include <array>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include <quoin/exact/money.hpp>
 #include <quoin/lending/dated.hpp>
-#include <quoin/text/words.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
 /// The regions of the guide. Which states are in which is in the program's file and in the schema
 /// of a place.
 enum class Region { northeast, midwest, south, west };
-inline constexpr std::size_t region_count = 4;
-[[nodiscard]] const Words<Region>& region_words();
+template <>
+inline constexpr auto codes<Region> = coded<Region>({{Region::northeast, "northeast"},
+                                                     {Region::midwest, "midwest"},
+                                                     {Region::south, "south"},
+                                                     {Region::west, "west"}});
+inline constexpr std::size_t region_count = codes<Region>.size();
 
 struct ResidualIncome : Dated {
     /// The guide for loans up to an amount, dollars a month.

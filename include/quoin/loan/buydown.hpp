@@ -55,17 +55,13 @@ struct Buydown {
     std::vector<BuydownYear> years;
 
     [[nodiscard]] int months() const { return 12 * static_cast<int>(years.size()); }
-    /// Of the borrower; 1 for the first month. Past the buydown, the note's payment.
-    [[nodiscard]] Money payment_in_month(int month) const {
-        return note_payment - subsidy_in_month(month);
-    }
+    /// Off the note's payment; 1 for the first month. Zero past the buydown.
     [[nodiscard]] Money subsidy_in_month(int month) const;
     [[nodiscard]] Money subsidy_through(int month) const;
     /// What has to be put up at closing.
     [[nodiscard]] Money total_subsidy() const { return subsidy_through(months()); }
     /// A borrower qualifies at the note rate (Freddie Mac 4204.4; Fannie Mae from memory).
     [[nodiscard]] Rate qualifying_rate() const { return note.rate; }
-    [[nodiscard]] Money qualifying_payment() const { return note_payment; }
 };
 /// Precondition: no buydown_problems.
 [[nodiscard]] Buydown buy_down(const LoanTerms& note, std::span<const Percent> reductions);

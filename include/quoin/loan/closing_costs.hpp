@@ -2,7 +2,6 @@
 // cent.
 #pragma once
 
-#include <span>
 #include <vector>
 
 #include <quoin/exact/money.hpp>

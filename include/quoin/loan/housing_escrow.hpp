@@ -2,12 +2,10 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include <quoin/loan/escrow.hpp>
 #include <quoin/loan/local_costs.hpp>
-#include <quoin/loan/prepaids.hpp>
 #include <quoin/loan/scenario_rules.hpp>
 
 namespace quoin {

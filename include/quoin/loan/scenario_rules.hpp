@@ -3,7 +3,6 @@
 // Holds the scenario itself, and pointers into the lending data, which must outlive it.
 #pragma once
 
-#include <array>
 #include <vector>
 
 #include <quoin/lending/editions.hpp>

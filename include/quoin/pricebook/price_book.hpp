@@ -6,7 +6,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include <quoin/exact/date.hpp>
@@ -15,7 +14,6 @@
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
 #include <quoin/text/codes.hpp>
-#include <quoin/text/words.hpp>
 
 namespace quoin {
 

@@ -99,6 +99,9 @@ struct Question {
     [[nodiscard]] std::string text(Asked asked, Form form) const;
 };
 
+/// A rechecked scenario as a workbook. Throws Refused where the scenario cannot be had.
+[[nodiscard]] Workbook workbook_told(const RecheckAnswer& answer);
+
 /// In the order they are listed in.
 [[nodiscard]] const std::vector<Question>& questions();
 

@@ -15,8 +15,10 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <string_view>
 #include <type_traits>
+#include <vector>
 
 namespace quoin {
 
@@ -26,6 +28,10 @@ struct Code {
     std::string_view code;
     std::string_view word = code;
 };
+
+/// The words of a file that belong to no enumeration: their codes are these words.
+template <class Meaning>
+using Words = std::vector<Code<Meaning>>;
 
 /// The codes of an enumeration, or of the flags of a set; declared beside it.
 template <class T>
@@ -57,6 +63,16 @@ consteval std::array<Code<T>, n> coded(const Code<T> (&list)[n]) {
         }
     }
     return std::to_array(list);
+}
+
+/// What a word or a code of a table stands for; nothing where it is none of them.
+template <class Table>
+[[nodiscard]] constexpr auto meaning_in(const Table& table, std::string_view text)
+    -> std::optional<decltype(table.front().meaning)> {
+    for (const auto& one : table) {
+        if (text == one.word || text == one.code) return one.meaning;
+    }
+    return std::nullopt;
 }
 
 template <CodedEnum Enum>

@@ -59,7 +59,7 @@ template <class Item>
 void distinct_id(Reader& reader, const std::vector<Item>& before, const std::string& id,
                  std::string_view what) {
     if (!id.empty() && index_of(before, id)) {
-        reader.findings().add(problems::id_repeated(reader.spot("id"), what));
+        reader.report(problems::id_repeated(reader.spot("id"), what));
     }
 }
 

@@ -15,6 +15,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <quoin/exact/date.hpp>
@@ -27,7 +28,6 @@
 #include <quoin/text/findings.hpp>
 #include <quoin/text/spot.hpp>
 #include <quoin/text/value.hpp>
-#include <quoin/text/words.hpp>
 
 namespace quoin {
 
@@ -39,30 +39,16 @@ std::optional<std::string> as_text(const Spot& spot, Findings& findings);
 /// Records that a value is none of these names.
 void report_not_one_of(const Spot& spot, const std::vector<std::string>& names, Findings& findings);
 
-template <class Enum>
-std::optional<Enum> as_word(const Spot& spot, const Words<Enum>& words, Findings& findings) {
-    const bool is_text = spot.value->kind == Value::Kind::text;
-    for (const auto& [name, meaning] : words) {
-        if (is_text && spot.value->literal == name) return meaning;
-    }
-    if (!as_text(spot, findings)) return std::nullopt;
-    std::vector<std::string> names;
-    for (const auto& [name, meaning] : words) names.emplace_back(name);
-    report_not_one_of(spot, names, findings);
-    return std::nullopt;
-}
-
-/// The meaning of a word or a code of this enumeration or set.
-template <Coded T>
-auto as_coded(const Spot& spot, Findings& findings)
-    -> std::optional<decltype(codes<T>.front().meaning)> {
+/// The meaning of a word or a code of a table.
+template <class Table>
+auto as_one_of(const Table& table, const Spot& spot, Findings& findings)
+    -> decltype(meaning_in(table, {})) {
     const auto given = as_text(spot, findings);
     if (!given) return std::nullopt;
+    const auto meaning = meaning_in(table, *given);
+    if (meaning) return meaning;
     std::vector<std::string> names;
-    for (const auto& [meaning, code, word] : codes<T>) {
-        if (*given == word || *given == code) return meaning;
-        names.emplace_back(word);
-    }
+    for (const auto& one : table) names.emplace_back(one.word);
     report_not_one_of(spot, names, findings);
     return std::nullopt;
 }
@@ -79,6 +65,7 @@ class Reader {
     [[nodiscard]] Spot spot(std::string_view key); ///< of a member, or of the object itself
     [[nodiscard]] Spot here() const { return {value_, path_}; }
     [[nodiscard]] Findings& findings() { return *findings_; }
+    void report(Problem problem) { findings_->add(std::move(problem)); }
     /// Whether nothing was wrong so far: only then do checks between members make sense.
     [[nodiscard]] bool sound() const {
         return !findings_->full() && findings_->problems().size() == found_before_;
@@ -107,27 +94,44 @@ class Reader {
     bool flag_or(std::string_view key, bool fallback);
     std::vector<std::string> texts(std::string_view key); ///< a list of texts; empty if absent
 
-    template <class Enum>
-    Enum word(std::string_view key, const Words<Enum>& words) {
-        const Value* member = required(key);
-        if (member == nullptr) return words.front().second;
-        return as_word(at(*member, key), words, *findings_).value_or(words.front().second);
+    template <class Meaning>
+    Meaning word(std::string_view key, const Words<Meaning>& words) {
+        if (required(key) == nullptr) return words.front().meaning;
+        return as_one_of(words, spot(key), *findings_).value_or(words.front().meaning);
     }
-    template <class Enum>
-    Enum word_or(std::string_view key, const Words<Enum>& words, Enum fallback) {
+    template <class Meaning>
+    Meaning word_or(std::string_view key, const Words<Meaning>& words, Meaning fallback) {
         return has(key) ? word(key, words) : fallback;
     }
-
     template <CodedEnum Enum>
     Enum word(std::string_view key) {
         if (required(key) == nullptr) return Enum{};
-        return as_coded<Enum>(spot(key), *findings_).value_or(Enum{});
+        return as_one_of(codes<Enum>, spot(key), *findings_).value_or(Enum{});
     }
     template <CodedEnum Enum>
     Enum word_or(std::string_view key, Enum fallback) {
         return has(key) ? word<Enum>(key) : fallback;
     }
+    /// A list of words of an enumeration, or of the flags of a set; empty if absent.
+    template <Coded T>
+    auto words(std::string_view key, std::size_t most = caps::list) {
+        std::vector<decltype(codes<T>.front().meaning)> list;
+        const auto read = [&](const Spot& item) {
+            if (const auto one = as_one_of(codes<T>, item, *findings_)) list.push_back(*one);
+        };
+        items(key, read, most);
+        return list;
+    }
 
+    /// What `read` makes of each object of a list member; a missing member is a problem if
+    /// `required`.
+    template <class Read>
+    auto list(std::string_view key, const Read& read, bool required = false) {
+        std::vector<decltype(read(*this))> list;
+        each(
+            key, [&](Reader& item) { list.push_back(read(item)); }, required);
+        return list;
+    }
     /// Calls `use` for each object of a list member; a missing member is a problem if `required`.
     /// Of a list with more than `most` entries, none is read.
     void each(std::string_view key, const std::function<void(Reader&)>& use, bool required = false,

@@ -15,13 +15,6 @@ namespace {
 
 Money over(Money amount, Money limit) { return std::max(amount - limit, Money{}); }
 
-std::vector<std::string> names_of(const PriceBook& book,
-                                  const std::vector<Index<Option>>& options) {
-    std::vector<std::string> names;
-    for (const Index<Option> option : options) names.push_back(at(book.options, option).name);
-    return names;
-}
-
 /// One lot under one scenario.
 class Fitting {
   public:
@@ -71,8 +64,7 @@ class Fitting {
         FitWish answer;
         answer.id = name_of(book_, {wish.pick.option, wish.pick.level});
         answer.name = option.name;
-        answer.level = wish.pick.choice ? at(option.choices, *wish.pick.choice).name
-                                        : level_name(option, wish.pick.level);
+        answer.level = form_name(option, wish.pick);
         answer.rank = wish.rank;
         answer.must = wish.must;
         answer.worth = sitting_.inquiry().worth_of(wish);
@@ -242,12 +234,12 @@ class Fitting {
             left.reason = FitReason::rule;
             left.rule = change.blocked.empty()
                             ? "a selection would have to go: " +
-                                  names_of(book_, change.also_removed).front()
+                                  option_names(book_, change.also_removed).front()
                             : described(book_, change.blocked.front(), Naming::names);
             return left;
         }
-        left.along = names_of(book_, change.also_added);
-        left.instead = names_of(book_, change.also_removed);
+        left.along = option_names(book_, change.also_added);
+        left.instead = option_names(book_, change.also_removed);
         const Pick* other = chosen_.find(item.pick.option);
         if (other != nullptr && !is_selected(item.pick.option)) {
             left.instead.push_back(at(book_.options, item.pick.option).name + " as chosen");

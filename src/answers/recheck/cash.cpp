@@ -14,11 +14,10 @@ Ground of_cost(const RecheckCase& of, const ClosingCost& cost) {
     const auto& lenders = of.sitting.sheet().costs;
     const bool lender = std::any_of(lenders.begin(), lenders.end(),
                                     [&](const ClosingCost& each) { return &each == &cost; });
-    Ground ground = lender ? from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender,
-                                  Status::sample)
-                           : from(place.id + " closing costs", place.source, place.status);
-    ground.rounding = 10;
-    return ground;
+    constexpr int rounding = 10;
+    return lender ? from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender,
+                         Status::sample, rounding)
+                  : from(place.id + " closing costs", place.source, place.status, rounding);
 }
 
 Formula per_thousand(Formula amount, Decimal rate) {
@@ -82,6 +81,17 @@ void add_costs(const RecheckCase& of, Ledger& ledger) {
                   of.f.cash[CashPart::closing_costs]);
 }
 
+/// What becomes of a lender credit that is left: as is usual for the program's kind, by the source
+/// of that; else as the program's own file says.
+Ground of_credit_left(const LoanProgram& program) {
+    const bool reduces = program.policy.credit_reduces_principal;
+    if (reduces != usual_policy(program.kind).credit_reduces_principal) {
+        return from(program.id + " policy: lender_credit_left", "");
+    }
+    return reduces ? from("premium pricing", "HUD Reference Guide 2-06", Status::published)
+                   : from("lender credits", "Fannie Mae SEL-2018-03", Status::published);
+}
+
 /// Points; a lender credit is kept as far as there is something for it to pay, the rest too where
 /// it reduces the principal.
 void add_points(const RecheckCase& of, Ledger& ledger) {
@@ -98,8 +108,7 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
     };
     if (!of.rules.program->policy.credit_reduces_principal) {
         ledger.figure("lender_credit_lost", "lender credit beyond closing costs and prepaids, lost",
-                      beyond(points),
-                      from("lender credits", "Fannie Mae SEL-2018-03", Status::published),
+                      beyond(points), of_credit_left(*of.rules.program),
                       f.lender_credit_without_use);
         ledger.figure("points", "points (a credit if negative)",
                       points + figure("lender_credit_lost"), rounded_by(9),
@@ -110,8 +119,7 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
                   f.cash[CashPart::points]);
     ledger.figure("principal_reduction", "principal reduced at closing, by what is left of it",
                   least_of({beyond(figure("points")), figure("loan")}),
-                  from("premium pricing", "HUD Reference Guide 2-06", Status::published),
-                  f.cash[CashPart::principal_reduction]);
+                  of_credit_left(*of.rules.program), f.cash[CashPart::principal_reduction]);
 }
 
 void add_prepaids(const RecheckCase& of, Ledger& ledger) {
@@ -224,7 +232,7 @@ void add_escrow(const RecheckCase& of, Ledger& ledger) {
         }
         balances.push_back(figure("escrow_monthly") * number(month) - sum_of_figures(paid));
     }
-    ledger.step("lowest_balance", "lowest month-end balance, begun with nothing", FigureUnit::money,
+    ledger.step("lowest_balance", "lowest month-end balance, begun with nothing",
                 least_of(std::move(balances)), reg_x);
     ledger.figure("escrow_deposit", "escrow, first deposit",
                   figure("cushion") - figure("lowest_balance"), reg_x, of.f.cash[CashPart::escrow]);
@@ -308,10 +316,10 @@ class Allotment {
         ledger_.given(
             "contribution_percent",
             std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
-            FigureUnit::percent, of_.f.contribution_cap->value(),
+            *of_.f.contribution_cap,
             of_table(of_, table, row,
                      of_.rules.program->id + " " + std::string(name_of(Rule::contribution_cap))));
-        ledger_.step("contribution_cap", "the most that they may give", FigureUnit::money,
+        ledger_.step("contribution_cap", "the most that they may give",
                      down_to_cent(percent_of(figure(by_price ? "contract_price" : "value"),
                                              figure("contribution_percent"))),
                      rounded_by(11));
@@ -371,8 +379,7 @@ class Allotment {
             const std::string name_of_use = each.use == CreditUse::upfront_fee
                                                 ? "the " + upfront_word(of_)
                                                 : std::string(each.name);
-            ledger_.step(part, "of it for " + name_of_use, FigureUnit::money,
-                         least_of(std::move(limits)), {});
+            ledger_.step(part, "of it for " + name_of_use, least_of(std::move(limits)), {});
             own.push_back(part);
             paid.push_back(part);
             all_.push_back(part);

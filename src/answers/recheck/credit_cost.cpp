@@ -9,9 +9,7 @@ namespace {
 constexpr int five_years = 60;
 
 Ground of_rule(const char* source, int rounding = 0) {
-    Ground ground = from("12 CFR 1026", source, Status::published);
-    ground.rounding = rounding;
-    return ground;
+    return from("12 CFR 1026", source, Status::published, rounding);
 }
 
 /// The APR to more decimals than it is shown with, so that it prices the loan to the cent.
@@ -29,8 +27,7 @@ Decimal long_apr(const RecheckCase& of, const CostOfCredit& cost) {
 }
 
 /// The ids of the costs that a condition holds for.
-template <class Holds>
-std::vector<std::string> costs_that(const RecheckCase& of, Holds holds) {
+std::vector<std::string> costs_that(const RecheckCase& of, auto holds) {
     std::vector<std::string> ids;
     int count = 0;
     for (const ClosingCost* cost : of.rules.closing_costs.all()) {
@@ -97,7 +94,7 @@ void add_totals(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger)
                c.section == CostSection::shopped_for;
     })));
     ledger.step("loan_costs", "loan costs, points and fees that a seller pays among them",
-                FigureUnit::money, sum_of(std::move(loan_costs)), of_rule("1026.37(f)(1)-(3)"));
+                sum_of(std::move(loan_costs)), of_rule("1026.37(f)(1)-(3)"));
     ledger.figure("total_of_payments", "total of payments",
                   less_bought_down(cost, ScheduleColumn::payment, months) +
                       figure("all_insurance") + figure("loan_costs") - figure("sellers_points") +
@@ -131,9 +128,9 @@ void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger
                              : figure("loan");
     ledger.figure("amount_financed", "amount financed", owed - figure("prepaid_finance_charge"),
                   of_rule("1026.18(b)"), cost.amount_financed);
-    ledger.step("all_interest", "interest of all payments", FigureUnit::money,
+    ledger.step("all_interest", "interest of all payments",
                 less_bought_down(cost, ScheduleColumn::interest, months), rounded_by(13));
-    ledger.step("all_insurance", "mortgage insurance of all payments", FigureUnit::money,
+    ledger.step("all_insurance", "mortgage insurance of all payments",
                 column_sum(ScheduleColumn::insurance, 1, months), {});
     ledger.figure("finance_charge", "finance charge",
                   figure("all_interest") + figure("all_insurance") +

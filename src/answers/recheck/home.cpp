@@ -48,8 +48,7 @@ void add_deposits(const RecheckCase& of, const Ground& book, Ledger& ledger) {
     if (terms.earnest) {
         ledger.given("earnest_money", "earnest money", of.home.earnest_deposit, book);
     } else {
-        ledger.given("earnest_percent", "earnest money, of the price", FigureUnit::percent,
-                     terms.earnest_percent.value(), book);
+        ledger.given("earnest_percent", "earnest money, of the price", terms.earnest_percent, book);
         ledger.figure("earnest_money", "earnest money",
                       to_cent(percent_of(figure("contract_price"), figure("earnest_percent"))),
                       ground, of.home.earnest_deposit);
@@ -63,10 +62,9 @@ void add_deposits(const RecheckCase& of, const Ground& book, Ledger& ledger) {
     ledger.given("structural_options", "structural options among the lines", structural, book);
     ledger.given("other_options", "other options among the lines", of.home.options - structural,
                  book);
-    ledger.given("structural_share", "deposit, of structural options", FigureUnit::percent,
-                 terms.structural_percent.value(), book);
-    ledger.given("other_share", "deposit, of other options", FigureUnit::percent,
-                 terms.finish_percent.value(), book);
+    ledger.given("structural_share", "deposit, of structural options", terms.structural_percent,
+                 book);
+    ledger.given("other_share", "deposit, of other options", terms.finish_percent, book);
     const auto share = [](const char* options, const char* percent) {
         return to_cent(percent_of(greatest_of({figure(options), number(0)}), figure(percent)));
     };

@@ -208,16 +208,23 @@ void Ledger::figure(std::string id, std::string name, FigureUnit unit, Formula f
          reckoned});
 }
 
-Decimal Ledger::step(std::string id, std::string name, FigureUnit unit, Formula formula,
-                     Ground ground) {
+void Ledger::step(std::string id, std::string name, FigureUnit unit, Formula formula,
+                  Ground ground) {
     const Decimal reckoned = decimal_of(reckon(formula, *known_));
     add({std::move(id), std::move(name), unit, reckoned, std::move(formula), std::move(ground),
          reckoned});
-    return reckoned;
 }
 
 void Ledger::given(std::string id, std::string name, Money value, Ground ground) {
     given(std::move(id), std::move(name), FigureUnit::money, in_dollars(value), std::move(ground));
+}
+
+void Ledger::given(std::string id, std::string name, Percent value, Ground ground) {
+    given(std::move(id), std::move(name), FigureUnit::percent, value.value(), std::move(ground));
+}
+
+void Ledger::step(std::string id, std::string name, Formula formula, Ground ground) {
+    step(std::move(id), std::move(name), FigureUnit::money, std::move(formula), std::move(ground));
 }
 
 void Ledger::figure(std::string id, std::string name, Formula formula, Ground ground, Money ours) {
@@ -230,11 +237,7 @@ Decimal in_dollars(Money amount) {
         multiply_divide(amount.count(), Decimal::one, 100, Rounding::half_away));
 }
 
-Ground rounded_by(int number) {
-    Ground ground;
-    ground.rounding = number;
-    return ground;
-}
+Ground rounded_by(int number) { return from("", "", {}, number); }
 
 Ground of_table(const RecheckCase& of, const BandTable& table, int row, const std::string& what) {
     Ground ground;
@@ -250,12 +253,8 @@ Ground of_table(const RecheckCase& of, const BandTable& table, int row, const st
     return ground;
 }
 
-Ground from(std::string rule, std::string source, std::optional<Status> status) {
-    Ground ground;
-    ground.rule = std::move(rule);
-    ground.source = std::move(source);
-    ground.status = status;
-    return ground;
+Ground from(std::string rule, std::string source, std::optional<Status> status, int rounding) {
+    return {rounding, std::move(rule), {}, {}, false, status, std::move(source)};
 }
 
 } // namespace quoin

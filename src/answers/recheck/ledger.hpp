@@ -22,11 +22,13 @@ class Ledger {
     /// A figure by its formula, held against the engine's.
     void figure(std::string id, std::string name, FigureUnit unit, Formula formula, Ground ground,
                 Decimal ours);
-    /// A step in between that the engine does not name. Returns what it comes to.
-    Decimal step(std::string id, std::string name, FigureUnit unit, Formula formula, Ground ground);
+    /// A step in between that the engine does not name.
+    void step(std::string id, std::string name, FigureUnit unit, Formula formula, Ground ground);
 
-    // Of money, the most frequent.
+    // Of money and percents, the most frequent.
     void given(std::string id, std::string name, Money value, Ground ground);
+    void given(std::string id, std::string name, Percent value, Ground ground);
+    void step(std::string id, std::string name, Formula formula, Ground ground);
     void figure(std::string id, std::string name, Formula formula, Ground ground, Money ours);
 
     [[nodiscard]] bool has(std::string_view id) const;
@@ -40,7 +42,8 @@ class Ledger {
 
 /// Grounds. `rounded_by` is the number in docs/roundings.md.
 [[nodiscard]] Ground rounded_by(int number);
-[[nodiscard]] Ground from(std::string rule, std::string source, std::optional<Status> status = {});
+[[nodiscard]] Ground from(std::string rule, std::string source, std::optional<Status> status = {},
+                          int rounding = 0);
 
 // The sections, in their order; each enters what the ones before it leave.
 struct RecheckCase {

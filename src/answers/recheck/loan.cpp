@@ -36,8 +36,8 @@ Formula cut(const RecheckCase& of, Formula amount) {
 void add_base_loan(const RecheckCase& of, Ledger& ledger) {
     const DownPayment& down = of.rules.scenario.down;
     if (down.by == DownPayment::By::percent) {
-        ledger.given("down_asked", "down payment asked for, of the value", FigureUnit::percent,
-                     down.percent.value(), of_inquiry());
+        ledger.given("down_asked", "down payment asked for, of the value", down.percent,
+                     of_inquiry());
         const Formula rest = number(100) - figure("down_asked");
         ledger.figure("base_loan", "base loan",
                       cut(of, down_to_cent(percent_of(figure("value"), rest))), rounded_by(3),
@@ -71,7 +71,7 @@ void add_limits(const RecheckCase& of, Ledger& ledger) {
         ledger.given("maximum_ltv", "the most the program lends, of the value", FigureUnit::percent,
                      table->value(row),
                      of_table(of, *table, row, rule_name(of, Rule::maximum_ltv)));
-        ledger.step("most_lent", "the most the program lends", FigureUnit::money,
+        ledger.step("most_lent", "the most the program lends",
                     down_to_cent(percent_of(figure("value"), figure("maximum_ltv"))),
                     rounded_by(6));
     }
@@ -91,7 +91,7 @@ void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     const BandTable* table = of.rules.single_premium.rule();
     ledger.given("upfront_percent", "mortgage insurance in a single premium, of the base loan",
-                 FigureUnit::percent, f.upfront_percent.value(),
+                 f.upfront_percent,
                  of_fee(of, table, f.row(Lookup::single_premium),
                         "rate sheet " + of.sitting.sheet().id + " single premium"));
     ledger.figure("upfront_fee", "mortgage insurance, single premium",
@@ -104,9 +104,8 @@ void add_single_premium(const RecheckCase& of, Ledger& ledger) {
     ledger.figure("financed_fee", "premium in the loan", cut(of, figure("upfront_fee")),
                   rounded_by(7), f.financed_fee);
     ledger.figure("loan", "loan", figure("base_loan") + figure("financed_fee"), {}, f.loan);
-    Ground gross = from("LTV with the premium in the loan, for limits, adjustments and caps",
-                        "Fannie Mae B7-1-04, B2-1.2-01", Status::published);
-    gross.rounding = 5;
+    const Ground gross = from("LTV with the premium in the loan, for limits, adjustments and caps",
+                              "Fannie Mae B7-1-04, B2-1.2-01", Status::published, 5);
     ledger.figure("gross_ltv", "LTV with the premium", FigureUnit::percent,
                   rounded(figure("loan") * number(100) / figure("value"), 2, Rounding::down), gross,
                   f.gross_ltv.value());
@@ -123,8 +122,7 @@ void add_upfront_fee(const RecheckCase& of, Ledger& ledger) {
         ledger.figure("loan", "loan", figure("base_loan"), {}, f.loan);
         return;
     }
-    ledger.given("upfront_percent", program.upfront_name + ", of the loan", FigureUnit::percent,
-                 f.upfront_percent.value(),
+    ledger.given("upfront_percent", program.upfront_name + ", of the loan", f.upfront_percent,
                  of_fee(of, of.rules.rule(Rule::upfront_fee), f.row(Lookup::upfront_fee),
                         rule_name(of, Rule::upfront_fee)));
     const std::map<std::string_view, Money> ours = {
@@ -195,15 +193,11 @@ void add_adjustable(const RecheckCase& of, Ledger& ledger) {
     const Ground plan = from(of.rules.program->id + " adjustable",
                              of.rules.program->adjustable->source, Status::published);
     const Ground sheet = of_sheet(of, "rate sheet " + of.sitting.sheet().id);
-    ledger.given("index", of.sitting.sheet().index->name, FigureUnit::percent, terms.index.value(),
-                 sheet);
-    ledger.given("margin", "margin", FigureUnit::percent, terms.margin.value(), sheet);
-    ledger.given("cap_first", "cap at the first change", FigureUnit::percent,
-                 terms.caps.first.value(), plan);
-    ledger.given("cap_later", "cap at later changes", FigureUnit::percent,
-                 terms.caps.periodic.value(), plan);
-    ledger.given("cap_life", "cap over the life of the loan", FigureUnit::percent,
-                 terms.caps.life.value(), plan);
+    ledger.given("index", of.sitting.sheet().index->name, terms.index, sheet);
+    ledger.given("margin", "margin", terms.margin, sheet);
+    ledger.given("cap_first", "cap at the first change", terms.caps.first, plan);
+    ledger.given("cap_later", "cap at later changes", terms.caps.periodic, plan);
+    ledger.given("cap_life", "cap over the life of the loan", terms.caps.life, plan);
     ledger.step("fully_indexed", "index and margin", FigureUnit::percent,
                 greatest_of({to_eighth(figure("index") + figure("margin")), figure("margin")}),
                 rounded_by(28));

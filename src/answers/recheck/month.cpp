@@ -11,9 +11,7 @@ namespace {
 
 Ground of_place(const RecheckCase& of, std::string what, int rounding = 0) {
     const Place& place = *of.rules.place;
-    Ground ground = from(place.id + " " + std::move(what), place.source, place.status);
-    ground.rounding = rounding;
-    return ground;
+    return from(place.id + " " + std::move(what), place.source, place.status, rounding);
 }
 
 /// The premium of the first year's months; level unless it follows the balances.
@@ -22,8 +20,8 @@ void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledg
     const Formula premium = method.proof({0, std::min(12, f.schedule.months()) - 1});
     const std::vector<std::string> inputs = inputs_of(premium);
     if (std::find(inputs.begin(), inputs.end(), "upfront_in_loan") != inputs.end()) {
-        ledger.given("upfront_in_loan", "upfront premium that is in the loan", FigureUnit::percent,
-                     f.upfront_in_loan().value(), {});
+        ledger.given("upfront_in_loan", "upfront premium that is in the loan", f.upfront_in_loan(),
+                     {});
     }
     ledger.figure("mortgage_insurance",
                   of.rules.program->annual_name +
@@ -59,8 +57,8 @@ void add_insurance(const RecheckCase& of, Ledger& ledger) {
     const std::string what =
         factor ? "rate sheet " + of.sitting.sheet().id + " mortgage insurance"
                : of.rules.program->id + " " + std::string(name_of(Rule::annual_fee));
-    ledger.given("annual_percent", of.rules.program->annual_name + ", a year", FigureUnit::percent,
-                 f.annual_percent.value(), of_table(of, table, row, what));
+    ledger.given("annual_percent", of.rules.program->annual_name + ", a year", f.annual_percent,
+                 of_table(of, table, row, what));
     add_premium(of, *method, ledger);
     if (factor) add_end(of, ledger);
 }
@@ -115,7 +113,7 @@ class TaxChain {
                 continue;
             }
             ledger_.step(
-                exemptions_.back(), exemption.name, FigureUnit::money,
+                exemptions_.back(), exemption.name,
                 to_dollar(percent_of(figure(id("assessed")), number(exemption.percent.value()))),
                 of_place(of_, "exemption", 19));
         }
@@ -124,7 +122,7 @@ class TaxChain {
     void add(std::vector<std::string>& ids, const char* kind, std::size_t index,
              const std::string& name, Decimal mills, const char* what) {
         ids.push_back(id(kind) + std::to_string(index + 1));
-        ledger_.step(ids.back(), name + ", a year", FigureUnit::money,
+        ledger_.step(ids.back(), name + ", a year",
                      to_cent(figure(id("taxable")) * number(mills) / number(1000)),
                      of_place(of_, what, 20));
     }
@@ -139,13 +137,13 @@ class TaxChain {
 
 void add_taxes(const RecheckCase& of, Ledger& ledger) {
     const Place& place = *of.rules.place;
-    ledger.given("assessed_percent", "assessed, of the market value", FigureUnit::percent,
-                 place.assessed_percent.value(), of_place(of, "property tax"));
+    ledger.given("assessed_percent", "assessed, of the market value", place.assessed_percent,
+                 of_place(of, "property tax"));
     TaxChain(of, ledger, "").run("contract_price", of.f.local.settled, false);
     if (!of.f.local.land_only) return;
-    ledger.given("land_percent", "the land, of the price", FigureUnit::percent,
-                 place.land_only->land_percent.value(), of_place(of, "land only"));
-    ledger.step("land_value", "value of the land", FigureUnit::money,
+    ledger.given("land_percent", "the land, of the price", place.land_only->land_percent,
+                 of_place(of, "land only"));
+    ledger.step("land_value", "value of the land",
                 to_dollar(percent_of(figure("contract_price"), figure("land_percent"))),
                 of_place(of, "land only", 19));
     TaxChain(of, ledger, "land_").run("land_value", *of.f.local.land_only, true);
@@ -154,8 +152,8 @@ void add_taxes(const RecheckCase& of, Ledger& ledger) {
 void add_premiums(const RecheckCase& of, Ledger& ledger) {
     const Place& place = *of.rules.place;
     const LocalCosts& local = of.f.local;
-    ledger.given("dwelling_percent", "dwelling value, of the price", FigureUnit::percent,
-                 place.dwelling_percent.value(), of_place(of, "insurance"));
+    ledger.given("dwelling_percent", "dwelling value, of the price", place.dwelling_percent,
+                 of_place(of, "insurance"));
     ledger.figure("dwelling_value", "dwelling value",
                   to_dollar(percent_of(figure("contract_price"), figure("dwelling_percent"))),
                   of_place(of, "insurance", 19), local.dwelling_value);

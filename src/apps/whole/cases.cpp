@@ -5,10 +5,9 @@
 
 #include <quoin/text/problems.hpp>
 
-#include "../files.hpp"
 #include "../loading.hpp"
-#include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/first_inquiry.hpp>
+#include <quoin/inquiry/typed.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin::apps {

@@ -26,8 +26,7 @@ void reference(JsonWriter& json, std::string_view schema) {
     json.object("schema", [&] { json.text("$ref", std::string(schemas) + std::string(schema)); });
 }
 
-template <class F>
-void content(JsonWriter& json, std::string_view type, const F& schema) {
+void content(JsonWriter& json, std::string_view type, const auto& schema) {
     json.object("content", [&] { json.object(type, schema); });
 }
 

@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include <quoin/inquiry/asking.hpp>
+#include <quoin/inquiry/typed.hpp>
 #include <quoin/text/problems.hpp>
 
 namespace quoin::apps {

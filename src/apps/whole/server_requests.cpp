@@ -1,8 +1,6 @@
 // Replying to requests.
 #include "server_requests.hpp"
 
-#include <algorithm>
-
 #include <quoin/exact/rounding.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/text/json_writer.hpp>

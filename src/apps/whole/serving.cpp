@@ -18,7 +18,6 @@
 #include "openapi.hpp"
 #include "page_assets.hpp"
 #include "server.hpp"
-#include <quoin/inquiry/asking.hpp>
 
 extern char** environ; // NOLINT(readability-redundant-declaration): POSIX leaves it to us
 

@@ -2,7 +2,6 @@
 // place where figures leave as such. A reader recomputes them from the formulas.
 #include "workbook_file.hpp"
 
-#include <array>
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
