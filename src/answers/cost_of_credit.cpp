@@ -8,7 +8,6 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
 constexpr int five_years = 60;
 
 /// Principal and interest of each month, less what the buyer's buydown pays of it.
@@ -72,14 +71,15 @@ std::vector<Money> with_insurance(std::vector<Money> payments, const LoanFigures
 } // namespace
 
 Money BuyersBuydown::in_month(int month) const {
-    const auto index = static_cast<std::size_t>((month - 1) / year);
+    const auto index = static_cast<std::size_t>((month - 1) / months_a_year);
     return index < monthly.size() ? monthly[index] : Money{};
 }
 
 Money BuyersBuydown::through(int month) const {
     Money sum;
     for (std::size_t i = 0; i < monthly.size(); ++i) {
-        sum += monthly[i] * std::clamp(month - year * static_cast<int>(i), 0, year);
+        sum +=
+            monthly[i] * std::clamp(month - months_a_year * static_cast<int>(i), 0, months_a_year);
     }
     return sum;
 }

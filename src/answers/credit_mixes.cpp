@@ -10,7 +10,6 @@
 namespace quoin {
 namespace {
 
-constexpr int months_a_year = 12;
 constexpr int first_after_buydowns = 37;
 
 /// Spent by the buyer and still owed after some years, at most those of the loan's term.

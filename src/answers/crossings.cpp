@@ -6,8 +6,6 @@
 namespace quoin {
 namespace {
 
-constexpr int months_a_year = 12;
-
 /// Spent and owed through each month, the closing first.
 std::vector<Money> line_of(const LoanFigures& figures) {
     std::vector<Money> line;

@@ -9,7 +9,7 @@
 namespace quoin {
 namespace {
 
-const Words<CostBase> base_words = {{CostBase::loan, "loan"}, {CostBase::price, "price"}};
+const Words<CostBase> cost_base_words = {{CostBase::loan, "loan"}, {CostBase::price, "price"}};
 const Words<TitlePolicy> policy_words = {
     {TitlePolicy::none, "none"}, {TitlePolicy::owner, "owner"}, {TitlePolicy::lender, "lender"}};
 const Words<bool> when_words = {{false, "at closing"}, {true, "before closing"}};
@@ -62,7 +62,7 @@ void read_size(Reader& item, ClosingCost& cost) {
     cost.per_thousand = read_form(item, thousand_forms, cost, given);
     if (item.has("tiers")) {
         cost.tiers = read_tiers(item);
-        cost.base = item.word("of", base_words);
+        cost.base = item.word("of", cost_base_words);
         ++given;
     }
     if (given == 1) return;

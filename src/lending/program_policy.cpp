@@ -10,7 +10,7 @@
 namespace quoin {
 namespace {
 
-const Words<bool> base_words = {{false, "value"}, {true, "price"}};
+const Words<bool> cap_base_words = {{false, "value"}, {true, "price"}};
 const Words<bool> counted_words = {{false, "all"}, {true, "concessions"}};
 const Words<bool> credit_words = {{false, "lost"}, {true, "reduces principal"}};
 const Words<bool> place_words = {{false, "any"}, {true, "rural"}};
@@ -60,7 +60,7 @@ ProgramPolicy read_policy(Reader& program, ProgramKind kind) {
         const auto read = [&](std::string_view key, const Words<bool>& words, bool& member) {
             member = item.word_or(key, words, member);
         };
-        read("contribution_cap_of", base_words, policy.cap_by_price);
+        read("contribution_cap_of", cap_base_words, policy.cap_by_price);
         read("contributions_counted", counted_words, policy.cap_on_concessions);
         read("lender_credit_left", credit_words, policy.credit_reduces_principal);
         read("places", place_words, policy.rural_alone);

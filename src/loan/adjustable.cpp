@@ -18,12 +18,12 @@ Rate rate_of(Decimal percent) {
     return *rate;
 }
 
-bool is_too_fine(Percent value) { return value.value().billionths() % finest != 0; }
+bool is_finer_than_rates(Percent value) { return value.value().billionths() % finest != 0; }
 
 bool has_value_too_fine(const AdjustableTerms& terms) {
     const RateCaps& caps = terms.caps;
     const Percent values[] = {terms.margin, terms.lowest(), caps.first, caps.periodic, caps.life};
-    return std::any_of(std::begin(values), std::end(values), is_too_fine);
+    return std::any_of(std::begin(values), std::end(values), is_finer_than_rates);
 }
 
 /// The path of the rates that `next(previous, cap, change)` gives at each change, 0 the first.

@@ -10,13 +10,11 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
-
 std::optional<Rate> reduced(Rate note, Percent reduction) {
     return Rate::percent(note.percent() - reduction.value());
 }
 
-bool is_too_fine(Percent reduction) { return reduction.value().billionths() % 1000 != 0; }
+bool is_too_fine_a_step(Percent reduction) { return reduction.value().billionths() % 1000 != 0; }
 
 /// How much the rate rises after each year, the last one's step to the note rate among them.
 std::vector<Percent> rises(std::span<const Percent> reductions) {
@@ -44,10 +42,10 @@ std::vector<BuydownProblem> buydown_problems(const LoanTerms& note,
     using enum BuydownProblem;
     add_where(reductions.empty(), no_years);
     add_where(count > most_buydown_years, too_many_years);
-    add_where(count * year >= note.term.count(), outlasts_term);
+    add_where(count * months_a_year >= note.term.count(), outlasts_term);
     add_where(any(reductions, [](Percent each) { return each <= Percent{}; }),
               reduction_not_positive);
-    add_where(any(reductions, is_too_fine), reduction_too_fine);
+    add_where(any(reductions, is_too_fine_a_step), reduction_too_fine);
     add_where(any(reductions, [](Percent each) { return each > most_buydown; }),
               reduction_too_large);
     add_where(any(reductions, [&](Percent each) { return each.value() > note.rate.percent(); }),
@@ -63,7 +61,7 @@ std::vector<BuydownProblem> buydown_problems(const LoanTerms& note,
 
 Money Buydown::subsidy_in_month(int month) const {
     ensure(month >= 1, "a buydown's first month is 1");
-    const auto index = static_cast<std::size_t>((month - 1) / year);
+    const auto index = static_cast<std::size_t>((month - 1) / months_a_year);
     return index < years.size() ? years[index].subsidy : Money{};
 }
 
@@ -71,7 +69,7 @@ Money Buydown::subsidy_through(int month) const {
     Money sum;
     int left = std::min(month, months());
     for (const BuydownYear& in_year : years) {
-        const int paid = std::clamp(left, 0, year);
+        const int paid = std::clamp(left, 0, months_a_year);
         sum += in_year.subsidy * paid;
         left -= paid;
     }

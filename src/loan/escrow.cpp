@@ -9,11 +9,9 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
-
 /// 1 for the month of the first payment.
 int month_of_year(Date due, Date first_payment) {
-    return (due.year() - first_payment.year()) * year + static_cast<int>(due.month()) -
+    return (due.year() - first_payment.year()) * months_a_year + static_cast<int>(due.month()) -
            static_cast<int>(first_payment.month()) + 1;
 }
 
@@ -23,7 +21,7 @@ Money sum_of(std::span<const EscrowBill> bills) {
     return sum;
 }
 
-Money twelfth(Money yearly) { return part_of(yearly, year, Rounding::half_away); }
+Money twelfth(Money yearly) { return part_of(yearly, months_a_year, Rounding::half_away); }
 
 std::vector<EscrowMonth>::const_iterator lowest_of(const std::vector<EscrowMonth>& months) {
     return std::min_element(
@@ -44,7 +42,7 @@ std::vector<EscrowBill> bills_of(const std::string& item, std::span<const Escrow
 int months_to_carry(std::vector<EscrowBill> bills, Date first_payment) {
     const Money yearly = sum_of(bills);
     ensure(yearly > Money{}, "an item of an escrow account has something to pay");
-    for (EscrowBill& bill : bills) bill.amount = bill.amount * year;
+    for (EscrowBill& bill : bills) bill.amount = bill.amount * months_a_year;
     const auto months = escrow_trial_balance(bills, first_payment, {}, yearly);
     const Money missing = -lowest_of(months)->balance;
     return static_cast<int>(divide_rounded(missing.count(), yearly.count(), Rounding::up));
@@ -77,14 +75,15 @@ std::vector<EscrowMonth> escrow_trial_balance(std::span<const EscrowBill> bills,
                                               Money start, Money deposit) {
     const Date before = plus_months(first_of_month(first_payment), Months(-1));
     std::vector<EscrowMonth> months;
-    months.reserve(year + 1);
+    months.reserve(months_a_year + 1);
     months.push_back({before, start, {}, {}});
-    for (int month = 1; month <= year; ++month) {
+    for (int month = 1; month <= months_a_year; ++month) {
         months.push_back({plus_months(before, Months(month)), deposit, {}, {}});
     }
     for (const EscrowBill& bill : bills) {
         const int month = month_of_year(bill.due, first_payment);
-        ensure(1 <= month && month <= year, "an escrow bill falls due in the computation year");
+        ensure(1 <= month && month <= months_a_year,
+               "an escrow bill falls due in the computation year");
         ensure(bill.amount >= Money{}, "an escrow bill is not negative");
         months[static_cast<std::size_t>(month)].paid += bill.amount;
     }
@@ -99,7 +98,7 @@ EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payme
            "an escrow cushion is of zero to two months");
     EscrowAccount account{first_payment, sum_of(bills), {}, cushion_months, {}, {}, {}, 0};
     account.deposit = twelfth(account.yearly);
-    account.cushion = part_of(account.yearly * cushion_months, year, Rounding::down);
+    account.cushion = part_of(account.yearly * cushion_months, months_a_year, Rounding::down);
     account.months = escrow_trial_balance(bills, first_payment, {}, account.deposit);
     account.initial_deposit = account.cushion - lowest_of(account.months)->balance;
     account.months.front().deposit = account.initial_deposit;
@@ -108,7 +107,7 @@ EscrowAccount analyse_escrow(std::span<const EscrowBill> bills, Date first_payme
     ensure_equal(lowest->balance, account.cushion,
                  "an escrow balance falls to its cushion, not under");
     ensure_equal(account.months.back().balance,
-                 account.initial_deposit + account.deposit * year - account.yearly,
+                 account.initial_deposit + account.deposit * months_a_year - account.yearly,
                  "an escrow balance is what came in less what was paid");
     account.lowest = static_cast<int>(lowest - account.months.begin());
     return account;
@@ -143,7 +142,8 @@ EscrowYearEnd escrow_year_end(const EscrowYear& of, std::span<const EscrowBill> 
                               std::span<const EscrowBill> next) {
     EscrowYearEnd end;
     end.balance = escrow_trial_balance(paid, of.first_payment, of.start, of.payment).back().balance;
-    end.next = analyse_escrow(next, plus_months(of.first_payment, Months(year)), of.cushion_months);
+    end.next = analyse_escrow(next, plus_months(of.first_payment, Months(months_a_year)),
+                              of.cushion_months);
     const Money over = end.balance - end.next.initial_deposit;
     if (over < Money{}) {
         end.shortage = -over;
@@ -151,7 +151,7 @@ EscrowYearEnd escrow_year_end(const EscrowYear& of, std::span<const EscrowBill> 
         return end;
     }
     end.surplus = over;
-    const Money credit = part_of(over, year, Rounding::down);
+    const Money credit = part_of(over, months_a_year, Rounding::down);
     const bool refunded = over >= least_escrow_refund || credit > end.next.deposit;
     (refunded ? end.refund : end.credit) = refunded ? over : credit;
     ensure(end.payment() >= Money{}, "an escrow surplus leaves no payment under zero");

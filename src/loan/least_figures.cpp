@@ -15,7 +15,6 @@ namespace quoin {
 namespace {
 
 constexpr Decimal hundred = Decimal::whole(100);
-constexpr int months_a_year = 12;
 /// What cutting a percent to the cent and a loan to the dollar can take off.
 constexpr Money cut_off = Money::cents(101);
 /// A bill is a share of a year's tax to the cent. All else that is rounded never falls as what it

@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::int64_t hundredth = Decimal::one / 100;
 constexpr std::int64_t millionth = Decimal::one / 1'000'000;
-constexpr std::int64_t hundred_percent = 100 * Decimal::one;
+constexpr std::int64_t the_whole = hundred_percent.value().billionths();
 
 std::int64_t cut_to(std::int64_t billionths, std::int64_t step) { return billionths / step * step; }
 
@@ -45,24 +45,24 @@ void end_at(LoanPart& part, const Edge& edge) {
     if (edge.dimension == Dimension::ltv) {
         part.most_ltv = Decimal::billionths(cut_to(edge.last, hundredth));
         part.least_down = Decimal::billionths(
-            std::max<std::int64_t>(hundred_percent - part.most_ltv.billionths() - hundredth, 0));
+            std::max<std::int64_t>(the_whole - part.most_ltv.billionths() - hundredth, 0));
         return;
     }
     part.least_down = Decimal::billionths(cut_to(edge.last, millionth) + millionth);
     part.most_ltv =
-        Decimal::billionths(cut_to(hundred_percent - part.least_down.billionths(), hundredth));
+        Decimal::billionths(cut_to(the_whole - part.least_down.billionths(), hundredth));
 }
 
 /// And those past it no lower one, and no larger.
 void begin_after(LoanPart& part, const Edge& edge) {
     if (edge.dimension == Dimension::ltv) {
         part.least_ltv = Decimal::billionths(cut_to(edge.last, hundredth) + hundredth);
-        part.most_down = Decimal::billionths(hundred_percent - part.least_ltv.billionths());
+        part.most_down = Decimal::billionths(the_whole - part.least_ltv.billionths());
         return;
     }
     part.most_down = Decimal::billionths(cut_to(edge.last, millionth));
-    part.least_ltv = Decimal::billionths(
-        cut_to(hundred_percent - part.most_down.billionths() - millionth, hundredth));
+    part.least_ltv =
+        Decimal::billionths(cut_to(the_whole - part.most_down.billionths() - millionth, hundredth));
 }
 
 /// Cuts a part at the edges in dollars.
@@ -109,7 +109,7 @@ std::vector<LoanPart> loan_parts(const ScenarioRules& rules, Money least, Money 
     constexpr Money dollar = Money::dollars(1);
     std::vector<LoanPart> parts;
     LoanPart part;
-    part.most_down = Decimal::billionths(hundred_percent);
+    part.most_down = Decimal::billionths(the_whole);
     for (const Edge& edge : edges_in_shares(rules)) {
         const Money lowest = Money::dollars(last_base_loan(edge, least, least));
         part.most = Money::dollars(last_base_loan(edge, most, most));
@@ -123,7 +123,7 @@ std::vector<LoanPart> loan_parts(const ScenarioRules& rules, Money least, Money 
     }
     part.most = to_dollars(most, Rounding::down);
     part.most_at_all = to_dollars(least, Rounding::down);
-    part.most_ltv = Decimal::billionths(hundred_percent);
+    part.most_ltv = Decimal::billionths(the_whole);
     part.least_down = {};
     part.left_out = {};
     if (part.least <= part.most) cut_at_dollars(rules, part, parts);

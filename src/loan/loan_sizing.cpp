@@ -10,7 +10,6 @@
 namespace quoin {
 namespace {
 
-constexpr Percent hundred_percent{Decimal::whole(100)};
 constexpr Months least_initial_with_buydown{36};
 
 /// A lender's mortgage insurance is for loans over 80 % of value.

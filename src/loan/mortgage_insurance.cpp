@@ -8,8 +8,6 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
-
 bool has_balance_at_most(Money balance, Money value, int percent) {
     return Int128{balance.count()} * 100 <= Int128{value.count()} * percent;
 }
@@ -34,15 +32,15 @@ MonthlyPremium::MonthlyPremium(std::vector<Money> yearly, int months)
 
 Money MonthlyPremium::in_month(int month) const {
     if (month < 1 || month > months_) return Money{};
-    const auto index = static_cast<std::size_t>((month - 1) / year);
+    const auto index = static_cast<std::size_t>((month - 1) / months_a_year);
     return yearly_[std::min(index, yearly_.size() - 1)];
 }
 
 Money MonthlyPremium::paid_through(int month) const {
     const int last = std::min(month, months_);
     Money paid;
-    for (int first = 1; first <= last; first += year) {
-        paid += in_month(first) * std::min(year, last - first + 1);
+    for (int first = 1; first <= last; first += months_a_year) {
+        paid += in_month(first) * std::min(months_a_year, last - first + 1);
     }
     return paid;
 }

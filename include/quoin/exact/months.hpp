@@ -6,13 +6,15 @@
 
 namespace quoin {
 
+inline constexpr int months_a_year = 12;
+
 class Months {
   public:
     constexpr Months() = default;
     constexpr explicit Months(int count) : count_(count) {}
     template <std::floating_point Binary>
     explicit Months(Binary) = delete;
-    [[nodiscard]] static constexpr Months years(int count) { return Months(12 * count); }
+    [[nodiscard]] static constexpr Months years(int count) { return Months(months_a_year * count); }
     template <std::floating_point Binary>
     static Months years(Binary) = delete;
 

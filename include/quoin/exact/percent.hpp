@@ -39,4 +39,6 @@ using Percent = Measured<struct PercentMeaning>;
 using Points = Measured<struct PointsMeaning>;
 using Ltv = Measured<struct LtvMeaning>;
 
+inline constexpr Percent hundred_percent{Decimal::whole(100)};
+
 } // namespace quoin

@@ -15,9 +15,6 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
-constexpr std::int64_t hundred_percent = 100 * Decimal::one;
-
 /// HUD's interest of a month: balance x percent to the cent, then / 1200 to the cent.
 Money hud_interest(Money balance, Rate rate) {
     const std::int64_t twelve_hundredfold =
@@ -38,12 +35,13 @@ bool fits_one_division(Money loan, Money payment, Rate rate) {
 /// Runs `loan` down under `interest` for up to `last` months, in whole loan years.
 template <class Interest>
 std::vector<YearAverage> years_of_balances(Money loan, Money payment, int last, Interest interest) {
-    std::vector<YearAverage> years(static_cast<std::size_t>((last + year - 1) / year));
+    std::vector<YearAverage> years(
+        static_cast<std::size_t>((last + months_a_year - 1) / months_a_year));
     Money balance = loan;
     int month = 0;
     for (YearAverage& in_year : years) {
-        for (const int end = std::min(month + year, last); month < end && balance > Money{};
-             ++month) {
+        for (const int end = std::min(month + months_a_year, last);
+             month < end && balance > Money{}; ++month) {
             in_year.add(balance);
             balance = balance + interest(balance) - payment;
         }
@@ -67,22 +65,25 @@ std::vector<YearAverage> hud_balances(const LoanTerms& terms, int last) {
 
 /// A year is averaged whole, though its premium may end within it.
 int through_whole_year(int months, int term) {
-    return std::min((months + year - 1) / year * year, term);
+    return std::min((months + months_a_year - 1) / months_a_year * months_a_year, term);
 }
 
 int months_in(const std::vector<YearAverage>& years) {
-    return years.empty() ? 0 : year * (static_cast<int>(years.size()) - 1) + years.back().months;
+    return years.empty()
+               ? 0
+               : months_a_year * (static_cast<int>(years.size()) - 1) + years.back().months;
 }
 
 MonthlyPremium premium(const LoanTerms& note, Percent yearly, Percent upfront, int months) {
     const auto years = hud_balances(note, through_whole_year(months, note.term.count()));
-    const std::int64_t with_upfront = hundred_percent + upfront.value().billionths();
+    const std::int64_t with_upfront = (hundred_percent + upfront).value().billionths();
     std::vector<Money> monthly;
     monthly.reserve(years.size());
     for (const YearAverage& in_year : years) {
-        const std::int64_t base = multiply_divide(in_year.premium(yearly).count(), hundred_percent,
-                                                  with_upfront, Rounding::half_away);
-        monthly.push_back(part_of(Money::cents(base), year, Rounding::half_away));
+        const std::int64_t base =
+            multiply_divide(in_year.premium(yearly).count(), hundred_percent.value().billionths(),
+                            with_upfront, Rounding::half_away);
+        monthly.push_back(part_of(Money::cents(base), months_a_year, Rounding::half_away));
     }
     return {std::move(monthly), std::min(months, months_in(years))};
 }
@@ -93,14 +94,15 @@ MonthlyPremium charge(const AnnualBasis& of) {
 
 /// Balances rise with the loan and with the rate, and so does an average of them.
 Money least(const LeastAnnualBasis& of) {
-    return premium(of.note, of.yearly, of.most_upfront, std::min(year, of.note.term.count()))
+    return premium(of.note, of.yearly, of.most_upfront,
+                   std::min(months_a_year, of.note.term.count()))
         .in_month(1);
 }
 
 Formula proof(const YearRows& rows) {
     const Formula with_upfront = number(1) + figure("upfront_in_loan") / number(100);
     return to_cent(to_cent(average_premium(ScheduleColumn::hud_balance, rows) / with_upfront) /
-                   number(year));
+                   number(months_a_year));
 }
 
 Formula hud_balance(int before) {

@@ -5,8 +5,6 @@
 namespace quoin {
 namespace {
 
-constexpr Percent hundred_percent{Decimal::whole(100)};
-
 Money total(const UpfrontBasis& of, Rounding rounding) {
     return Money::cents(multiply_divide(of.base_loan.count(), 100 * Decimal::one,
                                         (hundred_percent - of.percent).value().billionths(),

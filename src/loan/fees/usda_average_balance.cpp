@@ -8,16 +8,14 @@
 namespace quoin {
 namespace {
 
-constexpr int year = 12;
-
 MonthlyPremium charge(const AnnualBasis& of) {
     std::vector<Money> monthly;
     const int months = std::min(of.months, of.schedule.months());
-    for (int first = 0; first < months; first += year) {
+    for (int first = 0; first < months; first += months_a_year) {
         YearAverage in_year;
-        const int end = std::min(first + year, of.schedule.months());
+        const int end = std::min(first + months_a_year, of.schedule.months());
         for (int month = first; month < end; ++month) in_year.add(of.schedule.balance(month));
-        monthly.push_back(part_of(in_year.premium(of.yearly), year, Rounding::half_away));
+        monthly.push_back(part_of(in_year.premium(of.yearly), months_a_year, Rounding::half_away));
     }
     return {std::move(monthly), months};
 }
@@ -26,11 +24,12 @@ MonthlyPremium charge(const AnnualBasis& of) {
 /// rate changes.
 Money least(const LeastAnnualBasis& of) {
     if (!of.is_fixed) return {};
-    return charge({of.note, of.base_loan, of.yearly, {}, amortize(of.note), year}).in_month(1);
+    return charge({of.note, of.base_loan, of.yearly, {}, amortize(of.note), months_a_year})
+        .in_month(1);
 }
 
 Formula proof(const YearRows& rows) {
-    return to_cent(average_premium(ScheduleColumn::balance, rows) / number(year));
+    return to_cent(average_premium(ScheduleColumn::balance, rows) / number(months_a_year));
 }
 
 } // namespace
