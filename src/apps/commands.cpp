@@ -197,13 +197,13 @@ Outcome serve(const Typed& typed) {
 
 // What stands in several commands.
 
-const CommandOption inquiry = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
+const CommandOption inquiry_file = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
 const CommandOption csv = {{"csv", "comma-separated values, for a spreadsheet", flag}};
 const CommandOption force = {
     {"force", "replace a file of that name even if quoin did not write it", flag}};
 
 Command command_of(const Question& question) {
-    Command command{question.name, question.summary, question.example, {inquiry}, {},
+    Command command{question.name, question.summary, question.example, {inquiry_file}, {},
                     ask,           &question};
     for (const QuestionOption& option : question.options) command.options.push_back({option});
     if (question.has(Form::csv)) command.options.push_back(csv);

@@ -18,7 +18,8 @@ namespace {
 
 __extension__ using UInt128 = unsigned __int128;
 constexpr int fraction_bits = 62;
-constexpr std::int64_t base = Rate::monthly_denominator; ///< a monthly rate is millionths / base
+constexpr std::int64_t monthly_units =
+    Rate::monthly_denominator; ///< a monthly rate is millionths / monthly_units
 
 /// A loan whose sums stay within 128 bits: any of fewer than a hundred million million dollars.
 constexpr std::int64_t most_cents = std::int64_t{1} << 53;
@@ -67,8 +68,8 @@ MonthlyLoan::MonthlyLoan(Money financed, std::span<const Money> payments, FirstP
 
 Worth MonthlyLoan::worth(std::int64_t millionths) const {
     if (!fits_) return {};
-    const auto step = static_cast<std::uint64_t>((UInt128{base} << fraction_bits) /
-                                                 static_cast<UInt128>(base + millionths));
+    const auto step = static_cast<std::uint64_t>((UInt128{monthly_units} << fraction_bits) /
+                                                 static_cast<UInt128>(monthly_units + millionths));
     std::uint64_t factor = std::uint64_t{1} << fraction_bits;
     const auto go_on = [&] {
         factor = static_cast<std::uint64_t>((UInt128{factor} * step) >> fraction_bits);
@@ -89,7 +90,7 @@ Worth MonthlyLoan::worth(std::int64_t millionths) const {
 UInt128 MonthlyLoan::target(std::int64_t millionths) const {
     const auto odd = static_cast<UInt128>(first_.odd_days) * static_cast<UInt128>(millionths);
     const UInt128 interest = static_cast<UInt128>(financed_.count()) * odd;
-    const UInt128 whole = 30 * UInt128{base};
+    const UInt128 whole = 30 * UInt128{monthly_units};
     return ((static_cast<UInt128>(financed_.count()) + interest / whole) << fraction_bits) +
            ((interest % whole) << fraction_bits) / whole;
 }
@@ -118,7 +119,7 @@ bool MonthlyLoan::pays_back_exactly(std::int64_t millionths) const {
 std::int64_t MonthlyLoan::first_guess() const {
     const Int128 charge = paid_.count() - financed_.count();
     const Int128 spread = Int128{last_month_ + 1} * (2 * Int128{financed_.count()} + paid_.count());
-    return static_cast<std::int64_t>(6 * charge * base / spread);
+    return static_cast<std::int64_t>(6 * charge * monthly_units / spread);
 }
 
 /// A step of Newton's method. Its precision does not matter: what it finds is proven afterwards.
@@ -130,7 +131,8 @@ std::int64_t MonthlyLoan::next_guess(std::int64_t millionths, const Worth& worth
         (worth.weighted + needed / 30 * static_cast<UInt128>(first_.odd_days)) >> spare_bits;
     const auto gap = static_cast<Int128>(worth.sum) - static_cast<Int128>(needed);
     if (slope == 0) return no_guess;
-    const Int128 change = (gap >> spare_bits) * (base + millionths) / static_cast<Int128>(slope);
+    const Int128 change =
+        (gap >> spare_bits) * (monthly_units + millionths) / static_cast<Int128>(slope);
     return static_cast<std::int64_t>(std::clamp<Int128>(millionths + change, 0, INT32_MAX));
 }
 

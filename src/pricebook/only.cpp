@@ -11,7 +11,7 @@ namespace quoin {
 namespace {
 
 /// What a limit is asked about.
-struct Asked {
+struct LimitAsked {
     const PriceBook& book;
     const Only& only;
     const Where& where;
@@ -30,7 +30,7 @@ Detail unless(bool kept) { return kept ? Detail() : Detail(""); }
 struct LimitRule {
     Limit limit;
     void (*read)(Reader& only, const PriceBook& book, Only& into);
-    Detail (*unmet)(const Asked& asked);
+    Detail (*unmet)(const LimitAsked& asked);
     std::string (*words)(const PriceBook& book, const Only& only, const Unkept& unkept);
 };
 
@@ -55,7 +55,7 @@ std::vector<std::string> names_of(const std::vector<Item>& items, const Name& na
 }
 
 /// The first measure by which the lot is too small.
-Detail too_small(const Asked& asked) {
+Detail too_small(const LimitAsked& asked) {
     for (const Measure& least : asked.only.lot_at_least) {
         const Decimal* size = find_measure(asked.lot().measures, least.name);
         if (size == nullptr || *size < least.value) return least.name;
@@ -80,7 +80,9 @@ std::string words_of(const Measure& measure) {
 
 const LimitRule rules[] = {
     {Limit::elevations, read_elevations,
-     [](const Asked& asked) { return unless(allows(asked.only.elevations, asked.elevation().id)); },
+     [](const LimitAsked& asked) {
+         return unless(allows(asked.only.elevations, asked.elevation().id));
+     },
      [](const PriceBook&, const Only& only, const Unkept&) {
          return "only on elevation " + any_of(only.elevations);
      }},
@@ -88,14 +90,14 @@ const LimitRule rules[] = {
      [](Reader& only, const PriceBook& book, Only& into) {
          into.lots = index_list(only, "lots", book.lots, "lot");
      },
-     [](const Asked& asked) { return unless(allows(asked.only.lots, asked.where.lot)); },
+     [](const LimitAsked& asked) { return unless(allows(asked.only.lots, asked.where.lot)); },
      [](const PriceBook& book, const Only& only, const Unkept&) {
          return "only on lot " +
                 any_of(names_of(only.lots, [&](Index<Lot> lot) { return at(book.lots, lot).id; }));
      }},
     {Limit::grades,
      [](Reader& only, const PriceBook&, Only& into) { into.grades = only.words<Grade>("grades"); },
-     [](const Asked& asked) { return unless(allows(asked.only.grades, asked.lot().grade)); },
+     [](const LimitAsked& asked) { return unless(allows(asked.only.grades, asked.lot().grade)); },
      [](const PriceBook&, const Only& only, const Unkept&) {
          const auto name = [](Grade grade) { return std::string(name_of(grade)); };
          return "only on lots graded " + any_of(names_of(only.grades, name));
@@ -131,7 +133,7 @@ Only read_only(Reader& option, const PriceBook& book) {
 }
 
 std::vector<Unkept> unkept(const PriceBook& book, const Only& only, const Where& where) {
-    const Asked asked{book, only, where};
+    const LimitAsked asked{book, only, where};
     std::vector<Unkept> found;
     for (const LimitRule& rule : rules) {
         if (Detail unmet = rule.unmet(asked)) {

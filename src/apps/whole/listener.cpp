@@ -85,7 +85,7 @@ constexpr int backlog = 1024;
 thread_local const RequestStream* answering = nullptr;
 
 /// Where this thread only asks whether a request is wanted: the answer. Else null.
-thread_local bool* wanted = nullptr;
+thread_local bool* judging = nullptr;
 
 /// The library shares a port with every other process that asks to; we want to know it is ours.
 void only_ours(socket_t socket) {
@@ -155,9 +155,9 @@ class LibraryListener final : public httplib::Server, public Listener {
             HttpResponse made;
             const bool replied = requests_->reply_at_once(head_of(request), access_, made);
             if (replied) hand_on(std::move(made), response);
-            if (wanted != nullptr) *wanted = !replied;
-            return replied || wanted != nullptr ? HandlerResponse::Handled
-                                                : HandlerResponse::Unhandled;
+            if (judging != nullptr) *judging = !replied;
+            return replied || judging != nullptr ? HandlerResponse::Handled
+                                                 : HandlerResponse::Unhandled;
         });
         Post("/api/[a-z]+", [this](const httplib::Request& request, httplib::Response& response) {
             HttpRequest asked = head_of(request);
@@ -214,11 +214,11 @@ class LibraryListener final : public httplib::Server, public Listener {
 
     Judged judge(std::string_view head) override {
         bool is_wanted = false;
-        wanted = &is_wanted;
+        judging = &is_wanted;
         RequestStream stream(head, [] { return true; });
         bool closed = false;
         process(stream, false, closed);
-        wanted = nullptr;
+        judging = nullptr;
         if (!is_wanted) return Judged::refused;
         return stream.told_to_go_on() ? Judged::wanted_and_told : Judged::wanted;
     }
