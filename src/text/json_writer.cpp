@@ -91,6 +91,7 @@ constexpr std::size_t page_bytes = 32 * 1024;
 } // namespace
 
 void JsonWriter::close_page() {
+    if (!page_) return;
     const auto used = static_cast<std::size_t>(at_ - page_.get());
     full_.push_back({std::move(page_), used});
 }
