@@ -208,8 +208,7 @@ std::string plain_heading(const AffordAnswer& answer) {
 }
 
 Cautions cautions_of(const AffordAnswer& answer) {
-    std::vector<ScenarioTerms> terms;
-    for (const AffordScenario& s : answer.scenarios) terms.push_back(s.terms);
+    const std::vector<ScenarioTerms> terms = terms_of(answer.scenarios);
     Cautions notes = answer.assumptions.empty() ? loan_cautions(answer.heading, terms)
                                                 : Cautions{estimate_caution(answer.heading)};
     if (!answer.assumptions.empty()) add_continued_cautions(terms, notes);

@@ -1,6 +1,8 @@
 // Rendering now or later.
 #include <quoin/answers/later.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "order_words.hpp"
@@ -11,7 +13,6 @@
 #include <quoin/render/words.hpp>
 
 namespace quoin {
-
 namespace {
 
 constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
@@ -100,20 +101,16 @@ bool needs_trades(const LaterItem& item) { return item.structural || item.work.a
 
 Cautions cautions_of(const LaterAnswer& answer) {
     std::vector<ScenarioTerms> terms;
-    if (!answer.items.empty()) {
-        for (const LaterScenario& s : answer.items.front().scenarios) terms.push_back(s.terms);
-    }
+    if (!answer.items.empty()) terms = terms_of(answer.items.front().scenarios);
     Cautions notes{
         {CautionCode::costs_over_the_home_without,
          "Costs through a year are what the home with it has taken over the home without it, and "
          "what is owed more. What is done after the closing is an estimate of the price book, not "
          "an offer; prices rise, and money kept earns something: neither is counted."}};
-    for (const LaterItem& item : answer.items) {
-        if (!needs_trades(item)) continue;
+    if (std::any_of(answer.items.begin(), answer.items.end(), needs_trades)) {
         notes.push_back({CautionCode::trades_whenever,
                          "Work on gas, wiring, plumbing or structure follows local code, needs a "
                          "permit and a licensed trade, whoever does it and whenever."});
-        break;
     }
     return with_loan_cautions(std::move(notes), answer.heading, terms);
 }
