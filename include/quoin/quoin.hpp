@@ -110,9 +110,11 @@
 #include <quoin/answers/site.hpp>
 #include <quoin/answers/tour.hpp>
 
+#include <quoin/words/catalogue.hpp>
+#include <quoin/words/figures.hpp>
+
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/shape.hpp>

@@ -2,7 +2,7 @@
 #include "checking.hpp"
 
 #include <fmt/format.h>
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/table.hpp>
 

@@ -12,7 +12,7 @@
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/text/plain.hpp>
 

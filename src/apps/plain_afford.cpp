@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 
 #include "loading.hpp"
 #include <quoin/inquiry/typed.hpp>

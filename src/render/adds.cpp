@@ -10,9 +10,9 @@
 
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -246,7 +246,7 @@ std::string items_in_tables(const AddsAnswer& answer, Reasons& reasons) {
 
 } // namespace
 
-Cautions cautions_of(const AddsAnswer& answer) {
+Cautions cautions_of(const AddsAnswer& answer, const Catalogue& say) {
     Cautions notes = with_loan_cautions(
         {{CautionCode::alone_and_stacked,
           "Each figure is the difference of two whole quotes, rounded as they are; what an option "
@@ -255,20 +255,20 @@ Cautions cautions_of(const AddsAnswer& answer) {
         answer.heading, terms_of(answer.scenarios));
     const bool trades = std::any_of(answer.items.begin(), answer.items.end(),
                                     [](const AddsItem& item) { return item.work.any(); });
-    if (trades) notes.push_back(work_caution());
-    notes.push_back(agent_caution());
+    if (trades) notes.push_back(work_caution(say));
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
-std::string text_of(const AddsAnswer& answer, bool by_part) {
+std::string text_of(const AddsAnswer& answer, bool by_part, const Catalogue& say) {
     Reasons reasons(by_part);
-    std::string out = heading_text(answer.heading, "What each option adds");
+    std::string out = heading_text(answer.heading, "What each option adds", say);
     out += "contract price as it stands " + dollars(answer.contract_price) + "\n";
     out += scenarios_text(answer);
     out += by_part ? items_by_part(answer, reasons) : items_in_tables(answer, reasons);
     out += lines_without_figures(answer);
     if (!by_part) out += stacked_table(answer, reasons);
-    return out + reasons.text() + footing_text(cautions_of(answer));
+    return out + reasons.text() + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

@@ -94,10 +94,10 @@ void fields(auto& v, Of<AddsAnswer> auto& answer) {
     v.each("stacked", answer.stacked,
            [&](auto& step, std::size_t) { step_fields(v, answer, step); });
     v.object("whole", [&] { step_fields(v, answer, answer.whole); });
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const AddsAnswer&);
+template std::string json_text_of(const AddsAnswer&, const Catalogue&);
 
 template const Shape& shape_of<AddsAnswer>();
 template std::optional<AddsAnswer> read_answer(const Document&, Findings&);

@@ -6,9 +6,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -207,7 +207,7 @@ std::string plain_heading(const AffordAnswer& answer) {
            paragraph(fmt::format("Assumed: {}.", fmt::join(answer.assumptions, "; ")), "", "  ");
 }
 
-Cautions cautions_of(const AffordAnswer& answer) {
+Cautions cautions_of(const AffordAnswer& answer, const Catalogue& /*say*/) {
     const std::vector<ScenarioTerms> terms = terms_of(answer.scenarios);
     Cautions notes = answer.assumptions.empty() ? loan_cautions(answer.heading, terms)
                                                 : Cautions{estimate_caution(answer.heading)};
@@ -224,9 +224,10 @@ Cautions cautions_of(const AffordAnswer& answer) {
 
 } // namespace
 
-std::string text_of(const AffordAnswer& answer) {
+std::string text_of(const AffordAnswer& answer, const Catalogue& say) {
     const bool plain = !answer.assumptions.empty();
-    std::string out = plain ? plain_heading(answer) : heading_text(answer.heading, "How much home");
+    std::string out =
+        plain ? plain_heading(answer) : heading_text(answer.heading, "How much home", say);
     if (answer.facts.reserve_months > 0) {
         out +=
             fmt::format("{} months of the payment kept in reserve\n", answer.facts.reserve_months);
@@ -235,7 +236,7 @@ std::string text_of(const AffordAnswer& answer) {
         out += scenario_text(s);
         if (!plain && s.price) out += plans_text(s);
     }
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 void fields(auto& v, Of<LimitRoom> auto& room) {
@@ -333,10 +334,10 @@ void fields(auto& v, Of<AffordAnswer> auto& answer) {
     v("automated", answer.facts.automated);
     v("assumptions", answer.assumptions);
     v("scenarios", answer.scenarios);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const AffordAnswer&);
+template std::string json_text_of(const AffordAnswer&, const Catalogue&);
 
 template const Shape& shape_of<AffordAnswer>();
 template std::optional<AffordAnswer> read_answer(const Document&, Findings&);

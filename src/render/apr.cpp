@@ -3,9 +3,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -18,7 +18,7 @@ Cautions cautions() {
 
 } // namespace
 
-std::string text_of(const AprAnswer& answer) {
+std::string text_of(const AprAnswer& answer, const Catalogue& /*say*/) {
     Table table({{"", Align::left}, {"", Align::right}});
     table.row({"APR", percent_text(answer.apr, 6)});
     table.row({"advanced", dollars(answer.advanced)});
@@ -37,7 +37,7 @@ void fields(auto& v, Of<AprAnswer> auto& answer) {
     v.words("cautions", [] { return cautions(); });
 }
 
-template std::string json_text_of(const AprAnswer&);
+template std::string json_text_of(const AprAnswer&, const Catalogue&);
 
 template const Shape& shape_of<AprAnswer>();
 

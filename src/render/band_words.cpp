@@ -9,7 +9,6 @@
 #include <fmt/ranges.h>
 
 #include <quoin/exact/decimal.hpp>
-#include <quoin/render/format.hpp>
 
 namespace quoin {
 namespace {
@@ -18,14 +17,18 @@ enum class Kind { percent, money, months, plain };
 
 struct Name {
     std::string_view written;
-    std::string_view words;
+    Phrase<> JumpWords::*words;
     Kind kind;
 };
 constexpr std::array names{
-    Name{"ltv", "LTV", Kind::percent},   Name{"down", "down payment", Kind::percent},
-    Name{"term", "term", Kind::months},  Name{"base_loan", "base loan", Kind::money},
-    Name{"loan", "loan", Kind::money},   Name{"score", "credit score", Kind::plain},
-    Name{"price", "price", Kind::money}, Name{"dwelling_value", "dwelling value", Kind::money},
+    Name{"ltv", &JumpWords::ltv, Kind::percent},
+    Name{"down", &JumpWords::down_payment, Kind::percent},
+    Name{"term", &JumpWords::term, Kind::months},
+    Name{"base_loan", &JumpWords::base_loan, Kind::money},
+    Name{"loan", &JumpWords::loan, Kind::money},
+    Name{"score", &JumpWords::score, Kind::plain},
+    Name{"price", &JumpWords::price, Kind::money},
+    Name{"dwelling_value", &JumpWords::dwelling_value, Kind::money},
 };
 
 std::vector<std::string_view> split(std::string_view text, std::string_view at) {
@@ -38,29 +41,29 @@ std::vector<std::string_view> split(std::string_view text, std::string_view at) 
     return parts;
 }
 
-std::string number_words(std::string_view text, Kind kind) {
+std::string number_words(std::string_view text, Kind kind, const JumpWords& say) {
     const auto number = Decimal::parse(std::string(text));
     if (!number) return std::string(text);
     if (kind == Kind::money) return "$" + grouped(*number);
-    if (kind == Kind::percent) return number->text() + " %";
-    if (kind == Kind::months) return number->text() + " months";
+    if (kind == Kind::percent) return say.percent(number->text());
+    if (kind == Kind::months) return say.band_months(number->text());
     return number->text();
 }
 
 /// "> 90" is over 90; each comparison is an operator, a blank and a number.
-std::string edge_words(std::string_view edge, Kind kind) {
+std::string edge_words(std::string_view edge, Kind kind, const JumpWords& say) {
     const std::size_t blank = edge.find(' ');
     if (blank == std::string_view::npos) return std::string(edge);
     const std::string_view sign = edge.substr(0, blank);
-    const std::string number = number_words(edge.substr(blank + 1), kind);
-    if (sign == ">") return "over " + number;
-    if (sign == ">=") return "from " + number;
-    if (sign == "<") return "under " + number;
-    if (sign == "<=") return "up to " + number;
+    const std::string number = number_words(edge.substr(blank + 1), kind, say);
+    if (sign == ">") return say.over(number);
+    if (sign == ">=") return say.from(number);
+    if (sign == "<") return say.under(number);
+    if (sign == "<=") return say.up_to(number);
     return std::string(edge);
 }
 
-std::string part_words(std::string_view part) {
+std::string part_words(std::string_view part, const JumpWords& say) {
     const std::size_t blank = part.find(' ');
     if (blank == std::string_view::npos) return std::string(part); // "any"
     const std::string_view written = part.substr(0, blank);
@@ -71,19 +74,20 @@ std::string part_words(std::string_view part) {
     const Kind kind = known != nullptr ? known->kind : Kind::plain;
     std::vector<std::string> edges;
     for (const std::string_view edge : split(part.substr(blank + 1), ", ")) {
-        edges.push_back(edge_words(edge, kind));
+        edges.push_back(edge_words(edge, kind, say));
     }
-    return fmt::format("{} {}", known != nullptr ? known->words : written, fmt::join(edges, " "));
+    const std::string name = known != nullptr ? (say.*known->words)() : std::string(written);
+    return fmt::format("{} {}", name, fmt::join(edges, " "));
 }
 
 } // namespace
 
-std::string band_words(std::string_view written, std::string_view other) {
+std::string band_words(std::string_view written, std::string_view other, const JumpWords& say) {
     const std::vector<std::string_view> others = split(other, "; ");
     std::vector<std::string> words;
     for (const std::string_view part : split(written, "; ")) {
         const bool same = std::find(others.begin(), others.end(), part) != others.end();
-        if (!same && part != "any") words.push_back(part_words(part));
+        if (!same && part != "any") words.push_back(part_words(part, say));
     }
     return fmt::format("{}", fmt::join(words, ", "));
 }

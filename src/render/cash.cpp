@@ -6,9 +6,9 @@
 
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -260,14 +260,14 @@ std::string credit_cost_text(const ScenarioAnswer& scenario) {
 
 } // namespace
 
-Cautions cautions_of(const CashAnswer& answer) {
+Cautions cautions_of(const CashAnswer& answer, const Catalogue& say) {
     Cautions notes = loan_cautions(answer.heading, {answer.scenario.terms});
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
-std::string text_of(const CashAnswer& answer) {
-    std::string out = heading_text(answer.heading, "The cash it takes");
+std::string text_of(const CashAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "The cash it takes", say);
     if (!answer.scenario.available()) {
         return out + refused_lines(answer.scenario.terms, answer.scenario.refusals);
     }
@@ -276,7 +276,7 @@ std::string text_of(const CashAnswer& answer) {
     out += needed_text(answer) + calendar_text(answer) + costs_text(answer) +
            prepaids_text(answer) + escrow_text(answer) + credits_text(answer) +
            buydown_text(answer) + credit_cost_text(answer.scenario);
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

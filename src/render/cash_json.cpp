@@ -100,10 +100,10 @@ void fields(auto& v, Of<CashAnswer> auto& answer) {
     v.object("credits", [&] { credits_fields(v, answer); });
     v("appraisal_gap", answer.effects.appraisal_gap);
     v("calendar", answer.calendar);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const CashAnswer&);
+template std::string json_text_of(const CashAnswer&, const Catalogue&);
 
 template const Shape& shape_of<CashAnswer>();
 template std::optional<CashAnswer> read_answer(const Document&, Findings&);

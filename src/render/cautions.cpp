@@ -7,22 +7,23 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <quoin/render/format.hpp>
+#include "words/cautions.hpp"
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
 
-Caution continued_caution(std::string_view program, const ListGap& gap) {
+Caution continued_caution(std::string_view program, const ListGap& gap, const Catalogue& say) {
     return {CautionCode::rule_continued,
-            fmt::format("{}: {}; the one in force until then is used.", program, words(gap)),
+            say.cautions.rule_continued(program, words(gap, say)),
             {std::string(program), std::string(code_of(gap.list)), gap.edge.text()}};
 }
 
-void add_continued_cautions(const std::vector<ScenarioTerms>& terms, Cautions& cautions) {
+void add_continued_cautions(const std::vector<ScenarioTerms>& terms, Cautions& cautions,
+                            const Catalogue& say) {
     for (const ScenarioTerms& t : terms) {
         for (const ListGap& gap : t.continued) {
-            Caution caution = continued_caution(t.program, gap);
+            Caution caution = continued_caution(t.program, gap, say);
             const bool told =
                 std::any_of(cautions.begin(), cautions.end(), [&](const Caution& other) {
                     return other.code == caution.code && other.about == caution.about;
@@ -36,99 +37,78 @@ namespace {
 
 /// A sentence for each length of lock that ends before the closing.
 void add_lock_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms,
-                       Cautions& cautions) {
+                       Cautions& cautions, const Catalogue& say) {
     std::vector<int> told;
     for (const ScenarioTerms& t : terms) {
         if (t.lock_ends >= h.closing) continue;
         if (std::find(told.begin(), told.end(), t.lock_days) != told.end()) continue;
         told.push_back(t.lock_days);
         cautions.push_back({CautionCode::lock_ends_first,
-                            fmt::format("A {}-day lock taken now ends on {}, before the closing: "
-                                        "the rate can move by then.",
-                                        t.lock_days, long_date(t.lock_ends)),
+                            say.cautions.lock_ends_first(t.lock_days, t.lock_ends),
                             {std::to_string(t.lock_days)}});
     }
 }
 
 /// What follows extra principal and what does not, where any is paid. Source: payments are
 /// disclosed as scheduled, 12 CFR 1026.37(l) and 1026.38(o).
-void add_extra_caution(const std::vector<ScenarioTerms>& terms, Cautions& cautions) {
+void add_extra_caution(const std::vector<ScenarioTerms>& terms, Cautions& cautions,
+                       const Catalogue& say) {
     std::vector<std::string> told;
     std::vector<std::string> names;
     for (const ScenarioTerms& t : terms) {
         if (t.extra_principal.is_zero()) continue;
-        told.push_back(fmt::format("{} a month ({})", dollars(t.extra_principal), t.name));
+        told.push_back(say.cautions.extra_of(t.extra_principal, t.name));
         names.push_back(t.name);
     }
     if (told.empty()) return;
-    std::string words = fmt::format(
-        "Extra principal of {} is by choice. Totals and costs over years, the number of payments "
-        "and the end of mortgage insurance count it; the settled month, the APR and the disclosed "
-        "cost of credit do not (12 CFR 1026.37(l), 1026.38(o): payments as scheduled). Taxes, "
-        "insurance and dues count to the end of the term.",
-        fmt::join(told, ", "));
-    cautions.push_back({CautionCode::extra_principal, std::move(words), std::move(names)});
+    cautions.push_back({CautionCode::extra_principal, say.cautions.extra_principal(joined(told)),
+                        std::move(names)});
+}
+
+std::string rates_words(const Heading& h, const CautionWords& say) {
+    return say.rates_until_locked(h.lender, h.rates_date, h.license, h.rates_good_through,
+                                  h.as_of > h.rates_good_through ? say.rates_out_of_date()
+                                                                 : std::string(),
+                                  h.sample_rates ? say.sample_rates() : std::string());
 }
 
 } // namespace
 
-Caution estimate_caution(const Heading& h) {
-    return {
-        CautionCode::estimate,
-        fmt::format(
-            "An estimate as of {}: not a Loan Estimate, not an approval, not an offer to lend. A "
-            "licensed loan originator gives those{}; the published programs and local law decide. "
-            "You may choose any lender.",
-            long_date(h.as_of),
-            h.originator.empty() ? std::string(" (none is named here yet)")
-                                 : fmt::format(" ({})", h.originator))};
+Caution estimate_caution(const Heading& h, const Catalogue& say) {
+    return {CautionCode::estimate,
+            say.cautions.estimate(h.as_of, h.originator.empty()
+                                               ? say.cautions.no_originator()
+                                               : say.cautions.originator(h.originator))};
 }
 
-Cautions loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms) {
-    Cautions cautions{estimate_caution(h)};
-    cautions.push_back(
-        {CautionCode::rates_until_locked,
-         fmt::format("Rates of {} from {} ({}), good through {}{}; they hold only when locked.{}",
-                     long_date(h.rates_date), h.lender, h.license, long_date(h.rates_good_through),
-                     h.as_of > h.rates_good_through ? " (that day has passed: ask for new ones)"
-                                                    : "",
-                     h.sample_rates ? " They are samples, not anybody's offer." : "")});
+Cautions loan_cautions(const Heading& h, const std::vector<ScenarioTerms>& terms,
+                       const Catalogue& say) {
+    const CautionWords& of = say.cautions;
+    Cautions cautions{estimate_caution(h, say)};
+    cautions.push_back({CautionCode::rates_until_locked, rates_words(h, of)});
     cautions.push_back(
         {CautionCode::costs_as_known,
-         fmt::format("Taxes, insurance, dues and closing costs as known for {}{}. Interest runs "
-                     "from the closing; the APR counts prepaid interest and the odd first period. "
-                     "Totals over years keep taxes, insurance and dues as they are today.",
-                     h.place, h.sample_place ? " (sample figures)" : "")});
-    add_continued_cautions(terms, cautions);
-    add_lock_cautions(h, terms, cautions);
+         of.costs_as_known(h.place, h.sample_place ? of.sample_place() : std::string())});
+    add_continued_cautions(terms, cautions, say);
+    add_lock_cautions(h, terms, cautions, say);
     const bool adjustable =
         std::any_of(terms.begin(), terms.end(), [](const auto& each) { return each.adjustable; });
-    if (adjustable) {
-        cautions.push_back(
-            {CautionCode::rate_adjustable,
-             "Where a rate is adjustable, its APR and totals take the index to stay where it is "
-             "(comment 17(c)(1)-10 to 12 CFR 1026); it will move, and the payment with it."});
-    }
-    add_extra_caution(terms, cautions);
+    if (adjustable) cautions.push_back({CautionCode::rate_adjustable, of.rate_adjustable()});
+    add_extra_caution(terms, cautions, say);
     return cautions;
 }
 
-Caution work_caution() {
-    return {CautionCode::licensed_trades,
-            "* Marked work on gas, wiring, plumbing or structure follows local code, needs a "
-            "permit, and is done by a licensed trade, now or later."};
+Caution work_caution(const Catalogue& say) {
+    return {CautionCode::licensed_trades, say.cautions.licensed_trades()};
 }
 
-Caution agent_caution() {
-    return {CautionCode::agent_license,
-            "For the agent: prices, and how programs work in general, are yours to explain; "
-            "presenting particular loan terms for gain can need a license of its own (12 CFR "
-            "1008.103), and an advertised payment brings duties (12 CFR 1026.24)."};
+Caution agent_caution(const Catalogue& say) {
+    return {CautionCode::agent_license, say.cautions.agent_license()};
 }
 
 Cautions with_loan_cautions(Cautions own, const Heading& heading,
-                            const std::vector<ScenarioTerms>& terms) {
-    Cautions loans = loan_cautions(heading, terms);
+                            const std::vector<ScenarioTerms>& terms, const Catalogue& say) {
+    Cautions loans = loan_cautions(heading, terms, say);
     std::move(loans.begin(), loans.end(), std::back_inserter(own));
     return own;
 }

@@ -9,9 +9,9 @@
 #include "scenario_table.hpp"
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -59,16 +59,16 @@ std::string orders_text(const CompareAnswer& answer) {
                              out;
 }
 
-Cautions cautions_of(const CompareAnswer& answer) {
+Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {
     Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
 } // namespace
 
-std::string text_of(const CompareAnswer& answer) {
-    std::string out = heading_text(answer.heading, "Loans side by side on one home");
+std::string text_of(const CompareAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "Loans side by side on one home", say);
     out += "contract price " + dollars(answer.contract_price) + "\n";
     out += "\nThe month\n" + month_table(answer.scenarios);
     out += "\nThe loan\n" + loan_table(answer.scenarios);
@@ -77,7 +77,7 @@ std::string text_of(const CompareAnswer& answer) {
     out += points_text(answer) + orders_text(answer);
     const std::string refusals = refusal_lines(answer.scenarios);
     if (!refusals.empty()) out += "\n" + refusals;
-    return out + fine_print(answer) + footing_text(cautions_of(answer));
+    return out + fine_print(answer) + footing_text(cautions_of(answer, say));
 }
 
 void fields(auto& v, Of<YearPoint> auto& point) {
@@ -132,10 +132,10 @@ void fields(auto& v, Of<CompareAnswer> auto& answer) {
         v.place("second", order.second, answer.scenarios, name);
         v("stretches", order.stretches);
     });
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const CompareAnswer&);
+template std::string json_text_of(const CompareAnswer&, const Catalogue&);
 
 template const Shape& shape_of<CompareAnswer>();
 template std::optional<CompareAnswer> read_answer(const Document&, Findings&);

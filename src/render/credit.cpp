@@ -9,9 +9,9 @@
 #include "credit_words.hpp"
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -180,12 +180,12 @@ std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer) {
 
 } // namespace
 
-std::string text_of(const CreditAnswer& answer) {
+std::string text_of(const CreditAnswer& answer, const Catalogue& say) {
     std::string out = heading_text(
         answer.heading, fmt::format("What {} from the builder can do", dollars(answer.ask.amount)));
     out += fmt::format("contract price without it {}\n", dollars(answer.contract_price));
     for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer);
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

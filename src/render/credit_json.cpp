@@ -123,10 +123,10 @@ void fields(auto& v, Of<CreditAnswer> auto& answer) {
     v("contract_price", answer.contract_price);
     v.each("scenarios", answer.scenarios,
            [&](auto& s, std::size_t) { scenario_fields(v, s, answer.ask); });
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const CreditAnswer&);
+template std::string json_text_of(const CreditAnswer&, const Catalogue&);
 
 template const Shape& shape_of<CreditAnswer>();
 template std::optional<CreditAnswer> read_answer(const Document&, Findings&);

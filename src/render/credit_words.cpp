@@ -7,8 +7,8 @@
 
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -34,7 +34,7 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask) {
     return pure.way == CreditWay::points ? "no lower rate to be had" : "not with this loan";
 }
 
-Cautions cautions_of(const CreditAnswer& answer) {
+Cautions cautions_of(const CreditAnswer& answer, const Catalogue& say) {
     Cautions notes{
         {CautionCode::money_on_top,
          "The money comes on top of the incentives and credits that the inquiry uses already, and "
@@ -58,7 +58,7 @@ Cautions cautions_of(const CreditAnswer& answer) {
                          "of it comes back when the loan ends early is in its certificate."});
     }
     notes = with_loan_cautions(std::move(notes), answer.heading, terms_of(answer.scenarios));
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 

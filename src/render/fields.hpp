@@ -27,9 +27,10 @@
 #include <quoin/exact/percent.hpp>
 #include <quoin/exact/rate.hpp>
 #include <quoin/render/answers.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/text/json_writer.hpp>
+#include <quoin/words/catalogue.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -55,7 +56,7 @@ inline constexpr bool is_optional<std::optional<T>> = true;
 /// Writes the fields that it visits.
 class FieldsToJson {
   public:
-    explicit FieldsToJson(JsonWriter& json) : json_(json) {}
+    FieldsToJson(JsonWriter& json, const Catalogue& say) : json_(json), say_(say) {}
 
     /// The part's name among the page's types and the server's schemas. One without a name stands
     /// where it is used.
@@ -80,7 +81,12 @@ class FieldsToJson {
     /// read back.
     template <class F>
     void words(std::string_view key, const F& value) {
-        said(key, value);
+        json_.key(key);
+        if constexpr (std::invocable<F>) {
+            write(value());
+        } else {
+            write(value(say_));
+        }
     }
     /// A member that is held in another form: `value` makes it, `hold` takes it back.
     void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }
@@ -183,6 +189,7 @@ class FieldsToJson {
 
   private:
     JsonWriter& json_;
+    const Catalogue& say_;
 };
 
 /// What stands at a place of a list that another list's items are told beside.
@@ -199,9 +206,9 @@ T& beside(std::vector<T>& list, std::size_t place) {
 
 /// The JSON of an answer: how every answer is written.
 template <class Answer>
-std::string json_text_of(const Answer& answer) {
+std::string json_text_of(const Answer& answer, const Catalogue& say) {
     JsonWriter json;
-    FieldsToJson(json).write(answer);
+    FieldsToJson(json, say).write(answer);
     std::string text = json.take();
     text += '\n'; // in place: an answer can be half a megabyte
     return text;

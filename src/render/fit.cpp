@@ -7,9 +7,9 @@
 #include <fmt/format.h>
 
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 #include "scenario_table.hpp"
 
@@ -245,8 +245,8 @@ std::string lots_text(const FitScenario& scenario) {
 
 } // namespace
 
-std::string text_of(const FitAnswer& answer) {
-    std::string out = heading_text(answer.heading, "Which wishes fit");
+std::string text_of(const FitAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "Which wishes fit", say);
     out += fmt::format("within {} a month and {} of cash in all\n", dollars(answer.limits.monthly),
                        dollars(answer.limits.cash));
     for (const FitScenario& scenario : answer.scenarios) {
@@ -263,7 +263,7 @@ std::string text_of(const FitAnswer& answer) {
           "was left out is figured as the difference of two whole quotes. Limits are on the "
           "settled month and on all the cash, deposits among it."}},
         answer.heading, terms_of(answer.scenarios));
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return out + footing_text(notes);
 }
 

@@ -109,7 +109,7 @@ void fields(auto& v, Of<FitAnswer> auto& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
 }
 
-template std::string json_text_of(const FitAnswer&);
+template std::string json_text_of(const FitAnswer&, const Catalogue&);
 
 template const Shape& shape_of<FitAnswer>();
 template std::optional<FitAnswer> read_answer(const Document&, Findings&);

@@ -8,9 +8,9 @@
 #include "order_words.hpp"
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -99,7 +99,7 @@ std::string item_text(const LaterItem& item) {
 
 bool needs_trades(const LaterItem& item) { return item.structural || item.work.any(); }
 
-Cautions cautions_of(const LaterAnswer& answer) {
+Cautions cautions_of(const LaterAnswer& answer, const Catalogue& /*say*/) {
     std::vector<ScenarioTerms> terms;
     if (!answer.items.empty()) terms = terms_of(answer.items.front().scenarios);
     Cautions notes{
@@ -117,10 +117,10 @@ Cautions cautions_of(const LaterAnswer& answer) {
 
 } // namespace
 
-std::string text_of(const LaterAnswer& answer) {
-    std::string out = heading_text(answer.heading, "Now or later");
+std::string text_of(const LaterAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "Now or later", say);
     for (const LaterItem& item : answer.items) out += item_text(item);
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 void fields(auto& v, Of<LaterPath> auto& path) {
@@ -185,10 +185,10 @@ void fields(auto& v, Of<LaterAnswer> auto& answer) {
     v("heading", answer.heading);
     v("month", answer.facts.month);
     v("items", answer.items);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const LaterAnswer&);
+template std::string json_text_of(const LaterAnswer&, const Catalogue&);
 
 template const Shape& shape_of<LaterAnswer>();
 template std::optional<LaterAnswer> read_answer(const Document&, Findings&);

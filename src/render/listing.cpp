@@ -4,9 +4,9 @@
 #include <fmt/format.h>
 
 #include <quoin/home/priced_home.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/text/json_writer.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {

@@ -5,9 +5,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -91,8 +91,8 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
 
 } // namespace
 
-std::string text_of(const MonthByMonthAnswer& answer) {
-    std::string out = heading_text(answer.heading, "The loan, month by month");
+std::string text_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "The loan, month by month", say);
     const ScenarioAnswer& s = answer.scenario;
     if (!s.available()) return out + "\n" + refused_lines(s.terms, s.refusals);
     out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms));
@@ -102,7 +102,7 @@ std::string text_of(const MonthByMonthAnswer& answer) {
            footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
 }
 
-std::string csv_of(const MonthByMonthAnswer& answer) {
+std::string csv_of(const MonthByMonthAnswer& answer, const Catalogue& /*say*/) {
     const bool bought = is_bought_down(answer);
     std::string out =
         fmt::format("payment,due,rate,paid,interest,principal,mortgage_insurance,balance{}\r\n",
@@ -181,7 +181,7 @@ void fields(auto& v, Of<MonthByMonthAnswer> auto& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
-template std::string json_text_of(const MonthByMonthAnswer&);
+template std::string json_text_of(const MonthByMonthAnswer&, const Catalogue&);
 
 template const Shape& shape_of<MonthByMonthAnswer>();
 template std::optional<MonthByMonthAnswer> read_answer(const Document&, Findings&);

@@ -12,11 +12,17 @@ struct QuoteAnswer;
 struct ShiftAnswer;
 struct TourAnswer;
 
-[[nodiscard]] Cautions cautions_of(const AddsAnswer& answer);
-[[nodiscard]] Cautions cautions_of(const CashAnswer& answer);
-[[nodiscard]] Cautions cautions_of(const CreditAnswer& answer);
-[[nodiscard]] Cautions cautions_of(const QuoteAnswer& answer);
-[[nodiscard]] Cautions cautions_of(const ShiftAnswer& answer);
-[[nodiscard]] Cautions cautions_of(const TourAnswer& answer);
+[[nodiscard]] Cautions cautions_of(const AddsAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const CashAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const CreditAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const QuoteAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const ShiftAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const TourAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

@@ -3,9 +3,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -20,7 +20,7 @@ Cautions cautions() {
 
 } // namespace
 
-std::string text_of(const PaymentAnswer& a) {
+std::string text_of(const PaymentAnswer& a, const Catalogue& /*say*/) {
     Table table({{"", Align::left}, {"", Align::right}});
     table.row({"loan", dollars(a.terms.loan)});
     table.row({"note rate", rate_text(a.terms.rate)});
@@ -49,7 +49,7 @@ void fields(auto& v, Of<PaymentAnswer> auto& answer) {
     v.words("cautions", [] { return cautions(); });
 }
 
-template std::string json_text_of(const PaymentAnswer&);
+template std::string json_text_of(const PaymentAnswer&, const Catalogue&);
 
 template const Shape& shape_of<PaymentAnswer>();
 

@@ -40,7 +40,7 @@ std::string text_of(const Problem& p) {
 
 } // namespace
 
-std::string text_of(const Findings& findings) {
+std::string text_of(const Findings& findings, const Catalogue& /*say*/) {
     std::string out;
     for (const Problem& problem : findings.problems()) out += text_of(problem);
     return made_visible(out, "\n\t"); // a file's name may hold anything
@@ -68,10 +68,12 @@ void fields(auto& v, Of<Problem> auto& problem) {
 
 void fields(auto& v, Of<Findings> auto& findings) { v("problems", findings.problems()); }
 
-void write_problems(const Findings& findings, JsonWriter& json) {
-    FieldsToJson(json).write(findings.problems());
+void write_problems(const Findings& findings, JsonWriter& json, const Catalogue& say) {
+    FieldsToJson(json, say).write(findings.problems());
 }
 
-std::string json_text_of(const Findings& findings) { return json_text_of<Findings>(findings); }
+std::string json_text_of(const Findings& findings, const Catalogue& say) {
+    return json_text_of<Findings>(findings, say);
+}
 
 } // namespace quoin

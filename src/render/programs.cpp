@@ -5,9 +5,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -24,7 +24,7 @@ std::string ladder_text(const Ladder& ladder) {
                      "  ", "    ");
 }
 
-Cautions cautions_of(const ProgramsAnswer& answer) {
+Cautions cautions_of(const ProgramsAnswer& answer, const Catalogue& say) {
     Cautions notes = with_loan_cautions(
         {{CautionCode::points_before_adjustments,
           "Points are percents of the loan before adjustments for score, loan to value and term; a "
@@ -36,14 +36,15 @@ Cautions cautions_of(const ProgramsAnswer& answer) {
             notes.push_back(continued_caution(program.name, gap));
         }
     }
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
 } // namespace
 
-std::string text_of(const ProgramsAnswer& answer) {
-    std::string out = heading_text(answer.heading, "The loan programs and the rates of the day");
+std::string text_of(const ProgramsAnswer& answer, const Catalogue& say) {
+    std::string out =
+        heading_text(answer.heading, "The loan programs and the rates of the day", say);
     for (const OfferedProgram& program : answer.programs) {
         out += fmt::format("\n{} ({})\n", program.name, program.id);
         out += paragraph(program.summary, "  ");
@@ -53,7 +54,7 @@ std::string text_of(const ProgramsAnswer& answer) {
             out += paragraph("Not to be had: " + words(gap) + ".", "  ", "    ");
         }
     }
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 template <>
@@ -104,10 +105,10 @@ void fields(auto& v, Of<ProgramsAnswer> auto& answer) {
     v("heading", answer.heading);
     v("note", answer.sheet_note);
     v("programs", answer.programs);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const ProgramsAnswer&);
+template std::string json_text_of(const ProgramsAnswer&, const Catalogue&);
 
 template const Shape& shape_of<ProgramsAnswer>();
 template std::optional<ProgramsAnswer> read_answer(const Document&, Findings&);

@@ -9,15 +9,16 @@
 #include "own_cautions.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
+#include "words/quote.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
 
-Table home_table(const QuoteAnswer& answer) {
+Table home_table(const QuoteAnswer& answer, const Catalogue& say) {
     Table table({{"", Align::left, 60, 58}, {"", Align::right}, {"", Align::right, 14, 14}});
     std::string area;
     for (const QuoteLine& line : answer.lines) {
@@ -27,52 +28,50 @@ Table home_table(const QuoteAnswer& answer) {
             area = line.area;
         }
         const std::string indent = line.area.empty() ? "" : "  ";
-        table.row({indent + line_name(line), times_text(line), amount_text(line)});
+        table.row({indent + line_name(line, say), times_text(line, say), amount_text(line, say)});
         if (!line.area.empty()) table.remark(line.note, 76);
     }
     table.rule();
-    table.row({"Contract price", "", dollars(answer.contract_price)});
+    table.row({say.quote.contract_price(), "", dollars(answer.contract_price)});
     return table;
 }
 
-std::string requests_text(const QuoteAnswer& answer) {
+std::string requests_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.requests.empty()) return {};
-    std::string out = "\nAsked for outside the price book, to be confirmed; not in the price\n";
+    std::string out = "\n" + say.quote.requests() + "\n";
     for (const QuoteRequest& request : answer.requests) {
-        out += paragraph(request_text(request), "  ", "    ");
+        out += paragraph(request_text(request, say), "  ", "    ");
     }
     return out;
 }
 
-std::string choices_text(const QuoteAnswer& answer) {
+std::string choices_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.open_choices.empty()) return {};
-    std::string out = "\nStill to choose, at no cost\n";
+    std::string out = "\n" + say.quote.open_choices() + "\n";
     for (const OpenChoice& choice : answer.open_choices) {
-        out += "  " + choice_text(choice) + "\n";
+        out += "  " + choice_text(choice, say) + "\n";
     }
     return out;
 }
 
-std::string incentives_text(const QuoteAnswer& answer) {
+std::string incentives_text(const QuoteAnswer& answer, const Catalogue& say) {
     std::string out;
-    for (const std::string& text : incentive_texts(answer)) {
+    for (const std::string& text : incentive_texts(answer, say)) {
         out += paragraph(text, "  ", "    ");
     }
-    return out.empty() ? out : "\nIncentives\n" + out;
+    return out.empty() ? out : "\n" + say.quote.incentives() + "\n" + out;
 }
 
-std::string deposits_text(const QuoteAnswer& answer) {
-    std::string out = "\nDeposits, part of the cash needed\n";
-    out += fmt::format("  earnest money, at contract            {:>14}\n",
-                       dollars(answer.earnest_deposit));
-    out += fmt::format("  share of options, at their selection  {:>14}\n",
-                       dollars(answer.option_deposit));
+std::string deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
+    Table table({{"", Align::left, 37, 37}, {"", Align::right, 14, 14}});
+    table.row({say.quote.earnest_money(), dollars(answer.earnest_deposit)});
+    table.row({say.quote.option_share(), dollars(answer.option_deposit)});
     if (answer.deposits_paid) {
-        out += fmt::format("  paid so far                           {:>14}\n",
-                           dollars(*answer.deposits_paid));
+        table.row({say.quote.paid_so_far(), dollars(*answer.deposits_paid)});
     }
-    if (!answer.deposit_note.empty()) out += paragraph(answer.deposit_note, "  ");
-    return out;
+    const std::string note =
+        answer.deposit_note.empty() ? std::string() : paragraph(answer.deposit_note, "  ");
+    return "\n" + say.quote.deposits() + "\n" + table.text() + note;
 }
 
 bool needs_trades(const QuoteAnswer& answer) {
@@ -82,22 +81,22 @@ bool needs_trades(const QuoteAnswer& answer) {
 
 } // namespace
 
-Cautions cautions_of(const QuoteAnswer& answer) {
-    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
-    if (needs_trades(answer)) notes.push_back(work_caution());
-    notes.push_back(agent_caution());
+Cautions cautions_of(const QuoteAnswer& answer, const Catalogue& say) {
+    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios), say);
+    if (needs_trades(answer)) notes.push_back(work_caution(say));
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
-std::string text_of(const QuoteAnswer& answer) {
-    std::string out = heading_text(answer.heading, "The price of a home, and its month");
-    out += "\n" + home_table(answer).text();
-    out += requests_text(answer) + choices_text(answer) + incentives_text(answer);
-    out += deposits_text(answer);
-    out += "\nThe month\n" + month_table(answer.scenarios);
-    out += refusal_lines(answer.scenarios);
-    out += "\nCash\n" + cash_table(answer.scenarios);
-    return out + footing_text(cautions_of(answer));
+std::string text_of(const QuoteAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, say.quote.title(), say);
+    out += "\n" + home_table(answer, say).text();
+    out += requests_text(answer, say) + choices_text(answer, say) + incentives_text(answer, say);
+    out += deposits_text(answer, say);
+    out += "\n" + say.quote.month() + "\n" + month_table(answer.scenarios, say);
+    out += refusal_lines(answer.scenarios, say);
+    out += "\n" + say.quote.cash() + "\n" + cash_table(answer.scenarios, say);
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

@@ -62,10 +62,10 @@ void fields(auto& v, Of<QuoteAnswer> auto& answer) {
         v("note", answer.deposit_note);
     });
     v("scenarios", answer.scenarios);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const QuoteAnswer&);
+template std::string json_text_of(const QuoteAnswer&, const Catalogue&);
 
 template const Shape& shape_of<QuoteAnswer>();
 template std::optional<QuoteAnswer> read_answer(const Document&, Findings&);

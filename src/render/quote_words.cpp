@@ -1,63 +1,58 @@
 // Wording a quote's parts.
 #include "quote_words.hpp"
 
-#include <fmt/format.h>
-
-#include <quoin/render/format.hpp>
+#include "words/parts.hpp"
+#include "words/quote.hpp"
 
 namespace quoin {
 
-std::string line_name(const QuoteLine& line) {
+std::string line_name(const QuoteLine& line, const Catalogue& say) {
     switch (line.kind) {
     case LineKind::base:
-        return line.name + ", base price";
+        return say.quote.base_price(line.name);
     case LineKind::elevation:
-        return "Elevation " + line.name;
+        return say.quote.elevation(line.name);
     case LineKind::lot:
-        return "Lot " + line.name + ", premium";
+        return say.quote.lot_premium(line.name);
     default:
         break;
     }
-    std::string name = line.detail.empty() ? line.name : line.name + ": " + line.detail;
+    const std::string name =
+        line.detail.empty() ? line.name : say.quote.named(line.name, line.detail);
     return line.work.any() ? name + " *" : name;
 }
 
-std::string times_text(const QuoteLine& line) {
+std::string times_text(const QuoteLine& line, const Catalogue& say) {
     if (line.kind == LineKind::choice || line.kind == LineKind::in_package) return {};
     if (line.quantity == Decimal::whole(1) && line.unit == Unit::each) return {};
-    const std::string unit =
-        line.unit == Unit::each ? std::string{} : " " + std::string(name_of(line.unit));
-    return fmt::format("{}{} x {}", grouped(line.quantity), unit, dollars(line.unit_price));
+    const std::string unit = line.unit == Unit::each ? "" : " " + say.parts.unit(line.unit);
+    return say.quote.times(grouped(line.quantity), unit, line.unit_price);
 }
 
-std::string amount_text(const QuoteLine& line) {
-    if (line.kind == LineKind::choice) return "no cost";
-    if (line.kind == LineKind::in_package) return "in a package";
+std::string amount_text(const QuoteLine& line, const Catalogue& say) {
+    if (line.kind == LineKind::choice) return say.quote.no_cost();
+    if (line.kind == LineKind::in_package) return say.quote.in_package();
     return dollars(line.amount);
 }
 
-std::string request_text(const QuoteRequest& request) {
-    const std::string estimate =
-        request.estimate ? fmt::format(", estimated at {}", dollars(*request.estimate)) : "";
-    return request.area + ": " + request.text + estimate;
+std::string request_text(const QuoteRequest& request, const Catalogue& say) {
+    return say.quote.request(request.area, request.text,
+                             request.estimate ? say.quote.estimated(*request.estimate) : "");
 }
 
-std::string choice_text(const OpenChoice& choice) {
-    return fmt::format("{}: {} (else {})", choice.area, choice.name, choice.default_choice);
+std::string choice_text(const OpenChoice& choice, const Catalogue& say) {
+    return say.quote.open_choice(choice.area, choice.name, choice.default_choice);
 }
 
-std::vector<std::string> incentive_texts(const QuoteAnswer& answer) {
+std::vector<std::string> incentive_texts(const QuoteAnswer& answer, const Catalogue& say) {
     std::vector<std::string> texts;
     for (const QuoteCredit& credit : answer.credits) {
-        texts.push_back(fmt::format("{} towards {}: {}", credit.name, name_of(credit.use),
-                                    dollars(credit.amount)));
+        texts.push_back(say.quote.towards(credit.name, say.quote.use(credit.use), credit.amount));
     }
     texts.insert(texts.end(), answer.incentive_conditions.begin(),
                  answer.incentive_conditions.end());
     for (const std::string& lender : answer.incentive_lenders) {
-        texts.push_back(fmt::format("This incentive is given only with a loan from {}; you may "
-                                    "choose any lender, and then go without it.",
-                                    lender));
+        texts.push_back(say.quote.only_with(lender));
     }
     return texts;
 }

@@ -8,9 +8,9 @@
 #include "formula_text.hpp"
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -106,8 +106,8 @@ std::string summary(const RecheckAnswer& answer) {
 
 } // namespace
 
-std::string text_of(const RecheckAnswer& answer) {
-    std::string out = heading_text(answer.heading, "Where each figure comes from");
+std::string text_of(const RecheckAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "Where each figure comes from", say);
     const ScenarioTerms& terms = answer.scenario.terms;
     if (!answer.scenario.available()) {
         for (const Refusal& refusal : answer.scenario.refusals) {
@@ -172,7 +172,7 @@ void fields(auto& v, Of<RecheckAnswer> auto& answer) {
     v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
 }
 
-template std::string json_text_of(const RecheckAnswer&);
+template std::string json_text_of(const RecheckAnswer&, const Catalogue&);
 
 template const Shape& shape_of<RecheckAnswer>();
 

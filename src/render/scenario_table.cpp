@@ -6,9 +6,11 @@
 
 #include <fmt/format.h>
 
-#include <quoin/render/format.hpp>
+#include "words/parts.hpp"
+#include "words/side_by_side.hpp"
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -72,25 +74,38 @@ bool any(const std::vector<ScenarioAnswer>& scenarios,
     return false;
 }
 
-void add_terms(SideBySide& table) {
-    table.row("note rate", [](auto& s) { return rate_text(s.terms.rate); });
-    table.row("APR", [](auto& s) { return apr_text(s.terms.apr); });
-    table.row("points", [](auto& s) { return fixed(s.terms.points.value(), 3); });
-    table.row("term", [](auto& s) { return term_text(s.terms.term); });
-    table.row("rate lock", [](auto& s) { return fmt::format("{} days", s.terms.lock_days); });
-    table.money("down payment", [](auto& s) { return s.terms.down_payment; });
-    table.row("down, of the price",
+void add_terms(SideBySide& table, const Catalogue& catalogue) {
+    const SideWords& say = catalogue.side;
+    table.row(say.note_rate(), [](auto& s) { return rate_text(s.terms.rate); });
+    table.row(say.apr(), [&](auto& s) {
+        return s.terms.apr ? disclosed_text(s.terms.apr->percent()) : say.none();
+    });
+    table.row(say.points(), [](auto& s) { return fixed(s.terms.points.value(), 3); });
+    table.row(say.term(), [&](auto& s) { return term_text(s.terms.term, catalogue); });
+    table.row(say.lock(), [&](auto& s) { return say.days(s.terms.lock_days); });
+    table.money(say.down_payment(), [](auto& s) { return s.terms.down_payment; });
+    table.row(say.down_percent(),
               [](auto& s) { return percent_text(s.terms.down_percent.value(), 2); });
-    table.row("LTV", [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
+    table.row(say.ltv(), [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
 }
 
-/// What is paid upfront beside the loans: a program's fee, a premium of mortgage insurance, or
-/// both.
-std::string upfront_word(const std::vector<ScenarioAnswer>& scenarios) {
+/// What is paid upfront beside the loans.
+struct UpfrontWords {
+    const Phrase<>& paid;
+    const Phrase<>& in_loan;
+    const Phrase<>& in_cash;
+};
+
+/// A program's fee, a premium of mortgage insurance, or some this and some that.
+UpfrontWords upfront_words(const std::vector<ScenarioAnswer>& scenarios, const SideWords& say) {
     const auto pays = [](const ScenarioAnswer& s) { return !s.upfront_fee.is_zero(); };
-    if (!any(scenarios, [&](auto& s) { return pays(s) && s.insurance.paid_up; })) return "fee";
-    const bool fee = any(scenarios, [&](auto& s) { return pays(s) && !s.insurance.paid_up; });
-    return fee ? "fee, premium" : "single premium";
+    if (!any(scenarios, [&](auto& s) { return pays(s) && s.insurance.paid_up; })) {
+        return {say.upfront_fee, say.upfront_in_loan, say.upfront_in_cash};
+    }
+    if (any(scenarios, [&](auto& s) { return pays(s) && !s.insurance.paid_up; })) {
+        return {say.fee_and_premium, say.fee_and_premium_in_loan, say.fee_and_premium_in_cash};
+    }
+    return {say.single_premium, say.single_premium_in_loan, say.single_premium_in_cash};
 }
 
 bool is_adjustable(const ScenarioAnswer& s) { return s.terms.adjustable.has_value(); }
@@ -98,33 +113,36 @@ bool is_adjustable(const ScenarioAnswer& s) { return s.terms.adjustable.has_valu
 bool pays_extra(const ScenarioAnswer& s) { return !s.terms.extra_principal.is_zero(); }
 
 /// What else the month may come to: bought down at first, or after an adjustable rate has moved.
-void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scenarios) {
+void add_other_months(SideBySide& table, const std::vector<ScenarioAnswer>& scenarios,
+                      const SideWords& say) {
     for (std::size_t year = 0; year < most_buydown_years; ++year) {
         const auto has = [&](const ScenarioAnswer& s) {
             return s.buydown && year < s.buydown->years.size();
         };
         if (!any(scenarios, has)) break;
-        table.row(fmt::format("year {}, bought down", year + 1), [&](auto& s) {
+        table.row(say.bought_down(static_cast<int>(year) + 1), [&](auto& s) {
             return has(s) ? dollars(s.monthly.total() - s.buydown->years[year].subsidy)
                           : std::string("-");
         });
     }
     if (any(scenarios, pays_extra)) {
-        table.money("extra principal, chosen", [](auto& s) { return s.terms.extra_principal; });
+        table.money(say.extra_principal(), [](auto& s) { return s.terms.extra_principal; });
     }
     if (!any(scenarios, is_adjustable)) return;
-    table.row("at the highest rate", [](auto& s) {
+    table.row(say.month_at_highest(), [](auto& s) {
         if (!is_adjustable(s)) return std::string("-");
         return dollars(s.monthly.local() + s.monthly[MonthPart::mortgage_insurance] +
                        s.terms.adjustable->largest_payment());
     });
 }
 
-std::string no_premium(const ScenarioAnswer& s) { return s.insurance.paid_up ? "paid up" : "none"; }
+std::string no_premium(const ScenarioAnswer& s, const SideWords& say) {
+    return s.insurance.paid_up ? say.paid_up() : say.none();
+}
 
-std::string last_insured(const ScenarioAnswer& s) {
-    if (s.insurance.payments == 0) return no_premium(s);
-    if (s.insurance.whole_term) return "whole term";
+std::string last_insured(const ScenarioAnswer& s, const SideWords& say) {
+    if (s.insurance.payments == 0) return no_premium(s, say);
+    if (s.insurance.whole_term) return say.whole_term();
     return fmt::format("{}/{}", s.insurance.last_date->month(), s.insurance.last_date->year());
 }
 
@@ -132,26 +150,27 @@ std::string last_insured(const ScenarioAnswer& s) {
 
 namespace {
 
-SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios) {
+SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+    const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
     for (const MonthPartRow& row : month_parts) {
         const auto amount = [&](const ScenarioAnswer& s) { return s.monthly[row.part]; };
         if (any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
-            table.money(row.name, amount);
+            table.money(catalogue.parts.month(row.part), amount);
         }
     }
     table.rule();
-    table.money("a month, settled", [](auto& s) { return s.monthly.total(); });
+    table.money(say.month_settled(), [](auto& s) { return s.monthly.total(); });
     const bool land_only = any(scenarios, [](auto& s) { return s.first_year_months > 0; });
     if (land_only) {
-        table.money("a month, tax on land only", [](auto& s) { return s.first_year.total(); });
+        table.money(say.month_on_land(), [](auto& s) { return s.first_year.total(); });
     }
-    add_other_months(table, scenarios);
+    add_other_months(table, scenarios, say);
     table.gap();
-    add_terms(table);
+    add_terms(table, catalogue);
     if (any(scenarios, is_adjustable)) {
-        table.row("highest rate", [](auto& s) {
-            return is_adjustable(s) ? rate_text(s.terms.adjustable->ceiling) : std::string("fixed");
+        table.row(say.highest_rate(), [&](auto& s) {
+            return is_adjustable(s) ? rate_text(s.terms.adjustable->ceiling) : say.fixed();
         });
     }
     return table;
@@ -159,34 +178,36 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios) {
 
 } // namespace
 
-std::string month_table(const std::vector<ScenarioAnswer>& scenarios) {
-    return month_side(scenarios).text();
+std::string month_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    return month_side(scenarios, say).text();
 }
 
-std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios) {
-    return month_side(scenarios).rows();
+std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios,
+                                const Catalogue& say) {
+    return month_side(scenarios, say).rows();
 }
 
-std::string loan_table(const std::vector<ScenarioAnswer>& scenarios) {
+std::string loan_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+    const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
-    table.money("contract price", [](auto& s) { return s.price; });
-    table.money("down payment", [](auto& s) { return s.terms.down_payment; });
-    table.money("base loan", [](auto& s) { return s.base_loan; });
+    table.money(say.contract_price(), [](auto& s) { return s.price; });
+    table.money(say.down_payment(), [](auto& s) { return s.terms.down_payment; });
+    table.money(say.base_loan(), [](auto& s) { return s.base_loan; });
     if (any(scenarios, [](auto& s) { return !s.upfront_fee.is_zero(); })) {
-        const std::string fee = upfront_word(scenarios);
-        table.money(fee == "fee" ? "upfront fee" : fee, [](auto& s) { return s.upfront_fee; });
-        table.money(fee + " in the loan", [](auto& s) { return s.financed_fee; });
+        const UpfrontWords upfront = upfront_words(scenarios, say);
+        table.money(upfront.paid(), [](auto& s) { return s.upfront_fee; });
+        table.money(upfront.in_loan(), [](auto& s) { return s.financed_fee; });
     }
-    table.money("loan", [](auto& s) { return s.loan; });
-    table.row("mortgage insurance", [](auto& s) {
-        return s.insurance.payments == 0 ? no_premium(s) : dollars(s.insurance.first_monthly);
+    table.money(say.loan(), [](auto& s) { return s.loan; });
+    table.row(say.insurance(), [&](auto& s) {
+        return s.insurance.payments == 0 ? no_premium(s, say) : dollars(s.insurance.first_monthly);
     });
-    table.row("insurance, a year", [](auto& s) {
-        return s.insurance.payments == 0 ? no_premium(s)
+    table.row(say.insurance_a_year(), [&](auto& s) {
+        return s.insurance.payments == 0 ? no_premium(s, say)
                                          : percent_text(s.insurance.annual_percent.value(), 2);
     });
-    table.row("last insured payment", last_insured);
-    table.row("... if asked at 80 %", [](auto& s) {
+    table.row(say.last_insured(), [&](auto& s) { return last_insured(s, say); });
+    table.row(say.if_asked(), [](auto& s) {
         const auto& date = s.insurance.on_request_date;
         return date ? fmt::format("{}/{}", date->month(), date->year()) : std::string("-");
     });
@@ -201,63 +222,66 @@ bool is_always_told(CashPart part) {
            part == CashPart::closing_costs || part == CashPart::deposits;
 }
 
-SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios) {
+SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+    const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
-    const std::string fee = upfront_word(scenarios);
+    const UpfrontWords upfront = upfront_words(scenarios, say);
     const auto part = [&](const CashPartRow& row) {
         const auto amount = [&](const ScenarioAnswer& s) { return s.cash[row.part] * row.sign; };
         if (!is_always_told(row.part) &&
             !any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
             return;
         }
-        const bool named = row.part == CashPart::upfront_fee && fee != "fee";
-        table.money(named ? fee + ", in cash" : std::string(row.name), amount);
+        table.money(row.part == CashPart::upfront_fee ? upfront.in_cash()
+                                                      : catalogue.parts.cash(row.part),
+                    amount);
     };
     for (const CashPartRow& row : needed_parts) part(row);
     table.rule();
-    table.money("cash needed", [](auto& s) { return s.cash.needed(); });
+    table.money(say.cash_needed(), [](auto& s) { return s.cash.needed(); });
     for (const CashPartRow& row : paid_before_parts) part(row);
     const bool back = any(scenarios, [](auto& s) { return s.cash.to_close() < Money{}; });
-    table.money(back ? "left to bring (minus: back)" : "left to bring",
+    table.money(back ? say.to_bring_or_back() : say.to_bring(),
                 [](auto& s) { return s.cash.to_close(); });
     if (any(scenarios, [](auto& s) { return !s.credits.without_use.is_zero(); })) {
-        table.money("credits without use", [](auto& s) { return s.credits.without_use; });
+        table.money(say.credits_without_use(), [](auto& s) { return s.credits.without_use; });
     }
     if (any(scenarios, [](auto& s) { return !s.lender_credit_without_use.is_zero(); })) {
-        table.money("lender credit lost", [](auto& s) { return s.lender_credit_without_use; });
+        table.money(say.lender_credit_lost(), [](auto& s) { return s.lender_credit_without_use; });
     }
     if (any(scenarios, [](auto& s) { return !s.credits.over_cap.is_zero(); })) {
-        table.money("credits over the cap", [](auto& s) { return s.credits.over_cap; });
+        table.money(say.credits_over_cap(), [](auto& s) { return s.credits.over_cap; });
     }
     return table;
 }
 
 } // namespace
 
-std::string cash_table(const std::vector<ScenarioAnswer>& scenarios) {
-    return cash_side(scenarios).text();
+std::string cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    return cash_side(scenarios, say).text();
 }
 
-std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios) {
-    return cash_side(scenarios).rows();
+std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    return cash_side(scenarios, say).rows();
 }
 
-std::string years_table(const std::vector<ScenarioAnswer>& scenarios) {
+std::string years_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+    const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
-    table.money("paid in five years", [](auto& s) { return s.paid_in_five_years; });
-    table.money("balance after five", [](auto& s) { return s.balance_after_five_years; });
-    table.money("balance after ten", [](auto& s) { return s.balance_after_ten_years; });
-    table.money("interest, whole loan", [](auto& s) { return s.total_interest; });
-    table.money("paid, whole loan", [](auto& s) { return s.paid_over_loan; });
-    table.row("payments", [](auto& s) { return std::to_string(s.payments); });
+    table.money(say.paid_in_five(), [](auto& s) { return s.paid_in_five_years; });
+    table.money(say.balance_after_five(), [](auto& s) { return s.balance_after_five_years; });
+    table.money(say.balance_after_ten(), [](auto& s) { return s.balance_after_ten_years; });
+    table.money(say.interest_over_loan(), [](auto& s) { return s.total_interest; });
+    table.money(say.paid_over_loan(), [](auto& s) { return s.paid_over_loan; });
+    table.row(say.payments(), [](auto& s) { return std::to_string(s.payments); });
     return table.text();
 }
 
-std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios) {
+std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     std::string out;
     for (const ScenarioAnswer& s : scenarios) {
         for (const Refusal& refusal : s.refusals) {
-            out += paragraph(refused_words(s.terms.name, refusal), "  ", "    ");
+            out += paragraph(refused_words(s.terms.name, refusal, say), "  ", "    ");
         }
     }
     return out;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
@@ -18,18 +19,27 @@ struct SideRow {
 };
 
 /// The month by part, what is settled and what the first year is; then the terms that stand beside.
-[[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios);
-[[nodiscard]] std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios,
+                                      const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::vector<SideRow>
+month_rows(const std::vector<ScenarioAnswer>& scenarios,
+           const Catalogue& say = catalogue_in(Language::english));
 
 /// The loan: price, down payment, base loan, fee, LTV, rate, mortgage insurance and its end.
-[[nodiscard]] std::string loan_table(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::string loan_table(const std::vector<ScenarioAnswer>& scenarios,
+                                     const Catalogue& say = catalogue_in(Language::english));
 
-[[nodiscard]] std::string cash_table(const std::vector<ScenarioAnswer>& scenarios);
-[[nodiscard]] std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::string cash_table(const std::vector<ScenarioAnswer>& scenarios,
+                                     const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::vector<SideRow>
+cash_rows(const std::vector<ScenarioAnswer>& scenarios,
+          const Catalogue& say = catalogue_in(Language::english));
 
-[[nodiscard]] std::string years_table(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::string years_table(const std::vector<ScenarioAnswer>& scenarios,
+                                      const Catalogue& say = catalogue_in(Language::english));
 
 /// One line for each scenario that cannot be had, with its reasons; empty where all can.
-[[nodiscard]] std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios);
+[[nodiscard]] std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios,
+                                        const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

@@ -30,8 +30,13 @@ class FieldsToShape {
     void said(std::string_view key, const F& /*value*/) {
         add(key, shape<std::remove_cvref_t<std::invoke_result_t<F>>>());
     }
-    void words(std::string_view key, const auto& value) {
-        said(key, value);
+    template <class F>
+    void words(std::string_view key, const F& /*value*/) {
+        if constexpr (std::invocable<F>) {
+            add(key, shape<std::remove_cvref_t<std::invoke_result_t<F>>>());
+        } else {
+            add(key, shape<std::remove_cvref_t<std::invoke_result_t<F, const Catalogue&>>>());
+        }
         object_->members.back().words = true;
     }
     void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }

@@ -11,9 +11,9 @@
 #include "scenario_table.hpp"
 #include "sheet_style.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/written_mark.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -248,7 +248,7 @@ std::string body_of(const SheetAnswer& answer) {
 
 } // namespace
 
-std::string html_of(const SheetAnswer& answer) {
+std::string html_of(const SheetAnswer& answer, const Catalogue& /*say*/) {
     const Heading& h = answer.quote.heading;
     const std::string title = fmt::format("{}: {} on lot {}", h.community, h.plan, h.lot);
     // Nothing may be fetched or run, wherever the file ends up.

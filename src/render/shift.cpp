@@ -7,9 +7,9 @@
 #include "own_cautions.hpp"
 #include "shift_words.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -157,11 +157,11 @@ std::string scenario_text(const ShiftScenario& s) {
 
 } // namespace
 
-std::string text_of(const ShiftAnswer& answer) {
-    std::string out = heading_text(answer.heading, "What can move before the closing");
+std::string text_of(const ShiftAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "What can move before the closing", say);
     out += fmt::format("contract price as it stands {}\n", dollars(answer.contract_price));
     for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s);
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

@@ -93,10 +93,10 @@ void fields(auto& v, Of<ShiftAnswer> auto& answer) {
     v("step", answer.ask.step);
     v("contract_price", answer.contract_price);
     v("scenarios", answer.scenarios);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const ShiftAnswer&);
+template std::string json_text_of(const ShiftAnswer&, const Catalogue&);
 
 template const Shape& shape_of<ShiftAnswer>();
 template std::optional<ShiftAnswer> read_answer(const Document&, Findings&);

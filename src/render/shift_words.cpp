@@ -7,8 +7,8 @@
 
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -27,7 +27,7 @@ std::string words(const ShiftCase& moved) {
     return {};
 }
 
-Cautions cautions_of(const ShiftAnswer& answer) {
+Cautions cautions_of(const ShiftAnswer& answer, const Catalogue& say) {
     Cautions notes{
         {CautionCode::steps_no_forecast,
          "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
@@ -46,7 +46,7 @@ Cautions cautions_of(const ShiftAnswer& answer) {
              "are shown because the inquiry has them."});
     }
     notes = with_loan_cautions(std::move(notes), answer.heading, terms_of(answer.scenarios));
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 

@@ -4,9 +4,9 @@
 #include <fmt/format.h>
 
 #include "shown_fields.hpp"
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -53,8 +53,8 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table) 
 
 } // namespace
 
-std::string text_of(const ShownAnswer& answer) {
-    std::string out = heading_text(answer.heading, "What the furnished model shows");
+std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "What the furnished model shows", say);
     out += fmt::format("the model is a {}, elevation {}{}\n", answer.model_plan,
                        answer.model_elevation,
                        answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
@@ -100,7 +100,7 @@ void fields(auto& v, Of<ShownAnswer> auto& answer) {
     v("missing", answer.missing);
 }
 
-template std::string json_text_of(const ShownAnswer&);
+template std::string json_text_of(const ShownAnswer&, const Catalogue&);
 
 template const Shape& shape_of<ShownAnswer>();
 template std::optional<ShownAnswer> read_answer(const Document&, Findings&);

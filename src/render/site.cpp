@@ -5,9 +5,9 @@
 
 #include "shared_fields.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -78,20 +78,20 @@ void add_plan(const SitePlan& plan, Table& table) {
     }
 }
 
-Cautions cautions_of(const SiteAnswer& answer) {
+Cautions cautions_of(const SiteAnswer& answer, const Catalogue& say) {
     Cautions notes = with_loan_cautions(
         {{CautionCode::survey_decides,
           "Widths and setbacks are the price book's; the survey and the permit set decide what may "
           "be built where."}},
         answer.heading, {answer.terms});
-    notes.push_back(agent_caution());
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
 } // namespace
 
-std::string text_of(const SiteAnswer& answer) {
-    std::string out = heading_text(answer.heading, "The lots and the plans");
+std::string text_of(const SiteAnswer& answer, const Catalogue& say) {
+    std::string out = heading_text(answer.heading, "The lots and the plans", say);
     if (!answer.note.empty()) out += paragraph(answer.note);
     out += paragraph(
         fmt::format("A move is figured under {}: {}", answer.terms.name, terms_line(answer.terms)),
@@ -109,7 +109,7 @@ std::string text_of(const SiteAnswer& answer) {
                  {"for you", Align::left, 24, 22},
                  {"base price", Align::right, 12, 11}});
     for (const SitePlan& plan : answer.plans) add_plan(plan, plans);
-    return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer));
+    return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer, say));
 }
 
 void fields(auto& v, Of<Measure> auto& measure) {
@@ -187,10 +187,10 @@ void fields(auto& v, Of<SiteAnswer> auto& answer) {
     v("terms", answer.terms);
     v("lots", answer.lots);
     v("plans", answer.plans);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const SiteAnswer&);
+template std::string json_text_of(const SiteAnswer&, const Catalogue&);
 
 template const Shape& shape_of<SiteAnswer>();
 template std::optional<SiteAnswer> read_answer(const Document&, Findings&);

@@ -9,9 +9,9 @@
 
 #include "own_cautions.hpp"
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -131,21 +131,21 @@ bool needs_trades(const TourArea& area) {
 
 } // namespace
 
-Cautions cautions_of(const TourAnswer& answer) {
+Cautions cautions_of(const TourAnswer& answer, const Catalogue& say) {
     Cautions notes = with_loan_cautions(
         {{CautionCode::touch_is_difference,
           "What a touch adds a month is the difference of two whole quotes, rounded as they "
           "are."}},
         answer.heading, {answer.scenario.terms});
     if (std::any_of(answer.areas.begin(), answer.areas.end(), needs_trades))
-        notes.push_back(work_caution());
-    notes.push_back(agent_caution());
+        notes.push_back(work_caution(say));
+    notes.push_back(agent_caution(say));
     return notes;
 }
 
-std::string text_of(const TourAnswer& answer) {
+std::string text_of(const TourAnswer& answer, const Catalogue& say) {
     const ScenarioTerms& terms = answer.scenario.terms;
-    std::string out = heading_text(answer.heading, "The home, area by area");
+    std::string out = heading_text(answer.heading, "The home, area by area", say);
     out += "contract price " + dollars(answer.contract_price) + "\n";
     if (answer.scenario.available()) {
         out += paragraph(fmt::format("{}: {} a month, {}. {}", terms.name,
@@ -164,7 +164,7 @@ std::string text_of(const TourAnswer& answer) {
                  {"cash in all", Align::right, 11, 9}});
     for (const TourArea& area : answer.areas) add_area(area, table);
     out += "\n" + table.text() + incentives_text(answer);
-    return out + footing_text(cautions_of(answer));
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

@@ -130,10 +130,10 @@ void fields(auto& v, Of<TourAnswer> auto& answer) {
     v("scenario", answer.scenario);
     v("areas", answer.areas);
     v("incentives", answer.incentives);
-    v.words("cautions", [&] { return cautions_of(answer); });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
-template std::string json_text_of(const TourAnswer&);
+template std::string json_text_of(const TourAnswer&, const Catalogue&);
 
 template const Shape& shape_of<TourAnswer>();
 template std::optional<TourAnswer> read_answer(const Document&, Findings&);

@@ -2,253 +2,214 @@
 #include <quoin/render/words.hpp>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "band_words.hpp"
-#include <quoin/render/format.hpp>
+#include "words/heading.hpp"
+#include "words/jumps.hpp"
+#include "words/parts.hpp"
+#include "words/refusals.hpp"
+#include "words/terms.hpp"
 
 namespace quoin {
 namespace {
 
-std::string over_words(const Refusal& refusal, const char* limit) {
-    return fmt::format(
-        "{} {} is over {}, {}: {} {} is needed",
-        refusal.with_premium ? "loan with the premium in it," : "base loan", dollars(refusal.found),
-        limit, dollars(refusal.limit), dollars(refusal.found - refusal.limit),
-        refusal.with_premium ? "less of it, by more down or the premium in cash," : "more down");
+/// Which limit what is lent is over.
+struct OverWords {
+    const Phrase<Money, Money, Money>& base;
+    const Phrase<Money, Money, Money>& with_premium;
+};
+std::string over_words(const Refusal& refusal, const OverWords& over) {
+    const auto& phrase = refusal.with_premium ? over.with_premium : over.base;
+    return phrase(refusal.found, refusal.limit, refusal.found - refusal.limit);
 }
 
 } // namespace
 
-std::string_view words(RuleList list) {
-    switch (list) {
-    case RuleList::maximum_ltv:
-        return "the most that the program lends";
-    case RuleList::loan_limit:
-        return "the program's loan limit";
-    case RuleList::upfront_fee:
-        return "the program's upfront fee";
-    case RuleList::annual_fee:
-        return "the program's annual fee";
-    case RuleList::annual_fee_months:
-        return "how long the program's annual fee is paid";
-    case RuleList::contribution_cap:
-        return "the most that sellers may contribute";
-    case RuleList::points_adjustment:
-        return "the sheet's adjustment of points";
-    case RuleList::mi_factors:
-        return "the price of mortgage insurance";
-    case RuleList::single_premium:
-        return "the single premium of mortgage insurance";
-    case RuleList::homeowner:
-        return "the rate of homeowner's insurance";
-    case RuleList::ratios:
-        return "the part of the income that the program lets housing and debts take";
-    case RuleList::residual_income:
-        return "what the program wants left of the income to live on";
-    }
-    return {};
-}
+std::string words(RuleList list, const Catalogue& say) { return say.refusals.list(list); }
 
-std::string words(const ListGap& gap) {
-    const std::string list(words(gap.list));
+std::string words(const ListGap& gap, const Catalogue& say) {
+    const std::string list = words(gap.list, say);
     switch (gap.kind) {
     case ListGap::Kind::ended:
-        return fmt::format("{} after {} is not in the data", list,
-                           long_date(plus_days(gap.edge, -1)));
+        return say.refusals.ended(list, plus_days(gap.edge, -1));
     case ListGap::Kind::not_yet:
-        return fmt::format("{} before {} is not in the data", list, long_date(gap.edge));
+        return say.refusals.not_yet(list, gap.edge);
     case ListGap::Kind::no_row:
-        return fmt::format("{} for a loan like this one is not in the data", list);
+        return say.refusals.no_row(list);
     }
     return {};
 }
 
-std::vector<std::string> words_of(const std::vector<ListGap>& gaps) {
+std::vector<std::string> words_of(const std::vector<ListGap>& gaps, const Catalogue& say) {
     std::vector<std::string> list;
-    for (const ListGap& gap : gaps) list.push_back(words(gap));
+    for (const ListGap& gap : gaps) list.push_back(words(gap, say));
     return list;
 }
 
-std::string words(const Refusal& refusal) {
+std::string words(const Refusal& refusal, const Catalogue& say) {
+    const RefusalWords& of = say.refusals;
     switch (refusal.why) {
     case Barred::rule_unknown:
-        return refusal.gap ? words(*refusal.gap) : std::string();
+        return refusal.gap ? words(*refusal.gap, say) : std::string();
     case Barred::term_not_offered:
-        return "the program has no loans of this term";
+        return of.term_not_offered();
     case Barred::place_not_eligible:
-        return "the home is outside the program's eligible area";
+        return of.place_not_eligible();
     case Barred::score_needed:
-        return "the program's limit depends on a credit score, and none is given";
+        return of.score_needed();
     case Barred::score_below_minimum:
-        return "the credit score is below the program's minimum";
+        return of.score_below_minimum();
     case Barred::ltv_over_maximum:
-        return over_words(refusal, "the program's most");
+        return over_words(refusal, {of.base_over_program, of.all_over_program});
     case Barred::loan_over_limit:
-        return over_words(refusal, "the area's limit");
+        return over_words(refusal, {of.base_over_area, of.all_over_area});
     case Barred::rate_not_offered:
-        return "the rate sheet has no such rate for this program, term and lock";
+        return of.rate_not_offered();
     case Barred::mi_not_offered:
-        return "no mortgage insurance factor for this LTV, score and term";
+        return of.mi_not_offered();
     case Barred::insurance_not_offered:
-        return "no homeowner's insurance rate for a dwelling of this value";
+        return of.insurance_not_offered();
     case Barred::buydown_not_allowed:
-        return "the temporary buydown does not fit the note rate or the term";
+        return of.buydown_not_allowed();
     case Barred::cash_short:
-        return fmt::format("cash of {} is {} short of the least that is needed, {}",
-                           dollars(refusal.found), dollars(refusal.limit - refusal.found),
-                           dollars(refusal.limit));
+        return of.cash_short(refusal.found, refusal.limit - refusal.found, refusal.limit);
     }
     return {};
 }
 
-std::string refused_words(const std::string& scenario, const Refusal& refusal) {
-    return scenario + " cannot be had: " + words(refusal);
+std::string refused_words(const std::string& scenario, const Refusal& refusal,
+                          const Catalogue& say) {
+    return say.refusals.cannot_be_had(scenario, words(refusal, say));
 }
 
-std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals) {
+std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
+                          const Catalogue& say) {
     std::string out;
-    for (const Refusal& refusal : refusals) out += refused_words(terms.name, refusal) + "\n";
+    for (const Refusal& refusal : refusals) out += refused_words(terms.name, refusal, say) + "\n";
     return out;
 }
 
 namespace {
 
-std::string value_words(const JumpSide& side, const char* unit) {
-    return side.value.empty() ? "none" : side.value + unit;
+/// What a value is counted in.
+enum class In { percent, percent_a_year, nothing };
+
+std::string value_words(const JumpSide& side, In unit, const JumpWords& say) {
+    if (side.value.empty()) return say.none();
+    if (unit == In::percent) return say.percent(side.value);
+    return unit == In::percent_a_year ? say.percent_a_year(side.value) : side.value;
 }
 
 /// ": dwelling value over $300,000 up to $400,000", of the row that is read now; empty where the
 /// figure comes from no band.
-std::string row_words(const Jump& jump) {
-    const std::string band = band_words(jump.after.band, jump.before.band);
-    return band.empty() ? band : ": " + band;
+std::string row_words(const Jump& jump, const JumpWords& say) {
+    const std::string band = band_words(jump.after.band, jump.before.band, say);
+    return band.empty() ? band : say.row(band);
 }
 
-/// "3.45 to 3.55: dwelling value over $300,000 up to $400,000".
-std::string change_words(const Jump& jump, const char* unit) {
-    return value_words(jump.before, unit) + " to " + value_words(jump.after, unit) +
-           row_words(jump);
-}
-
-std::string insurance_words(const Jump& jump) {
-    const char* unit = " % a year";
-    if (jump.before.value.empty()) {
-        return "mortgage insurance starts, " + value_words(jump.after, unit) + row_words(jump);
-    }
-    if (jump.after.value.empty()) {
-        return "mortgage insurance is not needed any more, was " + value_words(jump.before, unit);
-    }
-    return "mortgage insurance changes, " + change_words(jump, unit);
+std::string insurance_words(const Jump& jump, const JumpWords& say) {
+    const std::string before = value_words(jump.before, In::percent_a_year, say);
+    const std::string after = value_words(jump.after, In::percent_a_year, say);
+    if (jump.before.value.empty()) return say.insurance_starts(after, row_words(jump, say));
+    if (jump.after.value.empty()) return say.insurance_ends(before);
+    return say.insurance_changes(before, after, row_words(jump, say));
 }
 
 } // namespace
 
-std::string words(const Jump& jump, const Added& added) {
-    if (is_of_the_place(jump.lookup) || added.ltv_before == added.ltv_after) return words(jump);
-    return fmt::format("LTV {} to {} %: {}", fixed(added.ltv_before.value(), 2),
-                       fixed(added.ltv_after.value(), 2), words(jump));
+std::string words(const Jump& jump, const Added& added, const Catalogue& say) {
+    if (is_of_the_place(jump.lookup) || added.ltv_before == added.ltv_after) {
+        return words(jump, say);
+    }
+    return say.jumps.ltv_moved(fixed(added.ltv_before.value(), 2),
+                               fixed(added.ltv_after.value(), 2), words(jump, say));
 }
 
-std::vector<std::string> jump_words(const Added& added) {
+std::vector<std::string> jump_words(const Added& added, const Catalogue& say) {
     std::vector<std::string> list;
-    for (const Jump& jump : added.jumps) list.push_back(words(jump, added));
+    for (const Jump& jump : added.jumps) list.push_back(words(jump, added, say));
     return list;
 }
 
-std::string words(const Jump& jump) {
-    const auto from_to = [&](const char* unit) { return change_words(jump, unit); };
+std::string words(const Jump& jump, const Catalogue& catalogue) {
+    const JumpWords& say = catalogue.jumps;
+    const auto changed = [&](const Phrase<Text, Text, Text>& phrase, In unit) {
+        return phrase(value_words(jump.before, unit, say), value_words(jump.after, unit, say),
+                      row_words(jump, say));
+    };
     switch (jump.lookup) {
     case Lookup::note_rate:
-        return "note rate " + from_to(" %");
+        return changed(say.note_rate, In::percent);
     case Lookup::points_adjustment:
-        return "points " + from_to("");
+        return changed(say.points, In::nothing);
     case Lookup::upfront_fee:
-        return "upfront fee " + from_to(" %");
+        return changed(say.upfront_fee, In::percent);
     case Lookup::annual_fee:
-        return "annual premium " + from_to(" %");
+        return changed(say.annual_premium, In::percent);
     case Lookup::annual_fee_months:
-        return "months that carry the premium " + from_to("");
+        return changed(say.annual_premium_months, In::nothing);
     case Lookup::mi_factor:
-        return insurance_words(jump);
+        return insurance_words(jump, say);
     case Lookup::single_premium:
-        return "single premium of mortgage insurance " + from_to(" %");
+        return changed(say.single_premium, In::percent);
     case Lookup::contribution_cap:
-        return "cap on contributions " + from_to(" %");
+        return changed(say.contribution_cap, In::percent);
     case Lookup::homeowner:
-        return "homeowner's insurance, a year for each $1,000 of dwelling value, " + from_to("");
+        return changed(say.homeowner, In::nothing);
     }
     return {};
 }
 
-std::string words(CreditUse use, const ScenarioAnswer& scenario) {
-    switch (use) {
-    case CreditUse::points:
-        return "points";
-    case CreditUse::buydown:
-        return "the temporary buydown";
-    case CreditUse::upfront_fee:
-        return scenario.insurance.paid_up ? "the single premium" : "the upfront fee";
-    case CreditUse::closing_costs:
-        return "closing costs";
-    case CreditUse::prepaids:
-        return "prepaids and escrow";
-    case CreditUse::down_payment:
-        return "the down payment";
-    }
-    return {};
+std::string words(CreditUse use, const ScenarioAnswer& scenario, const Catalogue& say) {
+    const bool premium = use == CreditUse::upfront_fee && scenario.insurance.paid_up;
+    return premium ? say.parts.single_premium() : say.parts.use(use);
 }
 
-std::string term_text(Months term) {
-    if (term.count() % 12 != 0) return fmt::format("{} months", term.count());
-    return term.count() == 12 ? "1 year" : fmt::format("{} years", term.count() / 12);
+std::string term_text(Months term, const Catalogue& say) {
+    const bool whole = term.count() % months_a_year == 0;
+    return whole ? say.terms.years(term.count() / months_a_year) : say.terms.months(term.count());
 }
 
 namespace {
 
 /// ", for 7 years; then 30-day average SOFR (3.960 % on 18 November 2026) + 2.750, ..."
-std::string adjustable_words(const AdjustableAnswer& a) {
-    return fmt::format(
-        ", its rate fixed for {}, then every {} months the {} ({} on {}) + {}, changing by at most "
-        "{} points at first, {} later and {} above the start, so never over {}: at the worst {} a "
-        "month of principal and interest",
-        term_text(a.initial), a.reset.count(), a.index.name, percent_text(a.index.value.value(), 3),
-        long_date(a.index.date), fixed(a.margin.value(), 3), a.caps.first.value().text(),
-        a.caps.periodic.value().text(), a.caps.life.value().text(), rate_text(a.ceiling),
-        dollars(a.largest_payment()));
+std::string adjustable_words(const AdjustableAnswer& a, const Catalogue& say) {
+    return say.terms.adjustable(term_text(a.initial, say), a.reset.count(), a.index.name,
+                                percent_text(a.index.value.value(), 3), a.index.date,
+                                fixed(a.margin.value(), 3), a.caps.first.value().text(),
+                                a.caps.periodic.value().text(), a.caps.life.value().text(),
+                                a.ceiling, a.largest_payment());
 }
 
-std::string extra_words(Money extra) {
-    if (extra.is_zero()) return {};
-    return fmt::format(", {} extra principal a month by choice", dollars(extra));
+std::string extra_words(Money extra, const Catalogue& say) {
+    return extra.is_zero() ? std::string() : say.terms.extra_principal(extra);
 }
 
 } // namespace
 
-std::string terms_line(const ScenarioTerms& terms) {
-    return fmt::format("{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, "
-                       "{}-day lock{}{}",
-                       terms.program, rate_text(terms.rate), fixed(terms.points.value(), 3),
-                       apr_text(terms.apr, "not to be had"), term_text(terms.term),
-                       dollars(terms.down_payment), percent_text(terms.down_percent.value(), 2),
-                       percent_text(terms.ltv.value(), 2), terms.lock_days,
-                       extra_words(terms.extra_principal),
-                       terms.adjustable ? adjustable_words(*terms.adjustable) : "");
+std::string terms_line(const ScenarioTerms& terms, const Catalogue& say) {
+    return say.terms.line(
+        terms.program, terms.rate, fixed(terms.points.value(), 3),
+        terms.apr ? disclosed_text(terms.apr->percent()) : say.terms.no_apr(),
+        term_text(terms.term, say), terms.down_payment, percent_text(terms.down_percent.value(), 2),
+        percent_text(terms.ltv.value(), 2), terms.lock_days,
+        extra_words(terms.extra_principal, say),
+        terms.adjustable ? adjustable_words(*terms.adjustable, say) : std::string());
 }
 
-std::string closing_words(const CashToClose& cash) {
+std::string closing_words(const CashToClose& cash, const Catalogue& say) {
     const Money left = cash.to_close();
-    return left < Money{} ? dollars(-left) + " back at the closing"
-                          : dollars(left) + " to bring to the closing";
+    return left < Money{} ? say.terms.back(-left) : say.terms.to_bring(left);
 }
 
-std::string heading_text(const Heading& h, std::string_view title) {
-    std::string out = fmt::format("{}\n", title);
-    out += fmt::format("{}, {}\n", h.community, h.builder);
-    out += fmt::format("{} ({}, {} sq ft), elevation {}, lot {}, for {}\n", h.plan, h.style,
-                       grouped(h.square_feet), h.elevation, h.lot, h.buyer);
-    out += fmt::format("as of {}; price book {}, in force to {}; closing {}\n", long_date(h.as_of),
-                       h.price_book_version, long_date(h.price_book_expires), long_date(h.closing));
-    if (!h.prepared_by.empty()) out += fmt::format("prepared by {}\n", h.prepared_by);
+std::string heading_text(const Heading& h, std::string_view title, const Catalogue& say) {
+    const HeadingWords& of = say.heading;
+    std::string out =
+        fmt::format("{}\n{}\n{}\n{}\n", title, of.community(h.community, h.builder),
+                    of.home(h.plan, h.style, grouped(h.square_feet), h.elevation, h.lot, h.buyer),
+                    of.dates(h.as_of, h.price_book_version, h.price_book_expires, h.closing));
+    if (!h.prepared_by.empty()) out += of.prepared_by(h.prepared_by) + "\n";
     return out;
 }
 

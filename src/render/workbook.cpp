@@ -9,8 +9,8 @@
 #include <quoin/answers/recheck.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {

@@ -16,7 +16,7 @@
 #include <quoin/answers/shown.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 #include <quoin/render/words.hpp>
 
 #include "homes.hpp"

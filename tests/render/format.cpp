@@ -1,7 +1,7 @@
 // How figures are written for people.
 #include <shown.hpp>
 
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 #include <quoin/render/words.hpp>
 
 #include "support/files.hpp"

@@ -15,6 +15,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
@@ -84,13 +85,16 @@ struct Caution {
 using Cautions = std::vector<Caution>;
 
 /// That it is an estimate, and who decides.
-[[nodiscard]] Caution estimate_caution(const Heading& heading);
+[[nodiscard]] Caution estimate_caution(const Heading& heading,
+                                       const Catalogue& say = catalogue_in(Language::english));
 /// What must stand beside every payment and rate, in short sentences.
 [[nodiscard]] Cautions loan_cautions(const Heading& heading,
-                                     const std::vector<ScenarioTerms>& terms);
+                                     const std::vector<ScenarioTerms>& terms,
+                                     const Catalogue& say = catalogue_in(Language::english));
 /// What an answer says of its own, then the cautions of its loans.
 [[nodiscard]] Cautions with_loan_cautions(Cautions own, const Heading& heading,
-                                          const std::vector<ScenarioTerms>& terms);
+                                          const std::vector<ScenarioTerms>& terms,
+                                          const Catalogue& say = catalogue_in(Language::english));
 /// The terms out of any list of scenarios.
 template <class Scenarios>
 [[nodiscard]] std::vector<ScenarioTerms> terms_of(const Scenarios& scenarios) {
@@ -99,13 +103,15 @@ template <class Scenarios>
     return terms;
 }
 /// That a program's last edition of a list is used beyond its end.
-[[nodiscard]] Caution continued_caution(std::string_view program, const ListGap& gap);
+[[nodiscard]] Caution continued_caution(std::string_view program, const ListGap& gap,
+                                        const Catalogue& say = catalogue_in(Language::english));
 /// The same of each list of each program, once.
-void add_continued_cautions(const std::vector<ScenarioTerms>& terms, Cautions& cautions);
+void add_continued_cautions(const std::vector<ScenarioTerms>& terms, Cautions& cautions,
+                            const Catalogue& say = catalogue_in(Language::english));
 /// For marked work that needs a permit or a licensed trade.
-[[nodiscard]] Caution work_caution();
+[[nodiscard]] Caution work_caution(const Catalogue& say = catalogue_in(Language::english));
 /// Who may present loan terms: for the agent, once.
-[[nodiscard]] Caution agent_caution();
+[[nodiscard]] Caution agent_caution(const Catalogue& say = catalogue_in(Language::english));
 
 [[nodiscard]] std::vector<std::string> words_of(const Cautions& cautions);
 /// The last lines of a text.

@@ -5,12 +5,16 @@
 
 #include <quoin/text/findings.hpp>
 #include <quoin/text/json_writer.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
-[[nodiscard]] std::string text_of(const Findings& findings);
-[[nodiscard]] std::string json_text_of(const Findings& findings);
+[[nodiscard]] std::string text_of(const Findings& findings,
+                                  const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::string json_text_of(const Findings& findings,
+                                       const Catalogue& say = catalogue_in(Language::english));
 /// The list of them alone, into what is being written.
-void write_problems(const Findings& findings, JsonWriter& json);
+void write_problems(const Findings& findings, JsonWriter& json,
+                    const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

@@ -8,43 +8,58 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
-[[nodiscard]] std::string words(const Refusal& refusal);
+[[nodiscard]] std::string words(const Refusal& refusal,
+                                const Catalogue& say = catalogue_in(Language::english));
 /// "FHA, 3.5 % down cannot be had: ...", of a scenario by its name.
-[[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal);
+[[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal,
+                                        const Catalogue& say = catalogue_in(Language::english));
 /// A line for each reason.
 [[nodiscard]] std::string refused_lines(const ScenarioTerms& terms,
-                                        const std::vector<Refusal>& refusals);
+                                        const std::vector<Refusal>& refusals,
+                                        const Catalogue& say = catalogue_in(Language::english));
 /// "the program's loan limit"
-[[nodiscard]] std::string_view words(RuleList list);
+[[nodiscard]] std::string words(RuleList list,
+                                const Catalogue& say = catalogue_in(Language::english));
 /// "the program's loan limit after 31 December 2026 is not in the data"
-[[nodiscard]] std::string words(const ListGap& gap);
-[[nodiscard]] std::vector<std::string> words_of(const std::vector<ListGap>& gaps);
+[[nodiscard]] std::string words(const ListGap& gap,
+                                const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::vector<std::string>
+words_of(const std::vector<ListGap>& gaps, const Catalogue& say = catalogue_in(Language::english));
 /// What changed, from which band and value to which.
-[[nodiscard]] std::string words(const Jump& jump);
+[[nodiscard]] std::string words(const Jump& jump,
+                                const Catalogue& say = catalogue_in(Language::english));
 /// The same, led by the LTV before and after where it moved.
-[[nodiscard]] std::string words(const Jump& jump, const Added& added);
+[[nodiscard]] std::string words(const Jump& jump, const Added& added,
+                                const Catalogue& say = catalogue_in(Language::english));
 
 /// Every jump of a difference, likewise.
-[[nodiscard]] std::vector<std::string> jump_words(const Added& added);
+[[nodiscard]] std::vector<std::string>
+jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::english));
 
 /// What money went to: "the temporary buydown"; an upfront fee by what it is in this scenario.
-[[nodiscard]] std::string words(CreditUse use, const ScenarioAnswer& scenario);
+[[nodiscard]] std::string words(CreditUse use, const ScenarioAnswer& scenario,
+                                const Catalogue& say = catalogue_in(Language::english));
 
 /// "30 years", "15 years", "181 months".
-[[nodiscard]] std::string term_text(Months term);
+[[nodiscard]] std::string term_text(Months term,
+                                    const Catalogue& say = catalogue_in(Language::english));
 /// "6.125 % note rate, APR 6.4 %, 30 years, ..." : what must stand beside a payment.
-[[nodiscard]] std::string terms_line(const ScenarioTerms& terms);
+[[nodiscard]] std::string terms_line(const ScenarioTerms& terms,
+                                     const Catalogue& say = catalogue_in(Language::english));
 
 /// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
-[[nodiscard]] std::string closing_words(const CashToClose& cash);
+[[nodiscard]] std::string closing_words(const CashToClose& cash,
+                                        const Catalogue& say = catalogue_in(Language::english));
 
 /// "deck, can lights".
 [[nodiscard]] std::string joined(const std::vector<std::string>& names);
 
 /// Title, home, dates: the first lines of every text.
-[[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title);
+[[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title,
+                                       const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

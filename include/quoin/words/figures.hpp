@@ -25,5 +25,6 @@ namespace quoin {
 /// An APR likewise, or `none` where there is none.
 [[nodiscard]] std::string apr_text(const std::optional<Rate>& apr, const char* none = "none");
 [[nodiscard]] std::string long_date(Date date); ///< "24 November 2026"
+[[nodiscard]] std::string spanish_date(Date date); ///< "24 de noviembre de 2026"
 
 } // namespace quoin

@@ -1,5 +1,5 @@
 // Writing figures for people.
-#include <quoin/render/format.hpp>
+#include <quoin/words/figures.hpp>
 
 #include <array>
 
@@ -59,6 +59,14 @@ std::string long_date(Date date) {
         "January", "February", "March",     "April",   "May",      "June",
         "July",    "August",   "September", "October", "November", "December"};
     return std::to_string(date.day()) + " " + months[date.month() - 1] + " " +
+           std::to_string(date.year());
+}
+
+std::string spanish_date(Date date) {
+    constexpr std::array<const char*, 12> months = {
+        "enero", "febrero", "marzo",      "abril",   "mayo",      "junio",
+        "julio", "agosto",  "septiembre", "octubre", "noviembre", "diciembre"};
+    return std::to_string(date.day()) + " de " + months[date.month() - 1] + " de " +
            std::to_string(date.year());
 }
 

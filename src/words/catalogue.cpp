@@ -1,0 +1,10 @@
+// Finding the catalogue in a language.
+#include <quoin/words/catalogue.hpp>
+
+#include "languages.hpp"
+
+namespace quoin {
+
+const Catalogue& catalogue_in(Language /*language*/) { return english::catalogue; }
+
+} // namespace quoin

@@ -1,0 +1,12 @@
+// The languages that there is a catalogue in.
+#pragma once
+
+#include <quoin/words/catalogue.hpp>
+
+namespace quoin {
+
+namespace english {
+extern const Catalogue catalogue;
+}
+
+} // namespace quoin

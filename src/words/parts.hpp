@@ -1,0 +1,22 @@
+// The names of what a month, the cash and the closing costs are made of.
+#pragma once
+
+#include <quoin/lending/closing_cost.hpp>
+#include <quoin/lending/month_part.hpp>
+#include <quoin/loan/cash_to_close.hpp>
+#include <quoin/loan/credits.hpp>
+#include <quoin/pricebook/option.hpp>
+
+#include "words/phrase.hpp"
+
+namespace quoin {
+
+struct PartWords {
+    NamesOf<MonthPart, month_parts.size()> month;
+    NamesOf<CashPart, cash_parts.size()> cash;
+    NamesOf<CreditUse> use;
+    Phrase<> single_premium; ///< what an upfront fee of mortgage insurance is, as a use
+    NamesOf<Unit> unit;
+};
+
+} // namespace quoin

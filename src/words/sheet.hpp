@@ -1,0 +1,10 @@
+// What the buyer takes home.
+#pragma once
+
+#include "words/phrase.hpp"
+
+namespace quoin {
+
+struct SheetWords {};
+
+} // namespace quoin

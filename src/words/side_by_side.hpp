@@ -1,0 +1,63 @@
+// The rows of the tables that set loans side by side.
+#pragma once
+
+#include "words/phrase.hpp"
+
+namespace quoin {
+
+struct SideWords {
+    // The month.
+    Phrase<> month_settled;
+    Phrase<> month_on_land;  ///< tax on the land only
+    Phrase<int> bought_down; ///< year
+    Phrase<> extra_principal;
+    Phrase<> month_at_highest; ///< rate
+    // Terms.
+    Phrase<> note_rate;
+    Phrase<> apr;
+    Phrase<> points;
+    Phrase<> term;
+    Phrase<> lock;
+    Phrase<int> days;
+    Phrase<> down_payment;
+    Phrase<> down_percent;
+    Phrase<> ltv;
+    Phrase<> highest_rate;
+    Phrase<> fixed;
+    // The loan.
+    Phrase<> contract_price;
+    Phrase<> base_loan;
+    Phrase<> upfront_fee;
+    Phrase<> upfront_in_loan;
+    Phrase<> upfront_in_cash;
+    Phrase<> fee_and_premium; ///< beside each other: some pay a fee, some a premium
+    Phrase<> fee_and_premium_in_loan;
+    Phrase<> fee_and_premium_in_cash;
+    Phrase<> single_premium;
+    Phrase<> single_premium_in_loan;
+    Phrase<> single_premium_in_cash;
+    Phrase<> loan;
+    Phrase<> insurance;
+    Phrase<> insurance_a_year;
+    Phrase<> last_insured;
+    Phrase<> if_asked;
+    Phrase<> paid_up;
+    Phrase<> none;
+    Phrase<> whole_term;
+    // Cash.
+    Phrase<> cash_needed;
+    Phrase<> to_bring;
+    Phrase<> to_bring_or_back;
+    Phrase<> credits_without_use;
+    Phrase<> lender_credit_lost;
+    Phrase<> credits_over_cap;
+    // The years.
+    Phrase<> paid_in_five;
+    Phrase<> balance_after_five;
+    Phrase<> balance_after_ten;
+    Phrase<> interest_over_loan;
+    Phrase<> paid_over_loan;
+    Phrase<> payments;
+};
+
+} // namespace quoin
