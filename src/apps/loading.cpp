@@ -18,6 +18,13 @@ Document read_json(const fs::path& path, std::string_view what, Findings& findin
     return source != nullptr ? parse_json(std::move(source), findings) : Document{};
 }
 
+Document read_data(const fs::path& path, std::string_view what, Language language,
+                   Findings& findings) {
+    Document document = read_json(path, what, findings);
+    choose_texts(document, language, findings);
+    return document;
+}
+
 PriceBook read_book(const Document& document, Findings& findings) {
     const auto list = lots_file(document.root);
     if (!list) return read_price_book(document, nullptr, findings);
@@ -71,10 +78,11 @@ std::vector<fs::path> files_that_may_matter(std::vector<fs::path> files, const S
     return left;
 }
 
-Lending load_files(const fs::path& folder, const std::vector<fs::path>& files, Findings& findings) {
+Lending load_files(const fs::path& folder, const std::vector<fs::path>& files, Language language,
+                   Findings& findings) {
     std::vector<Document> documents;
     for (const fs::path& path : files) {
-        documents.push_back(read_json(path, "lending data", findings));
+        documents.push_back(read_data(path, "lending data", language, findings));
     }
     if (documents.empty()) {
         findings.add(problems::file_missing(folder.string(), "a folder of lending data", {}));
@@ -84,21 +92,23 @@ Lending load_files(const fs::path& folder, const std::vector<fs::path>& files, F
 
 } // namespace
 
-Lending load_lending(const std::string& rates, Findings& findings) {
+Lending load_lending(const std::string& rates, Findings& findings, Language language) {
     const fs::path folder = rates_folder(rates);
-    return load_files(folder, lending_files(folder), findings);
+    return load_files(folder, lending_files(folder), language, findings);
 }
 
-Lending load_lending(const std::string& rates, const SheetAsked& asked, Findings& findings) {
+Lending load_lending(const std::string& rates, const SheetAsked& asked, Findings& findings,
+                     Language language) {
     const fs::path folder = rates_folder(rates);
-    return load_files(folder, files_that_may_matter(lending_files(folder), asked), findings);
+    const std::vector<fs::path> files = files_that_may_matter(lending_files(folder), asked);
+    return load_files(folder, files, language, findings);
 }
 
 namespace {
 
 /// What was read of the file is let go before the next is read.
-PriceBook read_book_at(const fs::path& path, Findings& findings) {
-    const Document document = read_json(path, "a price book", findings);
+PriceBook read_book_at(const fs::path& path, Language language, Findings& findings) {
+    const Document document = read_data(path, "a price book", language, findings);
     return document.root.kind == Value::Kind::null ? PriceBook{} : read_book(document, findings);
 }
 
@@ -107,7 +117,7 @@ enum class Sheets { all, own }; ///< which of the rate sheets are read
 /// Reads an inquiry's price book, the lending data and the inquiry itself; stops where one of them
 /// is needed by the next and is not sound.
 std::unique_ptr<Loaded> read_all(const Document& document, const std::string& rates, Sheets sheets,
-                                 Findings& findings) {
+                                 Language language, Findings& findings) {
     auto loaded = std::make_unique<Loaded>();
     const auto named = price_book_of(document);
     if (!named) {
@@ -117,10 +127,10 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
         return loaded;
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
-    loaded->desk.book = read_book_at(path.lexically_normal(), findings);
+    loaded->desk.book = read_book_at(path.lexically_normal(), language, findings);
     const auto asked = sheets == Sheets::own ? sheet_asked(document) : std::nullopt;
-    loaded->desk.lending =
-        asked ? load_lending(rates, *asked, findings) : load_lending(rates, findings);
+    loaded->desk.lending = asked ? load_lending(rates, *asked, findings, language)
+                                 : load_lending(rates, findings, language);
     if (!findings.none()) return loaded;
     loaded->inquiry = read_inquiry(document, loaded->desk, findings);
     return loaded;
@@ -142,13 +152,20 @@ auto load(const std::string& file, std::string_view what, const auto& read) {
 
 } // namespace
 
-std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates) {
+std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates,
+                                     Language language) {
     return load(file, "an inquiry", [&](const Document& document, Findings& findings) {
-        return read_all(document, rates, Sheets::own, findings);
+        return read_all(document, rates, Sheets::own, language, findings);
     });
 }
 
-PriceBook load_price_book(const std::string& file) { return load(file, "a price book", read_book); }
+PriceBook load_price_book(const std::string& file) {
+    return load(file, "a price book", [](const Document& document, Findings& findings) {
+        Document book = document;
+        choose_texts(book, Language::english, findings);
+        return read_book(book, findings);
+    });
+}
 
 AprAnswer load_apr(const std::string& file) { return load(file, "a problem", read_and_solve_apr); }
 
@@ -213,18 +230,18 @@ void check_alone(auto read, const Document& document, Date day, Checked& checked
 
 } // namespace
 
-Checked check_file(const std::string& file, const std::string& rates, std::optional<Date> asked) {
-    Checked checked{file, FileKind::unknown, {}};
+namespace {
+
+/// A document as it is read in one language.
+void check_as(FileKind kind, const Document& document, const std::string& rates,
+              std::optional<Date> asked, Language language, Checked& checked) {
     const Date day = asked.value_or(today());
-    const Document document = read_json(file, "a file", checked.findings);
-    if (!checked.findings.none()) return checked;
-    checked.kind = kind_of(document);
-    switch (checked.kind) {
+    switch (kind) {
     case FileKind::price_book:
         check_place(document, read_book(document, checked.findings), rates, checked.findings);
         break;
     case FileKind::inquiry: {
-        const auto loaded = read_all(document, rates, Sheets::all, checked.findings);
+        const auto loaded = read_all(document, rates, Sheets::all, language, checked.findings);
         if (!checked.findings.none()) break;
         checked.endings = endings_for(*loaded, asked.value_or(loaded->inquiry.as_of));
         break;
@@ -247,6 +264,21 @@ Checked check_file(const std::string& file, const std::string& rates, std::optio
         break;
     case FileKind::unknown:
         checked.findings.add(problems::format_not_of_files({&document.root, Path{}}));
+    }
+}
+
+} // namespace
+
+Checked check_file(const std::string& file, const std::string& rates, std::optional<Date> asked) {
+    Checked checked{file, FileKind::unknown, {}};
+    const Document document = read_json(file, "a file", checked.findings);
+    if (!checked.findings.none()) return checked;
+    checked.kind = kind_of(document);
+    for (const auto& language : codes<Language>) { // what is wrong in several is told once
+        Document in_language = document;
+        choose_texts(in_language, language.meaning, checked.findings);
+        check_as(checked.kind, in_language, rates, asked, language.meaning, checked);
+        if (!checked.findings.none()) break;
     }
     return checked;
 }

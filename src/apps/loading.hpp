@@ -10,6 +10,7 @@
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/inquiry/sitting.hpp>
 #include <quoin/lending/editions.hpp>
+#include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
 #include "interruption.hpp"
@@ -26,21 +27,26 @@ struct Loaded {
 };
 
 /// Throws Refused with everything that is wrong in the inquiry, its price book or the lending data.
-/// Of the rate sheets only the inquiry's own is read whole.
+/// Of the rate sheets only the inquiry's own is read whole. `language`: of the data's texts.
 [[nodiscard]] std::unique_ptr<Loaded> load_inquiry(const std::string& file,
-                                                   const std::string& rates);
+                                                   const std::string& rates,
+                                                   Language language = Language::english);
 
 /// A JSON file; its problems are recorded and its root is then null. `what` names it in messages.
 [[nodiscard]] Document read_json(const std::filesystem::path& path, std::string_view what,
                                  Findings& findings);
+/// Likewise, with its texts in a language.
+[[nodiscard]] Document read_data(const std::filesystem::path& path, std::string_view what,
+                                 Language language, Findings& findings);
 /// A price book with the list of lots it may point to.
 [[nodiscard]] PriceBook read_book(const Document& document, Findings& findings);
 /// The lending data of a folder, all of it; `rates` empty: the data that rates_folder finds.
-[[nodiscard]] Lending load_lending(const std::string& rates, Findings& findings);
+[[nodiscard]] Lending load_lending(const std::string& rates, Findings& findings,
+                                   Language language = Language::english);
 /// The same without the rate sheets that are not the one asked for, and without their faults. What
 /// does not say whether it is the one is read; where none is, all are.
 [[nodiscard]] Lending load_lending(const std::string& rates, const SheetAsked& asked,
-                                   Findings& findings);
+                                   Findings& findings, Language language = Language::english);
 
 /// Throws Refused likewise.
 [[nodiscard]] PriceBook load_price_book(const std::string& file);

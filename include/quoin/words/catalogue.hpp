@@ -7,13 +7,9 @@
 // src/words, one file each; a language is a folder there.
 #pragma once
 
-#include <quoin/text/codes.hpp>
+#include <quoin/text/language.hpp>
 
 namespace quoin {
-
-enum class Language { english };
-template <>
-inline constexpr auto codes<Language> = coded<Language>({{Language::english, "en"}});
 
 struct AddsWords;
 struct AffordWords;

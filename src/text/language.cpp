@@ -1,0 +1,61 @@
+// Choosing the texts of one language.
+#include <quoin/text/language.hpp>
+
+#include <algorithm>
+#include <utility>
+
+#include <quoin/text/ids.hpp>
+#include <quoin/text/problems.hpp>
+#include <quoin/text/spot.hpp>
+
+namespace quoin {
+namespace {
+
+/// One language is enough to tell: no object of a file has a member of these names.
+bool is_in_languages(const Value& value) {
+    return value.kind == Value::Kind::object &&
+           std::any_of(value.keys.begin(), value.keys.end(), [](const Key& key) {
+               return meaning_in(codes<Language>, key.name).has_value();
+           });
+}
+
+void check(const Spot& texts, Findings& findings) {
+    std::vector<std::string> known;
+    for (const auto& language : codes<Language>) known.emplace_back(language.code);
+    for (std::size_t i = 0; i < texts.value->items.size(); ++i) {
+        const Key& key = texts.value->keys[i];
+        const Value& text = texts.value->items[i];
+        const Spot spot{&text, Path{&texts.path, key.name}};
+        if (std::find(known.begin(), known.end(), key.name) == known.end()) {
+            Value named; // the message points at the name, not at the value
+            named.place = key.place;
+            findings.add(
+                problems::member_unknown({&named, spot.path}, key.name, nearest(key.name, known)));
+        } else if (text.kind != Value::Kind::text) {
+            findings.add(problems::not_a_text(spot));
+        }
+    }
+}
+
+void choose(Value& value, const Path& path, Language language, Findings& findings) {
+    if (is_in_languages(value)) {
+        check({&value, path}, findings);
+        const Value* const wanted = value.find(code_of(language));
+        value = Value(wanted != nullptr ? *wanted : value.items.front());
+        return;
+    }
+    for (std::size_t i = 0; i < value.items.size(); ++i) {
+        const Path inside = value.kind == Value::Kind::object
+                                ? Path{&path, value.keys[i].name}
+                                : Path{&path, {}, static_cast<int>(i)};
+        choose(value.items[i], inside, language, findings);
+    }
+}
+
+} // namespace
+
+void choose_texts(Document& document, Language language, Findings& findings) {
+    choose(document.root, Path{}, language, findings);
+}
+
+} // namespace quoin

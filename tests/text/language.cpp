@@ -1,0 +1,66 @@
+// Texts of a file that are written in several languages: which one is read, and what is refused.
+#include <shown.hpp>
+
+#include <quoin/text/language.hpp>
+
+#include "support/findings.hpp"
+
+using namespace quoin;
+using namespace quoin::test;
+
+namespace {
+
+/// What a text becomes in a language, as JSON without blanks between.
+std::string chosen(const std::string& text, Language language) {
+    Parsed parsed(text);
+    REQUIRE(parsed.findings.none());
+    choose_texts(parsed.document, language, parsed.findings);
+    INFO(listing(parsed.findings));
+    CHECK(parsed.findings.none());
+    std::string json = write_json(parsed.document.root);
+    std::erase_if(json, [](char c) { return c == '\n'; });
+    return json;
+}
+
+} // namespace
+
+TEST_CASE("A text in several languages is read in the one asked for") {
+    const std::string book = R"({"id": "a", "options": [
+        {"name": {"en": "Cedar deck", "es": "Terraza de cedro"}, "note": "as built"}]})";
+    CHECK(
+        chosen(book, Language::english) ==
+        R"({  "id": "a",  "options": [    {      "name": "Cedar deck",      "note": "as built"    }  ]})");
+    CHECK(
+        chosen(book, Language::spanish) ==
+        R"({  "id": "a",  "options": [    {      "name": "Terraza de cedro",      "note": "as built"    }  ]})");
+}
+
+TEST_CASE("Where a language is not there the first is read") {
+    CHECK(chosen(R"([{"es": "cerca"}])", Language::english) == R"([  "cerca"])");
+    CHECK(chosen(R"([{"en": "fence"}])", Language::spanish) == R"([  "fence"])");
+}
+
+TEST_CASE("What has no language among its members is no text") {
+    const std::string json = R"([{"id": "x"}, {}, {"lot": {"enough": 1}}])";
+    Parsed before(json);
+    CHECK(chosen(json, Language::spanish) == [&] {
+        std::string text = write_json(before.root());
+        std::erase_if(text, [](char c) { return c == '\n'; });
+        return text;
+    }());
+}
+
+TEST_CASE("A language that is none and what is no text are refused where they stand") {
+    for (const auto& [text, id, path, place] :
+         {std::tuple(R"([{"en": "deck", "sp": "terraza"}])", "member-unknown", "/0/sp", "1:17"),
+          std::tuple(R"([{"en": "deck", "es": 7}])", "wrong-kind", "/0/es", "1:23"),
+          std::tuple(R"([{"en": {"es": "x"}}])", "wrong-kind", "/0/en", "1:9")}) {
+        CAPTURE(text);
+        Parsed parsed(text);
+        choose_texts(parsed.document, Language::english, parsed.findings);
+        INFO(listing(parsed.findings));
+        REQUIRE(problem_ids(parsed.findings) == Ids{id});
+        CHECK(parsed.findings.problems()[0].path == path);
+        CHECK(place_of(parsed.findings.problems()[0]) == place);
+    }
+}
