@@ -24,6 +24,7 @@ void check(const Spot& texts, Findings& findings) {
     for (const auto& language : codes<Language>) known.emplace_back(language.code);
     for (std::size_t i = 0; i < texts.value->items.size(); ++i) {
         const Key& key = texts.value->keys[i];
+        if (key.name == "comment") continue;
         const Value& text = texts.value->items[i];
         const Spot spot{&text, Path{&texts.path, key.name}};
         if (std::find(known.begin(), known.end(), key.name) == known.end()) {
@@ -37,11 +38,17 @@ void check(const Spot& texts, Findings& findings) {
     }
 }
 
+/// The text in the language, or the first that is no comment.
+const Value& chosen(const Value& texts, Language language) {
+    if (const Value* wanted = texts.find(code_of(language))) return *wanted;
+    const bool remark = texts.keys.front().name == "comment";
+    return texts.items[remark ? 1 : 0]; // it is there: a language is among the members
+}
+
 void choose(Value& value, const Path& path, Language language, Findings& findings) {
     if (is_in_languages(value)) {
         check({&value, path}, findings);
-        const Value* const wanted = value.find(code_of(language));
-        value = Value(wanted != nullptr ? *wanted : value.items.front());
+        value = Value(chosen(value, language));
         return;
     }
     for (std::size_t i = 0; i < value.items.size(); ++i) {

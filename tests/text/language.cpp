@@ -38,6 +38,8 @@ TEST_CASE("A text in several languages is read in the one asked for") {
 TEST_CASE("Where a language is not there the first is read") {
     CHECK(chosen(R"([{"es": "cerca"}])", Language::english) == R"([  "cerca"])");
     CHECK(chosen(R"([{"en": "fence"}])", Language::spanish) == R"([  "fence"])");
+    CHECK(chosen(R"([{"comment": "by hand", "en": "fence"}])", Language::spanish) ==
+          R"([  "fence"])");
 }
 
 TEST_CASE("What has no language among its members is no text") {
