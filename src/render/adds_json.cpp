@@ -26,7 +26,7 @@ void fields(auto& v, Of<Added> auto& added) {
             v("why", jump.lookup);
             v("before", jump.before);
             v("after", jump.after);
-            v.words("words", [&] { return words(jump, added); });
+            v.words("words", [&](const Catalogue& say) { return words(jump, added, say); });
         });
     });
 }

@@ -1,9 +1,8 @@
 // Rendering what the furnished model shows.
 #include <quoin/answers/shown.hpp>
 
-#include <fmt/format.h>
-
 #include "shown_fields.hpp"
+#include "words/shown.hpp"
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
@@ -12,11 +11,11 @@ namespace quoin {
 
 namespace {
 
-std::string standing_text(const ShownItem& item) {
+std::string standing_text(const ShownItem& item, const Catalogue& say) {
     if (item.standing == ShownStanding::yours_partly && !item.your_level.empty()) {
-        return fmt::format("yours: {}", item.your_level);
+        return say.shown.yours(item.your_level);
     }
-    return std::string(name_of(item.standing));
+    return say.shown.standing(item.standing);
 }
 
 std::string price_text(const ShownItem& item) {
@@ -25,21 +24,24 @@ std::string price_text(const ShownItem& item) {
     return priced ? dollars(*item.price) : std::string{};
 }
 
-void add_shown(const ShownItem& item, Table& table) {
-    std::string name = item.as_shown.empty() ? item.name : item.name + ": " + item.as_shown;
-    if (item.quantity) {
-        name += fmt::format(", {}{}", grouped(*item.quantity),
-                            item.unit == Unit::each ? " of them"
-                                                    : " " + std::string(name_of(item.unit)));
-    }
-    const auto lines = wrapped(name, 56);
-    table.row({"  " + lines.front(), standing_text(item), price_text(item)});
+/// "Kitchen counters: quartz", "Can lights, 6 of them".
+std::string name_text(const ShownItem& item, const Catalogue& say) {
+    const std::string name =
+        item.as_shown.empty() ? item.name : say.shown.named(item.name, item.as_shown);
+    if (!item.quantity) return name;
+    return say.shown.counted(name, quantity_text(*item.quantity, item.unit, say));
+}
+
+void add_shown(const ShownItem& item, Table& table, const Catalogue& say) {
+    const auto lines = wrapped(name_text(item, say), 56);
+    table.row({"  " + lines.front(), standing_text(item, say), price_text(item)});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
     if (!item.why_not.empty()) table.title("      " + item.why_not);
 }
 
 /// What comes with the home in an area, then what the model shows there.
-void add_area(const ShownAnswer& answer, const std::string& area, Table& table) {
+void add_area(const ShownAnswer& answer, const std::string& area, Table& table,
+              const Catalogue& say) {
     for (const IncludedItem& included : answer.included) {
         if (included.area != area) continue;
         const auto lines = wrapped(included.text, 88);
@@ -47,36 +49,32 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table) 
         for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
     }
     for (const ShownItem& item : answer.items) {
-        if (item.area == area) add_shown(item, table);
+        if (item.area == area) add_shown(item, table, say);
     }
 }
 
 } // namespace
 
 std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "What the furnished model shows", say);
-    out += fmt::format("the model is a {}, elevation {}{}\n", answer.model_plan,
-                       answer.model_elevation,
-                       answer.model_lot.empty() ? "" : ", on lot " + answer.model_lot);
+    std::string out = heading_text(answer.heading, say.shown.title(), say);
+    const std::string on_lot =
+        answer.model_lot.empty() ? std::string() : say.shown.on_lot(answer.model_lot);
+    out += say.shown.model(answer.model_plan, answer.model_elevation, on_lot) + "\n";
     if (!answer.model_note.empty()) out += paragraph(answer.model_note);
-    out += "lines with + come with your plan\n";
+    out += say.shown.how_to_read() + "\n";
     Table table({{"", Align::left, 58, 56},
-                 {"for you", Align::left, 30, 16},
-                 {"as shown", Align::right, 12, 11}});
+                 {say.shown.for_you(), Align::left, 30, 16},
+                 {say.shown.as_shown(), Align::right, 12, 11}});
     for (const std::string& area : answer.areas) {
         table.gap();
         table.title(area);
-        add_area(answer, area, table);
+        add_area(answer, area, table, say);
     }
     table.rule();
-    table.row(
-        {"everything shown that your plan and lot can have", "", dollars(answer.shown_total)});
-    table.row({"of that, not in your home", "", dollars(answer.missing)});
+    table.row({say.shown.can_be_had(), "", dollars(answer.shown_total)});
+    table.row({say.shown.missing(), "", dollars(answer.missing)});
     out += "\n" + table.text();
-    return out + "\n" +
-           paragraph("Prices are those of the price book on your plan. 'quoin adds' says what each "
-                     "one is a month.",
-                     "", "", 100);
+    return out + "\n" + paragraph(say.shown.whose_prices(), "", "", 100);
 }
 
 void fields(auto& v, Of<IncludedItem> auto& item) {

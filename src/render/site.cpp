@@ -1,9 +1,10 @@
 // Rendering the lots and plans of a community.
 #include <quoin/answers/site.hpp>
 
-#include <fmt/format.h>
+#include <algorithm>
 
 #include "shared_fields.hpp"
+#include "words/site.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -12,111 +13,118 @@
 namespace quoin {
 namespace {
 
-/// "rear setback 31 ft": a measure's name ends in its unit.
-std::string measure_text(const Measure& measure) {
-    std::string name = measure.name;
-    std::string unit;
-    for (const auto& [suffix, words] : {std::pair("_sq_ft", " sq ft"), std::pair("_ft", " ft")}) {
-        if (!name.ends_with(suffix)) continue;
-        unit = words;
-        name.resize(name.size() - std::string_view(suffix).size());
-        break;
-    }
-    for (char& letter : name) letter = letter == '_' ? ' ' : letter;
-    return name + " " + grouped(measure.value) + unit;
+/// A measure's name without the unit that it ends in.
+std::string measure_name(std::string_view name, std::string_view unit) {
+    std::string words(name.substr(0, name.size() - unit.size()));
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
 }
 
-std::string measures_text(const std::vector<Measure>& measures) {
+/// "rear setback 31 ft"
+std::string measure_text(const Measure& measure, const SiteWords& say) {
+    const std::string value = grouped(measure.value);
+    for (const auto& [unit, phrase] : {std::pair("_sq_ft", &say.measured_in_square_feet),
+                                       std::pair("_ft", &say.measured_in_feet)}) {
+        if (measure.name.ends_with(unit)) return (*phrase)(measure_name(measure.name, unit), value);
+    }
+    return say.measured(measure_name(measure.name, ""), value);
+}
+
+std::string measures_text(const std::vector<Measure>& measures, const SiteWords& say) {
     std::vector<std::string> texts;
-    for (const Measure& measure : measures) texts.push_back(measure_text(measure));
+    for (const Measure& measure : measures) texts.push_back(measure_text(measure, say));
     return joined(texts);
 }
 
-std::string_view for_you(const SiteLot& lot) {
-    if (lot.chosen) return "yours";
-    if (lot.lot.status != LotStatus::free) return "";
-    return lot.fits ? "can be had" : "your plan does not fit";
+std::string for_you(const SiteLot& lot, const SiteWords& say) {
+    if (lot.chosen) return say.yours();
+    if (lot.lot.status != LotStatus::free) return {};
+    return lot.fits ? say.can_be_had() : say.plan_does_not_fit();
 }
 
-/// What it comes to there, and what would not go along.
-void add_move(const auto& place, std::string_view led_by, Table& table) {
-    if (!place.move) return;
-    const SiteMove& move = *place.move;
-    std::string words = fmt::format("{}{} in price", led_by, signed_dollars(move.price));
-    words += move.added.available()
-                 ? fmt::format(", {} a month, {} cash in all", signed_dollars(move.added.per_month),
-                               signed_dollars(move.added.cash))
-                 : "; the loan cannot be had: " + quoin::words(move.added.refusals.front());
-    table.remark(words, 88);
-    for (const FallsOut& one : place.falls_out) {
-        table.remark(fmt::format("would fall out: {} ({})", one.name, one.why), 88);
+std::string for_you(const SitePlan& plan, const SiteWords& say) {
+    if (plan.chosen) return say.yours();
+    return plan.fits ? say.fits_your_lot() : say.does_not_fit_your_lot();
+}
+
+/// What the home comes to there.
+std::string move_text(const SiteMove& move, const Catalogue& say) {
+    const std::string price = signed_dollars(move.price);
+    if (!move.added.available()) {
+        return say.site.no_loan(price, words(move.added.refusals.front(), say));
     }
+    return say.site.move(price, signed_dollars(move.added.per_month),
+                         signed_dollars(move.added.cash));
 }
 
-void add_lot(const SiteLot& lot, Table& table) {
-    table.row({lot.lot.id, std::string(name_of(lot.lot.status)),
-               std::string(name_of(lot.lot.grade)),
-               lot.every_plan ? "every plan" : joined(lot.plans), std::string(for_you(lot)),
+void add_falls_out(const std::vector<FallsOut>& falls_out, Table& table, const SiteWords& say) {
+    for (const FallsOut& one : falls_out) table.remark(say.falls_out(one.name, one.why), 88);
+}
+
+void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
+    const SiteWords& say = catalogue.site;
+    table.row({lot.lot.id, say.status(lot.lot.status), say.grade(lot.lot.grade),
+               lot.every_plan ? say.every_plan() : joined(lot.plans), for_you(lot, say),
                dollars(lot.lot.premium)});
-    table.remark(measures_text(lot.lot.measures) + (lot.lot.flood_zone ? "; flood zone" : ""), 88);
+    const std::string measures = measures_text(lot.lot.measures, say);
+    table.remark(lot.lot.flood_zone ? say.flood_zone(measures) : measures, 88);
     table.remark(lot.lot.note, 88);
-    add_move(lot, "", table);
+    if (!lot.move) return;
+    table.remark(move_text(*lot.move, catalogue), 88);
+    add_falls_out(lot.falls_out, table, say);
 }
 
-void add_plan(const SitePlan& plan, Table& table) {
-    const std::string size =
-        fmt::format("{} sq ft, {} bed, {} bath", grouped(plan.plan.square_feet),
-                    plan.plan.bedrooms.text(), plan.plan.bathrooms.text());
-    table.row({plan.plan.name, plan.plan.style, size,
-               plan.chosen ? "yours"
-               : plan.fits ? "fits your lot"
-                           : "does not fit your lot",
-               dollars(plan.plan.base_price)});
+void add_plan(const SitePlan& plan, Table& table, const Catalogue& catalogue) {
+    const SiteWords& say = catalogue.site;
+    table.row({plan.plan.name, plan.plan.style,
+               say.size(grouped(plan.plan.square_feet), plan.plan.bedrooms.text(),
+                        plan.plan.bathrooms.text()),
+               for_you(plan, say), dollars(plan.plan.base_price)});
     table.remark(plan.plan.note, 88);
     for (const SiteElevation& one : plan.elevations) {
-        add_move(one, one.elevation.name + ": ", table);
+        if (!one.move) continue;
+        table.remark(say.elevation(one.elevation.name, move_text(*one.move, catalogue)), 88);
+        add_falls_out(one.falls_out, table, say);
     }
 }
 
 Cautions cautions_of(const SiteAnswer& answer, const Catalogue& say) {
-    Cautions notes = with_loan_cautions(
-        {{CautionCode::survey_decides,
-          "Widths and setbacks are the price book's; the survey and the permit set decide what may "
-          "be built where."}},
-        answer.heading, {answer.terms});
+    Cautions notes = with_loan_cautions({{CautionCode::survey_decides, say.site.survey_decides()}},
+                                        answer.heading, {answer.terms}, say);
     notes.push_back(agent_caution(say));
     return notes;
 }
 
 } // namespace
 
-std::string text_of(const SiteAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "The lots and the plans", say);
+std::string text_of(const SiteAnswer& answer, const Catalogue& catalogue) {
+    const SiteWords& say = catalogue.site;
+    std::string out = heading_text(answer.heading, say.title(), catalogue);
     if (!answer.note.empty()) out += paragraph(answer.note);
-    out += paragraph(
-        fmt::format("A move is figured under {}: {}", answer.terms.name, terms_line(answer.terms)),
-        "", "  ");
-    Table lots({{"lot", Align::left, 8, 5},
+    out += paragraph(say.figured_under(answer.terms.name, terms_line(answer.terms, catalogue)), "",
+                     "  ");
+    Table lots({{say.lot(), Align::left, 8, 5},
                 {"", Align::left, 6, 6},
-                {"ground", Align::left, 10, 9},
-                {"plans", Align::left, 34, 30},
-                {"for you", Align::left, 24, 22},
-                {"premium", Align::right, 12, 11}});
-    for (const SiteLot& lot : answer.lots) add_lot(lot, lots);
-    Table plans({{"plan", Align::left, 14, 12},
+                {say.ground(), Align::left, 10, 9},
+                {say.plans(), Align::left, 34, 30},
+                {say.for_you(), Align::left, 24, 22},
+                {say.premium(), Align::right, 12, 11}});
+    for (const SiteLot& lot : answer.lots) add_lot(lot, lots, catalogue);
+    Table plans({{say.plan(), Align::left, 14, 12},
                  {"", Align::left, 10, 10},
                  {"", Align::left, 40, 36},
-                 {"for you", Align::left, 24, 22},
-                 {"base price", Align::right, 12, 11}});
-    for (const SitePlan& plan : answer.plans) add_plan(plan, plans);
-    return out + "\n" + lots.text() + "\n" + plans.text() + footing_text(cautions_of(answer, say));
+                 {say.for_you(), Align::left, 24, 22},
+                 {say.base_price(), Align::right, 12, 11}});
+    for (const SitePlan& plan : answer.plans) add_plan(plan, plans, catalogue);
+    return out + "\n" + lots.text() + "\n" + plans.text() +
+           footing_text(cautions_of(answer, catalogue));
 }
 
 void fields(auto& v, Of<Measure> auto& measure) {
     v.named("Measure");
     v("name", measure.name);
     v("value", measure.value);
-    v.words("words", [&] { return measure_text(measure); });
+    v.words("words", [&](const Catalogue& say) { return measure_text(measure, say.site); });
 }
 
 void fields(auto& v, Of<FallsOut> auto& one) {

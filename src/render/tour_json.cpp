@@ -20,7 +20,7 @@ void fields(auto& v, Of<TourTouch> auto& touch) {
     v("takes_out", touch.takes_out);
     v("price", touch.price);
     difference(v, touch.added);
-    v.words("jumps", [&] { return jump_words(touch.added); });
+    v.words("jumps", [&](const Catalogue& say) { return jump_words(touch.added, say); });
     v("along", touch.along);
     v("instead_of", touch.instead);
     v("brings", touch.brings);

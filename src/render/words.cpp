@@ -203,6 +203,12 @@ std::string closing_words(const CashToClose& cash, const Catalogue& say) {
     return left < Money{} ? say.terms.back(-left) : say.terms.to_bring(left);
 }
 
+std::string quantity_text(Decimal quantity, Unit unit, const Catalogue& say) {
+    const std::string number = grouped(quantity);
+    return unit == Unit::each ? say.parts.of_them(number)
+                              : say.parts.so_much(number, say.parts.unit(unit));
+}
+
 std::string heading_text(const Heading& h, std::string_view title, const Catalogue& say) {
     const HeadingWords& of = say.heading;
     std::string out =

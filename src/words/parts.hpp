@@ -17,6 +17,8 @@ struct PartWords {
     NamesOf<CreditUse> use;
     Phrase<> single_premium; ///< what an upfront fee of mortgage insurance is, as a use
     NamesOf<Unit> unit;
+    Phrase<Text> of_them;       ///< a count
+    Phrase<Text, Text> so_much; ///< a measure, its unit
 };
 
 } // namespace quoin

@@ -1,10 +1,47 @@
-// The lots and the plans.
+// The lots and the plans of a community.
 #pragma once
+
+#include <quoin/pricebook/lot.hpp>
 
 #include "words/phrase.hpp"
 
 namespace quoin {
 
-struct SiteWords {};
+struct SiteWords {
+    Phrase<> title;
+    Phrase<Text, Text> figured_under; ///< scenario, its terms
+
+    // The lots.
+    Phrase<> lot;
+    Phrase<> ground;
+    Phrase<> plans;
+    Phrase<> for_you;
+    Phrase<> premium;
+    NamesOf<LotStatus> status;
+    NamesOf<Grade> grade;
+    Phrase<> every_plan;
+    Phrase<> yours; ///< of a lot and of a plan
+    Phrase<> can_be_had;
+    Phrase<> plan_does_not_fit;
+    Phrase<Text, Text> measured; ///< a measure's name, its value
+    Phrase<Text, Text> measured_in_feet;
+    Phrase<Text, Text> measured_in_square_feet;
+    Phrase<Text> flood_zone; ///< measures of a lot that lies in one
+
+    // The plans.
+    Phrase<> plan;
+    Phrase<> base_price;
+    Phrase<Text, Text, Text> size; ///< square feet, bedrooms, bathrooms
+    Phrase<> fits_your_lot;
+    Phrase<> does_not_fit_your_lot;
+
+    // A move.
+    Phrase<Text, Text, Text> move; ///< change of the price, of a month, of the cash
+    Phrase<Text, Text> no_loan;    ///< change of the price, reason
+    Phrase<Text, Text> elevation;  ///< its name, what the move to it comes to
+    Phrase<Text, Text> falls_out;  ///< what would, reason
+
+    Phrase<> survey_decides; ///< a caution
+};
 
 } // namespace quoin

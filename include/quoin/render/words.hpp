@@ -55,6 +55,10 @@ jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::eng
 [[nodiscard]] std::string closing_words(const CashToClose& cash,
                                         const Catalogue& say = catalogue_in(Language::english));
 
+/// "12 of them", "240 sq ft".
+[[nodiscard]] std::string quantity_text(Decimal quantity, Unit unit,
+                                        const Catalogue& say = catalogue_in(Language::english));
+
 /// "deck, can lights".
 [[nodiscard]] std::string joined(const std::vector<std::string>& names);
 

@@ -35,6 +35,8 @@ inline constexpr PartWords parts = {
     .unit = {{{Unit::each, "each"},
               {Unit::square_foot, "sq ft"},
               {Unit::linear_foot, "linear ft"}}},
+    .of_them = "{} of them",
+    .so_much = "{} {}",
 };
 
 } // namespace quoin::english
