@@ -2,9 +2,9 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/render/answers.hpp>
 
-#include <fmt/format.h>
-
 #include "own_cautions.hpp"
+#include "words/cash.hpp"
+#include "words/parts.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -18,9 +18,11 @@ Table two_columns(std::string last = {}) {
         {{"", Align::left, 66, 62}, {"", Align::left, 16, 14}, {last, Align::right, 14, 14}});
 }
 
-std::string payer_text(const CostLine& line) {
-    if (line.paid_by != PaidBy::buyer) return "paid by the " + std::string(name_of(line.paid_by));
-    return line.before_closing ? "when ordered" : "";
+std::string titled(const std::string& title) { return "\n" + title + "\n"; }
+
+std::string payer_text(const CostLine& line, const CashWords& say) {
+    if (line.paid_by != PaidBy::buyer) return say.paid_by(line.paid_by);
+    return line.before_closing ? say.when_ordered() : std::string();
 }
 
 Money buyers_sum(const CashAnswer& answer, CostSection section) {
@@ -31,251 +33,226 @@ Money buyers_sum(const CashAnswer& answer, CostSection section) {
     return sum;
 }
 
-void add_section(const CashAnswer& answer, CostSection section, Table& table) {
+void add_section(const CashAnswer& answer, CostSection section, Table& table,
+                 const CashWords& say) {
     bool headed = false;
     for (const CostLine& line : answer.costs) {
         if (line.section != section) continue;
         if (!headed) {
-            table.row({std::string(name_of(section)), "", dollars(buyers_sum(answer, section))});
+            table.row({say.section(section), "", dollars(buyers_sum(answer, section))});
             headed = true;
         }
-        table.row({"  " + line.name + (line.finance_charge ? " (finance charge)" : ""),
-                   payer_text(line), dollars(line.amount)});
+        table.row({"  " + (line.finance_charge ? say.in_finance_charge(line.name) : line.name),
+                   payer_text(line, say), dollars(line.amount)});
     }
 }
 
-std::string costs_text(const CashAnswer& answer) {
-    Table table = two_columns("buyer's sums");
+std::string costs_text(const CashAnswer& answer, const CashWords& say) {
+    Table table = two_columns(say.buyers_sums());
     for (const CostSection section :
          {CostSection::origination, CostSection::not_shopped_for, CostSection::shopped_for,
           CostSection::taxes_and_government, CostSection::other}) {
-        add_section(answer, section, table);
+        add_section(answer, section, table, say);
     }
-    return "\nClosing costs\n" + table.text();
+    return titled(say.closing_costs()) + table.text();
 }
 
-std::string prepaids_text(const CashAnswer& answer) {
+std::string prepaids_text(const CashAnswer& answer, const CashWords& say) {
     if (answer.prepaids.empty()) return {};
     Table table = two_columns();
     for (const PrepaidLine& line : answer.prepaids) {
-        table.row({line.name, line.due ? "due " + line.due->text() : "", dollars(line.amount)});
+        table.row({line.name, line.due ? say.bill_due(line.due->text()) : std::string(),
+                   dollars(line.amount)});
     }
-    return "\nPrepaid at closing\n" + table.text();
+    return titled(say.prepaids()) + table.text();
 }
 
-/// "short $1,350.00, spread over twelve months: $112.50 more a month".
-std::string found_words(const EscrowYearEnd& end, Money change) {
-    std::string words;
-    if (!end.shortage.is_zero()) {
-        words = dollars(end.shortage) + " short and spreads it over twelve months";
-    } else if (!end.refund.is_zero()) {
-        words = dollars(end.refund) + " over, which is paid back";
-    } else {
-        words = "nothing missing";
-    }
-    if (change.is_zero()) return words;
-    return words + (change > Money{} ? fmt::format("; {} more a month", dollars(change))
-                                     : fmt::format("; {} less a month", dollars(-change)));
+/// "$1,350.00 short and spreads it over twelve months; $112.50 more a month".
+std::string found_words(const EscrowYearEnd& end, Money change, const CashWords& say) {
+    std::string changes;
+    if (change > Money{}) changes = say.more_a_month(change);
+    if (change < Money{}) changes = say.less_a_month(-change);
+    if (!end.shortage.is_zero()) return say.finds_short(end.shortage, changes);
+    if (!end.refund.is_zero()) return say.finds_over(end.refund, changes);
+    return say.finds_nothing(changes);
 }
 
-std::string ends_text(const EscrowOutlook& outlook) {
-    constexpr const char* ordinals[] = {"first", "second", "third", "fourth"};
+std::string ends_text(const EscrowOutlook& outlook, const CashWords& say) {
     std::string out;
-    for (std::size_t year = 0; year < outlook.ends.size() && year < std::size(ordinals); ++year) {
-        out += fmt::format(" The analysis after the {} year finds {}.", ordinals[year],
-                           found_words(outlook.ends[year], outlook.change(year)));
+    for (std::size_t year = 0; year < outlook.ends.size() && year < say.analysis.size(); ++year) {
+        out += " " + say.analysis[year](found_words(outlook.ends[year], outlook.change(year), say));
     }
     return out;
 }
 
-std::string outlook_text(const NewHomeEscrow& outlook) {
+std::string outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
     std::string out =
-        paragraph("It is set from the settled tax." + ends_text(outlook.from_settled), "  ");
+        paragraph(say.set_from_settled() + ends_text(outlook.from_settled, say), "  ");
     const EscrowAccount& land = outlook.from_first_bills.first;
     if (land.deposit == outlook.from_settled.first.deposit) return out;
-    return out + paragraph(fmt::format("If the lender sets it from the land-only bills instead, it "
-                                       "is {} a month in the first year.",
-                                       dollars(land.deposit)) +
-                               ends_text(outlook.from_first_bills),
-                           "  ");
+    return out +
+           paragraph(say.set_from_land(land.deposit) + ends_text(outlook.from_first_bills, say),
+                     "  ");
 }
 
-std::string escrow_text(const CashAnswer& answer) {
-    if (!answer.escrow) return "\nEscrow account: none (waived, or the due days are not known)\n";
+std::string escrow_text(const CashAnswer& answer, const CashWords& say) {
+    if (!answer.escrow) return titled(say.no_escrow());
     const EscrowAccount& account = answer.escrow->account;
-    std::string out = fmt::format(
-        "\nEscrow account: {} at closing, {} a month, never under its cushion of {}\n",
-        dollars(account.initial_deposit), dollars(account.deposit), dollars(account.cushion));
-    Table table({{"month", Align::left, 10, 10},
-                 {"in", Align::right, 12, 12},
-                 {"bills", Align::right, 12, 12},
-                 {"balance", Align::right, 12, 12}});
+    std::string out = titled(say.escrow(account.initial_deposit, account.deposit, account.cushion));
+    Table table({{say.escrow_month(), Align::left, 10, 10},
+                 {say.escrow_in(), Align::right, 12, 12},
+                 {say.escrow_bills(), Align::right, 12, 12},
+                 {say.escrow_balance(), Align::right, 12, 12}});
     for (const EscrowMonth& month : account.months) {
         table.row({month.month.text().substr(0, 7), dollars(month.deposit), dollars(month.paid),
                    dollars(month.balance)});
     }
     out += table.text();
     for (const EscrowBill& bill : answer.escrow->bills) {
-        out += fmt::format("  {} due {}: {}\n", bill.item, bill.due.text(), dollars(bill.amount));
+        out += "  " + say.escrow_bill(bill.item, bill.due.text(), bill.amount) + "\n";
     }
-    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook);
+    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook, say);
     return out;
 }
 
-std::string credits_text(const CashAnswer& answer) {
+/// How much interested parties may give, where that is limited, and what is over it.
+std::string cap_text(const CashAnswer& answer, const CashWords& say) {
+    const CreditsUsed& credits = answer.scenario.credits;
+    std::string out;
+    if (answer.contribution_cap) {
+        const auto& phrase = answer.cap_by_price ? say.cap_of_price : say.cap_of_value;
+        out +=
+            "  " +
+            phrase(percent_text(answer.contribution_cap->value(), 0), credits.interested_parties) +
+            "\n";
+    }
+    if (!credits.over_cap.is_zero()) {
+        out += paragraph(
+            say.over_cap(credits.over_cap, percent_text(answer.effects.ltv_if_given.value(), 2)),
+            "  ");
+    }
+    return out;
+}
+
+std::string credits_text(const CashAnswer& answer, const Catalogue& say) {
     const CreditsUsed& credits = answer.scenario.credits;
     if (answer.credits.empty() && credits.without_use.is_zero() && credits.over_cap.is_zero()) {
         return {};
     }
     Table table = two_columns();
     for (const CreditLine& line : answer.credits) {
-        table.row({"used for " + words(line.use, answer.scenario), "", dollars(line.amount)});
+        table.row(
+            {say.cash.used_for(words(line.use, answer.scenario, say)), "", dollars(line.amount)});
     }
     if (!credits.without_use.is_zero()) {
-        table.row({"nothing left that it may pay", "", dollars(credits.without_use)});
+        table.row({say.cash.without_use(), "", dollars(credits.without_use)});
     }
-    std::string out = "\nCredits\n" + table.text();
-    if (answer.contribution_cap) {
-        out += fmt::format("  interested parties may give {} of the {}; {} of it counts here\n",
-                           percent_text(answer.contribution_cap->value(), 0),
-                           answer.cap_by_price ? "price" : "value",
-                           dollars(credits.interested_parties));
-    }
-    if (!credits.over_cap.is_zero()) {
-        out +=
-            paragraph(fmt::format("{} is over that cap. Given all the same it would come off the "
-                                  "price for LTV, which would be {}.",
-                                  dollars(credits.over_cap),
-                                  percent_text(answer.effects.ltv_if_given.value(), 2)),
-                      "  ");
-    }
-    return out;
+    return titled(say.cash.credits()) + table.text() + cap_text(answer, say.cash);
 }
 
-std::string buydown_text(const CashAnswer& answer) {
+std::string buydown_text(const CashAnswer& answer, const CashWords& say) {
     const auto& buydown = answer.scenario.buydown;
     if (!buydown) return {};
     const Money own = answer.scenario.cost_of_credit.buydown.put_up;
-    std::string out =
-        fmt::format("\nTemporary buydown: {} put up at closing, {} of it by the buyer\n",
-                    dollars(buydown->total_subsidy()), dollars(own));
+    std::string out = titled(say.buydown(buydown->total_subsidy(), own));
     int year = 0;
     for (const BuydownYear& bought : buydown->years) {
-        out += fmt::format("  year {}: as at {}, {} principal and interest ({} a month from the "
-                           "subsidy)\n",
-                           ++year, rate_text(bought.rate), dollars(bought.payment),
-                           dollars(bought.subsidy));
+        out += "  " + say.bought_down(++year, bought.rate, bought.payment, bought.subsidy) + "\n";
     }
-    return out + fmt::format("  then {}; the buyer qualifies at the note rate, {}\n",
-                             dollars(buydown->note_payment),
-                             percent_text(buydown->qualifying_rate().percent(), 3));
+    return out + "  " + say.after_buydown(buydown->note_payment, buydown->qualifying_rate()) + "\n";
 }
 
 /// What becomes of a lender credit that closing costs and prepaids do not use up.
-std::string lender_credit_text(const ScenarioAnswer& scenario) {
+std::string lender_credit_text(const ScenarioAnswer& scenario, const CashWords& say) {
     std::string out;
     const Money reduction = scenario.cash[CashPart::principal_reduction];
-    if (!reduction.is_zero()) {
-        out += paragraph(fmt::format("The lender credit for this rate comes to more than closing "
-                                     "costs and prepaids: {} of it reduces the principal at "
-                                     "closing. The loan and its payment stay, and end sooner.",
-                                     dollars(reduction)),
-                         "  ");
-    }
+    if (!reduction.is_zero()) out += paragraph(say.lender_credit_reduces(reduction), "  ");
     const Money lost = scenario.lender_credit_without_use;
-    if (!lost.is_zero()) {
-        out += paragraph(fmt::format("{} of the lender credit for this rate is lost: closing costs "
-                                     "and prepaids do not come to as much, and it pays nothing "
-                                     "else. A lower rate gives less of a credit.",
-                                     dollars(lost)),
-                         "  ");
-    }
+    if (!lost.is_zero()) out += paragraph(say.lender_credit_lost(lost), "  ");
     return out;
 }
 
 /// What a part of the cash is called in this scenario.
-std::string name_of(const CashPartRow& row, const ScenarioAnswer& scenario) {
-    std::string name(row.name);
-    if (row.part == CashPart::principal_reduction)
-        return name + " at closing, by the lender credit";
-    const bool paid_up = row.part == CashPart::upfront_fee && scenario.insurance.paid_up;
-    return paid_up ? scenario.upfront_name + ", in cash" : name;
+std::string name_of(CashPart part, const ScenarioAnswer& scenario, const Catalogue& say) {
+    if (part == CashPart::principal_reduction) return say.cash.principal_reduced();
+    const bool paid_up = part == CashPart::upfront_fee && scenario.insurance.paid_up;
+    return paid_up ? say.cash.premium_in_cash(scenario.upfront_name) : say.parts.cash(part);
 }
 
-std::string needed_text(const CashAnswer& answer) {
+std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
     const CashToClose& cash = answer.scenario.cash;
+    const CashWords& of = say.cash;
     Table table = two_columns();
     const auto row = [&](const std::string& name, Money amount) {
         if (!amount.is_zero()) table.row({name, "", dollars(amount)});
     };
-    const auto part = [&](const CashPartRow& of) {
-        row(name_of(of, answer.scenario), cash[of.part] * of.sign);
+    const auto part = [&](const CashPartRow& each) {
+        row(name_of(each.part, answer.scenario, say), cash[each.part] * each.sign);
     };
-    for (const CashPartRow& of : needed_parts) {
-        part(of);
-        if (of.part != CashPart::down_payment || answer.effects.appraisal_gap.is_zero()) continue;
-        table.row({"  of it, because the appraisal is under the price", "",
-                   dollars(answer.effects.appraisal_gap)});
+    for (const CashPartRow& each : needed_parts) {
+        part(each);
+        if (each.part == CashPart::down_payment) {
+            row("  " + of.appraisal_gap(), answer.effects.appraisal_gap);
+        }
     }
     table.rule();
-    row("cash needed", cash.needed());
-    for (const CashPartRow& of : paid_before_parts) part(of);
+    row(of.cash_needed(), cash.needed());
+    for (const CashPartRow& each : paid_before_parts) part(each);
     const bool back = cash.to_close() < Money{};
-    table.row({back ? "paid back at the closing" : "left to bring to the closing", "",
+    table.row({back ? of.paid_back() : of.left_to_bring(), "",
                dollars(back ? -cash.to_close() : cash.to_close())});
-    return "\nCash\n" + table.text() + lender_credit_text(answer.scenario);
+    return titled(of.cash()) + table.text() + lender_credit_text(answer.scenario, of);
 }
 
-std::string calendar_text(const CashAnswer& answer) {
+std::string calendar_text(const CashAnswer& answer, const CashWords& say) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
-        table.row({std::string(name_of(day.what)), day.date.text(), dollars(day.amount)});
+        table.row({say.due(day.what), day.date.text(), dollars(day.amount)});
     }
-    return "\nWhen\n" + table.text();
+    return titled(say.when()) + table.text();
 }
 
-std::string credit_cost_text(const ScenarioAnswer& scenario) {
+std::string credit_cost_text(const ScenarioAnswer& scenario, const CashWords& say) {
     const CostOfCredit& cost = scenario.cost_of_credit;
     Table table = two_columns();
-    table.row({"prepaid finance charge", "", dollars(cost.prepaid_finance_charge)});
+    const auto row = [&](const std::string& name, const std::string& figure) {
+        table.row({name, "", figure});
+    };
+    row(say.prepaid_finance_charge(), dollars(cost.prepaid_finance_charge));
     if (!cost.buydown.put_up.is_zero()) {
-        table.row({"  of it, the buyer's part of the buydown", "", dollars(cost.buydown.put_up)});
+        row("  " + say.own_part_of_buydown(), dollars(cost.buydown.put_up));
     }
-    table.row({"amount financed", "", dollars(cost.amount_financed)});
-    table.row({"finance charge", "", dollars(cost.finance_charge)});
-    table.row({"total of payments", "", dollars(cost.total_of_payments)});
-    table.row({"in five years: loan and its costs, as disclosed", "",
-               dollars(cost.disclosed_in_five_years)});
-    table.row(
-        {"in five years: principal paid off", "", dollars(cost.disclosed_principal_in_five_years)});
+    row(say.amount_financed(), dollars(cost.amount_financed));
+    row(say.finance_charge(), dollars(cost.finance_charge));
+    row(say.total_of_payments(), dollars(cost.total_of_payments));
+    row(say.cost_in_five_years(), dollars(cost.disclosed_in_five_years));
+    row(say.principal_in_five_years(), dollars(cost.disclosed_principal_in_five_years));
     for (const PaymentLevel& level : cost.levels) {
-        table.row({fmt::format("payments {} to {}, as disclosed", level.from, level.to), "",
-                   dollars(level.payment)});
+        row(say.payments(level.from, level.to), dollars(level.payment));
     }
-    table.row({"APR", "", apr_text(cost.apr)});
-    table.row(
-        {"total interest percentage", "", disclosed_text(cost.total_interest_percentage.value())});
-    return "\nWhat the loan costs\n" + table.text();
+    row(say.apr(), cost.apr ? disclosed_text(cost.apr->percent()) : say.no_apr());
+    row(say.total_interest_percentage(), disclosed_text(cost.total_interest_percentage.value()));
+    return titled(say.cost_of_credit()) + table.text();
 }
 
 } // namespace
 
 Cautions cautions_of(const CashAnswer& answer, const Catalogue& say) {
-    Cautions notes = loan_cautions(answer.heading, {answer.scenario.terms});
+    Cautions notes = loan_cautions(answer.heading, {answer.scenario.terms}, say);
     notes.push_back(agent_caution(say));
     return notes;
 }
 
 std::string text_of(const CashAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "The cash it takes", say);
-    if (!answer.scenario.available()) {
-        return out + refused_lines(answer.scenario.terms, answer.scenario.refusals);
-    }
-    out += paragraph(answer.scenario.terms.name + ": " + dollars(answer.scenario.monthly.total()) +
-                     " a month. " + terms_line(answer.scenario.terms));
-    out += needed_text(answer) + calendar_text(answer) + costs_text(answer) +
-           prepaids_text(answer) + escrow_text(answer) + credits_text(answer) +
-           buydown_text(answer) + credit_cost_text(answer.scenario);
+    const CashWords& of = say.cash;
+    const ScenarioAnswer& scenario = answer.scenario;
+    std::string out = heading_text(answer.heading, of.title(), say);
+    if (!scenario.available()) return out + refused_lines(scenario.terms, scenario.refusals, say);
+    out += paragraph(
+        of.month(scenario.terms.name, scenario.monthly.total(), terms_line(scenario.terms, say)));
+    out += needed_text(answer, say) + calendar_text(answer, of) + costs_text(answer, of) +
+           prepaids_text(answer, of) + escrow_text(answer, of) + credits_text(answer, say) +
+           buydown_text(answer, of) + credit_cost_text(scenario, of);
     return out + footing_text(cautions_of(answer, say));
 }
 

@@ -3,6 +3,7 @@
 
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
+#include "words/cash.hpp"
 
 namespace quoin {
 
@@ -66,7 +67,7 @@ void fields(auto& v, Of<HousingEscrow> auto& escrow) {
 void fields(auto& v, Of<CalendarDay> auto& day) {
     v("date", day.date);
     v("what", day.what);
-    v.words("words", [&] { return name_of(day.what); });
+    v.words("words", [&](const Catalogue& say) { return say.cash.due(day.what); });
     v("amount", day.amount);
 }
 
@@ -75,7 +76,8 @@ namespace {
 void credits_fields(auto& v, auto& answer) {
     v.each("used", answer.credits, [&](auto& line, std::size_t) {
         v("use", line.use);
-        v.words("words", [&] { return words(line.use, answer.scenario); });
+        v.words("words",
+                [&](const Catalogue& say) { return words(line.use, answer.scenario, say); });
         v("amount", line.amount);
     });
     v("without_use", answer.scenario.credits.without_use);

@@ -3,21 +3,21 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "order_words.hpp"
 #include "scenario_table.hpp"
 #include "shared_fields.hpp"
+#include "words/compare.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
-#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
 
+std::string titled(const std::string& title) { return "\n" + title + "\n"; }
+
 /// What each program asks in return, once a program.
-std::string fine_print(const CompareAnswer& answer) {
+std::string fine_print(const CompareAnswer& answer, const Catalogue& say) {
     std::string out;
     std::vector<std::string> told;
     for (const ScenarioAnswer& s : answer.scenarios) {
@@ -26,41 +26,36 @@ std::string fine_print(const CompareAnswer& answer) {
             continue;
         }
         told.push_back(id);
-        out += paragraph(s.terms.program + ": " + s.terms.fine_print, "  ", "    ");
+        out += paragraph(say.compare.catch_of(s.terms.program, s.terms.fine_print), "  ", "    ");
     }
-    return out.empty() ? out : "\nThe catch in each\n" + out;
+    return out.empty() ? out : titled(say.compare.catches()) + out;
 }
 
-std::string points_text(const CompareAnswer& answer) {
+std::string points_text(const CompareAnswer& answer, const Catalogue& say) {
     std::string out;
     for (const PointsPayback& p : answer.points) {
-        out += paragraph(
-            fmt::format("{}: points take {} to {}, {} more cash for {} less a month; {}",
-                        answer.scenarios[p.scenario].terms.name, rate_text(p.rate_without),
-                        rate_text(p.rate), dollars(p.extra_cash), dollars(p.saved_monthly),
-                        payback_words(p)),
-            "  ", "    ");
+        out += paragraph(say.compare.points_take(answer.scenarios[p.scenario].terms.name,
+                                                 p.rate_without, p.rate, p.extra_cash,
+                                                 p.saved_monthly, payback_words(p, say)),
+                         "  ", "    ");
     }
-    return out.empty() ? out : "\nWhen points pay back\n" + out;
+    return out.empty() ? out : titled(say.compare.points()) + out;
 }
 
-std::string orders_text(const CompareAnswer& answer) {
+std::string orders_text(const CompareAnswer& answer, const Catalogue& say) {
     std::string out;
     for (const LoanOrder& o : answer.orders) {
         const std::string& first = answer.scenarios[o.first].terms.name;
         const std::string& second = answer.scenarios[o.second].terms.name;
-        out += paragraph(fmt::format("{} against {}: {}", first, second,
-                                     order_words(o.stretches, first, second)),
-                         "  ", "    ");
+        out += paragraph(
+            say.compare.against(first, second, order_words(o.stretches, first, second, say)), "  ",
+            "    ");
     }
-    return out.empty() ? out
-                       : "\nWhich has cost less, when: cash, payments and insurance so far and the "
-                         "balance owed\n" +
-                             out;
+    return out.empty() ? out : titled(say.compare.orders()) + out;
 }
 
 Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {
-    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios));
+    Cautions notes = loan_cautions(answer.heading, terms_of(answer.scenarios), say);
     notes.push_back(agent_caution(say));
     return notes;
 }
@@ -68,16 +63,17 @@ Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {
 } // namespace
 
 std::string text_of(const CompareAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "Loans side by side on one home", say);
-    out += "contract price " + dollars(answer.contract_price) + "\n";
-    out += "\nThe month\n" + month_table(answer.scenarios);
-    out += "\nThe loan\n" + loan_table(answer.scenarios);
-    out += "\nCash\n" + cash_table(answer.scenarios);
-    out += "\nThe years\n" + years_table(answer.scenarios);
-    out += points_text(answer) + orders_text(answer);
-    const std::string refusals = refusal_lines(answer.scenarios);
+    const CompareWords& of = say.compare;
+    std::string out = heading_text(answer.heading, of.title(), say);
+    out += of.contract_price(answer.contract_price) + "\n";
+    out += titled(of.month()) + month_table(answer.scenarios, say);
+    out += titled(of.loan()) + loan_table(answer.scenarios, say);
+    out += titled(of.cash()) + cash_table(answer.scenarios, say);
+    out += titled(of.years()) + years_table(answer.scenarios, say);
+    out += points_text(answer, say) + orders_text(answer, say);
+    const std::string refusals = refusal_lines(answer.scenarios, say);
     if (!refusals.empty()) out += "\n" + refusals;
-    return out + fine_print(answer) + footing_text(cautions_of(answer, say));
+    return out + fine_print(answer, say) + footing_text(cautions_of(answer, say));
 }
 
 void fields(auto& v, Of<YearPoint> auto& point) {
@@ -92,7 +88,7 @@ void fields(auto& v, Of<CostStretch> auto& stretch) {
     v("cheaper", stretch.cheaper);
     v("from", stretch.from);
     v("to", stretch.to);
-    v.words("when", [&] { return when_words(stretch); });
+    v.words("when", [&](const Catalogue& say) { return when_words(stretch, say.order.payments); });
 }
 
 namespace {
@@ -105,7 +101,7 @@ void payback_fields(auto& v, auto& p, const CompareAnswer& answer, const auto& n
     v("saved_monthly", p.saved_monthly);
     v("break_even", p.break_even);
     v("stretches", p.order);
-    v.words("words", [&] { return payback_words(p); });
+    v.words("words", [&](const Catalogue& say) { return payback_words(p, say); });
 }
 
 } // namespace

@@ -4,10 +4,9 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "credit_words.hpp"
 #include "own_cautions.hpp"
+#include "words/credit.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -16,62 +15,63 @@
 namespace quoin {
 namespace {
 
-std::string cap_text(const CreditScenario& s) {
+std::string cap_text(const CreditScenario& s, const CreditWords& say) {
     if (!s.cap) return {};
-    std::string out =
-        fmt::format("Interested parties may give {} of the {}, {}", percent_text(s.cap->value(), 0),
-                    s.cap_by_price ? "price" : "value", dollars(s.cap_amount));
-    if (s.cap_on_concessions) out += ", prepaids, buydowns and the funding fee alone counted";
-    if (!s.cap_taken.is_zero()) {
-        out += fmt::format("; {} of it is taken already", dollars(s.cap_taken));
-    }
-    return paragraph(out + ".", "  ");
+    const auto& phrase = s.cap_by_price ? say.cap_of_price : say.cap_of_value;
+    return paragraph(phrase(percent_text(s.cap->value(), 0), s.cap_amount,
+                            s.cap_on_concessions ? say.cap_on_concessions() : std::string(),
+                            s.cap_taken.is_zero() ? std::string() : say.cap_taken(s.cap_taken)),
+                     "  ");
 }
 
-std::string pure_name(const CreditPure& pure, const CreditScenario& s) {
-    std::string name = use_name(pure, s);
-    if (pure.way == CreditWay::points && pure.mix) {
-        name += fmt::format(": {} points", fixed(pure.mix->points.value(), 3));
-    }
-    return name;
+std::string apr_words(const CreditMix& mix, const CreditWords& say) {
+    return mix.apr ? disclosed_text(mix.apr->percent()) : say.no_apr();
 }
 
-std::string month_table(const CreditScenario& s, const CreditAsk& ask) {
-    Table table({{"each use by itself", Align::left, 30, 25},
-                 {"note rate", Align::right, 9, 8},
-                 {"APR", Align::right, 9, 8},
-                 {"a month now", Align::right, 10, 9},
-                 {"after three years", Align::right, 11, 9},
-                 {"cash needed", Align::right, 11, 10},
-                 {"no use for", Align::right, 11, 8}});
+std::string pure_name(const CreditPure& pure, const CreditScenario& s, const Catalogue& say) {
+    const std::string name = use_name(pure, s, say);
+    if (pure.way != CreditWay::points || !pure.mix) return name;
+    return say.credit.with_points(name, fixed(pure.mix->points.value(), 3));
+}
+
+std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
+    const CreditWords& of = say.credit;
+    Table table({{of.each_use(), Align::left, 30, 25},
+                 {of.note_rate(), Align::right, 9, 8},
+                 {of.apr(), Align::right, 9, 8},
+                 {of.month_now(), Align::right, 10, 9},
+                 {of.after_three_years(), Align::right, 11, 9},
+                 {of.cash_needed(), Align::right, 11, 10},
+                 {of.no_use_for(), Align::right, 11, 8}});
     const auto row = [&](const std::string& name, const CreditMix& mix) {
-        table.row({name, rate_text(mix.rate), apr_text(mix.apr), dollars(mix.monthly_now),
+        table.row({name, rate_text(mix.rate), apr_words(mix, of), dollars(mix.monthly_now),
                    dollars(mix.monthly_later), dollars(mix.cash_needed), dollars(mix.unused())});
     };
-    row("without it", s.today);
+    row(of.without_it(), s.today);
     for (const CreditPure& pure : s.pure) {
-        if (pure.mix) row(pure_name(pure, s), *pure.mix);
+        if (pure.mix) row(pure_name(pure, s, say), *pure.mix);
     }
     std::string out = table.text();
     for (const CreditPure& pure : s.pure) {
-        if (!pure.mix) out += fmt::format("  {}: {}\n", use_name(pure, s), why_not(pure, ask));
+        if (pure.mix) continue;
+        out += "  " + of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)) + "\n";
     }
     return out;
 }
 
-/// "7 years", or "the loan" where it ends no later.
-std::string over(int years, const CreditScenario& s) {
-    const Months asked(years * 12);
-    return asked >= s.terms.term ? std::string("the whole loan") : term_text(asked);
+/// "7 years", or "the whole loan" where it ends no later.
+std::string over(int years, const CreditScenario& s, const Catalogue& say) {
+    const Months asked(years * months_a_year);
+    return asked >= s.terms.term ? say.credit.whole_loan() : term_text(asked, say);
 }
 
-std::string years_table(const CreditScenario& s) {
-    std::vector<Column> columns{{"what it costs, with what is owed, after", Align::left, 44, 26}};
+std::string years_table(const CreditScenario& s, const Catalogue& say) {
+    std::vector<Column> columns{{say.credit.costs_after(), Align::left, 44, 26}};
     std::size_t told = 0; // a shorter loan ends before the last of the years
     while (told < credit_years.size()) {
         const int years = credit_years[told++];
-        columns.push_back({over(years, s), Align::right, 14, 12});
-        if (Months(years * 12) >= s.terms.term) break;
+        columns.push_back({over(years, s, say), Align::right, 14, 12});
+        if (Months(years * months_a_year) >= s.terms.term) break;
     }
     Table table(std::move(columns));
     const auto row = [&](std::string name, const CreditMix& mix) {
@@ -79,112 +79,114 @@ std::string years_table(const CreditScenario& s) {
         for (std::size_t i = 0; i < told; ++i) cells.push_back(dollars(mix.cost[i]));
         table.row(std::move(cells));
     };
-    row("without it", s.today);
+    row(say.credit.without_it(), s.today);
     for (const CreditPure& pure : s.pure) {
-        if (pure.mix) row(pure_name(pure, s), *pure.mix);
+        if (pure.mix) row(pure_name(pure, s, say), *pure.mix);
     }
     return "\n" + table.text();
 }
 
+/// What each part of it goes to.
+std::string uses_words(const CreditMix& mix, const CreditScenario& s, const CreditWords& say) {
+    std::vector<std::string> uses;
+    const auto add = [&](Money amount, const auto& phrase, const auto&... more) {
+        if (!amount.is_zero()) uses.push_back(phrase(amount, more...));
+    };
+    const CreditAmounts& pays = mix.pays;
+    add(mix.off_price, say.goes_off_price);
+    add(pays[CreditUse::points], say.goes_to_points, mix.rate, fixed(mix.points.value(), 3));
+    add(pays[CreditUse::buydown], say.goes_to_buydown, buydown_name(mix.buydown));
+    add(pays[CreditUse::upfront_fee], say.goes_to_upfront, s.upfront_name);
+    add(pays[CreditUse::closing_costs], say.goes_to_costs);
+    add(pays[CreditUse::prepaids], say.goes_to_prepaids);
+    return uses.empty() ? say.pays_nothing() : joined(uses);
+}
+
 /// Why some of it is lost, where it is.
-std::string unused_words(const CreditMix& mix) {
+std::string lost_words(const CreditMix& mix, const CreditWords& say) {
     std::string out;
-    if (!mix.without_use.is_zero()) {
-        out += fmt::format("; {} finds nothing left to pay", dollars(mix.without_use));
-    }
-    if (!mix.over_cap.is_zero()) {
-        out += fmt::format("; {} is over the cap", dollars(mix.over_cap));
-    }
+    if (!mix.without_use.is_zero()) out += say.lost_without_use(mix.without_use);
+    if (!mix.over_cap.is_zero()) out += say.lost_over_cap(mix.over_cap);
     return out;
 }
 
-std::string best_text(const char* what, const CreditMix& mix, const CreditScenario& s,
-                      const CreditAnswer& answer) {
-    std::string uses;
-    const auto add = [&](Money amount, const std::string& to) {
-        if (!amount.is_zero()) {
-            uses += fmt::format("{}{} {}", uses.empty() ? "" : ", ", dollars(amount), to);
-        }
-    };
-    add(mix.off_price, "off the price");
-    add(mix.pays[CreditUse::points], fmt::format("to points ({} at {} points)", rate_text(mix.rate),
-                                                 fixed(mix.points.value(), 3)));
-    add(mix.pays[CreditUse::buydown], fmt::format("to a {} buydown", buydown_name(mix.buydown)));
-    add(mix.pays[CreditUse::upfront_fee], "to " + s.upfront_name);
-    add(mix.pays[CreditUse::closing_costs], "to closing costs");
-    add(mix.pays[CreditUse::prepaids], "to prepaids");
-    return paragraph(
-        fmt::format(
-            "{}: {}{}. Note rate {}, APR {}: {} a month now, {} after three years, {} cash, "
-            "{} over {}.",
-            what, uses.empty() ? "no use at all" : uses, unused_words(mix), rate_text(mix.rate),
-            apr_text(mix.apr), dollars(mix.monthly_now), dollars(mix.monthly_later),
-            dollars(mix.cash_needed), dollars(mix.cost_asked), over(answer.ask.years, s)),
-        "  ", "    ");
+std::string best_text(const std::string& what, const CreditMix& mix, const CreditScenario& s,
+                      const CreditAnswer& answer, const Catalogue& say) {
+    const CreditWords& of = say.credit;
+    return paragraph(of.best(what, uses_words(mix, s, of), lost_words(mix, of), mix.rate,
+                             apr_words(mix, of), mix.monthly_now, mix.monthly_later,
+                             mix.cash_needed, mix.cost_asked, over(answer.ask.years, s, say)),
+                     "  ", "    ");
 }
 
-std::string bests_text(const CreditScenario& s, const CreditAnswer& answer) {
-    std::string out = "\n  The best of every mix\n";
-    out += best_text("lowest payment now", s.lowest_payment, s, answer);
+std::string bests_text(const CreditScenario& s, const CreditAnswer& answer, const Catalogue& say) {
+    const CreditWords& of = say.credit;
+    std::string out = "\n  " + of.bests() + "\n";
+    out += best_text(of.lowest_payment(), s.lowest_payment, s, answer, say);
     if (s.cash_is_given) {
-        out += "  least cash: the down payment takes all the cash there is, whatever the mix\n";
+        out += "  " + of.least_cash_is_given() + "\n";
     } else {
-        out += best_text("least cash", s.least_cash, s, answer);
+        out += best_text(of.least_cash(), s.least_cash, s, answer, say);
     }
-    const std::string years = fmt::format("least cost over {}", over(answer.ask.years, s));
-    return out + best_text(years.c_str(), s.least_cost, s, answer);
+    return out +
+           best_text(of.least_cost(over(answer.ask.years, s, say)), s.least_cost, s, answer, say);
+}
+
+std::vector<Column> frontier_columns(bool fees, const std::string& years, const CreditWords& say) {
+    std::vector<Column> columns{{say.off_price(), Align::right, 11, 10},
+                                {say.note_rate(), Align::right, 9, 8},
+                                {say.apr(), Align::right, 9, 8},
+                                {say.buydown(), Align::right, 8, 7}};
+    if (fees) columns.push_back({say.fee(), Align::right, 8, 7});
+    columns.insert(columns.end(), {{say.pays(), Align::right, 12, 10},
+                                   {say.month_now(), Align::right, 10, 9},
+                                   {say.cash_needed(), Align::right, 11, 10},
+                                   {say.cost_over(years), Align::right, 11, 10}});
+    return columns;
 }
 
 /// The mixes between which there is something to choose, thinned where they are many.
-std::string frontier_table(const CreditScenario& s, const CreditAsk& ask) {
+std::string frontier_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
     constexpr std::size_t most = 16;
+    const CreditWords& of = say.credit;
     const bool fees = std::any_of(s.frontier.begin(), s.frontier.end(),
                                   [](const CreditMix& mix) { return mix.fee_in_cash; });
-    std::vector<Column> columns{{"off the price", Align::right, 11, 10},
-                                {"note rate", Align::right, 9, 8},
-                                {"APR", Align::right, 9, 8},
-                                {"buydown", Align::right, 8, 7}};
-    if (fees) columns.push_back({"fee", Align::right, 8, 7});
-    columns.insert(columns.end(),
-                   {{"pays of points and costs", Align::right, 12, 10},
-                    {"a month now", Align::right, 10, 9},
-                    {"cash needed", Align::right, 11, 10},
-                    {fmt::format("cost over {}", over(ask.years, s)), Align::right, 11, 10}});
-    Table table(std::move(columns));
+    Table table(frontier_columns(fees, over(ask.years, s, say), of));
     const std::size_t count = s.frontier.size();
     const std::size_t told = std::min(count, most);
     for (std::size_t i = 0; i < told; ++i) {
         const CreditMix& m = s.frontier[told == 1 ? 0 : i * (count - 1) / (told - 1)];
-        std::vector<std::string> cells{dollars(m.off_price), rate_text(m.rate), apr_text(m.apr),
-                                       buydown_name(m.buydown)};
-        if (fees) cells.emplace_back(m.fee_in_cash ? "in cash" : "");
+        std::vector<std::string> cells{dollars(m.off_price), rate_text(m.rate), apr_words(m, of),
+                                       m.buydown.empty() ? of.no_buydown()
+                                                         : buydown_name(m.buydown)};
+        if (fees) cells.push_back(m.fee_in_cash ? of.fee_in_cash() : std::string());
         for (const Money figure : {m.pays.total(), m.monthly_now, m.cash_needed, m.cost_asked}) {
             cells.push_back(dollars(figure));
         }
         table.row(std::move(cells));
     }
-    std::string title = "\n  Mixes that no other beats in month, cash and cost at once";
-    if (told < count) title += fmt::format(" ({} of {}, evenly)", told, count);
-    return title + "\n" + table.text();
+    const std::string thinned =
+        told < count ? of.thinned(static_cast<int>(told), static_cast<int>(count)) : std::string();
+    return "\n  " + of.frontier(thinned) + "\n" + table.text();
 }
 
-std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer) {
-    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals);
+std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer,
+                          const Catalogue& say) {
+    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals, say);
     std::string out =
-        "\n" + paragraph(fmt::format("{}: {} a month without it. {}", s.terms.name,
-                                     dollars(s.today.monthly_now), terms_line(s.terms)),
+        "\n" + paragraph(say.credit.without_it_month(s.terms.name, s.today.monthly_now,
+                                                     terms_line(s.terms, say)),
                          "", "  ");
-    out += cap_text(s) + "\n" + month_table(s, answer.ask) + years_table(s);
-    return out + bests_text(s, answer) + frontier_table(s, answer.ask);
+    out += cap_text(s, say.credit) + "\n" + month_table(s, answer.ask, say) + years_table(s, say);
+    return out + bests_text(s, answer, say) + frontier_table(s, answer.ask, say);
 }
 
 } // namespace
 
 std::string text_of(const CreditAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(
-        answer.heading, fmt::format("What {} from the builder can do", dollars(answer.ask.amount)));
-    out += fmt::format("contract price without it {}\n", dollars(answer.contract_price));
-    for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer);
+    std::string out = heading_text(answer.heading, say.credit.title(answer.ask.amount), say);
+    out += say.credit.contract_price(answer.contract_price) + "\n";
+    for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer, say);
     return out + footing_text(cautions_of(answer, say));
 }
 

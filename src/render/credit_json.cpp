@@ -96,10 +96,11 @@ void scenario_fields(auto& v, auto& s, const CreditAsk& ask) {
             "without", [&] { mix(s.today); }, mix_name);
         v.each("each_use", s.pure, [&](auto& pure, std::size_t) {
             v("use", pure.way);
-            v.words("name", [&] { return use_name(pure, s); });
+            v.words("name", [&](const Catalogue& say) { return use_name(pure, s, say); });
             v.maybe("mix", pure.mix, mix, mix_name);
-            v.words("why_not",
-                    [&] { return pure.mix ? std::nullopt : std::optional(why_not(pure, ask)); });
+            v.words("why_not", [&](const Catalogue& say) {
+                return pure.mix ? std::nullopt : std::optional(why_not(pure, ask, say));
+            });
         });
         v.object(
             "lowest_payment", [&] { mix(s.lowest_payment); }, mix_name);

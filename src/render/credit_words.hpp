@@ -7,14 +7,17 @@
 
 #include <quoin/answers/credit.hpp>
 #include <quoin/render/cautions.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
-/// "2-1"; "none".
 /// The name of a use for one loan: what its fee or premium is called.
-[[nodiscard]] std::string use_name(const CreditPure& pure, const CreditScenario& s);
+[[nodiscard]] std::string use_name(const CreditPure& pure, const CreditScenario& s,
+                                   const Catalogue& say);
+/// "2-1", "1-0"; empty where there is none.
 [[nodiscard]] std::string buydown_name(const std::vector<Percent>& steps);
 /// Why a use cannot be had.
-[[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask);
+[[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask,
+                                  const Catalogue& say);
 
 } // namespace quoin

@@ -3,10 +3,9 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "order_words.hpp"
 #include "shared_fields.hpp"
+#include "words/later.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -17,36 +16,20 @@ namespace {
 
 constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
 
-std::string_view words(LaterWay way) {
-    switch (way) {
-    case LaterWay::financed:
-        return "from the builder, financed";
-    case LaterWay::cash:
-        return "from the builder, in cash";
-    case LaterWay::after:
-        return "after closing, in cash";
-    case LaterWay::after_lent:
-        return "after closing, on a personal loan";
-    }
-    return {};
-}
-
 std::string cost_at(const LaterPath& path, int years) {
     const auto month = static_cast<std::size_t>(12 * years);
     return path.available() && month < path.cost.size() ? dollars(path.cost[month])
                                                         : std::string("-");
 }
 
-std::string paths_text(const LaterScenario& s) {
+std::string paths_text(const LaterScenario& s, const LaterWords& say) {
     std::vector<Column> columns{{"", Align::left, 36, 36}};
-    columns.push_back({"at closing", Align::right});
-    columns.push_back({"a month", Align::right});
-    for (const int years : shown_years) {
-        columns.push_back({fmt::format("{} y", years), Align::right});
-    }
+    columns.push_back({say.at_closing(), Align::right});
+    columns.push_back({say.a_month(), Align::right});
+    for (const int years : shown_years) columns.push_back({say.after_years(years), Align::right});
     Table table(columns, "    ");
     for (const LaterPath& path : s.paths) {
-        std::vector<std::string> row{std::string(words(path.way))};
+        std::vector<std::string> row{say.way(path.way)};
         row.push_back(path.available() ? dollars(path.at_closing) : "-");
         row.push_back(path.available() ? dollars(path.a_month) : "-");
         for (const int years : shown_years) row.push_back(cost_at(path, years));
@@ -55,71 +38,62 @@ std::string paths_text(const LaterScenario& s) {
     return table.text();
 }
 
-std::string even_words(const LaterBreakEven& even) {
-    return when_words({Cheaper::second, even.month, even.to}, "month");
+std::string even_words(const LaterBreakEven& even, const Catalogue& say) {
+    return when_words({Cheaper::second, even.month, even.to}, say.order.months);
 }
 
-std::string scenario_text(const LaterScenario& s) {
-    std::string out = fmt::format("\n  {}\n", s.terms.name);
+std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
+    const LaterWords& of = say.later;
+    std::string out = "\n  " + s.terms.name + "\n";
     if (!s.refusals.empty()) {
-        return out + paragraph("cannot be had: " + words(s.refusals.front()), "    ");
+        return out + paragraph(of.cannot_be_had(words(s.refusals.front(), say)), "    ");
     }
-    out += paragraph(
-        fmt::format("{} a month without it; {}", dollars(s.monthly), terms_line(s.terms)), "    ");
-    out += paths_text(s);
+    out += paragraph(of.without(s.monthly, terms_line(s.terms, say)), "    ");
+    out += paths_text(s, of);
     for (const LaterPath& path : s.paths) {
         for (const Refusal& refusal : path.refusals) {
-            out += fmt::format("    {}: {}\n", words(path.way), words(refusal));
+            out += "    " + of.way_barred(of.way(path.way), words(refusal, say)) + "\n";
         }
     }
     for (const LaterBreakEven& even : s.break_even) {
-        out += fmt::format("    {} has cost more than {} {}\n", words(even.dearer),
-                           words(even.than), even_words(even));
+        out += "    " +
+               of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)) + "\n";
     }
     return out;
 }
 
-std::string item_text(const LaterItem& item) {
-    std::string out = fmt::format("\n{}{} ({}), {} from the builder\n", item.name,
-                                  item.level.empty() ? "" : ": " + item.level, item.id,
-                                  signed_dollars(item.price));
-    if (!item.why_not.empty()) {
-        out += paragraph("not to be had from the builder here: " + item.why_not, "  ");
-    }
+std::string item_text(const LaterItem& item, const Catalogue& say) {
+    const LaterWords& of = say.later;
+    const std::string name = item.level.empty() ? item.name : of.named(item.name, item.level);
+    std::string out = "\n" + of.item(name, item.id, signed_dollars(item.price)) + "\n";
+    if (!item.why_not.empty()) out += paragraph(of.not_from_builder(item.why_not), "  ");
     if (item.later) {
-        out += paragraph(fmt::format("after closing: about {}. {}", dollars(item.later->estimate),
-                                     item.later->note),
-                         "  ");
+        out += paragraph(of.after(item.later->estimate, item.later->note), "  ");
     } else {
-        out += "  after closing: the price book has no estimate\n";
+        out += "  " + of.no_estimate() + "\n";
     }
-    for (const LaterScenario& s : item.scenarios) out += scenario_text(s);
+    for (const LaterScenario& s : item.scenarios) out += scenario_text(s, say);
     return out;
 }
 
 bool needs_trades(const LaterItem& item) { return item.structural || item.work.any(); }
 
-Cautions cautions_of(const LaterAnswer& answer, const Catalogue& /*say*/) {
+Cautions cautions_of(const LaterAnswer& answer, const Catalogue& say) {
     std::vector<ScenarioTerms> terms;
     if (!answer.items.empty()) terms = terms_of(answer.items.front().scenarios);
     Cautions notes{
-        {CautionCode::costs_over_the_home_without,
-         "Costs through a year are what the home with it has taken over the home without it, and "
-         "what is owed more. What is done after the closing is an estimate of the price book, not "
-         "an offer; prices rise, and money kept earns something: neither is counted."}};
+        {CautionCode::costs_over_the_home_without, say.later.costs_over_the_home_without()}};
     if (std::any_of(answer.items.begin(), answer.items.end(), needs_trades)) {
-        notes.push_back({CautionCode::trades_whenever,
-                         "Work on gas, wiring, plumbing or structure follows local code, needs a "
-                         "permit and a licensed trade, whoever does it and whenever."});
+        notes.push_back({CautionCode::trades_whenever, say.later.trades_whenever()});
     }
-    return with_loan_cautions(std::move(notes), answer.heading, terms);
+    return with_loan_cautions(std::move(notes), answer.heading, terms, say);
 }
 
 } // namespace
 
 std::string text_of(const LaterAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "Now or later", say);
-    for (const LaterItem& item : answer.items) out += item_text(item);
+    std::string out = heading_text(answer.heading, say.later.title(), say);
+    for (const LaterItem& item : answer.items) out += item_text(item, say);
     return out + footing_text(cautions_of(answer, say));
 }
 
@@ -138,7 +112,7 @@ void fields(auto& v, Of<LaterBreakEven> auto& even) {
     v("than", even.than);
     v("month", even.month);
     v("to", even.to);
-    v.words("when", [&] { return even_words(even); });
+    v.words("when", [&](const Catalogue& say) { return even_words(even, say); });
 }
 
 void fields(auto& v, Of<LaterScenario> auto& s) {

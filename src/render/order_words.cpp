@@ -4,6 +4,9 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "words/terms.hpp"
+#include <quoin/exact/months.hpp>
+
 namespace quoin {
 namespace {
 
@@ -26,49 +29,51 @@ std::vector<CostStretch> no_dearer(const std::vector<CostStretch>& order) {
     return joined;
 }
 
-std::string after_words(int months) {
-    if (months % 12 == 0) return months == 12 ? "1 year" : fmt::format("{} years", months / 12);
-    return months == 1 ? "1 month" : fmt::format("{} months", months);
+std::string after_words(int months, const Catalogue& say) {
+    const bool whole = months % months_a_year == 0;
+    return whole ? say.terms.years(months / months_a_year) : say.order.after_months(months);
 }
 
 } // namespace
 
-std::string when_words(const CostStretch& stretch, const char* unit) {
+std::string when_words(const CostStretch& stretch, const WhenWords& say) {
     const int from = stretch.from;
-    if (!stretch.to) return from == 0 ? "throughout" : fmt::format("from {} {} on", unit, from);
-    if (*stretch.to == 0) return "at the closing";
-    if (from == 0) return fmt::format("through {} {}", unit, *stretch.to);
-    if (from == *stretch.to) return fmt::format("with {} {}", unit, from);
-    return fmt::format("from {} {} to {}", unit, from, *stretch.to);
+    if (!stretch.to) return from == 0 ? say.throughout() : say.from_on(from);
+    if (*stretch.to == 0) return say.at_closing();
+    if (from == 0) return say.through(*stretch.to);
+    if (from == *stretch.to) return say.with(from);
+    return say.from_to(from, *stretch.to);
 }
 
 std::string order_words(const std::vector<CostStretch>& order, const std::string& first,
-                        const std::string& second) {
+                        const std::string& second, const Catalogue& say) {
     std::vector<std::string> told;
     for (const CostStretch& stretch : order) {
-        const std::string when = when_words(stretch);
+        const std::string when = when_words(stretch, say.order.payments);
         if (stretch.cheaper == Cheaper::neither) {
-            told.push_back("both cost the same " + when);
+            told.push_back(say.order.both_same(when));
         } else {
-            told.push_back((stretch.cheaper == Cheaper::first ? first : second) + " costs less " +
-                           when);
+            told.push_back(
+                say.order.costs_less(stretch.cheaper == Cheaper::first ? first : second, when));
         }
     }
     return fmt::format("{}", fmt::join(told, "; "));
 }
 
-std::string payback_words(const PointsPayback& payback) {
+std::string payback_words(const PointsPayback& payback, const Catalogue& say) {
+    const OrderWords& of = say.order;
     const std::vector<CostStretch> ahead = no_dearer(payback.order);
-    if (ahead.empty()) return "they never pay for themselves";
+    if (ahead.empty()) return of.never_paid_back();
     if (ahead.size() == 1 && !ahead.front().to) {
         const int from = ahead.front().from;
-        return from == 0 ? "they cost nothing more from the closing on"
-                         : "they have paid for themselves after " + after_words(from);
+        return from == 0 ? of.nothing_more() : of.paid_back_after(after_words(from, say));
     }
-    std::vector<std::string> told;
-    for (const CostStretch& stretch : ahead) told.push_back(when_words(stretch));
-    return fmt::format("they have paid for themselves {}, and at no other time",
-                       fmt::join(told, " and "));
+    std::string times;
+    for (const CostStretch& stretch : ahead) {
+        const std::string when = when_words(stretch, of.payments);
+        times = times.empty() ? when : of.and_when(times, when);
+    }
+    return of.paid_back_at_times(times);
 }
 
 } // namespace quoin

@@ -63,7 +63,7 @@ std::string incentives_text(const QuoteAnswer& answer, const Catalogue& say) {
 }
 
 std::string deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
-    Table table({{"", Align::left, 37, 37}, {"", Align::right, 14, 14}});
+    Table table({{"", Align::left, 36, 36}, {"", Align::right, 14, 14}});
     table.row({say.quote.earnest_money(), dollars(answer.earnest_deposit)});
     table.row({say.quote.option_share(), dollars(answer.option_deposit)});
     if (answer.deposits_paid) {

@@ -1,10 +1,24 @@
-// Loans side by side.
+// Loans side by side on one home.
 #pragma once
 
 #include "words/phrase.hpp"
 
 namespace quoin {
 
-struct CompareWords {};
+struct CompareWords {
+    Phrase<> title;
+    Phrase<Money> contract_price;
+    Phrase<> month;
+    Phrase<> loan;
+    Phrase<> cash;
+    Phrase<> years;
+    Phrase<> points;
+    /// Scenario, note rate without and with points, more cash, less a month, when they pay back.
+    Phrase<Text, Rate, Rate, Money, Money, Text> points_take;
+    Phrase<> orders;
+    Phrase<Text, Text, Text> against; ///< one scenario, the other, which costs less when
+    Phrase<> catches;
+    Phrase<Text, Text> catch_of; ///< program, its fine print
+};
 
 } // namespace quoin

@@ -58,14 +58,14 @@ enum class CreditWay {
     upfront_fee, ///< of the program in cash, or a single premium of mortgage insurance
 };
 template <>
-inline constexpr auto codes<CreditWay> =
-    coded<CreditWay>({{CreditWay::off_price, "off_price", "off the price"},
-                      {CreditWay::costs, "costs", "closing costs and prepaids"},
-                      {CreditWay::points, "points"},
-                      {CreditWay::buydown_1_0, "buydown_1_0", "temporary buydown 1-0"},
-                      {CreditWay::buydown_2_1, "buydown_2_1", "temporary buydown 2-1"},
-                      {CreditWay::buydown_3_2_1, "buydown_3_2_1", "temporary buydown 3-2-1"},
-                      {CreditWay::upfront_fee, "upfront_fee", "upfront fee or single premium"}});
+inline constexpr auto
+    codes<CreditWay> = coded<CreditWay>({{CreditWay::off_price, "off_price"},
+                                         {CreditWay::costs, "costs"},
+                                         {CreditWay::points, "points"},
+                                         {CreditWay::buydown_1_0, "buydown_1_0"},
+                                         {CreditWay::buydown_2_1, "buydown_2_1"},
+                                         {CreditWay::buydown_3_2_1, "buydown_3_2_1"},
+                                         {CreditWay::upfront_fee, "upfront_fee"}});
 
 struct CreditPure {
     CreditWay way = CreditWay::off_price;

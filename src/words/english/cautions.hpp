@@ -12,7 +12,7 @@ inline constexpr CautionWords cautions = {
     .no_originator = " (none is named here yet)",
     .originator = " ({})",
     .rates_until_locked =
-        "Rates of {0} from {1:en} ({2}), good through {3:en}{4}; they hold only when locked.{5}",
+        "Rates of {1:en} from {0} ({2}), good through {3:en}{4}; they hold only when locked.{5}",
     .rates_out_of_date = " (that day has passed: ask for new ones)",
     .sample_rates = " They are samples, not anybody's offer.",
     .costs_as_known = "Taxes, insurance, dues and closing costs as known for {}{}. Interest runs "
