@@ -25,6 +25,7 @@
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 namespace {
@@ -33,8 +34,8 @@ using enum QuestionOption::Kind;
 constexpr auto command = QuestionOption::By::command;
 
 /// As text or as JSON.
-Told told(const auto& answer, Form form) {
-    return form == Form::json ? json_text_of(answer) : text_of(answer);
+Told told(const auto& answer, Form form, const Catalogue& say) {
+    return form == Form::json ? json_text_of(answer, say) : text_of(answer, say);
 }
 
 std::size_t scenario_of(const Asked& asked) {
@@ -47,41 +48,48 @@ Sitting sitting_under(const Asked& asked) {
     return asked.has("scenario") ? sitting.only(scenario_of(asked)) : sitting;
 }
 
-Told tell_quote(Asked asked, Form form) { return told(quote(asked.sitting()), form); }
+Told tell_quote(Asked asked, Form form) {
+    return told(quote(asked.sitting()), form, catalogue_in(asked.language));
+}
 
 Told tell_adds(Asked asked, Form form) {
     const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
     const AddsAnswer answer = adds(asked.sitting(), picks);
-    if (form == Form::json) return json_text_of(answer);
-    return text_of(answer, asked.has("by-part") || !picks.empty());
+    const Catalogue& say = catalogue_in(asked.language);
+    if (form == Form::json) return json_text_of(answer, say);
+    return text_of(answer, asked.has("by-part") || !picks.empty(), say);
 }
 
-Told tell_compare(Asked asked, Form form) { return told(compare(asked.sitting()), form); }
+Told tell_compare(Asked asked, Form form) {
+    return told(compare(asked.sitting()), form, catalogue_in(asked.language));
+}
 
 Told tell_cash(Asked asked, Form form) {
     const std::size_t scenario = scenario_of(asked);
     if (asked.has("appraised")) {
         asked.inquiry.facts.appraised_value = appraised_value(asked.one("appraised"));
     }
-    return told(cash(asked.sitting(), scenario), form);
+    return told(cash(asked.sitting(), scenario), form, catalogue_in(asked.language));
 }
 
 Told tell_credit(Asked asked, Form form) {
     if (asked.has("instead")) asked.inquiry.selection.incentives.clear();
     const Sitting sitting = sitting_under(asked);
-    return told(credit(sitting, credit_ask(sitting, asked.one("amount"), asked.one("years"))),
-                form);
+    return told(credit(sitting, credit_ask(sitting, asked.one("amount"), asked.one("years"))), form,
+                catalogue_in(asked.language));
 }
 
 Told tell_shift(Asked asked, Form form) {
     const Sitting sitting = sitting_under(asked);
-    return told(shift(sitting, shift_ask(asked.one("steps"), asked.one("step"))), form);
+    return told(shift(sitting, shift_ask(asked.one("steps"), asked.one("step"))), form,
+                catalogue_in(asked.language));
 }
 
 Told tell_recheck(Asked asked, Form form) {
     const std::size_t scenario = scenario_of(asked);
     const RecheckAnswer answer = recheck(asked.sitting(), scenario);
-    return form == Form::workbook ? Told(workbook_told(answer)) : told(answer, form);
+    return form == Form::workbook ? Told(workbook_told(answer))
+                                  : told(answer, form, catalogue_in(asked.language));
 }
 
 Told tell_afford(Asked asked, Form form) {
@@ -89,20 +97,20 @@ Told tell_afford(Asked asked, Form form) {
         asked.inquiry, {asked.one("reserves"), asked.one("step"), asked.has("automated")});
     AffordAnswer answer = afford(asked.sitting(), facts);
     answer.assumptions = std::move(asked.assumptions);
-    return told(answer, form);
+    return told(answer, form, catalogue_in(asked.language));
 }
 
 Told tell_later(Asked asked, Form form) {
     const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
     const LaterFacts facts =
         later_facts({asked.one("month"), asked.one("loan-rate"), asked.one("loan-months")});
-    return told(later(asked.sitting(), picks, facts), form);
+    return told(later(asked.sitting(), picks, facts), form, catalogue_in(asked.language));
 }
 
 Told tell_shown(Asked asked, Form form) {
     const auto answer = shown(asked.sitting());
     if (!answer) refuse(problems::no_model(asked.desk.book.file));
-    return told(*answer, form);
+    return told(*answer, form, catalogue_in(asked.language));
 }
 
 Told tell_schedule(Asked asked, Form form) {
@@ -111,23 +119,24 @@ Told tell_schedule(Asked asked, Form form) {
     const RunAs run = run_as(sitting, scenario,
                              {asked.one("extra"), asked.all("index"), asked.has("worst-case")});
     const MonthByMonthAnswer answer = month_by_month(sitting, scenario, run);
-    return form == Form::csv ? csv_of(answer) : told(answer, form);
+    const Catalogue& say = catalogue_in(asked.language);
+    return form == Form::csv ? csv_of(answer, say) : told(answer, form, say);
 }
 
 Told tell_sheet(Asked asked, Form /*form*/) {
     std::optional<std::size_t> scenario;
     if (asked.has("scenario")) scenario = scenario_of(asked);
-    return html_of(sheet(asked.sitting(), scenario));
+    return html_of(sheet(asked.sitting(), scenario), catalogue_in(asked.language));
 }
 
 Told tell_tour(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(tour(asked.sitting(), scenario), form);
+    return told(tour(asked.sitting(), scenario), form, catalogue_in(asked.language));
 }
 
 Told tell_site(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(site(asked.sitting(), scenario), form);
+    return told(site(asked.sitting(), scenario), form, catalogue_in(asked.language));
 }
 
 Told tell_fit(Asked asked, Form form) {
@@ -138,10 +147,13 @@ Told tell_fit(Asked asked, Form form) {
     if (asked.has("nodes")) question.nodes = nodes_given(asked.one("nodes"));
     if (asked.has("scenario")) question.scenario = scenario_of(asked);
     // Its search is told to stop, and answers with what it has by then.
-    return told(fit(Sitting(asked.desk, asked.inquiry), question, asked.progress), form);
+    return told(fit(Sitting(asked.desk, asked.inquiry), question, asked.progress), form,
+                catalogue_in(asked.language));
 }
 
-Told tell_programs(Asked asked, Form form) { return told(programs(asked.sitting()), form); }
+Told tell_programs(Asked asked, Form form) {
+    return told(programs(asked.sitting()), form, catalogue_in(asked.language));
+}
 
 /// A question whose answer is told as JSON or as text.
 template <class Answer>

@@ -2,6 +2,7 @@
 #include <quoin/answers/apr.hpp>
 
 #include "shared_fields.hpp"
+#include "words/payment.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -10,21 +11,20 @@
 namespace quoin {
 namespace {
 
-Cautions cautions() {
-    return {{CautionCode::actuarial_method,
-             "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were "
-             "given. An estimate, not a federal disclosure."}};
+Cautions cautions(const Catalogue& say) {
+    return {{CautionCode::actuarial_method, say.payment.actuarial_method()}};
 }
 
 } // namespace
 
-std::string text_of(const AprAnswer& answer, const Catalogue& /*say*/) {
+std::string text_of(const AprAnswer& answer, const Catalogue& say) {
+    const PaymentWords& of = say.payment;
     Table table({{"", Align::left}, {"", Align::right}});
-    table.row({"APR", percent_text(answer.apr, 6)});
-    table.row({"advanced", dollars(answer.advanced)});
-    table.row({"paid", dollars(answer.paid)});
-    table.row({"finance charge", dollars(answer.finance_charge)});
-    return table.text() + footing_text(cautions());
+    table.row({of.apr(), percent_text(answer.apr, 6)});
+    table.row({of.advanced(), dollars(answer.advanced)});
+    table.row({of.paid(), dollars(answer.paid)});
+    table.row({of.finance_charge(), dollars(answer.finance_charge)});
+    return table.text() + footing_text(cautions(say));
 }
 
 void fields(auto& v, Of<AprAnswer> auto& answer) {
@@ -34,7 +34,7 @@ void fields(auto& v, Of<AprAnswer> auto& answer) {
     v("advanced", answer.advanced);
     v("paid", answer.paid);
     v("finance_charge", answer.finance_charge);
-    v.words("cautions", [] { return cautions(); });
+    v.words("cautions", [](const Catalogue& say) { return cautions(say); });
 }
 
 template std::string json_text_of(const AprAnswer&, const Catalogue&);

@@ -1,8 +1,11 @@
 // Rendering lists out of a price book: one table of cells, written three ways.
 #include <quoin/render/listing.hpp>
 
-#include <fmt/format.h>
+#include <algorithm>
+#include <span>
 
+#include "words/listing.hpp"
+#include "words/parts.hpp"
 #include <quoin/home/priced_home.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/text/json_writer.hpp>
@@ -11,10 +14,15 @@
 namespace quoin {
 namespace {
 
+struct ListColumn {
+    std::string_view code; ///< in JSON
+    Phrase<> ListingWords::*words;
+    bool right = false; ///< figures, set to the right
+};
+
 /// Rows of plain cells under named columns.
 struct Rows {
-    std::vector<std::string> columns;
-    std::vector<bool> right; ///< figures, set to the right
+    std::span<const ListColumn> columns;
     std::vector<std::vector<std::string>> rows;
 };
 
@@ -22,25 +30,48 @@ struct Rows {
 /// codes in JSON, words for people and in their spreadsheets.
 struct Manner {
     bool plain_amounts;
-    bool codes;
+    const Catalogue* say; ///< nullptr: codes
 
     [[nodiscard]] std::string operator()(Money amount) const {
         return plain_amounts ? amount.text() : dollars(amount);
     }
-    template <CodedEnum Enum>
-    [[nodiscard]] std::string operator()(Enum meaning) const {
-        return std::string(codes ? code_of(meaning) : name_of(meaning));
+    [[nodiscard]] std::string operator()(LotStatus status) const {
+        return say ? say->listing.status_of(status) : std::string(code_of(status));
+    }
+    [[nodiscard]] std::string operator()(Grade grade) const {
+        return say ? say->listing.grade_of(grade) : std::string(code_of(grade));
+    }
+    [[nodiscard]] std::string operator()(OptionKind kind) const {
+        return say ? say->listing.kind_of(kind) : std::string(code_of(kind));
+    }
+    [[nodiscard]] std::string operator()(Unit unit) const {
+        return say ? say->parts.unit(unit) : std::string(code_of(unit));
+    }
+    [[nodiscard]] std::string every_plan() const { return say ? say->listing.every_plan() : "all"; }
+    [[nodiscard]] std::string whether(bool holds) const {
+        if (!say) return holds ? "yes" : "no";
+        return holds ? say->listing.yes() : say->listing.no();
+    }
+    [[nodiscard]] std::string range(Money low, Money high) const {
+        const std::string from = (*this)(low);
+        const std::string to = (*this)(high);
+        return say ? say->listing.price_range(from, to) : from + " to " + to;
     }
 };
-constexpr Manner for_people{false, false};
-constexpr Manner for_spreadsheets{true, false};
-constexpr Manner for_programs{true, true};
+constexpr Manner for_programs{true, nullptr};
+
+constexpr ListColumn plan_columns[] = {{"plan", &ListingWords::plan},
+                                       {"name", &ListingWords::name},
+                                       {"style", &ListingWords::style},
+                                       {"sq_ft", &ListingWords::square_feet, true},
+                                       {"bedrooms", &ListingWords::bedrooms, true},
+                                       {"bathrooms", &ListingWords::bathrooms, true},
+                                       {"base_price", &ListingWords::base_price, true},
+                                       {"elevation", &ListingWords::elevation},
+                                       {"elevation_price", &ListingWords::elevation_price, true}};
 
 Rows plan_rows(const PriceBook& book, const Manner& written) {
-    Rows list{{"plan", "name", "style", "sq_ft", "bedrooms", "bathrooms", "base_price", "elevation",
-               "elevation_price"},
-              {false, false, false, true, true, true, true, false, true},
-              {}};
+    Rows list{plan_columns, {}};
     for (const Plan& plan : book.plans) {
         for (const Elevation& elevation : plan.elevations) {
             list.rows.push_back({plan.id, plan.name, plan.style, plan.square_feet.text(),
@@ -51,8 +82,8 @@ Rows plan_rows(const PriceBook& book, const Manner& written) {
     return list;
 }
 
-std::string plans_of(const PriceBook& book, const Lot& lot) {
-    if (lot.plans.empty()) return "all";
+std::string plans_of(const PriceBook& book, const Lot& lot, const Manner& written) {
+    if (lot.plans.empty()) return written.every_plan();
     std::string text;
     for (const Index<Plan> plan : lot.plans) {
         text += (text.empty() ? "" : " ") + at(book.plans, plan).id;
@@ -60,13 +91,20 @@ std::string plans_of(const PriceBook& book, const Lot& lot) {
     return text;
 }
 
+constexpr ListColumn lot_columns[] = {{"lot", &ListingWords::lot},
+                                      {"status", &ListingWords::status},
+                                      {"premium", &ListingWords::premium, true},
+                                      {"grade", &ListingWords::grade},
+                                      {"plans", &ListingWords::plans},
+                                      {"flood_zone", &ListingWords::flood_zone},
+                                      {"note", &ListingWords::note}};
+
 Rows lot_rows(const PriceBook& book, const Manner& written) {
-    Rows list{{"lot", "status", "premium", "grade", "plans", "flood_zone", "note"},
-              {false, false, true, false, false, false, false},
-              {}};
+    Rows list{lot_columns, {}};
     for (const Lot& lot : book.lots) {
         list.rows.push_back({lot.id, written(lot.status), written(lot.premium), written(lot.grade),
-                             plans_of(book, lot), lot.flood_zone ? "yes" : "no", lot.note});
+                             plans_of(book, lot, written), written.whether(lot.flood_zone),
+                             lot.note});
     }
     return list;
 }
@@ -83,35 +121,22 @@ std::string price_range(const PriceBook& book, const Option& option,
         high = std::max(high.value_or(*price), *price);
     }
     if (!low) return "";
-    return *low == *high ? written(*low) : written(*low) + " to " + written(*high);
+    return *low == *high ? written(*low) : written.range(*low, *high);
 }
 
-std::string kind_words(OptionKind kind) {
-    switch (kind) {
-    case OptionKind::upgrade:
-        return "upgrade";
-    case OptionKind::levels:
-        return "level";
-    case OptionKind::choice:
-        return "choice at no cost";
-    case OptionKind::allowance:
-        return "allowance";
-    case OptionKind::package:
-        return "package";
-    }
-    return {};
-}
+constexpr ListColumn option_columns[] = {
+    {"option", &ListingWords::option},     {"area", &ListingWords::area},
+    {"kind", &ListingWords::kind},         {"name", &ListingWords::name},
+    {"price", &ListingWords::price, true}, {"unit", &ListingWords::unit},
+    {"cutoff", &ListingWords::cutoff}};
 
 Rows option_rows(const PriceBook& book, const Manner& written) {
-    Rows list{{"option", "area", "kind", "name", "price", "unit", "cutoff"},
-              {false, false, false, false, true, false, false},
-              {}};
+    Rows list{option_columns, {}};
     const auto add = [&](const Option& option, const std::string& id, const std::string& name,
                          const std::string& price) {
         const std::string cutoff = option.cutoff ? at(book.stages, *option.cutoff).id : "";
-        list.rows.push_back({id, at(book.areas, option.area).id,
-                             written.codes ? written(option.kind) : kind_words(option.kind), name,
-                             price, written(option.unit), cutoff});
+        list.rows.push_back({id, at(book.areas, option.area).id, written(option.kind), name, price,
+                             written(option.unit), cutoff});
     };
     for (const Option& option : book.options) {
         for (const Index<Level> index : indexes_of(option.levels)) {
@@ -148,6 +173,12 @@ std::string csv_words(const std::string& text) {
     return formula ? "'" + text : text;
 }
 
+/// A column's name is one word, as other programs like it: "base_price".
+std::string csv_heading(std::string words) {
+    std::replace(words.begin(), words.end(), ' ', '_');
+    return words;
+}
+
 std::string csv_cell(const std::string& text) {
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string out = "\"";
@@ -157,30 +188,34 @@ std::string csv_cell(const std::string& text) {
 
 } // namespace
 
-std::string listing_text(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what, for_people);
+std::string listing_text(const PriceBook& book, Listing what, const Catalogue& say) {
+    const Rows list = rows_of(book, what, {false, &say});
     std::vector<Column> columns;
-    for (std::size_t i = 0; i < list.columns.size(); ++i) {
-        std::string heading = list.columns[i];
-        std::replace(heading.begin(), heading.end(), '_', ' ');
-        columns.push_back({heading, list.right[i] ? Align::right : Align::left});
+    for (const ListColumn& column : list.columns) {
+        columns.push_back(
+            {(say.listing.*column.words)(), column.right ? Align::right : Align::left});
     }
     Table table(std::move(columns));
     for (const auto& row : list.rows) table.row(row);
-    return fmt::format("{}, {}: price book {}, in force {} to {}\n\n{}", book.community.name,
-                       book.community.builder, book.version, book.effective.text(),
-                       book.expires.text(), table.text());
+    return say.listing.book(book.community.name, book.community.builder, book.version,
+                            book.effective.text(), book.expires.text()) +
+           "\n\n" + table.text();
 }
 
-std::string listing_csv(const PriceBook& book, Listing what) {
-    const Rows list = rows_of(book, what, for_spreadsheets);
+std::string listing_csv(const PriceBook& book, Listing what, const Catalogue& say) {
+    const Rows list = rows_of(book, what, {true, &say});
     std::string out;
     const auto write = [&](const std::vector<std::string>& cells) {
         for (std::size_t i = 0; i < cells.size(); ++i)
-            out += (i > 0 ? "," : "") + csv_cell(list.right[i] ? cells[i] : csv_words(cells[i]));
+            out += (i > 0 ? "," : "") +
+                   csv_cell(list.columns[i].right ? cells[i] : csv_words(cells[i]));
         out += "\r\n";
     };
-    write(list.columns);
+    std::vector<std::string> headings;
+    for (const ListColumn& column : list.columns) {
+        headings.push_back(csv_heading((say.listing.*column.words)()));
+    }
+    write(headings);
     for (const auto& row : list.rows) write(row);
     return out;
 }
@@ -191,7 +226,9 @@ std::string listing_json(const PriceBook& book, Listing what) {
     json.list([&] {
         for (const auto& row : list.rows) {
             json.object([&] {
-                for (std::size_t i = 0; i < row.size(); ++i) json.text(list.columns[i], row[i]);
+                for (std::size_t i = 0; i < row.size(); ++i) {
+                    json.text(list.columns[i].code, row[i]);
+                }
             });
         }
     });

@@ -2,6 +2,7 @@
 #include <quoin/answers/payment.hpp>
 
 #include "shared_fields.hpp"
+#include "words/payment.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -10,28 +11,26 @@
 namespace quoin {
 namespace {
 
-Cautions cautions() {
-    return {{CautionCode::principal_and_interest_alone,
-             "An estimate of principal and interest alone, with no points or fees, so that the APR "
-             "equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, "
-             "insurance, dues and mortgage insurance come on top. A licensed loan originator gives "
-             "an offer."}};
+Cautions cautions(const Catalogue& say) {
+    return {
+        {CautionCode::principal_and_interest_alone, say.payment.principal_and_interest_alone()}};
 }
 
 } // namespace
 
-std::string text_of(const PaymentAnswer& a, const Catalogue& /*say*/) {
+std::string text_of(const PaymentAnswer& a, const Catalogue& say) {
+    const PaymentWords& of = say.payment;
     Table table({{"", Align::left}, {"", Align::right}});
-    table.row({"loan", dollars(a.terms.loan)});
-    table.row({"note rate", rate_text(a.terms.rate)});
-    table.row({"term", term_text(a.terms.term)});
+    table.row({of.loan(), dollars(a.terms.loan)});
+    table.row({of.note_rate(), rate_text(a.terms.rate)});
+    table.row({of.term(), term_text(a.terms.term, say)});
     table.rule();
-    table.row({"payment a month", dollars(a.payment)});
-    table.row({"payments", std::to_string(a.months)});
-    table.row({"last payment", dollars(a.last_payment)});
-    table.row({"total interest", dollars(a.total_interest)});
-    table.row({"total of payments", dollars(a.total_of_payments)});
-    return table.text() + footing_text(cautions());
+    table.row({of.payment(), dollars(a.payment)});
+    table.row({of.payments(), std::to_string(a.months)});
+    table.row({of.last_payment(), dollars(a.last_payment)});
+    table.row({of.total_interest(), dollars(a.total_interest)});
+    table.row({of.total_of_payments(), dollars(a.total_of_payments)});
+    return table.text() + footing_text(cautions(say));
 }
 
 void fields(auto& v, Of<PaymentAnswer> auto& answer) {
@@ -46,7 +45,7 @@ void fields(auto& v, Of<PaymentAnswer> auto& answer) {
     v("total_of_payments", answer.total_of_payments);
     v("last_payment", answer.last_payment);
     v("months", answer.months);
-    v.words("cautions", [] { return cautions(); });
+    v.words("cautions", [](const Catalogue& say) { return cautions(say); });
 }
 
 template std::string json_text_of(const PaymentAnswer&, const Catalogue&);

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "shared_fields.hpp"
+#include "words/programs.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -13,27 +14,23 @@ namespace quoin {
 
 namespace {
 
-std::string ladder_text(const Ladder& ladder) {
-    std::string rungs;
+std::string ladder_text(const Ladder& ladder, const Catalogue& say) {
+    std::vector<std::string> rungs;
     for (const Rung& rung : ladder.rungs) {
-        rungs += fmt::format("{}{} % at {}", rungs.empty() ? "" : ", ", rung.rate.text(),
-                             rung.points.value().text());
+        rungs.push_back(say.programs.rung(rung.rate.text(), rung.points.value().text()));
     }
-    return paragraph(fmt::format("{}, locked {} days: {}", term_text(Months(ladder.months)),
-                                 ladder.lock_days, rungs),
-                     "  ", "    ");
+    return paragraph(
+        say.programs.ladder(term_text(Months(ladder.months), say), ladder.lock_days, joined(rungs)),
+        "  ", "    ");
 }
 
 Cautions cautions_of(const ProgramsAnswer& answer, const Catalogue& say) {
     Cautions notes = with_loan_cautions(
-        {{CautionCode::points_before_adjustments,
-          "Points are percents of the loan before adjustments for score, loan to value and term; a "
-          "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each "
-          "rate."}},
-        answer.heading, {});
+        {{CautionCode::points_before_adjustments, say.programs.points_before_adjustments()}},
+        answer.heading, {}, say);
     for (const OfferedProgram& program : answer.programs) {
         for (const ListGap& gap : program.gaps.continued) {
-            notes.push_back(continued_caution(program.name, gap));
+            notes.push_back(continued_caution(program.name, gap, say));
         }
     }
     notes.push_back(agent_caution(say));
@@ -43,15 +40,14 @@ Cautions cautions_of(const ProgramsAnswer& answer, const Catalogue& say) {
 } // namespace
 
 std::string text_of(const ProgramsAnswer& answer, const Catalogue& say) {
-    std::string out =
-        heading_text(answer.heading, "The loan programs and the rates of the day", say);
+    std::string out = heading_text(answer.heading, say.programs.title(), say);
     for (const OfferedProgram& program : answer.programs) {
         out += fmt::format("\n{} ({})\n", program.name, program.id);
         out += paragraph(program.summary, "  ");
         out += paragraph(program.fine_print, "  ");
-        for (const Ladder& ladder : program.ladders) out += ladder_text(ladder);
+        for (const Ladder& ladder : program.ladders) out += ladder_text(ladder, say);
         for (const ListGap& gap : program.gaps.unknown) {
-            out += paragraph("Not to be had: " + words(gap) + ".", "  ", "    ");
+            out += paragraph(say.programs.not_to_be_had(words(gap, say)), "  ", "    ");
         }
     }
     return out + footing_text(cautions_of(answer, say));
@@ -70,7 +66,7 @@ void fields(auto& v, Of<Rung> auto& rung) {
 
 void fields(auto& v, Of<Ladder> auto& ladder) {
     v("months", ladder.months);
-    v.words("term", [&] { return term_text(Months(ladder.months)); });
+    v.words("term", [&](const Catalogue& say) { return term_text(Months(ladder.months), say); });
     v("lock_days", ladder.lock_days);
     v("rungs", ladder.rungs);
 }
@@ -81,7 +77,7 @@ void fields(auto& v, Of<ListGap> auto& gap) {
     v("kind", gap.kind);
     v.when(gap.kind == ListGap::Kind::ended, [&] { v("until", gap.edge); });
     v.when(gap.kind != ListGap::Kind::ended, [&] { v("effective", gap.edge); });
-    v.words("words", [&] { return words(gap); });
+    v.words("words", [&](const Catalogue& say) { return words(gap, say); });
 }
 
 void fields(auto& v, Of<OfferedProgram> auto& program) {

@@ -4,12 +4,14 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "html.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include "sheet_style.hpp"
+#include "words/heading.hpp"
+#include "words/parts.hpp"
+#include "words/quote.hpp"
+#include "words/sheet.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/written_mark.hpp>
@@ -25,21 +27,23 @@ std::string fact(std::string_view name, const std::string& value) {
     return element("div", text_element("dt", name) + text_element("dd", value));
 }
 
-std::string head_of(const Heading& h) {
-    std::string facts = fact("for", h.buyer) + fact("plan", h.plan + ", " + h.style) +
-                        fact("floor area", grouped(h.square_feet) + " sq ft") +
-                        fact("elevation", h.elevation) + fact("lot", h.lot) +
-                        fact("as of", long_date(h.as_of)) + fact("closing", long_date(h.closing)) +
-                        fact("price book", h.price_book_version) +
-                        fact("in force to", long_date(h.price_book_expires));
-    return element("header", text_element("p", h.community + ", " + h.builder) +
-                                 text_element("h1", "The home, its month and its cash") +
-                                 element("dl", facts, "facts"));
+std::string head_of(const Heading& h, const Catalogue& say) {
+    const SheetWords& of = say.sheet;
+    std::string facts = fact(of.buyer(), h.buyer) +
+                        fact(of.plan(), of.plan_and_style(h.plan, h.style)) +
+                        fact(of.floor_area(), of.square_feet(grouped(h.square_feet))) +
+                        fact(of.elevation(), h.elevation) + fact(of.lot(), h.lot) +
+                        fact(of.as_of(), of.day(h.as_of)) + fact(of.closing(), of.day(h.closing)) +
+                        fact(of.price_book(), h.price_book_version) +
+                        fact(of.in_force_to(), of.day(h.price_book_expires));
+    return element("header", text_element("p", say.heading.community(h.community, h.builder)) +
+                                 text_element("h1", of.title()) + element("dl", facts, "facts"));
 }
 
-std::string home_row(const QuoteLine& line) {
-    std::string out = figure_row(line_name(line), {times_text(line), amount_text(line)},
-                                 line.area.empty() ? "" : "under");
+std::string home_row(const QuoteLine& line, const Catalogue& say) {
+    std::string out =
+        figure_row(line_name(line, say), {times_text(line, say), amount_text(line, say)},
+                   line.area.empty() ? "" : "under");
     if (!line.note.empty() && !line.area.empty()) {
         out += element("tr", "<td colspan=\"3\">" + in_element(line.note) + "</td>", "note");
     }
@@ -52,7 +56,7 @@ std::string group_row(std::string_view name) {
                    "area");
 }
 
-std::string home_section(const QuoteAnswer& quote) {
+std::string home_section(const QuoteAnswer& quote, const Catalogue& say) {
     std::string rows;
     std::string area;
     for (const QuoteLine& line : quote.lines) {
@@ -60,36 +64,39 @@ std::string home_section(const QuoteAnswer& quote) {
             rows += group_row(line.area);
         }
         area = line.area;
-        rows += home_row(line);
+        rows += home_row(line, say);
     }
-    rows += figure_row("Contract price", {"", dollars(quote.contract_price)}, "sum");
-    return section("The home, line by line", element("table", element("tbody", rows)));
+    rows += figure_row(say.quote.contract_price(), {"", dollars(quote.contract_price)}, "sum");
+    return section(say.sheet.home(), element("table", element("tbody", rows)));
 }
 
-std::string requests_section(const QuoteAnswer& quote) {
+std::string requests_section(const QuoteAnswer& quote, const Catalogue& say) {
     std::vector<std::string> texts;
-    for (const QuoteRequest& request : quote.requests) texts.push_back(request_text(request));
-    return section("Asked for, to be confirmed; not in the price", text_list(texts), "keep");
+    for (const QuoteRequest& request : quote.requests) {
+        texts.push_back(request_text(request, say));
+    }
+    return section(say.sheet.requests(), text_list(texts), "keep");
 }
 
-std::string choices_section(const QuoteAnswer& quote) {
+std::string choices_section(const QuoteAnswer& quote, const Catalogue& say) {
     std::vector<std::string> texts;
-    for (const OpenChoice& choice : quote.open_choices) texts.push_back(choice_text(choice));
-    return section("Still to choose, at no cost", text_list(texts), "keep");
+    for (const OpenChoice& choice : quote.open_choices) texts.push_back(choice_text(choice, say));
+    return section(say.quote.open_choices(), text_list(texts), "keep");
 }
 
-std::string incentives_section(const QuoteAnswer& quote) {
-    return section("Incentives", text_list(incentive_texts(quote)), "keep");
+std::string incentives_section(const QuoteAnswer& quote, const Catalogue& say) {
+    return section(say.quote.incentives(), text_list(incentive_texts(quote, say)), "keep");
 }
 
-std::string deposits_section(const QuoteAnswer& quote) {
-    std::string rows =
-        figure_row("earnest money, at contract", {dollars(quote.earnest_deposit)}) +
-        figure_row("share of options, at their selection", {dollars(quote.option_deposit)});
-    if (quote.deposits_paid) rows += figure_row("paid so far", {dollars(*quote.deposits_paid)});
+std::string deposits_section(const QuoteAnswer& quote, const Catalogue& say) {
+    std::string rows = figure_row(say.quote.earnest_money(), {dollars(quote.earnest_deposit)}) +
+                       figure_row(say.quote.option_share(), {dollars(quote.option_deposit)});
+    if (quote.deposits_paid) {
+        rows += figure_row(say.quote.paid_so_far(), {dollars(*quote.deposits_paid)});
+    }
     std::string inner = element("table", element("tbody", rows));
     if (!quote.deposit_note.empty()) inner += text_element("p", quote.deposit_note, "small");
-    return section("Deposits, part of the cash needed", inner, "keep");
+    return section(say.quote.deposits(), inner, "keep");
 }
 
 /// A percent sign stays with its number.
@@ -140,124 +147,122 @@ std::string side_tables(const std::vector<ScenarioAnswer>& scenarios,
     return out;
 }
 
-std::string refusals_list(const std::vector<ScenarioAnswer>& scenarios) {
+std::string refusals_list(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     std::vector<std::string> texts;
     for (const ScenarioAnswer& s : scenarios) {
         for (const Refusal& refusal : s.refusals) {
-            texts.push_back(refused_words(s.terms.name, refusal));
+            texts.push_back(refused_words(s.terms.name, refusal, say));
         }
     }
     return text_list(texts);
 }
 
-std::string estimate_line(const Heading& h) {
-    return text_element("p",
-                        fmt::format("Estimates as of {}: not a Loan Estimate, not an approval, not "
-                                    "an offer to lend. What they rest on is at the end.",
-                                    long_date(h.as_of)),
-                        "small");
+std::string estimate_line(const Heading& h, const Catalogue& say) {
+    return text_element("p", say.sheet.estimates(h.as_of), "small");
 }
 
-std::string month_section(const QuoteAnswer& quote) {
+std::string month_section(const QuoteAnswer& quote, const Catalogue& say) {
     if (quote.scenarios.empty()) return {};
-    return section(quote.scenarios.size() == 1 ? "The month" : "The month under each loan",
-                   side_tables(quote.scenarios, month_rows(quote.scenarios)) +
-                       refusals_list(quote.scenarios) + estimate_line(quote.heading));
+    const bool one = quote.scenarios.size() == 1;
+    return section(one ? say.quote.month() : say.sheet.month_of_each(),
+                   side_tables(quote.scenarios, month_rows(quote.scenarios, say)) +
+                       refusals_list(quote.scenarios, say) + estimate_line(quote.heading, say));
 }
 
-std::string cash_section(const QuoteAnswer& quote) {
+std::string cash_section(const QuoteAnswer& quote, const Catalogue& say) {
     if (quote.scenarios.empty()) return {};
-    return section("Cash to close", side_tables(quote.scenarios, cash_rows(quote.scenarios)) +
-                                        estimate_line(quote.heading));
+    return section(say.sheet.cash(), side_tables(quote.scenarios, cash_rows(quote.scenarios, say)) +
+                                         estimate_line(quote.heading, say));
 }
 
-std::string calendar_section(const CashAnswer& cash) {
+std::string calendar_section(const CashAnswer& cash, const Catalogue& say) {
     std::string rows;
     for (const CalendarDay& day : cash.calendar) {
-        rows +=
-            figure_row(std::string(name_of(day.what)), {long_date(day.date), dollars(day.amount)});
+        rows += figure_row(say.parts.due(day.what), {say.sheet.day(day.date), dollars(day.amount)});
     }
     if (rows.empty()) return {};
-    return section("When the cash is due", element("table", element("tbody", rows)), "keep");
+    return section(say.sheet.calendar(), element("table", element("tbody", rows)), "keep");
 }
 
-std::string costs_section(const CashAnswer& cash) {
+std::string costs_section(const CashAnswer& cash, const Catalogue& say) {
     std::string rows;
     std::optional<CostSection> last;
     for (const CostLine& line : cash.costs) {
         if (last != line.section) {
-            rows += group_row(name_of(line.section));
+            rows += group_row(say.parts.section(line.section));
             last = line.section;
         }
-        const std::string payer = line.paid_by == PaidBy::buyer
-                                      ? ""
-                                      : "paid by the " + std::string(name_of(line.paid_by));
+        const std::string payer =
+            line.paid_by == PaidBy::buyer ? "" : say.parts.paid_by(line.paid_by);
         rows += figure_row(line.name, {payer, dollars(line.amount)}, "under");
     }
     for (const PrepaidLine& line : cash.prepaids) {
-        rows += figure_row("prepaid: " + line.name,
-                           {line.due ? "due " + long_date(*line.due) : "", dollars(line.amount)});
+        rows += figure_row(say.sheet.prepaid(line.name),
+                           {line.due ? say.sheet.due(*line.due) : "", dollars(line.amount)});
     }
     if (rows.empty()) return {};
-    return section("Closing costs and prepaids", element("table", element("tbody", rows)));
+    return section(say.sheet.costs(), element("table", element("tbody", rows)));
 }
 
 /// What each program asks in return, once a program.
-std::string catches_section(const std::vector<ScenarioAnswer>& scenarios) {
+std::string catches_section(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     std::vector<std::string> texts;
     for (const ScenarioAnswer& s : scenarios) {
         if (s.terms.fine_print.empty()) continue;
-        const std::string text = s.terms.program + ": " + s.terms.fine_print;
+        const std::string text = say.sheet.catch_of(s.terms.program, s.terms.fine_print);
         if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
     }
-    return section("The catch in each program", text_list(texts), "keep");
+    return section(say.sheet.catches(), text_list(texts), "keep");
 }
 
-std::string rests_section(const QuoteAnswer& quote) {
-    Cautions notes = loan_cautions(quote.heading, terms_of(quote.scenarios));
+std::string rests_section(const QuoteAnswer& quote, const Catalogue& say) {
+    Cautions notes = loan_cautions(quote.heading, terms_of(quote.scenarios), say);
     const bool marked = std::any_of(quote.lines.begin(), quote.lines.end(),
                                     [](const QuoteLine& line) { return line.work.any(); });
-    if (marked) notes.push_back(work_caution());
-    return section("What this rests on", text_list(words_of(notes)), "rests");
+    if (marked) notes.push_back(work_caution(say));
+    return section(say.sheet.rests(), text_list(words_of(notes)), "rests");
 }
 
-std::string who_section(const Heading& h) {
+std::string who_section(const Heading& h, const Catalogue& say) {
+    const SheetWords& of = say.sheet;
     const auto place = [](std::string_view name, const std::string& value) {
         return text_element("dt", name) + text_element("dd", value);
     };
-    return section("Who gave this",
-                   element("dl", place("Prepared by", h.prepared_by) +
-                                     place("Licensed loan originator", h.originator) +
-                                     place("License number", "") + place("Telephone", "") +
-                                     place("Gone through together on", "")),
+    return section(of.who(),
+                   element("dl", place(of.prepared_by(), h.prepared_by) +
+                                     place(of.originator(), h.originator) +
+                                     place(of.license(), "") + place(of.telephone(), "") +
+                                     place(of.gone_through(), "")),
                    "who");
 }
 
-std::string body_of(const SheetAnswer& answer) {
+std::string body_of(const SheetAnswer& answer, const Catalogue& say) {
     const QuoteAnswer& quote = answer.quote;
-    const std::string small = requests_section(quote) + choices_section(quote) +
-                              incentives_section(quote) + deposits_section(quote);
-    std::string out = head_of(quote.heading) + home_section(quote) +
-                      element("div", small, "beside") + month_section(quote) + cash_section(quote);
+    const std::string small = requests_section(quote, say) + choices_section(quote, say) +
+                              incentives_section(quote, say) + deposits_section(quote, say);
+    std::string out = head_of(quote.heading, say) + home_section(quote, say) +
+                      element("div", small, "beside") + month_section(quote, say) +
+                      cash_section(quote, say);
     if (answer.cash && answer.cash->scenario.available()) {
-        out += calendar_section(*answer.cash) + costs_section(*answer.cash);
+        out += calendar_section(*answer.cash, say) + costs_section(*answer.cash, say);
     }
-    return out + catches_section(quote.scenarios) + rests_section(quote) +
-           who_section(quote.heading);
+    return out + catches_section(quote.scenarios, say) + rests_section(quote, say) +
+           who_section(quote.heading, say);
 }
 
 } // namespace
 
-std::string html_of(const SheetAnswer& answer, const Catalogue& /*say*/) {
+std::string html_of(const SheetAnswer& answer, const Catalogue& say) {
     const Heading& h = answer.quote.heading;
-    const std::string title = fmt::format("{}: {} on lot {}", h.community, h.plan, h.lot);
+    const std::string title = say.sheet.page(h.community, h.plan, h.lot);
     // Nothing may be fetched or run, wherever the file ends up.
-    return "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+    return "<!doctype html>\n<html lang=\"" + std::string(code_of(say.language)) +
+           "\">\n<head>\n<meta charset=\"utf-8\">\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
            "style-src 'unsafe-inline'\">\n" +
            std::string(sheet_mark) + "\n" + element("title", escaped(title)) + "<style>" +
-           sheet_style + "</style>\n</head>\n" + element("body", "\n" + body_of(answer)) +
+           sheet_style + "</style>\n</head>\n" + element("body", "\n" + body_of(answer, say)) +
            "</html>\n";
 }
 

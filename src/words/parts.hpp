@@ -1,6 +1,7 @@
 // The names of what a month, the cash and the closing costs are made of.
 #pragma once
 
+#include <quoin/answers/cash.hpp>
 #include <quoin/lending/closing_cost.hpp>
 #include <quoin/lending/month_part.hpp>
 #include <quoin/loan/cash_to_close.hpp>
@@ -15,7 +16,10 @@ struct PartWords {
     NamesOf<MonthPart, month_parts.size()> month;
     NamesOf<CashPart, cash_parts.size()> cash;
     NamesOf<CreditUse> use;
-    Phrase<> single_premium; ///< what an upfront fee of mortgage insurance is, as a use
+    Phrase<> single_premium;      ///< what an upfront fee of mortgage insurance is, as a use
+    NamesOf<CostSection> section; ///< of closing costs
+    NamesOf<PaidBy> paid_by;
+    NamesOf<CashDue> due; ///< what cash is due for
     NamesOf<Unit> unit;
     Phrase<Text> of_them;       ///< a count
     Phrase<Text, Text> so_much; ///< a measure, its unit

@@ -18,6 +18,7 @@
 #include <quoin/inquiry/sitting.hpp>
 #include <quoin/render/shape.hpp>
 #include <quoin/render/workbook.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
@@ -72,6 +73,7 @@ struct Asked {
     std::vector<std::string> assumptions = {};
     /// Told how far "fit" is; false ends it with the best so far.
     std::function<bool(const FitProgress&)> progress = {};
+    Language language = Language::english; ///< that the answer is told in
 
     [[nodiscard]] Sitting sitting() const { return {desk, inquiry, watch}; }
     [[nodiscard]] bool has(std::string_view option) const { return given.has(option); }

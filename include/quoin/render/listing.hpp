@@ -4,13 +4,16 @@
 #include <string>
 
 #include <quoin/pricebook/price_book.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
 enum class Listing { plans, lots, options };
 
-[[nodiscard]] std::string listing_text(const PriceBook& book, Listing what);
-[[nodiscard]] std::string listing_csv(const PriceBook& book, Listing what);
+[[nodiscard]] std::string listing_text(const PriceBook& book, Listing what,
+                                       const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::string listing_csv(const PriceBook& book, Listing what,
+                                      const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::string listing_json(const PriceBook& book, Listing what);
 
 } // namespace quoin
