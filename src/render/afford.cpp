@@ -5,6 +5,7 @@
 #include <fmt/ranges.h>
 
 #include "shared_fields.hpp"
+#include "words/afford.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -14,211 +15,198 @@ namespace quoin {
 
 namespace {
 
-std::string words(AffordLimit limit, const AffordScenario& s) {
+std::string limit_words(AffordLimit limit, const AffordScenario& s, const AffordWords& say) {
     switch (limit) {
     case AffordLimit::front_ratio:
-        return fmt::format("housing over {} of income", percent_text(s.ratios->front->value(), 0));
+        return say.front_ratio(percent_text(s.ratios->front->value(), 0));
     case AffordLimit::back_ratio:
-        return s.passes_by_ratio ? fmt::format("housing and debts by {} residual income",
-                                               percent_text(s.ratios->residual_instead->value(), 0))
-                                 : fmt::format("housing and debts over {} of income",
-                                               percent_text(s.back->value(), 0));
+        return s.passes_by_ratio
+                   ? say.by_residual_income(percent_text(s.ratios->residual_instead->value(), 0))
+                   : say.back_ratio(percent_text(s.back->value(), 0));
     case AffordLimit::residual_income:
-        return "residual income for living";
+        return say.residual_income();
     case AffordLimit::cash:
-        return "the cash there is";
+        return say.cash();
     case AffordLimit::program:
-        return "the program's own limit";
+        return say.program();
     }
     return {};
 }
 
-std::string listed(const std::vector<AffordLimit>& limits, const AffordScenario& s) {
-    std::string text;
-    for (const AffordLimit limit : limits) {
-        if (!text.empty()) text += ", ";
-        text += words(limit, s);
-    }
-    return text;
+std::string listed(const std::vector<AffordLimit>& limits, const AffordScenario& s,
+                   const AffordWords& say) {
+    std::vector<std::string> list;
+    for (const AffordLimit limit : limits) list.push_back(limit_words(limit, s, say));
+    return joined(list);
 }
 
-std::string rooms_text(const std::vector<LimitRoom>& rooms, const AffordScenario& s) {
+std::string rooms_text(const std::vector<LimitRoom>& rooms, const AffordScenario& s,
+                       const AffordWords& say) {
     if (rooms.empty()) return {};
     Table table({{"", Align::left, 40},
-                 {"takes", Align::right},
-                 {"most", Align::right},
-                 {"left", Align::right}},
+                 {say.takes(), Align::right},
+                 {say.most(), Align::right},
+                 {say.left(), Align::right}},
                 "    ");
     for (const LimitRoom& room : rooms) {
-        table.row(
-            {words(room.limit, s), dollars(room.needed), dollars(room.most), dollars(room.room)});
+        table.row({limit_words(room.limit, s, say), dollars(room.needed), dollars(room.most),
+                   dollars(room.room)});
     }
     return table.text();
 }
 
-std::string refusals_words(const std::vector<Refusal>& refusals) {
+/// What a step takes: cash, and income or less in debts; empty where it takes none of these.
+std::string takes_words(const AffordStep& step, const AffordWords& say) {
     std::string text;
-    for (const Refusal& refusal : refusals) text += (text.empty() ? "" : "; ") + words(refusal);
+    const auto take = [&](const std::string& part) {
+        text = text.empty() ? part : say.and_also(text, part);
+    };
+    if (step.more_cash > Money{}) take(say.more_cash(step.more_cash));
+    if (step.more_income > Money{}) {
+        take(step.debts_suffice && step.more_after_tax.is_zero()
+                 ? say.more_income_or_less_debts(step.more_income, step.less_debts)
+                 : say.more_income(step.more_income));
+    }
+    if (step.more_after_tax > Money{}) {
+        take(step.debts_suffice
+                 ? say.more_after_tax_or_less_debts(step.more_after_tax, step.less_debts)
+                 : say.more_after_tax(step.more_after_tax));
+    }
     return text;
 }
 
-std::string step_words(const AffordStep& step) {
-    std::string text = fmt::format("A home of {} would take", dollars(step.price));
-    std::vector<std::string> parts;
-    if (step.more_cash > Money{}) parts.push_back(dollars(step.more_cash) + " more cash");
-    if (step.more_income > Money{}) {
-        std::string income = dollars(step.more_income) + " more income a month";
-        if (step.debts_suffice && step.more_after_tax.is_zero())
-            income += ", or " + dollars(step.less_debts) + " less in debts";
-        parts.push_back(std::move(income));
-    }
-    if (step.more_after_tax > Money{}) {
-        std::string more = dollars(step.more_after_tax) + " more a month after taxes";
-        if (step.debts_suffice) more += ", or " + dollars(step.less_debts) + " less in debts";
-        parts.push_back(std::move(more));
-    }
-    for (std::size_t i = 0; i < parts.size(); ++i) text += (i > 0 ? ", and " : " ") + parts[i];
+std::string step_words(const AffordStep& step, const Catalogue& catalogue) {
+    const AffordWords& say = catalogue.afford;
     if (!step.refusals.empty()) {
-        return fmt::format("A home of {} is not to be had so: {}.", dollars(step.price),
-                           refusals_words(step.refusals));
+        return say.step_refused(step.price, words(step.refusals, catalogue));
     }
-    if (parts.empty()) return {};
-    text += '.';
-    if (step.lower_rate) {
-        text += fmt::format(" Instead of all that a note rate of {} at {} points would do.",
-                            rate_text(step.lower_rate->rate),
-                            fixed(step.lower_rate->points.value(), 3));
-    }
-    return text;
+    const std::string takes = takes_words(step, say);
+    if (takes.empty()) return {};
+    return say.step(step.price, takes,
+                    step.lower_rate ? say.lower_rate(step.lower_rate->rate,
+                                                     fixed(step.lower_rate->points.value(), 3))
+                                    : std::string());
 }
 
 /// What residual income is tested with, or which facts it lacks.
-std::string residual_words(const AffordScenario& s) {
+std::string residual_words(const AffordScenario& s, const AffordWords& say) {
     const ResidualTest& test = *s.residual;
     if (test.tested()) {
-        return fmt::format("Residual income: {} must be left for living after taxes, debts, the "
-                           "month and {} for maintenance and utilities ({} sq ft).",
-                           dollars(s.residual_guide), dollars(test.upkeep),
-                           grouped(test.square_feet));
+        return say.residual_tested(s.residual_guide, test.upkeep, grouped(test.square_feet));
     }
     std::vector<std::string> lacking;
-    if (!test.has_income) lacking.emplace_back("the income");
-    if (!test.has_taxes) lacking.emplace_back("the taxes on it (\"income_taxes\")");
-    if (!test.has_household) lacking.emplace_back("the persons in the household");
-    if (!test.has_region) lacking.emplace_back("the place's region");
-    if (test.square_feet <= Decimal{}) lacking.emplace_back("the plan's square feet");
-    return fmt::format("Residual income, which this program asks for, is not tested: {} {} not "
-                       "given.",
-                       fmt::join(lacking, ", "), lacking.size() == 1 ? "is" : "are");
+    if (!test.has_income) lacking.push_back(say.lacks_income());
+    if (!test.has_taxes) lacking.push_back(say.lacks_taxes());
+    if (!test.has_household) lacking.push_back(say.lacks_household());
+    if (!test.has_region) lacking.push_back(say.lacks_region());
+    if (test.square_feet <= Decimal{}) lacking.push_back(say.lacks_square_feet());
+    return (lacking.size() == 1 ? say.residual_lacks_one
+                                : say.residual_lacks_several)(joined(lacking));
 }
 
 /// What asking for automated underwriting did not change, or took away; empty where another ratio
 /// is held for it.
-std::string automated_words(const AffordScenario& s) {
+std::string automated_words(const AffordScenario& s, const AffordWords& say) {
     if (!s.automated) return {};
     switch (*s.automated) {
     case AutomatedRatio::another:
         return {};
     case AutomatedRatio::the_same:
-        return fmt::format("Automated underwriting changes nothing here: the {} of this program "
-                           "are a guide, however a file is underwritten.",
-                           percent_text(s.back->value(), 0));
+        return say.automated_the_same(percent_text(s.back->value(), 0));
     case AutomatedRatio::none_published:
-        return "No ratio is published for a file that this program's automated underwriting "
-               "accepts, so none is held here: what it accepts is not known before it is asked. A "
-               "file that it refers is held to the ratios of manual underwriting.";
+        return say.automated_none_published();
     case AutomatedRatio::not_known:
-        return "Automated underwriting changes nothing here: no ratio of its own is known for "
-               "this program.";
+        return say.automated_not_known();
     }
     return {};
 }
 
 /// Why a ratio over the limit is let pass.
-std::string passed_words(const AffordScenario& s) {
-    return fmt::format("Housing and debts are over {} of the income. That is let pass here because "
-                       "at least {} of the residual income is left; the lender has to justify it "
-                       "in the file, and decides.",
-                       percent_text(s.back->value(), 0),
-                       percent_text(s.ratios->residual_instead->value(), 0));
+std::string passed_words(const AffordScenario& s, const AffordWords& say) {
+    return say.passed(percent_text(s.back->value(), 0),
+                      percent_text(s.ratios->residual_instead->value(), 0));
 }
 
-std::string plans_text(const AffordScenario& s) {
-    if (s.plans.empty()) return "    No home of the price book is within it.\n";
+std::string plans_text(const AffordScenario& s, const AffordWords& say) {
+    if (s.plans.empty()) return "    " + say.no_plan() + "\n";
     std::string out;
     for (const AffordPlan& plan : s.plans) {
-        out += fmt::format("    {}: {} {} of elevation and free lot, from {} ({}, lot {})\n",
-                           plan.plan, plan.homes, plan.homes == 1 ? "pair" : "pairs",
-                           dollars(plan.price), plan.elevation, plan.lot);
+        out += "    " +
+               say.plan(plan.plan, say.pairs(plan.homes), plan.price, plan.elevation, plan.lot) +
+               "\n";
     }
     return out;
 }
 
-std::string none_text(const AffordScenario& s) {
-    if (!s.refusals.empty()) {
-        return paragraph(fmt::format("No price fits: at {} {}.", dollars(s.least_price),
-                                     refusals_words(s.refusals)),
-                         "  ") +
-               rooms_text(s.nearest, s);
-    }
-    return fmt::format("  No price fits. The nearest, at {}, misses by what is below zero:\n",
-                       dollars(s.least_price)) +
-           rooms_text(s.nearest, s);
+std::string none_text(const AffordScenario& s, const Catalogue& catalogue) {
+    const AffordWords& say = catalogue.afford;
+    const std::string why =
+        s.refusals.empty()
+            ? "  " + say.nearest(s.least_price) + "\n"
+            : paragraph(say.refused(s.least_price, words(s.refusals, catalogue)), "  ");
+    return why + rooms_text(s.nearest, s, say);
 }
 
-std::string scenario_text(const AffordScenario& s) {
-    std::string out = fmt::format("\n{}\n", s.terms.name);
-    if (!s.price) return out + none_text(s);
-    const bool untested = s.automated == AutomatedRatio::none_published;
-    out += fmt::format("  up to {}{}: {} a month, {} of cash needed\n", dollars(*s.price),
-                       untested ? ", the income held to no ratio" : "",
-                       dollars(s.scenario.monthly.total()), dollars(s.scenario.cash.needed()));
-    out += paragraph(terms_line(s.terms), "    ");
-    out += rooms_text(s.rooms, s);
-    if (!s.binds.empty()) {
-        std::string line = "What binds: " + listed(s.binds, s);
-        if (!s.refusals.empty()) line += " (" + refusals_words(s.refusals) + ")";
-        if (s.next_price) {
-            line += fmt::format(". Without it, up to {}", dollars(*s.next_price));
-            if (!s.next_binds.empty()) line += ", where " + listed(s.next_binds, s) + " binds";
-        }
-        out += paragraph(line + ".", "    ");
+/// What binds at the highest price, and how far it goes without that; empty where nothing does.
+std::string binds_words(const AffordScenario& s, const Catalogue& catalogue) {
+    const AffordWords& say = catalogue.afford;
+    if (s.binds.empty()) return {};
+    std::string without;
+    if (s.next_price) {
+        without = say.without(*s.next_price, s.next_binds.empty()
+                                                 ? std::string()
+                                                 : say.where_binds(listed(s.next_binds, s, say)));
     }
+    return say.binds(listed(s.binds, s, say),
+                     s.refusals.empty() ? std::string()
+                                        : say.binds_since(words(s.refusals, catalogue)),
+                     without);
+}
+
+/// What the ratios are held to, and how.
+std::string ratios_text(const AffordScenario& s, const AffordWords& say) {
+    std::string out;
     if (s.qualifying_rate) {
-        out += paragraph(fmt::format("Ratios are at a payment of {}, since this rate can rise: {}.",
-                                     rate_text(*s.qualifying_rate), s.qualifying_source),
-                         "    ");
+        out += paragraph(say.qualifying(*s.qualifying_rate, s.qualifying_source), "    ");
     }
-    const std::string automated = automated_words(s);
+    const std::string automated = automated_words(s, say);
     if (!automated.empty()) out += paragraph(automated, "    ");
-    if (s.back && s.ratios->whole_percents) {
-        out += "    A ratio is rounded to a whole percent before it is held to the limit.\n";
-    }
-    if (s.residual) out += paragraph(residual_words(s), "    ");
-    if (s.passes_by_ratio) out += paragraph(passed_words(s), "    ");
-    if (s.step) out += paragraph(step_words(*s.step), "    ");
+    if (s.back && s.ratios->whole_percents) out += "    " + say.whole_percents() + "\n";
+    if (s.residual) out += paragraph(residual_words(s, say), "    ");
+    if (s.passes_by_ratio) out += paragraph(passed_words(s, say), "    ");
+    return out;
+}
+
+std::string scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
+    const AffordWords& say = catalogue.afford;
+    std::string out = "\n" + s.terms.name + "\n";
+    if (!s.price) return out + none_text(s, catalogue);
+    const bool untested = s.automated == AutomatedRatio::none_published;
+    out += "  " +
+           say.up_to(*s.price, untested ? say.held_to_no_ratio() : std::string(),
+                     s.scenario.monthly.total(), s.scenario.cash.needed()) +
+           "\n";
+    out += paragraph(terms_line(s.terms, catalogue), "    ");
+    out += rooms_text(s.rooms, s, say);
+    const std::string binds = binds_words(s, catalogue);
+    if (!binds.empty()) out += paragraph(binds, "    ");
+    out += ratios_text(s, say);
+    if (s.step) out += paragraph(step_words(*s.step, catalogue), "    ");
     return out;
 }
 
 /// On figures alone: what was assumed stands where the home would.
-std::string plain_heading(const AffordAnswer& answer) {
-    return fmt::format("How much home\nas of {}; closing {}\n", long_date(answer.heading.as_of),
-                       long_date(answer.heading.closing)) +
-           paragraph(fmt::format("Assumed: {}.", fmt::join(answer.assumptions, "; ")), "", "  ");
+std::string plain_heading(const AffordAnswer& answer, const AffordWords& say) {
+    return say.title() + "\n" + say.dates(answer.heading.as_of, answer.heading.closing) + "\n" +
+           paragraph(say.assumed(fmt::format("{}", fmt::join(answer.assumptions, "; "))), "", "  ");
 }
 
-Cautions cautions_of(const AffordAnswer& answer, const Catalogue& /*say*/) {
+Cautions cautions_of(const AffordAnswer& answer, const Catalogue& say) {
     const std::vector<ScenarioTerms> terms = terms_of(answer.scenarios);
-    Cautions notes = answer.assumptions.empty() ? loan_cautions(answer.heading, terms)
-                                                : Cautions{estimate_caution(answer.heading)};
-    if (!answer.assumptions.empty()) add_continued_cautions(terms, notes);
-    notes.insert(
-        notes.begin(),
-        {CautionCode::ratios_are_guides,
-         "Ratios are guides of the published rules, not an approval: a lender looks at "
-         "credit, income and assets, and may go above them or stay below. What a buyer "
-         "can borrow and what suits them are two questions. A temporary buydown lowers the first "
-         "payments and lets nothing more: loans are held to the note rate."});
+    Cautions notes = answer.assumptions.empty() ? loan_cautions(answer.heading, terms, say)
+                                                : Cautions{estimate_caution(answer.heading, say)};
+    if (!answer.assumptions.empty()) add_continued_cautions(terms, notes, say);
+    notes.insert(notes.begin(), {CautionCode::ratios_are_guides, say.afford.ratios_are_guides()});
     return notes;
 }
 
@@ -226,15 +214,14 @@ Cautions cautions_of(const AffordAnswer& answer, const Catalogue& /*say*/) {
 
 std::string text_of(const AffordAnswer& answer, const Catalogue& say) {
     const bool plain = !answer.assumptions.empty();
-    std::string out =
-        plain ? plain_heading(answer) : heading_text(answer.heading, "How much home", say);
+    std::string out = plain ? plain_heading(answer, say.afford)
+                            : heading_text(answer.heading, say.afford.title(), say);
     if (answer.facts.reserve_months > 0) {
-        out +=
-            fmt::format("{} months of the payment kept in reserve\n", answer.facts.reserve_months);
+        out += say.afford.reserve(answer.facts.reserve_months) + "\n";
     }
     for (const AffordScenario& s : answer.scenarios) {
-        out += scenario_text(s);
-        if (!plain && s.price) out += plans_text(s);
+        out += scenario_text(s, say);
+        if (!plain && s.price) out += plans_text(s, say.afford);
     }
     return out + footing_text(cautions_of(answer, say));
 }
@@ -278,13 +265,15 @@ using Words = std::optional<std::string>;
 void ratio_fields(auto& v, auto& s, auto& ratios) {
     v.only("front", s.back.has_value(), ratios.front);
     v("back", s.back);
-    v.words("automated", [&] {
-        const std::string words = automated_words(s);
+    v.words("automated", [&](const Catalogue& say) {
+        const std::string words = automated_words(s, say.afford);
         return words.empty() ? Words{} : Words(words);
     });
     v("whole_percents", ratios.whole_percents);
     v("passes_by_residual_income", s.passes_by_ratio);
-    v.words("passed_by", [&] { return s.passes_by_ratio ? Words(passed_words(s)) : Words{}; });
+    v.words("passed_by", [&](const Catalogue& say) {
+        return s.passes_by_ratio ? Words(passed_words(s, say.afford)) : Words{};
+    });
     v("status", ratios.status);
     v("source", ratios.source);
 }
@@ -297,7 +286,7 @@ void residual_fields(auto& v, auto& s, auto& residual) {
             residual.has_region = tested;
             residual.square_feet = Decimal::whole(tested ? 1 : 0);
         });
-    v.words("words", [&] { return residual_words(s); });
+    v.words("words", [&](const Catalogue& say) { return residual_words(s, say.afford); });
     v.only("guide", residual.tested() && s.price, s.residual_guide);
     v("upkeep", residual.upkeep);
     v("status", residual.guide.status);

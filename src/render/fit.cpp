@@ -4,240 +4,214 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
+#include "scenario_table.hpp"
+#include "words/fit.hpp"
+#include "words/parts.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
-#include "scenario_table.hpp"
-
 namespace quoin {
 namespace {
 
-std::string name_text(const FitWish& wish) {
-    std::string text = wish.name + (wish.level.empty() ? "" : ": " + wish.level);
-    if (wish.quantity != Decimal::whole(1)) {
-        text += ", " + grouped(wish.quantity) +
-                (wish.unit == Unit::each ? "" : " " + std::string(name_of(wish.unit)));
+std::string name_text(const FitWish& wish, const Catalogue& say) {
+    const std::string name = wish.level.empty() ? wish.name : say.fit.named(wish.name, wish.level);
+    if (wish.quantity == Decimal::whole(1)) return name;
+    const std::string unit = wish.unit == Unit::each ? "" : " " + say.parts.unit(wish.unit);
+    return say.fit.how_many(name, grouped(wish.quantity), unit);
+}
+
+std::string place_text(const FitWish& wish, const FitWords& say) {
+    return wish.must ? say.must(wish.rank) : std::to_string(wish.rank);
+}
+
+/// How a pair of amounts is said, of which one or both may be nothing.
+struct MonthAndCash {
+    const Phrase<Money>& month;
+    const Phrase<Money>& cash;
+    const Phrase<Money, Money>& both;
+
+    /// Empty where both are nothing.
+    [[nodiscard]] std::string text(Money a_month, Money in_cash) const {
+        if (a_month.is_zero()) return in_cash.is_zero() ? std::string() : cash(in_cash);
+        return in_cash.is_zero() ? month(a_month) : both(a_month, in_cash);
     }
-    return text;
+};
+
+std::string over_text(Money month, Money cash, const FitWords& say) {
+    return MonthAndCash{say.over_month, say.over_cash, say.over_both}.text(month, cash);
 }
 
-std::string place_text(const FitWish& wish) {
-    return fmt::format("{}{}", wish.rank, wish.must ? ", must" : "");
-}
-
-/// "over the month by $12.00 and the cash by $3.00"; empty where neither is.
-std::string over_text(Money month, Money cash) {
-    std::string text;
-    if (!month.is_zero()) text += "the month by " + dollars(month);
-    if (!cash.is_zero()) text += (text.empty() ? "" : " and ") + ("the cash by " + dollars(cash));
-    return text.empty() ? text : "over " + text;
-}
-
-std::string reason_text(const FitLeftOut& left) {
+std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
     switch (left.reason) {
     case FitReason::rule:
-        if (left.added) {
-            return fmt::format("would take the place of {}, which is worth more",
-                               joined(left.instead));
-        }
-        return left.rule;
-    case FitReason::loan: {
-        std::string text;
-        for (const Refusal& refusal : left.added->refusals) {
-            text += (text.empty() ? "" : "; ") + words(refusal);
-        }
-        return "the loan could not be had: " + text;
-    }
+        return left.added ? say.fit.takes_place(joined(left.instead)) : left.rule;
+    case FitReason::loan:
+        return say.fit.loan_refused(words(left.added->refusals, say));
     case FitReason::limits:
         break;
     }
-    std::string text = over_text(left.over_monthly, left.over_cash);
-    if (!left.instead.empty()) text += "; instead of " + joined(left.instead);
-    return text;
+    const std::string over = over_text(left.over_monthly, left.over_cash, say.fit);
+    return left.instead.empty() ? over : say.fit.instead(over, joined(left.instead));
 }
 
-Table wishes_table() {
+Table wishes_table(const FitWords& say) {
     return Table({{"", Align::left, 48, 44},
-                  {"rank", Align::left, 8, 7},
-                  {"worth", Align::right, 9, 6},
-                  {"price", Align::right, 12, 11},
-                  {"a month", Align::right, 10, 10},
-                  {"cash", Align::right, 12, 11}});
+                  {say.rank(), Align::left, 8, 7},
+                  {say.worth(), Align::right, 9, 6},
+                  {say.price(), Align::right, 12, 11},
+                  {say.month(), Align::right, 10, 10},
+                  {say.cash(), Align::right, 12, 11}});
 }
 
-void add_chosen(const FitHome& home, Table& table) {
+void add_chosen(const FitHome& home, Table& table, const Catalogue& catalogue) {
+    const FitWords& say = catalogue.fit;
     for (const FitWish& wish : home.chosen) {
-        table.row({name_text(wish), place_text(wish), wish.worth.text(), dollars(wish.price)});
+        table.row({name_text(wish, catalogue), place_text(wish, say), wish.worth.text(),
+                   dollars(wish.price)});
     }
     for (const FitAlong& along : home.along) {
-        table.row({along.name, "needed", "", dollars(along.price)});
+        table.row({along.name, say.needed(), "", dollars(along.price)});
     }
     for (const FitWish& wish : home.held) {
-        table.row({name_text(wish), place_text(wish), "", "in the home"});
+        table.row({name_text(wish, catalogue), place_text(wish, say), "", say.in_the_home()});
     }
-    if (home.chosen.empty() && home.held.empty()) table.row({"no wish"});
+    if (home.chosen.empty() && home.held.empty()) table.row({say.no_wish()});
 }
 
-void add_left_out(const FitLeftOut& left, Table& table) {
+void add_left_out(const FitLeftOut& left, Table& table, const Catalogue& say) {
     const bool figures = left.added && left.added->available();
-    table.row({name_text(left.wish), place_text(left.wish), left.wish.worth.text(),
+    table.row({name_text(left.wish, say), place_text(left.wish, say.fit), left.wish.worth.text(),
                left.added ? signed_dollars(left.price) : "",
                figures ? signed_dollars(left.added->per_month) : "",
                figures ? signed_dollars(left.added->cash) : ""});
-    if (!left.along.empty()) table.remark("with " + joined(left.along) + ", which it needs", 86);
-    table.remark(reason_text(left), 86);
+    if (!left.along.empty()) table.remark(say.fit.along(joined(left.along)), 86);
+    table.remark(reason_text(left, say), 86);
 }
 
-std::string raises_text(const FitNext& next) {
-    std::string text;
-    if (!next.raise_monthly.is_zero())
-        text += "a month of " + dollars(next.raise_monthly) + " more";
-    if (!next.raise_cash.is_zero()) {
-        text += (text.empty() ? "" : " and ") + (dollars(next.raise_cash) + " more cash");
-    }
-    return text;
-}
-
-std::string next_text(const FitNext& next) {
-    std::string text =
-        fmt::format("To have {} as well: {}", name_text(next.wish), raises_text(next));
+std::string next_text(const FitNext& next, const Catalogue& catalogue) {
+    const FitWords& say = catalogue.fit;
+    const std::string wish = name_text(next.wish, catalogue);
+    const std::string raises = MonthAndCash{say.more_month, say.more_cash, say.more_of_both}.text(
+        next.raise_monthly, next.raise_cash);
     if (!next.can_be_chosen) {
-        return text + (next.proven ? "; no choice within the limits holds it."
-                                   : "; the search found no choice within the limits with it.");
+        return (next.proven ? say.next_nowhere : say.next_not_found)(wish, raises);
     }
-    text += fmt::format("; or, within the limits, give up {}",
-                        next.give_up.empty() ? "nothing of the above" : joined(next.give_up));
-    if (!next.gained.empty()) text += fmt::format(" (and {} fits then)", joined(next.gained));
-    return text + fmt::format(": worth {} in all{}.", next.worth.text(),
-                              next.proven ? "" : ", the best found when the search stopped");
+    return say.next(wish, raises,
+                    next.give_up.empty() ? say.nothing_chosen() : joined(next.give_up),
+                    next.gained.empty() ? std::string() : say.gained(joined(next.gained)),
+                    next.worth.text(), next.proven ? std::string() : say.next_unproven());
 }
 
-/// "worth 14, proven the most (231 nodes)".
-std::string worth_text(const FitHome& home) {
+/// "worth 14: proven, no choice within the limits is worth more ... (231 looked into)".
+std::string worth_text(const FitHome& home, const FitWords& say) {
+    const std::string nodes = grouped(Decimal::whole(home.nodes));
     if (home.proven) {
-        return fmt::format("worth {}: proven, no choice within the limits is worth more{} ({} "
-                           "looked into)",
-                           home.worth.text(),
-                           home.cheapest ? ", none worth as much costs less a month"
-                                         : "; another worth as much may cost less",
-                           grouped(Decimal::whole(home.nodes)));
+        return say.proven(home.worth.text(), home.cheapest ? say.cheapest() : say.perhaps_cheaper(),
+                          nodes);
     }
-    const Decimal gap = home.most - home.worth;
-    std::string more = "none is worth more than " + home.most.text();
+    std::string more;
     if (home.worth > Decimal{}) {
+        const Decimal gap = home.most - home.worth;
         const Decimal share = Decimal::billionths(multiply_divide(
             gap.billionths(), 100 * Decimal::one, home.worth.billionths(), Rounding::up));
-        more += fmt::format(" ({} more at most)", percent_text(share, 2));
+        more = say.more_at_most(percent_text(share, 2));
     }
-    return fmt::format("worth {}: the best of {} looked into before the search stopped; {}",
-                       home.worth.text(), grouped(Decimal::whole(home.nodes)), more);
+    return say.best_so_far(home.worth.text(), nodes, home.most.text(), more);
 }
 
-std::string what_stays(const FitHome& home) {
+std::string what_stays(const FitHome& home, const FitWords& say) {
     const bool musts = std::any_of(home.chosen.begin(), home.chosen.end(),
                                    [](const FitWish& wish) { return wish.must; });
-    return musts ? "what is selected and the must-haves" : "what is selected";
+    return musts ? say.selected_and_musts() : say.selected();
 }
 
-/// By how much the nearest home misses, and how sure that is.
-std::string nearest_text(const FitHome& home) {
+/// How sure it is that no home misses by less.
+std::string sure_text(const FitHome& home, const FitWords& say) {
     const FitMiss& miss = *home.miss;
-    std::string text = fmt::format("the nearest home with {} is {}. ", what_stays(home),
-                                   over_text(home.over_monthly, home.over_cash));
-    if (!miss.proven) {
-        return text + "Not proven: the search stopped, and another may be over by less.";
-    }
+    if (!miss.proven) return say.nearest_unproven();
     if (miss.in_one_home) {
         const bool either = !home.over_monthly.is_zero() && !home.over_cash.is_zero();
-        return text + (either ? "Proven: none is over the month, or over the cash, by less."
-                              : "Proven: none is over by less.");
+        return either ? say.neither_by_less() : say.none_by_less();
     }
-    const std::string other = miss.least_cash.is_zero() ? "within the cash"
-                                                        : fmt::format("over the cash by only {}",
-                                                                      dollars(miss.least_cash));
-    return text + fmt::format("Proven: none is over the month by less. Another is {}, but over the "
-                              "month by more.",
-                              other);
+    return miss.least_cash.is_zero() ? say.other_within_cash()
+                                     : say.other_over_cash(miss.least_cash);
 }
 
-std::string misses(const FitHome& home) {
-    if (!home.barred.empty()) return "Nothing can be chosen: " + home.barred + ".\n";
+std::string misses(const FitHome& home, const Catalogue& catalogue) {
+    const FitWords& say = catalogue.fit;
+    if (!home.barred.empty()) return say.barred(home.barred) + "\n";
     if (!home.scenario) {
-        return home.proven ? "Nothing fits. The search stopped before it found the nearest home.\n"
-                           : "The search stopped before it found a home: whether one fits is not "
-                             "known.\n";
+        return (home.proven ? say.stopped_before_nearest() : say.stopped_before_any()) + "\n";
     }
+    const std::string stays = what_stays(home, say);
     if (!home.miss) {
-        return fmt::format("Nothing fits: {} with {}{}.\n{}",
-                           home.proven ? "this loan cannot be had for any home"
-                                       : "no home was found",
-                           what_stays(home), home.proven ? "" : " for which this loan can be had",
-                           refusal_lines({*home.scenario}));
+        return (home.proven ? say.loan_for_no_home : say.loan_not_found)(stays) + "\n" +
+               refusal_lines({*home.scenario}, catalogue);
     }
-    return fmt::format("{}: {}\n",
-                       home.proven ? "Nothing fits" : "The search stopped before one that fits",
-                       nearest_text(home));
+    const std::string over = over_text(home.over_monthly, home.over_cash, say);
+    return (home.proven ? say.nearest : say.nearest_of_found)(stays, over, sure_text(home, say)) +
+           "\n";
 }
 
-std::string figures_text(const FitHome& home) {
+std::string figures_text(const FitHome& home, const Catalogue& say) {
     const ScenarioAnswer& scenario = *home.scenario;
     if (!scenario.available()) return {};
-    return paragraph(fmt::format("price {}, {} a month, {} in cash: {}", dollars(home.price),
-                                 dollars(scenario.monthly.total()), dollars(scenario.cash.needed()),
-                                 closing_words(scenario.cash)),
+    return paragraph(say.fit.figures(home.price, scenario.monthly.total(), scenario.cash.needed(),
+                                     closing_words(scenario.cash, say)),
                      "", "  ") +
-           paragraph(terms_line(scenario.terms), "  ");
+           paragraph(terms_line(scenario.terms, say), "  ");
 }
 
-std::string home_text(const FitHome& home) {
-    std::string out;
-    if (!home.fits) out += paragraph(misses(home), "", "  ");
-    if (!home.scenario) return out;
-    out += figures_text(home);
-    if (home.fits) out += paragraph(worth_text(home), "", "  ");
-    if (!home.incentives_lost.empty()) {
-        out += "not given on this lot: " + joined(home.incentives_lost) + "\n";
-    }
-    if (!home.fits && home.chosen.empty() && home.along.empty()) return out;
-    Table table = wishes_table();
+std::string home_table(const FitHome& home, const Catalogue& say) {
+    Table table = wishes_table(say.fit);
     table.gap();
-    table.title(home.fits ? "chosen" : "with");
-    add_chosen(home, table);
+    table.title(home.fits ? say.fit.chosen() : say.fit.with());
+    add_chosen(home, table, say);
     if (!home.left_out.empty()) {
         table.gap();
-        table.title("left out: what each would add to the above, and why it did not fit");
+        table.title(say.fit.left_out());
     }
-    for (const FitLeftOut& left : home.left_out) add_left_out(left, table);
-    out += "\n" + table.text();
-    if (home.next) out += "\n" + paragraph(next_text(*home.next), "", "  ");
+    for (const FitLeftOut& left : home.left_out) add_left_out(left, table, say);
+    return table.text();
+}
+
+std::string home_text(const FitHome& home, const Catalogue& say) {
+    std::string out;
+    if (!home.fits) out += paragraph(misses(home, say), "", "  ");
+    if (!home.scenario) return out;
+    out += figures_text(home, say);
+    if (home.fits) out += paragraph(worth_text(home, say.fit), "", "  ");
+    if (!home.incentives_lost.empty()) {
+        out += say.fit.incentives_lost(joined(home.incentives_lost)) + "\n";
+    }
+    if (!home.fits && home.chosen.empty() && home.along.empty()) return out;
+    out += "\n" + home_table(home, say);
+    if (home.next) out += "\n" + paragraph(next_text(*home.next, say), "", "  ");
     return out;
 }
 
-std::string nothing_text(const FitHome& home) {
+/// What there is to say of a lot in a few words.
+std::string lot_note(const FitHome& home, const FitWords& say) {
+    if (!home.barred.empty()) return say.barred_briefly();
+    if (home.fits) return home.proven ? std::string() : say.worth_at_most(home.most.text());
     const bool sure = home.proven || (home.miss && home.miss->proven);
-    return sure ? "nothing fits" : "none found that fits";
+    return sure ? say.nothing_fits() : say.none_found();
 }
 
-std::string lots_text(const FitScenario& scenario) {
-    Table table({{"lot", Align::left, 8, 5},
-                 {"worth", Align::right, 9, 8},
-                 {"price", Align::right, 12, 11},
-                 {"a month", Align::right, 10, 10},
-                 {"cash", Align::right, 12, 11},
+std::string lots_text(const FitScenario& scenario, const FitWords& say) {
+    Table table({{say.lot(), Align::left, 8, 5},
+                 {say.worth(), Align::right, 9, 8},
+                 {say.price(), Align::right, 12, 11},
+                 {say.month(), Align::right, 10, 10},
+                 {say.cash(), Align::right, 12, 11},
                  {"", Align::left, 40, 10}});
     for (const FitHome& home : scenario.homes) {
         const bool figures = home.scenario && home.scenario->available();
-        const std::string note = !home.barred.empty() ? "nothing can be chosen"
-                                 : !home.fits         ? nothing_text(home)
-                                 : home.proven        ? ""
-                                                      : "up to " + home.most.text();
         table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",
                    figures ? dollars(home.scenario->monthly.total()) : "",
-                   figures ? dollars(home.scenario->cash.needed()) : "", note});
+                   figures ? dollars(home.scenario->cash.needed()) : "", lot_note(home, say)});
         table.remark(home.barred, 86);
     }
     return table.text();
@@ -246,23 +220,18 @@ std::string lots_text(const FitScenario& scenario) {
 } // namespace
 
 std::string text_of(const FitAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "Which wishes fit", say);
-    out += fmt::format("within {} a month and {} of cash in all\n", dollars(answer.limits.monthly),
-                       dollars(answer.limits.cash));
+    std::string out = heading_text(answer.heading, say.fit.title(), say);
+    out += say.fit.within(answer.limits.monthly, answer.limits.cash) + "\n";
     for (const FitScenario& scenario : answer.scenarios) {
         out += "\n" + scenario.terms.name + "\n";
         const FitHome& best = scenario.homes[scenario.best];
         if (answer.lots) {
-            out += lots_text(scenario) + fmt::format("\nOn lot {}:\n", best.lot);
+            out += lots_text(scenario, say.fit) + "\n" + say.fit.on_lot(best.lot) + "\n";
         }
-        out += home_text(best);
+        out += home_text(best, say);
     }
-    Cautions notes = with_loan_cautions(
-        {{CautionCode::worth_of_wishes,
-          "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What "
-          "was left out is figured as the difference of two whole quotes. Limits are on the "
-          "settled month and on all the cash, deposits among it."}},
-        answer.heading, terms_of(answer.scenarios));
+    Cautions notes = with_loan_cautions({{CautionCode::worth_of_wishes, say.fit.worth_of_wishes()}},
+                                        answer.heading, terms_of(answer.scenarios), say);
     notes.push_back(agent_caution(say));
     return out + footing_text(notes);
 }

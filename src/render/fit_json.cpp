@@ -33,7 +33,7 @@ void fields(auto& v, Of<FitLeftOut> auto& left) {
             v("cash", added.cash);
             v("over_monthly", left.over_monthly);
             v("over_cash", left.over_cash);
-            v.words("jumps", [&] { return jump_words(added); });
+            v.words("jumps", [&](const Catalogue& say) { return jump_words(added, say); });
         });
     });
 }
@@ -106,7 +106,9 @@ void fields(auto& v, Of<FitAnswer> auto& answer) {
     });
     v("lots", answer.lots);
     v("scenarios", answer.scenarios);
-    v.words("cautions", [&] { return loan_cautions(answer.heading, terms_of(answer.scenarios)); });
+    v.words("cautions", [&](const Catalogue& say) {
+        return loan_cautions(answer.heading, terms_of(answer.scenarios), say);
+    });
 }
 
 template std::string json_text_of(const FitAnswer&, const Catalogue&);

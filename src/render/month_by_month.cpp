@@ -2,8 +2,11 @@
 #include <quoin/answers/month_by_month.hpp>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "shared_fields.hpp"
+#include "words/parts.hpp"
+#include "words/schedule.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -13,28 +16,23 @@ namespace quoin {
 
 namespace {
 
-std::string saves_text(const ExtraSaves& saves) {
-    return fmt::format(
-        "{} extra principal a month: {} payments instead of {}, the last on {}; "
-        "{} less interest{}",
-        dollars(saves.extra), saves.payments, saves.payments + saves.payments_saved,
-        long_date(saves.last_due), dollars(saves.interest_saved),
-        saves.insurance_saved.is_zero()
-            ? ""
-            : fmt::format(", {} less mortgage insurance", dollars(saves.insurance_saved)));
+std::string saves_text(const ExtraSaves& saves, const ScheduleWords& say) {
+    return say.saves(saves.extra, saves.payments, saves.payments + saves.payments_saved,
+                     saves.last_due, saves.interest_saved,
+                     saves.insurance_saved.is_zero() ? std::string()
+                                                     : say.saves_insurance(saves.insurance_saved));
 }
 
-std::string way_text(RateWay way) {
+std::string way_text(RateWay way, const ScheduleWords& say) {
     switch (way) {
     case RateWay::fixed:
         return {};
     case RateWay::index_of_the_day:
-        return "Run as if the index stayed where it is; it will not. --worst-case and --index show "
-               "other ways.\n";
+        return say.index_of_the_day() + "\n";
     case RateWay::given_index:
-        return "Run along the index that was given, which nobody can know.\n";
+        return say.given_index() + "\n";
     case RateWay::worst_case:
-        return "Run at the worst: every change as high as the caps let it be.\n";
+        return say.worst_case() + "\n";
     }
     return {};
 }
@@ -43,27 +41,30 @@ bool is_bought_down(const MonthByMonthAnswer& answer) {
     return answer.scenario.buydown.has_value();
 }
 
-std::string buydown_text(const MonthByMonthAnswer& answer) {
+std::string buydown_text(const MonthByMonthAnswer& answer, const ScheduleWords& say) {
     if (!is_bought_down(answer)) return {};
-    return paragraph(fmt::format("The temporary buydown pays {} of the first years' payments: the "
-                                 "buyer pays what is left of them, and the insurance.",
-                                 dollars(answer.total_from_buydown)));
+    return paragraph(say.buydown(answer.total_from_buydown));
+}
+
+std::vector<Column> columns_of(const MonthByMonthAnswer& answer, const Catalogue& catalogue) {
+    const ScheduleColumns& say = catalogue.schedule.table;
+    std::vector<Column> columns{{say.payment(), Align::right}, {say.due(), Align::left}};
+    if (answer.way != RateWay::fixed) columns.push_back({say.rate(), Align::right});
+    columns.push_back({say.paid(), Align::right});
+    columns.push_back({say.interest(), Align::right});
+    columns.push_back({say.principal(), Align::right});
+    columns.push_back({catalogue.parts.month(MonthPart::mortgage_insurance), Align::right, 10});
+    if (is_bought_down(answer)) columns.push_back({say.from_buydown(), Align::right, 10});
+    columns.push_back({say.balance(), Align::right});
+    return columns;
 }
 
 /// The table of months; the rate of each is shown where it changes at all, and what a buydown pays
 /// of it where there is one.
-std::string rows_text(const MonthByMonthAnswer& answer) {
+std::string rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
     const bool changes = answer.way != RateWay::fixed;
-    std::vector<Column> columns{{"payment", Align::right}, {"due", Align::left}};
-    if (changes) columns.push_back({"rate", Align::right});
-    columns.push_back({"paid", Align::right});
-    columns.push_back({"interest", Align::right});
-    columns.push_back({"principal", Align::right});
-    columns.push_back({"mortgage insurance", Align::right, 10});
     const bool bought = is_bought_down(answer);
-    if (bought) columns.push_back({"paid by buydown", Align::right, 10});
-    columns.push_back({"balance", Align::right});
-    Table table(columns);
+    Table table(columns_of(answer, say));
     const auto add = [&](std::vector<std::string> cells, const std::string& rate,
                          Money from_buydown) {
         if (changes) cells.insert(cells.begin() + 2, rate);
@@ -71,8 +72,8 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
         table.row(std::move(cells));
     };
     if (const auto& at_closing = answer.at_closing) {
-        add({"closing", at_closing->date.text(), "", "", dollars(at_closing->principal), "",
-             dollars(at_closing->balance)},
+        add({say.schedule.closing(), at_closing->date.text(), "", "",
+             dollars(at_closing->principal), "", dollars(at_closing->balance)},
             "", {});
     }
     for (const MonthRow& row : answer.rows) {
@@ -83,30 +84,43 @@ std::string rows_text(const MonthByMonthAnswer& answer) {
     table.rule();
     const Money loan = answer.scenario.loan;
     const Money paid = loan - answer.scenario.cash[CashPart::principal_reduction];
-    add({"", "together", dollars(paid + answer.total_interest), dollars(answer.total_interest),
-         dollars(loan), dollars(answer.total_insurance), ""},
+    add({"", say.schedule.together(), dollars(paid + answer.total_interest),
+         dollars(answer.total_interest), dollars(loan), dollars(answer.total_insurance), ""},
         "", answer.total_from_buydown);
     return table.text();
+}
+
+std::string csv_headings(bool bought, const ScheduleWords& words) {
+    const ScheduleColumns& say = words.csv;
+    std::vector<std::string> headings = {say.payment(),
+                                         say.due(),
+                                         say.rate(),
+                                         say.paid(),
+                                         say.interest(),
+                                         say.principal(),
+                                         words.csv_insurance(),
+                                         say.balance()};
+    if (bought) headings.push_back(say.from_buydown());
+    return fmt::format("{}\r\n", fmt::join(headings, ","));
 }
 
 } // namespace
 
 std::string text_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "The loan, month by month", say);
+    const ScheduleWords& of = say.schedule;
+    std::string out = heading_text(answer.heading, of.title(), say);
     const ScenarioAnswer& s = answer.scenario;
-    if (!s.available()) return out + "\n" + refused_lines(s.terms, s.refusals);
-    out += paragraph(s.terms.name + ": loan of " + dollars(s.loan) + ". " + terms_line(s.terms));
-    if (answer.saves) out += paragraph(saves_text(*answer.saves));
-    out += way_text(answer.way) + buydown_text(answer);
-    return out + "\n" + rows_text(answer) +
-           footing_text(loan_cautions(answer.heading, {answer.scenario.terms}));
+    if (!s.available()) return out + "\n" + refused_lines(s.terms, s.refusals, say);
+    out += paragraph(of.loan(s.terms.name, s.loan, terms_line(s.terms, say)));
+    if (answer.saves) out += paragraph(saves_text(*answer.saves, of));
+    out += way_text(answer.way, of) + buydown_text(answer, of);
+    return out + "\n" + rows_text(answer, say) +
+           footing_text(loan_cautions(answer.heading, {answer.scenario.terms}, say));
 }
 
-std::string csv_of(const MonthByMonthAnswer& answer, const Catalogue& /*say*/) {
+std::string csv_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
     const bool bought = is_bought_down(answer);
-    std::string out =
-        fmt::format("payment,due,rate,paid,interest,principal,mortgage_insurance,balance{}\r\n",
-                    bought ? ",from_buydown" : "");
+    std::string out = csv_headings(bought, say.schedule);
     if (const auto& at_closing = answer.at_closing) {
         out += fmt::format("0,{},,,,{},,{}{}\r\n", at_closing->date.text(),
                            at_closing->principal.text(), at_closing->balance.text(),
@@ -178,7 +192,9 @@ void fields(auto& v, Of<MonthByMonthAnswer> auto& answer) {
     v("total_insurance", answer.total_insurance);
     v("total_from_buydown", answer.total_from_buydown);
     v("extra", answer.saves);
-    v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+    v.words("cautions", [&](const Catalogue& say) {
+        return loan_cautions(answer.heading, {answer.scenario.terms}, say);
+    });
 }
 
 template std::string json_text_of(const MonthByMonthAnswer&, const Catalogue&);

@@ -2,10 +2,10 @@
 #include <quoin/answers/shift.hpp>
 #include <quoin/render/answers.hpp>
 
-#include <fmt/format.h>
-
 #include "own_cautions.hpp"
 #include "shift_words.hpp"
+#include "words/shift.hpp"
+#include "words/side_by_side.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -14,21 +14,26 @@
 namespace quoin {
 namespace {
 
-std::vector<Column> grid_columns(const ShiftScenario& s, const char* first) {
-    std::vector<Column> columns{{first, Align::left, 14, 10}, {"APR", Align::right, 9, 8}};
-    for (const ShiftCase& moved : s.cases) columns.push_back({words(moved), Align::right, 11, 11});
+std::vector<Column> grid_columns(const ShiftScenario& s, const Phrase<>& first,
+                                 const Catalogue& say) {
+    std::vector<Column> columns{{first(), Align::left, 14, 10},
+                                {say.side.apr(), Align::right, 9, 8}};
+    for (const ShiftCase& moved : s.cases) {
+        columns.push_back({words(moved, say), Align::right, 11, 11});
+    }
     return columns;
 }
 
 /// A figure of every cell; the row of today's rate with the figure itself, all others against it.
-std::string grid(const ShiftScenario& s, const char* what, Money ShiftCell::*figure, Money today) {
-    Table table(grid_columns(s, what));
+std::string grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::*figure,
+                 Money today, const Catalogue& say) {
+    Table table(grid_columns(s, what, say));
     for (const ShiftRow& row : s.rows) {
         std::vector<std::string> cells{rate_text(row.rate), apr_text(row.apr, "")};
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const ShiftCell& cell = row.cells[i];
             const bool is_today = i == 0 && row.steps == 0;
-            cells.push_back(!cell.available() ? "not to be had"
+            cells.push_back(!cell.available() ? say.shift.not_to_be_had()
                             : is_today        ? dollars(cell.*figure)
                                               : signed_dollars(cell.*figure - today));
         }
@@ -38,42 +43,34 @@ std::string grid(const ShiftScenario& s, const char* what, Money ShiftCell::*fig
 }
 
 /// Why a column cannot be had at today's rate.
-std::string refusals_text(const ShiftScenario& s) {
+std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
     std::string out;
     for (const ShiftRow& row : s.rows) {
         if (row.steps != 0) continue;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             for (const Refusal& refusal : row.cells[i].refusals) {
-                out += "  " + words(s.cases[i]) + ": " + words(refusal) + "\n";
+                out += "  " + say.shift.refused(words(s.cases[i], say), words(refusal, say)) + "\n";
             }
         }
     }
     return out;
 }
 
-std::string locks_text(const ShiftScenario& s) {
+std::string locks_text(const ShiftScenario& s, const ShiftWords& say) {
     if (s.locks.empty()) return {};
-    Table table({{"lock", Align::left, 14, 10},
-                 {"taken now ends", Align::right, 18, 16},
+    Table table({{say.lock(), Align::left, 14, 10},
+                 {say.lock_ends(), Align::right, 18, 16},
                  {"", Align::left, 20, 18},
-                 {"points at today's rate", Align::right, 12, 10},
-                 {"cash against the chosen one", Align::right, 14, 14}});
+                 {say.lock_points(), Align::right, 12, 10},
+                 {say.lock_cash(), Align::right, 14, 14}});
     for (const ShiftLock& lock : s.locks) {
-        table.row({fmt::format("{} days{}", lock.days, lock.is_chosen ? " *" : ""),
-                   long_date(lock.ends), lock.covers_closing ? "" : "before the closing",
-                   lock.points ? fixed(lock.points->value(), 3) : "no such rate",
+        table.row({say.lock_days(lock.days) + (lock.is_chosen ? " *" : ""),
+                   say.lock_ends_on(lock.ends),
+                   lock.covers_closing ? std::string() : say.ends_before_closing(),
+                   lock.points ? fixed(lock.points->value(), 3) : say.no_such_rate(),
                    lock.points ? signed_dollars(lock.extra_cash) : ""});
     }
-    return fmt::format("\n  What a lock of {} costs (* the one chosen)\n",
-                       rate_text(s.terms.rate)) +
-           table.text();
-}
-
-std::string room_text(const char* under, const ShiftRoom& room) {
-    if (!room.to_a_thousandth) return fmt::format("{}: at no rate", under);
-    std::string out = fmt::format("{}: up to {}", under, rate_text(*room.to_a_thousandth));
-    if (room.in_steps) out += fmt::format(" ({} in whole steps)", rate_text(*room.in_steps));
-    return out;
+    return "\n  " + say.lock_costs(s.terms.rate) + "\n" + table.text();
 }
 
 std::string signed_percent(Percent by) {
@@ -85,72 +82,69 @@ std::string share_text(std::optional<Percent> share) {
 }
 
 /// What the limits are, and where they come from.
-std::string limits_words(const ShiftRatios& r) {
+std::string limits_words(const ShiftRatios& r, const ShiftWords& say) {
     const RatioLimits& limits = r.limits;
-    std::string out = "The limits: ";
-    if (limits.front) out += fmt::format("housing {}, ", share_text(limits.front));
-    out += fmt::format("housing and debts {}", share_text(limits.back));
-    if (limits.back_automated) {
-        out += fmt::format(" ({} by automated underwriting)", share_text(limits.back_automated));
-    }
-    if (r.residual_tested) out += ", and the residual income for living";
-    if (r.passes_by_ratio) {
-        out += fmt::format("; the ratio is over its limit, and a residual income of {} of the "
-                           "guide stands in its place",
-                           percent_text(limits.residual_instead->value(), 0));
-    }
-    return out + fmt::format(". Source: {}.", limits.source);
+    const auto where = [](const std::optional<Percent>& share, const Phrase<Text>& phrase) {
+        return share ? phrase(share_text(share)) : std::string();
+    };
+    return say.limits(where(limits.front, say.limit_of_housing), share_text(limits.back),
+                      where(limits.back_automated, say.limit_automated),
+                      r.residual_tested ? say.limit_of_residual() : std::string(),
+                      r.passes_by_ratio ? say.passes_by_residual(
+                                              percent_text(limits.residual_instead->value(), 0))
+                                        : std::string(),
+                      limits.source);
 }
 
-std::string least_income_words(const ShiftRatios& r) {
-    std::string out =
-        fmt::format("The least income a month that stays within them at today's rate: {}",
-                    dollars(r.least_income));
-    if (r.least_income_automated) {
-        out += fmt::format("; {} by automated underwriting", dollars(*r.least_income_automated));
-    }
-    out += '.';
-    if (r.room_automated) {
-        out +=
-            " The highest rate " + room_text("by automated underwriting", *r.room_automated) + ".";
-    }
-    return out;
+std::string automated_rate_words(const ShiftRoom& room, const ShiftWords& say) {
+    if (!room.to_a_thousandth) return say.no_rate_automated();
+    return say.highest_rate_automated(*room.to_a_thousandth,
+                                      room.in_steps ? say.highest_in_steps(*room.in_steps) : "");
 }
 
-std::string ratios_text(const ShiftScenario& s) {
-    if (!s.ratios) return {};
-    Table table({{"income", Align::left, 14, 10},
-                 {"a month", Align::right, 12, 10},
-                 {"housing", Align::right, 10, 8},
-                 {"with debts", Align::right, 10, 8},
-                 {"within", Align::right, 8, 6},
-                 {"up to a rate of", Align::right, 12, 10},
-                 {"in whole steps", Align::right, 12, 10}});
-    for (const ShiftIncome& one : s.ratios->incomes) {
+std::string least_income_words(const ShiftRatios& r, const ShiftWords& say) {
+    return say.least_income(
+        r.least_income,
+        r.least_income_automated ? say.least_income_automated(*r.least_income_automated) : "",
+        r.room_automated ? automated_rate_words(*r.room_automated, say) : "");
+}
+
+Table incomes_table(const ShiftRatios& ratios, const ShiftWords& say) {
+    Table table({{say.income(), Align::left, 14, 10},
+                 {say.month(), Align::right, 12, 10},
+                 {say.housing(), Align::right, 10, 8},
+                 {say.with_debts(), Align::right, 10, 8},
+                 {say.within(), Align::right, 8, 6},
+                 {say.up_to_rate(), Align::right, 12, 10},
+                 {say.in_steps(), Align::right, 12, 10}});
+    for (const ShiftIncome& one : ratios.incomes) {
         const ShiftRoom& room = one.room;
-        table.row({one.by == Percent{} ? "as it stands" : signed_percent(one.by),
+        table.row({one.by == Percent{} ? say.as_it_stands() : signed_percent(one.by),
                    dollars(one.income), share_text(one.front), share_text(one.back),
-                   one.within ? "yes" : "no",
-                   room.to_a_thousandth ? rate_text(*room.to_a_thousandth) : "no rate",
+                   one.within ? say.yes() : say.no(),
+                   room.to_a_thousandth ? rate_text(*room.to_a_thousandth) : say.no_rate(),
                    room.in_steps ? rate_text(*room.in_steps) : ""});
     }
-    return fmt::format("\n  If the income changes: its part for housing, and the highest rate "
-                       "within the limits\n") +
-           table.text() + paragraph(limits_words(*s.ratios), "  ") +
-           paragraph(least_income_words(*s.ratios), "  ");
+    return table;
 }
 
-std::string scenario_text(const ShiftScenario& s) {
-    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals);
-    std::string out = "\n" + paragraph(fmt::format("{}: {} a month, {} cash needed. {}",
-                                                   s.terms.name, dollars(s.monthly),
-                                                   dollars(s.cash_needed), terms_line(s.terms)),
+std::string ratios_text(const ShiftScenario& s, const ShiftWords& say) {
+    if (!s.ratios) return {};
+    return "\n  " + say.if_income_changes() + "\n" + incomes_table(*s.ratios, say).text() +
+           paragraph(limits_words(*s.ratios, say), "  ") +
+           paragraph(least_income_words(*s.ratios, say), "  ");
+}
+
+std::string scenario_text(const ShiftScenario& s, const Catalogue& say) {
+    if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals, say);
+    std::string out = "\n" + paragraph(say.shift.scenario(s.terms.name, s.monthly, s.cash_needed,
+                                                          terms_line(s.terms, say)),
                                        "", "  ");
-    out += grid(s, "the month at", &ShiftCell::monthly, s.monthly);
-    out += grid(s, "the cash at", &ShiftCell::cash_needed, s.cash_needed);
-    out += refusals_text(s) + locks_text(s) + ratios_text(s);
+    out += grid(s, say.shift.month_at, &ShiftCell::monthly, s.monthly, say);
+    out += grid(s, say.shift.cash_at, &ShiftCell::cash_needed, s.cash_needed, say);
+    out += refusals_text(s, say) + locks_text(s, say.shift) + ratios_text(s, say.shift);
     for (const ListGap& gap : s.ratios_unknown) {
-        out += paragraph("No limits on the income: " + words(gap) + ".", "  ");
+        out += paragraph(say.shift.no_limits(words(gap, say)), "  ");
     }
     return out;
 }
@@ -158,9 +152,9 @@ std::string scenario_text(const ShiftScenario& s) {
 } // namespace
 
 std::string text_of(const ShiftAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "What can move before the closing", say);
-    out += fmt::format("contract price as it stands {}\n", dollars(answer.contract_price));
-    for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s);
+    std::string out = heading_text(answer.heading, say.shift.title(), say);
+    out += say.shift.price_as_it_stands(answer.contract_price) + "\n";
+    for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s, say);
     return out + footing_text(cautions_of(answer, say));
 }
 

@@ -8,7 +8,7 @@
 namespace quoin {
 
 void fields(auto& v, Of<ShiftCase> auto& moved) {
-    v.words("name", [&] { return words(moved); });
+    v.words("name", [&](const Catalogue& say) { return words(moved, say); });
     v("change", moved.change);
     v("percent", moved.percent);
     v("amount", moved.amount);
@@ -82,7 +82,8 @@ void fields(auto& v, Of<ShiftScenario> auto& s) {
         v("rates", s.rows);
         v("locks", s.locks);
         v("ratios", s.ratios);
-        v.words("ratios_unknown", [&] { return words_of(s.ratios_unknown); });
+        v.words("ratios_unknown",
+                [&](const Catalogue& say) { return words_of(s.ratios_unknown, say); });
     });
 }
 

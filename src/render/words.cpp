@@ -78,6 +78,12 @@ std::string words(const Refusal& refusal, const Catalogue& say) {
     return {};
 }
 
+std::string words(const std::vector<Refusal>& refusals, const Catalogue& say) {
+    std::vector<std::string> list;
+    for (const Refusal& refusal : refusals) list.push_back(words(refusal, say));
+    return fmt::format("{}", fmt::join(list, "; "));
+}
+
 std::string refused_words(const std::string& scenario, const Refusal& refusal,
                           const Catalogue& say) {
     return say.refusals.cannot_be_had(scenario, words(refusal, say));

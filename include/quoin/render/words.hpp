@@ -17,6 +17,8 @@ namespace quoin {
 /// "FHA, 3.5 % down cannot be had: ...", of a scenario by its name.
 [[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal,
                                         const Catalogue& say = catalogue_in(Language::english));
+/// "the credit score is below the program's minimum; ...", of all of them.
+[[nodiscard]] std::string words(const std::vector<Refusal>& refusals, const Catalogue& say);
 /// A line for each reason.
 [[nodiscard]] std::string refused_lines(const ScenarioTerms& terms,
                                         const std::vector<Refusal>& refusals,
