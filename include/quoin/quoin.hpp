@@ -62,6 +62,7 @@
 #include <quoin/loan/escrow.hpp>
 #include <quoin/loan/formula.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/proof_codes.hpp>
 #include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/monthly.hpp>
 #include <quoin/loan/local_costs.hpp>
@@ -96,7 +97,9 @@
 #include <quoin/answers/cost_order.hpp>
 #include <quoin/answers/compare.hpp>
 #include <quoin/answers/credit.hpp>
+#include <quoin/answers/figure_label.hpp>
 #include <quoin/answers/fit.hpp>
+#include <quoin/answers/ground.hpp>
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/later.hpp>
 #include <quoin/answers/month_by_month.hpp>

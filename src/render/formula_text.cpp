@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "words/recheck.hpp"
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
@@ -49,58 +50,47 @@ std::string listed(const Formula& formula, std::string_view between, auto write)
     return text;
 }
 
-/// What a column of the schedule is called, and its letter in a workbook.
-struct ColumnName {
-    std::string_view words;
-    char letter;
-};
-
-ColumnName name_of(ScheduleColumn column) {
+/// In a workbook.
+char letter_of(ScheduleColumn column) {
     switch (column) {
     case ScheduleColumn::payment:
-        return {"principal and interest", 'D'};
+        return 'D';
     case ScheduleColumn::interest:
-        return {"interest", 'E'};
+        return 'E';
     case ScheduleColumn::principal:
-        return {"principal", 'F'};
+        return 'F';
     case ScheduleColumn::insurance:
-        return {"mortgage insurance", 'G'};
+        return 'G';
     case ScheduleColumn::balance:
-        return {"balance", 'H'};
+        return 'H';
     case ScheduleColumn::hud_balance:
-        return {"balance on HUD's schedule", 'I'};
+        return 'I';
     case ScheduleColumn::bought_down:
-        return {"paid by the buyer's buydown", 'J'};
+        return 'J';
     }
-    return {{}, '?'};
+    return '?';
 }
 
 bool bought_down(const Formula& formula) { return formula.column == ScheduleColumn::bought_down; }
 
-std::string rounding_words(const Formula& formula, FigureUnit unit) {
-    const bool money = unit == FigureUnit::money && (formula.places == 0 || formula.places == 2);
-    const std::string target = money ? (formula.places == 2 ? "the cent" : "the dollar")
-                               : formula.places == 0 ? "a whole number"
-                                                     : fmt::format("{} decimals", formula.places);
-    switch (formula.rounding) {
-    case Rounding::half_away:
-        return "to " + target;
-    case Rounding::down:
-        return (money ? "down to " : "cut to ") + target;
-    case Rounding::up:
-        return "up to " + target;
-    }
-    return {};
+std::string rounding_words(const Formula& formula, FigureUnit unit, const FormulaWords& say) {
+    const RoundingWords& way = formula.rounding == Rounding::up     ? say.up
+                               : formula.rounding == Rounding::down ? say.down
+                                                                    : say.nearest;
+    if (unit == FigureUnit::money && formula.places == 2) return way.cent();
+    if (formula.places != 0) return way.decimals(formula.places);
+    return unit == FigureUnit::money ? way.dollar() : way.whole();
 }
 
 class Wording {
   public:
-    Wording(FigureUnit unit, const std::function<std::string(const std::string&)>& name)
-        : unit_(unit), name_(name) {}
+    Wording(FigureUnit unit, const std::function<std::string(const std::string&)>& name,
+            const FormulaWords& say)
+        : unit_(unit), name_(name), say_(say) {}
 
     [[nodiscard]] std::string top(const Formula& formula) const {
         if (formula.kind != Kind::rounded) return write(formula);
-        return top(formula.parts[0]) + ", " + rounding_words(formula, unit_);
+        return say_.rounded(top(formula.parts[0]), rounding_words(formula, unit_, say_));
     }
 
   private:
@@ -122,35 +112,30 @@ class Wording {
         case Kind::quotient:
             return joined(formula, " ÷ ", each);
         case Kind::least:
-            return "the least of (" + listed(formula, "; ", each) + ")";
+            return say_.least(listed(formula, "; ", each));
         case Kind::greatest:
-            return "the greatest of (" + listed(formula, "; ", each) + ")";
+            return say_.greatest(listed(formula, "; ", each));
         case Kind::rounded:
-            return "(" + write(formula.parts[0]) + " " + rounding_words(formula, unit_) + ")";
+            return say_.part_rounded(write(formula.parts[0]), rounding_words(formula, unit_, say_));
         default:
             return of_schedule(formula, each);
         }
     }
 
     [[nodiscard]] std::string of_schedule(const Formula& formula, auto each) const {
+        const std::string column = say_.column(formula.column);
         switch (formula.kind) {
         case Kind::level_payment:
-            return "level payment of (" + listed(formula, "; ", each) + "), to the cent";
+            return say_.level_payment(listed(formula, "; ", each));
         case Kind::column_sum:
-            return fmt::format("({} of months {} to {})", name_of(formula.column).words,
-                               formula.from, formula.to);
+            return say_.column_sum(column, formula.from, formula.to);
         case Kind::column_at:
-            return fmt::format("({} after payment {})", name_of(formula.column).words,
-                               formula.from);
+            return say_.column_at(column, formula.from);
         case Kind::rows_over:
-            return fmt::format("(the first payment that leaves a {} of at most {})",
-                               name_of(formula.column).words, each(formula.parts[0]));
+            return say_.rows_over(column, each(formula.parts[0]));
         case Kind::worth:
-            return std::string("all payments and insurance, ") +
-                   (bought_down(formula) ? "less what the buyer's buydown pays, " : "") +
-                   "each ÷ (1 + " + each(formula.parts[0]) +
-                   " ÷ 1200) to the power of its months, and ÷ (1 + " + each(formula.parts[2]) +
-                   " ÷ 30 × " + each(formula.parts[0]) + " ÷ 1200), to the cent";
+            return (bought_down(formula) ? say_.worth_bought_down : say_.worth)(
+                each(formula.parts[0]), each(formula.parts[2]));
         default:
             throw Broken("a formula of an unknown kind");
         }
@@ -158,24 +143,26 @@ class Wording {
 
     FigureUnit unit_;
     const std::function<std::string(const std::string&)>& name_;
+    const FormulaWords& say_;
 };
 
 std::string cells(const ScheduleRows& rows, char letter, int from, int to) {
     const int last = std::min(rows.of(to), rows.last);
-    return rows.here ? fmt::format("{}{}:{}{}", letter, rows.of(from), letter, last)
-                     : fmt::format("schedule!${}${}:${}${}", letter, rows.of(from), letter, last);
+    return rows.sheet.empty()
+               ? fmt::format("{}{}:{}{}", letter, rows.of(from), letter, last)
+               : fmt::format("{}!${}${}:${}${}", rows.sheet, letter, rows.of(from), letter, last);
 }
 
 std::string worth_text(const Formula& formula, const ScheduleRows& rows,
                        const std::function<std::string(const Formula&)>& each) {
     const auto column = [&](char letter) { return cells(rows, letter, 1, rows.last); };
     const std::string off =
-        bought_down(formula) ? "-" + column(name_of(ScheduleColumn::bought_down).letter) : "";
+        bought_down(formula) ? "-" + column(letter_of(ScheduleColumn::bought_down)) : "";
     return fmt::format("ROUND(SUMPRODUCT(({}+{}{})/(1+{}/1200)^({}+{}-1))/(1+{}/30*{}/1200),2)",
-                       column(name_of(ScheduleColumn::payment).letter),
-                       column(name_of(ScheduleColumn::insurance).letter), off,
-                       each(formula.parts[0]), column(month_letter), each(formula.parts[1]),
-                       each(formula.parts[2]), each(formula.parts[0]));
+                       column(letter_of(ScheduleColumn::payment)),
+                       column(letter_of(ScheduleColumn::insurance)), off, each(formula.parts[0]),
+                       column(month_letter), each(formula.parts[1]), each(formula.parts[2]),
+                       each(formula.parts[0]));
 }
 
 std::string_view rounding_function(Rounding rounding) {
@@ -193,15 +180,16 @@ std::string_view rounding_function(Rounding rounding) {
 } // namespace
 
 std::string words(const Formula& formula, FigureUnit unit,
-                  const std::function<std::string(const std::string&)>& name) {
-    return Wording(unit, name).top(formula);
+                  const std::function<std::string(const std::string&)>& name,
+                  const Catalogue& say) {
+    return Wording(unit, name, say.recheck.formulas).top(formula);
 }
 
 std::string spreadsheet_text(const Formula& formula, const ScheduleRows& rows) {
     const std::function<std::string(const Formula&)> each = [&](const Formula& part) {
         return spreadsheet_text(part, rows);
     };
-    const char letter = name_of(formula.column).letter;
+    const char letter = letter_of(formula.column);
     switch (formula.kind) {
     case Kind::given:
         return {};
@@ -230,8 +218,9 @@ std::string spreadsheet_text(const Formula& formula, const ScheduleRows& rows) {
     case Kind::column_sum:
         return "SUM(" + cells(rows, letter, formula.from, formula.to) + ")";
     case Kind::column_at:
-        return rows.here ? fmt::format("{}{}", letter, rows.of(formula.from))
-                         : fmt::format("schedule!${}${}", letter, rows.of(formula.from));
+        return rows.sheet.empty()
+                   ? fmt::format("{}{}", letter, rows.of(formula.from))
+                   : fmt::format("{}!${}${}", rows.sheet, letter, rows.of(formula.from));
     case Kind::rows_over:
         return fmt::format("COUNTIF({},\">\"&{})", cells(rows, letter, formula.from, rows.last),
                            each(formula.parts[0]));

@@ -5,18 +5,20 @@
 #include <string>
 
 #include <quoin/answers/recheck.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
 /// "base loan × upfront premium ÷ 100, to the cent". `name` gives a figure's name for its id.
 [[nodiscard]] std::string words(const Formula& formula, FigureUnit unit,
-                                const std::function<std::string(const std::string&)>& name);
+                                const std::function<std::string(const std::string&)>& name,
+                                const Catalogue& say);
 
 /// Where the schedule stands in a workbook: row of month 0, and its last row.
 struct ScheduleRows {
     int first = 0;
     int last = 0;
-    bool here = false; ///< for a cell of the schedule's own sheet
+    std::string sheet; ///< its name; empty for cells of its own
 
     [[nodiscard]] int of(int month) const { return first + month; }
 };

@@ -5,8 +5,10 @@
 
 #include <fmt/format.h>
 
+#include "figure_words.hpp"
 #include "formula_text.hpp"
 #include "shared_fields.hpp"
+#include "words/recheck.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -40,90 +42,69 @@ std::string value_text(FigureUnit unit, Decimal value) {
     }
 }
 
-/// What a figure rests on, in a line: "rounding 12; fha annual_fee: ltv > 95; from 2023-03-20;
-/// published: HUD Mortgagee Letter 2023-05".
-std::string words(const Ground& ground) {
-    std::string text;
-    const auto add = [&](const std::string& part) {
-        if (part.empty()) return;
-        if (!text.empty()) text += "; ";
-        text += part;
+std::string formula_words(const RecheckedFigure& figure, const Figures& figures,
+                          const Catalogue& say) {
+    const auto name = [&](const std::string& id) {
+        return label_words(figures.at(id)->label, say);
     };
-    if (ground.rounding > 0) add(fmt::format("rounding {}", ground.rounding));
-    add(ground.rule);
-    if (ground.effective) add("from " + ground.effective->text());
-    if (ground.until) {
-        add("before " + ground.until->text() +
-            (ground.beyond_end ? ", and used on: a later one is not in the data" : ""));
-    }
-    if (!ground.source.empty()) {
-        add(ground.status ? std::string(name_of(*ground.status)) + ": " + ground.source
-                          : ground.source);
-    }
-    return text;
+    return words(figure.formula, figure.unit, name, say);
 }
 
-std::string formula_words(const RecheckedFigure& figure, const Figures& figures) {
-    return words(figure.formula, figure.unit,
-                 [&](const std::string& id) { return figures.at(id)->name; });
-}
-
-std::string inputs_words(const RecheckedFigure& figure, const Figures& figures) {
+std::string inputs_words(const RecheckedFigure& figure, const Figures& figures,
+                         const Catalogue& say) {
     std::string text;
     for (const std::string& id : inputs_of(figure.formula)) {
         const RecheckedFigure& input = *figures.at(id);
         if (!text.empty()) text += "; ";
-        text += input.name + " " + value_text(input.unit, input.value);
+        text += label_words(input.label, say) + " " + value_text(input.unit, input.value);
     }
-    return text;
+    return text.empty() ? text : say.recheck.inputs(text);
 }
 
-std::string figure_text(const RecheckedFigure& figure, const Figures& figures) {
-    std::string out =
-        fmt::format("  {}: {}{}\n", figure.name, value_text(figure.unit, figure.value),
-                    figure.agrees() ? ""
-                                    : "   DIFFERS from its formula: " +
-                                          value_text(figure.unit, figure.reckoned));
+std::string figure_text(const RecheckedFigure& figure, const Figures& figures,
+                        const Catalogue& say) {
+    const std::string differs =
+        figure.agrees() ? std::string()
+                        : "   " + say.recheck.differs(value_text(figure.unit, figure.reckoned));
+    std::string out = fmt::format("  {}: {}{}\n", label_words(figure.label, say),
+                                  value_text(figure.unit, figure.value), differs);
     const auto add = [&](const std::string& line, const char* first) {
         if (!line.empty()) out += paragraph(line, first, "        ");
     };
-    add(formula_words(figure, figures), "      = ");
-    const std::string inputs = inputs_words(figure, figures);
-    add(inputs.empty() ? "" : "with " + inputs, "        ");
-    add(words(figure.ground), "      ");
+    add(formula_words(figure, figures, say), "      = ");
+    add(inputs_words(figure, figures, say), "        ");
+    add(ground_words(figure.ground, say), "      ");
     return out;
 }
 
-std::string summary(const RecheckAnswer& answer) {
-    const std::size_t differ = answer.differences();
-    return fmt::format("{} figures, each reckoned a second time from its formula in exact "
-                       "fractions: {}.",
-                       answer.figure_count(),
-                       differ == 0
-                           ? "all agree to the last digit"
-                           : fmt::format("{} DIFFER, which is a fault of the program", differ));
+std::string summary(const RecheckAnswer& answer, const Catalogue& say) {
+    const int count = static_cast<int>(answer.figure_count());
+    const int differ = static_cast<int>(answer.differences());
+    return differ == 0 ? say.recheck.all_agree(count) : say.recheck.some_differ(count, differ);
 }
 
 } // namespace
 
 std::string text_of(const RecheckAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, "Where each figure comes from", say);
+    std::string out = heading_text(answer.heading, say.recheck.title(), say);
     const ScenarioTerms& terms = answer.scenario.terms;
     if (!answer.scenario.available()) {
         for (const Refusal& refusal : answer.scenario.refusals) {
-            out += "\n" + refused_words(terms.name, refusal) + "\n";
+            out += "\n" + refused_words(terms.name, refusal, say) + "\n";
         }
         return out;
     }
-    out += paragraph(terms.name + ": " + dollars(answer.scenario.monthly.total()) + " a month. " +
-                     terms_line(terms));
-    out += paragraph(summary(answer) + " Roundings are numbered as in docs/roundings.md.");
+    out += paragraph(
+        say.recheck.scenario(terms.name, answer.scenario.monthly.total(), terms_line(terms, say)));
+    out += paragraph(summary(answer, say));
     const Figures figures = figures_of(answer);
     for (const RecheckSection& section : answer.sections) {
-        out += "\n" + section.title + "\n";
-        for (const RecheckedFigure& figure : section.figures) out += figure_text(figure, figures);
+        out += "\n" + say.recheck.part(section.part) + "\n";
+        for (const RecheckedFigure& figure : section.figures) {
+            out += figure_text(figure, figures, say);
+        }
     }
-    return out + footing_text(loan_cautions(answer.heading, {terms}));
+    return out + footing_text(loan_cautions(answer.heading, {terms}, say));
 }
 
 namespace {
@@ -135,22 +116,25 @@ std::optional<std::string> text_or_nothing(const std::string& text) {
 void figure_fields(auto& v, const RecheckedFigure& figure, const Figures& figures) {
     const Ground& ground = figure.ground;
     v("id", figure.id);
-    v("name", figure.name);
+    v.words("name", [&](const Catalogue& say) { return label_words(figure.label, say); });
     v("unit", figure.unit);
     v.said("value", [&] {
         return figure.unit == FigureUnit::money ? fixed(figure.value, 2) : figure.value.text();
     });
     v.words("shown", [&] { return value_text(figure.unit, figure.value); });
-    v.words("formula", [&] { return text_or_nothing(formula_words(figure, figures)); });
+    v.words("formula", [&](const Catalogue& say) {
+        return text_or_nothing(formula_words(figure, figures, say));
+    });
     v.said("inputs", [&] { return inputs_of(figure.formula); });
     v.said("rounding",
            [&] { return ground.rounding == 0 ? std::nullopt : std::optional(ground.rounding); });
-    v.said("rule", [&] { return text_or_nothing(ground.rule); });
+    v.words("rule", [&](const Catalogue& say) { return text_or_nothing(rule_words(ground, say)); });
     v("effective", ground.effective);
     v("until", ground.until);
     v("beyond_end", ground.beyond_end);
     v("status", ground.status);
-    v.said("source", [&] { return text_or_nothing(ground.source); });
+    v.words("source",
+            [&](const Catalogue& say) { return text_or_nothing(source_words(ground, say)); });
     v.said("agrees", [&] { return figure.agrees(); });
 }
 
@@ -163,13 +147,15 @@ void fields(auto& v, Of<RecheckAnswer> auto& answer) {
     v("heading", answer.heading);
     v("scenario", answer.scenario);
     v.each("sections", answer.sections, [&](auto& section, std::size_t) {
-        v("title", section.title);
+        v.words("title", [&](const Catalogue& say) { return say.recheck.part(section.part); });
         v.each("figures", section.figures,
                [&](auto& figure, std::size_t) { figure_fields(v, figure, figures); });
     });
     v.said("figures", [&] { return answer.figure_count(); });
     v.said("differences", [&] { return answer.differences(); });
-    v.words("cautions", [&] { return loan_cautions(answer.heading, {answer.scenario.terms}); });
+    v.words("cautions", [&](const Catalogue& say) {
+        return loan_cautions(answer.heading, {answer.scenario.terms}, say);
+    });
 }
 
 template std::string json_text_of(const RecheckAnswer&, const Catalogue&);

@@ -5,12 +5,14 @@
 
 #include <fmt/format.h>
 
+#include "figure_words.hpp"
 #include "formula_text.hpp"
+#include "words/recheck.hpp"
 #include <quoin/answers/recheck.hpp>
+#include <quoin/exact/broken.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
-#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -45,18 +47,18 @@ class SheetWriter {
         for (const std::string& word : words) text(heading_row, column++, word, CellLook::heading);
     }
     /// The lines over every sheet: what it is, whose, under which terms, and what it is not.
-    void top(const RecheckAnswer& answer, const std::string& what) {
+    void top(const RecheckAnswer& answer, RecheckSheet which, const Catalogue& say) {
+        const WorkbookWords& of = say.recheck.workbook;
         const Heading& h = answer.heading;
-        text(0, 0, what + ": " + answer.scenario.terms.name, CellLook::title);
+        text(0, 0, of.title_of(of.title(which), answer.scenario.terms.name), CellLook::title);
         text(1, 0,
-             fmt::format("{}, {}; {}, elevation {}, lot {}, for {}; as of {}, closing {}",
-                         h.community, h.builder, h.plan, h.elevation, h.lot, h.buyer,
-                         long_date(h.as_of), long_date(h.closing)));
-        text(2, 0, terms_line(answer.scenario.terms));
-        text(3, 0, loan_cautions(h, {answer.scenario.terms}).front().words, CellLook::note);
+             of.home(h.community, h.builder, h.plan, h.elevation, h.lot, h.buyer, h.as_of,
+                     h.closing));
+        text(2, 0, terms_line(answer.scenario.terms, say));
+        text(3, 0, loan_cautions(h, {answer.scenario.terms}, say).front().words, CellLook::note);
     }
-    void cautions(int row, const RecheckAnswer& answer) {
-        for (const Caution& each : loan_cautions(answer.heading, {answer.scenario.terms})) {
+    void cautions(int row, const RecheckAnswer& answer, const Catalogue& say) {
+        for (const Caution& each : loan_cautions(answer.heading, {answer.scenario.terms}, say)) {
             text(++row, 0, each.words, CellLook::note);
         }
     }
@@ -66,89 +68,95 @@ class SheetWriter {
     WorkbookSheet sheet_;
 };
 
-std::string_view name_of(RecheckSheet sheet) {
-    switch (sheet) {
-    case RecheckSheet::home:
-        return "home";
-    case RecheckSheet::loan:
-        return "loan";
-    case RecheckSheet::cash:
-        return "cash";
+RecheckSheet sheet_of(ProofPart part) {
+    switch (part) {
+    case ProofPart::home:
+        return RecheckSheet::home;
+    case ProofPart::loan:
+    case ProofPart::month:
+    case ProofPart::cost_of_credit:
+        return RecheckSheet::loan;
+    case ProofPart::closing_costs:
+    case ProofPart::prepaids:
+    case ProofPart::credits:
+        return RecheckSheet::cash;
     }
-    return {};
+    throw Broken("a part of an unknown sheet");
 }
 
 class Layout {
   public:
-    explicit Layout(const RecheckAnswer& answer) : answer_(answer) {
+    Layout(const RecheckAnswer& answer, const Catalogue& say)
+        : answer_(answer), say_(say), of_(say.recheck.workbook) {
         for (const RecheckSection& section : answer.sections) {
             for (const RecheckedFigure& figure : section.figures) {
-                names_[figure.id] = figure.name;
+                names_[figure.id] = label_words(figure.label, say);
             }
         }
         const int months = static_cast<int>(answer.months.size()) - 1;
-        rows_ = {schedule_first, schedule_first + months};
-        on_schedule_ = {schedule_first, schedule_first + months, true};
+        rows_ = {schedule_first, schedule_first + months, of_.sheet(RecheckSheet::schedule)};
+        on_schedule_ = {schedule_first, schedule_first + months, {}};
     }
 
     Workbook run() {
-        figures(RecheckSheet::home, "The home");
-        figures(RecheckSheet::loan, "The loan and the month");
-        figures(RecheckSheet::cash, "The cash");
+        figures(RecheckSheet::home);
+        figures(RecheckSheet::loan);
+        figures(RecheckSheet::cash);
         schedule();
         return std::move(book_);
     }
 
   private:
-    void figures(RecheckSheet which, const std::string& title) {
-        SheetWriter sheet(std::string(name_of(which)), {46, 16, 60, 10, 44, 12, 16, 70});
-        sheet.top(answer_, title);
-        sheet.headings({"figure", "value", "formula", "rounding", "rule", "in force from", "status",
-                        "source"});
+    void figures(RecheckSheet which) {
+        SheetWriter sheet(of_.sheet(which), {46, 16, 60, 10, 44, 12, 16, 70});
+        sheet.top(answer_, which, say_);
+        sheet.headings({of_.figure(), of_.value(), of_.formula(), of_.rounding(), of_.rule(),
+                        of_.in_force_from(), of_.status(), of_.source()});
         int row = heading_row;
         for (const RecheckSection& section : answer_.sections) {
-            if (section.sheet != which) continue;
-            sheet.text(++row, 0, section.title, CellLook::heading);
+            if (sheet_of(section.part) != which) continue;
+            sheet.text(++row, 0, say_.recheck.part(section.part), CellLook::heading);
             for (const RecheckedFigure& figure : section.figures) {
-                line(sheet, ++row, figure, std::string(name_of(which)));
+                line(sheet, ++row, figure, of_.sheet(which));
             }
         }
-        sheet.cautions(row + 1, answer_);
+        sheet.cautions(row + 1, answer_, say_);
         book_.sheets.push_back(sheet.take());
     }
 
     void line(SheetWriter& sheet, int row, const RecheckedFigure& figure, const std::string& name) {
         const Ground& ground = figure.ground;
-        sheet.text(row, 0, figure.name);
+        sheet.text(row, 0, names_.at(figure.id));
         sheet.value(row, 1, look_of(figure.unit), figure.value,
                     spreadsheet_text(figure.formula, rows_));
-        sheet.text(row, 2, words(figure.formula, figure.unit, [&](const std::string& id) {
-                       return names_.at(id);
-                   }));
+        const auto named = [&](const std::string& id) { return names_.at(id); };
+        sheet.text(row, 2, words(figure.formula, figure.unit, named, say_));
         if (ground.rounding > 0) {
             sheet.value(row, 3, CellLook::number, Decimal::whole(ground.rounding));
         }
-        sheet.text(row, 4, ground.rule);
+        sheet.text(row, 4, rule_words(ground, say_));
         if (ground.effective) sheet.value(row, 5, CellLook::date, serial(*ground.effective));
-        sheet.text(row, 6, ground.status ? std::string(name_of(*ground.status)) : std::string{});
-        sheet.text(row, 7, ground.source);
+        if (ground.status) sheet.text(row, 6, say_.recheck.grounds.status(*ground.status));
+        sheet.text(row, 7, source_words(ground, say_));
         book_.names.emplace_back(figure.id, fmt::format("{}!$B${}", name, row + 1));
     }
 
     void schedule() {
         const bool hud = answer_.hud_balances;
-        SheetWriter sheet("schedule", {10, 12, 10, 14, 14, 14, 14, 16, 16, 16});
-        sheet.top(answer_, "The schedule, without extra principal");
-        std::vector<std::string> headings{"payment",
-                                          "due",
-                                          "rate",
-                                          "principal and interest",
-                                          "interest",
-                                          "principal",
-                                          "mortgage insurance",
-                                          "balance"};
-        headings.emplace_back(hud ? "balance on HUD's schedule" : "");
-        headings.emplace_back(answer_.bought_down ? "paid by the buyer's buydown" : "");
+        SheetWriter sheet(of_.sheet(RecheckSheet::schedule),
+                          {10, 12, 10, 14, 14, 14, 14, 16, 16, 16});
+        sheet.top(answer_, RecheckSheet::schedule, say_);
+        std::vector<std::string> headings{of_.payment(), of_.due(), of_.rate()};
+        const auto column = [&](ScheduleColumn which, bool there) {
+            headings.push_back(there ? say_.recheck.formulas.column(which) : std::string());
+        };
+        column(ScheduleColumn::payment, true);
+        column(ScheduleColumn::interest, true);
+        column(ScheduleColumn::principal, true);
+        column(ScheduleColumn::insurance, true);
+        column(ScheduleColumn::balance, true);
+        column(ScheduleColumn::hud_balance, hud);
+        column(ScheduleColumn::bought_down, answer_.bought_down);
         sheet.headings(headings);
         const int top = schedule_first - 1;
         sheet.value(top, 0, CellLook::number, Decimal{});
@@ -220,6 +228,8 @@ class Layout {
     }
 
     const RecheckAnswer& answer_;
+    const Catalogue& say_;
+    const WorkbookWords& of_;
     std::map<std::string, std::string> names_;
     ScheduleRows rows_;
     ScheduleRows on_schedule_;       ///< for its own cells
@@ -230,6 +240,8 @@ class Layout {
 
 } // namespace
 
-Workbook workbook_of(const RecheckAnswer& answer) { return Layout(answer).run(); }
+Workbook workbook_of(const RecheckAnswer& answer, const Catalogue& say) {
+    return Layout(answer, say).run();
+}
 
 } // namespace quoin

@@ -132,4 +132,29 @@ class NamesOf {
     std::array<std::string_view, count> names_;
 };
 
+/// A phrase of the same values for each enumerator, in their order. Precondition: they count from
+/// 0.
+template <class Enum, std::size_t count, class... Values>
+class PhrasesOf {
+  public:
+    struct One {
+        Enum what;
+        Phrase<Values...> phrase;
+    };
+
+    consteval PhrasesOf(const One (&phrases)[count]) // NOLINT: written as a list
+        : phrases_(std::to_array(phrases)) {
+        for (std::size_t i = 0; i < count; ++i) {
+            if (static_cast<std::size_t>(phrases_[i].what) != i) throw "left out, or not in order";
+        }
+    }
+
+    [[nodiscard]] std::string operator()(Enum what, Values... values) const {
+        return phrases_[static_cast<std::size_t>(what)].phrase(values...);
+    }
+
+  private:
+    std::array<One, count> phrases_;
+};
+
 } // namespace quoin

@@ -146,8 +146,8 @@ TEST_CASE("What becomes of a lender credit is the program's own policy where no 
         const bool reduces = program.policy.credit_reduces_principal;
         const Ground& ground =
             named(answer, reduces ? "principal_reduction" : "lender_credit_lost").ground;
-        CHECK(ground.rule == program.id + " policy: lender_credit_left");
-        CHECK(ground.source.empty());
+        CHECK(ground.rule == GroundRule(RuleOfFile{FileRule::lender_credit_left, program.id}));
+        CHECK(ground.source == GroundSource{});
         CHECK_FALSE(ground.status);
     }
     CHECK(told > 3);
@@ -189,7 +189,10 @@ TEST_CASE("Tax due in two shares on one day, two years on the land: each bill by
     check_all(loaded->sitting());
     const RecheckAnswer answer = recheck(loaded->sitting(), 0);
     const RecheckedFigure& second = named(answer, "prepaid_tax_2");
-    CHECK(second.name.find("on the land alone, due 2027-07-31") != std::string::npos);
+    const auto& bill = std::get<BillLabel>(second.label);
+    CHECK(bill.part == MonthPart::property_tax);
+    CHECK(bill.on_land);
+    CHECK(bill.due == date("2027-07-31"));
     CHECK(second.ground.rounding == 23);
     CHECK(inputs_of(second.formula) == std::vector<std::string>{"land_levies", "land_districts"});
     CHECK(inputs_of(named(answer, "escrow_bill_1").formula) ==
@@ -232,14 +235,15 @@ TEST_CASE("Published grounds stand beside their figures") {
     const auto loaded = buyer("six-programs");
     const RecheckAnswer fha = recheck(loaded->sitting(), 3);
     const RecheckedFigure& annual = named(fha, "annual_percent");
-    CHECK(annual.ground.source.find("Mortgagee Letter 2023-05") != std::string::npos);
+    CHECK(std::get<std::string>(annual.ground.source).find("Mortgagee Letter 2023-05") !=
+          std::string::npos);
     CHECK(annual.ground.effective == date("2023-03-20"));
     CHECK(annual.ground.status == Status::published);
     CHECK(named(fha, "mortgage_insurance").ground.rounding == 15);
     CHECK(named(fha, "principal_and_interest").ground.rounding == 12);
     const RecheckAnswer conventional = recheck(loaded->sitting(), 0);
-    CHECK(named(conventional, "insured_until_percent").ground.source.find("4902(b)") !=
-          std::string::npos);
+    const Ground& until = named(conventional, "insured_until_percent").ground;
+    CHECK(std::get<std::string>(until.source).find("4902(b)") != std::string::npos);
 }
 
 TEST_CASE("Names of figures serve as names of cells: each once, none a cell's own") {

@@ -2,27 +2,17 @@
 // rounding and its ground, and each reckoned a second time from the formula, in exact fractions.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
+#include <quoin/answers/figure_label.hpp>
+#include <quoin/answers/ground.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/loan/formula.hpp>
 #include <quoin/text/codes.hpp>
 
 namespace quoin {
-
-/// What a figure rests on.
-struct Ground {
-    int rounding = 0; ///< number in docs/roundings.md; 0: nothing is rounded
-    std::string rule; ///< "fha annual_fee: ltv > 95, term > 180", "price book 2026-11"
-    std::optional<Date> effective;
-    std::optional<Date> until;
-    bool beyond_end = false;      ///< the last edition, used on: a later one is not in the data
-    std::optional<Status> status; ///< nothing: it is reckoned alone
-    std::string source;
-};
 
 enum class FigureUnit { money, percent, per_thousand, mills, months, days, count };
 template <>
@@ -37,7 +27,7 @@ inline constexpr auto codes<FigureUnit> = coded<FigureUnit>({{FigureUnit::money,
 
 struct RecheckedFigure {
     std::string id; ///< letters, digits and underscores: also its name in a workbook
-    std::string name;
+    FigureLabel label;
     FigureUnit unit = FigureUnit::money;
     Decimal value; ///< the engine's; of a step in between, the formula's
     Formula formula;
@@ -47,12 +37,8 @@ struct RecheckedFigure {
     [[nodiscard]] bool agrees() const { return value == reckoned; }
 };
 
-/// The sheets of a workbook that the sections stand on.
-enum class RecheckSheet { home, loan, cash };
-
 struct RecheckSection {
-    RecheckSheet sheet = RecheckSheet::home;
-    std::string title;
+    ProofPart part = ProofPart::home;
     std::vector<RecheckedFigure> figures;
 };
 

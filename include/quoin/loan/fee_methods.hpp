@@ -5,12 +5,14 @@
 // a loan is known within bounds (least_figures.hpp), and the formula that proves it (recheck).
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
 #include <quoin/lending/program.hpp>
 #include <quoin/loan/formula.hpp>
 #include <quoin/loan/mortgage_insurance.hpp>
+#include <quoin/loan/proof_codes.hpp>
 
 namespace quoin {
 
@@ -29,8 +31,8 @@ struct UpfrontFee {
 
 /// A figure of recheck's. Figures it may name: base_loan, upfront_percent, and those before it.
 struct FeeProof {
-    std::string_view id; ///< upfront_fee, financed_fee or loan: each is entered once
-    std::string_view name;
+    std::string_view id;              ///< upfront_fee, financed_fee or loan: each is entered once
+    std::optional<FigureCode> figure; ///< nothing: the fee, by the program's name for it
     Formula formula;
     int rounding = 0; ///< number in docs/roundings.md; 0: nothing is rounded
 };

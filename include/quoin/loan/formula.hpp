@@ -4,6 +4,7 @@
 //   Formula fee = to_cent(figure("base_loan") * figure("upfront_percent") / 100);
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,7 @@ enum class ScheduleColumn {
     hud_balance,
     bought_down, ///< what the buyer's part of a buydown pays of the payment
 };
+inline constexpr std::size_t schedule_column_count = 7;
 
 struct Formula {
     enum class Kind {

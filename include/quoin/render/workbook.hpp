@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <quoin/answers/recheck.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
@@ -33,6 +34,7 @@ struct Workbook {
 };
 
 /// Sheets home, loan, cash and schedule. Precondition: the scenario can be had.
-[[nodiscard]] Workbook workbook_of(const RecheckAnswer& answer);
+[[nodiscard]] Workbook workbook_of(const RecheckAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

@@ -10,14 +10,13 @@ namespace quoin {
 namespace {
 
 Ground of_cost(const RecheckCase& of, const ClosingCost& cost) {
-    const Place& place = *of.rules.place;
     const auto& lenders = of.sitting.sheet().costs;
     const bool lender = std::any_of(lenders.begin(), lenders.end(),
                                     [&](const ClosingCost& each) { return &each == &cost; });
     constexpr int rounding = 10;
-    return lender ? from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender,
+    return lender ? from(rule_of_sheet(of, FileRule::rate_sheet), of.sitting.sheet().lender,
                          Status::sample, rounding)
-                  : from(place.id + " closing costs", place.source, place.status, rounding);
+                  : of_place(of, FileRule::closing_costs, rounding);
 }
 
 Formula per_thousand(Formula amount, Decimal rate) {
@@ -55,29 +54,23 @@ Formula formula_of(const ClosingCost& cost, bool owner_policy) {
            full_amount(cost, least_of({base, price}));
 }
 
-std::string name_of_cost(const ClosingCost& cost) {
-    std::string name = cost.name + " (" + std::string(name_of(cost.section));
-    if (cost.paid_by != PaidBy::buyer) name += ", paid by " + std::string(name_of(cost.paid_by));
-    if (cost.finance_charge) name += ", a finance charge";
-    return name + ")";
-}
-
 void add_costs(const RecheckCase& of, Ledger& ledger) {
     const CostCase on = of.rules.closing_costs.on(of.f.loan, of.f.price);
     std::vector<std::string> buyers;
     int count = 0;
     for (const ClosingCost* cost : of.rules.closing_costs.all()) {
         const std::string id = "cost_" + std::to_string(++count);
+        const Entered what{
+            id, CostLabel{cost->name, cost->section, cost->paid_by, cost->finance_charge}};
         const Formula formula = formula_of(*cost, on.owner_policy);
         if (formula.kind == Formula::Kind::number) {
-            ledger.given(id, name_of_cost(*cost), amount_of(*cost, on), of_cost(of, *cost));
+            ledger.given(what, amount_of(*cost, on), of_cost(of, *cost));
         } else {
-            ledger.figure(id, name_of_cost(*cost), formula, of_cost(of, *cost),
-                          amount_of(*cost, on));
+            ledger.figure(what, formula, of_cost(of, *cost), amount_of(*cost, on));
         }
         if (cost->paid_by == PaidBy::buyer) buyers.push_back(id);
     }
-    ledger.figure("closing_costs", "closing costs of the buyer", sum_of_figures(buyers), {},
+    ledger.figure(FigureCode::closing_costs, sum_of_figures(buyers), {},
                   of.f.cash[CashPart::closing_costs]);
 }
 
@@ -86,10 +79,11 @@ void add_costs(const RecheckCase& of, Ledger& ledger) {
 Ground of_credit_left(const LoanProgram& program) {
     const bool reduces = program.policy.credit_reduces_principal;
     if (reduces != usual_policy(program.kind).credit_reduces_principal) {
-        return from(program.id + " policy: lender_credit_left", "");
+        return from(RuleOfFile{FileRule::lender_credit_left, program.id}, {});
     }
-    return reduces ? from("premium pricing", "HUD Reference Guide 2-06", Status::published)
-                   : from("lender credits", "Fannie Mae SEL-2018-03", Status::published);
+    return reduces
+               ? from(CommonRule::premium_pricing, "HUD Reference Guide 2-06", Status::published)
+               : from(CommonRule::lender_credits, "Fannie Mae SEL-2018-03", Status::published);
 }
 
 /// Points; a lender credit is kept as far as there is something for it to pay, the rest too where
@@ -98,7 +92,7 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     const Formula points = to_cent(percent_of(figure("loan"), figure("points_percent")));
     if (f.points >= Points{}) {
-        ledger.figure("points", "points", points, rounded_by(9), f.cash[CashPart::points]);
+        ledger.figure(FigureCode::points, points, rounded_by(9), f.cash[CashPart::points]);
         return;
     }
     const Formula open =
@@ -107,17 +101,16 @@ void add_points(const RecheckCase& of, Ledger& ledger) {
         return greatest_of({number(0) - std::move(credit) - open, number(0)});
     };
     if (!of.rules.program->policy.credit_reduces_principal) {
-        ledger.figure("lender_credit_lost", "lender credit beyond closing costs and prepaids, lost",
-                      beyond(points), of_credit_left(*of.rules.program),
-                      f.lender_credit_without_use);
-        ledger.figure("points", "points (a credit if negative)",
+        ledger.figure(FigureCode::lender_credit_lost, beyond(points),
+                      of_credit_left(*of.rules.program), f.lender_credit_without_use);
+        ledger.figure({"points", FigureCode::points_or_credit},
                       points + figure("lender_credit_lost"), rounded_by(9),
                       f.cash[CashPart::points]);
         return;
     }
-    ledger.figure("points", "points (a credit if negative)", points, rounded_by(9),
+    ledger.figure({"points", FigureCode::points_or_credit}, points, rounded_by(9),
                   f.cash[CashPart::points]);
-    ledger.figure("principal_reduction", "principal reduced at closing, by what is left of it",
+    ledger.figure(FigureCode::principal_reduction,
                   least_of({beyond(figure("points")), figure("loan")}),
                   of_credit_left(*of.rules.program), f.cash[CashPart::principal_reduction]);
 }
@@ -126,28 +119,24 @@ void add_prepaids(const RecheckCase& of, Ledger& ledger) {
     const LoanFigures& f = of.f;
     const EscrowTerms& terms = of.rules.place->escrow;
     ledger.given(
-        "per_diem_year", "days of the year for prepaid interest", FigureUnit::days,
-        Decimal::whole(of.rules.per_diem_year),
-        from("rate sheet " + of.sitting.sheet().id, of.sitting.sheet().lender, Status::sample));
-    ledger.given("prepaid_days", "days from closing to the month's end", FigureUnit::days,
+        FigureCode::per_diem_year, FigureUnit::days, Decimal::whole(of.rules.per_diem_year),
+        from(rule_of_sheet(of, FileRule::rate_sheet), of.sitting.sheet().lender, Status::sample));
+    ledger.given(FigureCode::prepaid_days, FigureUnit::days,
                  Decimal::whole(f.prepaid_interest.days), {});
     ledger.figure(
-        "per_diem", "prepaid interest, a day",
+        FigureCode::per_diem,
         to_cent(percent_of(figure("loan"), figure("note_rate")) / figure("per_diem_year")),
         rounded_by(22), f.prepaid_interest.per_day);
-    ledger.figure("prepaid_interest", "prepaid interest",
-                  figure("per_diem") * figure("prepaid_days"), {},
+    ledger.figure(FigureCode::prepaid_interest, figure("per_diem") * figure("prepaid_days"), {},
                   f.cash[CashPart::prepaid_interest]);
-    ledger.given(
-        "prepaid_insurance_months", "months of insurance prepaid", FigureUnit::months,
-        Decimal::whole(terms.prepaid_insurance_months),
-        from(of.rules.place->id + " escrow", of.rules.place->source, of.rules.place->status));
+    ledger.given(FigureCode::prepaid_insurance_months, FigureUnit::months,
+                 Decimal::whole(terms.prepaid_insurance_months), of_place(of, FileRule::escrow));
     std::vector<std::string> premiums;
     for (const MonthPartRow& row : parts_from<PartSource::insurance>) {
         premiums.push_back(yearly_id(row.part));
     }
     ledger.figure(
-        "prepaid_insurance", "insurance prepaid",
+        FigureCode::prepaid_insurance,
         to_cent(sum_of_figures(premiums) * figure("prepaid_insurance_months") / number(12)),
         rounded_by(21), f.prepaids.insurance);
 }
@@ -161,10 +150,7 @@ class Bills {
     void add(const std::vector<HousingBill>& bills) {
         for (const HousingBill& bill : bills) {
             ids.push_back(prefix_ + std::to_string(ids.size() + 1));
-            const std::string name = std::string(bill.name()) +
-                                     (bill.on_land ? " on the land alone" : "") + ", due " +
-                                     bill.due.text();
-            ledger_.figure(ids.back(), name,
+            ledger_.figure({ids.back(), BillLabel{bill.part, bill.on_land, bill.due}},
                            bill.is_tax() ? tax_share(bill) : figure(yearly_id(bill.part)),
                            bill.is_tax() ? rounded_by(23) : Ground{}, bill.amount);
             due.push_back(bill.due);
@@ -194,7 +180,7 @@ void add_prepaid_tax(const RecheckCase& of, Ledger& ledger) {
         if (bill.is_tax()) tax.push_back(bill);
     }
     bills.add(tax);
-    ledger.figure("prepaid_bills", "bills prepaid",
+    ledger.figure(FigureCode::prepaid_bills,
                   sum_of({figure("prepaid_insurance"), sum_of_figures(bills.ids)}), {},
                   of.f.cash[CashPart::prepaid_bills]);
 }
@@ -203,25 +189,23 @@ void add_prepaid_tax(const RecheckCase& of, Ledger& ledger) {
 void add_escrow(const RecheckCase& of, Ledger& ledger) {
     const auto escrow = housing_escrow(of.rules, of.f.local);
     if (!escrow) {
-        ledger.given("escrow_deposit", "escrow, first deposit", of.f.cash[CashPart::escrow], {});
+        ledger.given(FigureCode::escrow_deposit, of.f.cash[CashPart::escrow], {});
         return;
     }
     const Date first = of.rules.first_payment;
     Bills bills(ledger, "escrow_bill_");
     bills.add(housing_bills(*of.rules.place, of.f.local, of.rules.closing, first,
                             plus_months(first, Months::years(1)), true));
-    Ground reg_x = from("aggregate analysis", "12 CFR 1024.17(c), (d)", Status::published);
-    ledger.figure("escrow_yearly", "bills of the first escrow year", sum_of_figures(bills.ids), {},
-                  escrow->account.yearly);
+    Ground reg_x =
+        from(CommonRule::aggregate_analysis, "12 CFR 1024.17(c), (d)", Status::published);
+    ledger.figure(FigureCode::escrow_yearly, sum_of_figures(bills.ids), {}, escrow->account.yearly);
     reg_x.rounding = 24;
-    ledger.figure("escrow_monthly", "into escrow, a month",
-                  to_cent(figure("escrow_yearly") / number(12)), reg_x, escrow->account.deposit);
-    ledger.given(
-        "cushion_months", "months of cushion", FigureUnit::months,
-        Decimal::whole(escrow->account.cushion_months),
-        from(of.rules.place->id + " escrow", of.rules.place->source, of.rules.place->status));
+    ledger.figure(FigureCode::escrow_monthly, to_cent(figure("escrow_yearly") / number(12)), reg_x,
+                  escrow->account.deposit);
+    ledger.given(FigureCode::cushion_months, FigureUnit::months,
+                 Decimal::whole(escrow->account.cushion_months), of_place(of, FileRule::escrow));
     reg_x.rounding = 25;
-    ledger.figure("cushion", "cushion",
+    ledger.figure(FigureCode::cushion,
                   down_to_cent(figure("escrow_yearly") * figure("cushion_months") / number(12)),
                   reg_x, escrow->account.cushion);
     std::vector<Formula> balances{number(0)};
@@ -232,41 +216,37 @@ void add_escrow(const RecheckCase& of, Ledger& ledger) {
         }
         balances.push_back(figure("escrow_monthly") * number(month) - sum_of_figures(paid));
     }
-    ledger.step("lowest_balance", "lowest month-end balance, begun with nothing",
-                least_of(std::move(balances)), reg_x);
-    ledger.figure("escrow_deposit", "escrow, first deposit",
-                  figure("cushion") - figure("lowest_balance"), reg_x, of.f.cash[CashPart::escrow]);
+    ledger.step(FigureCode::lowest_balance, least_of(std::move(balances)), reg_x);
+    ledger.figure(FigureCode::escrow_deposit, figure("cushion") - figure("lowest_balance"), reg_x,
+                  of.f.cash[CashPart::escrow]);
 }
 
 void add_buydown(const RecheckCase& of, Ledger& ledger) {
     if (!of.f.buydown) return;
+    const Ground buydown =
+        from(CommonRule::temporary_buydown, "Fannie Mae B2-1.4-04", Status::published);
     std::vector<std::string> subsidies;
     int year = 0;
     for (const BuydownYear& bought : of.f.buydown->years) {
-        const std::string n = std::to_string(++year);
-        ledger.given("bought_down_" + n, "rate paid in year " + n, FigureUnit::percent,
-                     bought.rate.percent(),
-                     from("temporary buydown", "Fannie Mae B2-1.4-04", Status::published));
-        subsidies.push_back("subsidy_" + n);
-        ledger.figure(
-            subsidies.back(), "subsidy of year " + n + ", a month",
-            figure("principal_and_interest") -
-                level_payment_of(figure("loan"), figure("bought_down_" + n), figure("term")),
-            rounded_by(27), bought.subsidy);
+        const Entered rate = NumberedLabel{NumberedFigure::bought_down, ++year};
+        const Entered subsidy = NumberedLabel{NumberedFigure::subsidy, year};
+        ledger.given(rate, FigureUnit::percent, bought.rate.percent(), buydown);
+        ledger.figure(subsidy,
+                      figure("principal_and_interest") -
+                          level_payment_of(figure("loan"), figure(rate.id), figure("term")),
+                      rounded_by(27), bought.subsidy);
+        subsidies.push_back(subsidy.id);
     }
-    ledger.figure("buydown_subsidy", "subsidy put up at closing",
-                  sum_of_figures(subsidies) * number(12), {}, of.f.cash[CashPart::buydown]);
-}
-
-std::string upfront_word(const RecheckCase& of) {
-    return pays_single_premium(of.rules, of.f.ltv) ? "single premium" : "upfront fee";
+    ledger.figure(FigureCode::buydown_subsidy, sum_of_figures(subsidies) * number(12), {},
+                  of.f.cash[CashPart::buydown]);
 }
 
 void add_upfront_in_cash(const RecheckCase& of, Ledger& ledger) {
     if (!ledger.has("upfront_fee")) return;
     const Formula fee = figure("upfront_fee");
+    const bool single = pays_single_premium(of.rules, of.f.ltv);
     ledger.figure(
-        "upfront_in_cash", upfront_word(of) + " paid in cash",
+        {"upfront_in_cash", single ? FigureCode::premium_in_cash : FigureCode::upfront_in_cash},
         ledger.has("financed_fee") ? greatest_of({fee - figure("financed_fee"), number(0)}) : fee,
         rounded_by(7), of.f.cash[CashPart::upfront_fee]);
 }
@@ -285,41 +265,27 @@ class Allotment {
             add(incentives[i], at(of_.sitting.book().incentives, given[i].incentive).name);
         }
         for (const Credit& credit : of_.sitting.inquiry().facts.credits) add(credit, credit.name);
-        ledger_.figure("credits", "credits used", sum_of_figures(all_), {},
+        ledger_.figure(FigureCode::credits, sum_of_figures(all_), {},
                        of_.f.cash[CashPart::credits]);
-        ledger_.figure("sellers_points", "points and upfront fees that interested parties pay",
-                       sum_of_figures(sellers_points_), {}, of_.f.credits.sellers_points);
+        ledger_.figure(FigureCode::sellers_points, sum_of_figures(sellers_points_), {},
+                       of_.f.credits.sellers_points);
         if (!ledger_.has("buydown_subsidy")) return;
         const auto& paid = paid_[static_cast<std::size_t>(CreditUse::buydown)];
-        ledger_.figure("buyers_buydown", "of the buydown, put up by the buyer",
-                       figure("buydown_subsidy") - sum_of_figures(paid), {},
-                       buyers_buydown(of_.f).put_up);
+        ledger_.figure(FigureCode::buyers_buydown, figure("buydown_subsidy") - sum_of_figures(paid),
+                       {}, buyers_buydown(of_.f).put_up);
     }
 
   private:
-    struct Use {
-        CreditUse use;
-        const char* name;
-    };
-    static constexpr Use order[] = {{CreditUse::points, "points"},
-                                    {CreditUse::buydown, "the buydown"},
-                                    {CreditUse::closing_costs, "closing costs"},
-                                    {CreditUse::prepaids, "prepaids and escrow"},
-                                    {CreditUse::upfront_fee, "the upfront fee"},
-                                    {CreditUse::down_payment, "the down payment"}};
-
     void add_cap() {
         if (!of_.f.contribution_cap) return;
         const BandTable& table = *of_.rules.rule(Rule::contribution_cap);
         const int row = of_.f.row(Lookup::contribution_cap);
         const bool by_price = of_.rules.program->policy.cap_by_price;
-        ledger_.given(
-            "contribution_percent",
-            std::string("interested parties may give, of the ") + (by_price ? "price" : "value"),
-            *of_.f.contribution_cap,
-            of_table(of_, table, row,
-                     of_.rules.program->id + " " + std::string(name_of(Rule::contribution_cap))));
-        ledger_.step("contribution_cap", "the most that they may give",
+        ledger_.given({"contribution_percent", by_price ? FigureCode::contribution_by_price
+                                                        : FigureCode::contribution_percent},
+                      *of_.f.contribution_cap,
+                      of_table(of_, table, row, member_of(of_, Rule::contribution_cap)));
+        ledger_.step(FigureCode::contribution_cap,
                      down_to_cent(percent_of(figure(by_price ? "contract_price" : "value"),
                                              figure("contribution_percent"))),
                      rounded_by(11));
@@ -363,28 +329,27 @@ class Allotment {
 
     void add(const Credit& credit, const std::string& name) {
         const std::string id = "credit_" + std::to_string(++count_);
-        ledger_.given(id, "credit: " + name, credit.amount,
-                      from("inquiry and price book", "what was offered", Status::sample));
+        ledger_.given(
+            {id, NamedLabel{NamedFigure::credit, name}}, credit.amount,
+            from(CommonRule::inquiry_and_price_book, CommonSource::offered, Status::sample));
         std::vector<std::string> own;
-        for (const Use& each : order) {
-            if (!credit.may_pay(each.use)) continue;
-            std::vector<std::string>& paid = paid_[static_cast<std::size_t>(each.use)];
+        for (const CreditUse use : credit_uses) {
+            if (!credit.may_pay(use)) continue;
+            std::vector<std::string>& paid = paid_[static_cast<std::size_t>(use)];
             std::vector<Formula> limits{figure(id) - sum_of_figures(own),
-                                        room(each.use) - sum_of_figures(paid)};
-            const bool counted = counts(credit, each.use);
+                                        room(use) - sum_of_figures(paid)};
+            const bool counted = counts(credit, use);
             if (counted) {
                 limits.push_back(figure("contribution_cap") - sum_of_figures(counted_));
             }
             const std::string part = id + "_use_" + std::to_string(own.size() + 1);
-            const std::string name_of_use = each.use == CreditUse::upfront_fee
-                                                ? "the " + upfront_word(of_)
-                                                : std::string(each.name);
-            ledger_.step(part, "of it for " + name_of_use, least_of(std::move(limits)), {});
+            const UseLabel label{use, pays_single_premium(of_.rules, of_.f.ltv)};
+            ledger_.step({part, label}, least_of(std::move(limits)), {});
             own.push_back(part);
             paid.push_back(part);
             all_.push_back(part);
             if (counted) counted_.push_back(part);
-            if (is_sellers_points(each.use) && is_interested_party(credit.from)) {
+            if (is_sellers_points(use) && is_interested_party(credit.from)) {
                 sellers_points_.push_back(part);
             }
         }
@@ -405,22 +370,22 @@ void add_total(const RecheckCase& of, Ledger& ledger) {
     if (ledger.has("upfront_in_cash")) parts.emplace_back("upfront_in_cash");
     if (ledger.has("buydown_subsidy")) parts.emplace_back("buydown_subsidy");
     if (ledger.has("principal_reduction")) parts.emplace_back("principal_reduction");
-    ledger.figure("cash_needed", "cash needed", sum_of_figures(parts) - figure("credits"), {},
+    ledger.figure(FigureCode::cash_needed, sum_of_figures(parts) - figure("credits"), {},
                   of.f.cash.needed());
-    ledger.figure("cash_to_close", "left to bring at closing",
-                  figure("cash_needed") - figure("deposits"), {}, of.f.cash.to_close());
+    ledger.figure(FigureCode::cash_to_close, figure("cash_needed") - figure("deposits"), {},
+                  of.f.cash.to_close());
 }
 
 } // namespace
 
 void recheck_cash(const RecheckCase& of, Ledger& ledger) {
-    ledger.section(RecheckSheet::cash, "Closing costs");
+    ledger.section(ProofPart::closing_costs);
     add_costs(of, ledger);
-    ledger.section(RecheckSheet::cash, "Prepaids and escrow");
+    ledger.section(ProofPart::prepaids);
     add_prepaids(of, ledger);
     add_prepaid_tax(of, ledger);
     add_escrow(of, ledger);
-    ledger.section(RecheckSheet::cash, "Credits and the cash to close");
+    ledger.section(ProofPart::credits);
     add_points(of, ledger);
     add_buydown(of, ledger);
     add_upfront_in_cash(of, ledger);

@@ -8,8 +8,8 @@ namespace {
 
 constexpr int five_years = 60;
 
-Ground of_rule(const char* source, int rounding = 0) {
-    return from("12 CFR 1026", source, Status::published, rounding);
+Ground of_rule(GroundSource source, int rounding = 0) {
+    return from("12 CFR 1026", std::move(source), Status::published, rounding);
 }
 
 /// The APR to more decimals than it is shown with, so that it prices the loan to the cent.
@@ -39,13 +39,13 @@ std::vector<std::string> costs_that(const RecheckCase& of, auto holds) {
 
 void add_apr(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
     if (!cost.apr) return;
-    ledger.given("first_months", "whole months to the first payment", FigureUnit::months,
+    ledger.given(FigureCode::first_months, FigureUnit::months,
                  Decimal::whole(cost.first_period.months), of_rule("Appendix J(b)(5)"));
-    ledger.given("odd_days", "odd days before them", FigureUnit::days,
-                 Decimal::whole(cost.first_period.odd_days), of_rule("Appendix J(b)(5)"));
-    ledger.given("apr", "APR, to eight decimals", FigureUnit::percent, long_apr(of, cost),
-                 of_rule("Appendix J(b): the rate at which the next figure holds", 30));
-    ledger.figure("worth_at_apr", "worth of all payments at the APR: the amount financed",
+    ledger.given(FigureCode::odd_days, FigureUnit::days, Decimal::whole(cost.first_period.odd_days),
+                 of_rule("Appendix J(b)(5)"));
+    ledger.given(FigureCode::apr, FigureUnit::percent, long_apr(of, cost),
+                 of_rule(CommonSource::rate_that_holds, 30));
+    ledger.figure(FigureCode::worth_at_apr,
                   worth_at(cost.buydown.monthly.empty() ? ScheduleColumn::payment
                                                         : ScheduleColumn::bought_down,
                            figure("apr"), figure("first_months"), figure("odd_days")),
@@ -56,13 +56,13 @@ void add_apr(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
 void add_levels(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
     const Ground rule = of_rule("comments 17(c)(1)-3 to -5", 37);
     for (std::size_t i = 0; i < cost.buydown.monthly.size(); ++i) {
-        const std::string n = std::to_string(i + 1);
+        const int year = static_cast<int>(i) + 1;
+        const std::string n = std::to_string(year);
         ledger.figure(
-            "bought_down_month_" + n,
-            "of each payment of year " + n + ", paid by the buyer's buydown",
+            NumberedLabel{NumberedFigure::bought_down_month, year},
             to_cent(figure("subsidy_" + n) * figure("buyers_buydown") / figure("buydown_subsidy")),
             rule, cost.buydown.monthly[i]);
-        ledger.figure("disclosed_payment_" + n, "payment disclosed, year " + n,
+        ledger.figure(NumberedLabel{NumberedFigure::disclosed_payment, year},
                       figure("principal_and_interest") - figure("bought_down_month_" + n),
                       of_rule("1026.18(g), 1026.37(c)"),
                       of.f.schedule.payment() - cost.buydown.monthly[i]);
@@ -93,19 +93,19 @@ void add_totals(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger)
         return c.section == CostSection::origination || c.section == CostSection::not_shopped_for ||
                c.section == CostSection::shopped_for;
     })));
-    ledger.step("loan_costs", "loan costs, points and fees that a seller pays among them",
-                sum_of(std::move(loan_costs)), of_rule("1026.37(f)(1)-(3)"));
-    ledger.figure("total_of_payments", "total of payments",
+    ledger.step(FigureCode::loan_costs, sum_of(std::move(loan_costs)),
+                of_rule("1026.37(f)(1)-(3)"));
+    ledger.figure(FigureCode::total_of_payments,
                   less_bought_down(cost, ScheduleColumn::payment, months) +
                       figure("all_insurance") + figure("loan_costs") - figure("sellers_points") +
                       figure("prepaid_interest"),
                   of_rule("1026.38(o)(1), comment 38(o)(1)-1"), cost.total_of_payments);
-    ledger.figure("disclosed_in_five_years", "in five years, as disclosed",
+    ledger.figure(FigureCode::disclosed_in_five_years,
                   less_bought_down(cost, ScheduleColumn::payment, five_years) +
                       column_sum(ScheduleColumn::insurance, 1, five_years) + figure("loan_costs") +
                       figure("prepaid_interest"),
                   of_rule("1026.37(l)(1)"), cost.disclosed_in_five_years);
-    ledger.figure("disclosed_principal_in_five_years", "principal paid in five years, as disclosed",
+    ledger.figure(FigureCode::disclosed_principal_in_five_years,
                   column_sum(ScheduleColumn::principal, 1, five_years), of_rule("1026.37(l)(1)"),
                   cost.disclosed_principal_in_five_years);
 }
@@ -114,31 +114,30 @@ void add_totals(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger)
 
 void recheck_credit_cost(const RecheckCase& of, const CostOfCredit& cost, Ledger& ledger) {
     const int months = of.f.schedule.months();
-    ledger.section(RecheckSheet::loan, "What the loan costs");
+    ledger.section(ProofPart::cost_of_credit);
     add_levels(of, cost, ledger);
     std::vector<Formula> prepaid = charges_for_the_loan(ledger);
     prepaid.push_back(figure("prepaid_interest"));
     prepaid.push_back(
         sum_of_figures(costs_that(of, [](const ClosingCost& c) { return c.finance_charge; })));
-    ledger.figure("prepaid_finance_charge", "prepaid finance charge",
+    ledger.figure(FigureCode::prepaid_finance_charge,
                   sum_of(std::move(prepaid)) - figure("sellers_points"), of_rule("1026.4, 1026.18"),
                   cost.prepaid_finance_charge);
     const Formula owed = ledger.has("principal_reduction")
                              ? figure("loan") - figure("principal_reduction")
                              : figure("loan");
-    ledger.figure("amount_financed", "amount financed", owed - figure("prepaid_finance_charge"),
+    ledger.figure(FigureCode::amount_financed, owed - figure("prepaid_finance_charge"),
                   of_rule("1026.18(b)"), cost.amount_financed);
-    ledger.step("all_interest", "interest of all payments",
-                less_bought_down(cost, ScheduleColumn::interest, months), rounded_by(13));
-    ledger.step("all_insurance", "mortgage insurance of all payments",
-                column_sum(ScheduleColumn::insurance, 1, months), {});
-    ledger.figure("finance_charge", "finance charge",
+    ledger.step(FigureCode::all_interest, less_bought_down(cost, ScheduleColumn::interest, months),
+                rounded_by(13));
+    ledger.step(FigureCode::all_insurance, column_sum(ScheduleColumn::insurance, 1, months), {});
+    ledger.figure(FigureCode::finance_charge,
                   figure("all_interest") + figure("all_insurance") +
                       figure("prepaid_finance_charge"),
                   of_rule("1026.4, 1026.18(d)"), cost.finance_charge);
     // Of the loan: without one there is nothing that it could be a part of.
     const bool has_loan = of.f.loan > Money{};
-    ledger.figure("total_interest_percentage", "total interest percentage", FigureUnit::percent,
+    ledger.figure(FigureCode::total_interest_percentage, FigureUnit::percent,
                   has_loan ? rounded((figure("all_interest") + figure("prepaid_interest")) *
                                          number(100) / figure("loan"),
                                      3, Rounding::half_away)

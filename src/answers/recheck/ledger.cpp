@@ -185,9 +185,7 @@ Ledger::~Ledger() = default;
 
 bool Ledger::has(std::string_view id) const { return known_->figures.contains(id); }
 
-void Ledger::section(RecheckSheet sheet, std::string title) {
-    answer_.sections.push_back({sheet, std::move(title), {}});
-}
+void Ledger::section(ProofPart part) { answer_.sections.push_back({part, {}}); }
 
 void Ledger::add(RecheckedFigure entry) {
     ensure(!answer_.sections.empty(), "a figure is entered in a section");
@@ -196,39 +194,36 @@ void Ledger::add(RecheckedFigure entry) {
     answer_.sections.back().figures.push_back(std::move(entry));
 }
 
-void Ledger::given(std::string id, std::string name, FigureUnit unit, Decimal value,
-                   Ground ground) {
-    add({std::move(id), std::move(name), unit, value, {}, std::move(ground), value});
+void Ledger::given(Entered what, FigureUnit unit, Decimal value, Ground ground) {
+    add({std::move(what.id), std::move(what.label), unit, value, {}, std::move(ground), value});
 }
 
-void Ledger::figure(std::string id, std::string name, FigureUnit unit, Formula formula,
-                    Ground ground, Decimal ours) {
+void Ledger::figure(Entered what, FigureUnit unit, Formula formula, Ground ground, Decimal ours) {
     const Decimal reckoned = decimal_of(reckon(formula, *known_));
-    add({std::move(id), std::move(name), unit, ours, std::move(formula), std::move(ground),
-         reckoned});
+    add({std::move(what.id), std::move(what.label), unit, ours, std::move(formula),
+         std::move(ground), reckoned});
 }
 
-void Ledger::step(std::string id, std::string name, FigureUnit unit, Formula formula,
-                  Ground ground) {
+void Ledger::step(Entered what, FigureUnit unit, Formula formula, Ground ground) {
     const Decimal reckoned = decimal_of(reckon(formula, *known_));
-    add({std::move(id), std::move(name), unit, reckoned, std::move(formula), std::move(ground),
-         reckoned});
+    add({std::move(what.id), std::move(what.label), unit, reckoned, std::move(formula),
+         std::move(ground), reckoned});
 }
 
-void Ledger::given(std::string id, std::string name, Money value, Ground ground) {
-    given(std::move(id), std::move(name), FigureUnit::money, in_dollars(value), std::move(ground));
+void Ledger::given(Entered what, Money value, Ground ground) {
+    given(std::move(what), FigureUnit::money, in_dollars(value), std::move(ground));
 }
 
-void Ledger::given(std::string id, std::string name, Percent value, Ground ground) {
-    given(std::move(id), std::move(name), FigureUnit::percent, value.value(), std::move(ground));
+void Ledger::given(Entered what, Percent value, Ground ground) {
+    given(std::move(what), FigureUnit::percent, value.value(), std::move(ground));
 }
 
-void Ledger::step(std::string id, std::string name, Formula formula, Ground ground) {
-    step(std::move(id), std::move(name), FigureUnit::money, std::move(formula), std::move(ground));
+void Ledger::step(Entered what, Formula formula, Ground ground) {
+    step(std::move(what), FigureUnit::money, std::move(formula), std::move(ground));
 }
 
-void Ledger::figure(std::string id, std::string name, Formula formula, Ground ground, Money ours) {
-    figure(std::move(id), std::move(name), FigureUnit::money, std::move(formula), std::move(ground),
+void Ledger::figure(Entered what, Formula formula, Ground ground, Money ours) {
+    figure(std::move(what), FigureUnit::money, std::move(formula), std::move(ground),
            in_dollars(ours));
 }
 
@@ -239,12 +234,12 @@ Decimal in_dollars(Money amount) {
 
 Ground rounded_by(int number) { return from("", "", {}, number); }
 
-Ground of_table(const RecheckCase& of, const BandTable& table, int row, const std::string& what) {
+Ground of_table(const RecheckCase& of, const BandTable& table, int row, GroundRule rule) {
     Ground ground;
-    const std::string& bands = at(table.written, row);
     const Inquiry& inquiry = of.sitting.inquiry();
     const Date day = RuleDays{inquiry.as_of, inquiry.closing}.of(table);
-    ground.rule = bands.empty() ? what : what + ": " + bands;
+    ground.rule = std::move(rule);
+    ground.bands = at(table.written, row);
     ground.effective = table.effective;
     ground.until = table.until;
     ground.beyond_end = table.until && *table.until <= day;
@@ -253,8 +248,26 @@ Ground of_table(const RecheckCase& of, const BandTable& table, int row, const st
     return ground;
 }
 
-Ground from(std::string rule, std::string source, std::optional<Status> status, int rounding) {
-    return {rounding, std::move(rule), {}, {}, false, status, std::move(source)};
+Ground from(GroundRule rule, GroundSource source, std::optional<Status> status, int rounding) {
+    Ground ground;
+    ground.rounding = rounding;
+    ground.rule = std::move(rule);
+    ground.status = status;
+    ground.source = std::move(source);
+    return ground;
+}
+
+std::string member_of(const RecheckCase& of, Rule rule) {
+    return of.rules.program->id + " " + std::string(name_of(rule));
+}
+
+Ground of_place(const RecheckCase& of, FileRule rule, int rounding) {
+    const Place& place = *of.rules.place;
+    return from(RuleOfFile{rule, place.id}, place.source, place.status, rounding);
+}
+
+RuleOfFile rule_of_sheet(const RecheckCase& of, FileRule rule) {
+    return {rule, of.sitting.sheet().id};
 }
 
 } // namespace quoin

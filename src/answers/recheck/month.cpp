@@ -9,23 +9,17 @@
 namespace quoin {
 namespace {
 
-Ground of_place(const RecheckCase& of, std::string what, int rounding = 0) {
-    const Place& place = *of.rules.place;
-    return from(place.id + " " + std::move(what), place.source, place.status, rounding);
-}
-
 /// The premium of the first year's months; level unless it follows the balances.
 void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledger) {
     const LoanFigures& f = of.f;
     const Formula premium = method.proof({0, std::min(12, f.schedule.months()) - 1});
     const std::vector<std::string> inputs = inputs_of(premium);
     if (std::find(inputs.begin(), inputs.end(), "upfront_in_loan") != inputs.end()) {
-        ledger.given("upfront_in_loan", "upfront premium that is in the loan", f.upfront_in_loan(),
-                     {});
+        ledger.given(FigureCode::upfront_in_loan, f.upfront_in_loan(), {});
     }
-    ledger.figure("mortgage_insurance",
-                  of.rules.program->annual_name +
-                      (reads_schedule(method.proof({})) ? ", a month at first" : ", a month"),
+    const NamedFigure monthly =
+        reads_schedule(method.proof({})) ? NamedFigure::monthly_at_first : NamedFigure::monthly;
+    ledger.figure({"mortgage_insurance", NamedLabel{monthly, of.rules.program->annual_name}},
                   premium, rounded_by(method.rounding), f.monthly[MonthPart::mortgage_insurance]);
 }
 
@@ -33,15 +27,14 @@ void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledg
 /// or less (80 % on request), at the latest the middle of the term.
 void add_end(const RecheckCase& of, Ledger& ledger) {
     const bool request = of.rules.scenario.end_mi_on_request;
-    ledger.given("insured_until_percent", "insured until the balance is at most, of the value",
-                 FigureUnit::percent, Decimal::whole(request ? 80 : 78),
-                 from("Homeowners Protection Act",
-                      request ? "12 USC 4902(a), (c)" : "12 USC 4901(18), 4902(b), (c)",
-                      Status::published));
+    ledger.given(
+        FigureCode::insured_until_percent, FigureUnit::percent, Decimal::whole(request ? 80 : 78),
+        from("Homeowners Protection Act",
+             request ? "12 USC 4902(a), (c)" : "12 USC 4901(18), 4902(b), (c)", Status::published));
     const Formula reached = rows_over(ScheduleColumn::balance, 0,
                                       percent_of(figure("value"), figure("insured_until_percent")));
     const int middle = of.f.insurance_end.midpoint;
-    ledger.figure("insured_payments", "payments that carry it", FigureUnit::count,
+    ledger.figure(FigureCode::insured_payments, FigureUnit::count,
                   least_of({reached, number(middle)}), rounded_by(18),
                   Decimal::whole(of.f.insurance.months()));
 }
@@ -54,11 +47,10 @@ void add_insurance(const RecheckCase& of, Ledger& ledger) {
     if (f.annual_percent == Percent{}) return; // 80 % of value or less, paid up, or free
     const BandTable& table = *of.rules.yearly_percent().rule();
     const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
-    const std::string what =
-        factor ? "rate sheet " + of.sitting.sheet().id + " mortgage insurance"
-               : of.rules.program->id + " " + std::string(name_of(Rule::annual_fee));
-    ledger.given("annual_percent", of.rules.program->annual_name + ", a year", f.annual_percent,
-                 of_table(of, table, row, what));
+    const GroundRule rule = factor ? GroundRule(rule_of_sheet(of, FileRule::sheet_insurance))
+                                   : member_of(of, Rule::annual_fee);
+    ledger.given({"annual_percent", NamedLabel{NamedFigure::yearly, of.rules.program->annual_name}},
+                 f.annual_percent, of_table(of, table, row, rule));
     add_premium(of, *method, ledger);
     if (factor) add_end(of, ledger);
 }
@@ -72,31 +64,32 @@ class TaxChain {
 
     void run(const char* market_value, const PropertyTax& tax, bool first_year) {
         const Place& place = *of_.rules.place;
-        ledger_.figure(id("assessed"), "assessed value",
+        ledger_.figure({id("assessed"), FigureCode::assessed},
                        to_dollar(percent_of(figure(market_value), figure("assessed_percent"))),
-                       of_place(of_, "property tax", 19), tax.assessed);
+                       of_place(of_, FileRule::property_tax, 19), tax.assessed);
         add_exemptions(place, first_year);
-        ledger_.figure(id("taxable"), "taxable value",
+        ledger_.figure({id("taxable"), FigureCode::taxable},
                        figure(id("assessed")) -
                            least_of({sum_of_figures(exemptions_), figure(id("assessed"))}),
                        {}, tax.taxable);
         for (std::size_t i = 0; i < place.levies.size(); ++i) {
-            add(levies_, "levy_", i, place.levies[i].name, place.levies[i].mills, "levy");
+            add(levies_, "levy_", i, place.levies[i].name, place.levies[i].mills, FileRule::levy);
         }
-        ledger_.figure(id("levies"), "property tax, a year", sum_of_figures(levies_), {},
-                       tax.levies);
+        ledger_.figure({id("levies"), PartLabel{NamedFigure::yearly, MonthPart::property_tax}},
+                       sum_of_figures(levies_), {}, tax.levies);
         for (std::size_t i = 0; i < place.districts.size(); ++i) {
             const District& district = place.districts[i];
             if (district.yearly) {
                 districts_.push_back(id("district_") + std::to_string(i + 1));
-                ledger_.given(districts_.back(), district.name + ", a year", *district.yearly,
-                              of_place(of_, "district"));
+                ledger_.given({districts_.back(), NamedLabel{NamedFigure::yearly, district.name}},
+                              *district.yearly, of_place(of_, FileRule::district));
             } else {
-                add(districts_, "district_", i, district.name, district.mills, "district");
+                add(districts_, "district_", i, district.name, district.mills, FileRule::district);
             }
         }
-        ledger_.figure(id("districts"), "district charges, a year", sum_of_figures(districts_), {},
-                       tax.districts);
+        ledger_.figure(
+            {id("districts"), PartLabel{NamedFigure::yearly, MonthPart::district_charges}},
+            sum_of_figures(districts_), {}, tax.districts);
     }
 
   private:
@@ -107,24 +100,24 @@ class TaxChain {
             const Exemption& exemption = place.exemptions[i];
             if (first_year && exemption.from_year > 1) continue;
             exemptions_.push_back(id("exemption_") + std::to_string(i + 1));
+            const Entered what{exemptions_.back(), NamedLabel{NamedFigure::itself, exemption.name}};
             if (exemption.amount) {
-                ledger_.given(exemptions_.back(), exemption.name, *exemption.amount,
-                              of_place(of_, "exemption"));
+                ledger_.given(what, *exemption.amount, of_place(of_, FileRule::exemption));
                 continue;
             }
             ledger_.step(
-                exemptions_.back(), exemption.name,
+                what,
                 to_dollar(percent_of(figure(id("assessed")), number(exemption.percent.value()))),
-                of_place(of_, "exemption", 19));
+                of_place(of_, FileRule::exemption, 19));
         }
     }
 
     void add(std::vector<std::string>& ids, const char* kind, std::size_t index,
-             const std::string& name, Decimal mills, const char* what) {
+             const std::string& name, Decimal mills, FileRule rule) {
         ids.push_back(id(kind) + std::to_string(index + 1));
-        ledger_.step(ids.back(), name + ", a year",
+        ledger_.step({ids.back(), NamedLabel{NamedFigure::yearly, name}},
                      to_cent(figure(id("taxable")) * number(mills) / number(1000)),
-                     of_place(of_, what, 20));
+                     of_place(of_, rule, 20));
     }
 
     const RecheckCase& of_;
@@ -137,40 +130,39 @@ class TaxChain {
 
 void add_taxes(const RecheckCase& of, Ledger& ledger) {
     const Place& place = *of.rules.place;
-    ledger.given("assessed_percent", "assessed, of the market value", place.assessed_percent,
-                 of_place(of, "property tax"));
+    ledger.given(FigureCode::assessed_percent, place.assessed_percent,
+                 of_place(of, FileRule::property_tax));
     TaxChain(of, ledger, "").run("contract_price", of.f.local.settled, false);
     if (!of.f.local.land_only) return;
-    ledger.given("land_percent", "the land, of the price", place.land_only->land_percent,
-                 of_place(of, "land only"));
-    ledger.step("land_value", "value of the land",
+    ledger.given(FigureCode::land_percent, place.land_only->land_percent,
+                 of_place(of, FileRule::land_only));
+    ledger.step(FigureCode::land_value,
                 to_dollar(percent_of(figure("contract_price"), figure("land_percent"))),
-                of_place(of, "land only", 19));
+                of_place(of, FileRule::land_only, 19));
     TaxChain(of, ledger, "land_").run("land_value", *of.f.local.land_only, true);
 }
 
 void add_premiums(const RecheckCase& of, Ledger& ledger) {
     const Place& place = *of.rules.place;
     const LocalCosts& local = of.f.local;
-    ledger.given("dwelling_percent", "dwelling value, of the price", place.dwelling_percent,
-                 of_place(of, "insurance"));
-    ledger.figure("dwelling_value", "dwelling value",
+    ledger.given(FigureCode::dwelling_percent, place.dwelling_percent,
+                 of_place(of, FileRule::insurance));
+    ledger.figure(FigureCode::dwelling_value,
                   to_dollar(percent_of(figure("contract_price"), figure("dwelling_percent"))),
-                  of_place(of, "insurance", 19), local.dwelling_value);
+                  of_place(of, FileRule::insurance, 19), local.dwelling_value);
     const int row = local.homeowner_row.value();
-    ledger.given("homeowner_rate", "homeowner's insurance, a year for each $1,000",
-                 FigureUnit::per_thousand, place.homeowner.value(row),
-                 of_table(of, place.homeowner, row, place.id + " homeowner's insurance"));
+    ledger.given(FigureCode::homeowner_rate, FigureUnit::per_thousand, place.homeowner.value(row),
+                 of_table(of, place.homeowner, row,
+                          PremiumOfPlace{MonthPart::homeowners_insurance, place.id}));
     for (const MonthPartRow& premium : parts_from<PartSource::insurance>) {
-        const std::string name(premium.name);
-        const std::string id = yearly_id(premium.part);
+        const Entered what{yearly_id(premium.part), PartLabel{NamedFigure::yearly, premium.part}};
         if (premium.part == MonthPart::homeowners_insurance) {
             ledger.figure(
-                id, name + ", a year",
-                to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
-                of_place(of, "insurance", 20), local.premiums[premium.part]);
+                what, to_cent(figure("dwelling_value") * figure("homeowner_rate") / number(1000)),
+                of_place(of, FileRule::insurance, 20), local.premiums[premium.part]);
         } else {
-            ledger.given(id, name + ", a year", local.premiums[premium.part], of_place(of, name));
+            ledger.given(what, local.premiums[premium.part],
+                         from(PremiumOfPlace{premium.part, place.id}, place.source, place.status));
         }
     }
 }
@@ -182,23 +174,23 @@ void add_dues(const RecheckCase& of, Ledger& ledger) {
         for (const Dues& each : of.rules.place->dues) {
             if (each.part != row.part) continue;
             ids.push_back(std::string(row.stem) + "_" + std::to_string(ids.size() + 1));
-            ledger.given(ids.back(), each.name + ", a month", each.monthly,
-                         of_place(of, std::string(row.stem)));
+            ledger.given({ids.back(), NamedLabel{NamedFigure::monthly, each.name}}, each.monthly,
+                         of_place(of, FileRule::dues));
         }
-        ledger.figure(std::string(row.stem), std::string(row.stem) + ", a month",
-                      sum_of_figures(ids), {}, of.f.local.dues[row.part]);
+        ledger.figure({std::string(row.stem), FigureCode::dues}, sum_of_figures(ids), {},
+                      of.f.local.dues[row.part]);
     }
 }
 
 /// The month by its parts; while tax is on land alone, all but the taxes stand already.
-void add_month(const Monthly& monthly, const std::string& tax, const std::string& prefix,
-               Ledger& ledger) {
+void add_month(const Monthly& monthly, FigureCode total, const std::string& tax,
+               const std::string& prefix, Ledger& ledger) {
     std::vector<std::string> parts{"principal_and_interest"};
     const auto add = [&](const MonthPartRow& row, const std::string& under,
                          const std::string& yearly) {
         parts.push_back(under + std::string(row.stem) + "_month");
         if (ledger.has(parts.back())) return;
-        ledger.figure(parts.back(), std::string(row.name) + ", a month",
+        ledger.figure({parts.back(), PartLabel{NamedFigure::monthly, row.part}},
                       to_cent(figure(yearly) / number(12)), rounded_by(21), monthly[row.part]);
     };
     for (const MonthPartRow& row : parts_from<PartSource::tax>) {
@@ -209,9 +201,7 @@ void add_month(const Monthly& monthly, const std::string& tax, const std::string
     }
     for (const MonthPartRow& row : parts_from<PartSource::dues>) parts.emplace_back(row.stem);
     if (ledger.has("mortgage_insurance")) parts.emplace_back("mortgage_insurance");
-    ledger.figure(prefix + "month",
-                  prefix.empty() ? "the month, settled" : "the month while tax is on land alone",
-                  sum_of_figures(parts), {}, monthly.total());
+    ledger.figure(total, sum_of_figures(parts), {}, monthly.total());
 }
 
 } // namespace
@@ -223,13 +213,14 @@ std::string yearly_id(MonthPart part) {
 }
 
 void recheck_month(const RecheckCase& of, Ledger& ledger) {
-    ledger.section(RecheckSheet::loan, "The month");
+    ledger.section(ProofPart::month);
     add_insurance(of, ledger);
     add_taxes(of, ledger);
     add_premiums(of, ledger);
     add_dues(of, ledger);
-    add_month(of.f.monthly, "", "", ledger);
-    if (of.f.local.land_only) add_month(of.f.first_year, "land_", "first_year_", ledger);
+    add_month(of.f.monthly, FigureCode::month, "", "", ledger);
+    if (!of.f.local.land_only) return;
+    add_month(of.f.first_year, FigureCode::first_year_month, "land_", "first_year_", ledger);
 }
 
 } // namespace quoin

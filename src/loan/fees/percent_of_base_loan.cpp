@@ -23,8 +23,8 @@ std::vector<FeeProof> proof(bool financed, bool whole_dollars) {
     const Formula whole = figure("upfront_fee");
     const Formula in_loan = whole_dollars ? down_to_dollar(whole) : whole;
     return {{"upfront_fee", {}, fee, 7},
-            {"financed_fee", "upfront fee in the loan", financed ? in_loan : number(0), 7},
-            {"loan", "loan", figure("base_loan") + figure("financed_fee")}};
+            {"financed_fee", FigureCode::financed_fee, financed ? in_loan : number(0), 7},
+            {"loan", FigureCode::loan, figure("base_loan") + figure("financed_fee")}};
 }
 
 } // namespace

@@ -27,9 +27,9 @@ std::vector<FeeProof> proof(bool financed, bool whole_dollars) {
     if (!financed) return percent_of_base_loan.proof(financed, whole_dollars);
     const Formula rest = number(100) - figure("upfront_percent");
     const Formula total = down_to_cent(figure("base_loan") * number(100) / rest);
-    return {{"loan", "loan, the fee in it", whole_dollars ? down_to_dollar(total) : total, 8},
+    return {{"loan", FigureCode::loan_with_fee, whole_dollars ? down_to_dollar(total) : total, 8},
             {"upfront_fee", {}, to_cent(percent_of(figure("loan"), figure("upfront_percent"))), 8},
-            {"financed_fee", "upfront fee in the loan", figure("loan") - figure("base_loan")}};
+            {"financed_fee", FigureCode::financed_fee, figure("loan") - figure("base_loan")}};
 }
 
 } // namespace
