@@ -1090,15 +1090,3 @@ export type Programs = {
     programs: Program[];
     cautions: Caution[];
 };
-
-/// What the parts of a month are called.
-export const month_part_names = {
-    principal_and_interest: "principal and interest",
-    mortgage_insurance: "mortgage insurance",
-    property_tax: "property tax",
-    homeowners_insurance: "homeowner's insurance",
-    flood_insurance: "flood insurance",
-    wind_insurance: "wind insurance",
-    association_dues: "association dues",
-    district_charges: "district charges",
-};

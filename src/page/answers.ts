@@ -1,7 +1,6 @@
 // The answers as the page names them: what the program prints of their shapes, and what the page
 // alone makes of them.
 
-import {month_part_names} from './answer_types';
 import type {
     Adds,
     Caution,
@@ -12,7 +11,8 @@ import type {
     Scenario,
     YearRow,
 } from './answer_types';
-import {capital, is_zero} from './figures';
+import {is_zero} from './figures';
+import {say} from './language';
 
 export type * from './answer_types';
 
@@ -45,9 +45,11 @@ export function months_of(scenarios: Scenario[]): Monthly[] {
     return scenarios.filter((one) => one.available).map((one) => one.monthly!);
 }
 
+export type MonthPartKey = Exclude<keyof Monthly, 'total'>;
+
 /// A part of the month: its member, what it is called, the class that colors it.
 export interface MonthPart {
-    key: keyof typeof month_part_names;
+    key: MonthPartKey;
     name: string;
     color: string;
 }
@@ -58,8 +60,8 @@ export function parts_of(months: Monthly[]): MonthPart[] {
         .filter((key): key is MonthPart['key'] => key !== 'total')
         .map((key, at) => ({
             key,
-            name: capital(month_part_names[key]),
-            color: `part part-${at + 1}`,
+            name: say.codes.month_parts[key],
+            color: `part-${at + 1}`,
         }))
         .filter(({key}) => months.some((month) => !is_zero(month[key])));
 }

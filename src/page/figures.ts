@@ -1,4 +1,5 @@
 // How figures of an answer are written: commas and signs, never arithmetic.
+import {say} from './language';
 
 function grouped(digits: string): string {
     return digits.replace(/\B(?=(\d{3})+(?!\d))/g, ',');
@@ -33,7 +34,7 @@ export function unsigned(amount: string | null | undefined): string {
 
 /// What is left after the deposits may be more than the closing takes.
 export function closing_name(to_close: string | null | undefined): string {
-    return to_close?.startsWith('-') ? 'Back at closing' : 'Cash to close';
+    return to_close?.startsWith('-') ? say.common.back_at_closing : say.common.cash_to_close;
 }
 
 export function is_zero(amount: string | null | undefined): boolean {
@@ -50,45 +51,39 @@ export function plain(number: string): string {
     return rest ? `${grouped(whole)}.${rest}` : grouped(whole);
 }
 
-const months = [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December',
-];
+/// The numbers of a date as answers write it.
+function day_of(text: string): {year: number; month: number; day: number} | null {
+    const match = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
+    if (!match) return null;
+    const [year, month, day] = match.slice(1).map(Number);
+    return {year, month, day};
+}
 
 /// "2026-11-24" as "24 November 2026".
 export function date(text: string | null | undefined): string {
-    const match = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text ?? '');
-    return match ? `${Number(match[3])} ${months[Number(match[2]) - 1]} ${match[1]}` : (text ?? '');
+    const day = day_of(text ?? '');
+    return day ? say.figures.date(day) : (text ?? '');
 }
 
 /// "2038-08-01" as "August 2038".
 export function month(text: string | null | undefined): string {
-    return date(text).replace(/^\d+ /, '');
+    const day = day_of(text ?? '');
+    return day ? say.figures.month(day) : (text ?? '');
 }
 
 /// "30 years" of 360 months.
 export function term(count: number): string {
-    return count % 12 === 0 ? `${count / 12} year${count === 12 ? '' : 's'}` : `${count} months`;
+    return say.figures.term(count);
+}
+
+/// An amount with something said of it; nothing of none.
+export function unless_zero(amount: string): string | null {
+    return is_zero(amount) ? null : dollars(amount);
 }
 
 /// The length of a bar: numbers are for drawing only.
 export function size(amount: string | null | undefined): number {
     return amount ? Number(amount) : 0;
-}
-
-/// "ranch" as "Ranch", where it begins a sentence.
-export function capital(words: string): string {
-    return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
 const longest_name = 80;

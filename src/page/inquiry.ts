@@ -1,6 +1,7 @@
 // Changes of an inquiry: plain functions from one inquiry to the next.
 import type {Form, Option, Pick, Touch} from './answers';
 import type {Inquiry, Problem} from './engine';
+import {say} from './language';
 
 type Written = string | Pick;
 
@@ -10,6 +11,11 @@ export function copy(inquiry: Inquiry): Inquiry {
 
 export function option_of(pick: Written): string {
     return typeof pick === 'string' ? pick : pick.option;
+}
+
+/// The code of a use as a person's file may have it: "closing costs" is closing_costs.
+export function as_code(word: string): string {
+    return word.replace(/[ -]/g, '_');
 }
 
 function picks_of(inquiry: Inquiry): Written[] {
@@ -138,7 +144,7 @@ export function without_means(inquiry: Inquiry | null): Inquiry | null {
 /// A home out of a link, on the dates and ways to pay of a bare one.
 export function with_selection(bare: Inquiry, selection: Inquiry): Inquiry {
     const {comment: _says, ...rest} = copy(bare);
-    return {...rest, ...selection_of(selection), buyer: 'Home from a link'};
+    return {...rest, ...selection_of(selection), buyer: say.buyers.link_name};
 }
 
 export function to_link(inquiry: Inquiry): string {

@@ -3,6 +3,7 @@
 import type {Tour} from './answers';
 import type {Inquiry} from './engine';
 import {option_of} from './inquiry';
+import {say} from './language';
 import type {Buyer, View} from './store';
 
 const stored = 'quoin.buyer.';
@@ -94,7 +95,7 @@ export function all_kept(): Kept[] {
         if (!inquiry) return [];
         return {
             key,
-            name: String(inquiry.buyer || 'Buyer'),
+            name: String(inquiry.buyer || say.buyers.unnamed),
             price_book: String(inquiry.price_book ?? ''),
             community: seen_of(key)?.community ?? '',
         };
@@ -111,7 +112,9 @@ function names_in(inquiry: Inquiry, answer: Tour): Record<string, string> {
     for (const option of answer.areas.flatMap((area) => area.options)) {
         if (!picked.has(option.id)) continue;
         const form = option.forms.find((one) => one.state === 'chosen' && one.name);
-        names[option.id] = form ? `${option.name}: ${form.name}` : option.name;
+        names[option.id] = form
+            ? say.common.with_form({name: option.name, form: form.name})
+            : option.name;
     }
     for (const one of answer.incentives) if (one.used.length > 0) names[one.id] = one.name;
     return names;

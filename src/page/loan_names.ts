@@ -2,47 +2,47 @@
 import type {Program} from './answers';
 import type {Inquiry} from './engine';
 import {is_zero, short} from './figures';
-import {entitlement_words, kind_words} from './words';
-import type {Entitlement} from './words';
+import {every_language} from './language';
+import type {Words} from './words/catalogue';
+import type {Entitlement} from './words/english/codes';
 
-function down_words(down: Inquiry | undefined): string {
+function down_words(down: Inquiry | undefined, {loan_names}: Words): string {
     if (!down) return '';
-    if ('cash' in down) return 'all the cash there is';
-    if (is_zero(down.percent ?? down.amount)) return 'nothing down';
-    return 'percent' in down ? `${down.percent} % down` : `${short(down.amount)} down`;
+    if ('cash' in down) return loan_names.all_the_cash;
+    if (is_zero(down.percent ?? down.amount)) return loan_names.nothing_down;
+    return 'percent' in down
+        ? loan_names.percent_down({percent: `${down.percent}`})
+        : loan_names.amount_down({amount: short(down.amount)});
 }
 
-function term_words(written: Inquiry): string {
-    if (written.months && written.months % 12 !== 0) return `${written.months} months`;
-    return `${written.months ? written.months / 12 : (written.years ?? 30)} years`;
-}
-
-/// What a name may say of the terms, always in the same order; empty: nothing.
-function sayings(written: Inquiry, program?: Program): string[] {
+/// What a name may say of the terms in a language, always in the same order; empty: nothing.
+function sayings(words: Words, written: Inquiry, program?: Program): string[] {
+    const {codes, figures, loan_names} = words;
     return [
         program ? program.name : '',
-        (program && kind_words[program.kind]) ?? '',
-        down_words(written.down),
-        term_words(written),
-        entitlement_words[written.use as Entitlement] ?? '',
-        written.fee === 'cash' ? 'fee in cash' : '',
-        written.buydown ? `bought down ${written.buydown}` : '',
-        written.mi_premium === 'single' ? 'insurance paid up' : '',
+        (program && codes.programs[program.kind]) ?? '',
+        down_words(written.down, words),
+        figures.term(written.months ?? (written.years ?? 30) * 12),
+        codes.entitlements[written.use as Entitlement] ?? '',
+        written.fee === 'cash' ? loan_names.fee_in_cash : '',
+        written.buydown ? loan_names.bought_down({buydown: written.buydown}) : '',
+        written.mi_premium === 'single' ? loan_names.insurance_paid_up : '',
     ];
 }
 
 const part = ', ';
 
 /// The name after a change of terms. A part of it that told of a term as it was tells how it is now,
-/// and goes where there is nothing left to tell; names of one inquiry stay apart.
+/// in the language it was written in, and goes where there is nothing left to tell; names of one
+/// inquiry stay apart.
 export function name_after(
     before: Inquiry,
     after: Inquiry,
     taken: string[],
     [from, to]: [Program?, Program?] = [],
 ): string {
-    const told = sayings(before, from);
-    const tell = sayings(after, to);
+    const told = every_language.flatMap((words) => sayings(words, before, from));
+    const tell = every_language.flatMap((words) => sayings(words, after, to));
     const parts = `${before.name}`
         .split(part)
         .map((words) => {

@@ -5,14 +5,14 @@ import type {Cases, Inquiry, Problem} from './engine';
 import {date} from './figures';
 import {copy, without_refused} from './inquiry';
 import {today} from './keeping';
+import {say} from './language';
 
 export type Book = Cases['price_books'][number];
 
 /// One thing that cannot stay: left out, or another put in its place.
 export interface Loss {
     left_out: string; ///< its id, or empty
-    was: string;
-    now: string;
+    instead: string; ///< what is put in its place, in words
     why: string; ///< empty where the price book no longer has it at all
 }
 
@@ -41,8 +41,8 @@ export function all_gone(problems: Problem[]): boolean {
     return problems.length > 0 && problems.every((one) => not_to_be_had.has(one.id));
 }
 
-function instead(was: string, now: string): Loss {
-    return {left_out: '', was, now, why: ''};
+function changed(instead: string): Loss {
+    return {left_out: '', instead, why: ''};
 }
 
 /// The home on another lot, elevation or plan, as little of it changed as can be. Which lots are
@@ -63,10 +63,13 @@ async function rehoused(inquiry: Inquiry, book: Book): Promise<[Inquiry, Loss[]]
     const now = site.plans.find((one) => one.id === home.plan);
     const name = now?.elevations.find((one) => one.id === home.elevation)?.name;
     const losses: Loss[] = [];
-    if (home.plan !== inquiry.plan) losses.push(instead('the one before', `plan ${now?.name}`));
+    const other = say.way_on;
+    if (home.plan !== inquiry.plan)
+        losses.push(changed(other.other_plan({plan: now?.name ?? home.plan})));
     if (home.elevation !== inquiry.elevation)
-        losses.push(instead('the one before', `elevation ${name}`));
-    if (home.lot !== inquiry.lot) losses.push(instead(`lot ${inquiry.lot}`, `lot ${home.lot}`));
+        losses.push(changed(other.other_elevation({elevation: name ?? home.elevation})));
+    if (home.lot !== inquiry.lot)
+        losses.push(changed(other.other_lot({now: home.lot, was: inquiry.lot})));
     return losses.length > 0 ? [{...copy(inquiry), ...home}, losses] : null;
 }
 
@@ -77,7 +80,8 @@ function redated(inquiry: Inquiry, book: Book): [Inquiry, Loss[]] | null {
     if (day === inquiry.as_of) return null;
     const next: Inquiry = {...copy(inquiry), as_of: day};
     if (next.contract && next.contract < day) next.contract = day;
-    return [next, [instead(date(inquiry.as_of), `prices as of ${date(day)}`)]];
+    const said = say.way_on.other_day({now: date(day), was: date(inquiry.as_of)});
+    return [next, [changed(said)]];
 }
 
 /// One step towards an inquiry that can be answered, or nothing.
@@ -90,15 +94,14 @@ async function step(
     if (at(/^\/as_of$/)?.id.startsWith('book-')) return redated(inquiry, book);
     if (at(/^\/rates$/)) {
         const {rates, ...next} = copy(inquiry);
-        return [next, [instead(`those of ${date(rates)}`, 'the newest rates in force')]];
+        return [next, [changed(say.way_on.newest_rates({was: date(rates)}))]];
     }
     if (at(/^\/(plan|elevation|lot)$/)) return rehoused(inquiry, book);
     const less = without_refused(inquiry, problems);
     if (!less) return null;
     const out = less.fallen.map((one) => ({
         left_out: one.id,
-        was: '',
-        now: '',
+        instead: '',
         why: one.unknown ? '' : one.why,
     }));
     return [less.next, out];

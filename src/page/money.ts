@@ -2,20 +2,12 @@
 import type {Mix} from './answers';
 import type {Inquiry} from './engine';
 import {is_zero} from './figures';
-import {copy} from './inquiry';
-import {as_code} from './words';
+import {as_code, copy} from './inquiry';
+import {every_language, say} from './language';
+import type {CreditUse} from './words/english/money';
 
-/// How the name of a credit begins that stands for the money on top.
-const on_top = 'From the builder, for ';
-
-/// What such a credit pays.
-const credit_words = {
-    points: 'points',
-    temporary_buydown: 'temporary buydown',
-    closing_costs: 'closing costs',
-    upfront_fee: 'upfront fee',
-    prepaids: 'prepaids',
-};
+/// The names of credits that stand for the money on top, in whichever language one was written.
+const on_top = new Set(every_language.flatMap((words) => Object.values(words.money.credit_names)));
 
 /// All that a split of the money can change.
 export interface Standing {
@@ -104,7 +96,7 @@ export function without_money(inquiry: Inquiry, uses: Use[]): Inquiry {
     if (before) return with_standing(inquiry, before);
     const next = copy(inquiry);
     if (next.credits) {
-        next.credits = next.credits.filter((one: any) => !`${one.name}`.startsWith(on_top));
+        next.credits = next.credits.filter((one: any) => !on_top.has(one.name));
         if (next.credits.length === 0) delete next.credits;
     }
     return next;
@@ -135,7 +127,7 @@ export function splits_written(
     instead: boolean,
 ): Inquiry[] {
     const loan = with_split_loan(inquiry, scenario, mix);
-    const amounts: [keyof typeof credit_words, string][] = [
+    const amounts: [CreditUse, string][] = [
         ['points', mix.pays.points],
         ['temporary_buydown', mix.pays.buydown],
         ['closing_costs', mix.pays.closing_costs],
@@ -146,7 +138,7 @@ export function splits_written(
     if (!instead) {
         if (!is_zero(mix.off_price)) return [];
         const credits = paid.map(([use, amount]) => ({
-            name: on_top + credit_words[use],
+            name: say.money.credit_names[use],
             from: 'builder',
             amount,
             uses: [use],

@@ -19,6 +19,7 @@ import {
     today,
 } from './keeping';
 import type {Kept} from './keeping';
+import {say} from './language';
 import {all_gone, mended} from './mending';
 import type {Mending} from './mending';
 import {standing, with_use, without_money} from './money';
@@ -78,7 +79,7 @@ function new_key(): string {
 
 function keep(one: Buyer): void {
     if (!keep_buyer(one)) {
-        notice.value = 'This browser keeps nothing: save the buyer to a file before you leave.';
+        notice.value = say.frame.keeps_nothing;
     }
 }
 
@@ -205,12 +206,12 @@ function put_all_away(): void {
 function fresh_name(name: string): string {
     const taken = new Set(buyers.value.map((one) => one.inquiry.buyer));
     let fresh = name;
-    for (let i = 2; taken.has(fresh); ++i) fresh = `${name} (${i})`;
+    for (let i = 2; taken.has(fresh); ++i) fresh = say.common.numbered({name, number: i});
     return fresh;
 }
 
 export function open(inquiry: Inquiry, example = false): void {
-    const one = add({...inquiry, buyer: fresh_name(inquiry.buyer || 'Buyer')}, example);
+    const one = add({...inquiry, buyer: fresh_name(inquiry.buyer || say.buyers.unnamed)}, example);
     show(one.key);
 }
 
@@ -268,21 +269,21 @@ function open_link(): string | null {
     if (!location.hash.startsWith('#home=')) return null;
     const home = from_link(location.hash);
     history.replaceState(null, '', location.pathname);
-    if (!home) return 'The link is damaged or was cut off: copy it again, all of it.';
+    if (!home) return say.buyers.link_damaged;
     const book = known.value?.price_books.find((one) => one.id === home.price_book);
-    if (!book) return `The link is about a price book that is not here. Here is: ${books_here()}.`;
-    if (!book.first) return `No home of ${book.community} can be priced here today.`;
+    if (!book) return say.buyers.link_no_book({books: books_here()});
+    if (!book.first) return say.buyers.link_no_home(book);
     open(with_selection(book.first, home));
     const {score, closing} = book.first;
-    notice.value =
-        'From a link: plan, lot and choices. Income, debts, credit score and cash are never in ' +
-        `a link. A score of ${score} and a closing on ${date(closing)} are assumed: set them ` +
-        'under This buyer…';
+    notice.value = say.buyers.from_link({score: `${score}`, closing: date(closing)});
     return '';
 }
 
 export function books_here(): string {
-    return (known.value?.price_books ?? []).map((one) => one.community).join(', ') || 'none';
+    return (
+        (known.value?.price_books ?? []).map((one) => one.community).join(', ') ||
+        say.buyers.no_books
+    );
 }
 
 async function start(): Promise<void> {
@@ -483,20 +484,22 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
     const now = buyer.value;
     if (fine || typed || gone.value || !now || now.inquiry !== next) return;
     const why = problems.value
-        .map((problem) => problem.found + (problem.expected ? `: ${problem.expected}` : ''))
+        .map((one) => (one.expected ? say.frame.found_expected(one) : one.found))
         .join('; ');
     replace({...renamed(now, before), inquiry: before, past: now.past.slice(0, -1)});
     change.value = null;
     await refresh();
-    notice.value = `Nothing was changed: ${why}.`;
+    notice.value = say.frame.nothing_changed({why});
 }
 
 export function touch(option: Option, form: Form, how: Touch): void {
     const one = buyer.value;
     if (!one) return;
-    const name = brief(form.name ? `${option.name}: ${form.name}` : option.name);
+    const name = brief(
+        form.name ? say.common.with_form({name: option.name, form: form.name}) : option.name,
+    );
     void act(touched(one.inquiry, option, form, how), {
-        what: how.takes_out && form.state === 'chosen' ? `${name}, taken out` : name,
+        what: how.takes_out && form.state === 'chosen' ? say.options.taken_out({name}) : name,
         touch: how,
         remarks: remarks_of(how),
     });
@@ -504,12 +507,11 @@ export function touch(option: Option, form: Form, how: Touch): void {
 
 export function remarks_of(how: Touch): string[] {
     const words: string[] = [];
-    if (how.along.length > 0) {
-        words.push(
-            `${how.takes_out ? 'and with it' : 'together with'} ${how.along.map(brief).join(', ')}`,
-        );
-    }
-    if (how.instead_of.length > 0) words.push(`instead of ${how.instead_of.map(brief).join(', ')}`);
+    const along = {names: how.along.map(brief).join(', ')};
+    const {and_with_it, together_with, instead_of} = say.options;
+    if (along.names) words.push(how.takes_out ? and_with_it(along) : together_with(along));
+    if (how.instead_of.length > 0)
+        words.push(instead_of({names: how.instead_of.map(brief).join(', ')}));
     return words.concat(how.jumps);
 }
 
@@ -599,17 +601,16 @@ async function move_now(
     const {next, fallen} = found;
     const words = fallen.map((each) => {
         const told = there.falls_out.find((other) => other.option === each.id);
-        return told
-            ? `${brief(told.name)} (${told.why})`
-            : `${brief(name_of(each.id))} (${each.why})`;
+        const {name, why} = told ?? {name: name_of(each.id), why: each.why};
+        return say.common.because({name: brief(name), why});
     });
     await act(next, {
         what,
         touch: there.move?.refusals ? null : there.move,
         remarks:
             words.length > 0
-                ? [`left behind: ${words.join('; ')}`]
-                : ['everything chosen goes along'],
+                ? [say.options.left_behind({names: words.join('; ')})]
+                : [say.options.all_goes_along],
     });
 }
 
@@ -644,7 +645,7 @@ export function undo(): void {
         past: one.past.slice(0, -1),
         future: [one.inquiry, ...one.future],
     });
-    change.value = {what: 'One step back', touch: null, remarks: []};
+    change.value = {what: say.common.one_step_back, touch: null, remarks: []};
     void refresh();
 }
 
@@ -653,7 +654,7 @@ export function redo(): void {
     if (!one || one.future.length === 0) return;
     const [inquiry, ...future] = one.future;
     replace({...renamed(one, inquiry), inquiry, past: [...one.past, one.inquiry], future});
-    change.value = {what: 'One step forward', touch: null, remarks: []};
+    change.value = {what: say.common.one_step_forward, touch: null, remarks: []};
     void refresh();
 }
 
@@ -663,7 +664,11 @@ export function take_in_hand(scenario: string): void {
     const named = (name: string) => one.inquiry.scenarios.find((each: any) => each.name === name);
     const before = named(tour.value?.scenario.terms.name ?? '');
     replace({...one, hand: scenario});
-    const what: Change = {what: `Figures under ${brief(scenario)}`, touch: null, remarks: []};
+    const what: Change = {
+        what: say.frame.figures_under({loan: brief(scenario)}),
+        touch: null,
+        remarks: [],
+    };
     change.value = what;
     void tell(
         refresh().then(() => undefined),

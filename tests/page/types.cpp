@@ -1,8 +1,6 @@
-// Prints the types that the page knows the answers by, and what the parts of a month are called:
-// src/page/answer_types.ts.
+// Prints the types that the page knows the answers by: src/page/answer_types.ts.
 #include <iostream>
 
-#include <quoin/lending/month_part.hpp>
 #include <quoin/questions/questions.hpp>
 
 int main() {
@@ -13,10 +11,5 @@ int main() {
     std::cout
         << "// What the answers hold; amounts, rates and dates are text. Printed by the program "
            "page-types\n// of the tests, never written by hand.\n"
-        << quoin::types_of(shapes)
-        << "\n/// What the parts of a month are called.\nexport const month_part_names = {\n";
-    for (const quoin::MonthPartRow& row : quoin::month_parts) {
-        std::cout << "    " << row.code << ": \"" << row.name << "\",\n";
-    }
-    std::cout << "};\n";
+        << quoin::types_of(shapes);
 }

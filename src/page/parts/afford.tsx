@@ -2,13 +2,15 @@
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
 import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
-import {brief, dollars, is_zero, percent} from '../figures';
+import {brief, dollars, percent, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {answered, buyer, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
+import {small, strong} from './marks';
 import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
@@ -26,13 +28,17 @@ function Binds({one}: {one: AffordScenario}) {
     const why = one.refusals.map((each) => each.words).join('; ');
     return (
         <p>
-            <strong>What binds:</strong> {limits_words(one.binds, one.ratios)}
-            {why && ` (${why})`}.{' '}
-            {one.next_price &&
-                `Without it, up to ${dollars(one.next_price)}` +
-                    (one.next_binds.length > 0
-                        ? `; there ${limits_words(one.next_binds, one.ratios)} binds.`
-                        : '.')}
+            {say.afford.binds({
+                limits: limits_words(one.binds, one.ratios),
+                why,
+                next: one.next_price
+                    ? {
+                          price: dollars(one.next_price),
+                          limits: limits_words(one.next_binds, one.ratios),
+                      }
+                    : null,
+                strong,
+            })}
         </p>
     );
 }
@@ -40,37 +46,28 @@ function Binds({one}: {one: AffordScenario}) {
 function step_words(step: NonNullable<AffordScenario['step']>): string {
     if (step.refusals.length > 0) {
         const why = step.refusals.map((each) => each.words).join('; ');
-        return `A home of ${dollars(step.price)} is not to be had so: ${why}.`;
+        return say.afford.step_refused({price: dollars(step.price), why});
     }
-    const parts: string[] = [];
-    if (!is_zero(step.more_cash)) parts.push(`${dollars(step.more_cash)} more cash`);
-    const or_debts = step.debts_suffice ? `, or ${dollars(step.less_debts)} less in debts` : '';
-    const after_tax = !is_zero(step.more_after_tax);
-    if (!is_zero(step.more_income)) {
-        parts.push(`${dollars(step.more_income)} more income a month${after_tax ? '' : or_debts}`);
-    }
-    if (after_tax) {
-        parts.push(`${dollars(step.more_after_tax)} more a month after taxes${or_debts}`);
-    }
-    if (parts.length === 0) return `A home of ${dollars(step.price)} takes nothing more.`;
     const lower = step.lower_rate;
-    const instead = lower
-        ? ` Instead of all that a note rate of ${percent(lower.rate)} at ${minus(lower.points)} points would do.`
-        : '';
-    return `A home of ${dollars(step.price)} takes ${parts.join(', and ')}.${instead}`;
+    return say.afford.step({
+        price: dollars(step.price),
+        cash: unless_zero(step.more_cash),
+        income: unless_zero(step.more_income),
+        after_tax: unless_zero(step.more_after_tax),
+        less_debts: step.debts_suffice ? dollars(step.less_debts) : null,
+        lower_rate: lower && {rate: percent(lower.rate), points: minus(lower.points)},
+    });
 }
 
 function Step({one}: {one: AffordScenario}) {
     if (!one.step) return null;
     return (
         <div class="further">
-            <p>
-                <strong>A step further:</strong> {step_words(one.step)}
-            </p>
+            <p>{say.afford.a_step_further({step: step_words(one.step), strong})}</p>
             <label class="field">
-                <span>Step in price</span>
+                <span>{say.afford.step_in_price}</span>
                 <Typed
-                    label="Step in price"
+                    label={say.afford.step_in_price}
                     before="$"
                     value={buyer.value!.asks.step ?? '5000'}
                     change={(value) => set_ask('step', value)}
@@ -90,12 +87,9 @@ function Homes({one}: {one: AffordScenario}) {
     };
     return (
         <section class="within-reach">
-            <h4>Homes within it</h4>
-            <p class="group-says">
-                Without options, on free lots. A touch takes one over; what is chosen goes along
-                where it applies.
-            </p>
-            {one.plans.length === 0 && <p>No home of the price book.</p>}
+            <h4>{say.afford.homes}</h4>
+            <p class="group-says">{say.afford.homes_say}</p>
+            {one.plans.length === 0 && <p>{say.afford.no_home}</p>}
             <ul class="choices">
                 {one.plans.map((each) => {
                     const [plan, elevation] = name_of(each.plan, each.elevation);
@@ -111,21 +105,22 @@ function Homes({one}: {one: AffordScenario}) {
                                             elevation: each.elevation,
                                             lot: each.lot,
                                         }),
-                                        `Plan ${plan}, elevation ${elevation}, lot ${each.lot}`,
+                                        say.common.home_taken({plan, elevation, lot: each.lot}),
                                     )
                                 }
                             >
                                 <span class="home-row">
                                     <span class="row-title">{plan}</span>
                                     <span class="row-price">
-                                        <small>from </small>
-                                        {dollars(each.price)}
+                                        {say.common.from({amount: dollars(each.price), small})}
                                     </span>
                                 </span>
                                 <span class="faint">
-                                    elevation {elevation} on lot {each.lot}
-                                    {each.homes > 1 &&
-                                        `; ${each.homes} combinations of elevation and lot`}
+                                    {say.afford.home({
+                                        elevation,
+                                        lot: each.lot,
+                                        homes: each.homes,
+                                    })}
                                 </span>
                             </button>
                         </li>
@@ -144,13 +139,19 @@ function Ground({one, automated}: {one: AffordScenario; automated: boolean}) {
             {one.ratios?.passed_by && <p class="facts">{one.ratios.passed_by}</p>}
             {one.ratios && (
                 <p class="facts">
-                    Ratios {automated && !one.ratios.automated && 'of automated underwriting, '}
-                    {one.ratios.status}: {one.ratios.source}.
+                    {say.afford.ratios({
+                        status: say.codes.grounds[one.ratios.status],
+                        source: one.ratios.source,
+                        automated: automated && !one.ratios.automated,
+                    })}
                 </p>
             )}
             {one.residual_income && (
                 <p class="facts">
-                    Residual income {one.residual_income.status}: {one.residual_income.source}.
+                    {say.afford.residual_income({
+                        status: say.codes.grounds[one.residual_income.status],
+                        source: one.residual_income.source,
+                    })}
                 </p>
             )}
         </>
@@ -168,21 +169,27 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                 {one.price && one.scenario ? (
                     <>
                         <p>
-                            Up to <span class="big">{dollars(one.price)}</span>
-                            {holds_no_ratio(one) && ', the income held to no ratio'}
+                            {say.afford.up_to({
+                                price: <span class="big">{dollars(one.price)}</span>,
+                                no_ratio: holds_no_ratio(one),
+                            })}
                         </p>
                         <p class="terms">
-                            {dollars(one.scenario.monthly.total)} a month and{' '}
-                            {dollars(one.scenario.cash.needed)} of cash there.{' '}
-                            {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
+                            {say.afford.at_that_price({
+                                month: dollars(one.scenario.monthly.total),
+                                cash: dollars(one.scenario.cash.needed),
+                                terms: terms_words(one.terms),
+                                estimate: estimate_words(tour.value!.heading),
+                            })}
                         </p>
                     </>
                 ) : (
                     <p>
-                        <strong class="refused">No price fits.</strong>{' '}
-                        {one.refusals.map((each) => `${each.words}. `)}
-                        {one.rooms.length > 0 &&
-                            `At ${dollars(one.least_price)}, the least of the price book, it would be:`}
+                        {say.afford.no_price({
+                            why: one.refusals.map((each) => each.words),
+                            least: one.rooms.length > 0 ? dollars(one.least_price) : null,
+                            refused: (words) => <strong class="refused">{words}</strong>,
+                        })}
                     </p>
                 )}
                 <Rooms one={one} />
@@ -213,19 +220,15 @@ export function Afford() {
     return (
         <section class="group" aria-labelledby="afford">
             <h3 id="afford" tabIndex={-1}>
-                How much home
+                {say.afford.title}
             </h3>
             <Means />
-            {!means && (
-                <p class="note">
-                    Type an income or the cash there is, and the home that they allow stands here.
-                </p>
-            )}
+            {!means && <p class="note">{say.afford.no_means}</p>}
             {problems
                 .filter((one) => !one.path)
                 .map((one, i) => (
                     <p key={i} class="wrong">
-                        {one.found}; expected: {one.expected}
+                        {say.common.wrong(one)}
                     </p>
                 ))}
             {answer && <Reach answer={answer} home={home} hand={hand} />}

@@ -4,6 +4,7 @@ import {useEffect, useState} from 'preact/hooks';
 import {given_code} from '../engine';
 import {brief, date} from '../figures';
 import {today} from '../keeping';
+import {say} from '../language';
 import {
     bring_back,
     buyer,
@@ -34,15 +35,7 @@ import {Openings} from './openings';
 import {WayOn} from './way_on';
 import {Name, WholeName} from './name';
 
-const views: {id: View; name: string; says: string}[] = [
-    {id: 'tour', name: 'Tour', says: 'room by room'},
-    {id: 'loans', name: 'Loans', says: 'ways to pay'},
-    {id: 'budget', name: 'Budget', says: 'what it takes'},
-    {id: 'site', name: 'Site', says: 'lots and plans'},
-    {id: 'schedule', name: 'Schedule', says: 'year by year'},
-    {id: 'sheet', name: 'Sheet', says: 'to print'},
-    {id: 'check', name: 'Check', says: 'for the lender'},
-];
+const views: View[] = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'];
 
 function keys(event: KeyboardEvent): void {
     const typing =
@@ -57,19 +50,19 @@ function keys(event: KeyboardEvent): void {
 
 function Views() {
     return (
-        <nav class="views" aria-label="Views">
+        <nav class="views" aria-label={say.frame.views_label}>
             {views.map((one) => (
                 <button
-                    key={one.id}
+                    key={one}
                     class="view"
-                    aria-current={view.value === one.id ? 'page' : undefined}
+                    aria-current={view.value === one ? 'page' : undefined}
                     onClick={() => {
-                        view.value = one.id;
+                        view.value = one;
                         window.scrollTo(0, 0);
                     }}
                 >
-                    <span class="view-name">{one.name}</span>
-                    <span class="view-says">{one.says}</span>
+                    <span class="view-name">{say.frame.views[one].name}</span>
+                    <span class="view-says">{say.frame.views[one].says}</span>
                 </button>
             ))}
         </nav>
@@ -101,8 +94,7 @@ function Messages() {
         <div class="messages" aria-live="polite">
             {gone.value && (
                 <p class="message bad" role="alert">
-                    The quoin program does not answer. Start it again where it was started (quoin
-                    serve); this page goes on by itself. Nothing you typed is lost.
+                    {say.frame.gone}
                 </p>
             )}
             {notice.value && (
@@ -114,19 +106,22 @@ function Messages() {
                             notice.value = '';
                         }}
                     >
-                        Close
+                        {say.common.close}
                     </button>
                 </p>
             )}
             {closed.value && (
                 <p class="message closed">
                     <span>
-                        <Name of={closed.value.one.inquiry.buyer || 'Buyer'} /> is closed and erased
-                        from this browser.
+                        {say.buyers.closed({
+                            name: (
+                                <Name of={closed.value.one.inquiry.buyer || say.buyers.unnamed} />
+                            ),
+                        })}
                     </span>
                     <span class="message-steps">
                         <button class="step" onClick={bring_back}>
-                            Undo
+                            {say.common.undo}
                         </button>
                         <button
                             class="quiet"
@@ -134,7 +129,7 @@ function Messages() {
                                 closed.value = null;
                             }}
                         >
-                            Close
+                            {say.common.close}
                         </button>
                     </span>
                 </p>
@@ -142,23 +137,15 @@ function Messages() {
             {mending.value && <WayOn found={mending.value} />}
             {problems.value.length > 0 && !mending.value && (
                 <div class="message bad" role="alert">
-                    <p>
-                        {tour.value
-                            ? 'The figures below are of before this change. What is in the way:'
-                            : 'This inquiry cannot be answered as it is. What is in the way:'}
-                    </p>
+                    <p>{tour.value ? say.frame.stale : say.frame.no_answer}</p>
                     <ul>
                         {problems.value.slice(0, 6).map((problem, i) => (
-                            <li key={i}>
-                                {problem.found}.{' '}
-                                {problem.expected && `Expected: ${problem.expected}. `}
-                                {problem.advice}
-                            </li>
+                            <li key={i}>{say.frame.problem(problem)}</li>
                         ))}
                     </ul>
                     {(buyer.value?.past.length ?? 0) > 0 && (
                         <button class="quiet" onClick={undo}>
-                            One step back
+                            {say.common.one_step_back}
                         </button>
                     )}
                 </div>
@@ -171,15 +158,11 @@ function Code() {
     const [code, write] = useState('');
     return (
         <main class="alone">
-            <h1>Access code</h1>
-            <p>
-                This program listens beyond its own machine, so it asks for the code it printed when
-                it was started.
-            </p>
+            <h1>{say.frame.code_title}</h1>
+            <p>{say.frame.code_asked}</p>
             {given_code() && (
                 <p class="wrong" role="alert">
-                    The code that was given is not this one. It stands after #code= in the address
-                    that the program printed; a new start of the program makes a new one.
+                    {say.frame.code_wrong}
                 </p>
             )}
             <form
@@ -189,7 +172,7 @@ function Code() {
                 }}
             >
                 <label>
-                    Code{' '}
+                    {say.frame.code}{' '}
                     <input
                         value={code}
                         autocomplete="off"
@@ -197,7 +180,7 @@ function Code() {
                         onInput={(event) => write(event.currentTarget.value)}
                     />
                 </label>
-                <button class="main-button">Open</button>
+                <button class="main-button">{say.frame.code_open}</button>
             </form>
         </main>
     );
@@ -213,25 +196,21 @@ function Nothing() {
     if (!known.value)
         return (
             <main class="alone">
-                <p class="waiting">Opening the price book…</p>
+                <p class="waiting">{say.frame.opening}</p>
             </main>
         );
     if (known.value.price_books.some((book) => book.first || book.inquiries.length > 0))
         return (
             <main class="alone start">
                 <Messages />
-                <h1>Whose home?</h1>
+                <h1>{say.frame.whose_home}</h1>
                 <Openings done={() => window.scrollTo(0, 0)} remarks={false} />
             </main>
         );
     return (
         <main class="alone">
-            <h1>No home to show yet</h1>
-            <p>
-                The folder that quoin serves has no price book that a home can be priced from: no
-                free lot that a plan fits, or no rates in force on its days. Start quoin serve
-                without a folder to see the examples.
-            </p>
+            <h1>{say.frame.no_home}</h1>
+            <p>{say.frame.no_home_why}</p>
             <Messages />
         </main>
     );
@@ -244,26 +223,31 @@ export function App() {
     }, []);
     const one = buyer.value;
     const home = tour.value?.heading;
-    const who = brief(String(one?.inquiry.buyer ?? 'Buyer'));
-    document.title = home ? `${who}, ${brief(home.community)} – quoin` : 'quoin';
+    const who = brief(String(one?.inquiry.buyer ?? say.buyers.unnamed));
+    document.title = home
+        ? say.frame.title({buyer: who, community: brief(home.community)})
+        : 'quoin';
     if (code_needed.value) return <Code />;
     if (!one) return <Nothing />;
     return (
         <>
             <a class="skip" href="#main">
-                To the content
+                {say.frame.skip}
             </a>
             <header class="top">
                 <div class="whose">
                     <p class="community">{home ? <Name of={home.community} /> : ' '}</p>
                     <p class="builder">
                         {home
-                            ? `${brief(home.builder)}. Price book ${home.price_book_version}`
+                            ? say.frame.book({
+                                  builder: brief(home.builder),
+                                  version: home.price_book_version,
+                              })
                             : ' '}
                         {home && home.price_book_expires < today() && (
                             <strong class="refused">
                                 {' '}
-                                ended on {date(home.price_book_expires)}
+                                {say.frame.book_ended({on: date(home.price_book_expires)})}
                             </strong>
                         )}
                     </p>
@@ -278,9 +262,7 @@ export function App() {
                 ) : (
                     !gone.value && (
                         <p class="waiting">
-                            {problems.value.length === 0
-                                ? 'Working out the home…'
-                                : 'The home comes back here once that is settled.'}
+                            {problems.value.length === 0 ? say.frame.working : say.frame.comes_back}
                         </p>
                     )
                 )}

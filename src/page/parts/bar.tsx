@@ -1,6 +1,8 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
 import {brief, closing_name, dollars, signed, unsigned} from '../figures';
+import {say} from '../language';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
+import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 
 /// The terms that stand beside the monthly figure.
@@ -9,9 +11,17 @@ function Terms() {
     const {terms} = scenario;
     return (
         <p class="terms">
-            {terms.program_name}, {terms_words(terms)}. {estimate_words(heading)}
+            {say.terms.of_loan({
+                loan: terms.program_name,
+                terms: terms_words(terms),
+                estimate: estimate_words(heading),
+            })}
         </p>
     );
+}
+
+function told(change: string | undefined): string | null {
+    return change === undefined ? null : signed(change);
 }
 
 function Last() {
@@ -19,7 +29,7 @@ function Last() {
     if (!last) {
         return (
             <p class="last" aria-live="polite" tabIndex={0}>
-                Touch anything to put it in or take it out: what it changes stands here.
+                {say.frame.untouched}
             </p>
         );
     }
@@ -29,19 +39,17 @@ function Last() {
             <strong>{last.what}</strong>
             {touch && (
                 <span class="last-figures">
-                    {touch.per_month !== undefined && `${signed(touch.per_month)} a month, `}
-                    {signed(touch.price)} in price
-                    {touch.cash_needed !== undefined && (
-                        <>
-                            , {signed(touch.cash_needed)} cash
-                            {touch.cash_to_close !== touch.cash_needed && (
-                                <span class="roomiest">
-                                    {' '}
-                                    ({signed(touch.cash_to_close ?? '')} at the closing)
-                                </span>
-                            )}
-                        </>
-                    )}
+                    {say.frame.changed({
+                        month: told(touch.per_month),
+                        price: signed(touch.price),
+                        cash: told(touch.cash_needed),
+                        at_closing:
+                            touch.cash_needed !== undefined &&
+                            touch.cash_to_close !== touch.cash_needed
+                                ? signed(touch.cash_to_close ?? '')
+                                : null,
+                        roomy: marked('roomiest'),
+                    })}
                 </span>
             )}
             {last.remarks.length > 0 && (
@@ -58,16 +66,18 @@ export function Bar() {
     const scenario = answer.scenario;
     const stale = problems.value.length > 0 ? 'stale' : '';
     return (
-        <footer class={`bar ${stale}`} aria-label="What the home comes to" aria-busy={busy.value}>
+        <footer class={`bar ${stale}`} aria-label={say.frame.bar_label} aria-busy={busy.value}>
             <dl class="figures">
                 <div class="figure price">
-                    <dt>Contract price</dt>
+                    <dt>{say.common.contract_price}</dt>
                     <dd data-figure="contract_price">{dollars(answer.contract_price)}</dd>
                 </div>
                 <div class="figure month">
-                    <dt>A month</dt>
+                    <dt>{say.common.a_month}</dt>
                     <dd data-figure="monthly.total">
-                        {scenario.available ? dollars(scenario.monthly.total) : 'not to be had'}
+                        {scenario.available
+                            ? dollars(scenario.monthly.total)
+                            : say.common.not_to_be_had}
                     </dd>
                 </div>
                 <div class="figure cash">
@@ -79,7 +89,7 @@ export function Bar() {
             </dl>
             <div class="hand">
                 <label class="select">
-                    <span class="sr">Way to pay in hand</span>
+                    <span class="sr">{say.frame.in_hand}</span>
                     <select
                         value={scenario.terms.name}
                         onChange={(event) => take_in_hand(event.currentTarget.value)}
@@ -106,17 +116,17 @@ export function Bar() {
                         class="step"
                         disabled={one.past.length === 0}
                         onClick={undo}
-                        title="Ctrl+Z"
+                        title={say.frame.undo_keys}
                     >
-                        Undo
+                        {say.common.undo}
                     </button>
                     <button
                         class="step"
                         disabled={one.future.length === 0}
                         onClick={redo}
-                        title="Ctrl+Shift+Z"
+                        title={say.frame.redo_keys}
                     >
-                        Redo
+                        {say.common.redo}
                     </button>
                 </div>
             </div>

@@ -4,11 +4,11 @@ import {useState} from 'preact/hooks';
 import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import {cautions_beside} from '../answers';
 import type {Inquiry} from '../engine';
-import {dollars, is_zero, percent, term} from '../figures';
+import {dollars, is_zero, percent, term, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {without_money} from '../money';
 import {answered, buyer, set_ask, tour} from '../store';
-import {paid_in_cash_words} from '../words';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
@@ -27,7 +27,7 @@ function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
 
 /// "7 years", or "the whole loan" where it ends no later.
 function over(years: number, one: CreditScenario): string {
-    return years * 12 >= one.terms.months ? 'the whole loan' : term(years * 12);
+    return years * 12 >= one.terms.months ? say.money.whole_loan : term(years * 12);
 }
 
 type Years = 3 | 5 | 7 | 10 | 30;
@@ -41,13 +41,15 @@ function told(one: CreditScenario): Years[] {
 
 function named_of(one: CreditScenario, years: number): Named[] {
     const best: [string, string, Mix | null][] = [
-        ['lowest_payment', 'Lowest payment now', one.lowest_payment],
-        ['least_cash', 'Least cash to close', one.least_cash],
-        ['least_cost', `Least cost over ${over(years, one)}`, one.least_cost],
+        ['lowest_payment', say.money.lowest_payment, one.lowest_payment],
+        ['least_cash', say.money.least_cash, one.least_cash],
+        ['least_cost', say.money.least_cost({years: over(years, one)}), one.least_cost],
     ];
     const uses = one.each_use.map((each): [string, string, Mix | null] => [
         each.use,
-        `All ${each.use === 'off_price' ? '' : 'to '}${each.name}`,
+        each.use === 'off_price'
+            ? say.money.all_off_price({use: each.name})
+            : say.money.all_to({use: each.name}),
         each.mix,
     ]);
     return [...best, ...uses]
@@ -65,19 +67,19 @@ function Fields({amount, instead, uses}: {amount: string; instead: boolean; uses
     return (
         <div class="means">
             <label class="field">
-                <span>The builder gives</span>
+                <span>{say.money.amount}</span>
                 <Typed
-                    label="The builder gives"
+                    label={say.money.amount}
                     before="$"
                     value={amount}
                     change={(value) => set_ask('amount', value)}
                 />
             </label>
             <label class="field">
-                <span>Cost looked at over</span>
+                <span>{say.money.years}</span>
                 <Typed
-                    label="Years that the cost is looked at over"
-                    after="years"
+                    label={say.money.years_label}
+                    after={say.money.years_unit}
                     value={asks.years ?? '7'}
                     change={(value) => set_ask('years', value)}
                 />
@@ -91,7 +93,7 @@ function Fields({amount, instead, uses}: {amount: string; instead: boolean; uses
                             set_ask('instead', event.currentTarget.checked ? 'yes' : 'no')
                         }
                     />
-                    <span>In place of the incentives that are used now, not on top of them</span>
+                    <span>{say.money.instead}</span>
                 </label>
             )}
         </div>
@@ -108,12 +110,12 @@ function Bests({
     choose: (key: string) => void;
 }) {
     const headline: Record<string, (mix: Mix) => string> = {
-        lowest_payment: (mix) => `${dollars(mix.monthly_now)} a month`,
-        least_cash: (mix) => `${dollars(mix.cash_to_close)} to close`,
+        lowest_payment: (mix) => say.common.monthly({amount: dollars(mix.monthly_now)}),
+        least_cash: (mix) => say.money.to_close({amount: dollars(mix.cash_to_close)}),
         least_cost: (mix) => dollars(mix.cost_over_asked_years),
     };
     return (
-        <div class="bests" role="radiogroup" aria-label="The best of every split">
+        <div class="bests" role="radiogroup" aria-label={say.money.bests}>
             {named
                 .filter((one) => one.best)
                 .map((one) => (
@@ -187,19 +189,19 @@ function MixTable({
             <table class="mixes">
                 <thead>
                     <tr>
-                        <th scope="col">Split</th>
-                        <th scope="col">Note rate</th>
-                        <th scope="col">APR</th>
-                        <th scope="col">A month now</th>
-                        <th scope="col">After three years</th>
-                        <th scope="col">Cash to close</th>
+                        <th scope="col">{say.money.table.split}</th>
+                        <th scope="col">{say.common.note_rate}</th>
+                        <th scope="col">{say.common.apr}</th>
+                        <th scope="col">{say.money.table.month_now}</th>
+                        <th scope="col">{say.money.table.after_three_years}</th>
+                        <th scope="col">{say.common.cash_to_close}</th>
                         {years.map((count) => (
                             <th scope="col" key={count}>
-                                Cost over {over(count, one)}
+                                {say.money.table.cost_over({years: over(count, one)})}
                             </th>
                         ))}
-                        <th scope="col">Lost to the cap</th>
-                        <th scope="col">Nothing to pay</th>
+                        <th scope="col">{say.money.table.lost_to_cap}</th>
+                        <th scope="col">{say.money.table.nothing_to_pay}</th>
                     </tr>
                 </thead>
                 <tbody>
@@ -215,13 +217,14 @@ function MixTable({
 /// What others may give at most, and how much of it is taken.
 function cap_words(one: CreditScenario): string {
     const cap = one.contribution_cap;
-    if (!cap) return 'This loan has no limit on what interested parties may give.';
-    return (
-        `Interested parties may give ${percent(cap.percent)} of the ${cap.of}, ` +
-        dollars(cap.amount) +
-        (cap.concessions_alone ? ', prepaids, buydowns and the funding fee alone counted' : '') +
-        (is_zero(cap.taken) ? '.' : `; ${dollars(cap.taken)} of it is taken already.`)
-    );
+    if (!cap) return say.money.no_cap;
+    return say.money.cap({
+        percent: percent(cap.percent),
+        of: cap.of,
+        amount: dollars(cap.amount),
+        concessions_alone: cap.concessions_alone,
+        taken: unless_zero(cap.taken),
+    });
 }
 
 /// What the money hangs on, in neutral words.
@@ -232,12 +235,9 @@ function Conditions({quote}: {quote: Quote | null}) {
                 <li key={text}>{text}</li>
             ))}
             {quote?.incentive_lenders.map((text) => (
-                <li key={text}>Depends on the lender: {text}.</li>
+                <li key={text}>{say.money.lender({lender: text})}</li>
             ))}
-            <li>
-                A buyer may choose any lender. Where the money hangs on one, set its whole cost
-                beside another's without the money.
-            </li>
+            <li>{say.money.any_lender}</li>
         </ul>
     );
 }
@@ -255,10 +255,10 @@ function Found({
 }) {
     const [key, choose] = useState('lowest_payment');
     const named = named_of(one, answer.years);
-    const dot = /^frontier (\d+)$/.exec(key);
+    const dot = /^frontier-(\d+)$/.exec(key);
     const chosen: Named =
         (dot && one.frontier[Number(dot[1])]
-            ? {key, name: 'A split between', mix: one.frontier[Number(dot[1])], best: false}
+            ? {key, name: say.money.a_split_between, mix: one.frontier[Number(dot[1])], best: false}
             : named.find((each) => each.key === key)) ?? named[0];
     const barred = one.each_use.filter((each) => !each.mix);
     const row = (each: {key: string; name: string; mix: Mix}) => ({
@@ -269,16 +269,17 @@ function Found({
     return (
         <>
             <p class="home-line">
-                <Name of={one.terms.name} />: {dollars(one.without.monthly_now)} a month and{' '}
-                {dollars(one.without.cash_to_close)} to close without it. {terms_words(one.terms)}.{' '}
-                {estimate_words(tour.value!.heading)} {cap_words(one)}
+                {say.money.without_it({
+                    loan: <Name of={one.terms.name} />,
+                    month: dollars(one.without.monthly_now),
+                    cash: dollars(one.without.cash_to_close),
+                    terms: terms_words(one.terms),
+                    estimate: estimate_words(tour.value!.heading),
+                    cap: cap_words(one),
+                })}
             </p>
             <Bests named={named} chosen={chosen.key} choose={choose} />
-            {!one.least_cash && (
-                <p class="note">
-                    The down payment takes all the cash there is, whatever the split.
-                </p>
-            )}
+            {!one.least_cash && <p class="note">{say.money.all_cash_down}</p>}
             <div class="two drawn">
                 <CreditChart one={one} named={named} chosen={chosen.mix} choose={choose} />
                 <Split
@@ -293,31 +294,33 @@ function Found({
             </div>
             <MixTable
                 one={one}
-                label="Each split in figures"
+                label={say.money.table.each}
                 rows={[
-                    {key: 'without', name: 'Without it', mix: one.without, on: false},
+                    {key: 'without', name: say.money.table.without, mix: one.without, on: false},
                     ...named.map(row),
                 ]}
             />
             {barred.length > 0 && (
                 <p class="facts">
-                    {barred.map((each) => `${each.name}: ${each.why_not}`).join('; ')}.
+                    {barred
+                        .map((each) => say.money.why_not({use: each.name, why: each.why_not!}))
+                        .join('; ')}
+                    .
                 </p>
             )}
             <details class="more">
-                <summary>Every split that no other beats ({one.frontier.length})</summary>
+                <summary>{say.money.table.best_count({count: one.frontier.length})}</summary>
                 <MixTable
                     one={one}
-                    label="Every split that no other beats"
+                    label={say.money.table.best}
                     rows={one.frontier.map((mix, i) =>
                         row({
-                            key: `frontier ${i}`,
-                            name:
-                                `${dollars(mix.off_price)} off the price` +
-                                (mix.buydown ? `, ${mix.buydown} buydown` : '') +
-                                (mix.paid_in_cash === 'none'
-                                    ? ''
-                                    : `, ${paid_in_cash_words[mix.paid_in_cash]}`),
+                            key: `frontier-${i}`,
+                            name: say.money.table.split_name({
+                                off_price: dollars(mix.off_price),
+                                buydown: mix.buydown,
+                                in_cash: say.codes.paid_in_cash[mix.paid_in_cash],
+                            }),
                             mix,
                         }),
                     )}
@@ -347,23 +350,20 @@ export function BuildersMoney() {
     return (
         <section class="group" aria-labelledby="builders-money">
             <h3 id="builders-money" tabIndex={-1}>
-                What the builder's money can do
+                {say.money.title}
             </h3>
-            <p class="group-says">
-                The same money off the price, into closing costs, points, a temporary buydown, or an
-                upfront fee or insurance premium paid in cash; by itself and split.
-            </p>
+            <p class="group-says">{say.money.says}</p>
             <Fields amount={amount} instead={instead} uses={uses} />
             {uses && <Conditions quote={quote} />}
             {problems.map((each, i) => (
                 <p key={i} class="wrong">
-                    {each.found}; expected: {each.expected}
+                    {say.common.wrong(each)}
                 </p>
             ))}
-            {!amount && <p class="note">Type what the builder gives.</p>}
+            {!amount && <p class="note">{say.money.no_amount}</p>}
             {one && one.refusals.length > 0 && (
                 <p class="refused">
-                    Not to be had: {one.refusals.map((each) => each.words).join('; ')}
+                    {say.common.refused({why: one.refusals.map((each) => each.words).join('; ')})}
                 </p>
             )}
             {amount && one && one.refusals.length === 0 && (

@@ -3,6 +3,7 @@ import {useEffect, useRef, useState} from 'preact/hooks';
 
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
+import {say} from '../language';
 import {buyer, buyers, close, current, notice, open, put_away, show} from '../store';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
@@ -15,17 +16,13 @@ function save(): void {
     const text = `${JSON.stringify(inquiry, null, 2)}\n`;
     const name = file_name(inquiry.buyer ?? '', 'json');
     hand_over(new Blob([text], {type: 'application/json'}), name);
-    notice.value =
-        `Saved as ${name}. The file holds income, debts and cash where the inquiry does: ` +
-        'keep it private.';
+    notice.value = say.buyers.saved({file: name});
 }
 
 /// How far the address of this page reaches.
 function where_it_opens(): string {
     const here = ['localhost', '127.0.0.1', '[::1]'].includes(location.hostname);
-    return here
-        ? 'It opens on this computer alone, while quoin runs.'
-        : `It opens wherever ${location.host} can be reached, while quoin runs there.`;
+    return here ? say.buyers.link_opens_here : say.buyers.link_opens_at({host: location.host});
 }
 
 async function share(): Promise<void> {
@@ -34,9 +31,7 @@ async function share(): Promise<void> {
     const link = location.origin + location.pathname + to_link(inquiry);
     try {
         await navigator.clipboard.writeText(link);
-        notice.value =
-            'A link to this home is on the clipboard: plan, lot and choices alone. No name, ' +
-            `income, debts, credit score or cash is in it. ${where_it_opens()}`;
+        notice.value = say.buyers.linked({where: where_it_opens()});
     } catch {
         notice.value = `${where_it_opens()} ${link}`;
     }
@@ -49,39 +44,37 @@ function Menu({done}: {done: () => void}) {
         done();
     };
     return (
-        <Dialog title="This buyer" done={done}>
+        <Dialog title={say.buyers.this_one} done={done}>
             <Facts done={done} />
             <ul class="choices">
                 <li>
                     <button class="row-button" onClick={then(() => open(copy(one.inquiry)))}>
-                        <span>Copy to a second one</span>
-                        <span class="faint">to try something beside it</span>
+                        <span>{say.buyers.copy}</span>
+                        <span class="faint">{say.buyers.copy_says}</span>
                     </button>
                 </li>
                 <li>
                     <button class="row-button" onClick={then(save)}>
-                        <span>Save as a file</span>
-                        <span class="faint">the whole inquiry, for the command line too</span>
+                        <span>{say.buyers.save}</span>
+                        <span class="faint">{say.buyers.save_says}</span>
                     </button>
                 </li>
                 <li>
                     <button class="row-button" onClick={then(() => void share())}>
-                        <span>Copy a link to the home</span>
-                        <span class="faint">
-                            plan, lot and choices; no income, debts, credit score or cash
-                        </span>
+                        <span>{say.buyers.link}</span>
+                        <span class="faint">{say.buyers.link_says}</span>
                     </button>
                 </li>
                 <li>
                     <button class="row-button" onClick={then(() => put_away(one.key))}>
-                        <span>Put away for now</span>
-                        <span class="faint">off the screen; the name stays under Open…</span>
+                        <span>{say.buyers.put_away}</span>
+                        <span class="faint">{say.buyers.put_away_says}</span>
                     </button>
                 </li>
                 <li>
                     <button class="row-button" onClick={then(() => close(one.key))}>
-                        <span>Close this buyer</span>
-                        <span class="faint">erases what this browser kept of it</span>
+                        <span>{say.buyers.close}</span>
+                        <span class="faint">{say.buyers.close_says}</span>
                     </button>
                 </li>
             </ul>
@@ -90,7 +83,7 @@ function Menu({done}: {done: () => void}) {
 }
 
 export function Buyers() {
-    const [asks, say] = useState<'' | 'new' | 'menu'>('');
+    const [asks, set] = useState<'' | 'new' | 'menu'>('');
     const tabs = useRef<HTMLDivElement>(null);
     useEffect(() => {
         tabs.current
@@ -99,7 +92,7 @@ export function Buyers() {
     }, [current.value]);
     return (
         <div class="buyers">
-            <nav class="tabs" aria-label="Buyers" ref={tabs}>
+            <nav class="tabs" aria-label={say.buyers.tabs} ref={tabs}>
                 {buyers.value.map((one) => (
                     <button
                         key={one.key}
@@ -108,22 +101,22 @@ export function Buyers() {
                         aria-current={one.key === current.value ? 'true' : undefined}
                         onClick={() => show(one.key)}
                     >
-                        {brief(String(one.inquiry.buyer || 'Buyer'))}
+                        {brief(String(one.inquiry.buyer || say.buyers.unnamed))}
                     </button>
                 ))}
             </nav>
-            <button class="step" onClick={() => say('menu')} aria-haspopup="dialog">
-                This buyer…
+            <button class="step" onClick={() => set('menu')} aria-haspopup="dialog">
+                {say.buyers.menu}
             </button>
-            <button class="step" onClick={() => say('new')} aria-haspopup="dialog">
-                Open…
+            <button class="step" onClick={() => set('new')} aria-haspopup="dialog">
+                {say.buyers.open}
             </button>
             {asks === 'new' && (
-                <Dialog title="Open a buyer" done={() => say('')}>
-                    <Openings done={() => say('')} remarks />
+                <Dialog title={say.buyers.open_title} done={() => set('')}>
+                    <Openings done={() => set('')} remarks />
                 </Dialog>
             )}
-            {asks === 'menu' && <Menu done={() => say('')} />}
+            {asks === 'menu' && <Menu done={() => set('')} />}
         </div>
     );
 }

@@ -1,9 +1,10 @@
 // What has to be known beside the figures, as the engine says it.
 import type {Caution} from '../answers';
+import {say} from '../language';
 
 export function Cautions({all}: {all: Caution[]}) {
     return (
-        <section class="cautions" aria-label="What to know">
+        <section class="cautions" aria-label={say.frame.what_to_know}>
             {all.map(({words}, i) => (
                 <p key={i}>{words}</p>
             ))}

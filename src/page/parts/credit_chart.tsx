@@ -1,6 +1,7 @@
 // Every split that no other beats, as a dot: cash to close across, the month now upwards.
 import type {CreditScenario, Mix} from '../answers';
 import {dollars, size} from '../figures';
+import {say} from '../language';
 
 /// A split with a name of its own on the page.
 export interface Named {
@@ -68,15 +69,8 @@ export function CreditChart({
         along(mix.monthly_now, least_month, most_month) * (height - bottom - top - 28);
     return (
         <figure class="chart">
-            <figcaption>
-                Each dot is a split that no other beats in month, cash and cost at once. Further
-                left: less cash. Further down: a lower payment now.
-            </figcaption>
-            <svg
-                viewBox={`0 0 ${width} ${height}`}
-                role="img"
-                aria-label="Cash to close against the month now; the same figures stand in the table below"
-            >
+            <figcaption>{say.money.chart.title}</figcaption>
+            <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={say.money.chart.label}>
                 <g class="tick">
                     <line x1={left} x2={left} y1={top} y2={height - bottom} />
                     <line x1={left} x2={width - right} y1={height - bottom} y2={height - bottom} />
@@ -87,7 +81,7 @@ export function CreditChart({
                         {dollars(least_month)}
                     </text>
                     <text x={left - 8} y={(height - bottom + top) / 2 + 4} text-anchor="end">
-                        a month
+                        {say.money.chart.a_month}
                     </text>
                     <text x={left + 6} y={height - bottom + 18}>
                         {dollars(least_cash)}
@@ -96,11 +90,11 @@ export function CreditChart({
                         {dollars(most_cash)}
                     </text>
                     <text x={(left + width - right) / 2} y={height - 8} text-anchor="middle">
-                        cash to close
+                        {say.money.chart.cash_to_close}
                     </text>
                 </g>
                 {one.frontier.map((mix, i) => (
-                    <g key={i} class="tap" onClick={() => choose(`frontier ${i}`)}>
+                    <g key={i} class="tap" onClick={() => choose(`frontier-${i}`)}>
                         <Mark kind="dot" x={x(mix)} y={y(mix)} />
                     </g>
                 ))}
@@ -117,8 +111,8 @@ export function CreditChart({
                     ...named
                         .filter((each) => each.best)
                         .map((each): [string, string] => [each.key, each.name]),
-                    ['use', 'one use by itself'] as [string, string],
-                    ['without', 'without the money'] as [string, string],
+                    ['use', say.money.chart.one_use] as [string, string],
+                    ['without', say.money.chart.without] as [string, string],
                 ].map(([kind, name]) => (
                     <li key={kind}>
                         <svg class="mark-swatch" viewBox="-12 -12 24 24" aria-hidden="true">

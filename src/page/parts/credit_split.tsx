@@ -6,27 +6,31 @@ import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, size} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
-import {paid_in_cash_words} from '../words';
 import {minus} from './terms';
 
-/// The cents of a financed fee are in cash too.
 function fee_name({paid_in_cash}: Mix): string {
-    return paid_in_cash === 'none' ? 'upfront fee' : `${paid_in_cash_words[paid_in_cash]}, in cash`;
+    const {fee_financed, fee_in_cash} = say.money.shares;
+    return paid_in_cash === 'none'
+        ? fee_financed
+        : fee_in_cash({fee: say.codes.paid_in_cash[paid_in_cash]});
 }
 
 /// What the money goes to, with the member of the price or the pay that says how much.
 function shares_of(mix: Mix): [string, string, string][] {
+    const words = say.money.shares;
+    const points = words.points({rate: percent(mix.rate), points: minus(mix.points)});
     const shares: [string, string, string][] = [
-        ['off_price', 'off the price', mix.off_price],
-        ['points', `points: ${percent(mix.rate)} at ${minus(mix.points)} points`, mix.pays.points],
-        ['buydown', `${mix.buydown} temporary buydown`, mix.pays.buydown],
-        ['closing_costs', 'closing costs', mix.pays.closing_costs],
+        ['off_price', words.off_price, mix.off_price],
+        ['points', points, mix.pays.points],
+        ['buydown', words.buydown({buydown: mix.buydown ?? ''}), mix.pays.buydown],
+        ['closing_costs', words.closing_costs, mix.pays.closing_costs],
         ['upfront_fee', fee_name(mix), mix.pays.upfront_fee],
-        ['prepaids', 'prepaids', mix.pays.prepaids],
-        ['without_use', 'finds nothing left to pay', mix.without_use],
-        ['over_cap', 'lost to the cap', mix.over_cap],
+        ['prepaids', words.prepaids, mix.pays.prepaids],
+        ['without_use', words.without_use, mix.without_use],
+        ['over_cap', words.over_cap, mix.over_cap],
     ];
     return shares.filter(([, , amount]) => !is_zero(amount));
 }
@@ -61,9 +65,7 @@ async function held(
     mix: Mix,
     instead: boolean,
 ): Promise<{next: Inquiry | null; why: string}> {
-    let why =
-        'An inquiry holds money off the price only as an incentive of the price book that is used ' +
-        'so.';
+    let why = say.money.split.not_off_price;
     for (const next of splits_written(inquiry, scenario, mix, instead)) {
         try {
             const found = (await ask<Cash>('cash', without_means(next)!, {scenario})).scenario;
@@ -71,7 +73,7 @@ async function held(
             if (found.available && same) return {next, why: ''};
         } catch (error) {
             if (!(error instanceof Refused)) throw error;
-            why = `The price book does not let its incentive be used so: ${error.problems[0].found}.`;
+            why = say.money.split.not_so({why: error.problems[0].found});
         }
     }
     return {next: null, why};
@@ -114,7 +116,7 @@ function UseItSo({
     return (
         <div class="split-use">
             {as_now ? (
-                <p class="facts">This is as it is used now.</p>
+                <p class="facts">{say.money.split.as_now}</p>
             ) : can && !can.next ? (
                 <p class="facts">{can.why}</p>
             ) : (
@@ -126,21 +128,19 @@ function UseItSo({
                             inquiry,
                             can!.next!,
                             scenario,
-                            `The builder's money used so under ${scenario}`,
+                            say.money.split.used({loan: scenario}),
                         )
                     }
                 >
-                    Use it so
+                    {say.money.split.use}
                 </button>
             )}
             {!stands_alike(inquiry, now, scenario) && (
                 <button
                     class="step"
-                    onClick={() =>
-                        use_money(inquiry, inquiry, scenario, "The builder's money taken out again")
-                    }
+                    onClick={() => use_money(inquiry, inquiry, scenario, say.money.split.taken_out)}
                 >
-                    Take it out again
+                    {say.money.split.take_out}
                 </button>
             )}
         </div>
@@ -165,13 +165,13 @@ export function Split({
     instead: boolean;
 }) {
     const rows: [string, string][] = [
-        ['A month now', dollars(mix.monthly_now)],
-        ['A month after three years', dollars(mix.monthly_after_three_years)],
-        ['Cash to close', dollars(mix.cash_to_close)],
-        ['All cash, deposits too', dollars(mix.cash_needed)],
-        ['Note rate', percent(mix.rate)],
-        ['APR', mix.apr ? percent(mix.apr) : 'not found'],
-        [`Cost over ${years}`, dollars(mix.cost_over_asked_years)],
+        [say.money.table.month_now, dollars(mix.monthly_now)],
+        [say.money.split.month_after_three_years, dollars(mix.monthly_after_three_years)],
+        [say.common.cash_to_close, dollars(mix.cash_to_close)],
+        [say.money.split.all_cash, dollars(mix.cash_needed)],
+        [say.common.note_rate, percent(mix.rate)],
+        [say.common.apr, mix.apr ? percent(mix.apr) : say.common.apr_not_found],
+        [say.money.table.cost_over({years}), dollars(mix.cost_over_asked_years)],
     ];
     return (
         <section class="split-card" aria-live="polite">

@@ -2,6 +2,8 @@
 import type {ComponentChildren} from 'preact';
 import {useEffect, useRef} from 'preact/hooks';
 
+import {say} from '../language';
+
 export function Dialog({
     title,
     done,
@@ -31,7 +33,7 @@ export function Dialog({
                 <div class="dialog-head">
                     <h2>{title}</h2>
                     <button class="step" onClick={done}>
-                        Close
+                        {say.common.close}
                     </button>
                 </div>
                 {children}

@@ -3,25 +3,24 @@ import {useState} from 'preact/hooks';
 
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
+import {say} from '../language';
 import {act, buyer} from '../store';
 import {plain_number} from '../typed';
 
 interface Fact {
-    member: string;
-    name: string;
+    member: keyof typeof say.buyers.facts;
     type: 'text' | 'date' | 'number' | 'money';
-    says?: string;
 }
 
 const facts: Fact[] = [
-    {member: 'buyer', name: 'Name', type: 'text', says: 'a label; any will do'},
-    {member: 'as_of', name: 'As of', type: 'date', says: 'the day of prices and rates'},
-    {member: 'contract', name: 'Contract', type: 'date'},
-    {member: 'closing', name: 'Closing', type: 'date'},
-    {member: 'score', name: 'Credit score', type: 'number', says: 'moves rate and insurance'},
-    {member: 'cash', name: 'Cash there is', type: 'money', says: 'in no link and no log'},
-    {member: 'prepared_by', name: 'Prepared by', type: 'text'},
-    {member: 'originator', name: 'Licensed loan originator', type: 'text'},
+    {member: 'buyer', type: 'text'},
+    {member: 'as_of', type: 'date'},
+    {member: 'contract', type: 'date'},
+    {member: 'closing', type: 'date'},
+    {member: 'score', type: 'number'},
+    {member: 'cash', type: 'money'},
+    {member: 'prepared_by', type: 'text'},
+    {member: 'originator', type: 'text'},
 ];
 
 type Texts = Record<string, string>;
@@ -75,15 +74,15 @@ export function Facts({done}: {done: () => void}) {
         event.preventDefault();
         const next = changed(inquiry, stood, typed);
         if (JSON.stringify(next) !== JSON.stringify(inquiry)) {
-            void act(next, {what: 'Buyer and dates', touch: null, remarks: []}, true);
+            void act(next, {what: say.buyers.facts_changed, touch: null, remarks: []}, true);
         }
         done();
     };
     return (
         <form class="facts-form" onSubmit={submit}>
-            {facts.map(({member, name, type, says}) => (
+            {facts.map(({member, type}) => (
                 <label key={member} class="field">
-                    <span>{says ? `${name}: ${says}` : name}</span>
+                    <span>{say.buyers.facts[member]}</span>
                     <Input
                         type={type}
                         value={typed[member]}
@@ -91,7 +90,7 @@ export function Facts({done}: {done: () => void}) {
                     />
                 </label>
             ))}
-            <button class="main-button">Use these</button>
+            <button class="main-button">{say.buyers.use_facts}</button>
         </form>
     );
 }

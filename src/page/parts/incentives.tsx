@@ -3,10 +3,10 @@ import {useState} from 'preact/hooks';
 
 import type {Incentive} from '../answers';
 import {date, dollars, is_zero, short} from '../figures';
-import {with_incentive} from '../inquiry';
+import {as_code, with_incentive} from '../inquiry';
+import {say} from '../language';
 import {act, buyer, tour} from '../store';
-import {as_code, use_words} from '../words';
-import type {Use} from '../words';
+import type {Use} from '../words/english/codes';
 import {Typed} from './typed_field';
 import {Name} from './name';
 
@@ -14,7 +14,7 @@ type Uses = {use: string; amount?: string}[];
 
 function use_so(incentive: Incentive, uses: Uses, words: string): void {
     void act(with_incentive(buyer.value!.inquiry, incentive.id, uses), {
-        what: `${incentive.name}: ${words}`,
+        what: say.common.with_form({name: incentive.name, form: words}),
         touch: null,
         remarks: [],
     });
@@ -44,15 +44,18 @@ function Parts({incentive}: {incentive: Incentive}) {
             // All that is left goes there, and no answer says yet how much that is.
             return use !== changed && written_for(incentive, use) ? [{use}] : [];
         });
-        use_so(incentive, amounts, 'in parts');
+        use_so(incentive, amounts, say.incentives.in_parts);
     };
     return (
         <div class="incentive-parts">
             {incentive.uses.map((use) => (
                 <label key={use} class="field">
-                    <span>towards {use_words[use]}</span>
+                    <span>{say.incentives.towards({use: say.codes.uses[use]})}</span>
                     <Typed
-                        label={`${incentive.name} towards ${use_words[use]}`}
+                        label={say.incentives.towards_of({
+                            name: incentive.name,
+                            use: say.codes.uses[use],
+                        })}
                         before="$"
                         value={part_of(incentive, use)}
                         change={(value) => set(use, value)}
@@ -63,29 +66,38 @@ function Parts({incentive}: {incentive: Incentive}) {
     );
 }
 
+/// By when it has to be signed for and closed.
+function until({expires, close_by}: Incentive): string {
+    const [signed, closed] = [date(expires), date(close_by)];
+    if (signed && closed) return say.incentives.signed_and_closed_by({signed, closed});
+    if (signed) return say.incentives.signed_by({on: signed});
+    return closed && say.incentives.closed_by({on: closed});
+}
+
 function One({incentive}: {incentive: Incentive}) {
     const in_parts = incentive.used.length > 1 || incentive.used.some((one) => one.amount);
     const [open, unfold] = useState(false);
     const parts = open || in_parts;
     const now = parts ? 'parts' : (incentive.used[0]?.use ?? '');
     const choices: [string, string][] = [
-        ['', 'not used'],
-        ...incentive.uses.map((use): [string, string] => [use, `all towards ${use_words[use]}`]),
+        ['', say.incentives.not_used],
+        ...incentive.uses.map((use): [string, string] => [
+            use,
+            say.incentives.all_towards({use: say.codes.uses[use]}),
+        ]),
     ];
-    if (incentive.uses.length > 1) choices.push(['parts', 'in parts']);
+    if (incentive.uses.length > 1) choices.push(['parts', say.incentives.in_parts]);
     const choose = (how: string) => {
         unfold(how === 'parts');
         if (how === 'parts') return; // the amounts say the rest
         use_so(
             incentive,
             how === '' ? [] : [{use: how}],
-            how === '' ? 'not used' : `towards ${use_words[how as Use]}`,
+            how === ''
+                ? say.incentives.not_used
+                : say.incentives.towards({use: say.codes.uses[how as Use]}),
         );
     };
-    const until = [
-        incentive.expires && `signed by ${date(incentive.expires)}`,
-        incentive.close_by && `closed by ${date(incentive.close_by)}`,
-    ].filter(Boolean);
     return (
         <fieldset class="incentive">
             <legend>
@@ -111,12 +123,10 @@ function One({incentive}: {incentive: Incentive}) {
             )}
             {parts && !incentive.why_not && <Parts incentive={incentive} />}
             {incentive.used.length > 0 && !is_zero(incentive.left) && (
-                <p class="terms">{dollars(incentive.left)} of it is not used.</p>
+                <p class="terms">{say.incentives.left({amount: dollars(incentive.left)})}</p>
             )}
             <p class="terms">
-                {[incentive.conditions, until.length > 0 && `To be ${until.join(', ')}.`]
-                    .filter(Boolean)
-                    .join(' ')}
+                {[incentive.conditions, until(incentive)].filter(Boolean).join(' ')}
             </p>
         </fieldset>
     );
@@ -127,11 +137,8 @@ export function Incentives() {
     if (incentives.length === 0) return null;
     return (
         <section class="incentives" aria-labelledby="incentives-name">
-            <h3 id="incentives-name">What the builder gives</h3>
-            <p class="home-line">
-                What it is used for changes every way to pay at once. Where one is tied to a lender,
-                its terms say so; you may choose any lender.
-            </p>
+            <h3 id="incentives-name">{say.incentives.title}</h3>
+            <p class="home-line">{say.incentives.says}</p>
             <div class="incentive-list">
                 {incentives.map((one) => (
                     <One key={one.id} incentive={one} />

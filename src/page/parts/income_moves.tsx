@@ -3,12 +3,13 @@ import {useState} from 'preact/hooks';
 
 import type {Shift, ShiftIncome} from '../answers';
 import {dollars, percent} from '../figures';
+import {say} from '../language';
 import {buyer} from '../store';
 import {use_answer} from './asked';
 import {minus} from './terms';
 
 function moved_by(by: string): string {
-    if (by === '0') return 'as it stands';
+    if (by === '0') return say.afford.moves.as_it_stands;
     return by.startsWith('-') ? `${minus(by)} %` : `+${by} %`;
 }
 
@@ -21,11 +22,11 @@ function IncomeRow({one}: {one: ShiftIncome}) {
             </th>
             <td>{one.front ? percent(one.front) : '–'}</td>
             <td>{one.back ? percent(one.back) : '–'}</td>
-            <td>{one.within ? 'within' : 'over'}</td>
+            <td>{one.within ? say.afford.moves.within : say.afford.moves.over}</td>
             <td>
                 {one.highest_rate.to_a_thousandth
                     ? percent(one.highest_rate.to_a_thousandth)
-                    : 'no rate'}
+                    : say.afford.moves.no_rate}
             </td>
         </tr>
     );
@@ -34,15 +35,15 @@ function IncomeRow({one}: {one: ShiftIncome}) {
 function Incomes({ratios}: {ratios: NonNullable<Shift['scenarios'][0]['ratios']>}) {
     return (
         <>
-            <div class="scroll" tabIndex={0} role="region" aria-label="Limits by income">
+            <div class="scroll" tabIndex={0} role="region" aria-label={say.afford.moves.label}>
                 <table class="incomes">
                     <thead>
                         <tr>
-                            <th scope="col">Income a month</th>
-                            <th scope="col">Housing takes</th>
-                            <th scope="col">With debts</th>
-                            <th scope="col">At today's rate</th>
-                            <th scope="col">Within up to</th>
+                            <th scope="col">{say.afford.moves.income}</th>
+                            <th scope="col">{say.afford.moves.front}</th>
+                            <th scope="col">{say.afford.moves.back}</th>
+                            <th scope="col">{say.afford.moves.at_todays_rate}</th>
+                            <th scope="col">{say.afford.moves.within_up_to}</th>
                         </tr>
                     </thead>
                     <tbody>
@@ -53,11 +54,10 @@ function Incomes({ratios}: {ratios: NonNullable<Shift['scenarios'][0]['ratios']>
                 </table>
             </div>
             <p class="facts">
-                The least income a month within the limits of this loan at today's rate:{' '}
-                {dollars(ratios.least_income)}
-                {ratios.least_income_automated &&
-                    `; ${dollars(ratios.least_income_automated)} by automated underwriting`}
-                . The taxes on the income stay as they are.
+                {say.afford.moves.least({
+                    income: dollars(ratios.least_income),
+                    automated: dollars(ratios.least_income_automated),
+                })}
             </p>
         </>
     );
@@ -70,17 +70,17 @@ export function IncomeMoves({scenario}: {scenario: string}) {
     const one = answer?.scenarios.find((each) => each.terms.name === scenario);
     return (
         <details class="more" onToggle={(event) => set_open(event.currentTarget.open)}>
-            <summary>If the income changes before the closing</summary>
+            <summary>{say.afford.moves.title}</summary>
             {open && one && one.refusals.length > 0 && (
                 <p class="refused">
-                    Not to be had: {one.refusals.map((each) => each.words).join('; ')}
+                    {say.common.refused({why: one.refusals.map((each) => each.words).join('; ')})}
                 </p>
             )}
             {open && one && one.refusals.length === 0 && !one.ratios && (
                 <p class="note">
                     {one.ratios_unknown.length > 0
-                        ? `Nothing to hold it to: ${one.ratios_unknown.join('; ')}.`
-                        : 'Type an income to see it.'}
+                        ? say.afford.moves.unknown({why: one.ratios_unknown.join('; ')})
+                        : say.afford.moves.type_income}
                 </p>
             )}
             {open && one?.ratios && <Incomes ratios={one.ratios} />}

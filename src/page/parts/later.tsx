@@ -6,12 +6,13 @@ import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {answered, tour} from '../store';
-import {unit_words} from '../words';
 import {use_answer} from './asked';
-import {LaterCosts, way_words} from './later_costs';
+import {LaterCosts} from './later_costs';
 import {Select} from './loan_fields';
 import {Typed} from './typed_field';
+import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -53,17 +54,17 @@ function Fields({
     return (
         <div class="means later-fields">
             <Select
-                label="Option"
+                label={say.later.fields.option}
                 value={option.id}
                 choices={options.map((one) => [
                     one.id,
-                    one.picked ? `${brief(one.name)} (chosen)` : brief(one.name),
+                    one.picked ? say.later.fields.chosen({name: brief(one.name)}) : brief(one.name),
                 ])}
                 change={(value) => write({option: value, level: '', count: ''})}
             />
             {levels.length > 0 && (
                 <Select
-                    label="Level from the builder"
+                    label={say.later.fields.level}
                     value={asked.level}
                     choices={levels}
                     change={(value) => write({level: value})}
@@ -71,37 +72,37 @@ function Fields({
             )}
             {option.quantity?.asked && (
                 <label class="field">
-                    <span>How many</span>
+                    <span>{say.later.fields.how_many}</span>
                     <Typed
-                        label="How many"
-                        after={unit_words[option.quantity.unit]}
+                        label={say.later.fields.how_many}
+                        after={say.codes.units[option.quantity.unit]}
                         value={asked.count}
                         change={(value) => write({count: value})}
                     />
                 </label>
             )}
             <label class="field">
-                <span>Done with payment</span>
+                <span>{say.later.fields.month}</span>
                 <Typed
-                    label="Done with which payment of the loan"
+                    label={say.later.fields.month_label}
                     value={asked.month}
                     change={(value) => write({month: value})}
                 />
             </label>
             <label class="field">
-                <span>On a personal loan at</span>
+                <span>{say.later.fields.rate}</span>
                 <Typed
-                    label="Rate of a personal loan"
+                    label={say.later.fields.rate_label}
                     after="%"
                     value={asked.rate}
                     change={(value) => write({rate: value})}
                 />
             </label>
             <label class="field">
-                <span>for how long</span>
+                <span>{say.later.fields.months}</span>
                 <Typed
-                    label="Months of a personal loan"
-                    after="months"
+                    label={say.later.fields.months_label}
+                    after={say.later.fields.months_unit}
                     value={asked.months}
                     change={(value) => write({months: value})}
                 />
@@ -114,16 +115,17 @@ function Fields({
 function Taken({path, estimate, month}: {path: LaterPath; estimate: string; month: number}) {
     return path.way === 'after' ? (
         <>
-            <span class="best-figure">about {dollars(estimate)}</span>
-            <span class="faint">at once, with payment {month}</span>
+            <span class="best-figure">{say.later.about({amount: dollars(estimate)})}</span>
+            <span class="faint">{say.later.at_once({payment: month})}</span>
         </>
     ) : (
         <>
-            <span class="best-figure">{signed(path.a_month)} a month</span>
+            <span class="best-figure">{say.common.monthly({amount: signed(path.a_month)})}</span>
             <span class="faint">
                 {[
-                    path.months > 0 && `for ${path.months} months`,
-                    !is_zero(path.at_closing) && `${signed(path.at_closing)} at closing`,
+                    path.months > 0 && say.later.for_months(path),
+                    !is_zero(path.at_closing) &&
+                        say.later.at_closing({amount: signed(path.at_closing)}),
                 ]
                     .filter(Boolean)
                     .join('; ')}
@@ -135,10 +137,12 @@ function Taken({path, estimate, month}: {path: LaterPath; estimate: string; mont
 function Way({path, estimate, month}: {path: LaterPath; estimate: string; month: number}) {
     return (
         <li class="way">
-            <span class="best-name">{way_words[path.way]}</span>
+            <span class="best-name">{say.later.ways[path.way]}</span>
             {path.refusals.length > 0 ? (
                 <span class="refused">
-                    not to be had: {path.refusals.map((one) => one.words).join('; ')}
+                    {say.common.refused_beside({
+                        why: path.refusals.map((one) => one.words).join('; '),
+                    })}
                 </span>
             ) : (
                 <Taken path={path} estimate={estimate} month={month} />
@@ -160,26 +164,29 @@ function Found({
     return (
         <>
             <p>
-                <strong>
-                    <Name of={item.name} />
-                    {item.level && `: ${item.level}`}
-                </strong>
-                , {signed(item.price)} from the builder.{' '}
-                {item.estimate &&
-                    `After closing about ${dollars(item.estimate)} by the estimate of the price ` +
-                        `book. ${item.note}`}
+                {say.later.item({
+                    option: <Name of={item.name} />,
+                    level: item.level,
+                    price: signed(item.price),
+                    estimate: item.estimate
+                        ? {amount: dollars(item.estimate), note: `${item.note}`}
+                        : null,
+                    strong,
+                })}
             </p>
-            {item.why_not && (
-                <p class="refused">Not to be had from the builder here: {item.why_not}</p>
-            )}
+            {item.why_not && <p class="refused">{say.later.not_here({why: item.why_not})}</p>}
             <ul class="conditions">
                 {cautions_beside(answer.cautions, general).map(({words}, i) => (
                     <li key={i}>{words}</li>
                 ))}
             </ul>
             <p class="home-line">
-                <Name of={one.terms.name} />: {dollars(one.monthly_without)} a month without it.{' '}
-                {terms_words(one.terms)}. {estimate_words(tour.value!.heading)}
+                {say.later.without_it({
+                    loan: <Name of={one.terms.name} />,
+                    month: dollars(one.monthly_without),
+                    terms: terms_words(one.terms),
+                    estimate: estimate_words(tour.value!.heading),
+                })}
             </p>
             <ul class="bests">
                 {one.ways.map((path) => (
@@ -239,12 +246,9 @@ export function Later() {
     return (
         <section class="group" aria-labelledby="later">
             <h3 id="later" tabIndex={-1}>
-                Now, or after the closing
+                {say.later.title}
             </h3>
-            <p class="group-says">
-                For options that the price book has an estimate for: the cost through each month,
-                over the same home without it.
-            </p>
+            <p class="group-says">{say.later.says}</p>
             {option ? (
                 <Fields
                     options={options}
@@ -253,17 +257,17 @@ export function Later() {
                     write={(members) => set({...typed, ...members})}
                 />
             ) : (
-                <p class="note">The price book has no estimate for anything after the closing.</p>
+                <p class="note">{say.later.no_estimates}</p>
             )}
-            {half && <p class="note">A personal loan takes both, its rate and its months.</p>}
+            {half && <p class="note">{say.later.both}</p>}
             {problems.map((each, i) => (
                 <p key={i} class="wrong">
-                    {each.found}; expected: {each.expected}
+                    {say.common.wrong(each)}
                 </p>
             ))}
             {one && one.refusals.length > 0 && (
                 <p class="refused">
-                    Not to be had: {one.refusals.map((each) => each.words).join('; ')}
+                    {say.common.refused({why: one.refusals.map((each) => each.words).join('; ')})}
                 </p>
             )}
             {answer && item && one && one.refusals.length === 0 && (

@@ -3,23 +3,13 @@ import {useState} from 'preact/hooks';
 
 import type {LaterPath, LaterScenario} from '../answers';
 import {dollars, term} from '../figures';
+import {say} from '../language';
 import {LinesChart} from './lines_chart';
-
-export const way_words: Record<LaterPath['way'], string> = {
-    financed: 'From the builder, in the loan',
-    cash: 'From the builder, in cash',
-    after: 'After closing, in cash',
-    after_lent: 'After closing, on a personal loan',
-};
 
 const told_years = [1, 3, 5, 7, 10, 15, 20, 30];
 
 /// How far the lines go: years, or all of the loan.
-const spans: [number, string][] = [
-    [5, '5 years'],
-    [10, '10 years'],
-    [0, 'The whole loan'],
-];
+const spans = [5, 10, 0];
 
 function Table({
     ways,
@@ -37,10 +27,10 @@ function Table({
             <table class="mixes">
                 <thead>
                     <tr>
-                        <th scope="col">Cost through</th>
+                        <th scope="col">{say.later.costs.through}</th>
                         {ways.map((path) => (
                             <th scope="col" key={path.way}>
-                                {way_words[path.way]}
+                                {say.later.ways[path.way]}
                             </th>
                         ))}
                     </tr>
@@ -65,17 +55,17 @@ function BreakEven({one}: {one: LaterScenario}) {
     const dearer = [...new Set(one.break_even.map((even) => even.dearer))];
     return (
         <section class="break-even">
-            <h4>Where one has cost more</h4>
+            <h4>{say.later.costs.break_even}</h4>
             <ul class="crossings">
                 {dearer.map((way) => (
                     <li key={way}>
-                        <span class="cross-when">{way_words[way]}</span>
+                        <span class="cross-when">{say.later.ways[way]}</span>
                         <ul>
                             {one.break_even
                                 .filter((even) => even.dearer === way)
                                 .map((even) => (
                                     <li key={`${even.than} ${even.month}`}>
-                                        than {lower(way_words[even.than])}, {even.when}
+                                        {say.later.than[even.than](even.when)}
                                     </li>
                                 ))}
                         </ul>
@@ -86,10 +76,6 @@ function BreakEven({one}: {one: LaterScenario}) {
     );
 }
 
-function lower(words: string): string {
-    return words[0].toLowerCase() + words.slice(1);
-}
-
 export function LaterCosts({one}: {one: LaterScenario}) {
     const [span, show] = useState(10);
     const [open, set] = useState(false);
@@ -98,7 +84,7 @@ export function LaterCosts({one}: {one: LaterScenario}) {
     const last = Math.min(...ways.map((path) => path.cost.length)) - 1;
     const end = span === 0 ? last : Math.min(span * 12, last);
     const lines = ways.map((path, color) => ({
-        name: way_words[path.way],
+        name: say.later.ways[path.way],
         points: path.cost
             .slice(0, end + 1)
             .map((amount, month): [number, string] => [month / 12, amount]),
@@ -106,8 +92,8 @@ export function LaterCosts({one}: {one: LaterScenario}) {
     }));
     return (
         <>
-            <div class="segments" role="radiogroup" aria-label="How far the lines go">
-                {spans.map(([years, name]) => (
+            <div class="segments" role="radiogroup" aria-label={say.later.costs.spans_label}>
+                {spans.map((years) => (
                     <label key={years} class="segment">
                         <input
                             type="radio"
@@ -115,34 +101,39 @@ export function LaterCosts({one}: {one: LaterScenario}) {
                             checked={years === span}
                             onChange={() => show(years)}
                         />
-                        <span>{name}</span>
+                        <span>
+                            {years === 0
+                                ? say.later.costs.whole_loan
+                                : say.later.costs.span({years})}
+                        </span>
                     </label>
                 ))}
             </div>
             <div class="two drawn">
-                <LinesChart
-                    title="What it has taken over the home without it, and what is owed more"
-                    lines={lines}
-                />
+                <LinesChart title={say.later.costs.chart} lines={lines} />
                 <BreakEven one={one} />
             </div>
             <Table
                 ways={ways}
-                label="Costs through years"
+                label={say.later.costs.by_years}
                 months={[0, ...told_years.map((years) => years * 12).filter((at) => at <= last)]}
-                name_of={(month) => (month === 0 ? 'the closing' : term(month))}
+                name_of={(month) => (month === 0 ? say.later.costs.the_closing : term(month))}
             />
             <details
                 class="more"
                 onToggle={(event) => set((event.currentTarget as HTMLDetailsElement).open)}
             >
-                <summary>Month by month</summary>
+                <summary>{say.later.costs.month_by_month}</summary>
                 {open && (
                     <Table
                         ways={ways}
-                        label="Costs month by month"
+                        label={say.later.costs.by_months}
                         months={Array.from({length: end + 1}, (_, month) => month)}
-                        name_of={(month) => (month === 0 ? 'the closing' : `month ${month}`)}
+                        name_of={(month) =>
+                            month === 0
+                                ? say.later.costs.the_closing
+                                : say.later.costs.month({month})
+                        }
                     />
                 )}
             </details>

@@ -1,19 +1,20 @@
 // The limits that a price is held against: what each takes and lets be taken, as bars and in words.
 import type {AffordScenario, Room} from '../answers';
 import {dollars, percent, size, unsigned} from '../figures';
+import {say} from '../language';
 
 type Ratios = AffordScenario['ratios'];
 
 /// The limits known by name; another is told by its own.
 const names: Record<string, (ratios: Ratios) => string> = {
-    front_ratio: (ratios) => `housing${share(ratios?.front)}`,
+    front_ratio: (ratios) => say.afford.limits.front_ratio({ratio: percent(ratios?.front)}),
     back_ratio: (ratios) =>
         ratios?.passes_by_residual_income
-            ? 'housing and debts by what is left to live on'
-            : `housing and debts${share(ratios?.back)}`,
-    cash: () => 'the cash there is',
-    program: () => 'the limit of the program itself',
-    residual_income: () => 'what must be left to live on',
+            ? say.afford.limits.back_by_residual_income
+            : say.afford.limits.back_ratio({ratio: percent(ratios?.back)}),
+    cash: () => say.afford.limits.cash,
+    program: () => say.afford.limits.program,
+    residual_income: () => say.afford.limits.residual_income,
 };
 
 /// Automated underwriting was asked for, and no ratio is published for what it accepts.
@@ -21,25 +22,17 @@ export function holds_no_ratio(one: AffordScenario): boolean {
     return one.ratios !== null && one.ratios.back === null;
 }
 
-function share(ratio: string | null | undefined): string {
-    return ratio ? ` at ${percent(ratio)} of income` : '';
-}
-
 export function limit_words(limit: string, ratios: Ratios): string {
     return names[limit]?.(ratios) ?? limit.replace(/_/g, ' ');
 }
 
 export function limits_words(limits: string[], ratios: Ratios): string {
-    return limits.map((limit) => limit_words(limit, ratios)).join(' and ');
-}
-
-/// Cash is held against once, the others every month.
-function each(room: Room): string {
-    return room.limit === 'cash' ? '' : ' a month';
+    return say.common.and(limits.map((limit) => limit_words(limit, ratios)));
 }
 
 function RoomRow({room, ratios, binds}: {room: Room; ratios: Ratios; binds: boolean}) {
     const over = room.room.startsWith('-');
+    const monthly = room.limit !== 'cash';
     const widest = Math.max(size(room.needed), size(room.most), 1);
     const at = (amount: string) => (Math.max(size(amount), 0) / widest) * 100;
     return (
@@ -48,8 +41,8 @@ function RoomRow({room, ratios, binds}: {room: Room; ratios: Ratios; binds: bool
                 <span class="room-name">{limit_words(room.limit, ratios)}</span>
                 <span class="room-left">
                     {over
-                        ? `${unsigned(room.room)}${each(room)} too much`
-                        : `${dollars(room.room)}${each(room)} left`}
+                        ? say.afford.limits.too_much({amount: unsigned(room.room), monthly})
+                        : say.afford.limits.left({amount: dollars(room.room), monthly})}
                 </span>
             </p>
             <svg viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
@@ -66,8 +59,11 @@ function RoomRow({room, ratios, binds}: {room: Room; ratios: Ratios; binds: bool
                 )}
             </svg>
             <p class="facts">
-                takes {dollars(room.needed)} of at most {dollars(room.most)}
-                {each(room)}
+                {say.afford.limits.takes({
+                    needed: dollars(room.needed),
+                    most: dollars(room.most),
+                    monthly,
+                })}
             </p>
         </li>
     );

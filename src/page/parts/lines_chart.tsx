@@ -1,5 +1,6 @@
 // Lines over the years of a loan, with the one highest amount beside them.
 import {dollars, size} from '../figures';
+import {say} from '../language';
 import {Name} from './name';
 
 /// What is drawn: amounts by year, a color by its number, a thicker line for the one in hand.
@@ -46,7 +47,7 @@ export function LinesChart({title, lines}: {title: string; lines: Line[]}) {
             <svg
                 viewBox={`0 0 ${width} ${height}`}
                 role="img"
-                aria-label={`${title}; the same figures stand in the table below`}
+                aria-label={say.loans.years.chart({title})}
             >
                 {ticks.map(([share, words]) => (
                     <g key={share} class="tick">
@@ -70,7 +71,7 @@ export function LinesChart({title, lines}: {title: string; lines: Line[]}) {
                             y={height - 10}
                             text-anchor="middle"
                         >
-                            {year === 0 ? 'closing' : `year ${year}`}
+                            {year === 0 ? say.common.closing : say.loans.years.year({year})}
                         </text>
                     ),
                 )}

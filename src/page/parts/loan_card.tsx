@@ -3,6 +3,7 @@ import type {Program, Scenario} from '../answers';
 import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
+import {say} from '../language';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {
     DownPayment,
@@ -16,6 +17,7 @@ import {
 } from './loan_fields';
 import type {Written} from './loan_fields';
 import {MonthBar, MonthParts} from './month_bar';
+import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -23,18 +25,18 @@ function remove(index: number): void {
     const one = buyer.value!;
     const next = copy(one.inquiry);
     const [gone] = next.scenarios.splice(index, 1);
-    void act(next, {what: `${brief(gone.name)} taken away`, touch: null, remarks: []}, true);
+    const what = say.loan.taken_away({loan: brief(gone.name)});
+    void act(next, {what, touch: null, remarks: []}, true);
 }
 
 function insurance_words(scenario: Scenario): string {
     const insurance = scenario.mortgage_insurance;
-    if (insurance.paid_up) return 'paid up at closing';
-    if (insurance.payments === 0) return 'none';
-    if (insurance.whole_term) return 'for the whole loan';
-    const asked = insurance.on_request_date
-        ? `; on request from ${month(insurance.on_request_date)}`
-        : '';
-    return `to ${month(insurance.last_date)}${asked}`;
+    const words = say.loan.insurance;
+    if (insurance.paid_up) return words.paid_up;
+    if (insurance.payments === 0) return words.none;
+    if (insurance.whole_term) return words.whole_loan;
+    const [last, request] = [month(insurance.last_date), month(insurance.on_request_date)];
+    return request ? words.to_or_on_request({last, request}) : words.to({last});
 }
 
 /// What a way to pay comes to a month, with the terms that stand beside it.
@@ -42,17 +44,20 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
     if (!scenario.available) {
         return (
             <p class="refused">
-                Not to be had: {scenario.refusals.map((one) => one.words).join('; ')}
+                {say.common.refused({why: scenario.refusals.map((one) => one.words).join('; ')})}
             </p>
         );
     }
     return (
         <div class="loan-month">
             <p class="big-month">
-                <span class="big">{dollars(scenario.monthly.total)}</span> a month
+                {say.loan.month({amount: dollars(scenario.monthly.total), big: marked('big')})}
             </p>
             <p class="terms">
-                {terms_words(scenario.terms)}. {estimate_words(tour.value!.heading)}
+                {say.terms.beside({
+                    terms: terms_words(scenario.terms),
+                    estimate: estimate_words(tour.value!.heading),
+                })}
             </p>
             <MonthBar monthly={scenario.monthly} widest={widest} />
         </div>
@@ -63,15 +68,15 @@ function Answer({scenario}: {scenario: Scenario}) {
     if (!scenario.available) return null;
     const rows: [string, string][] = [
         [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close)],
-        ['All cash, deposits too', dollars(scenario.cash.needed)],
-        ['Loan', dollars(scenario.loan)],
-        ['Mortgage insurance', insurance_words(scenario)],
-        ['Paid in five years', dollars(scenario.paid_in_five_years)],
-        ['Owed after five years', dollars(scenario.balance_after_five_years)],
-        ['Paid over the loan', dollars(scenario.paid_over_loan)],
+        [say.loan.all_cash, dollars(scenario.cash.needed)],
+        [say.common.loan, dollars(scenario.loan)],
+        [say.common.mortgage_insurance, insurance_words(scenario)],
+        [say.loan.paid_in_five_years, dollars(scenario.paid_in_five_years)],
+        [say.loan.owed_after_five_years, dollars(scenario.balance_after_five_years)],
+        [say.loan.paid_over_loan, dollars(scenario.paid_over_loan)],
     ];
     if (!is_zero(scenario.terms.extra_principal)) {
-        rows.push(['Paid off with payment', String(scenario.payments)]);
+        rows.push([say.loan.paid_off_with, String(scenario.payments)]);
     }
     const first = scenario.first_year;
     return (
@@ -79,8 +84,10 @@ function Answer({scenario}: {scenario: Scenario}) {
             <MonthParts monthly={scenario.monthly} />
             {first.months > 0 && first.monthly.total !== scenario.monthly.total && (
                 <p class="facts">
-                    First {first.months} months: {dollars(first.monthly.total)} a month, while taxes
-                    are on less than the finished home or a buydown pays a part.
+                    {say.loan.first_months({
+                        months: first.months,
+                        amount: dollars(first.monthly.total),
+                    })}
                 </p>
             )}
             <dl class="facts-list">
@@ -134,7 +141,7 @@ export function Card({
             {scenario && <Month scenario={scenario} widest={widest} />}
             <div class="loan-terms">
                 <Select
-                    label="Program"
+                    label={say.loan.program}
                     value={written.program}
                     choices={programs.map((one) => [one.id, one.name])}
                     change={(value) =>
@@ -147,7 +154,7 @@ export function Card({
                     }
                 />
                 <Select
-                    label="Term"
+                    label={say.common.term}
                     value={String(months)}
                     choices={unique([...terms, months]).map((count) => [
                         String(count),
@@ -159,7 +166,7 @@ export function Card({
                             Number(value) % 12 === 0
                                 ? {years: Number(value) / 12, months: undefined}
                                 : {months: Number(value), years: undefined},
-                            'term',
+                            say.loan.changed.term,
                         )
                     }
                 />
@@ -176,7 +183,7 @@ export function Card({
             {scenario && <p class="note">{scenario.terms.fine_print}</p>}
             {!only && (
                 <button class="quiet" onClick={() => remove(index)}>
-                    Take away
+                    {say.loan.take_away}
                 </button>
             )}
         </article>

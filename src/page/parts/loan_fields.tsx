@@ -2,10 +2,10 @@
 import type {Program} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
+import {say} from '../language';
 import {name_after} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
-import {entitlement_words} from '../words';
 import {minus} from './terms';
 import {Typed} from './typed_field';
 import {brief} from '../figures';
@@ -31,7 +31,8 @@ export function edit(
         scenario.name = name_after(before, scenario, taken, programs);
     }
     next.scenarios[index] = scenario;
-    change_terms(next, index, {what: `${brief(scenario.name)}: ${what}`, touch: null, remarks: []});
+    const change = say.loan.change({loan: brief(scenario.name), what});
+    change_terms(next, index, {what: change, touch: null, remarks: []});
 }
 
 /// A percent is one whatever the field is set to, and so are dollars.
@@ -60,32 +61,32 @@ export function DownPayment({
     };
     return (
         <fieldset class="field">
-            <legend>Down payment</legend>
+            <legend>{say.common.down_payment}</legend>
             <div class="pair">
                 <Typed
-                    label="Down payment"
+                    label={say.common.down_payment}
                     value={String(down[kind])}
                     wrong={wrong}
                     before={kind === 'percent' ? undefined : '$'}
                     after={kind === 'percent' ? '%' : undefined}
                     change={(value, typed) =>
-                        edit(index, {down: down_of(kind, value, typed)}, 'down payment')
+                        edit(index, {down: down_of(kind, value, typed)}, say.loan.changed.down)
                     }
                 />
                 <select
-                    aria-label="Down payment given as"
+                    aria-label={say.loan.downs.given_as}
                     value={kind}
                     onChange={(event) =>
                         edit(
                             index,
                             {down: {[event.currentTarget.value]: known[event.currentTarget.value]}},
-                            'down payment',
+                            say.loan.changed.down,
                         )
                     }
                 >
-                    <option value="percent">of the value</option>
-                    <option value="amount">in dollars</option>
-                    <option value="cash">from this cash</option>
+                    <option value="percent">{say.loan.downs.percent}</option>
+                    <option value="amount">{say.loan.downs.amount}</option>
+                    <option value="cash">{say.loan.downs.cash}</option>
                 </select>
             </div>
         </fieldset>
@@ -103,10 +104,11 @@ function ladder_of(program: Program | undefined, written: Written) {
     return same.find((one) => one.lock_days >= lock) ?? same[same.length - 1];
 }
 
-function rate_words(rate: Written): string {
+/// What stands for a rate in the list of them.
+function rate_key(rate: Written): string {
     if ('quoted' in rate) return 'quoted';
-    if ('note' in rate) return `note ${rate.note}`;
-    return `points ${rate.points ?? '0'}`;
+    if ('note' in rate) return `note:${rate.note}`;
+    return `points:${rate.points ?? '0'}`;
 }
 
 export function RateField({
@@ -122,64 +124,67 @@ export function RateField({
 }) {
     const rate: Written = written.rate ?? {points: '0'};
     const ladder = ladder_of(program, written);
-    const now = rate_words(rate);
+    const now = rate_key(rate);
+    const words = say.loan.rates;
     const choices = new Map<string, [string, Written]>([
-        ['points 0', ['lowest without points', {points: '0'}]],
-        ['points 1', ['lowest with up to 1 point', {points: '1'}]],
-        ['points 2', ['lowest with up to 2 points', {points: '2'}]],
+        ['points:0', [words.lowest, {points: '0'}]],
+        ['points:1', [words.up_to_points({points: '1'}), {points: '1'}]],
+        ['points:2', [words.up_to_points({points: '2'}), {points: '2'}]],
     ]);
     if (now.startsWith('points') && !choices.has(now)) {
-        choices.set(now, [`lowest with up to ${rate.points} points`, rate]);
+        choices.set(now, [words.up_to_points({points: `${rate.points}`}), rate]);
     }
     for (const rung of ladder?.rungs ?? []) {
-        choices.set(`note ${rung.rate}`, [
-            `${rung.rate} %, listed at ${minus(rung.points)} points`,
+        choices.set(`note:${rung.rate}`, [
+            words.listed({rate: rung.rate, points: minus(rung.points)}),
             {note: rung.rate},
         ]);
     }
-    if (now.startsWith('note') && !choices.has(now)) choices.set(now, [`${rate.note} %`, rate]);
-    choices.set('quoted', [
-        'quoted by a lender…',
-        {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'},
-    ]);
+    if (now.startsWith('note') && !choices.has(now))
+        choices.set(now, [words.noted({rate: `${rate.note}`}), rate]);
+    choices.set('quoted', [words.quoted, {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'}]);
     return (
         <fieldset class="field">
-            <legend>Rate</legend>
+            <legend>{say.loan.rate}</legend>
             <select
-                aria-label="Rate"
+                aria-label={say.loan.rate}
                 value={now}
                 onChange={(event) =>
-                    edit(index, {rate: choices.get(event.currentTarget.value)![1]}, 'rate')
+                    edit(
+                        index,
+                        {rate: choices.get(event.currentTarget.value)![1]},
+                        say.loan.changed.rate,
+                    )
                 }
             >
-                {[...choices].map(([key, [words]]) => (
+                {[...choices].map(([key, [said]]) => (
                     <option key={key} value={key}>
-                        {words}
+                        {said}
                     </option>
                 ))}
             </select>
             {now === 'quoted' && (
                 <div class="pair">
                     <Typed
-                        label="Rate quoted"
+                        label={words.rate_quoted}
                         value={String(rate.quoted)}
                         after="%"
                         wrong={wrong}
-                        change={(value) => edit(index, {rate: {...rate, quoted: value}}, 'rate')}
+                        change={(value) =>
+                            edit(index, {rate: {...rate, quoted: value}}, say.loan.changed.rate)
+                        }
                     />
                     <Typed
-                        label="Points quoted"
+                        label={words.points_quoted}
                         value={String(rate.points ?? '0')}
-                        after="points"
-                        change={(value) => edit(index, {rate: {...rate, points: value}}, 'points')}
+                        after={words.points_unit}
+                        change={(value) =>
+                            edit(index, {rate: {...rate, points: value}}, say.loan.changed.points)
+                        }
                     />
                 </div>
             )}
-            {wrong && now !== 'quoted' && (
-                <span class="wrong">
-                    {wrong.found}; expected: {wrong.expected}
-                </span>
-            )}
+            {wrong && now !== 'quoted' && <span class="wrong">{say.common.wrong(wrong)}</span>}
         </fieldset>
     );
 }
@@ -259,11 +264,11 @@ export function More({
     const choices = program?.choices ?? [];
     return (
         <details class="more">
-            <summary>Lock, buydown and more</summary>
+            <summary>{say.loan.more}</summary>
             <label class="field">
-                <span>Name</span>
+                <span>{say.loan.name}</span>
                 <Typed
-                    label="Name"
+                    label={say.loan.name}
                     mode="text"
                     value={written.name}
                     change={(value) => {
@@ -272,44 +277,39 @@ export function More({
                 />
             </label>
             <Select
-                label="Rate lock"
+                label={say.loan.lock}
                 value={String(lock)}
-                choices={unique([...locks, lock]).map((days) => [String(days), `${days} days`])}
-                change={(value) => edit(index, {lock_days: Number(value)}, 'rate lock')}
+                choices={unique([...locks, lock]).map((days) => [
+                    String(days),
+                    say.loan.lock_days({days}),
+                ])}
+                change={(value) => edit(index, {lock_days: Number(value)}, say.loan.changed.lock)}
             />
             <Select
-                label="Temporary buydown"
+                label={say.loan.buydown}
                 value={written.buydown ?? 'none'}
-                choices={[
-                    ['none', 'none'],
-                    ['1-0', '1-0: one point off the first year'],
-                    ['2-1', '2-1: two points off, then one'],
-                    ['3-2-1', '3-2-1: three points off, two, one'],
-                ]}
+                choices={Object.entries(say.loan.buydowns)}
                 change={(value) =>
-                    edit(index, {buydown: value === 'none' ? undefined : value}, 'buydown')
+                    edit(
+                        index,
+                        {buydown: value === 'none' ? undefined : value},
+                        say.loan.changed.buydown,
+                    )
                 }
             />
             {program && choices.includes('fee') && (
                 <Select
                     label={program.upfront_fee}
                     value={written.fee ?? 'financed'}
-                    choices={[
-                        ['financed', 'added to the loan'],
-                        ['cash', 'paid in cash'],
-                    ]}
+                    choices={Object.entries(say.loan.fees)}
                     change={(value) => edit(index, {fee: value}, program.upfront_fee)}
                 />
             )}
             {choices.includes('mi_premium') && (
                 <Select
-                    label="Mortgage insurance is paid"
+                    label={say.loan.insurance_paid}
                     value={premium_of(written)}
-                    choices={[
-                        ['monthly', 'with each payment'],
-                        ['single', 'at closing, in a single premium'],
-                        ['financed', 'in a single premium, added to the loan'],
-                    ]}
+                    choices={Object.entries(say.loan.premiums)}
                     change={(value) =>
                         edit(
                             index,
@@ -317,28 +317,27 @@ export function More({
                                 mi_premium: value === 'monthly' ? undefined : 'single',
                                 fee: value === 'financed' ? value : undefined,
                             },
-                            'premium of mortgage insurance',
+                            say.loan.changed.premium,
                         )
                     }
                 />
             )}
             {choices.includes('mi_ends') && written.mi_premium !== 'single' && (
                 <Select
-                    label="Mortgage insurance ends"
+                    label={say.loan.insurance_ends_when}
                     value={written.mi_ends ?? 'automatic'}
-                    choices={[
-                        ['automatic', 'by itself, at 78 %'],
-                        ['request', 'when asked for, at 80 %'],
-                    ]}
-                    change={(value) => edit(index, {mi_ends: value}, 'end of mortgage insurance')}
+                    choices={Object.entries(say.loan.insurance_ends)}
+                    change={(value) =>
+                        edit(index, {mi_ends: value}, say.loan.changed.insurance_ends)
+                    }
                 />
             )}
             {choices.includes('use') && (
                 <Select
-                    label="VA loan benefit"
+                    label={say.loan.benefit}
                     value={written.use ?? 'first'}
-                    choices={Object.entries(entitlement_words)}
-                    change={(value) => edit(index, {use: value}, 'use of the benefit')}
+                    choices={Object.entries(say.codes.entitlements)}
+                    change={(value) => edit(index, {use: value}, say.loan.changed.benefit)}
                 />
             )}
         </details>
@@ -346,5 +345,5 @@ export function More({
 }
 
 function rename(index: number, name: string): void {
-    edit(index, {name}, 'renamed');
+    edit(index, {name}, say.loan.changed.name);
 }

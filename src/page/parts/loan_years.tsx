@@ -3,28 +3,22 @@ import {useState} from 'preact/hooks';
 
 import type {Compare, Stretch} from '../answers';
 import {brief, dollars, percent} from '../figures';
+import {say} from '../language';
+import {marked} from './marks';
 import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
 import {Name} from './name';
 
-const curves: [Curve, string, string][] = [
-    [
-        'spent_and_owed',
-        'Spent and owed',
-        'Cash, payments and insurance so far, and the balance still owed',
-    ],
-    ['balance', 'Balance', 'What is still owed'],
-    ['paid', 'Paid so far', 'Everything paid so far, taxes and insurance too'],
-];
+const curves: Curve[] = ['spent_and_owed', 'balance', 'paid'];
 
 export function Years({answer, hand}: {answer: Compare; hand: string}) {
     const [curve, show] = useState<Curve>('spent_and_owed');
-    const words = curves.find(([key]) => key === curve)!;
+    const words = say.loans.years;
     return (
         <section class="group wide">
-            <h3>Over the years</h3>
-            <div class="segments" role="radiogroup" aria-label="What the lines show">
-                {curves.map(([key, name]) => (
+            <h3>{words.title}</h3>
+            <div class="segments" role="radiogroup" aria-label={words.lines_label}>
+                {curves.map((key) => (
                     <label key={key} class="segment">
                         <input
                             type="radio"
@@ -32,11 +26,16 @@ export function Years({answer, hand}: {answer: Compare; hand: string}) {
                             checked={key === curve}
                             onChange={() => show(key)}
                         />
-                        <span>{name}</span>
+                        <span>{words.curves[key].name}</span>
                     </label>
                 ))}
             </div>
-            <YearsChart scenarios={answer.scenarios} curve={curve} hand={hand} title={words[2]} />
+            <YearsChart
+                scenarios={answer.scenarios}
+                curve={curve}
+                hand={hand}
+                title={words.curves[curve].says}
+            />
             <YearsTable answer={answer} curve={curve} />
         </section>
     );
@@ -49,12 +48,12 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
     );
     return (
         <details class="more">
-            <summary>The same as a table</summary>
-            <div class="scroll" tabIndex={0} role="region" aria-label="Figures by year">
+            <summary>{say.loans.years.as_table}</summary>
+            <div class="scroll" tabIndex={0} role="region" aria-label={say.loans.years.table}>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col">End of year</th>
+                            <th scope="col">{say.loans.years.end_of_year}</th>
                             {drawn.map((one) => (
                                 <th scope="col" key={one.terms.name}>
                                     <Name of={one.terms.name} />
@@ -65,7 +64,7 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
                     <tbody>
                         {years.map((year) => (
                             <tr key={year}>
-                                <th scope="row">{year === 0 ? 'closing' : year}</th>
+                                <th scope="row">{year === 0 ? say.common.closing : year}</th>
                                 {drawn.map((one) => (
                                     <td key={one.terms.name}>
                                         {dollars(
@@ -89,6 +88,10 @@ function first_change(stretches: Stretch[]): number {
     return stretches.length > 1 ? stretches[1].from : Infinity;
 }
 
+function when(stretch: Stretch) {
+    return <span class="cross-when">{stretch.when}</span>;
+}
+
 export function Crossings({answer}: {answer: Compare}) {
     if (answer.orders.length === 0) return null;
     const orders = [...answer.orders].sort(
@@ -96,28 +99,33 @@ export function Crossings({answer}: {answer: Compare}) {
     );
     return (
         <section class="group wide">
-            <h3>Which has cost less, and when</h3>
-            <p class="group-says">
-                Cash, payments and insurance so far and the balance owed, of two loans on the same
-                home.
-            </p>
+            <h3>{say.loans.crossings.title}</h3>
+            <p class="group-says">{say.loans.crossings.says}</p>
             <ul class="crossings orders">
                 {orders.map(({first, second, stretches}) => (
                     <li key={`${first}|${second}`}>
                         <span>
-                            {brief(first)} <span class="faint">against</span> {brief(second)}
+                            {say.loans.crossings.against({
+                                first: brief(first),
+                                second: brief(second),
+                                faint: marked('faint'),
+                            })}
                         </span>
                         <ul>
                             {stretches.map((one) => (
                                 <li key={one.from}>
-                                    <span class="cross-when">{one.when}</span>{' '}
-                                    {one.cheaper === 'neither' ? (
-                                        'both cost the same'
-                                    ) : (
-                                        <strong>
-                                            {brief(one.cheaper === 'first' ? first : second)}
-                                        </strong>
-                                    )}
+                                    {one.cheaper === 'neither'
+                                        ? say.loans.crossings.same({when: when(one)})
+                                        : say.loans.crossings.cheaper({
+                                              when: when(one),
+                                              loan: (
+                                                  <strong>
+                                                      {brief(
+                                                          one.cheaper === 'first' ? first : second,
+                                                      )}
+                                                  </strong>
+                                              ),
+                                          })}
                                 </li>
                             ))}
                         </ul>
@@ -132,14 +140,19 @@ export function Points({answer}: {answer: Compare}) {
     if (answer.points.length === 0) return null;
     return (
         <section class="group wide">
-            <h3>Points and what they pay back</h3>
+            <h3>{say.loans.points.title}</h3>
             <ul class="crossings">
                 {answer.points.map((one: any, i) => (
                     <li key={i}>
                         <span>
-                            {one.scenario}: {percent(one.rate)} instead of{' '}
-                            {percent(one.rate_without)} takes {dollars(one.extra_cash)} more cash
-                            and saves {dollars(one.saved_monthly)} a month ; {one.words}.
+                            {say.loans.points.pay_back({
+                                loan: one.scenario,
+                                rate: percent(one.rate),
+                                rate_without: percent(one.rate_without),
+                                cash: dollars(one.extra_cash),
+                                saved: dollars(one.saved_monthly),
+                                when: one.words,
+                            })}
                         </span>
                     </li>
                 ))}

@@ -1,15 +1,16 @@
 // The buyer's means: income, debts, cash, and how strictly they are held against a loan.
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
+import {say} from '../language';
 import {act, buyer, problems, set_ask} from '../store';
 import {Typed} from './typed_field';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
-const facts: [string, boolean, string][] = [
-    ['income', true, 'Gross income a month'],
-    ['debts', true, 'Debts a month'],
-    ['income_taxes', true, 'Taxes on the income a month'],
-    ['cash', false, 'Cash there is'],
+const facts: ['income' | 'debts' | 'income_taxes' | 'cash', boolean][] = [
+    ['income', true],
+    ['debts', true],
+    ['income_taxes', true],
+    ['cash', false],
 ];
 
 function value_of(inquiry: Inquiry, member: string, monthly: boolean): string {
@@ -27,36 +28,37 @@ function write(member: string, monthly: boolean, value: string, name: string): v
 
 export function Means() {
     const {inquiry, asks} = buyer.value!;
+    const {means} = say.afford;
     const wrong = (path: string) =>
         problems.value.find((one) => `${one.path}/`.startsWith(`${path}/`));
     return (
         <div class="means">
-            {facts.map(([member, monthly, name]) => (
+            {facts.map(([member, monthly]) => (
                 <label key={member} class="field">
-                    <span>{name}</span>
+                    <span>{means[member]}</span>
                     <Typed
-                        label={name}
+                        label={means[member]}
                         before="$"
                         value={value_of(inquiry, member, monthly)}
                         wrong={wrong(`/${member}`)}
-                        change={(value) => write(member, monthly, value, name)}
+                        change={(value) => write(member, monthly, value, means[member])}
                     />
                 </label>
             ))}
             <label class="field">
-                <span>Persons in the household</span>
+                <span>{means.household}</span>
                 <Typed
-                    label="Persons in the household"
+                    label={means.household}
                     value={String(inquiry.household ?? '')}
                     wrong={wrong('/household')}
-                    change={(value) => write('household', false, value, 'Persons in the household')}
+                    change={(value) => write('household', false, value, means.household)}
                 />
             </label>
             <label class="field">
-                <span>Kept in reserve</span>
+                <span>{means.reserves}</span>
                 <Typed
-                    label="Months of the payment kept in reserve"
-                    after="months"
+                    label={means.reserves_label}
+                    after={means.months}
                     value={asks.reserves ?? '0'}
                     change={(value) => set_ask('reserves', value)}
                 />
@@ -69,12 +71,9 @@ export function Means() {
                         set_ask('automated', event.currentTarget.checked ? 'yes' : '')
                     }
                 />
-                <span>As if automated underwriting had accepted it</span>
+                <span>{means.automated}</span>
             </label>
-            <p class="facts means-note">
-                All of this stays in this browser: it is in no link, no log and not on the sheet.
-                Taxes and persons are asked for the residual income of VA loans alone.
-            </p>
+            <p class="facts means-note">{means.note}</p>
         </div>
     );
 }

@@ -24,7 +24,7 @@ export function MonthBar({monthly, widest}: {monthly: Monthly; widest: number}) 
             {parts.map((part) => (
                 <rect
                     key={part.key}
-                    class={part.color}
+                    class={`part ${part.color}`}
                     x={part.at}
                     y="0"
                     width={Math.max(part.width - 0.3, 0.1)}
@@ -42,7 +42,7 @@ export function MonthParts({monthly}: {monthly: Monthly}) {
                 <div key={key}>
                     <dt>
                         <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
-                            <rect class={color} width="10" height="10" />
+                            <rect class={`part ${color}`} width="10" height="10" />
                         </svg>
                         {name}
                     </dt>

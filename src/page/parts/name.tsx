@@ -2,6 +2,7 @@
 import {signal} from '@preact/signals';
 
 import {brief} from '../figures';
+import {say} from '../language';
 import {Dialog} from './dialog';
 
 const opened = signal('');
@@ -29,7 +30,7 @@ export function Name({of: name}: {of: string | undefined}) {
             <button
                 type="button"
                 class="whole-name"
-                aria-label="The whole name"
+                aria-label={say.frame.whole_name}
                 onClick={(event) => {
                     event.preventDefault(); // in a label it is no touch of what is named
                     opened.value = words;
@@ -46,7 +47,7 @@ export function WholeName() {
     if (!opened.value) return null;
     return (
         <Dialog
-            title="The whole name"
+            title={say.frame.whole_name}
             done={() => {
                 opened.value = '';
             }}

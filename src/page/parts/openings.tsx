@@ -1,4 +1,5 @@
 // Whom to open: somebody this browser kept, a new buyer, an example, a file.
+import {say} from '../language';
 import {away, book_of, books_here, known, notice, open, open_new, take_up} from '../store';
 import {Name} from './name';
 import {brief} from '../figures';
@@ -9,12 +10,12 @@ async function load(file: File): Promise<void> {
         inquiry = JSON.parse(await file.text());
         if (typeof inquiry !== 'object' || inquiry === null) throw new Error();
     } catch {
-        notice.value = `${file.name} is not an inquiry file: it holds no JSON that can be read.`;
+        notice.value = say.buyers.no_file({file: file.name});
         return;
     }
     const book = book_of(String(inquiry.price_book ?? ''));
     if (!book) {
-        notice.value = `The price book that ${file.name} is about is not here. Here is: ${books_here()}.`;
+        notice.value = say.buyers.file_no_book({file: file.name, books: books_here()});
         return;
     }
     open({...inquiry, price_book: book});
@@ -25,7 +26,7 @@ function Names({done}: {done: () => void}) {
     if (away.value.length === 0) return null;
     return (
         <section>
-            <h3>Kept in this browser</h3>
+            <h3>{say.buyers.kept}</h3>
             <ul class="choices">
                 {away.value.map((one) => {
                     const here = book_of(one.price_book) !== null;
@@ -41,12 +42,7 @@ function Names({done}: {done: () => void}) {
                                 }}
                             >
                                 <span class="cut">{brief(one.name)}</span>
-                                {!here && (
-                                    <span class="faint">
-                                        The price book{one.community && ` of ${one.community}`} is
-                                        not here.
-                                    </span>
-                                )}
+                                {!here && <span class="faint">{say.buyers.kept_no_book(one)}</span>}
                             </button>
                         </li>
                     );
@@ -76,7 +72,7 @@ export function Openings({done, remarks}: {done: () => void; remarks: boolean}) 
                                         done();
                                     }}
                                 >
-                                    <span>A new buyer</span>
+                                    <span>{say.buyers.new_one}</span>
                                     <span class="faint">{book.first.comment}</span>
                                 </button>
                             </li>
@@ -108,7 +104,7 @@ export function Openings({done, remarks}: {done: () => void; remarks: boolean}) 
 function FileButton({done}: {done: () => void}) {
     return (
         <label class="file-button">
-            Open an inquiry file…
+            {say.buyers.open_file}
             <input
                 type="file"
                 accept=".json,application/json"

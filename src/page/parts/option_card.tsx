@@ -2,15 +2,22 @@
 import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
 import {brief, is_zero, plain, short, signed} from '../figures';
+import {say} from '../language';
 import {present, with_quantity, with_spend, without} from '../inquiry';
 import {act, buyer, tell, touch, tour} from '../store';
 import type {Change} from '../store';
 import {plain_number} from '../typed';
 import {wish_for} from '../wishes';
-import {unit_words} from '../words';
+import type {Unit} from '../words/english/codes';
+import {marked, small} from './marks';
 import {Typed, use_typed} from './typed_field';
 import {turn_wish} from './wish_list';
 import {Name} from './name';
+
+/// Single things have none.
+function unit_of({unit}: {unit: Unit}): string | null {
+    return unit === 'each' ? null : say.codes.units[unit];
+}
 
 /// What a touch would change, beside what it is a touch on.
 function Effect({how, taken}: {how: Touch; taken: boolean}) {
@@ -25,13 +32,12 @@ function Effect({how, taken}: {how: Touch; taken: boolean}) {
     if (nothing) return null;
     return (
         <span class="effect">
-            {taken && <span class="effect-cash">taking it out:</span>}
+            {taken && <span class="effect-cash">{say.options.taking_it_out}</span>}
             <span class="effect-month">
-                {signed(month)}
-                <small> a month</small>
+                {say.common.monthly_small({amount: signed(month), small})}
             </span>
             <span class="effect-cash">
-                {signed(cash)} cash<span class="roomy"> in all</span>
+                {say.options.cash_in_all({amount: signed(cash), roomy: marked('roomy')})}
             </span>
         </span>
     );
@@ -40,27 +46,26 @@ function Effect({how, taken}: {how: Touch; taken: boolean}) {
 function words_beside(how: Touch | null): string {
     if (!how) return '';
     const words = [];
-    if (how.along.length > 0) {
-        words.push(
-            `${how.takes_out ? 'takes out with it' : 'brings along'}: ${how.along.map(brief).join(', ')}`,
-        );
-    }
+    const {takes_out, brings_along, takes_the_place} = say.options;
+    const along = {names: how.along.map(brief).join(', ')};
+    if (along.names) words.push(how.takes_out ? takes_out(along) : brings_along(along));
     if (how.instead_of.length > 0)
-        words.push(`takes the place of: ${how.instead_of.map(brief).join(', ')}`);
+        words.push(takes_the_place({names: how.instead_of.map(brief).join(', ')}));
     return words.join('; ');
 }
 
 /// Beside a row that can be touched stands what the touch changes, against what is chosen now.
 function price_of(option: Option, form: Form, single: boolean): string {
-    if (form.state === 'in_package') return 'in a package';
+    if (form.state === 'in_package') return say.common.in_a_package;
     if (option.kind !== 'choice') {
-        if (form.state === 'chosen' && !single) return `yours, ${short(form.price)}`;
+        if (form.state === 'chosen' && !single)
+            return say.options.yours_at({price: short(form.price)});
         if (form.touch && form.state !== 'chosen') return signed(form.touch.price, short);
     }
-    if (form.state === 'included') return option.kind === 'choice' ? 'no cost' : 'included';
-    if (option.kind === 'choice') return 'no cost';
+    if (option.kind === 'choice') return say.common.no_cost;
+    if (form.state === 'included') return say.options.included;
     if (!form.price) return '';
-    return is_zero(form.price) ? 'no extra cost' : short(form.price);
+    return is_zero(form.price) ? say.common.no_extra_cost : short(form.price);
 }
 
 /// One thing to touch: a row as wide as the page, its control at the left, its money at the right.
@@ -99,7 +104,11 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
                     </span>
                     {single && option.text && <span class="row-note">{option.text}</span>}
                     {form.note && <span class="row-note">{form.note}</span>}
-                    {held && <span class="row-note">comes in {form.why}</span>}
+                    {held && (
+                        <span class="row-note">
+                            {say.options.comes_in({package_name: form.why})}
+                        </span>
+                    )}
                     {beside && <span class="row-note bites">{beside}</span>}
                     {form.touch?.jumps.map((jump) => (
                         <span key={jump} class="row-note jump" title={jump}>
@@ -126,7 +135,9 @@ function Stepper({option}: {option: Option}) {
         if (value === now) return;
         void change_number(option, value, (inquiry) => with_quantity(inquiry, option, value));
     };
-    const field = use_typed(now, (text) => set(plain_number(text, '', unit_words[quantity.unit])));
+    const field = use_typed(now, (text) =>
+        set(plain_number(text, '', say.codes.units[quantity.unit])),
+    );
     const next = (sign: number) => {
         const places = Math.max(
             ...[quantity.step!, quantity.now].map((one) => (one.split('.')[1] ?? '').length),
@@ -138,25 +149,25 @@ function Stepper({option}: {option: Option}) {
     return (
         <div class="stepper">
             <button
-                aria-label={`Fewer: ${option.name}`}
+                aria-label={say.options.fewer(option)}
                 onClick={() => next(-1)}
                 disabled={Number(now) <= Number(quantity.lowest)}
             >
                 −
             </button>
             <label>
-                <span class="sr">{brief(option.name)}, how many</span>
+                <span class="sr">{say.options.how_many({name: brief(option.name)})}</span>
                 <input inputMode="decimal" {...field} />
             </label>
             <button
-                aria-label={`More: ${option.name}`}
+                aria-label={say.options.more(option)}
                 onClick={() => next(1)}
                 disabled={Number(now) >= Number(quantity.highest)}
             >
                 +
             </button>
             <span class="faint">
-                {quantity.unit === 'each' ? '' : unit_words[quantity.unit]} {quantity.limits}
+                {say.options.limits({unit: unit_of(quantity) ?? '', limits: quantity.limits ?? ''})}
             </span>
         </div>
     );
@@ -175,7 +186,11 @@ async function change_number(
     const hand = before.scenarios?.find((each: any) => each.name === answer.scenario.terms.name);
     const chosen = option.forms.find((form) => form.state === 'chosen');
     const name = `${option.id}${chosen?.id ? `:${chosen.id}` : ''}=${value}`;
-    const what: Change = {what: `${option.name}: ${plain(value)}`, touch: null, remarks: []};
+    const what: Change = {
+        what: say.common.with_form({name: option.name, form: plain(value)}),
+        touch: null,
+        remarks: [],
+    };
     await tell(act(next(before), what), what, async () => {
         const adds = await ask<{items: AddsItem[]}>(
             'adds',
@@ -194,7 +209,7 @@ function Allowance({option}: {option: Option}) {
     const set = (value: string) => {
         if (value === '') {
             void act(without(buyer.value!.inquiry, [option.id]), {
-                what: `${option.name}: within the allowance`,
+                what: say.options.within_allowance(option),
                 touch: null,
                 remarks: [],
             });
@@ -204,11 +219,11 @@ function Allowance({option}: {option: Option}) {
     };
     return (
         <div class="allowance">
-            <p>{short(option.budget)} is in the price. What is spent above it is charged.</p>
+            <p>{say.options.allowance({budget: short(option.budget)})}</p>
             <label class="field">
-                <span>To spend</span>
+                <span>{say.options.to_spend}</span>
                 <Typed
-                    label={`To spend on ${option.name}`}
+                    label={say.options.to_spend_on(option)}
                     before="$"
                     value={now}
                     hint={option.budget ?? ''}
@@ -222,15 +237,12 @@ function Allowance({option}: {option: Option}) {
 function facts_of(option: Option): string[] {
     const facts = [];
     if (option.quantity && !option.quantity.asked) {
-        facts.push(
-            `${plain(option.quantity.now)} ` +
-                (option.quantity.unit === 'each' ? 'of them' : unit_words[option.quantity.unit]),
-        );
+        const count = plain(option.quantity.now);
+        facts.push(say.options.counted({count, unit: unit_of(option.quantity)}));
     }
-    if (option.agreed) facts.push('in the contract already');
-    if (option.cutoff) facts.push(`choose before: ${option.cutoff.toLowerCase()}`);
-    if (option.work.length > 0)
-        facts.push(`${option.work.join(', ')} work: permit and licensed trade`);
+    if (option.agreed) facts.push(say.options.agreed);
+    if (option.cutoff) facts.push(say.options.choose_before({stage: option.cutoff}));
+    if (option.work.length > 0) facts.push(say.options.work({trades: option.work.join(', ')}));
     return facts;
 }
 
@@ -250,7 +262,7 @@ function Without({option}: {option: Option}) {
                     }}
                 />
                 <span class="row-name">
-                    <span class="row-title">Without</span>
+                    <span class="row-title">{say.options.without}</span>
                 </span>
                 <span class="row-money">{out && <Effect how={out} taken={false} />}</span>
             </label>
@@ -267,14 +279,19 @@ function WishButton({option}: {option: Option}) {
             aria-pressed={option.wish !== null}
             onClick={() => turn_wish(option)}
         >
-            {option.wish === null ? 'Add to the wishes' : `Wish no. ${option.wish}: take it off`}
+            {option.wish === null
+                ? say.wishes.list.add
+                : say.wishes.list.take_it_off({rank: `${option.wish}`})}
         </button>
     );
 }
 
-/// What an estimate is for that is of one alone.
-function each_words({quantity}: Option): string {
-    return quantity && quantity.unit !== 'each' ? ` a ${unit_words[quantity.unit]}` : ' each';
+/// What doing it after the closing is estimated at: of one alone, or of all.
+function later_words({later, quantity}: Option): string {
+    const {estimate, each, note} = later!;
+    const told = {estimate: short(estimate), note};
+    if (!each) return say.options.later(told);
+    return say.options.later_each({...told, unit: quantity && unit_of(quantity)});
 }
 
 export function OptionCard({option}: {option: Option}) {
@@ -310,15 +327,12 @@ export function OptionCard({option}: {option: Option}) {
             )}
             <WishButton option={option} />
             {option.quantity?.asked && option.picked && <Stepper option={option} />}
-            {option.parts.length > 0 && <p class="facts">Brings {option.parts.join('; ')}</p>}
+            {option.parts.length > 0 && (
+                <p class="facts">{say.options.brings({parts: option.parts.join('; ')})}</p>
+            )}
             {facts.length > 0 && <p class="facts">{facts.join(' · ')}</p>}
             {option.note && <p class="note">{option.note}</p>}
-            {option.later && (
-                <p class="note">
-                    After closing instead: about {short(option.later.estimate)}
-                    {option.later.each && each_words(option)}. {option.later.note}
-                </p>
-            )}
+            {option.later && <p class="note">{later_words(option)}</p>}
         </article>
     );
 }

@@ -1,6 +1,7 @@
 // What moves if the rate moves before the closing, and what a longer lock costs.
 import type {Shift, ShiftLock, ShiftRate} from '../answers';
 import {date, dollars, percent, plain, signed} from '../figures';
+import {say} from '../language';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
 import {estimate_words, terms_words} from './terms';
@@ -12,11 +13,12 @@ function RateRow({one}: {one: ShiftRate}) {
     return (
         <tr class={one.steps === 0 ? 'today' : ''}>
             <th scope="row">
-                {percent(one.rate)}
-                {one.steps === 0 && ' (today)'}
+                {one.steps === 0
+                    ? say.loans.rates.today({rate: percent(one.rate)})
+                    : percent(one.rate)}
             </th>
             <td>{one.apr ? percent(one.apr) : '-'}</td>
-            <td>{had ? dollars(cell.monthly) : 'not to be had'}</td>
+            <td>{had ? dollars(cell.monthly) : say.common.not_to_be_had}</td>
             <td>{had ? dollars(cell.cash_to_close) : ''}</td>
         </tr>
     );
@@ -26,13 +28,12 @@ function LockRow({one}: {one: ShiftLock}) {
     return (
         <tr class={one.chosen ? 'today' : ''}>
             <th scope="row">
-                {one.days} days{one.chosen && ' (in hand)'}
+                {say.loans.rates.days({days: one.days, in_hand: one.chosen})}
                 <span class="cell-note">
-                    to {date(one.ends)}
-                    {!one.covers_closing && ', before the closing'}
+                    {say.loans.rates.ends({on: date(one.ends), too_soon: !one.covers_closing})}
                 </span>
             </th>
-            <td>{one.points === null ? 'not offered at this rate' : plain(one.points)}</td>
+            <td>{one.points === null ? say.loans.rates.not_offered : plain(one.points)}</td>
             <td>{one.extra_cash === null ? '' : signed(one.extra_cash)}</td>
         </tr>
     );
@@ -44,20 +45,22 @@ export function RateMoves({scenario}: {scenario: string}) {
     if (!one || one.refusals.length > 0) return null;
     return (
         <section class="group wide rate-moves">
-            <h3>If the rate moves before the closing</h3>
+            <h3>{say.loans.rates.title}</h3>
             <p class="home-line">
-                <Name of={one.terms.name} />: every rate of the sheet moved by the same step. Only a
-                lock keeps a rate. As it stands {terms_words(one.terms)}.{' '}
-                {estimate_words(tour.value!.heading)}
+                {say.loans.rates.says({
+                    loan: <Name of={one.terms.name} />,
+                    terms: terms_words(one.terms),
+                    estimate: estimate_words(tour.value!.heading),
+                })}
             </p>
-            <div class="scroll" tabIndex={0} role="region" aria-label="Month and cash by rate">
+            <div class="scroll" tabIndex={0} role="region" aria-label={say.loans.rates.table}>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col">Note rate</th>
-                            <th scope="col">APR</th>
-                            <th scope="col">A month</th>
-                            <th scope="col">Cash to close</th>
+                            <th scope="col">{say.common.note_rate}</th>
+                            <th scope="col">{say.common.apr}</th>
+                            <th scope="col">{say.common.a_month}</th>
+                            <th scope="col">{say.common.cash_to_close}</th>
                         </tr>
                     </thead>
                     <tbody>
@@ -71,9 +74,9 @@ export function RateMoves({scenario}: {scenario: string}) {
                 <table class="locks">
                     <thead>
                         <tr>
-                            <th scope="col">Lock</th>
-                            <th scope="col">Points at this rate</th>
-                            <th scope="col">Change in cash</th>
+                            <th scope="col">{say.loans.rates.lock}</th>
+                            <th scope="col">{say.loans.rates.lock_points}</th>
+                            <th scope="col">{say.loans.rates.lock_cash}</th>
                         </tr>
                     </thead>
                     <tbody>

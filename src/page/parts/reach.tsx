@@ -1,8 +1,10 @@
 // How far each way to pay reaches: all of them on one scale, the home in hand marked on it.
 import type {Afford, AffordScenario} from '../answers';
 import {dollars, size} from '../figures';
+import {say} from '../language';
 import {take_in_hand} from '../store';
 import {holds_no_ratio, limits_words} from './limits';
+import {small} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
@@ -18,8 +20,8 @@ function ReachBar({price, home, widest}: {price: string | null; home: string; wi
             role="img"
             aria-label={
                 price
-                    ? `up to ${dollars(price)}; the home in hand is ${within ? 'not above' : 'above'} it`
-                    : 'no price fits'
+                    ? say.afford.reach.bar({price: dollars(price), within})
+                    : say.afford.reach.no_price
             }
         >
             <rect class="reach-track" y="2" width="100" height="6" />
@@ -64,7 +66,11 @@ function Row({
                     <span class="terms">{terms_words(one.terms)}</span>
                 ) : (
                     <span class="refused">
-                        {['no price fits', ...one.refusals.map((each) => each.words)].join(': ')}
+                        {one.refusals.length > 0
+                            ? say.afford.reach.no_price_since({
+                                  why: one.refusals.map((each) => each.words).join(': '),
+                              })
+                            : say.afford.reach.no_price}
                     </span>
                 )}
             </span>
@@ -72,21 +78,24 @@ function Row({
                 <ReachBar price={one.price} home={home} widest={widest} />
                 {one.price && one.binds.length > 0 && (
                     <span class="reach-binds">
-                        bound by {limits_words(one.binds, one.ratios)}
-                        {holds_no_ratio(one) && '; the income is held to no ratio'}
-                        {size(one.price) > widest && '; past the end of this scale'}
+                        {say.afford.reach.bound_by({
+                            limits: limits_words(one.binds, one.ratios),
+                            no_ratio: holds_no_ratio(one),
+                            past_scale: size(one.price) > widest,
+                        })}
                     </span>
                 )}
             </span>
             {one.price && one.scenario && (
                 <span class="overview-money">
                     <span class="row-price">
-                        <small>up to </small>
-                        {dollars(one.price)}
+                        {say.common.up_to({amount: dollars(one.price), small})}
                     </span>
-                    <span class="effect-cash">{dollars(one.scenario.monthly.total)} a month</span>
+                    <span class="effect-cash">
+                        {say.common.monthly({amount: dollars(one.scenario.monthly.total)})}
+                    </span>
                     <span class={within ? 'reach-within' : 'reach-short'}>
-                        {within ? 'reaches the home in hand' : 'short of the home in hand'}
+                        {within ? say.afford.reach.within : say.afford.reach.short}
                     </span>
                 </span>
             )}
@@ -100,7 +109,7 @@ export function Reach({answer, home, hand}: {answer: Afford; home: string; hand:
     const scaled = held.length > 0 ? held : answer.scenarios;
     const widest = Math.max(size(home) * 1.08, ...scaled.map((one) => size(one.price)));
     return (
-        <div class="overview reach" role="radiogroup" aria-label="The way to pay that is looked at">
+        <div class="overview reach" role="radiogroup" aria-label={say.afford.reach.label}>
             {answer.scenarios.map((one) => (
                 <Row
                     key={one.terms.name}
@@ -116,13 +125,13 @@ export function Reach({answer, home, hand}: {answer: Afford; home: string; hand:
                     <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
                         <rect class="reach-part within" y="2" width="10" height="6" />
                     </svg>
-                    highest contract price
+                    {say.afford.reach.key_price}
                 </span>
                 <span>
                     <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
                         <line class="reach-home" x1="5" x2="5" y1="0" y2="10" />
                     </svg>
-                    the home in hand, {dollars(home)}
+                    {say.afford.reach.key_home({price: dollars(home)})}
                 </span>
             </p>
         </div>

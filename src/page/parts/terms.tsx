@@ -1,6 +1,7 @@
 // The terms that stand beside every payment: rate, APR, term, down payment, what may change.
 import type {Heading, Terms} from '../answers';
-import {date, dollars, is_zero, percent, term} from '../figures';
+import {date, dollars, percent, term, unless_zero} from '../figures';
+import {say} from '../language';
 
 /// "−0.125": a credit.
 export function minus(number: string): string {
@@ -14,33 +15,28 @@ export function change_words(terms: Terms): string {
     const worst =
         rate.worst_case.find((step) => step.rate === rate.highest_rate) ??
         rate.worst_case[rate.worst_case.length - 1];
-    return (
-        `the rate holds for ${term(rate.initial_months)}, then may change every ` +
-        `${rate.reset_months} months, up to ${percent(rate.highest_rate)}` +
-        (worst
-            ? `: at worst ${dollars(worst.payment)} principal and interest from payment ` +
-              `${worst.from_payment}`
-            : '')
-    );
+    return say.terms.change({
+        holds: term(rate.initial_months),
+        every_months: rate.reset_months,
+        highest: percent(rate.highest_rate),
+        worst: worst ? {payment: dollars(worst.payment), from: worst.from_payment} : null,
+    });
 }
 
 export function terms_words(terms: Terms): string {
-    const changes = change_words(terms);
-    return (
-        `${percent(terms.rate)} note rate, ${minus(terms.points)} points, ` +
-        `${terms.apr ? `APR ${percent(terms.apr)}` : 'APR not found'}, ${term(terms.months)}, ` +
-        `${dollars(terms.down_payment)} down (${percent(terms.down_percent)})` +
-        (is_zero(terms.extra_principal)
-            ? ''
-            : `, ${dollars(terms.extra_principal)} extra principal a month by choice`) +
-        (changes ? `; ${changes}` : '')
-    );
+    return say.terms.line({
+        rate: percent(terms.rate),
+        points: minus(terms.points),
+        apr: terms.apr && percent(terms.apr),
+        term: term(terms.months),
+        down: dollars(terms.down_payment),
+        down_percent: percent(terms.down_percent),
+        extra: unless_zero(terms.extra_principal),
+        change: change_words(terms),
+    });
 }
 
 /// What every payment and rate beside it is.
 export function estimate_words(heading: Heading): string {
-    return (
-        `Estimate as of ${date(heading.as_of)}, rates of ${date(heading.rates_date)}; not an ` +
-        'approval or an offer to lend.'
-    );
+    return say.terms.estimate({as_of: date(heading.as_of), rates: date(heading.rates_date)});
 }

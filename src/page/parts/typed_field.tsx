@@ -2,6 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Problem} from '../engine';
+import {say} from '../language';
 import {plain_number} from '../typed';
 
 /// What stands in a field, and what it hears: the value, or what is being typed in its place until
@@ -64,11 +65,7 @@ export function Typed({
                     {after}
                 </span>
             )}
-            {wrong && (
-                <span class="wrong">
-                    {wrong.found}; expected: {wrong.expected}
-                </span>
-            )}
+            {wrong && <span class="wrong">{say.common.wrong(wrong)}</span>}
         </span>
     );
 }

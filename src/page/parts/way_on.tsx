@@ -4,8 +4,10 @@ import type {Tour} from '../answers';
 import {brief, date, dollars} from '../figures';
 import {seen_of} from '../keeping';
 import type {Seen} from '../keeping';
+import {say} from '../language';
 import type {Loss, Mending} from '../mending';
 import {buyer, go_on, known, tour, undo} from '../store';
+import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 
 /// The name of an option or incentive: as it was last seen, or as the price book has it now. An id
@@ -13,13 +15,13 @@ import {estimate_words, terms_words} from './terms';
 function name_of(id: string, seen: Seen | null, answer: Tour): string {
     const options = answer.areas.flatMap((area) => area.options);
     const now = [...options, ...answer.incentives].find((one) => one.id === id)?.name;
-    return seen?.names[id] ?? now ?? `“${id.replace(/[-:]/g, ' ')}”`;
+    return seen?.names[id] ?? now ?? say.way_on.unknown_name({id: id.replace(/[-:]/g, ' ')});
 }
 
 function words_of(loss: Loss, seen: Seen | null, answer: Tour): string {
-    if (!loss.left_out) return `${loss.now} in place of ${loss.was}`;
+    if (!loss.left_out) return loss.instead;
     const name = brief(name_of(loss.left_out, seen, answer));
-    return loss.why ? `${name} (${loss.why})` : name;
+    return loss.why ? say.common.because({name, why: loss.why}) : name;
 }
 
 /// Where the days are what has gone: which prices ended or have not begun.
@@ -28,10 +30,10 @@ function book_words(): string {
     const as_of: string = buyer.value?.inquiry.as_of ?? '';
     if (!book) return '';
     if (as_of > book.expires) {
-        return `The prices of ${book.community} ended on ${date(book.expires)}.`;
+        return say.way_on.prices_ended({community: book.community, on: date(book.expires)});
     }
     return as_of < book.effective
-        ? `The prices of ${book.community} in force now began on ${date(book.effective)}.`
+        ? say.way_on.prices_began({community: book.community, on: date(book.effective)})
         : '';
 }
 
@@ -44,6 +46,17 @@ interface Totals {
 function totals_of({contract_price: price, scenario}: Tour): Totals {
     const month = scenario.available ? scenario.monthly.total : null;
     return {price, month, closing: scenario.available ? scenario.cash.to_close : null};
+}
+
+/// What the totals hang on.
+function figures_words({heading, scenario}: Tour, since?: string): string {
+    const both = {estimate: estimate_words(heading), seen: since ? date(since) : null};
+    if (!scenario.available) {
+        const why = scenario.refusals.map((one) => one.words).join('; ');
+        return say.way_on.figures_refused({why, ...both});
+    }
+    const {terms} = scenario;
+    return say.way_on.figures_of({loan: brief(terms.name), terms: terms_words(terms), ...both});
 }
 
 /// The totals of before, as they were last on the screen, beside those without what has gone.
@@ -63,7 +76,7 @@ function Both({
         <tr>
             <th scope="row">{name}</th>
             {before && <td>{was ? dollars(was) : '–'}</td>}
-            <td>{now ? dollars(now) : 'not to be had'}</td>
+            <td>{now ? dollars(now) : say.common.not_to_be_had}</td>
         </tr>
     );
     return (
@@ -73,22 +86,16 @@ function Both({
                     <tr>
                         <td />
                         {before && <th scope="col">{when}</th>}
-                        <th scope="col">If you go on</th>
+                        <th scope="col">{say.way_on.if_you_go_on}</th>
                     </tr>
                 </thead>
                 <tbody>
-                    {row('Contract price', before?.price, after.price)}
-                    {row('A month', before?.month, after.month)}
-                    {row('Cash to close', before?.closing, after.closing)}
+                    {row(say.common.contract_price, before?.price, after.price)}
+                    {row(say.common.a_month, before?.month, after.month)}
+                    {row(say.common.cash_to_close, before?.closing, after.closing)}
                 </tbody>
             </table>
-            <p class="facts">
-                {answer.scenario.available
-                    ? `${brief(answer.scenario.terms.name)}: ${terms_words(answer.scenario.terms)}. `
-                    : `${answer.scenario.refusals.map((one) => one.words).join('; ')}. `}
-                {estimate_words(answer.heading)}
-                {since && ` Last seen: as of ${date(since)}.`}
-            </p>
+            <p class="facts">{figures_words(answer, since)}</p>
         </>
     );
 }
@@ -104,7 +111,7 @@ export function WayOn({found}: {found: Mending}) {
     const one = buyer.value!;
     const seen = seen_of(one.key);
     const {answer, losses} = found;
-    const say = (some: Loss[]) =>
+    const told = (some: Loss[]) =>
         once(some)
             .map((loss) => words_of(loss, seen, answer))
             .join('; ');
@@ -114,32 +121,18 @@ export function WayOn({found}: {found: Mending}) {
     const now = tour.value;
     const button =
         changed.length > 0
-            ? 'Change that and go on'
-            : losses.length > 1
-              ? 'Leave them out and go on'
-              : 'Leave it out and go on';
+            ? say.way_on.change_and_go_on
+            : say.way_on.leave_out({count: losses.length});
     return (
         <div class="message bad way-on" role="alert">
             {book_words() && <p>{book_words()}</p>}
-            {sold.length > 0 && (
-                <p>
-                    <strong>No longer sold:</strong> {say(sold)}.
-                </p>
-            )}
-            {barred.length > 0 && (
-                <p>
-                    <strong>Not to be had any more:</strong> {say(barred)}.
-                </p>
-            )}
-            {changed.length > 0 && (
-                <p>
-                    <strong>To go on:</strong> {say(changed)}.
-                </p>
-            )}
+            {sold.length > 0 && <p>{say.way_on.no_longer_sold({names: told(sold), strong})}</p>}
+            {barred.length > 0 && <p>{say.way_on.not_to_be_had({names: told(barred), strong})}</p>}
+            {changed.length > 0 && <p>{say.way_on.to_go_on({changes: told(changed), strong})}</p>}
             <Both
                 before={now ? totals_of(now) : seen}
                 since={now ? undefined : seen?.as_of}
-                when={now ? 'Before this' : 'Last seen'}
+                when={now ? say.way_on.before_this : say.way_on.last_seen}
                 answer={answer}
             />
             <p class="way-on-steps">
@@ -148,8 +141,8 @@ export function WayOn({found}: {found: Mending}) {
                     onClick={() =>
                         go_on(
                             losses.some((loss) => loss.left_out)
-                                ? `Left out: ${say([...sold, ...barred])}`
-                                : say(changed),
+                                ? say.way_on.left_out({names: told([...sold, ...barred])})
+                                : told(changed),
                         )
                     }
                 >
@@ -157,7 +150,7 @@ export function WayOn({found}: {found: Mending}) {
                 </button>
                 {one.past.length > 0 && (
                     <button class="quiet" onClick={undo}>
-                        One step back
+                        {say.common.one_step_back}
                     </button>
                 )}
             </p>

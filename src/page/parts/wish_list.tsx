@@ -2,10 +2,10 @@
 import {useState} from 'preact/hooks';
 
 import type {Option} from '../answers';
+import {say} from '../language';
 import {act, buyer, problems, tour} from '../store';
 import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Placed, Wish} from '../wishes';
-import {unit_words} from '../words';
 import {Typed} from './typed_field';
 import {brief} from '../figures';
 
@@ -16,7 +16,8 @@ function options(): Option[] {
 export function wish_name(wish: Wish): string {
     const option = options().find((one) => one.id === wish.option);
     const form = option?.forms.find((one) => one.id !== '' && one.id === wish.level);
-    return (option?.name ?? wish.option) + (form ? `: ${form.name}` : '');
+    const name = option?.name ?? wish.option;
+    return form ? say.common.with_form({name, form: form.name}) : name;
 }
 
 function write(wishes: Wish[], what: string): void {
@@ -28,11 +29,11 @@ export function turn_wish(option: Option): void {
     const wishes = wishes_of(buyer.value!.inquiry);
     const others = wishes.filter((one) => one.option !== option.id);
     if (others.length < wishes.length) {
-        write(others, `${option.name}: off the wish list`);
+        write(others, say.wishes.list.off(option));
         return;
     }
     const wish = wish_for(option);
-    if (wish) write(with_last(wishes, wish), `${option.name}: on the wish list`);
+    if (wish) write(with_last(wishes, wish), say.wishes.list.on(option));
 }
 
 /// What is wrong with a member of a wish.
@@ -44,11 +45,12 @@ function Row({list, at}: {list: Placed[]; at: number}) {
     const {wish, place} = list[at];
     const wishes = wishes_of(buyer.value!.inquiry);
     const name = wish_name(wish);
+    const words = say.wishes.list;
     const move = (by: number) => {
         const next = list.map((one) => one.wish);
         next.splice(at, 1);
         next.splice(at + by, 0, wish);
-        write(in_order(next), `${name}: ${by < 0 ? 'dearer' : 'less dear'}`);
+        write(in_order(next), by < 0 ? words.dearer({name}) : words.less_dear({name}));
     };
     const set = (members: Partial<Wish>, what: string) =>
         write(
@@ -65,7 +67,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
             <span class="wish-name">
                 {wish.level && levels.length > 1 ? (
                     <select
-                        aria-label={`Level of ${name}`}
+                        aria-label={words.level_of({name})}
                         value={wish.level}
                         onChange={(event) => set({level: event.currentTarget.value}, name)}
                     >
@@ -80,11 +82,16 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                 )}
                 {counted && (
                     <Typed
-                        label={`How much of ${name}`}
-                        after={unit_words[counted.unit]}
+                        label={words.how_much_of({name})}
+                        after={say.codes.units[counted.unit]}
                         value={String(wish.quantity ?? counted.usual ?? '')}
                         wrong={wrong_in(place, 'quantity')}
-                        change={(value) => set({quantity: value || undefined}, `${name}: ${value}`)}
+                        change={(value) =>
+                            set(
+                                {quantity: value || undefined},
+                                say.common.with_form({name, form: value}),
+                            )
+                        }
                     />
                 )}
             </span>
@@ -93,24 +100,29 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                     type="checkbox"
                     checked={wish.must === true}
                     onChange={(event) =>
-                        set({must: event.currentTarget.checked || undefined}, `${name}: must have`)
+                        set(
+                            {must: event.currentTarget.checked || undefined},
+                            words.must_changed({name}),
+                        )
                     }
                 />
-                <span>must have</span>
+                <span>{say.common.must_have}</span>
             </label>
             <span class="wish-worth">
                 <Typed
-                    label={`Worth of ${name}`}
-                    before="worth"
+                    label={words.worth_of({name})}
+                    before={words.worth}
                     value={wish.weight ?? ''}
                     wrong={wrong_in(place, 'weight')}
-                    change={(value) => set({weight: value || undefined}, `${name}: worth`)}
+                    change={(value) =>
+                        set({weight: value || undefined}, words.worth_changed({name}))
+                    }
                 />
             </span>
             <span class="wish-moves">
                 <button
                     class="step"
-                    aria-label={`${name}: dearer`}
+                    aria-label={words.dearer({name})}
                     disabled={at === 0}
                     onClick={() => move(-1)}
                 >
@@ -118,7 +130,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                 </button>
                 <button
                     class="step"
-                    aria-label={`${name}: less dear`}
+                    aria-label={words.less_dear({name})}
                     disabled={at + 1 === list.length}
                     onClick={() => move(1)}
                 >
@@ -126,11 +138,11 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                 </button>
                 <button
                     class="step"
-                    aria-label={`Take ${name} off`}
+                    aria-label={words.take_off({name})}
                     onClick={() =>
                         write(
                             wishes.filter((_, i) => i !== place),
-                            `${name}: off the wish list`,
+                            words.off({name}),
                         )
                     }
                 >
@@ -152,7 +164,7 @@ function Add({wishes}: {wishes: Wish[]}) {
     return (
         <div class="wish-add">
             <label class="field">
-                <span>Something else</span>
+                <span>{say.wishes.list.something_else}</span>
                 <select value={option.id} onChange={(event) => choose(event.currentTarget.value)}>
                     {could.map((one) => (
                         <option key={one.id} value={one.id}>
@@ -162,7 +174,7 @@ function Add({wishes}: {wishes: Wish[]}) {
                 </select>
             </label>
             <button class="step" onClick={() => turn_wish(option)}>
-                Add to the wishes
+                {say.wishes.list.add}
             </button>
         </div>
     );
@@ -173,7 +185,7 @@ export function WishList() {
     return (
         <>
             {list.length === 0 ? (
-                <p class="note">No wish yet: add one here, or on the tour.</p>
+                <p class="note">{say.wishes.list.none}</p>
             ) : (
                 <ol class="wish-list">
                     {list.map(({wish}, at) => (

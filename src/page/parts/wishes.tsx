@@ -1,18 +1,21 @@
 // Which wishes fit within a month and the cash: the choice of the most worth, and why not the rest.
 import type {Fit, FitHome, FitLeftOut, FitWish} from '../answers';
 import type {Inquiry} from '../engine';
-import {brief, dollars, is_zero, plain, signed} from '../figures';
+import {brief, dollars, plain, signed, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {act, answered, buyer, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
 import {use_answer} from './asked';
 import {Typed} from './typed_field';
+import {small} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {WishList} from './wish_list';
 import {Name} from './name';
 
 function named(wish: FitWish): string {
-    return brief(wish.level ? `${wish.name}: ${wish.level}` : wish.name);
+    const {name, level} = wish;
+    return brief(level ? say.common.with_form({name, form: level}) : name);
 }
 
 function Limits({monthly, cash}: {monthly: string; cash: string}) {
@@ -20,18 +23,18 @@ function Limits({monthly, cash}: {monthly: string; cash: string}) {
     return (
         <div class="means">
             <label class="field">
-                <span>A month may come to</span>
+                <span>{say.wishes.month_may_come_to}</span>
                 <Typed
-                    label="A month may come to"
+                    label={say.wishes.month_may_come_to}
                     before="$"
                     value={monthly}
                     change={(value) => set_ask('fit_monthly', value)}
                 />
             </label>
             <label class="field">
-                <span>All the cash may come to</span>
+                <span>{say.wishes.cash_may_come_to}</span>
                 <Typed
-                    label="All the cash may come to"
+                    label={say.wishes.cash_may_come_to}
                     before="$"
                     value={cash}
                     change={(value) => set_ask('fit_cash', value)}
@@ -45,31 +48,28 @@ function Limits({monthly, cash}: {monthly: string; cash: string}) {
                         set_ask('fit_lots', event.currentTarget.checked ? 'yes' : '')
                     }
                 />
-                <span>On every free lot that the plan fits</span>
+                <span>{say.wishes.every_lot}</span>
             </label>
         </div>
     );
 }
 
-/// What is over a limit, in words.
-function over(monthly: string, cash: string): string {
-    const parts = [];
-    if (!is_zero(monthly)) parts.push(`${dollars(monthly)} a month`);
-    if (!is_zero(cash)) parts.push(`${dollars(cash)} in cash`);
-    return parts.join(' and ');
+/// What is over a limit, where it is.
+function over(monthly: string, cash: string) {
+    return {monthly: unless_zero(monthly), cash: unless_zero(cash)};
 }
 
 function why(left: FitLeftOut): string {
     if (left.reason === 'rule') return left.rule;
-    if (left.reason === 'loan') return 'the loan could not be had';
-    return `${over(left.over_monthly!, left.over_cash!)} too much`;
+    if (left.reason === 'loan') return say.wishes.by_the_loan;
+    return say.wishes.too_much(over(left.over_monthly!, left.over_cash!));
 }
 
 function LeftOut({home}: {home: FitHome}) {
     if (home.left_out.length === 0) return null;
     return (
         <section>
-            <h4>Left out</h4>
+            <h4>{say.wishes.left_out}</h4>
             <ul class="fit-list">
                 {home.left_out.map((left) => (
                     <li key={left.wish.id}>
@@ -78,18 +78,23 @@ function LeftOut({home}: {home: FitHome}) {
                             {left.per_month && (
                                 <span class="effect">
                                     <span class="effect-month">
-                                        {signed(left.per_month)}
-                                        <small> a month</small>
+                                        {say.common.monthly_small({
+                                            amount: signed(left.per_month),
+                                            small,
+                                        })}
                                     </span>
-                                    <span class="effect-cash">{signed(left.cash!)} cash</span>
+                                    <span class="effect-cash">
+                                        {say.common.cash({amount: signed(left.cash!)})}
+                                    </span>
                                 </span>
                             )}
                         </span>
                         <span class="facts">
-                            {why(left)}
-                            {left.along.length > 0 && `; it needs ${left.along.join(', ')}`}
-                            {left.instead_of.length > 0 &&
-                                `; in place of ${left.instead_of.join(', ')}`}
+                            {say.wishes.left_out_why({
+                                why: why(left),
+                                needs: left.along.join(', '),
+                                in_place_of: left.instead_of.join(', '),
+                            })}
                         </span>
                     </li>
                 ))}
@@ -100,32 +105,32 @@ function LeftOut({home}: {home: FitHome}) {
 }
 
 function next_words(next: NonNullable<FitHome['next']>): string {
-    const raise = over(next.raise_monthly, next.raise_cash);
-    const words = `${named(next.wish)} would fit with ${raise} more`;
-    if (!next.can_be_chosen) {
-        return next.proven
-            ? `${words}; within the limits no choice holds it.`
-            : `${words}; the search found no choice within the limits that holds it.`;
-    }
-    const gained = next.gained.length > 0 ? `, and then ${next.gained.join(', ')} fits too` : '';
-    return `${words}, or without ${next.give_up.join(', ')}${gained}.`;
+    const one = {name: named(next.wish), raise: over(next.raise_monthly, next.raise_cash)};
+    if (!next.can_be_chosen)
+        return next.proven ? say.wishes.next_never(one) : say.wishes.next_not_found(one);
+    return say.wishes.next_or({
+        ...one,
+        give_up: next.give_up.join(', '),
+        gained: next.gained.join(', '),
+    });
 }
 
 /// How sure the choice is.
 function proof(home: FitHome): string {
     return home.proven
-        ? 'Proven: no other choice is worth more.'
-        : `Best so far: no choice can be worth more than ${plain(home.most_worth)}, this one is worth ${plain(home.worth)}.`;
+        ? say.wishes.proven
+        : say.wishes.best_so_far({most: plain(home.most_worth), worth: plain(home.worth)});
 }
 
 function put_in(home: FitHome): void {
     const one = buyer.value!;
-    const names = [...home.chosen.map(named), ...home.needed.map((each) => each.name)];
-    const what = `Put in: ${names.join(', ')}`;
+    const all = [...home.chosen.map(named), ...home.needed.map((each) => each.name)];
+    const names = all.join(', ');
     if (home.lot !== one.inquiry.lot) {
         const to = (inquiry: Inquiry) => ({...with_choice(inquiry, home), lot: home.lot});
-        move(to, `${what}, on lot ${home.lot}`);
+        move(to, say.wishes.were_put_in_on({names, lot: home.lot}));
     } else {
+        const what = say.wishes.were_put_in({names});
         void act(with_choice(one.inquiry, home), {what, touch: null, remarks: []});
     }
 }
@@ -134,11 +139,11 @@ function Chosen({home}: {home: FitHome}) {
     const scenario = home.scenario;
     return (
         <section>
-            <h4>{home.fits ? 'What fits' : 'Nothing fits'}</h4>
+            <h4>{home.fits ? say.wishes.fits : say.wishes.nothing_fits}</h4>
             {!home.fits && (
                 <p class="refused">
                     {home.barred ||
-                        `The home with its must-haves alone is ${over(home.over_monthly, home.over_cash)} over.`}
+                        say.wishes.over_already(over(home.over_monthly, home.over_cash))}
                 </p>
             )}
             <ul class="fit-list">
@@ -146,7 +151,7 @@ function Chosen({home}: {home: FitHome}) {
                     <li key={wish.id}>
                         <span class="row-title">{named(wish)}</span>
                         <span class="row-price">{dollars(wish.price)}</span>
-                        {wish.must && <span class="facts">must have</span>}
+                        {wish.must && <span class="facts">{say.common.must_have}</span>}
                     </li>
                 ))}
                 {home.needed.map((one) => (
@@ -155,33 +160,37 @@ function Chosen({home}: {home: FitHome}) {
                             <Name of={one.name} />
                         </span>
                         <span class="row-price">{dollars(one.price)}</span>
-                        <span class="facts">needed by a wish</span>
+                        <span class="facts">{say.wishes.needed}</span>
                     </li>
                 ))}
                 {home.held.map((wish) => (
                     <li key={wish.id}>
                         <span class="row-title">{named(wish)}</span>
-                        <span class="facts">in the home already</span>
+                        <span class="facts">{say.wishes.held}</span>
                     </li>
                 ))}
             </ul>
-            {home.fits && home.chosen.length === 0 && (
-                <p class="note">No wish fits within these limits: raise one of them.</p>
-            )}
+            {home.fits && home.chosen.length === 0 && <p class="note">{say.wishes.none_fits}</p>}
             {scenario?.available && (
                 <p class="terms">
-                    Then {dollars(home.price)}, {dollars(scenario.monthly.total)} a month,{' '}
-                    {dollars(scenario.cash.needed)} in cash. {terms_words(scenario.terms)}.{' '}
-                    {estimate_words(tour.value!.heading)}
+                    {say.wishes.then({
+                        price: dollars(home.price),
+                        month: dollars(scenario.monthly.total),
+                        cash: dollars(scenario.cash.needed),
+                        terms: terms_words(scenario.terms),
+                        estimate: estimate_words(tour.value!.heading),
+                    })}
                 </p>
             )}
             {home.fits && <p class="facts">{proof(home)}</p>}
             {home.incentives_lost.length > 0 && (
-                <p class="note">Not given on this lot: {home.incentives_lost.join(', ')}.</p>
+                <p class="note">
+                    {say.wishes.incentives_lost({names: home.incentives_lost.join(', ')})}
+                </p>
             )}
             {home.fits && home.chosen.length > 0 && (
                 <button class="step main-step" onClick={() => put_in(home)}>
-                    Put these into the home
+                    {say.wishes.put_in}
                 </button>
             )}
         </section>
@@ -205,25 +214,21 @@ export function Wishes() {
     return (
         <section class="group" aria-labelledby="wishes">
             <h3 id="wishes" tabIndex={-1}>
-                Which wishes fit
+                {say.wishes.title}
             </h3>
-            <p class="group-says">
-                The dearest first. Of all that the price book lets stand together, the choice of the
-                most worth within the limits.
-            </p>
+            <p class="group-says">{say.wishes.says}</p>
             <WishList />
             <Limits monthly={monthly} cash={cash} />
             {problems.map((each, i) => (
                 <p key={i} class="wrong">
-                    {each.found}; expected: {each.expected}
+                    {say.common.wrong(each)}
                 </p>
             ))}
             {any && home && (
                 <>
                     {lots && (
                         <p class="home-line">
-                            {one!.homes.length} {one!.homes.length === 1 ? 'lot' : 'lots'} looked
-                            at; the best is lot {home.lot}.
+                            {say.wishes.lots({count: one!.homes.length, best: home.lot})}
                         </p>
                     )}
                     <div class="two fit">

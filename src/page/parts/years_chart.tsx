@@ -1,6 +1,7 @@
 // The loans over the years: what is owed, or what has been spent and is owed still.
 import type {Compare} from '../answers';
 import {term} from '../figures';
+import {every_language, say} from '../language';
 import {LinesChart} from './lines_chart';
 
 export type Curve = 'balance' | 'spent_and_owed' | 'paid';
@@ -16,10 +17,12 @@ export function YearsChart({
     hand: string;
     title: string;
 }) {
-    const with_term = (name: string, words: string) =>
-        name.includes(words) ? name : `${name}, ${words}`;
+    const with_term = (name: string, months: number) =>
+        every_language.some(({figures}) => name.includes(figures.term(months)))
+            ? name
+            : say.loan_names.with_term({name, term: term(months)});
     const lines = scenarios.map((one, index) => ({
-        name: with_term(one.terms.name, term(one.terms.months)),
+        name: with_term(one.terms.name, one.terms.months),
         points: ((one.available && one.curve) || []).map((point): [number, string] => [
             point.year,
             point[curve],

@@ -2,6 +2,7 @@
 import type {Cash} from '../answers';
 import {dollars} from '../figures';
 import {without_means} from '../inquiry';
+import {say} from '../language';
 import {Afford} from '../parts/afford';
 import {use_answer} from '../parts/asked';
 import {BuildersMoney} from '../parts/builders_money';
@@ -12,11 +13,11 @@ import {answered, tour} from '../store';
 import {Name} from '../parts/name';
 
 /// The parts by the id of their heading.
-const parts: [string, string][] = [
-    ['afford', 'How much home'],
-    ['wishes', 'Wishes'],
-    ['builders-money', "The builder's money"],
-    ['later', 'Now or later'],
+const parts: [string, keyof typeof say.afford.parts][] = [
+    ['afford', 'afford'],
+    ['wishes', 'wishes'],
+    ['builders-money', 'builders_money'],
+    ['later', 'later'],
 ];
 
 function go_to(id: string): void {
@@ -33,14 +34,18 @@ export function BudgetView() {
     });
     return (
         <div class="budget-page">
-            <h2>What it takes, and what it allows</h2>
+            <h2>{say.afford.page}</h2>
             <p class="home-line">
-                <Name of={heading.plan} /> on lot {heading.lot}, contract price {dollars(price)}.
+                {say.common.home_line({
+                    plan: <Name of={heading.plan} />,
+                    lot: heading.lot,
+                    price: dollars(price),
+                })}
             </p>
-            <nav class="segments part-links" aria-label="Parts of this view">
-                {parts.map(([id, name]) => (
+            <nav class="segments part-links" aria-label={say.afford.parts_label}>
+                {parts.map(([id, part]) => (
                     <button key={id} class="step" onClick={() => go_to(id)}>
-                        {name}
+                        {say.afford.parts[part]}
                     </button>
                 ))}
             </nav>

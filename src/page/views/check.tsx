@@ -5,6 +5,7 @@ import type {Figure, Recheck} from '../answers';
 import {ask_file, Refused} from '../engine';
 import {brief, date} from '../figures';
 import {file_name, hand_over} from '../files';
+import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
@@ -14,14 +15,14 @@ import {Name} from '../parts/name';
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
     const words = [];
-    if (figure.rounding) words.push(`rounding ${figure.rounding}`);
+    if (figure.rounding) words.push(say.check.rounding({rounding: figure.rounding}));
     if (figure.rule) words.push(figure.rule);
-    if (figure.effective) words.push(`from ${date(figure.effective)}`);
+    if (figure.effective) words.push(say.check.from({on: date(figure.effective)}));
     if (figure.until) {
-        const beyond = figure.beyond_end ? ', and used on: a later one is not in the data' : '';
-        words.push(`before ${date(figure.until)}${beyond}`);
+        const on = date(figure.until);
+        words.push(say.check.until({on, beyond: Boolean(figure.beyond_end)}));
     }
-    if (figure.status) words.push(figure.status);
+    if (figure.status) words.push(say.codes.grounds[figure.status]);
     if (figure.source) words.push(figure.source);
     return words.join('; ');
 }
@@ -35,7 +36,7 @@ function to_figure(id: string): void {
 function Inputs({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
     if (figure.inputs.length === 0) return null;
     return (
-        <ul class="inputs" aria-label={`What ${figure.name} is reckoned from`}>
+        <ul class="inputs" aria-label={say.check.inputs_of({figure: figure.name})}>
             {figure.inputs.map((id) => (
                 <li key={id}>
                     <button class="input-link" onClick={() => to_figure(id)}>
@@ -57,7 +58,11 @@ function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
                 </span>
                 <span class="checked-value">{figure.shown}</span>
                 <span class={figure.agrees ? 'agrees' : 'refused'}>
-                    {figure.agrees ? (figure.formula ? 'agrees' : '') : 'does not agree'}
+                    {figure.agrees
+                        ? figure.formula
+                            ? say.check.agrees
+                            : ''
+                        : say.check.does_not_agree}
                 </span>
             </p>
             {figure.formula && <p class="formula">= {figure.formula}</p>}
@@ -75,9 +80,9 @@ async function save_workbook(scenario: string): Promise<void> {
         const book = await ask_file('workbook', inquiry, {scenario});
         const name = file_name(`${inquiry.buyer ?? 'buyer'} ${scenario}`, 'xlsx');
         hand_over(book, name);
-        notice.value = `Saved as ${name}. It recomputes every figure from its formula.`;
+        notice.value = say.check.saved({file: name});
     } catch (error) {
-        if (error instanceof Refused) notice.value = error.problems[0]?.found ?? 'refused';
+        if (error instanceof Refused) notice.value = error.problems[0]?.found ?? say.frame.refused;
         else lost();
     }
 }
@@ -102,25 +107,19 @@ function Figures({answer}: {answer: Recheck}) {
         .filter(({figures}) => figures.length > 0);
     return (
         <>
-            <p class="saves">
-                {answer.figures} figures, each reckoned a second time from its formula in exact
-                fractions:{' '}
-                {answer.differences === 0
-                    ? 'all agree to the last digit.'
-                    : `${answer.differences} do not agree.`}
-            </p>
+            <p class="saves">{say.check.figures(answer)}</p>
             <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
-                Workbook for a spreadsheet
+                {say.check.workbook}
             </button>
             <label class="field find">
-                <span>Find a figure, a rule or a source</span>
+                <span>{say.check.find}</span>
                 <input
                     type="search"
                     value={wanted}
                     onInput={(event) => want(event.currentTarget.value)}
                 />
             </label>
-            {sections.length === 0 && <p class="home-line">Nothing here has that in it.</p>}
+            {sections.length === 0 && <p class="home-line">{say.check.nothing_found}</p>}
             {sections.map(({title, figures}) => (
                 <section class="group wide" key={title}>
                     <h3>{title}</h3>
@@ -143,11 +142,13 @@ function Answer() {
     if (problems.length > 0) {
         return <p class="refused">{problems.map((one) => one.found).join('; ')}</p>;
     }
-    if (!answer) return <p class="waiting">Reckoning a second time…</p>;
+    if (!answer) return <p class="waiting">{say.check.reckoning}</p>;
     if (!answer.scenario.available) {
         return (
             <p class="refused">
-                Not to be had: {answer.scenario.refusals.map((one) => one.words).join('; ')}
+                {say.common.refused({
+                    why: answer.scenario.refusals.map((one) => one.words).join('; '),
+                })}
             </p>
         );
     }
@@ -165,20 +166,15 @@ export function CheckView() {
     const {terms} = scenario;
     return (
         <div class="check-page">
-            <h2>Where each figure comes from</h2>
+            <h2>{say.check.title}</h2>
             <p class="home-line">
-                For the lender, under <Name of={terms.name} />: {terms_words(terms)}.{' '}
-                {estimate_words(heading)}
+                {say.check.says({
+                    loan: <Name of={terms.name} />,
+                    terms: terms_words(terms),
+                    estimate: estimate_words(heading),
+                })}
             </p>
-            {has ? (
-                <Answer />
-            ) : (
-                <p class="message">
-                    This program does not answer the question "recheck" yet. Until it does, the
-                    command line shows the parts of each figure: quoin quote, quoin cash and quoin
-                    schedule.
-                </p>
-            )}
+            {has ? <Answer /> : <p class="message">{say.check.no_recheck}</p>}
         </div>
     );
 }

@@ -2,14 +2,16 @@
 import {months_of, parts_of} from '../answers';
 import type {Compare, Programs} from '../answers';
 import type {Inquiry} from '../engine';
-import {closing_name, dollars, size, unsigned} from '../figures';
+import {dollars, size, unsigned} from '../figures';
 import {copy} from '../inquiry';
+import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Incentives} from '../parts/incentives';
 import {Card} from '../parts/loan_card';
 import type {Written} from '../parts/loan_fields';
 import {Crossings, Points, Years} from '../parts/loan_years';
+import {small} from '../parts/marks';
 import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
 import {estimate_words, terms_words} from '../parts/terms';
@@ -22,16 +24,24 @@ function add(): void {
     const base =
         next.scenarios.find((each: Written) => each.name === one.hand) ?? next.scenarios[0];
     const names = new Set(next.scenarios.map((each: Written) => each.name));
-    let name = `${base.name}, another way`;
-    for (let i = 2; names.has(name); ++i) name = `${base.name}, another way (${i})`;
+    const fresh = say.loan_names.another_way({name: base.name});
+    let name = fresh;
+    for (let i = 2; names.has(name); ++i) name = say.common.numbered({name: fresh, number: i});
     next.scenarios.push({...copy(base), name});
-    void act(next, {what: `${name} added`, touch: null, remarks: []}, true);
+    void act(next, {what: say.loan.added({loan: name}), touch: null, remarks: []}, true);
+}
+
+/// What a closing takes, or gives back.
+function closing_words(to_close: string): string {
+    const amount = unsigned(to_close);
+    const {back_at_closing, to_close: takes} = say.loans;
+    return to_close.startsWith('-') ? back_at_closing({amount}) : takes({amount});
 }
 
 /// All of them on one scale: what a month is made of, and what it takes to start.
 function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest: number}) {
     return (
-        <div class="overview" role="radiogroup" aria-label="The way to pay that the bar shows">
+        <div class="overview" role="radiogroup" aria-label={say.loans.overview}>
             {answer.scenarios.map((one) => (
                 <label
                     key={one.terms.name}
@@ -51,7 +61,9 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                             <span class="terms">{terms_words(one.terms)}</span>
                         ) : (
                             <span class="refused">
-                                not to be had: {one.refusals.map((each) => each.words).join('; ')}
+                                {say.common.refused_beside({
+                                    why: one.refusals.map((each) => each.words).join('; '),
+                                })}
                             </span>
                         )}
                     </span>
@@ -63,13 +75,12 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                     {one.available && (
                         <span class="overview-money">
                             <span class="row-price">
-                                {dollars(one.monthly.total)}
-                                <small> a month</small>
+                                {say.common.monthly_small({
+                                    amount: dollars(one.monthly.total),
+                                    small,
+                                })}
                             </span>
-                            <span class="effect-cash">
-                                {unsigned(one.cash.to_close)}{' '}
-                                {closing_name(one.cash.to_close).toLowerCase()}
-                            </span>
+                            <span class="effect-cash">{closing_words(one.cash.to_close)}</span>
                         </span>
                     )}
                 </label>
@@ -79,7 +90,7 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                 {parts_of(months_of(answer.scenarios)).map(({key, name, color}) => (
                     <span key={key}>
                         <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
-                            <rect class={color} width="10" height="10" />
+                            <rect class={`part ${color}`} width="10" height="10" />
                         </svg>
                         {name}
                     </span>
@@ -105,11 +116,13 @@ export function LoansView() {
     const scenarios: Written[] = inquiry.scenarios ?? [];
     return (
         <div class="loans-page">
-            <h2>Ways to pay for the same home</h2>
+            <h2>{say.loans.title}</h2>
             <p class="home-line">
-                <Name of={tour.value?.heading.plan} /> on lot {tour.value?.heading.lot}, contract
-                price {dollars(tour.value?.contract_price)}. The mark says which one the bar below
-                shows; change any of them further down.
+                {say.loans.home_line({
+                    plan: <Name of={tour.value?.heading.plan} />,
+                    lot: tour.value?.heading.lot,
+                    price: dollars(tour.value?.contract_price),
+                })}
             </p>
             {answer && <Overview answer={answer} hand={hand} widest={widest} />}
             <Incentives />
@@ -126,7 +139,7 @@ export function LoansView() {
                     />
                 ))}
                 <button class="add-loan" onClick={add}>
-                    Add another way to pay
+                    {say.loans.add}
                 </button>
             </div>
             {answer && <Years answer={answer} hand={hand} />}

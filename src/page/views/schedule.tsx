@@ -2,10 +2,12 @@
 import {useState} from 'preact/hooks';
 
 import type {MonthRow, Row, Schedule} from '../answers';
-import {brief, date, dollars, is_zero, month, size} from '../figures';
+import {brief, date, dollars, is_zero, month, size, unless_zero} from '../figures';
+import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
+import {strong} from '../parts/marks';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
@@ -56,29 +58,29 @@ function Table({answer}: {answer: Schedule}) {
     const flip = (year: number) =>
         set(open.includes(year) ? open.filter((one) => one !== year) : [...open, year]);
     return (
-        <div class="scroll" tabIndex={0} role="region" aria-label="The loan year by year">
+        <div class="scroll" tabIndex={0} role="region" aria-label={say.schedule.table}>
             <table class="years">
                 <thead>
                     <tr>
-                        <th scope="col">Year</th>
+                        <th scope="col">{say.schedule.year}</th>
                         <th scope="col" class="roomy-cell">
-                            Principal and interest
+                            {say.schedule.principal_and_interest}
                         </th>
-                        <th scope="col">Interest</th>
-                        <th scope="col">Principal</th>
+                        <th scope="col">{say.schedule.interest}</th>
+                        <th scope="col">{say.schedule.principal}</th>
                         <th scope="col" class="roomy-cell">
-                            Mortgage insurance
+                            {say.common.mortgage_insurance}
                         </th>
-                        <th scope="col">Balance</th>
+                        <th scope="col">{say.schedule.balance}</th>
                         <th class="share">
-                            <span class="sr">Shares</span>
+                            <span class="sr">{say.schedule.shares}</span>
                         </th>
                     </tr>
                 </thead>
                 <tbody>
                     {answer.at_closing && (
                         <tr class="year-row">
-                            <th scope="row">At closing, by the lender credit</th>
+                            <th scope="row">{say.schedule.at_closing}</th>
                             <td class="roomy-cell" />
                             <td />
                             <td>{dollars(answer.at_closing.principal)}</td>
@@ -95,11 +97,15 @@ function Table({answer}: {answer: Schedule}) {
                                     aria-expanded={open.includes(row.year!)}
                                     onClick={() => flip(row.year!)}
                                 >
-                                    Year {row.year}
-                                    <span class="faint">to {month(row.last_due)}</span>
+                                    {say.schedule.year_number({year: row.year!})}
+                                    <span class="faint">
+                                        {say.schedule.year_to({month: month(row.last_due)})}
+                                    </span>
                                     {!is_zero(row.mortgage_insurance) && (
                                         <span class="narrow">
-                                            MI {dollars(row.mortgage_insurance)}
+                                            {say.schedule.insurance_short({
+                                                amount: dollars(row.mortgage_insurance),
+                                            })}
                                         </span>
                                     )}
                                 </button>
@@ -123,7 +129,7 @@ function Table({answer}: {answer: Schedule}) {
                 </tbody>
                 <tfoot>
                     <tr>
-                        <th scope="row">Together</th>
+                        <th scope="row">{say.schedule.together}</th>
                         <td class="roomy-cell" />
                         <td>{dollars(answer.total_interest)}</td>
                         <td>{dollars(answer.scenario.loan)}</td>
@@ -139,20 +145,18 @@ function Table({answer}: {answer: Schedule}) {
 
 function Saves({answer}: {answer: Schedule}) {
     const saves = answer.extra;
-    if (!saves)
-        return (
-            <p class="facts">
-                Extra principal goes to the balance each month; type an amount to see what it saves.
-            </p>
-        );
+    if (!saves) return <p class="facts">{say.schedule.no_extra}</p>;
     return (
         <p class="saves">
-            <strong>{dollars(saves.extra)} more each month</strong>: {saves.payments} payments,{' '}
-            {saves.payments_saved} fewer; the last in {month(saves.last_due)};{' '}
-            {dollars(saves.interest_saved)} less interest
-            {!is_zero(saves.insurance_saved) &&
-                `, ${dollars(saves.insurance_saved)} less mortgage insurance`}
-            .
+            {say.schedule.saves({
+                extra: dollars(saves.extra),
+                payments: saves.payments,
+                fewer: saves.payments_saved,
+                last: month(saves.last_due),
+                interest: dollars(saves.interest_saved),
+                insurance: unless_zero(saves.insurance_saved),
+                strong,
+            })}
         </p>
     );
 }
@@ -162,12 +166,12 @@ function BoughtDown({answer}: {answer: Schedule}) {
     if (is_zero(answer.total_from_buydown)) return null;
     return (
         <p class="facts">
-            The temporary buydown pays {dollars(answer.total_from_buydown)} of these payments:{' '}
-            {answer.years
-                .filter((row) => !is_zero(row.from_buydown))
-                .map((row) => `${dollars(row.from_buydown)} in year ${row.year}`)
-                .join(', ')}
-            .
+            {say.schedule.bought_down({
+                amount: dollars(answer.total_from_buydown),
+                years: answer.years
+                    .filter((row) => !is_zero(row.from_buydown))
+                    .map((row) => ({amount: dollars(row.from_buydown), year: row.year!})),
+            })}
         </p>
     );
 }
@@ -186,10 +190,10 @@ export function ScheduleView() {
     const terms = answer?.scenario.terms;
     return (
         <div class="schedule-page">
-            <h2>The loan, year by year</h2>
+            <h2>{say.schedule.title}</h2>
             <div class="controls">
                 <label class="field">
-                    <span>Way to pay</span>
+                    <span>{say.schedule.way_to_pay}</span>
                     <select
                         value={name}
                         onChange={(event) => take_in_hand(event.currentTarget.value)}
@@ -209,7 +213,7 @@ export function ScheduleView() {
                     }}
                 >
                     <label>
-                        <span>Extra principal each month</span>
+                        <span>{say.schedule.extra}</span>
                         <span class="typed">
                             <span class="unit" aria-hidden="true">
                                 $
@@ -227,26 +231,31 @@ export function ScheduleView() {
                 {changes && (
                     <label class="tick-box">
                         <input type="checkbox" checked={worst} onChange={() => suppose(!worst)} />
-                        <span>Every change of the rate as high as the caps let it be</span>
+                        <span>{say.schedule.worst_case}</span>
                     </label>
                 )}
             </div>
             {problems.map((one, i) => (
                 <p key={i} class="wrong">
-                    {one.found}; expected: {one.expected}
+                    {say.common.wrong(one)}
                 </p>
             ))}
             {answer && !answer.scenario.available && (
                 <p class="refused">
-                    Not to be had: {answer.scenario.refusals.map((one) => one.words).join('; ')}
+                    {say.common.refused({
+                        why: answer.scenario.refusals.map((one) => one.words).join('; '),
+                    })}
                 </p>
             )}
             {answer && terms && answer.scenario.available && (
                 <>
                     <p class="home-line">
-                        Loan of {dollars(answer.scenario.loan)}: {terms_words(terms)}.{' '}
-                        {estimate_words(answer.heading)} First payment{' '}
-                        {date(answer.scenario.first_payment)}. Touch a year for its months.
+                        {say.schedule.says({
+                            loan: dollars(answer.scenario.loan),
+                            terms: terms_words(terms),
+                            estimate: estimate_words(answer.heading),
+                            first_payment: date(answer.scenario.first_payment),
+                        })}
                     </p>
                     <Saves answer={answer} />
                     <BoughtDown answer={answer} />

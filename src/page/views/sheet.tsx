@@ -2,11 +2,11 @@
 import {months_of, parts_of} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
 import {brief, date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
+import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
-import {unit_words, use_words} from '../words';
 import {Name, Words} from '../parts/name';
 
 function Head({answer}: {answer: Quote}) {
@@ -14,19 +14,32 @@ function Head({answer}: {answer: Quote}) {
     return (
         <header class="sheet-head">
             <p class="sheet-title">
-                <Name of={home.plan} /> at <Name of={home.community} />
+                {say.sheet.home.at({
+                    plan: <Name of={home.plan} />,
+                    community: <Name of={home.community} />,
+                })}
             </p>
             <p>
-                Elevation <Name of={home.elevation} />, lot {home.lot}. For{' '}
-                <Name of={home.buyer || 'a buyer'} />. <Name of={home.builder} />.
+                {say.sheet.home.of_whom({
+                    elevation: <Name of={home.elevation} />,
+                    lot: home.lot,
+                    buyer: <Name of={home.buyer || say.sheet.home.a_buyer} />,
+                    builder: <Name of={home.builder} />,
+                })}
             </p>
             <p class="faint">
-                As of {date(home.as_of)}; price book {home.price_book_version}, in force to{' '}
-                {date(home.price_book_expires)}; contract {date(home.contract)}, closing{' '}
-                {date(home.closing)}. Rates of {date(home.rates_date)} from {home.lender}
-                {home.sample_rates && ' (samples)'}. Prepared by{' '}
-                {brief(home.prepared_by || '______________')}. Licensed loan originator:{' '}
-                {brief(home.originator || '______________')}.
+                {say.sheet.home.days({
+                    as_of: date(home.as_of),
+                    version: home.price_book_version,
+                    expires: date(home.price_book_expires),
+                    contract: date(home.contract),
+                    closing: date(home.closing),
+                    rates: date(home.rates_date),
+                    lender: home.lender,
+                    samples: home.sample_rates,
+                    prepared_by: brief(home.prepared_by || say.sheet.home.to_fill_in),
+                    originator: brief(home.originator || say.sheet.home.to_fill_in),
+                })}
             </p>
         </header>
     );
@@ -35,33 +48,37 @@ function Head({answer}: {answer: Quote}) {
 type Line = Quote['lines'][number];
 
 function name_of(line: Line): string {
-    if (line.kind === 'base') return `${brief(line.name)}, base price`;
-    if (line.kind === 'elevation') return `Elevation ${brief(line.name)}`;
-    if (line.kind === 'lot') return `Lot ${line.name}, premium`;
+    const {name, detail} = line;
+    if (line.kind === 'base') return say.sheet.home.base({plan: brief(name)});
+    if (line.kind === 'elevation') return say.sheet.home.elevation({elevation: brief(name)});
+    if (line.kind === 'lot') return say.sheet.home.lot({lot: name});
     return (
-        brief(line.detail ? `${line.name}: ${line.detail}` : line.name) +
+        brief(detail ? say.common.with_form({name, form: detail}) : name) +
         (line.work.length > 0 ? ' *' : '')
     );
 }
 
 function amount_of(line: Line): string {
-    if (line.kind === 'choice') return 'no cost';
-    if (line.kind === 'in_package') return 'in a package';
+    if (line.kind === 'choice') return say.common.no_cost;
+    if (line.kind === 'in_package') return say.common.in_a_package;
     return dollars(line.amount);
 }
 
 function measure_of(line: Line): string {
     if (line.kind === 'choice' || line.kind === 'in_package') return '';
     if (line.quantity === '1' && line.unit === 'each') return '';
-    const unit = line.unit === 'each' ? '' : ` ${unit_words[line.unit]}`;
-    return `${plain(line.quantity)}${unit} × ${dollars(line.unit_price)}`;
+    return say.sheet.home.measure({
+        quantity: plain(line.quantity),
+        unit: line.unit === 'each' ? null : say.codes.units[line.unit],
+        price: dollars(line.unit_price),
+    });
 }
 
 function Home({answer}: {answer: Quote}) {
     let area = '';
     return (
         <section class="sheet-part">
-            <h3>The home</h3>
+            <h3>{say.sheet.home.title}</h3>
             <table class="lines">
                 <tbody>
                     {answer.lines.map((line, i) => {
@@ -87,7 +104,7 @@ function Home({answer}: {answer: Quote}) {
                 </tbody>
                 <tfoot>
                     <tr>
-                        <th scope="row">Contract price</th>
+                        <th scope="row">{say.common.contract_price}</th>
                         <td />
                         <td class="amount" data-figure="contract_price">
                             {dollars(answer.contract_price)}
@@ -97,22 +114,29 @@ function Home({answer}: {answer: Quote}) {
             </table>
             {answer.requests.map((one) => (
                 <p key={one.text} class="facts">
-                    Asked for, to be confirmed, not in the price: <Name of={one.text} />
-                    {one.estimate && `, estimated at ${dollars(one.estimate)}`}.
+                    {say.sheet.home.request({
+                        text: <Name of={one.text} />,
+                        estimate: dollars(one.estimate),
+                    })}
                 </p>
             ))}
             {answer.open_choices.length > 0 && (
                 <p class="facts">
-                    Still to choose at no cost:{' '}
-                    {answer.open_choices
-                        .map((one) => `${one.name} (else ${one.default})`)
-                        .join('; ')}
-                    .
+                    {say.sheet.home.open_choices({
+                        choices: answer.open_choices.map((one) => ({
+                            name: one.name,
+                            otherwise: one.default,
+                        })),
+                    })}
                 </p>
             )}
             {answer.credits.map((one) => (
                 <p key={`${one.id} ${one.use}`} class="facts">
-                    <Name of={one.name} />: {dollars(one.amount)} towards {use_words[one.use]}.
+                    {say.sheet.home.credit({
+                        name: <Name of={one.name} />,
+                        amount: dollars(one.amount),
+                        use: say.codes.uses[one.use],
+                    })}
                 </p>
             ))}
             {answer.incentive_conditions.map((one) => (
@@ -122,8 +146,7 @@ function Home({answer}: {answer: Quote}) {
             ))}
             {answer.incentive_lenders.map((one) => (
                 <p key={one} class="facts">
-                    This incentive is given only with a loan from {one}; you may choose any lender,
-                    and then go without it.
+                    {say.sheet.home.lender({lender: one})}
                 </p>
             ))}
         </section>
@@ -134,32 +157,40 @@ function Months({answer}: {answer: Quote}) {
     const all = answer.scenarios;
     const cell = (one: Scenario, text: string) => (one.available ? text : '–');
     const rows: [string, (one: Scenario) => string][] = [
-        ['Note rate', (one) => percent(one.terms.rate)],
-        ['APR', (one) => (one.terms.apr ? percent(one.terms.apr) : 'not found')],
-        ['Term', (one) => term(one.terms.months)],
-        ['Points', (one) => minus(one.terms.points)],
+        [say.common.note_rate, (one) => percent(one.terms.rate)],
         [
-            'Down payment',
-            (one) => `${dollars(one.terms.down_payment)} (${percent(one.terms.down_percent)})`,
+            say.common.apr,
+            (one) => (one.terms.apr ? percent(one.terms.apr) : say.common.apr_not_found),
         ],
-        ['Loan', (one) => cell(one, dollars(one.loan))],
-        ['Cash to close', (one) => cell(one, one.available ? dollars(one.cash.to_close) : '')],
-        ['All cash needed', (one) => cell(one, one.available ? dollars(one.cash.needed) : '')],
+        [say.common.term, (one) => term(one.terms.months)],
+        [say.common.points, (one) => minus(one.terms.points)],
+        [
+            say.common.down_payment,
+            ({terms}) =>
+                say.sheet.month.down({
+                    amount: dollars(terms.down_payment),
+                    percent: percent(terms.down_percent),
+                }),
+        ],
+        [say.common.loan, (one) => cell(one, dollars(one.loan))],
+        [
+            say.common.cash_to_close,
+            (one) => cell(one, one.available ? dollars(one.cash.to_close) : ''),
+        ],
+        [
+            say.common.all_cash_needed,
+            (one) => cell(one, one.available ? dollars(one.cash.needed) : ''),
+        ],
     ];
     return (
         <section class="sheet-part together">
-            <h3>The month, under each way to pay</h3>
-            <div
-                class="scroll"
-                tabIndex={0}
-                role="region"
-                aria-label="The month under each way to pay"
-            >
+            <h3>{say.sheet.month.title}</h3>
+            <div class="scroll" tabIndex={0} role="region" aria-label={say.sheet.month.label}>
                 <table class="months">
                     <thead>
                         <tr>
                             <th scope="col">
-                                <span class="sr">Part</span>
+                                <span class="sr">{say.sheet.month.part}</span>
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
@@ -180,7 +211,7 @@ function Months({answer}: {answer: Quote}) {
                             </tr>
                         ))}
                         <tr class="total">
-                            <th scope="row">A month</th>
+                            <th scope="row">{say.common.a_month}</th>
                             {all.map((one) => (
                                 <td key={one.terms.name}>
                                     {cell(one, one.available ? dollars(one.monthly.total) : '')}
@@ -202,87 +233,91 @@ function Months({answer}: {answer: Quote}) {
                 .filter((one) => one.available && one.terms.adjustable)
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
-                        <Name of={one.terms.name} />: {change_words(one.terms)}.
+                        {say.sheet.month.change({
+                            loan: <Name of={one.terms.name} />,
+                            change: change_words(one.terms),
+                        })}
                     </p>
                 ))}
             {all
                 .filter((one) => !one.available)
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
-                        <Name of={one.terms.name} /> is not to be had:{' '}
-                        {one.refusals.map((each) => each.words).join('; ')}.
+                        {say.sheet.month.refused({
+                            loan: <Name of={one.terms.name} />,
+                            why: one.refusals.map((each) => each.words).join('; '),
+                        })}
                     </p>
                 ))}
         </section>
     );
 }
 
-const cash_words: [keyof Scenario['cash'], string][] = [
-    ['down_payment', 'Down payment'],
-    ['upfront_fee_in_cash', 'Upfront fee in cash'],
-    ['points', 'Points'],
-    ['principal_reduction', 'Principal reduced at closing'],
-    ['closing_costs', 'Closing costs'],
-    ['prepaid_interest', 'Prepaid interest'],
-    ['prepaid_bills', 'Bills paid ahead'],
-    ['initial_escrow_deposit', 'Initial escrow deposit'],
-    ['temporary_buydown', 'Temporary buydown'],
-];
+/// What the cash is made of, in the order of the sheet.
+const cash_parts = [
+    'down_payment',
+    'upfront_fee_in_cash',
+    'points',
+    'principal_reduction',
+    'closing_costs',
+    'prepaid_interest',
+    'prepaid_bills',
+    'initial_escrow_deposit',
+    'temporary_buydown',
+] as const;
 
 function CashPart({cash}: {cash: Cash}) {
     if (!cash.scenario.available) return null;
     const amounts = cash.scenario.cash;
     return (
         <section class="sheet-part together">
-            <h3>
-                The cash: <Name of={cash.scenario.terms.name} />
-            </h3>
+            <h3>{say.sheet.cash.title({loan: <Name of={cash.scenario.terms.name} />})}</h3>
             <div class="two">
                 <table class="lines">
                     <tbody>
-                        {cash_words
-                            .filter(([key]) => !is_zero(amounts[key]))
-                            .map(([key, name]) => (
+                        {cash_parts
+                            .filter((key) => !is_zero(amounts[key]))
+                            .map((key) => (
                                 <tr key={key}>
                                     <td>
                                         {key === 'upfront_fee_in_cash' &&
                                         cash.scenario.mortgage_insurance.paid_up
-                                            ? `${cash.scenario.upfront_fee.name}, in cash`
-                                            : name}
+                                            ? say.sheet.cash.fee_in_cash({
+                                                  fee: cash.scenario.upfront_fee.name,
+                                              })
+                                            : say.sheet.cash[key]}
                                     </td>
                                     <td class="amount">{dollars(amounts[key])}</td>
                                 </tr>
                             ))}
                         {!is_zero(amounts.credits) && (
                             <tr>
-                                <td>Credits, taken off</td>
+                                <td>{say.sheet.cash.credits}</td>
                                 <td class="amount">{dollars(amounts.credits)}</td>
                             </tr>
                         )}
                         <tr class="total">
-                            <th scope="row">All cash needed</th>
+                            <th scope="row">{say.common.all_cash_needed}</th>
                             <td class="amount">{dollars(amounts.needed)}</td>
                         </tr>
                         {!is_zero(amounts.deposits) && (
                             <tr>
-                                <td>Deposits, paid before</td>
+                                <td>{say.sheet.cash.deposits}</td>
                                 <td class="amount">{dollars(amounts.deposits)}</td>
                             </tr>
                         )}
                         <tr class="total">
-                            <th scope="row">To bring to the closing</th>
+                            <th scope="row">{say.sheet.cash.to_bring}</th>
                             <td class="amount">{dollars(amounts.to_close)}</td>
                         </tr>
                     </tbody>
                 </table>
                 <table class="lines">
-                    <caption>When</caption>
+                    <caption>{say.sheet.cash.when}</caption>
                     <tbody>
                         {cash.calendar.map((day, i) => (
                             <tr key={i}>
-                                <td>
-                                    {date(day.date)}, {day.words}
-                                </td>
+                                <td>{say.sheet.cash.due({on: date(day.date), what: day.words})}</td>
                                 <td class="amount">{dollars(day.amount)}</td>
                             </tr>
                         ))}
@@ -291,8 +326,9 @@ function CashPart({cash}: {cash: Cash}) {
             </div>
             {!is_zero(cash.scenario.lender_credit_without_use) && (
                 <p class="facts">
-                    {dollars(cash.scenario.lender_credit_without_use)} of the lender credit is lost:
-                    closing costs and prepaids do not come to as much.
+                    {say.sheet.cash.lender_credit_lost({
+                        amount: dollars(cash.scenario.lender_credit_without_use),
+                    })}
                 </p>
             )}
         </section>
@@ -303,13 +339,13 @@ export function SheetView() {
     const hand = tour.value!.scenario.terms.name;
     const {answer} = use_answer<Quote>('quote', answered.value);
     const {answer: cash} = use_answer<Cash>('cash', answered.value, {scenario: hand});
-    if (!answer) return <p class="waiting">Writing the sheet…</p>;
+    if (!answer) return <p class="waiting">{say.sheet.writing}</p>;
     return (
         <div class="sheet-page">
             <div class="sheet-tools">
-                <h2>A sheet to take home</h2>
+                <h2>{say.sheet.title}</h2>
                 <button class="main-button" onClick={() => window.print()}>
-                    Print
+                    {say.sheet.print}
                 </button>
             </div>
             <div class="paper">

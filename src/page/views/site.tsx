@@ -1,12 +1,13 @@
 // The lots in a row along the street, as wide as they are, and the plans that fit them.
 import type {Elevation, Lot, Move, Plan, Site} from '../answers';
-import {brief, capital, is_zero, plain, short, signed, size} from '../figures';
+import {brief, is_zero, plain, short, signed, size} from '../figures';
+import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Name} from '../parts/name';
+import {small} from '../parts/marks';
 import {terms_words} from '../parts/terms';
 import {answered, move, tour} from '../store';
-import {grade_words} from '../words';
 
 function measure(lot: {measures: {name: string; value: string}[]}, name: string): number {
     return size(lot.measures.find((one) => one.name === name)?.value);
@@ -17,11 +18,11 @@ function names_of(lots: Lot[]): string {
 }
 
 function take_lot(lot: Lot): void {
-    move((inquiry) => ({...inquiry, lot: lot.id}), `Lot ${lot.id}`, lot);
+    move((inquiry) => ({...inquiry, lot: lot.id}), say.common.lot({lot: lot.id}), lot);
 }
 
 function take_plan(plan: Plan, elevation: Elevation): void {
-    const what = `Plan ${plan.name}, elevation ${elevation.name}`;
+    const what = say.site.plan_taken({plan: plan.name, elevation: elevation.name});
     move((inquiry) => ({...inquiry, plan: plan.id, elevation: elevation.id}), what, elevation);
 }
 
@@ -50,7 +51,7 @@ function Street({answer}: {answer: Site}) {
                         key={r}
                         viewBox={`0 0 ${total} ${deepest + 64}`}
                         role="img"
-                        aria-label={`Lots ${names_of(row)}; each is listed below`}
+                        aria-label={say.site.street({lots: names_of(row)})}
                     >
                         {row.map((lot) => {
                             const x = at;
@@ -103,8 +104,8 @@ function Street({answer}: {answer: Site}) {
                                         {lot.status === 'free'
                                             ? lot.fits
                                                 ? ''
-                                                : 'too small'
-                                            : lot.status}
+                                                : say.site.too_small
+                                            : say.site.states[lot.status]}
                                     </text>
                                 </g>
                             );
@@ -113,10 +114,7 @@ function Street({answer}: {answer: Site}) {
                     </svg>
                 );
             })}
-            <figcaption>
-                Widths and depths behind the house as in the price book, in the order of its list;
-                not a survey.
-            </figcaption>
+            <figcaption>{say.site.street_says}</figcaption>
         </figure>
     );
 }
@@ -125,8 +123,11 @@ function Fallen({list}: {list: {name: string; why: string}[]}) {
     if (list.length === 0) return null;
     return (
         <span class="row-note bites">
-            would be left behind:{' '}
-            {list.map((one) => `${brief(one.name)} (${brief(one.why)})`).join('; ')}
+            {say.site.left_behind({
+                names: list
+                    .map((one) => say.common.because({name: brief(one.name), why: brief(one.why)}))
+                    .join('; '),
+            })}
         </span>
     );
 }
@@ -142,11 +143,14 @@ function Moving({move}: {move: Move | null}) {
     return (
         <span class="effect">
             <span class="effect-month">
-                {signed(move.per_month ?? '')}
-                <small> a month</small>
+                {say.common.monthly_small({amount: signed(move.per_month ?? ''), small})}
             </span>
-            <span class="effect-cash">{signed(move.price, short)} in price</span>
-            <span class="effect-cash">{signed(move.cash_needed ?? '')} cash</span>
+            <span class="effect-cash">
+                {say.common.in_price({amount: signed(move.price, short)})}
+            </span>
+            <span class="effect-cash">
+                {say.common.cash({amount: signed(move.cash_needed ?? '')})}
+            </span>
         </span>
     );
 }
@@ -166,12 +170,12 @@ function LotRow({lot}: {lot: Lot}) {
                     }}
                 />
                 <span class="row-name">
-                    <span class="row-title">Lot {lot.id}</span>
+                    <span class="row-title">{say.common.lot({lot: lot.id})}</span>
                     <span class="row-note">
                         {[
-                            grade_words[lot.grade],
+                            say.codes.grades[lot.grade],
                             ...lot.measures.map((one) => one.words),
-                            ...(lot.flood_zone ? ['in the flood zone'] : []),
+                            ...(lot.flood_zone ? [say.site.flood_zone] : []),
                         ].join(' · ')}
                     </span>
                     {lot.note && <span class="row-note">{lot.note}</span>}
@@ -179,17 +183,19 @@ function LotRow({lot}: {lot: Lot}) {
                 </span>
                 <span class="row-money">
                     <span class="row-price">
-                        {is_zero(lot.premium) ? 'no premium' : `premium ${short(lot.premium)}`}
+                        {is_zero(lot.premium)
+                            ? say.site.no_premium
+                            : say.site.premium({amount: short(lot.premium)})}
                     </span>
                     {lot.move ? (
                         <Moving move={lot.move} />
                     ) : (
                         <span class="effect">
                             {lot.chosen
-                                ? 'yours'
+                                ? say.common.yours
                                 : lot.status !== 'free'
-                                  ? lot.status
-                                  : 'your plan does not fit'}
+                                  ? say.site.states[lot.status]
+                                  : say.site.plan_does_not_fit}
                         </span>
                     )}
                 </span>
@@ -205,13 +211,21 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
                 <Name of={plan.name} />
             </h4>
             <p class="option-text">
-                {capital(plan.style)}, {plain(plan.square_feet)} sq ft, {plan.bedrooms} bedrooms,{' '}
-                {plan.bathrooms} baths. From {short(plan.base_price)}. {plan.note}
+                {say.site.plan({
+                    style: plan.style,
+                    square_feet: plain(plan.square_feet),
+                    bedrooms: plan.bedrooms,
+                    baths: plan.bathrooms,
+                    price: short(plan.base_price),
+                    note: plan.note,
+                })}
             </p>
-            {!plan.fits && (
-                <p class="note">Does not fit lot {answer.lot}: choose another lot first.</p>
-            )}
-            <div class="rows" role="radiogroup" aria-label={`Elevation of the ${plan.name}`}>
+            {!plan.fits && <p class="note">{say.site.does_not_fit({lot: answer.lot})}</p>}
+            <div
+                class="rows"
+                role="radiogroup"
+                aria-label={say.site.elevations_of({plan: plan.name})}
+            >
                 {plan.elevations.map((elevation) => {
                     const on = plan.chosen && elevation.id === answer.elevation;
                     return (
@@ -239,11 +253,11 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
                                 <span class="row-money">
                                     <span class="row-price">
                                         {is_zero(elevation.price)
-                                            ? 'no extra cost'
+                                            ? say.common.no_extra_cost
                                             : short(elevation.price)}
                                     </span>
                                     {on ? (
-                                        <span class="effect">yours</span>
+                                        <span class="effect">{say.common.yours}</span>
                                     ) : (
                                         <Moving move={elevation.move} />
                                     )}
@@ -260,18 +274,17 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
 export function SiteView() {
     const hand = tour.value!.scenario.terms.name;
     const {answer} = use_answer<Site>('site', answered.value, {scenario: hand});
-    if (!answer) return <p class="waiting">Walking the street…</p>;
+    if (!answer) return <p class="waiting">{say.site.walking}</p>;
     return (
         <div class="site-page">
-            <h2>Where it stands, and which home</h2>
+            <h2>{say.site.title}</h2>
             <p class="home-line">{answer.note}</p>
             <Street answer={answer} />
             <div class="two">
                 <section class="group">
-                    <h3>Lots</h3>
+                    <h3>{say.site.lots}</h3>
                     <p class="group-says">
-                        The premium is part of the contract price. What moving there changes is
-                        figured with {terms_words(answer.terms)}.
+                        {say.site.lots_say({terms: terms_words(answer.terms)})}
                     </p>
                     <div class="rows">
                         {answer.lots.map((lot) => (
@@ -280,10 +293,8 @@ export function SiteView() {
                     </div>
                 </section>
                 <section class="group">
-                    <h3>Plans and elevations</h3>
-                    <p class="group-says">
-                        What you have chosen goes along where it still applies.
-                    </p>
+                    <h3>{say.site.plans}</h3>
+                    <p class="group-says">{say.site.plans_say}</p>
                     {answer.plans.map((plan) => (
                         <PlanCard key={plan.id} plan={plan} answer={answer} />
                     ))}

@@ -3,11 +3,12 @@ import {useRef, useState} from 'preact/hooks';
 
 import type {Area, Option, Shown, Tour} from '../answers';
 import {brief, short} from '../figures';
+import {say} from '../language';
 import {Cautions} from '../parts/cautions';
 import {OptionCard} from '../parts/option_card';
 import {buyer, tour, walk_to} from '../store';
+import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
-import {standing_words} from '../words';
 
 /// What cannot be had here, each with its reason.
 function Barred({options}: {options: Option[]}) {
@@ -17,13 +18,15 @@ function Barred({options}: {options: Option[]}) {
             .map((form) => ({
                 key: `${option.id}:${form.id}`,
                 why: form.why,
-                name: form.name ? `${option.name}: ${form.name}` : option.name,
+                name: form.name
+                    ? say.common.with_form({name: option.name, form: form.name})
+                    : option.name,
             })),
     );
     if (rows.length === 0) return null;
     return (
         <section class="group">
-            <h3>Not to be had here</h3>
+            <h3>{say.tour.barred}</h3>
             <ul class="barred">
                 {rows.map((row) => (
                     <li key={row.key}>
@@ -38,25 +41,36 @@ function Barred({options}: {options: Option[]}) {
     );
 }
 
+/// How what is shown stands to the buyer's home.
+function standing_of({standing, your_level, price}: Shown): string {
+    if (standing === 'yours_partly') return say.tour.model_partly({level: brief(your_level)});
+    const words = say.codes.standings[standing];
+    return standing === 'extra' && price
+        ? say.tour.model_extra({standing: words, price: short(price)})
+        : words;
+}
+
 function Model({items, model}: {items: Shown[]; model: string}) {
     if (items.length === 0) return null;
     return (
         <section class="group">
-            <h3>What you see in the furnished {brief(model)}</h3>
+            <h3>{say.tour.model({model: brief(model)})}</h3>
             <ul class="model">
                 {items.map((item, i) => (
                     <li key={i} class={item.standing === 'extra' ? 'extra' : ''}>
                         <span>
                             <Name
-                                of={item.as_shown ? `${item.name}: ${item.as_shown}` : item.name}
+                                of={
+                                    item.as_shown
+                                        ? say.common.with_form({
+                                              name: item.name,
+                                              form: item.as_shown,
+                                          })
+                                        : item.name
+                                }
                             />
                         </span>
-                        <span class="model-standing">
-                            {item.standing === 'yours_partly'
-                                ? `yours: ${brief(item.your_level)}`
-                                : standing_words[item.standing]}
-                            {item.standing === 'extra' && item.price && `, ${short(item.price)}`}
-                        </span>
+                        <span class="model-standing">{standing_of(item)}</span>
                     </li>
                 ))}
             </ul>
@@ -86,9 +100,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
         <div class="area">
             {area.included.length > 0 && (
                 <section class="group comes">
-                    <h3>
-                        Comes with the <Name of={answer.heading.plan} />
-                    </h3>
+                    <h3>{say.tour.comes_with({plan: <Name of={answer.heading.plan} />})}</h3>
                     <ul class="included">
                         {area.included.map((text) => (
                             <li key={text}>{text}</li>
@@ -96,21 +108,21 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                     </ul>
                 </section>
             )}
-            <Group title="Packages" says="One price for several things." options={of('package')} />
+            <Group title={say.tour.packages} says={say.tour.packages_say} options={of('package')} />
             <Group
-                title="Upgrades"
-                says="Touch to put in or take out. The figures are what that changes."
+                title={say.tour.upgrades}
+                says={say.tour.upgrades_say}
                 options={of('levels', 'upgrade')}
             />
-            <Group title="Choices at no cost" says="Pick any one of them." options={of('choice')} />
+            <Group title={say.tour.choices} says={say.tour.choices_say} options={of('choice')} />
             <Group
-                title="Allowances"
-                says="A budget that is in the price."
+                title={say.tour.allowances}
+                says={say.tour.allowances_say}
                 options={of('allowance')}
             />
             {area.requests.length > 0 && (
                 <section class="group">
-                    <h3>Asked for outside the price book</h3>
+                    <h3>{say.tour.requests}</h3>
                     <ul class="barred">
                         {area.requests.map((request) => (
                             <li key={request.text}>
@@ -118,9 +130,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                                     <Name of={request.text} />
                                 </span>
                                 <span class="faint">
-                                    to be confirmed, not in the price
-                                    {request.estimate &&
-                                        `; estimated at ${short(request.estimate)}`}
+                                    {say.tour.request({estimate: short(request.estimate)})}
                                 </span>
                             </li>
                         ))}
@@ -152,13 +162,9 @@ function Welcome() {
     };
     return (
         <aside class="welcome">
-            <p>
-                <strong>This is an example, already filled in.</strong> Walk through its rooms and
-                touch any line: price, month and cash at the foot of the page follow at once. Undo
-                takes every touch back.
-            </p>
+            <p>{say.tour.welcome({strong})}</p>
             <button class="step" onClick={close}>
-                Understood
+                {say.tour.understood}
             </button>
         </aside>
     );
@@ -176,11 +182,8 @@ export function TourView() {
     if (!area) {
         return (
             <div class="area-page">
-                <h2>Nothing to walk through</h2>
-                <p>
-                    The price book lists no included features and no options. The home is its plan,
-                    its elevation and its lot: see Site.
-                </p>
+                <h2>{say.tour.empty}</h2>
+                <p>{say.tour.empty_says}</p>
                 <Cautions all={answer.cautions} />
             </div>
         );
@@ -193,7 +196,7 @@ export function TourView() {
     const next = answer.areas[index + 1];
     return (
         <div class="tour-page">
-            <nav class="areas" aria-label="Areas of the home">
+            <nav class="areas" aria-label={say.tour.areas}>
                 {answer.areas.map((each) => (
                     <button
                         key={each.id}
@@ -203,7 +206,7 @@ export function TourView() {
                     >
                         <span>{brief(each.name)}</span>
                         {each.options.some((option) => option.picked) && (
-                            <span class="dot" title="something is chosen here" />
+                            <span class="dot" title={say.tour.something_chosen} />
                         )}
                     </button>
                 ))}
@@ -211,9 +214,12 @@ export function TourView() {
             <div class="area-page">
                 <Welcome />
                 <p class="home-line">
-                    <Name of={answer.heading.plan} />, elevation{' '}
-                    <Name of={answer.heading.elevation} />, lot {answer.heading.lot}
-                    {answer.stage && `. Built as far as: ${answer.stage}`}
+                    {say.tour.home_line({
+                        plan: <Name of={answer.heading.plan} />,
+                        elevation: <Name of={answer.heading.elevation} />,
+                        lot: answer.heading.lot,
+                        stage: answer.stage,
+                    })}
                 </p>
                 <h2 ref={top} tabIndex={-1}>
                     <Name of={area.name} />
@@ -221,7 +227,7 @@ export function TourView() {
                 <AreaView key={area.id} area={area} answer={answer} />
                 {next && (
                     <button class="main-button next-area" onClick={() => go(next.id)}>
-                        Next: {brief(next.name)}
+                        {say.tour.next({area: brief(next.name)})}
                     </button>
                 )}
                 <Cautions all={answer.cautions} />

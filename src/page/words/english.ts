@@ -1,0 +1,46 @@
+// Everything that the page says of its own, in English.
+import {afford} from './english/afford';
+import {buyers} from './english/buyers';
+import {check} from './english/check';
+import {codes} from './english/codes';
+import {common} from './english/common';
+import {figures} from './english/figures';
+import {frame} from './english/frame';
+import {incentives} from './english/incentives';
+import {later} from './english/later';
+import {loan} from './english/loan';
+import {loan_names} from './english/loan_names';
+import {loans} from './english/loans';
+import {money} from './english/money';
+import {options} from './english/options';
+import {schedule} from './english/schedule';
+import {sheet} from './english/sheet';
+import {site} from './english/site';
+import {terms} from './english/terms';
+import {tour} from './english/tour';
+import {way_on} from './english/way_on';
+import {wishes} from './english/wishes';
+
+export const english = {
+    afford,
+    buyers,
+    check,
+    codes,
+    common,
+    figures,
+    frame,
+    incentives,
+    later,
+    loan,
+    loan_names,
+    loans,
+    money,
+    options,
+    schedule,
+    sheet,
+    site,
+    terms,
+    tour,
+    way_on,
+    wishes,
+};

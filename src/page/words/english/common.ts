@@ -1,0 +1,55 @@
+// What is said the same in several places.
+import {rich} from '../phrase';
+import type {Marks, Parts, Texts} from '../phrase';
+
+export const common = {
+    contract_price: 'Contract price',
+    a_month: 'A month',
+    note_rate: 'Note rate',
+    apr: 'APR',
+    apr_not_found: 'not found',
+    cash_to_close: 'Cash to close',
+    back_at_closing: 'Back at closing', ///< deposits of more than the closing takes
+    all_cash_needed: 'All cash needed',
+    down_payment: 'Down payment',
+    loan: 'Loan',
+    points: 'Points',
+    term: 'Term',
+    mortgage_insurance: 'Mortgage insurance',
+    yours: 'yours',
+    no_cost: 'no cost',
+    no_extra_cost: 'no extra cost',
+    in_a_package: 'in a package',
+    must_have: 'must have',
+    closing: 'closing', ///< on a scale of years
+
+    close: 'Close',
+    undo: 'Undo',
+    redo: 'Redo',
+    one_step_back: 'One step back',
+    one_step_forward: 'One step forward',
+
+    monthly: ({amount}: Texts<'amount'>) => `${amount} a month`,
+    monthly_small: ({amount, small}: Parts<'amount'> & Marks<'small'>) =>
+        rich`${amount}${small(' a month')}`,
+    in_price: ({amount}: Texts<'amount'>) => `${amount} in price`,
+    cash: ({amount}: Texts<'amount'>) => `${amount} cash`,
+    up_to: ({amount, small}: Parts<'amount'> & Marks<'small'>) => rich`${small('up to ')}${amount}`,
+    from: ({amount, small}: Parts<'amount'> & Marks<'small'>) => rich`${small('from ')}${amount}`,
+    lot: ({lot}: Texts<'lot'>) => `Lot ${lot}`,
+    home_taken: ({plan, elevation, lot}: Texts<'plan' | 'elevation' | 'lot'>) =>
+        `Plan ${plan}, elevation ${elevation}, lot ${lot}`,
+    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
+        rich`${plan} on lot ${lot}, contract price ${price}.`,
+
+    not_to_be_had: 'not to be had',
+    refused: ({why}: Texts<'why'>) => `Not to be had: ${why}`,
+    refused_beside: ({why}: Texts<'why'>) => `not to be had: ${why}`,
+    wrong: ({found, expected}: Texts<'found' | 'expected'>) => `${found}; expected: ${expected}`,
+    because: ({name, why}: Texts<'name' | 'why'>) => `${name} (${why})`,
+    numbered: ({name, number}: {name: string; number: number}) => `${name} (${number})`,
+    /// An option with its level, an incentive with its use.
+    with_form: ({name, form}: Texts<'name' | 'form'>) => `${name}: ${form}`,
+    with_form_marked: ({name, form}: Parts<'name' | 'form'>) => rich`${name}: ${form}`,
+    and: (each: string[]) => each.join(' and '),
+};

@@ -1,0 +1,45 @@
+// The terms that stand beside every payment.
+import type {Texts} from '../phrase';
+
+export const terms = {
+    /// What a rate that changes may come to.
+    change: ({
+        holds,
+        every_months,
+        highest,
+        worst,
+    }: Texts<'holds' | 'highest'> & {
+        every_months: number;
+        worst: {payment: string; from: number} | null;
+    }) =>
+        `the rate holds for ${holds}, then may change every ${every_months} months, up to ` +
+        highest +
+        (worst
+            ? `: at worst ${worst.payment} principal and interest from payment ${worst.from}`
+            : ''),
+    line: ({
+        rate,
+        points,
+        apr,
+        term,
+        down,
+        down_percent,
+        extra,
+        change,
+    }: Texts<'rate' | 'points' | 'term' | 'down' | 'down_percent'> & {
+        apr: string | null;
+        extra: string | null;
+        change: string | null;
+    }) =>
+        `${rate} note rate, ${points} points, ${apr ? `APR ${apr}` : 'APR not found'}, ${term}, ` +
+        `${down} down (${down_percent})` +
+        (extra ? `, ${extra} extra principal a month by choice` : '') +
+        (change ? `; ${change}` : ''),
+    /// What every payment and rate beside it is.
+    estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
+        `Estimate as of ${as_of}, rates of ${rates}; not an approval or an offer to lend.`,
+    /// A sentence about a loan, with its terms.
+    beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
+    of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>
+        `${loan}, ${terms}. ${estimate}`,
+};
