@@ -14,18 +14,20 @@
 
 #include <quoin/text/caps.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/wanted.hpp>
+#include <quoin/text/why_not.hpp>
 #include <quoin/text/findings.hpp>
 #include <quoin/text/ids.hpp>
 #include <quoin/text/json_writer.hpp>
-#include <quoin/text/leading_texts.hpp>
 #include <quoin/text/source.hpp>
+#include <quoin/text/value.hpp>
+#include <quoin/text/language.hpp>
+#include <quoin/text/leading_texts.hpp>
 #include <quoin/text/spot.hpp>
 #include <quoin/text/problems.hpp>
-#include <quoin/text/value.hpp>
 #include <quoin/text/reader.hpp>
 #include <quoin/text/names.hpp>
 #include <quoin/text/plain.hpp>
-#include <quoin/text/problem_words.hpp>
 
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/only.hpp>
@@ -115,6 +117,8 @@
 
 #include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/problem_words.hpp>
+#include <quoin/words/reasons.hpp>
 
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>

@@ -82,7 +82,7 @@ AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pic
     }
     if (!standing.change.blocked.empty()) {
         item.standing = Standing::barred;
-        item.why_not = described(book, standing.reason(), Naming::names);
+        item.why_not = why_not(book, standing.reason(), Naming::names);
         return item;
     }
     const bool chosen = standing.kind == Kind::chosen;

@@ -16,7 +16,7 @@ IncentiveOffer offer_of(const Incentive& incentive, const PricedHome& home,
     offer.whole = incentive_amount(incentive, home);
     offer.left = offer.whole;
     offer.why_not = why_not_given(incentive, sitting.inquiry());
-    if (offer.why_not.empty()) offer.why_not = why_not_given(incentive, &sitting.sheet());
+    if (!offer.why_not) offer.why_not = why_not_given(incentive, &sitting.sheet());
     return offer;
 }
 

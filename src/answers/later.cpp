@@ -91,7 +91,7 @@ LaterScenario later_scenario(const Sitting& sitting, std::size_t i, const Priced
     out.refusals = base.refusals;
     if (!base.available()) return out;
     out.monthly = base.monthly.total();
-    if (item.why_not.empty()) {
+    if (!item.why_not) {
         out.paths.push_back(
             builder_path(LaterWay::financed, loan_figures(rules, with, purchase), base));
         out.paths.push_back(
@@ -139,7 +139,7 @@ LaterItem later_item(const Sitting& sitting, const Pick& pick, const LaterFacts&
         present ? without_option(book, chosen, pick.option).selection : chosen;
     const Change change = with_pick(book, without, pick);
     if (!change.blocked.empty())
-        item.why_not = described(book, change.blocked.front(), Naming::names);
+        item.why_not = why_not(book, change.blocked.front(), Naming::names);
     const PricedHome bare = price_home(book, without);
     const PricedHome with = price_home(book, change.blocked.empty() ? change.selection : without);
     item.price = with.contract_price - bare.contract_price;

@@ -43,7 +43,7 @@ void judge(const Sitting& sitting, const Shown& shown, ShownItem& item) {
     const OptionStanding standing = option_standing(book, selection, as_shown);
     if (standing.barred_by_the_home()) {
         item.standing = ShownStanding::unavailable;
-        item.why_not = described(book, standing.reason(), Naming::names);
+        item.why_not = why_not(book, standing.reason(), Naming::names);
         item.price.reset();
     } else if (option.kind == OptionKind::choice) {
         item.standing = ShownStanding::free_choice;

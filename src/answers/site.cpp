@@ -21,7 +21,7 @@ struct Moved {
 /// may take along what needs it, so the rules are asked again until nothing is in their way.
 Moved moved_to(const PriceBook& book, Selection there) {
     Moved moved{std::move(there), {}};
-    const auto fall = [&](Index<Option> index, std::string why) {
+    const auto fall = [&](Index<Option> index, WhyNot why) {
         auto& picks = moved.selection.picks;
         const auto gone = std::find_if(picks.begin(), picks.end(),
                                        [&](const Pick& pick) { return pick.option == index; });
@@ -33,7 +33,7 @@ Moved moved_to(const PriceBook& book, Selection there) {
     for (bool again = true; again;) {
         const std::size_t before = moved.fallen.size();
         for (const Conflict& conflict : conflicts(book, moved.selection)) {
-            fall(conflict.of.option, described(book, conflict, Naming::names));
+            fall(conflict.of.option, why_not(book, conflict, Naming::names));
         }
         again = moved.fallen.size() > before;
     }
@@ -42,7 +42,8 @@ Moved moved_to(const PriceBook& book, Selection there) {
         const bool on_plan = allows(incentive.plans, moved.selection.plan);
         if (on_plan && allows(incentive.lots, moved.selection.lot)) return false;
         moved.fallen.push_back(
-            {incentive.id, incentive.name, on_plan ? "not on this lot" : "not on this plan"});
+            {incentive.id, incentive.name,
+             WhyNot{on_plan ? WhyNot::Kind::not_for_lot : WhyNot::Kind::not_for_plan}});
         return true;
     });
     return moved;

@@ -74,6 +74,7 @@ void judge(const InHand& walk, const Pick& pick, TourForm& form) {
     const Option& option = at(walk.book.options, pick.option);
     form.price = charge(option, pick, walk.selection.plan);
     const OptionStanding standing = option_standing(walk.book, walk.selection, pick);
+    const auto package = [&] { return at(walk.book.options, standing.package.value()).name; };
     bool touched = standing.takes_out;
     switch (standing.kind) {
     case Kind::chosen:
@@ -81,13 +82,12 @@ void judge(const InHand& walk, const Pick& pick, TourForm& form) {
         break;
     case Kind::held:
         form.state = by_itself(standing, TourState::held);
-        form.why = at(walk.book.options, standing.package.value()).name;
         if (standing.better) {
             form.state = TourState::barred;
-            form.why = "a better one comes in " + form.why;
+            form.why_not = WhyNot{.kind = WhyNot::Kind::better_in_package, .names = {package()}};
             touched = false;
-        } else if (touched) {
-            form.why.clear();
+        } else if (!touched) {
+            form.package = package();
         }
         break;
     case Kind::included:
@@ -99,7 +99,7 @@ void judge(const InHand& walk, const Pick& pick, TourForm& form) {
         break;
     case Kind::barred:
         form.state = TourState::barred;
-        form.why = described(walk.book, standing.reason(), Naming::names);
+        form.why_not = why_not(walk.book, standing.reason(), Naming::names);
         break;
     }
     if (touched) form.touch = touch_of(walk, standing);
@@ -156,7 +156,6 @@ std::optional<TourQuantity> counted(const Option& option, const Pick& pick, Inde
     counted.highest = quantity.highest;
     counted.step = quantity.step;
     counted.usual = quantity.usual;
-    counted.limits = quantity_limits(option);
     return counted;
 }
 

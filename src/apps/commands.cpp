@@ -12,9 +12,9 @@
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
-#include <quoin/words/figures.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/text/plain.hpp>
+#include <quoin/words/figures.hpp>
 
 #include "checking.hpp"
 #include "clock.hpp"
@@ -147,18 +147,20 @@ Outcome sheet(const Typed& typed) {
 Months term_from(const Given& given) {
     const std::string years = given.one("years");
     if (years.empty()) {
-        return Months(
-            whole_typed("--months", given.one("months"), 1, longest_term.count(), "months"));
+        return Months(whole_typed("--months", given.one("months"), 1, longest_term.count(),
+                                  Wanted::Kind::whole_months));
     }
-    return Months(12 * whole_typed("--years", years, 1, longest_term.count() / 12, "years"));
+    return Months(12 * whole_typed("--years", years, 1, longest_term.count() / 12,
+                                   Wanted::Kind::whole_years));
 }
 
 Outcome pay(const Typed& typed) {
     const Money loan =
         amount_typed("--loan", typed.given.one("loan"), Money{}, Money::dollars(9'000'000'000),
-                     "dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000");
-    const Rate rate = rate_typed("--rate", typed.given.one("rate"),
-                                 "a yearly percent from 0 to 100, such as 6.5");
+                     {.kind = Wanted::Kind::dollars_in_range, .such = "250000"});
+    const Rate rate = rate_typed(
+        "--rate", typed.given.one("rate"),
+        {.kind = Wanted::Kind::yearly_percent, .most = Decimal::whole(100), .such = "6.5"});
     const PaymentAnswer answer = payment({loan, rate, term_from(typed.given)});
     return {typed.json ? json_text_of(answer) : text_of(answer)};
 }

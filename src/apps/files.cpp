@@ -34,8 +34,7 @@ fs::path own_folder() {
 
 } // namespace
 
-std::shared_ptr<const Source> read_file(const fs::path& path, std::string_view what,
-                                        Findings& findings) {
+std::shared_ptr<const Source> read_file(const fs::path& path, FileMeant what, Findings& findings) {
     std::error_code error;
     const auto none = [&](Problem problem) {
         findings.add(std::move(problem));

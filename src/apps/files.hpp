@@ -16,9 +16,9 @@ namespace quoin::apps {
 inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 
 /// A file's text under the name it was asked for, or nullptr with a problem recorded. `what` says
-/// what it was to be, such as "price book".
+/// what it was to be.
 [[nodiscard]] std::shared_ptr<const Source> read_file(const std::filesystem::path& path,
-                                                      std::string_view what, Findings& findings);
+                                                      FileMeant what, Findings& findings);
 
 /// The JSON files of a folder by name; empty where there is none.
 [[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);

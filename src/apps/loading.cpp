@@ -13,13 +13,12 @@
 namespace quoin::apps {
 namespace fs = std::filesystem;
 
-Document read_json(const fs::path& path, std::string_view what, Findings& findings) {
+Document read_json(const fs::path& path, FileMeant what, Findings& findings) {
     auto source = read_file(path, what, findings);
     return source != nullptr ? parse_json(std::move(source), findings) : Document{};
 }
 
-Document read_data(const fs::path& path, std::string_view what, Language language,
-                   Findings& findings) {
+Document read_data(const fs::path& path, FileMeant what, Language language, Findings& findings) {
     Document document = read_json(path, what, findings);
     choose_texts(document, language, findings);
     return document;
@@ -29,7 +28,7 @@ PriceBook read_book(const Document& document, Findings& findings) {
     const auto list = lots_file(document.root);
     if (!list) return read_price_book(document, nullptr, findings);
     const fs::path path = fs::path(document.source->name()).parent_path() / *list;
-    auto source = read_file(path, "a list of lots", findings);
+    auto source = read_file(path, FileMeant::lots, findings);
     if (source == nullptr) return read_price_book(document, nullptr, findings);
     const Document lots = parse_csv(std::move(source), findings);
     return read_price_book(document, &lots, findings);
@@ -82,10 +81,10 @@ Lending load_files(const fs::path& folder, const std::vector<fs::path>& files, L
                    Findings& findings) {
     std::vector<Document> documents;
     for (const fs::path& path : files) {
-        documents.push_back(read_data(path, "lending data", language, findings));
+        documents.push_back(read_data(path, FileMeant::lending_data, language, findings));
     }
     if (documents.empty()) {
-        findings.add(problems::file_missing(folder.string(), "a folder of lending data", {}));
+        findings.add(problems::file_missing(folder.string(), FileMeant::lending_folder, {}));
     }
     return read_lending(documents, findings);
 }
@@ -108,7 +107,7 @@ namespace {
 
 /// What was read of the file is let go before the next is read.
 PriceBook read_book_at(const fs::path& path, Language language, Findings& findings) {
-    const Document document = read_data(path, "a price book", language, findings);
+    const Document document = read_data(path, FileMeant::price_book, language, findings);
     return document.root.kind == Value::Kind::null ? PriceBook{} : read_book(document, findings);
 }
 
@@ -141,7 +140,7 @@ void refuse_if_any(Findings findings) {
 }
 
 /// What `read` makes of a file that it finds nothing wrong with.
-auto load(const std::string& file, std::string_view what, const auto& read) {
+auto load(const std::string& file, FileMeant what, const auto& read) {
     Findings findings;
     const Document document = read_json(file, what, findings);
     refuse_if_any(findings);
@@ -154,20 +153,22 @@ auto load(const std::string& file, std::string_view what, const auto& read) {
 
 std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates,
                                      Language language) {
-    return load(file, "an inquiry", [&](const Document& document, Findings& findings) {
+    return load(file, FileMeant::inquiry, [&](const Document& document, Findings& findings) {
         return read_all(document, rates, Sheets::own, language, findings);
     });
 }
 
 PriceBook load_price_book(const std::string& file) {
-    return load(file, "a price book", [](const Document& document, Findings& findings) {
+    return load(file, FileMeant::price_book, [](const Document& document, Findings& findings) {
         Document book = document;
         choose_texts(book, Language::english, findings);
         return read_book(book, findings);
     });
 }
 
-AprAnswer load_apr(const std::string& file) { return load(file, "a problem", read_and_solve_apr); }
+AprAnswer load_apr(const std::string& file) {
+    return load(file, FileMeant::apr_problem, read_and_solve_apr);
+}
 
 namespace {
 
@@ -185,7 +186,7 @@ void check_place(const Document& document, const PriceBook& book, const std::str
     }
     const Path community{nullptr, "community"};
     const Value* place = document.root.find("community")->find("place");
-    look_up(lending.places, "place", book.community.place, {place, Path{&community, "place"}},
+    look_up(lending.places, Noun::place, book.community.place, {place, Path{&community, "place"}},
             findings);
 }
 
@@ -271,7 +272,7 @@ void check_as(FileKind kind, const Document& document, const std::string& rates,
 
 Checked check_file(const std::string& file, const std::string& rates, std::optional<Date> asked) {
     Checked checked{file, FileKind::unknown, {}};
-    const Document document = read_json(file, "a file", checked.findings);
+    const Document document = read_json(file, FileMeant::file, checked.findings);
     if (!checked.findings.none()) return checked;
     checked.kind = kind_of(document);
     for (const auto& language : codes<Language>) { // what is wrong in several is told once

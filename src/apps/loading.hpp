@@ -33,10 +33,10 @@ struct Loaded {
                                                    Language language = Language::english);
 
 /// A JSON file; its problems are recorded and its root is then null. `what` names it in messages.
-[[nodiscard]] Document read_json(const std::filesystem::path& path, std::string_view what,
+[[nodiscard]] Document read_json(const std::filesystem::path& path, FileMeant what,
                                  Findings& findings);
 /// Likewise, with its texts in a language.
-[[nodiscard]] Document read_data(const std::filesystem::path& path, std::string_view what,
+[[nodiscard]] Document read_data(const std::filesystem::path& path, FileMeant what,
                                  Language language, Findings& findings);
 /// A price book with the list of lots it may point to.
 [[nodiscard]] PriceBook read_book(const Document& document, Findings& findings);

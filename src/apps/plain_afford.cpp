@@ -2,7 +2,6 @@
 #include "plain_afford.hpp"
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <quoin/words/figures.hpp>
 
@@ -43,10 +42,12 @@ class Making {
   private:
     static std::string dashed(const char* option) { return std::string("--") + option; }
     /// Not below zero; nothing where it is not given.
-    [[nodiscard]] std::optional<Money> amount(const char* option, const char* such) const {
+    [[nodiscard]] std::optional<Money> amount(const char* option, Wanted::Kind what,
+                                              const char* such) const {
         const std::string text = given_.one(option);
         if (text.empty()) return std::nullopt;
-        return amount_typed(dashed(option), text, Money{}, most_typed, such);
+        return amount_typed(dashed(option), text, Money{}, most_typed,
+                            {.kind = what, .such = such});
     }
     [[nodiscard]] std::optional<int> whole(const char* option, int least, int most) const {
         const std::string text = given_.one(option);
@@ -55,7 +56,7 @@ class Making {
     }
     static Percent percent(const char* option, const std::string& text, int most) {
         return Percent(number_typed(dashed(option), text, Decimal{}, Decimal::whole(most),
-                                    fmt::format("a percent from 0 to {}", most)));
+                                    {.kind = Wanted::Kind::percent}));
     }
     /// As it is given, or what is usual.
     Percent percent_or(const char* option, const char* usual, std::string_view words) {
@@ -120,7 +121,7 @@ void Making::set_place() {
     place.homeowner.unit = "per thousand";
     place.homeowner.values.push_back(Decimal::billionths(insurance.value().billionths() * 10));
     place.homeowner.written.emplace_back("any");
-    if (const auto dues = amount("dues", "an amount not below zero, such as 60")) {
+    if (const auto dues = amount("dues", Wanted::Kind::amount_not_below_zero, "60")) {
         place.dues.push_back({"Association dues", *dues});
     }
     ClosingCost costs;
@@ -132,7 +133,10 @@ void Making::set_place() {
     place.rural_eligible = true; // who names the USDA program means a place that is
     if (const std::string region = given_.one("region"); !region.empty()) {
         place.region = meaning_in(codes<Region>, region);
-        if (!place.region) refuse_typed("--region", region, "northeast, midwest, south or west");
+        std::vector<std::string> regions;
+        for (const auto& each : codes<Region>) regions.emplace_back(each.word);
+        if (!place.region)
+            refuse_typed("--region", region, {.kind = Wanted::Kind::any_of, .names = regions});
     }
     made_.desk.lending.places = {std::move(place)};
 }
@@ -153,11 +157,11 @@ void Making::set_sheet() {
 
 void Making::set_means() {
     Inquiry& inquiry = made_.inquiry;
-    inquiry.monthly_income = amount("income", "gross dollars a month, such as 8400");
-    inquiry.monthly_debts = amount("debts", "dollars a month, such as 450");
-    inquiry.cash = amount("cash", "an amount not below zero, such as 60000");
+    inquiry.monthly_income = amount("income", Wanted::Kind::gross_dollars_a_month, "8400");
+    inquiry.monthly_debts = amount("debts", Wanted::Kind::dollars_a_month, "450");
+    inquiry.cash = amount("cash", Wanted::Kind::amount_not_below_zero, "60000");
     if (!inquiry.cash) assume("as much cash as it takes (--cash not given)");
-    inquiry.monthly_taxes = amount("taxes", "dollars a month, such as 1700");
+    inquiry.monthly_taxes = amount("taxes", Wanted::Kind::dollars_a_month, "1700");
     inquiry.household = whole("persons", 1, 20);
     inquiry.score =
         whole_typed("--score", given_or("score", usual_score, "a credit score of {}"), 300, 850);
@@ -178,7 +182,7 @@ std::vector<const LoanProgram*> Making::programs() const {
             for (const LoanProgram& program : all) {
                 if (!program.adjustable) ids.push_back(program.id);
             }
-            refuse_typed("--program", id, fmt::format("one of {}", fmt::join(ids, ", ")));
+            refuse_typed("--program", id, {.kind = Wanted::Kind::one_of, .names = ids});
         }
         chosen.push_back(&at(all, *index));
     }
@@ -186,10 +190,11 @@ std::vector<const LoanProgram*> Making::programs() const {
 }
 
 void Making::add_scenarios(const LoanProgram& program) {
-    const std::string expected = "a yearly rate in percent, above 0 to 25, such as 6.25";
+    const Wanted expected{
+        .kind = Wanted::Kind::yearly_rate_above, .most = Decimal::whole(25), .such = "6.25"};
     const std::string typed = given_.one("rate");
     const Rate rate = rate_typed("--rate", typed, expected);
-    if (rate <= Rate{} || rate.percent() > Decimal::whole(25)) {
+    if (rate <= Rate{} || rate.percent() > expected.most) {
         refuse_typed("--rate", typed, expected);
     }
     std::vector<std::string> downs;

@@ -182,7 +182,7 @@ void check_ending(const std::string& option, const std::string& name,
                   const std::vector<std::string>& endings) {
     const auto ending = std::filesystem::path(name).extension();
     if (std::find(endings.begin(), endings.end(), ending) != endings.end()) return;
-    refuse_typed(option, name, "a name that ends in " + endings.front());
+    refuse_typed(option, name, {.kind = Wanted::Kind::name_with_ending, .such = endings.front()});
 }
 
 void write_file(const std::filesystem::path& path, std::string_view text, bool force) {

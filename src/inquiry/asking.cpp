@@ -53,7 +53,8 @@ std::optional<Pick> asked_option(const PriceBook& book, const std::string& text,
     if (option.kind == OptionKind::allowance) {
         pick.spend = Money::parse(number);
         if (pick.spend && *pick.spend >= Money{}) return pick;
-        findings.add(problems::option_number(option.id, number, "an amount to spend"));
+        findings.add(
+            problems::option_number(option.id, number, {.kind = Wanted::Kind::amount_to_spend}));
         return std::nullopt;
     }
     pick.quantity = Decimal::parse(number);
@@ -77,12 +78,12 @@ std::vector<Pick> picks_named(const PriceBook& book, const std::vector<std::stri
 
 Money appraised_value(const std::string& text) {
     return amount_typed("--appraised", text, Money::cents(1), most_typed,
-                        "an amount above zero, such as 455000");
+                        {.kind = Wanted::Kind::amount_above_zero, .such = "455000"});
 }
 
 Money limit_given(const std::string& name, const std::string& text) {
     return amount_typed(name, text, Money{}, most_typed,
-                        "an amount from 0 to 1000000000, such as 2150");
+                        {.kind = Wanted::Kind::amount_in_range, .such = "2150"});
 }
 
 std::int64_t nodes_given(const std::string& text) {
@@ -93,8 +94,8 @@ CreditAsk credit_ask(const Sitting& sitting, const std::string& amount, const st
     CreditAsk ask;
     const Money price = price_home(sitting.book(), sitting.inquiry().selection).contract_price;
     ask.amount = amount_typed("--amount", amount, Money::cents(1), price - Money::cents(1),
-                              "an amount above zero and under the price, such as 10000");
-    if (!years.empty()) ask.years = whole_typed("--years", years, 1, 40, "years");
+                              {.kind = Wanted::Kind::amount_under_price, .such = "10000"});
+    if (!years.empty()) ask.years = whole_typed("--years", years, 1, 40, Wanted::Kind::whole_years);
     return ask;
 }
 
@@ -102,9 +103,11 @@ ShiftAsk shift_ask(const std::string& steps, const std::string& step) {
     ShiftAsk ask;
     if (!steps.empty()) ask.steps = whole_typed("--steps", steps, 0, 24);
     if (step.empty()) return ask;
-    const std::string expected = "percentage points from 0.001 to 1, such as 0.125";
-    constexpr Decimal least = Decimal::billionths(Decimal::one / 1000);
-    ask.step = Percent(number_typed("--step", step, least, Decimal::whole(1), expected));
+    const Wanted expected{.kind = Wanted::Kind::percentage_points,
+                          .least = Decimal::billionths(Decimal::one / 1000),
+                          .most = Decimal::whole(1),
+                          .such = "0.125"};
+    ask.step = Percent(number_typed("--step", step, expected.least, expected.most, expected));
     if (!Rate::percent(ask.step.value())) refuse_typed("--step", step, expected);
     return ask;
 }
@@ -116,8 +119,8 @@ std::vector<Percent> indexes_from(const std::vector<std::string>& texts) {
     constexpr Decimal most = Decimal::whole(100); // percent, either way
     std::vector<Percent> indexes;
     for (const std::string& text : texts) {
-        indexes.emplace_back(
-            number_typed("--index", text, -most, most, "a percent from -100 to 100, such as 4.25"));
+        indexes.emplace_back(number_typed("--index", text, -most, most,
+                                          {.kind = Wanted::Kind::percent_such, .such = "4.25"}));
     }
     return indexes;
 }
@@ -128,13 +131,13 @@ RunAs run_as(const Sitting& sitting, std::size_t scenario, const RunText& text) 
     RunAs run{{}, indexes_from(text.indexes), text.worst_case};
     if (!text.extra.empty()) {
         run.extra = amount_typed("--extra", text.extra, Money{}, most_typed,
-                                 "an amount not below zero, such as 150");
+                                 {.kind = Wanted::Kind::amount_not_below_zero, .such = "150"});
     }
     const bool asks_for_a_way = run.worst_case || !run.indexes.empty();
     if (asks_for_a_way && !sitting.rules()[scenario].adjustable) {
         refuse_typed(run.worst_case ? "--worst-case" : "--index",
                      sitting.inquiry().scenarios[scenario].name,
-                     "a scenario whose rate is adjustable");
+                     {.kind = Wanted::Kind::adjustable_scenario});
     }
     return run;
 }
@@ -143,11 +146,12 @@ AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text) {
     AffordFacts facts;
     facts.automated = text.automated;
     if (!text.reserves.empty()) {
-        facts.reserve_months = whole_typed("--reserves", text.reserves, 0, 24, "months");
+        facts.reserve_months =
+            whole_typed("--reserves", text.reserves, 0, 24, Wanted::Kind::whole_months);
     }
     if (!text.step.empty()) {
         facts.step = amount_typed("--step", text.step, Money::cents(1), most_typed,
-                                  "an amount above zero, such as 5000");
+                                  {.kind = Wanted::Kind::amount_above_zero, .such = "5000"});
     }
     if (!inquiry.monthly_income && !inquiry.cash) refuse(problems::no_means());
     return facts;
@@ -155,16 +159,19 @@ AffordFacts afford_facts(const Inquiry& inquiry, const AffordText& text) {
 
 LaterFacts later_facts(const LaterText& text) {
     LaterFacts facts;
-    if (!text.month.empty()) facts.month = whole_typed("--month", text.month, 1, 120, "months");
+    if (!text.month.empty())
+        facts.month = whole_typed("--month", text.month, 1, 120, Wanted::Kind::whole_months);
     if (text.loan_rate.empty() != text.loan_months.empty()) {
         refuse_typed(text.loan_rate.empty() ? "--loan-months" : "--loan-rate",
-                     text.loan_rate + text.loan_months, "--loan-rate and --loan-months together");
+                     text.loan_rate + text.loan_months,
+                     {.kind = Wanted::Kind::loan_rate_and_months});
     }
     if (text.loan_rate.empty()) return facts;
-    const Rate rate =
-        rate_typed("--loan-rate", text.loan_rate, "a yearly percent from 0 to 100, such as 11.5");
-    facts.loan = PersonalLoan{
-        rate, Months(whole_typed("--loan-months", text.loan_months, 1, 240, "months"))};
+    const Rate rate = rate_typed(
+        "--loan-rate", text.loan_rate,
+        {.kind = Wanted::Kind::yearly_percent, .most = Decimal::whole(100), .such = "11.5"});
+    facts.loan = PersonalLoan{rate, Months(whole_typed("--loan-months", text.loan_months, 1, 240,
+                                                       Wanted::Kind::whole_months))};
     return facts;
 }
 

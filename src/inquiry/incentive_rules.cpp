@@ -3,22 +3,24 @@
 
 namespace quoin {
 
-std::string why_not_given(const Incentive& incentive, const Inquiry& inquiry) {
-    if (!allows(incentive.plans, inquiry.selection.plan)) return "not on this plan";
-    if (!allows(incentive.lots, inquiry.selection.lot)) return "not on this lot";
+std::optional<WhyNot> why_not_given(const Incentive& incentive, const Inquiry& inquiry) {
+    using Kind = WhyNot::Kind;
+    if (!allows(incentive.plans, inquiry.selection.plan)) return WhyNot{Kind::not_for_plan};
+    if (!allows(incentive.lots, inquiry.selection.lot)) return WhyNot{Kind::not_for_lot};
     if (incentive.expires && inquiry.contract > *incentive.expires) {
-        return "for contracts until " + incentive.expires->text();
+        return WhyNot{.kind = Kind::contract_too_late, .until = incentive.expires};
     }
     if (incentive.close_by && inquiry.closing > *incentive.close_by) {
-        return "for closings until " + incentive.close_by->text();
+        return WhyNot{.kind = Kind::closing_too_late, .until = incentive.close_by};
     }
-    return {};
+    return std::nullopt;
 }
 
-std::string why_not_given(const Incentive& incentive, const RateSheet* sheet) {
+std::optional<WhyNot> why_not_given(const Incentive& incentive, const RateSheet* sheet) {
     const bool here =
         incentive.lender.empty() || sheet == nullptr || incentive.lender == sheet->lender;
-    return here ? "" : "only with a loan from " + incentive.lender;
+    if (here) return std::nullopt;
+    return WhyNot{.kind = WhyNot::Kind::other_lender, .names = {incentive.lender}};
 }
 
 } // namespace quoin

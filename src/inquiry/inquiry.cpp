@@ -57,7 +57,7 @@ std::vector<CreditUse> read_credit_uses(Reader& item, CreditFrom from) {
         item.report(problems::credit_without_use(item.here()));
     } else if (down && from != CreditFrom::program) {
         // Interested parties and lenders may not fund the down payment (Fannie Mae B3-4.1-02).
-        item.report(problems::credit_use_not_allowed(item.spot("uses"), "down payment"));
+        item.report(problems::credit_use_not_allowed(item.spot("uses")));
     }
     return uses;
 }
@@ -107,9 +107,9 @@ void check_sources(Reader& root, const Desk& desk, Inquiry& inquiry) {
     if (inquiry.rates.empty() && dated && inquiry.sheet(lending) == nullptr) {
         findings.add(problems::rates_missing(root.spot("as_of"), inquiry.as_of));
     }
-    look_up(lending.sheets, "rate sheet", inquiry.rates, root.spot("rates"), findings);
+    look_up(lending.sheets, Noun::rate_sheet, inquiry.rates, root.spot("rates"), findings);
     const std::string& place = inquiry.place.empty() ? desk.book.community.place : inquiry.place;
-    look_up(lending.places, "place", place, root.spot("place"), findings);
+    look_up(lending.places, Noun::place, place, root.spot("place"), findings);
 }
 
 } // namespace

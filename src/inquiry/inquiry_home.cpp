@@ -22,10 +22,10 @@ void read_pick_details(Reader& item, const Option& option, Pick& pick) {
         return false;
     };
     if (option.kind == OptionKind::levels && needs("level", problems::pick_without_level)) {
-        pick.level = index_member(item, "level", option.levels, "level");
+        pick.level = index_member(item, "level", option.levels, Noun::level);
     }
     if (option.kind == OptionKind::choice && needs("choice", problems::pick_without_choice)) {
-        pick.choice = index_member(item, "choice", option.choices, "choice");
+        pick.choice = index_member(item, "choice", option.choices, Noun::choice);
     }
     if (option.kind == OptionKind::allowance && needs("spend", problems::pick_without_spend)) {
         pick.spend = item.maybe_money("spend");
@@ -48,7 +48,8 @@ std::optional<Pick> read_pick(const Spot& spot, const PriceBook& book, Findings&
                               const std::function<void(Reader&)>& more = {}) {
     if (spot.value->kind != Value::Kind::object) {
         const auto id = as_text(spot, findings);
-        const auto index = id ? look_up(book.options, "option", *id, spot, findings) : std::nullopt;
+        const auto index =
+            id ? look_up(book.options, Noun::option, *id, spot, findings) : std::nullopt;
         if (!index) return std::nullopt;
         const Option& option = at(book.options, *index);
         if (option.kind == OptionKind::levels || option.kind == OptionKind::choice ||
@@ -58,7 +59,7 @@ std::optional<Pick> read_pick(const Spot& spot, const PriceBook& book, Findings&
         return Pick{*index};
     }
     Reader item(*spot.value, spot.path, findings);
-    const auto index = index_member(item, "option", book.options, "option");
+    const auto index = index_member(item, "option", book.options, Noun::option);
     Pick pick;
     pick.agreed = item.flag_or("agreed", false);
     if (more) more(item);
@@ -119,11 +120,11 @@ std::vector<Mark> read_wishes(Reader& root, const PriceBook& book, Inquiry& inqu
     return marks;
 }
 
-/// The rule by which two wishes cannot stand together, or empty.
-std::string rule_between(const PriceBook& book, const Wish& wish, const Wish& other) {
-    if (other.pick.option == wish.pick.option) return "one option in two forms";
+/// The rule by which two wishes cannot stand together, or nothing.
+std::optional<WhyNot> rule_between(const PriceBook& book, const Wish& wish, const Wish& other) {
+    if (other.pick.option == wish.pick.option) return WhyNot{WhyNot::Kind::two_forms};
     const auto conflict = conflict_between(book, wish.pick.option, other.pick.option);
-    return conflict ? described(book, *conflict) : std::string{};
+    return conflict ? std::optional(why_not(book, *conflict)) : std::nullopt;
 }
 
 /// Two wishes that must be had must be able to stand together: not two forms of one option, and
@@ -135,22 +136,24 @@ void check_musts(const PriceBook& book, const Inquiry& inquiry, const std::vecto
         for (std::size_t k = 0; wish.must && k < i; ++k) {
             const Wish& other = inquiry.wishes[k];
             if (!other.must) continue;
-            const std::string rule = rule_between(book, wish, other);
-            if (rule.empty()) continue;
+            const auto rule = rule_between(book, wish, other);
+            if (!rule) continue;
             findings.add(problems::wishes_exclude(
                 marks[i].spot(), name_of(book, {wish.pick.option, wish.pick.level}),
-                name_of(book, {other.pick.option, other.pick.level}), rule));
+                name_of(book, {other.pick.option, other.pick.level}), *rule));
         }
     }
 }
 
 /// One that is tied to a lender is given only with that lender's rates.
-std::string why_not(const Incentive& incentive, const Inquiry& inquiry, const RateSheet* sheet,
-                    IncentiveUse use) {
+std::optional<WhyNot> why_not(const Incentive& incentive, const Inquiry& inquiry,
+                              const RateSheet* sheet, IncentiveUse use) {
     const auto& uses = incentive.uses;
-    if (std::find(uses.begin(), uses.end(), use) == uses.end()) return "not for this use";
-    const std::string why = why_not_given(incentive, inquiry);
-    return why.empty() ? why_not_given(incentive, sheet) : why;
+    if (std::find(uses.begin(), uses.end(), use) == uses.end()) {
+        return WhyNot{WhyNot::Kind::not_for_use};
+    }
+    const auto why = why_not_given(incentive, inquiry);
+    return why ? why : why_not_given(incentive, sheet);
 }
 
 std::vector<Mark> read_incentives(Reader& root, const Desk& desk, Inquiry& inquiry) {
@@ -161,16 +164,16 @@ std::vector<Mark> read_incentives(Reader& root, const Desk& desk, Inquiry& inqui
         "incentives",
         [&](Reader& item) {
             IncentivePick pick;
-            const auto index = index_member(item, "id", book.incentives, "incentive");
+            const auto index = index_member(item, "id", book.incentives, Noun::incentive);
             pick.use = item.word<IncentiveUse>("use");
             pick.amount = item.maybe_money("amount");
             if (!index) return;
             pick.incentive = *index;
             const Incentive& incentive = at(book.incentives, pick.incentive);
-            const std::string why = why_not(incentive, inquiry, sheet, pick.use);
-            if (!why.empty()) {
+            const auto why = why_not(incentive, inquiry, sheet, pick.use);
+            if (why) {
                 item.report(problems::incentive_not_here(item.spot("id"),
-                                                         {incentive.id, incentive.name}, why));
+                                                         {incentive.id, incentive.name}, *why));
             }
             if (pick.amount && *pick.amount < Money{}) {
                 item.report(problems::amount_below_zero(item.spot("amount")));
@@ -187,7 +190,7 @@ void read_requests(Reader& root, const PriceBook& book, Selection& selection) {
         "requests",
         [&](Reader& item) {
             Request request;
-            request.area = index_or_first(item, "area", book.areas, "area");
+            request.area = index_or_first(item, "area", book.areas, Noun::area);
             request.text = item.text("text");
             request.estimate = item.maybe_money("estimate");
             selection.requests.push_back(std::move(request));
@@ -205,10 +208,8 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
     const auto other = [&] { return name_of(book, conflict.others.front()); };
     switch (conflict.barrier) {
     case Barrier::needs: {
-        std::string any;
-        for (const OptionRef& ref : conflict.others) {
-            any += (any.empty() ? "" : " or ") + name_of(book, ref);
-        }
+        std::vector<std::string> any;
+        for (const OptionRef& ref : conflict.others) any.push_back(name_of(book, ref));
         return problems::option_needs(spot, option, any);
     }
     case Barrier::excludes:
@@ -221,7 +222,7 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
                                      at(stages, selection.stage.value()).name);
     }
     default:
-        return problems::option_not_here(spot, option, described(book, conflict));
+        return problems::option_not_here(spot, option, why_not(book, conflict));
     }
 }
 
@@ -229,13 +230,11 @@ Problem problem_of(const PriceBook& book, const Selection& selection, const Conf
 void check_lot(Reader& root, const PriceBook& book, const Selection& selection) {
     const Lot& lot = at(book.lots, selection.lot);
     if (lot.status != LotStatus::free) {
-        root.report(problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
+        root.report(problems::lot_not_free(root.spot("lot"), lot.id, lot.status));
     }
     if (allows(lot.plans, selection.plan)) return;
-    std::string fitting;
-    for (const Index<Plan> plan : lot.plans) {
-        fitting += (fitting.empty() ? "" : ", ") + at(book.plans, plan).id;
-    }
+    std::vector<std::string> fitting;
+    for (const Index<Plan> plan : lot.plans) fitting.push_back(at(book.plans, plan).id);
     root.report(problems::plan_not_on_lot(root.spot("plan"), at(book.plans, selection.plan).id,
                                           lot.id, fitting));
 }
@@ -248,9 +247,8 @@ void check_price(Reader& root, const PriceBook& book, const Selection& selection
         const IncentivePick& pick = selection.incentives[i];
         if (!is_off_price(pick.use)) continue;
         const Incentive& incentive = at(book.incentives, pick.incentive);
-        root.report(problems::incentive_not_here(incentives[i].spot(),
-                                                 {incentive.id, incentive.name},
-                                                 "it leaves nothing of the price"));
+        root.report(problems::incentive_not_here(
+            incentives[i].spot(), {incentive.id, incentive.name}, WhyNot{WhyNot::Kind::takes_all}));
         return;
     }
 }
@@ -260,19 +258,19 @@ void check_price(Reader& root, const PriceBook& book, const Selection& selection
 void read_home(Reader& root, const Desk& desk, Inquiry& inquiry) {
     const PriceBook& book = desk.book;
     Selection& selection = inquiry.selection;
-    const auto plan = index_member(root, "plan", book.plans, "plan");
+    const auto plan = index_member(root, "plan", book.plans, Noun::plan);
     std::optional<Index<Elevation>> elevation;
     if (plan) {
         const auto& elevations = at(book.plans, *plan).elevations;
-        elevation = index_member(root, "elevation", elevations, "elevation");
+        elevation = index_member(root, "elevation", elevations, Noun::elevation);
     } else {
         root.leave("elevation");
     }
-    const auto lot = index_member(root, "lot", book.lots, "lot");
+    const auto lot = index_member(root, "lot", book.lots, Noun::lot);
     selection.plan = plan.value_or(selection.plan);
     selection.elevation = elevation.value_or(selection.elevation);
     selection.lot = lot.value_or(selection.lot);
-    if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, "stage");
+    if (root.has("stage")) selection.stage = index_member(root, "stage", book.stages, Noun::stage);
     const auto marks = read_selections(root, book, selection);
     const auto wish_marks = read_wishes(root, book, inquiry);
     ensure_equal(marks.size(), selection.picks.size(), "each pick knows its place in the file");

@@ -71,7 +71,8 @@ Scenario read_scenario(Reader& item, const Lending& lending, const Inquiry& inqu
     Scenario scenario;
     scenario.name = item.name("name");
     scenario.program = item.name("program");
-    look_up(lending.programs, "program", scenario.program, item.spot("program"), item.findings());
+    look_up(lending.programs, Noun::program, scenario.program, item.spot("program"),
+            item.findings());
     scenario.term = read_term(item);
     scenario.lock_days = item.maybe_whole("lock_days", 1, 720).value_or(scenario.lock_days);
     scenario.down = read_down(item);

@@ -17,7 +17,7 @@ namespace {
 template <class Item>
 struct Shelf {
     std::vector<Item>& items;
-    std::string_view what;
+    Noun what;
     std::vector<const Document*> documents = {};
 
     /// Adds an item unless an earlier one has its id.
@@ -46,7 +46,7 @@ void take_over_rules(Lending& lending, const std::vector<const Document*>& docum
     for (std::size_t i = 0; i < own.size(); ++i) {
         if (own[i].rules_of.empty()) continue;
         const Spot spot = member_of(*documents[i], Path{nullptr, "rules_of"}, "rules_of");
-        const auto from = look_up(own, "program", own[i].rules_of, spot, findings);
+        const auto from = look_up(own, Noun::program, own[i].rules_of, spot, findings);
         if (!from) continue;
         const LoanProgram& other = at(own, *from);
         for (std::size_t rule = 0; rule < rule_count; ++rule) {
@@ -102,9 +102,9 @@ void check_ladders(const Lending& lending, const RateSheet& sheet, const Documen
 
 Lending read_lending(const std::vector<Document>& documents, Findings& findings) {
     Lending lending;
-    Shelf<LoanProgram> programs{lending.programs, "program"};
-    Shelf<RateSheet> sheets{lending.sheets, "rate sheet"};
-    Shelf<Place> places{lending.places, "place"};
+    Shelf<LoanProgram> programs{lending.programs, Noun::program};
+    Shelf<RateSheet> sheets{lending.sheets, Noun::rate_sheet};
+    Shelf<Place> places{lending.places, Noun::place};
     for (const Document& document : documents) {
         switch (kind_of(document)) {
         case FileKind::program:

@@ -31,7 +31,7 @@ void check_premium(Reader& item, const PriceBook& book, const Lot& lot) {
 
 void add(Reader& item, PriceBook& book, Lot lot) {
     check_premium(item, book, lot);
-    distinct_id(item, book.lots, lot.id, "lot");
+    distinct_id(item, book.lots, lot.id, Noun::lot);
     book.lots.push_back(std::move(lot));
 }
 
@@ -43,7 +43,7 @@ void read_row(Reader& item, PriceBook& book) {
         const std::size_t begin = plans.find_first_not_of(' ', i);
         if (begin == std::string::npos) break;
         i = std::min(plans.find(' ', begin), plans.size());
-        const auto plan = look_up(book.plans, "plan", plans.substr(begin, i - begin),
+        const auto plan = look_up(book.plans, Noun::plan, plans.substr(begin, i - begin),
                                   item.spot("plans"), item.findings());
         if (plan) lot.plans.push_back(*plan);
     }
@@ -88,7 +88,7 @@ void read_lots(Reader& root, const Document* list, PriceBook& book) {
         "lots",
         [&](Reader& item) {
             Lot lot = read_common(item);
-            lot.plans = index_list(item, "plans", book.plans, "plan");
+            lot.plans = index_list(item, "plans", book.plans, Noun::plan);
             lot.measures = measures(item, "measures");
             add(item, book, std::move(lot));
         },

@@ -35,13 +35,13 @@ void read_offers(Reader& root, PriceBook& book) {
         incentive.name = item.name("name");
         read_amount(item, incentive);
         incentive.uses = read_uses(item);
-        incentive.plans = index_list(item, "plans", book.plans, "plan");
-        incentive.lots = index_list(item, "lots", book.lots, "lot");
+        incentive.plans = index_list(item, "plans", book.plans, Noun::plan);
+        incentive.lots = index_list(item, "lots", book.lots, Noun::lot);
         incentive.lender = item.name_or("lender", "");
         incentive.expires = item.maybe_date("expires");
         incentive.close_by = item.maybe_date("close_by");
         incentive.conditions = item.text_or("conditions", "");
-        distinct_id(item, book.incentives, incentive.id, "incentive");
+        distinct_id(item, book.incentives, incentive.id, Noun::incentive);
         book.incentives.push_back(std::move(incentive));
     });
     root.object("deposits", [&](Reader& item) {

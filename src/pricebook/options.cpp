@@ -40,7 +40,7 @@ void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
     }
     quantity.by_plan = PerItem<Plan, Decimal>(std::move(by_plan));
     if (!found && !book.plans.empty()) { // no plans at all is reported where they are read
-        item.report(problems::name_unknown(item.spot("from_plan"), "measure of a plan", name,
+        item.report(problems::name_unknown(item.spot("from_plan"), Noun::plan_measure, name,
                                            nearest(name, known)));
     }
 }
@@ -69,7 +69,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
         level.name = item.name("name");
         level.note = item.text_or("note", "");
         level.price = price_by_plan(item, "price", book);
-        distinct_id(item, levels, level.id, "level");
+        distinct_id(item, levels, level.id, Noun::level);
         levels.push_back(std::move(level));
     });
     return levels;
@@ -79,7 +79,7 @@ std::vector<Choice> read_choices(Reader& option) {
     std::vector<Choice> choices;
     option.each("choices", [&](Reader& item) {
         Choice choice{item.id("id"), item.name("name"), item.text_or("note", "")};
-        distinct_id(item, choices, choice.id, "choice");
+        distinct_id(item, choices, choice.id, Noun::choice);
         choices.push_back(std::move(choice));
     });
     return choices;
@@ -94,7 +94,7 @@ PerItem<Plan, IncludedLevel> read_included_level(Reader& option, const PriceBook
     if (member == nullptr) return {};
     std::vector<IncludedLevel> included(book.plans.size());
     if (member->kind != Value::Kind::object) {
-        const auto level = index_member(option, "included_level", levels, "level");
+        const auto level = index_member(option, "included_level", levels, Noun::level);
         included.assign(book.plans.size(), level);
         return PerItem<Plan, IncludedLevel>(std::move(included));
     }
@@ -102,12 +102,12 @@ PerItem<Plan, IncludedLevel> read_included_level(Reader& option, const PriceBook
     option.members("included_level", [&](const Key& name, const Spot& spot) {
         const auto id = as_text(spot, option.findings());
         const auto level =
-            id ? look_up(levels, "level", *id, spot, option.findings()) : IncludedLevel{};
+            id ? look_up(levels, Noun::level, *id, spot, option.findings()) : IncludedLevel{};
         if (name.name == "*") {
             others = level;
             return;
         }
-        const auto plan = look_up(book.plans, "plan", name.name, spot, option.findings());
+        const auto plan = look_up(book.plans, Noun::plan, name.name, spot, option.findings());
         if (plan) included[plan->position()] = level;
     });
     std::replace(included.begin(), included.end(), IncludedLevel{}, others);
@@ -150,7 +150,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.name = item.name("name");
     option.text = item.text_or("text", "");
     option.note = item.text_or("note", "");
-    option.area = index_or_first(item, "area", book.areas, "area");
+    option.area = index_or_first(item, "area", book.areas, Noun::area);
     option.kind = kind_of(item);
     option.unit = item.word_or("unit", Unit::each);
     option.quantity = read_quantity(item, book);
@@ -161,7 +161,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.choices = read_choices(item);
     option.one_of = item.name_or("one_of", "");
     option.only = read_only(item, book);
-    if (item.has("cutoff")) option.cutoff = index_member(item, "cutoff", book.stages, "stage");
+    if (item.has("cutoff")) option.cutoff = index_member(item, "cutoff", book.stages, Noun::stage);
     option.structural = item.flag_or("structural", false);
     option.work = read_work(item);
     option.later = read_later(item);
@@ -174,12 +174,12 @@ std::optional<OptionRef> read_ref(const Spot& spot, const PriceBook& book, Findi
     const auto name = as_text(spot, findings);
     if (!name) return std::nullopt;
     const std::size_t colon = name->find(':');
-    const auto option = look_up(book.options, "option", name->substr(0, colon), spot, findings);
+    const auto option = look_up(book.options, Noun::option, name->substr(0, colon), spot, findings);
     if (!option || colon == std::string::npos) {
         return option ? std::optional(OptionRef{*option}) : std::nullopt;
     }
     const auto& levels = at(book.options, *option).levels;
-    const auto level = look_up(levels, "level", name->substr(colon + 1), spot, findings);
+    const auto level = look_up(levels, Noun::level, name->substr(colon + 1), spot, findings);
     return level ? std::optional(OptionRef{*option, level}) : std::nullopt;
 }
 
@@ -204,7 +204,7 @@ void read_relations(Reader& item, PriceBook& book, Option& option) {
         auto need = read_need(spot, book, findings);
         if (!need.empty()) option.needs.push_back(std::move(need));
     });
-    option.excludes = index_list(item, "excludes", book.options, "option");
+    option.excludes = index_list(item, "excludes", book.options, Noun::option);
     item.items("parts", [&](const Spot& spot) {
         const auto ref = read_ref(spot, book, findings);
         if (!ref) return;
@@ -302,11 +302,13 @@ bool Quantity::allows(Decimal quantity) const {
     return (quantity - lowest).billionths() % step.billionths() == 0;
 }
 
-std::string quantity_limits(const Option& option) {
+Wanted quantity_limits(const Option& option) {
     const Quantity& q = option.quantity;
-    if (q.from != Quantity::From::buyer) return "no quantity: the price book sets it";
-    return "a quantity from " + q.lowest.text() + " to " + q.highest.text() + " in steps of " +
-           q.step.text();
+    if (q.from != Quantity::From::buyer) return {.kind = Wanted::Kind::quantity_of_the_book};
+    return {.kind = Wanted::Kind::quantity_in_steps,
+            .least = q.lowest,
+            .most = q.highest,
+            .step = q.step};
 }
 
 void read_options(Reader& root, PriceBook& book) {
@@ -315,7 +317,7 @@ void read_options(Reader& root, PriceBook& book) {
         "options",
         [&](Reader& item) {
             Option option = read_one(item, book);
-            distinct_id(item, book.options, option.id, "option");
+            distinct_id(item, book.options, option.id, Noun::option);
             book.options.push_back(std::move(option));
             marks.emplace_back(item.here());
         },

@@ -5,8 +5,7 @@ namespace quoin {
 namespace {
 
 template <class Item>
-std::vector<Item> read_named(Reader& root, std::string_view key, std::string_view what,
-                             bool required) {
+std::vector<Item> read_named(Reader& root, std::string_view key, Noun what, bool required) {
     std::vector<Item> list;
     root.each(
         key,
@@ -33,7 +32,7 @@ std::vector<Elevation> read_elevations(Reader& plan, Money base) {
             if (base > Money{} && base + elevation.price <= Money{}) {
                 item.report(problems::elevation_takes_all(item.spot("price")));
             }
-            distinct_id(item, list, elevation.id, "elevation");
+            distinct_id(item, list, elevation.id, Noun::elevation);
             list.push_back(std::move(elevation));
         },
         true);
@@ -64,7 +63,7 @@ void read_plans(Reader& root, PriceBook& book) {
             plan.square_feet = item.decimal("square_feet");
             plan.measures = measures(item, "measures");
             plan.elevations = read_elevations(item, plan.base_price);
-            distinct_id(item, book.plans, plan.id, "plan");
+            distinct_id(item, book.plans, plan.id, Noun::plan);
             book.plans.push_back(std::move(plan));
         },
         true, caps::plans);
@@ -94,12 +93,12 @@ void read_community(Reader& root, PriceBook& book) {
 void read_included(Reader& root, PriceBook& book) {
     root.each("included", [&](Reader& item) {
         Included included;
-        included.area = index_or_first(item, "area", book.areas, "area");
+        included.area = index_or_first(item, "area", book.areas, Noun::area);
         included.text = item.text("text");
         if (item.has("option")) {
-            included.option = index_member(item, "option", book.options, "option");
+            included.option = index_member(item, "option", book.options, Noun::option);
         }
-        included.plans = index_list(item, "plans", book.plans, "plan");
+        included.plans = index_list(item, "plans", book.plans, Noun::plan);
         book.included.push_back(std::move(included));
     });
 }
@@ -130,7 +129,7 @@ PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook&
             others = price;
             return;
         }
-        const auto plan = look_up(book.plans, "plan", name.name, spot, reader.findings());
+        const auto plan = look_up(book.plans, Noun::plan, name.name, spot, reader.findings());
         if (plan) prices[plan->position()] = price;
     });
     for (auto& price : prices) {
@@ -146,8 +145,8 @@ PriceBook read_price_book(const Document& document, const Document* lots, Findin
     if (document.root.kind != Value::Kind::object) return book;
     if (!root.format_is("quoin/pricebook/1")) return book;
     read_community(root, book);
-    book.areas = read_named<Area>(root, "areas", "area", true);
-    book.stages = read_named<Stage>(root, "stages", "stage", false);
+    book.areas = read_named<Area>(root, "areas", Noun::area, true);
+    book.stages = read_named<Stage>(root, "stages", Noun::stage, false);
     read_plans(root, book);
     read_lots(root, lots, book);
     read_options(root, book);

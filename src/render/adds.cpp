@@ -14,6 +14,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
@@ -148,7 +149,7 @@ std::string lines_without_figures(const AddsAnswer& answer, const Catalogue& say
         return say.adds.in_package(full_name(item, say), item.package);
     };
     const auto barred = [&](const AddsItem& item) {
-        return say.adds.why_barred(full_name(item, say), item.why_not);
+        return say.adds.why_barred(full_name(item, say), words_of(item.why_not, say));
     };
     return lines_of(answer, Standing::held, say.adds.held(), held) +
            lines_of(answer, Standing::barred, say.adds.barred(), barred);

@@ -3,6 +3,7 @@
 
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 
@@ -57,7 +58,9 @@ void item_fields(auto& v, const AddsAnswer& answer, auto& item) {
         v("estimate", later.estimate);
         v("note", later.note);
     });
-    v.when(item.standing == Standing::barred, [&] { v("why_not", item.why_not); });
+    v.when(item.standing == Standing::barred, [&] {
+        v.words("why_not", [&](const Catalogue& say) { return words_of(item.why_not, say); });
+    });
     v.when(item.standing == Standing::held, [&] { v("package", item.package); });
     v.when(!item.by_scenario.empty(), [&] {
         v("price", item.price);

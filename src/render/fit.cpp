@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "fit_words.hpp"
 #include "scenario_table.hpp"
 #include "words/fit.hpp"
 #include "words/parts.hpp"
@@ -11,6 +12,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
@@ -46,7 +48,7 @@ std::string over_text(Money month, Money cash, const FitWords& say) {
 std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
     switch (left.reason) {
     case FitReason::rule:
-        return left.added ? say.fit.takes_place(joined(left.instead)) : left.rule;
+        return left.added ? say.fit.takes_place(joined(left.instead)) : words_of(left.rule, say);
     case FitReason::loan:
         return say.fit.loan_refused(words(left.added->refusals, say));
     case FitReason::limits:
@@ -141,7 +143,7 @@ std::string sure_text(const FitHome& home, const FitWords& say) {
 
 std::string misses(const FitHome& home, const Catalogue& catalogue) {
     const FitWords& say = catalogue.fit;
-    if (!home.barred.empty()) return say.barred(home.barred) + "\n";
+    if (home.barred) return say.barred(words(*home.barred, catalogue)) + "\n";
     if (!home.scenario) {
         return (home.proven ? say.stopped_before_nearest() : say.stopped_before_any()) + "\n";
     }
@@ -194,13 +196,14 @@ std::string home_text(const FitHome& home, const Catalogue& say) {
 
 /// What there is to say of a lot in a few words.
 std::string lot_note(const FitHome& home, const FitWords& say) {
-    if (!home.barred.empty()) return say.barred_briefly();
+    if (home.barred) return say.barred_briefly();
     if (home.fits) return home.proven ? std::string() : say.worth_at_most(home.most.text());
     const bool sure = home.proven || (home.miss && home.miss->proven);
     return sure ? say.nothing_fits() : say.none_found();
 }
 
-std::string lots_text(const FitScenario& scenario, const FitWords& say) {
+std::string lots_text(const FitScenario& scenario, const Catalogue& catalogue) {
+    const FitWords& say = catalogue.fit;
     Table table({{say.lot(), Align::left, 8, 5},
                  {say.worth(), Align::right, 9, 8},
                  {say.price(), Align::right, 12, 11},
@@ -212,7 +215,7 @@ std::string lots_text(const FitScenario& scenario, const FitWords& say) {
         table.row({home.lot, home.fits ? home.worth.text() : "", figures ? dollars(home.price) : "",
                    figures ? dollars(home.scenario->monthly.total()) : "",
                    figures ? dollars(home.scenario->cash.needed()) : "", lot_note(home, say)});
-        table.remark(home.barred, 86);
+        if (home.barred) table.remark(words(*home.barred, catalogue), 86);
     }
     return table.text();
 }
@@ -226,7 +229,7 @@ std::string text_of(const FitAnswer& answer, const Catalogue& say) {
         out += "\n" + scenario.terms.name + "\n";
         const FitHome& best = scenario.homes[scenario.best];
         if (answer.lots) {
-            out += lots_text(scenario, say.fit) + "\n" + say.fit.on_lot(best.lot) + "\n";
+            out += lots_text(scenario, say) + "\n" + say.fit.on_lot(best.lot) + "\n";
         }
         out += home_text(best, say);
     }

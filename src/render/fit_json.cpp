@@ -2,7 +2,9 @@
 #include <quoin/answers/fit.hpp>
 #include <quoin/render/cautions.hpp>
 
+#include "fit_words.hpp"
 #include "shared_fields.hpp"
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 
@@ -22,7 +24,7 @@ void fields(auto& v, Of<FitLeftOut> auto& left) {
     v.named("FitLeftOut");
     v("wish", left.wish);
     v("reason", left.reason);
-    v("rule", left.rule);
+    v.words("rule", [&](const Catalogue& say) { return words_of(left.rule, say); });
     v("along", left.along);
     v("instead_of", left.instead);
     v.given("price", left.added, [&](auto& added) {
@@ -65,7 +67,9 @@ void fields(auto& v, Of<FitAlong> auto& along) {
 void fields(auto& v, Of<FitHome> auto& home) {
     v.named("FitHome");
     v("lot", home.lot);
-    v("barred", home.barred);
+    v.words("barred", [&](const Catalogue& say) {
+        return home.barred ? words(*home.barred, say) : std::string{};
+    });
     v("fits", home.fits);
     v("proven", home.proven);
     v("cheapest", home.cheapest);

@@ -10,6 +10,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
@@ -66,7 +67,9 @@ std::string item_text(const LaterItem& item, const Catalogue& say) {
     const LaterWords& of = say.later;
     const std::string name = item.level.empty() ? item.name : of.named(item.name, item.level);
     std::string out = "\n" + of.item(name, item.id, signed_dollars(item.price)) + "\n";
-    if (!item.why_not.empty()) out += paragraph(of.not_from_builder(item.why_not), "  ");
+    if (item.why_not) {
+        out += paragraph(of.not_from_builder(words_of(item.why_not, say)), "  ");
+    }
     if (item.later) {
         out += paragraph(of.after(item.later->estimate, item.later->note), "  ");
     } else {
@@ -148,7 +151,7 @@ void fields(auto& v, Of<LaterItem> auto& item) {
         [&](const auto& note) {
             if (item.later) item.later->note = note;
         });
-    v("why_not", item.why_not);
+    v.words("why_not", [&](const Catalogue& say) { return words_of(item.why_not, say); });
     v("work", item.work);
     v("scenarios", item.scenarios);
 }

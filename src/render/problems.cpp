@@ -5,8 +5,10 @@
 
 #include "fields.hpp"
 #include <quoin/text/plain.hpp>
-#include <quoin/text/problem_words.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/words/problem_words.hpp>
+
+#include "words/problems.hpp"
 
 namespace quoin {
 namespace {
@@ -24,44 +26,42 @@ std::string excerpt_of(const Problem& problem) {
                        std::string(static_cast<std::size_t>(problem.width), '^'));
 }
 
-std::string text_of(const Problem& p) {
-    const ProblemWords words = words_of(p);
+std::string text_of(const Problem& p, const Catalogue& say) {
+    const ProblemWords words = words_of(p, say);
     std::string place;
     if (!p.file.empty()) place += p.file + ":";
     if (p.line > 0) place += fmt::format("{}:{}:", p.line, p.column);
-    std::string out =
-        fmt::format("quoin: {}{}found {}\n", place, place.empty() ? "" : " ", words.found);
-    out += excerpt_of(p);
-    if (!p.path.empty()) out += fmt::format("  at {}\n", p.path);
-    out += fmt::format("  expected {}\n", words.expected);
+    if (!place.empty()) place += " ";
+    std::string out = say.problems.found(place, words.found) + "\n" + excerpt_of(p);
+    if (!p.path.empty()) out += fmt::format("  {}\n", say.problems.at(p.path));
+    out += fmt::format("  {}\n", say.problems.expected(words.expected));
     if (!words.advice.empty()) out += fmt::format("  {}\n", words.advice);
     return out + fmt::format("  [{}]\n", name_of(p.id));
 }
 
 } // namespace
 
-std::string text_of(const Findings& findings, const Catalogue& /*say*/) {
+std::string text_of(const Findings& findings, const Catalogue& say) {
     std::string out;
-    for (const Problem& problem : findings.problems()) out += text_of(problem);
+    for (const Problem& problem : findings.problems()) out += text_of(problem, say);
     return made_visible(out, "\n\t"); // a file's name may hold anything
 }
 
 void fields(auto& v, Of<Problem> auto& problem) {
-    const ProblemWords words = words_of(problem);
     const std::optional<About> thing = about(problem);
     v.said("id", [&] { return std::string(name_of(problem.id)); });
     v("file", problem.file);
     v("line", problem.line);
     v("column", problem.column);
     v("path", problem.path);
-    v("found", words.found);
-    v("expected", words.expected);
-    v("advice", words.advice);
+    v.words("found", [&](const Catalogue& say) { return words_of(problem, say).found; });
+    v.words("expected", [&](const Catalogue& say) { return words_of(problem, say).expected; });
+    v.words("advice", [&](const Catalogue& say) { return words_of(problem, say).advice; });
     v.given("about", thing, [&](const About& it) {
         v.object("about", [&] {
             v("what", it.what);
             v("id", it.id);
-            v("found", words.of_it);
+            v.words("found", [&](const Catalogue& say) { return words_of(problem, say).of_it; });
         });
     });
 }

@@ -6,6 +6,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 
@@ -36,7 +37,7 @@ void add_shown(const ShownItem& item, Table& table, const Catalogue& say) {
     const auto lines = wrapped(name_text(item, say), 56);
     table.row({"  " + lines.front(), standing_text(item, say), price_text(item)});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-    if (!item.why_not.empty()) table.title("      " + item.why_not);
+    if (item.why_not) table.title("      " + words_of(item.why_not, say));
 }
 
 /// What comes with the home in an area, then what the model shows there.

@@ -3,6 +3,7 @@
 
 #include "shared_fields.hpp"
 #include <quoin/answers/shown.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 
@@ -17,7 +18,7 @@ void fields(auto& v, Of<ShownItem> auto& item) {
     v("price", item.price);
     v("yours", item.yours);
     v("your_level", item.your_level);
-    v("why_not", item.why_not);
+    v.words("why_not", [&](const Catalogue& say) { return words_of(item.why_not, say); });
 }
 
 } // namespace quoin

@@ -9,6 +9,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
@@ -57,8 +58,10 @@ std::string move_text(const SiteMove& move, const Catalogue& say) {
                          signed_dollars(move.added.cash));
 }
 
-void add_falls_out(const std::vector<FallsOut>& falls_out, Table& table, const SiteWords& say) {
-    for (const FallsOut& one : falls_out) table.remark(say.falls_out(one.name, one.why), 88);
+void add_falls_out(const std::vector<FallsOut>& falls_out, Table& table, const Catalogue& say) {
+    for (const FallsOut& one : falls_out) {
+        table.remark(say.site.falls_out(one.name, words_of(one.why, say)), 88);
+    }
 }
 
 void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
@@ -71,7 +74,7 @@ void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
     table.remark(lot.lot.note, 88);
     if (!lot.move) return;
     table.remark(move_text(*lot.move, catalogue), 88);
-    add_falls_out(lot.falls_out, table, say);
+    add_falls_out(lot.falls_out, table, catalogue);
 }
 
 void add_plan(const SitePlan& plan, Table& table, const Catalogue& catalogue) {
@@ -84,7 +87,7 @@ void add_plan(const SitePlan& plan, Table& table, const Catalogue& catalogue) {
     for (const SiteElevation& one : plan.elevations) {
         if (!one.move) continue;
         table.remark(say.elevation(one.elevation.name, move_text(*one.move, catalogue)), 88);
-        add_falls_out(one.falls_out, table, say);
+        add_falls_out(one.falls_out, table, catalogue);
     }
 }
 
@@ -131,7 +134,7 @@ void fields(auto& v, Of<FallsOut> auto& one) {
     v.named("FallsOut");
     v("option", one.option);
     v("name", one.name);
-    v("why", one.why);
+    v.words("why", [&](const Catalogue& say) { return words_of(one.why, say); });
 }
 
 void fields(auto& v, Of<SiteMove> auto& move) {

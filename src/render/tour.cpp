@@ -12,6 +12,7 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
@@ -50,8 +51,8 @@ void add_form(const TourOption& item, const TourForm& form, Table& table, const 
     table.row(
         {"  " + lines.front(), state_text(item, form, say), price_text(form, say), month, cash});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-    if (form.state == TourState::barred) table.remark(form.why, 84);
-    if (form.state == TourState::held) table.remark(say.tour.in_package(form.why), 84);
+    if (form.state == TourState::barred) table.remark(words_of(form.why_not, say), 84);
+    if (form.state == TourState::held) table.remark(say.tour.in_package(form.package), 84);
     if (form.touch) add_company(*form.touch, table, say.adds);
 }
 
@@ -65,7 +66,7 @@ std::string facts_of(const TourOption& item, const Catalogue& say) {
     if (item.kind != OptionKind::allowance && item.quantity && item.quantity->now != Decimal{}) {
         const TourQuantity& counted = *item.quantity;
         add(quantity_text(counted.now, counted.unit, say));
-        if (counted.from == Quantity::From::buyer) add(counted.limits);
+        if (counted.from == Quantity::From::buyer) add(words_of(counted.limits(), say));
     }
     if (!item.parts.empty()) add(say.tour.brings(joined(item.parts)));
     if (!item.cutoff.empty()) add(say.tour.before(item.cutoff));
@@ -98,7 +99,7 @@ void add_area(const TourArea& area, Table& table, const Catalogue& say) {
 
 /// Where an incentive goes, or what it could go to, or why it is not given.
 std::string uses_text(const IncentiveOffer& offer, const Catalogue& say) {
-    if (!offer.why_not.empty()) return offer.why_not;
+    if (offer.why_not) return words_of(offer.why_not, say);
     std::vector<std::string> uses;
     for (const IncentiveUsed& used : offer.used) {
         uses.push_back(say.tour.towards(used.given, say.quote.use(used.use)));

@@ -3,6 +3,7 @@
 
 #include "own_cautions.hpp"
 #include "shown_fields.hpp"
+#include <quoin/words/reasons.hpp>
 
 namespace quoin {
 
@@ -33,7 +34,9 @@ void fields(auto& v, Of<TourForm> auto& form) {
     v("name", form.name);
     v("note", form.note);
     v("state", form.state);
-    v("why", form.why);
+    v.words("why", [&](const Catalogue& say) {
+        return form.why_not ? words_of(form.why_not, say) : form.package;
+    });
     v("price", form.price);
     v("touch", form.touch);
 }
@@ -52,7 +55,7 @@ void fields(auto& v, Of<TourQuantity> auto& quantity) {
         v("highest", quantity.highest);
         v("step", quantity.step);
         v("usual", quantity.usual);
-        v("limits", quantity.limits);
+        v.words("limits", [&](const Catalogue& say) { return words_of(quantity.limits(), say); });
     });
 }
 
@@ -114,7 +117,7 @@ void fields(auto& v, Of<IncentiveOffer> auto& offer) {
     v("lender", offer.incentive.lender);
     v("expires", offer.incentive.expires);
     v("close_by", offer.incentive.close_by);
-    v("why_not", offer.why_not);
+    v.words("why_not", [&](const Catalogue& say) { return words_of(offer.why_not, say); });
     v("uses", offer.incentive.uses);
     v("used", offer.used);
 }

@@ -77,6 +77,17 @@ std::vector<std::string> Names::kept(const std::vector<std::string>& names) {
     return kept;
 }
 
+WhyNot Why::kept(WhyNot why) {
+    for (std::string& name : why.names) name = Text::kept(name);
+    return why;
+}
+
+Wanted Usable::kept(Wanted wanted) {
+    wanted.such = Text::kept(wanted.such);
+    for (std::string& name : wanted.names) name = Text::kept(name);
+    return wanted;
+}
+
 Problem Stretch::made(ProblemId id, Span place, Arguments arguments) {
     Problem problem;
     problem.id = id;

@@ -13,8 +13,10 @@
 #include "english/order.hpp"
 #include "english/parts.hpp"
 #include "english/payment.hpp"
+#include "english/problems.hpp"
 #include "english/programs.hpp"
 #include "english/quote.hpp"
+#include "english/reasons.hpp"
 #include "english/recheck.hpp"
 #include "english/refusals.hpp"
 #include "english/schedule.hpp"
@@ -57,6 +59,8 @@ const Catalogue catalogue = {
     .recheck = recheck,
     .listing = listing,
     .payment = payment,
+    .problems = problems,
+    .reasons = reasons,
 };
 
 } // namespace quoin::english

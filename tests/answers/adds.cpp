@@ -5,10 +5,11 @@
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/render/answers.hpp>
-#include <quoin/text/problem_words.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/words/problem_words.hpp>
 
 #include "support/files.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -53,7 +54,7 @@ TEST_CASE("Where an option stands: offered, chosen, in a package, not to be had"
 
     const AddsItem door = item_for(*loaded, "walk-out");
     CHECK(door.standing == Standing::barred);
-    CHECK(door.why_not == "only on lots graded walk-out");
+    CHECK(told(door.why_not) == "only on lots graded walk-out");
     CHECK(door.by_scenario.empty());
 
     choose(*loaded, "warm");
@@ -92,7 +93,7 @@ TEST_CASE("A need past its cutoff bars the option that has it, unless it was agr
     leave_out(*loaded, "flue");
     const AddsItem stove = item_for(*loaded, "stove");
     CHECK(stove.standing == Standing::barred);
-    CHECK(stove.why_not == "needs Insulated flue");
+    CHECK(told(stove.why_not) == "needs Insulated flue");
 }
 
 TEST_CASE("A quantity, a level or an amount to spend is asked for by name") {
@@ -140,7 +141,8 @@ TEST_CASE("What is asked for and is not in the price book is said, with what is 
         CHECK_FALSE(asked_option(loaded->desk.book, row.text, findings).has_value());
         REQUIRE(findings.problems().size() == 1);
         CHECK(name_of(findings.problems().front().id) == row.id);
-        CHECK(words_of(findings.problems().front()).advice.find(row.near) != std::string::npos);
+        CHECK(words_of(findings.problems().front(), catalogue_in(Language::english))
+                  .advice.find(row.near) != std::string::npos);
     }
 }
 

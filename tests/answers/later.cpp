@@ -9,6 +9,7 @@
 #include <quoin/inquiry/asking.hpp>
 
 #include "support/files.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -53,7 +54,7 @@ TEST_CASE("A level that the plan is not offered cannot be had from the builder")
     const Pick veined = pick("kitchen-counters:quartz-veined");
     at(at(desk.book.options, veined.option).levels, veined.level.value()).price = PriceByPlan{};
     const LaterItem item = later(Sitting(desk, six_programs().inquiry), {veined}, {}).items.front();
-    CHECK(item.why_not == "not offered on this plan");
+    CHECK(told(item.why_not) == "not offered on this plan");
     CHECK(item.price == Money{});
 }
 
@@ -146,7 +147,7 @@ TEST_CASE("An option in the home is asked about as if it were not there yet") {
     REQUIRE(priced != picks.end());
     const LaterAnswer answer = later(six_programs().sitting(), {*priced}, {});
     CHECK(answer.items.front().price > Money{});
-    CHECK(answer.items.front().why_not.empty());
+    CHECK_FALSE(answer.items.front().why_not);
 }
 
 TEST_CASE("What stands against an option is told by its name, never its id") {
@@ -155,5 +156,5 @@ TEST_CASE("What stands against an option is told by its name, never its id") {
         apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/short-of-cash.json",
                            QUOIN_SOURCE_DIR "/rates");
     const LaterAnswer answer = later(loaded->sitting(), {pick("wider-drive")}, {});
-    CHECK(answer.items.front().why_not == "needs Third garage bay");
+    CHECK(told(answer.items.front().why_not) == "needs Third garage bay");
 }

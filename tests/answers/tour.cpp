@@ -8,6 +8,7 @@
 
 #include "homes.hpp"
 #include "support/files.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -176,13 +177,13 @@ TEST_CASE("States of the tour: what comes with the plan, is chosen, in a package
     CHECK(form_named(answer, "floor", "oak").state == TourState::chosen);
     CHECK(form_named(answer, "stove", "").state == TourState::offered);
     CHECK(form_named(answer, "walk-out", "").state == TourState::barred);
-    CHECK(form_named(answer, "walk-out", "").why == "only on lots graded walk-out");
+    CHECK(told(form_named(answer, "walk-out", "").why_not) == "only on lots graded walk-out");
     CHECK_FALSE(form_named(answer, "walk-out", "").touch);
 
     loaded->inquiry.selection.picks.push_back(pick_of(loaded->desk.book, "warm"));
     const TourAnswer warm = tour(loaded->sitting(), 0);
     CHECK(form_named(warm, "stove", "").state == TourState::held);
-    CHECK(form_named(warm, "stove", "").why == "Warm package");
+    CHECK(form_named(warm, "stove", "").package == "Warm package");
 }
 
 TEST_CASE(
@@ -191,7 +192,7 @@ TEST_CASE(
     CHECK(form_named(answer, "kitchen-counters", "quartz").state == TourState::held);
     const TourForm& granite = form_named(answer, "kitchen-counters", "granite");
     CHECK(granite.state == TourState::barred);
-    CHECK(granite.why == "a better one comes in Cook's package");
+    CHECK(told(granite.why_not) == "a better one comes in Cook's package");
     CHECK_FALSE(granite.touch);
 }
 
@@ -235,20 +236,19 @@ TEST_CASE("Reasons in a tour call options by their names") {
     for (const TourArea& area : answer.areas) {
         for (const TourOption& option : area.options) {
             for (const TourForm& form : option.forms) {
-                if (!form.why.starts_with("needs ") || form.why.starts_with("needs a lot"))
-                    continue;
+                if (!form.why_not || form.why_not->kind != WhyNot::Kind::needs) continue;
                 seen = true;
                 for (const Option& known : loaded.desk.book.options) {
                     if (known.id.find('-') == std::string::npos) continue;
-                    CHECK(form.why.find(known.id) == std::string::npos);
+                    CHECK(told(form.why_not).find(known.id) == std::string::npos);
                 }
             }
         }
     }
     const Conflict conflict{Barrier::needs, {Index<Option>(0)}, {{Index<Option>(1)}}};
-    CHECK(described(loaded.desk.book, conflict, Naming::names) ==
+    CHECK(told(why_not(loaded.desk.book, conflict, Naming::names)) ==
           "needs " + loaded.desk.book.options[1].name);
-    CHECK(described(loaded.desk.book, conflict) == "needs " + loaded.desk.book.options[1].id);
+    CHECK(told(why_not(loaded.desk.book, conflict)) == "needs " + loaded.desk.book.options[1].id);
     INFO("reasons seen: " << seen);
 }
 

@@ -40,7 +40,7 @@ std::vector<Seed> all_files() {
 
 Document shipped(const fs::path& path) {
     Findings findings;
-    Document document = apps::read_json(path, "a file", findings);
+    Document document = apps::read_json(path, FileMeant::file, findings);
     if (!findings.none()) throw Refused(std::move(findings));
     return document;
 }

@@ -5,6 +5,7 @@
 #include <quoin/home/rules.hpp>
 
 #include "support/files.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -103,7 +104,7 @@ Barrier first_barrier(const Selection& selection) {
 
 std::string first_words(const Selection& selection) {
     const auto found = conflicts(book(), selection);
-    return found.empty() ? "" : described(book(), found.front());
+    return found.empty() ? "" : told(why_not(book(), found.front()));
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 
 #include "support/files.hpp"
 #include "support/small_book.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -47,7 +48,7 @@ RowWords conflict_words(const PriceBook& book, const Selection& selection) {
     RowWords words;
     for (const Conflict& conflict : conflicts(book, selection)) {
         words.push_back(quoin::at(book.options, conflict.of.option).id + ": " +
-                        described(book, conflict));
+                        told(why_not(book, conflict)));
     }
     return words;
 }
@@ -273,7 +274,7 @@ TEST_CASE("A need for a level brings the least that will do, or raises what is t
     const Change late =
         with_pick(book, home(book, small_plan, plain, flat, {}, permit), pick(book, "steps"));
     REQUIRE(late.blocked.size() == 1);
-    CHECK(described(book, late.blocked[0]) == "needs deck:cedar or porch");
+    CHECK(told(why_not(book, late.blocked[0])) == "needs deck:cedar or porch");
 }
 
 TEST_CASE("Adding what is there already replaces it in its place") {

@@ -8,6 +8,7 @@
 #include <quoin/text/ids.hpp>
 
 #include "support/small_book.hpp"
+#include "support/told.hpp"
 
 using namespace quoin;
 using namespace quoin::test;
@@ -47,7 +48,7 @@ OptionStanding standing(const Selection& selection, const std::string& name) {
 }
 
 std::string reason(const OptionStanding& standing) {
-    return described(small_book(), standing.reason());
+    return told(why_not(small_book(), standing.reason()));
 }
 
 } // namespace

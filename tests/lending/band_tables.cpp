@@ -6,9 +6,9 @@
 #include <quoin/lending/band_table.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/reading.hpp>
-#include <quoin/text/problem_words.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/reader.hpp>
+#include <quoin/words/problem_words.hpp>
 
 #include "support/files.hpp"
 
@@ -98,7 +98,8 @@ TEST_CASE("Two rows for one case are refused, and so is a case without a row") {
     const Read gap = read(table(R"("dimensions": ["ltv"], "covers": {"ltv": "> 0, <= 97"}, "rows": [
         {"ltv": "< 80", "value": "1"}, {"ltv": "> 80, <= 97", "value": "2"}])"));
     CHECK(only_problem(gap.findings) == "bands-gap");
-    CHECK(words_of(gap.findings.problems().front()).found == "no row for ltv 80");
+    CHECK(words_of(gap.findings.problems().front(), catalogue_in(Language::english)).found ==
+          "no row for ltv 80");
     const Read end = read(table(R"("dimensions": ["ltv"], "covers": {"ltv": "> 0, <= 97"}, "rows": [
         {"ltv": "<= 96.99", "value": "1"}])"));
     CHECK(only_problem(end.findings) == "bands-gap");

@@ -46,8 +46,8 @@ struct Said {
 Said said(const Read& read) {
     Said said{problem_ids(read.findings), {}, {}};
     for (const Problem& problem : read.findings.problems()) {
-        said.found.push_back(words_of(problem).found);
-        said.advice.push_back(words_of(problem).advice);
+        said.found.push_back(words_of(problem, catalogue_in(Language::english)).found);
+        said.advice.push_back(words_of(problem, catalogue_in(Language::english)).advice);
     }
     return said;
 }
@@ -190,7 +190,8 @@ TEST_CASE("A case without a row is named: the first value that has none") {
         const Read read = rows(row.dimensions, row.table, R"(, "covers": {)" + row.covers + "}");
         INFO(row.table << "\n" << listing(read.findings));
         REQUIRE(problem_ids(read.findings) == Ids{"bands-gap"});
-        CHECK(words_of(read.findings.problems()[0]).found == row.found);
+        CHECK(words_of(read.findings.problems()[0], catalogue_in(Language::english)).found ==
+              row.found);
     }
     // Outside of what is covered, a table may have no rows.
     CHECK(rows(R"("ltv")", R"({"ltv": "> 80, <= 97", "value": "1"})",
@@ -256,7 +257,8 @@ TEST_CASE("A grid: wrong number of values, a dimension it does not have, a bad b
         const Read read = grid(two, values);
         CAPTURE(values, listing(read.findings));
         REQUIRE(problem_ids(read.findings) == Ids{"out-of-range"});
-        CHECK(words_of(read.findings.problems()[0]).expected == "2 values, one for each band");
+        CHECK(words_of(read.findings.problems()[0], catalogue_in(Language::english)).expected ==
+              "2 values, one for each band");
         CHECK(read.findings.problems()[0].path == "/rows/0/values");
     }
     CHECK(problem_ids(grid(two, R"(["1", "x"])").findings) == Ids{"not-a-decimal"});

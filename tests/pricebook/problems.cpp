@@ -209,7 +209,7 @@ TEST_CASE("Names nobody knows, with the nearest one offered") {
          }) {
         check_rows({guess.row});
         const ReadBook read = patched_book("[" + guess.row.patch + "]");
-        CHECK(words_of(read.findings.problems().front()).advice ==
+        CHECK(words_of(read.findings.problems().front(), catalogue_in(Language::english)).advice ==
               "did you mean \"" + std::string(guess.advice) + "\"?");
     }
 }
@@ -299,7 +299,7 @@ TEST_CASE("Dates, levels and packages out of order") {
     };
     CHECK(priced("2600").findings.none());
     const ReadBook falling = priced("2000");
-    CHECK(words_of(falling.findings.problems().at(0)).found ==
+    CHECK(words_of(falling.findings.problems().at(0), catalogue_in(Language::english)).found ==
           "a level cheaper than the one before it, on large");
 }
 
@@ -321,8 +321,11 @@ TEST_CASE("Options that need each other are found, by the way back to themselves
         std::vector<std::string> found;
         for (const Problem& problem : read.findings.problems()) {
             CHECK(name_of(problem.id) == "requires-cycle");
-            found.push_back(problem.path + " " +
-                            words_of(problem).found.substr(words_of(problem).found.find(": ") + 2));
+            found.push_back(
+                problem.path + " " +
+                words_of(problem, catalogue_in(Language::english))
+                    .found.substr(
+                        words_of(problem, catalogue_in(Language::english)).found.find(": ") + 2));
         }
         return found;
     };

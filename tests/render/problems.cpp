@@ -19,14 +19,16 @@ nlohmann::json json_of(Problem problem) {
 } // namespace
 
 TEST_CASE("A problem in JSON names the thing it is about, and what was found of it") {
-    const auto needs = json_of(problems::option_needs({}, {"deck", "deck:composite"}, "walk-out"));
+    const auto needs =
+        json_of(problems::option_needs({}, {"deck", "deck:composite"}, {"walk-out"}));
     CHECK(needs["found"] == "deck:composite without walk-out");
     CHECK(needs["about"] ==
           nlohmann::json{{"what", "option"}, {"id", "deck"}, {"found", "without walk-out"}});
-    const auto given = json_of(problems::incentive_not_here({}, {"winter", "Winter: start"}, "no"));
-    CHECK(given["found"] == "Winter: start: no");
+    const auto given = json_of(problems::incentive_not_here({}, {"winter", "Winter: start"},
+                                                            WhyNot{WhyNot::Kind::not_for_lot}));
+    CHECK(given["found"] == "Winter: start: not on this lot");
     CHECK(given["about"] ==
-          nlohmann::json{{"what", "incentive"}, {"id", "winter"}, {"found", "no"}});
+          nlohmann::json{{"what", "incentive"}, {"id", "winter"}, {"found", "not on this lot"}});
 }
 
 TEST_CASE("A problem that is about no thing of the price book has no such member") {

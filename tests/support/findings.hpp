@@ -7,9 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include <quoin/text/problem_words.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
+#include <quoin/words/problem_words.hpp>
 
 namespace quoin::test {
 
@@ -37,7 +37,7 @@ inline std::string place_of(const Problem& problem) {
 inline std::string listing(const Findings& findings) {
     std::string text;
     for (const Problem& problem : findings.problems()) {
-        const ProblemWords words = words_of(problem);
+        const ProblemWords words = words_of(problem, catalogue_in(Language::english));
         text += std::string(name_of(problem.id)) + " at " + place_of(problem) + " " + problem.path +
                 ": found " + words.found + ", expected " + words.expected + "\n";
     }

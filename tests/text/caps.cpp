@@ -54,9 +54,10 @@ std::pair<std::size_t, Findings> read_list(const std::string& text, std::size_t 
 
 void check_short(const Findings& findings) {
     for (const Problem& problem : findings.problems()) {
-        CHECK(letters_in(words_of(problem).found) <= caps::line);
-        CHECK(letters_in(words_of(problem).expected) <= caps::line);
-        CHECK(letters_in(words_of(problem).advice) <= caps::line);
+        CHECK(letters_in(words_of(problem, catalogue_in(Language::english)).found) <= caps::line);
+        CHECK(letters_in(words_of(problem, catalogue_in(Language::english)).expected) <=
+              caps::line);
+        CHECK(letters_in(words_of(problem, catalogue_in(Language::english)).advice) <= caps::line);
         CHECK(letters_in(problem.path) <= caps::line);
         CHECK(problem.excerpt.size() <= 100);
     }
@@ -98,8 +99,10 @@ TEST_CASE("A list with more entries than its cap is not read at all") {
     CHECK(over.first == 0);
     REQUIRE(problem_ids(over.second) == Ids{"too-many"});
     CHECK(over.second.problems()[0].path == "/list");
-    CHECK(words_of(over.second.problems()[0]).found == "a list of 33");
-    CHECK(words_of(over.second.problems()[0]).expected == "at most 32 in it");
+    CHECK(words_of(over.second.problems()[0], catalogue_in(Language::english)).found ==
+          "a list of 33");
+    CHECK(words_of(over.second.problems()[0], catalogue_in(Language::english)).expected ==
+          "at most 32 in it");
 }
 
 TEST_CASE("A list of lots has a cap on its columns and rows, and each column once") {

@@ -46,5 +46,6 @@ TEST_CASE("A file has the word or the code, and nothing else") {
     CHECK(slope_in(R"({"slope": "falls-away"})", findings) == Slope::flat);
     REQUIRE(findings.problems().size() == 1);
     CHECK(findings.problems().front().path == "/slope");
-    CHECK(words_of(findings.problems().front()).expected.find("falls away") != std::string::npos);
+    CHECK(words_of(findings.problems().front(), catalogue_in(Language::english))
+              .expected.find("falls away") != std::string::npos);
 }

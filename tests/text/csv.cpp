@@ -103,9 +103,11 @@ TEST_CASE("Rows with too few or too many cells are all reported, the others are 
     const Table table("a,b\n1\n2,3\n4,5,6\n7,8\n9,\n");
     CHECK(problem_ids(table.findings) == Ids{"csv-cells", "csv-cells"});
     CHECK(place_of(table.findings.problems()[0]) == "2:1");
-    CHECK(words_of(table.findings.problems()[0]).found == "1 cells");
+    CHECK(words_of(table.findings.problems()[0], catalogue_in(Language::english)).found ==
+          "1 cells");
     CHECK(place_of(table.findings.problems()[1]) == "4:1");
-    CHECK(words_of(table.findings.problems()[1]).found == "3 cells");
+    CHECK(words_of(table.findings.problems()[1], catalogue_in(Language::english)).found ==
+          "3 cells");
     CHECK(table.rows() == 3);
 }
 

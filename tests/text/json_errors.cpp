@@ -23,8 +23,8 @@ void check_rows(const std::vector<Row>& rows) {
         const Problem& problem = parsed.findings.problems().front();
         CHECK(place_of(problem) == row.place);
         CHECK(problem.file == "t.json");
-        CHECK_FALSE(words_of(problem).found.empty());
-        CHECK_FALSE(words_of(problem).expected.empty());
+        CHECK_FALSE(words_of(problem, catalogue_in(Language::english)).found.empty());
+        CHECK_FALSE(words_of(problem, catalogue_in(Language::english)).expected.empty());
         CHECK(problem.width >= 1);
         CHECK(parsed.root().kind == Value::Kind::null); // nothing half read
     }

@@ -97,12 +97,12 @@ TEST_CASE("A message and its excerpt show what steers, and do not do it") {
     const Parsed broken("{\"name\": \"\x1b[2J\u202e\"}"); // no JSON: a control within a text
     REQUIRE_FALSE(broken.findings.none());
     for (const Problem& problem : broken.findings.problems()) {
-        CHECK(is_plain(words_of(problem).found));
+        CHECK(is_plain(words_of(problem, catalogue_in(Language::english)).found));
         CHECK(is_plain(problem.excerpt));
     }
     const Parsed sound("{\"\\u001b[2J\": 1}");
     Findings findings;
     Reader(sound.root(), Path{}, findings).finish();
     REQUIRE(problem_ids(findings) == Ids{"member-unknown"});
-    CHECK(is_plain(words_of(findings.problems()[0]).found));
+    CHECK(is_plain(words_of(findings.problems()[0], catalogue_in(Language::english)).found));
 }

@@ -1,8 +1,9 @@
 // What a problem keeps of the values it speaks of, and the sentences that are made of them.
 #include <shown.hpp>
 
-#include <quoin/text/problem_words.hpp>
+#include <quoin/pricebook/lot.hpp>
 #include <quoin/text/problems.hpp>
+#include <quoin/words/problem_words.hpp>
 
 #include "support/findings.hpp"
 
@@ -20,7 +21,7 @@ TEST_CASE("a problem is its id, its place and typed values, and no sentence") {
     CHECK(place_of(problem) == "1:11");
     CHECK(problem.arguments ==
           std::vector<Argument>{*Date::of(2027, 1, 2), *Date::of(2026, 12, 31)});
-    const ProblemWords words = words_of(problem);
+    const ProblemWords words = words_of(problem, catalogue_in(Language::english));
     CHECK(words.found == "a price book that ended on 2026-12-31, asked as of 2027-01-02");
     CHECK(words.expected == "a price book in force");
     CHECK(words.advice == "get the current price book, or set \"as_of\" back");
@@ -44,44 +45,55 @@ TEST_CASE("what was found is kept as a value, and told as it stands") {
         const Parsed file(row.json);
         const Problem problem = problems::not_money({&file.root(), {}});
         CHECK(problem.arguments == std::vector<Argument>{row.kept});
-        CHECK(words_of(problem).found == row.told);
+        CHECK(words_of(problem, catalogue_in(Language::english)).found == row.told);
     }
-    CHECK(words_of(problems::not_money({})).found == "nothing");
+    CHECK(words_of(problems::not_money({}), catalogue_in(Language::english)).found == "nothing");
 }
 
 TEST_CASE("a near name takes the place of other advice") {
-    CHECK(words_of(problems::member_unknown({}, "prcie", "price")).advice ==
-          "did you mean \"price\"?");
-    CHECK(words_of(problems::member_unknown({}, "prcie", "")).advice ==
-          "remove it, or move a remark into \"comment\"");
+    CHECK(words_of(problems::member_unknown({}, "prcie", "price"), catalogue_in(Language::english))
+              .advice == "did you mean \"price\"?");
+    CHECK(words_of(problems::member_unknown({}, "prcie", ""), catalogue_in(Language::english))
+              .advice == "remove it, or move a remark into \"comment\"");
 }
 
 TEST_CASE("a noun has its article, and a long list of names ends early") {
-    CHECK(words_of(problems::name_unknown({}, "option", "deck", "")).expected ==
-          "the id of an option that is there");
-    CHECK(words_of(problems::name_unknown({}, "plan", "deck", "")).expected ==
-          "the id of a plan that is there");
+    CHECK(words_of(problems::name_unknown({}, Noun::option, "deck", ""),
+                   catalogue_in(Language::english))
+              .expected == "the id of an option that is there");
+    CHECK(words_of(problems::name_unknown({}, Noun::plan, "deck", ""),
+                   catalogue_in(Language::english))
+              .expected == "the id of a plan that is there");
     std::vector<std::string> names(12, "one");
-    const auto told = [&] { return words_of(problems::not_one_of({}, names, "")).expected; };
+    const auto told = [&] {
+        return words_of(problems::not_one_of({}, names, ""), catalogue_in(Language::english))
+            .expected;
+    };
     CHECK(told().ends_with(", \"one\""));
     names.emplace_back("thirteenth");
     CHECK(told().ends_with(", \"one\", ..."));
 }
 
 TEST_CASE("a problem is about the thing that its sentences name first, and what is found of it") {
-    const Problem needs = problems::option_needs({}, {"deck", "deck:composite"}, "walk-out");
+    const Problem needs = problems::option_needs({}, {"deck", "deck:composite"}, {"walk-out"});
     CHECK(about(needs) == About{Subject::option, "deck", "deck:composite"});
-    CHECK(words_of(needs).found == "deck:composite without walk-out");
-    CHECK(words_of(needs).of_it == "without walk-out");
-    const Problem plan = problems::plan_not_on_lot({}, "teasel", "12", "comfrey");
+    CHECK(words_of(needs, catalogue_in(Language::english)).found ==
+          "deck:composite without walk-out");
+    CHECK(words_of(needs, catalogue_in(Language::english)).of_it == "without walk-out");
+    const Problem plan = problems::plan_not_on_lot({}, "teasel", "12", {"comfrey"});
     CHECK(about(plan) == About{Subject::plan, "teasel", "teasel"});
-    CHECK(words_of(plan).of_it == "on lot 12");
-    const Problem given = problems::incentive_not_here({}, {"winter", "Winter start"}, "not yet");
+    CHECK(words_of(plan, catalogue_in(Language::english)).of_it == "on lot 12");
+    const Problem given = problems::incentive_not_here({}, {"winter", "Winter start"},
+                                                       WhyNot{WhyNot::Kind::not_for_lot});
     CHECK(about(given) == About{Subject::incentive, "winter", "Winter start"});
-    CHECK(words_of(given).found == "Winter start: not yet");
-    CHECK(words_of(problems::lot_not_free({}, "7", "sold")).found == "lot 7, which is sold");
+    CHECK(words_of(given, catalogue_in(Language::english)).found ==
+          "Winter start: not on this lot");
+    CHECK(
+        words_of(problems::lot_not_free({}, "7", LotStatus::sold), catalogue_in(Language::english))
+            .found == "lot 7, which is sold");
     CHECK_FALSE(about(problems::not_money({})).has_value());
-    CHECK(words_of(problems::not_money({})).of_it == words_of(problems::not_money({})).found);
+    CHECK(words_of(problems::not_money({}), catalogue_in(Language::english)).of_it ==
+          words_of(problems::not_money({}), catalogue_in(Language::english)).found);
 }
 
 TEST_CASE("every problem has a name, and those that share one are told apart by their ids") {

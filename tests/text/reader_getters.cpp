@@ -47,7 +47,8 @@ void misses(Get get) {
     Reader reader(empty.root(), Path{}, findings);
     static_cast<void>(get(reader));
     REQUIRE(problem_ids(findings) == Ids{"member-missing"});
-    CHECK(words_of(findings.problems()[0]).found == "no \"it\" here");
+    CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).found ==
+          "no \"it\" here");
 }
 
 } // namespace
@@ -112,7 +113,8 @@ TEST_CASE("Whole number within limits, however written") {
     misses(get);
     const auto [low, findings] = read_it("0", [](Reader& r) { return r.whole("it", 1, 9); });
     CHECK(low == 1); // the neutral value is within the limits
-    CHECK(words_of(findings.problems().at(0)).expected == "a whole number from 1 to 9");
+    CHECK(words_of(findings.problems().at(0), catalogue_in(Language::english)).expected ==
+          "a whole number from 1 to 9");
 }
 
 TEST_CASE("Text is no number and not blank, an id is stricter") {
@@ -148,10 +150,12 @@ TEST_CASE("Flags and words, with a guess at what was meant") {
     refuses({"\"greeen\"", "\"blue\"", "\"\""}, "not-one-of", word);
     refuses({"1"}, "wrong-kind", word);
     misses(word);
-    CHECK(words_of(read_it("\"greeen\"", word).second.problems().at(0)).advice ==
-          "did you mean \"green\"?");
-    CHECK(words_of(read_it("\"blue\"", word).second.problems().at(0)).expected ==
-          "one of \"red\", \"green\"");
+    CHECK(words_of(read_it("\"greeen\"", word).second.problems().at(0),
+                   catalogue_in(Language::english))
+              .advice == "did you mean \"green\"?");
+    CHECK(
+        words_of(read_it("\"blue\"", word).second.problems().at(0), catalogue_in(Language::english))
+            .expected == "one of \"red\", \"green\"");
 }
 
 TEST_CASE("Optional members: silent where absent, strict where present") {
@@ -236,11 +240,13 @@ TEST_CASE("Names nobody asked for are reported at the name, comments are not") {
     REQUIRE(problem_ids(findings) == Ids{"member-unknown", "member-unknown", "member-unknown"});
     const auto& found = findings.problems();
     CHECK(found[0].path == "/inner/x");
-    CHECK(words_of(found[1]).found == "the unknown name \"prcie\"");
-    CHECK(words_of(found[1]).advice == "did you mean \"price\"?");
+    CHECK(words_of(found[1], catalogue_in(Language::english)).found ==
+          "the unknown name \"prcie\"");
+    CHECK(words_of(found[1], catalogue_in(Language::english)).advice == "did you mean \"price\"?");
     CHECK(place_of(found[1]) == "2:2");
     CHECK(found[1].width == 7);
-    CHECK(words_of(found[2]).advice == "remove it, or move a remark into \"comment\"");
+    CHECK(words_of(found[2], catalogue_in(Language::english)).advice ==
+          "remove it, or move a remark into \"comment\"");
 }
 
 TEST_CASE("Paths are JSON Pointers, with the escapes of RFC 6901") {
@@ -297,16 +303,18 @@ TEST_CASE("Names become indexes, an unknown one names its nearest, an empty list
     const Parsed parsed(R"({"a": "teasel", "b": "teazel", "c": ["sorrel", "x", 1]})");
     Findings findings;
     Reader reader(parsed.root(), Path{}, findings);
-    CHECK(index_member(reader, "a", items, "plan") == Index<Item>(1));
-    CHECK_FALSE(index_member(reader, "b", items, "plan"));
-    CHECK(index_list(reader, "c", items, "plan") == std::vector{Index<Item>(0)});
-    CHECK_FALSE(index_member(reader, "missing", items, "plan"));
+    CHECK(index_member(reader, "a", items, Noun::plan) == Index<Item>(1));
+    CHECK_FALSE(index_member(reader, "b", items, Noun::plan));
+    CHECK(index_list(reader, "c", items, Noun::plan) == std::vector{Index<Item>(0)});
+    CHECK_FALSE(index_member(reader, "missing", items, Noun::plan));
     REQUIRE(problem_ids(findings) ==
             Ids{"name-unknown", "name-unknown", "wrong-kind", "member-missing"});
-    CHECK(words_of(findings.problems()[0]).found == "no plan \"teazel\"");
-    CHECK(words_of(findings.problems()[0]).advice == "did you mean \"teasel\"?");
+    CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).found ==
+          "no plan \"teazel\"");
+    CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).advice ==
+          "did you mean \"teasel\"?");
     CHECK(findings.problems()[1].path == "/c/1");
     // A list that a mistake left empty: what it would have held is not missed name by name.
-    CHECK_FALSE(index_member(reader, "a", std::vector<Item>{}, "plan"));
+    CHECK_FALSE(index_member(reader, "a", std::vector<Item>{}, Noun::plan));
     CHECK(findings.problems().size() == 4);
 }

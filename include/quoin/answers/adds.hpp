@@ -13,6 +13,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -75,7 +76,7 @@ struct AddsItem {
     std::vector<std::string> along;   ///< options added or taken out with it
     std::vector<std::string> instead; ///< options it replaces
     std::string package;              ///< held: the package that brings it
-    std::string why_not;              ///< barred: the reason
+    std::optional<WhyNot> why_not;    ///< barred: the reason
     std::string note;
     bool structural = false;
     Work work;

@@ -18,6 +18,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -74,7 +75,7 @@ inline constexpr auto codes<FitReason> = coded<FitReason>({{FitReason::rule, "ru
 struct FitLeftOut {
     FitWish wish;
     FitReason reason = FitReason::limits;
-    std::string rule;                 ///< in words, where a rule is the reason
+    std::optional<WhyNot> rule;       ///< where a rule is the reason
     std::vector<std::string> along;   ///< names of options that would come with it
     std::vector<std::string> instead; ///< names of options that would have to go
     std::optional<Added> added;       ///< to the home as chosen; nothing where it cannot be had
@@ -105,11 +106,31 @@ struct FitMiss {
     bool proven = false;      ///< else of what was looked into
 };
 
+/// A rule of the price book that keeps an option out, by its name.
+struct FitRule {
+    std::string option;
+    WhyNot why;
+    std::string other; ///< of two that cannot stand together; else empty
+};
+
+/// Why nothing can be chosen for a home.
+struct FitBarred {
+    enum class Kind {
+        selection,     ///< would fall out
+        must_have,     ///< cannot be had here
+        contradiction, ///< must-haves cannot stand here, or not together
+    };
+
+    Kind kind = Kind::selection;
+    std::vector<FitRule> rules; ///< the one of what cannot stand; of a contradiction all
+    std::vector<std::string> must_haves = {}; ///< of a contradiction: names
+};
+
 /// The best choice on one lot under one scenario.
 struct FitHome {
     std::string lot;
-    std::string barred; ///< in words: why nothing can be chosen here at all; else empty
-    bool fits = false;  ///< false: price and figures are of the home that misses by the least
+    std::optional<FitBarred> barred; ///< where nothing can be chosen here at all
+    bool fits = false; ///< false: price and figures are of the home that misses by the least
     std::vector<FitWish> chosen;
     std::vector<FitAlong> along;
     std::vector<FitWish> held; ///< the home has them already

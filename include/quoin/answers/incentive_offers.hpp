@@ -7,6 +7,7 @@
 #include <vector>
 
 #include <quoin/inquiry/sitting.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -18,9 +19,9 @@ struct IncentiveUsed {
 
 struct IncentiveOffer {
     Incentive incentive;
-    Money whole;         ///< what it comes to on this home
-    Money left;          ///< of that, not used
-    std::string why_not; ///< in words: why it is not given on this home; empty: it is
+    Money whole;                   ///< what it comes to on this home
+    Money left;                    ///< of that, not used
+    std::optional<WhyNot> why_not; ///< why it is not given on this home; nothing: it is
     std::vector<IncentiveUsed> used;
 };
 

@@ -16,6 +16,7 @@
 #include <quoin/inquiry/asks.hpp>
 #include <quoin/pricebook/option.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -62,9 +63,9 @@ struct LaterItem {
     std::string id;
     std::string name;
     std::string level;
-    Money price;                ///< change of the contract price
-    std::optional<Later> later; ///< its estimate for as many as are asked about
-    std::string why_not;        ///< why it cannot be had from the builder here
+    Money price;                   ///< change of the contract price
+    std::optional<Later> later;    ///< its estimate for as many as are asked about
+    std::optional<WhyNot> why_not; ///< why it cannot be had from the builder here
     Work work;
     bool structural = false;
     std::vector<LaterScenario> scenarios;

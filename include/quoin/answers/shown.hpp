@@ -8,6 +8,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -37,10 +38,10 @@ struct ShownItem {
     std::optional<Decimal> quantity; ///< in the model, where it is counted or measured
     Unit unit = Unit::each;
     ShownStanding standing = ShownStanding::extra;
-    std::optional<Money> price; ///< of what is shown, on the buyer's plan
-    std::optional<Money> yours; ///< what the buyer pays for the option as chosen
-    std::string your_level;     ///< what the buyer has of it
-    std::string why_not;
+    std::optional<Money> price;    ///< of what is shown, on the buyer's plan
+    std::optional<Money> yours;    ///< what the buyer pays for the option as chosen
+    std::string your_level;        ///< what the buyer has of it
+    std::optional<WhyNot> why_not; ///< unavailable: the reason
 };
 
 /// A feature that comes with the buyer's plan.

@@ -9,6 +9,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/pricebook/lot.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -16,7 +17,7 @@ namespace quoin {
 struct FallsOut {
     std::string option; ///< id of the option or the incentive
     std::string name;
-    std::string why;
+    WhyNot why;
 };
 
 /// What the home comes to elsewhere, without what falls out, against the home as it stands.

@@ -12,6 +12,7 @@
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -20,7 +21,7 @@ enum class TourState {
     chosen,   ///< is in the home
     held,     ///< comes with a package that is chosen
     offered,  ///< can be had
-    barred,   ///< cannot be had here; `why` says the reason
+    barred,   ///< cannot be had here; `why_not` has the reason
 };
 template <>
 inline constexpr auto
@@ -56,8 +57,9 @@ struct TourForm {
     std::string name;
     std::string note;
     TourState state = TourState::offered;
-    std::string why;            ///< barred: the reason; held: the package
-    std::optional<Money> price; ///< the charge on this plan, against what is included
+    std::optional<WhyNot> why_not; ///< barred: the reason
+    std::string package;           ///< held: the one that brings it
+    std::optional<Money> price;    ///< the charge on this plan, against what is included
     std::optional<TourTouch> touch;
 };
 
@@ -70,7 +72,14 @@ struct TourQuantity {
     Decimal highest;
     Decimal step;
     Decimal usual;
-    std::string limits; ///< the same in words
+
+    /// What the buyer may ask for.
+    [[nodiscard]] Wanted limits() const {
+        return {.kind = Wanted::Kind::quantity_in_steps,
+                .least = lowest,
+                .most = highest,
+                .step = step};
+    }
 };
 
 struct TourOption {

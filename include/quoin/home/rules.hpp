@@ -80,9 +80,9 @@ struct Change {
 /// How a sentence calls options: by the ids that people write, or by the names that people read.
 enum class Naming { ids, names };
 
-/// A conflict in words: "on lots that walk out", "needs kitchen-hood or kitchen-vent".
-[[nodiscard]] std::string described(const PriceBook& book, const Conflict& conflict,
-                                    Naming naming = Naming::ids);
+/// What a conflict comes to: the limit of where it can be had, the names of what it needs.
+[[nodiscard]] WhyNot why_not(const PriceBook& book, const Conflict& conflict,
+                             Naming naming = Naming::ids);
 /// "kitchen-counters:quartz".
 [[nodiscard]] std::string name_of(const PriceBook& book, OptionRef ref);
 

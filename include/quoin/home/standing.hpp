@@ -2,7 +2,7 @@
 // every question that asks.
 //
 //   OptionStanding standing = option_standing(book, selection, pick);
-//   standing.kind  ==  OptionStanding::Kind::barred  =>  described(book, standing.reason())
+//   standing.kind  ==  OptionStanding::Kind::barred  =>  why_not(book, standing.reason())
 #pragma once
 
 #include <quoin/home/rules.hpp>

@@ -1,13 +1,14 @@
 // Only: where an option can be had: the limits that a price book sets on it.
 //
 // A limit is a member of Only and an entry of the table in src/pricebook/only.cpp, which reads it,
-// holds it to a home and says it in words. Nothing else knows one limit from another.
+// holds it to a home and says why it bars. Nothing else knows one limit from another.
 #pragma once
 
 #include <string>
 #include <vector>
 
 #include <quoin/pricebook/lot.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -45,10 +46,7 @@ struct Unkept {
 [[nodiscard]] std::vector<Unkept> unkept(const PriceBook& book, const Only& only,
                                          const Where& where);
 
-/// "only on lots graded walk-out or garden"
-[[nodiscard]] std::string described(const PriceBook& book, const Only& only, const Unkept& unkept);
-
-/// "1, 2 or 3"
-[[nodiscard]] std::string any_of(const std::vector<std::string>& names);
+/// Why an option cannot be had there.
+[[nodiscard]] WhyNot why_not(const PriceBook& book, const Only& only, const Unkept& unkept);
 
 } // namespace quoin

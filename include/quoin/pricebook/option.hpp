@@ -13,6 +13,7 @@
 #include <quoin/exact/money.hpp>
 #include <quoin/pricebook/only.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/wanted.hpp>
 
 namespace quoin {
 
@@ -161,7 +162,7 @@ inline constexpr bool only_by_index<Level> = true;
 template <>
 inline constexpr bool only_by_index<Choice> = true;
 
-/// What a buyer may ask for, in words: "a quantity from 1 to 12 in steps of 1".
-[[nodiscard]] std::string quantity_limits(const Option& option);
+/// What a buyer may ask for: a quantity from 1 to 12 in steps of 1.
+[[nodiscard]] Wanted quantity_limits(const Option& option);
 
 } // namespace quoin

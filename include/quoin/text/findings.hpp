@@ -1,5 +1,6 @@
 // What is wrong with a person's input: each problem with its place, what it is, and the values that
-// its sentences are made of (problem_words.hpp). Problems are collected and reported together.
+// its sentences are made of (words/problem_words.hpp). Problems are collected and reported
+// together.
 #pragma once
 
 #include <cstdint>
@@ -12,6 +13,8 @@
 #include <quoin/exact/date.hpp>
 #include <quoin/exact/decimal.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/wanted.hpp>
+#include <quoin/text/why_not.hpp>
 
 namespace quoin {
 
@@ -27,12 +30,41 @@ struct FoundValue {
     friend bool operator==(const FoundValue&, const FoundValue&) = default;
 };
 
-/// What a thing of a price book or of lending data is called: "plan", "rate sheet".
-struct Noun {
-    std::string name;
-
-    friend bool operator==(const Noun&, const Noun&) = default;
+/// What a thing of a price book or of lending data is; a language has its words.
+enum class Noun : std::uint8_t {
+    area,
+    choice,
+    elevation,
+    incentive,
+    level,
+    lot,
+    plan_measure,
+    option,
+    place,
+    plan,
+    price_book,
+    program,
+    rate_sheet,
+    sound_price_book,
+    stage,
 };
+inline constexpr Noun last_noun = Noun::stage;
+
+/// What a file or a folder that is not there was to be.
+enum class FileMeant : std::uint8_t {
+    file,
+    inquiry,
+    price_book,
+    apr_problem,
+    lots,
+    lending_data,
+    schema,
+    lending_folder,
+    price_book_folder,
+};
+inline constexpr FileMeant last_file_meant = FileMeant::price_book_folder;
+
+enum class LotStatus; ///< of a price book
 
 /// The name that was perhaps meant; empty where none is near.
 struct NearName {
@@ -60,8 +92,9 @@ struct About {
 
 /// One of the values that the sentences of a problem are made of. A person's own text is short and
 /// printable in it.
-using Argument = std::variant<std::string, std::int64_t, Decimal, Date, FoundValue, Noun, NearName,
-                              About, std::vector<std::string>>;
+using Argument =
+    std::variant<std::string, std::int64_t, Decimal, Date, FoundValue, Noun, NearName, About,
+                 std::vector<std::string>, FileMeant, LotStatus, WhyNot, Wanted>;
 
 struct Problem {
     ProblemId id{};

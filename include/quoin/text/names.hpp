@@ -15,8 +15,8 @@ namespace quoin {
 /// The index behind an id, or nothing with a problem where there is none. Silent for an empty id,
 /// and for a list left empty by a mistake: that has been reported.
 template <class Item>
-std::optional<Index<Item>> look_up(const std::vector<Item>& items, std::string_view what,
-                                   const std::string& id, const Spot& spot, Findings& findings) {
+std::optional<Index<Item>> look_up(const std::vector<Item>& items, Noun what, const std::string& id,
+                                   const Spot& spot, Findings& findings) {
     const auto index = index_of(items, id);
     const bool reported = id.empty() || (items.empty() && !findings.none()) || findings.full();
     if (!index && !reported) {
@@ -28,7 +28,7 @@ std::optional<Index<Item>> look_up(const std::vector<Item>& items, std::string_v
 /// The member `key` of an object as an index; a missing member is a problem.
 template <class Item>
 std::optional<Index<Item>> index_member(Reader& reader, std::string_view key,
-                                        const std::vector<Item>& items, std::string_view what) {
+                                        const std::vector<Item>& items, Noun what) {
     const std::string id = reader.text(key);
     return look_up(items, what, id, reader.spot(key), reader.findings());
 }
@@ -36,14 +36,14 @@ std::optional<Index<Item>> index_member(Reader& reader, std::string_view key,
 /// The same; the first, not to be used, where there is a problem.
 template <class Item>
 Index<Item> index_or_first(Reader& reader, std::string_view key, const std::vector<Item>& items,
-                           std::string_view what) {
+                           Noun what) {
     return index_member(reader, key, items, what).value_or(Index<Item>{});
 }
 
 /// A list of ids as indexes.
 template <class Item>
 std::vector<Index<Item>> index_list(Reader& reader, std::string_view key,
-                                    const std::vector<Item>& items, std::string_view what) {
+                                    const std::vector<Item>& items, Noun what) {
     std::vector<Index<Item>> indexes;
     reader.items(key, [&](const Spot& spot) {
         const auto id = as_text(spot, reader.findings());
@@ -57,7 +57,7 @@ std::vector<Index<Item>> index_list(Reader& reader, std::string_view key,
 /// Reports an id that an earlier item has.
 template <class Item>
 void distinct_id(Reader& reader, const std::vector<Item>& before, const std::string& id,
-                 std::string_view what) {
+                 Noun what) {
     if (!id.empty() && index_of(before, id)) {
         reader.report(problems::id_repeated(reader.spot("id"), what));
     }

@@ -1,9 +1,10 @@
 // Every problem there is: its id, its stable name, where it stands and what its sentences need.
 //
-//   findings.add(problems::lot_not_free(root.spot("lot"), lot.id, name_of(lot.status)));
+//   findings.add(problems::lot_not_free(root.spot("lot"), lot.id, lot.status));
 //
-// A problem has no sentences before it is told: problem_words.hpp makes them of its arguments. Some
-// have one name and differ in what was expected, such as those of a number that is out of range.
+// A problem has no sentences before it is told: words/problem_words.hpp makes them of its
+// arguments. Some have one name and differ in what was expected, such as those of a number that is
+// out of range.
 #pragma once
 
 #include <initializer_list>
@@ -18,13 +19,14 @@
 // One row a problem: id, name, where it stands and its arguments. In the order of the error page.
 #define QUOIN_PROBLEMS(ROW)                                                                        \
     /* Texts and files. */                                                                         \
-    ROW(file_missing, "file-missing", File(Text what, Near near))                                  \
+    ROW(file_missing, "file-missing", File(Meant what, Near near))                                 \
     ROW(file_unreadable, "file-unreadable", File(Text why))                                        \
     ROW(file_is_folder, "file-unreadable", File())                                                 \
     ROW(file_too_large, "file-too-large", File(MebiBytes found, MebiBytes most))                   \
     ROW(file_unwritable, "file-unwritable", File(Text why))                                        \
     ROW(file_not_ours, "file-not-ours", File())                                                    \
     ROW(no_temporary_room, "no-temporary-room", File(Text why))                                    \
+    ROW(temporary_room_full, "no-temporary-room", File())                                          \
     ROW(not_json, "not-json", Stretch(Text found, Text expected))                                  \
     ROW(not_json_here, "not-json", Stretch(Text found))                                            \
     ROW(null_byte, "not-json", Stretch())                                                          \
@@ -43,7 +45,7 @@
     ROW(csv_cells, "csv-cells", Stretch(Count found, Count expected))                              \
     ROW(csv_quote, "csv-quote", Stretch())                                                         \
     ROW(csv_column_repeated, "csv-column-repeated", Stretch(Quoted name))                          \
-    ROW(wishes_exclude, "wishes-exclude", Place(Text wish, Text other, Text rule))                 \
+    ROW(wishes_exclude, "wishes-exclude", Place(Text wish, Text other, Why rule))                  \
     /* Values. */                                                                                  \
     ROW(not_a_text, "wrong-kind", Shown())                                                         \
     ROW(not_an_object, "wrong-kind", Shown())                                                      \
@@ -115,10 +117,10 @@
     /* Inquiries against a price book. */                                                          \
     ROW(book_expired, "book-expired", Place(Day as_of, Day last))                                  \
     ROW(book_not_yet, "book-not-yet", Place(Day as_of, Day first))                                 \
-    ROW(lot_not_free, "lot-not-free", Place(Lot lot, Text status))                                 \
-    ROW(plan_not_on_lot, "plan-not-on-lot", Place(Plan plan, Lot lot, Text fitting))               \
-    ROW(option_not_here, "option-not-here", Place(Option option, Text why))                        \
-    ROW(option_needs, "option-needs", Place(Option option, Text needed))                           \
+    ROW(lot_not_free, "lot-not-free", Place(Lot lot, Status status))                               \
+    ROW(plan_not_on_lot, "plan-not-on-lot", Place(Plan plan, Lot lot, Names fitting))              \
+    ROW(option_not_here, "option-not-here", Place(Option option, Why why))                         \
+    ROW(option_needs, "option-needs", Place(Option option, Names any))                             \
     ROW(options_exclude, "options-exclude", Place(Option option, Text other))                      \
     ROW(past_cutoff, "past-cutoff", Place(Option option, Text cutoff, Text reached))               \
     ROW(selected_twice, "selected-twice", Place(Option option))                                    \
@@ -126,15 +128,15 @@
     ROW(pick_without_choice, "pick-incomplete", Place(Option option))                              \
     ROW(pick_without_spend, "pick-incomplete", Place(Option option))                               \
     ROW(pick_without_details, "pick-incomplete", Place(Option option))                             \
-    ROW(quantity_not_allowed, "quantity-not-allowed", Shown(Option option, Text allowed))          \
-    ROW(incentive_not_here, "incentive-not-here", Place(Incentive incentive, Text why))            \
+    ROW(quantity_not_allowed, "quantity-not-allowed", Shown(Option option, Usable allowed))        \
+    ROW(incentive_not_here, "incentive-not-here", Place(Incentive incentive, Why why))             \
     ROW(scenario_repeated, "scenario-repeated", Place(Quoted name))                                \
     ROW(rates_missing, "rates-missing", Place(Day as_of))                                          \
     ROW(not_a_fraction, "not-a-fraction", Shown())                                                 \
     ROW(no_rate, "no-single-rate", Place())                                                        \
     ROW(several_rates, "no-single-rate", Place())                                                  \
     ROW(credit_without_use, "credit-without-use", Place())                                         \
-    ROW(credit_use_not_allowed, "credit-use-not-allowed", Place(Text use))                         \
+    ROW(credit_use_not_allowed, "credit-use-not-allowed", Place())                                 \
     /* Questions. */                                                                               \
     ROW(no_model, "no-model", File())                                                              \
     ROW(no_scenarios, "scenario-unknown", Nowhere())                                               \
@@ -142,12 +144,13 @@
     ROW(scenario_barred, "scenario-barred", Nowhere(Quoted name))                                  \
     ROW(no_means, "no-means", Nowhere())                                                           \
     ROW(option_unknown, "option-unknown", Nowhere(Quoted name, Near near))                         \
-    ROW(option_number, "option-number", Nowhere(Quoted option, Quoted found, Text expected))       \
-    ROW(payment_input, "payment-input", Nowhere(Text what, Quoted found, Text expected))           \
+    ROW(option_number, "option-number", Nowhere(Quoted option, Quoted found, Usable expected))     \
+    ROW(payment_input, "payment-input", Nowhere(Text what, Quoted found, Usable expected))         \
     /* The local server, and what it says of a request that is no question at all: none of these   \
        repeats what the request's body held. */                                                    \
     ROW(no_price_book, "no-price-book", File())                                                    \
-    ROW(cannot_listen, "cannot-listen", Nowhere(Text address, Text why))                           \
+    ROW(cannot_listen, "cannot-listen", Nowhere(Text address, Number port, Text why))              \
+    ROW(no_such_address, "cannot-listen", Nowhere(Text address, Number port))                      \
     ROW(http_host, "http-host", Nowhere(Text expected))                                            \
     ROW(http_origin, "http-origin", Nowhere(Text expected))                                        \
     ROW(http_code_needed, "http-code-needed", Nowhere())                                           \
@@ -178,6 +181,9 @@ enum class ProblemId : std::uint8_t {
     QUOIN_PROBLEMS(QUOIN_PROBLEM_ID)
 #undef QUOIN_PROBLEM_ID
 };
+#define QUOIN_PROBLEM_COUNT(id, name, signature) +1
+inline constexpr std::size_t problem_count = QUOIN_PROBLEMS(QUOIN_PROBLEM_COUNT);
+#undef QUOIN_PROBLEM_COUNT
 
 /// The stable name of a problem, such as "not-money".
 [[nodiscard]] std::string_view name_of(ProblemId id);
@@ -194,8 +200,8 @@ struct Quoted { ///< a person's own: short and printable
     static std::string kept(std::string_view text);
 };
 struct Thing {
-    using Given = std::string_view;
-    static Noun kept(std::string_view noun) { return {std::string(noun)}; }
+    using Given = Noun;
+    static Noun kept(Noun noun) { return noun; }
 };
 struct Near {
     using Given = std::string_view;
@@ -224,6 +230,22 @@ using Option = Item<Subject::option>;
 using Plan = Item<Subject::plan>;
 using Lot = Item<Subject::lot>;
 using Incentive = Item<Subject::incentive>;
+struct Meant {
+    using Given = FileMeant;
+    static FileMeant kept(FileMeant what) { return what; }
+};
+struct Status {
+    using Given = LotStatus;
+    static LotStatus kept(LotStatus status) { return status; }
+};
+struct Why {
+    using Given = const WhyNot&;
+    static WhyNot kept(WhyNot why);
+};
+struct Usable {
+    using Given = const Wanted&;
+    static Wanted kept(Wanted wanted);
+};
 struct Number {
     using Given = std::int64_t;
     static std::int64_t kept(std::int64_t number) { return number; }

@@ -25,8 +25,10 @@ struct ListingWords;
 struct OrderWords;
 struct PartWords;
 struct PaymentWords;
+struct ProblemsWords;
 struct ProgramsWords;
 struct QuoteWords;
+struct ReasonWords;
 struct RecheckWords;
 struct RefusalWords;
 struct ScheduleWords;
@@ -66,6 +68,8 @@ struct Catalogue {
     const RecheckWords& recheck;
     const ListingWords& listing;
     const PaymentWords& payment;
+    const ProblemsWords& problems;
+    const ReasonWords& reasons;
 };
 
 [[nodiscard]] const Catalogue& catalogue_in(Language language);

@@ -31,7 +31,7 @@ class Fitting {
         if (falls_out()) return std::move(home_);
         items_ = fit_items(book_, sitting_.inquiry(), selection_);
         for (const FitAside& aside : items_.aside) set_aside(aside);
-        if (home_.barred.empty()) search();
+        if (!home_.barred) search();
         return std::move(home_);
     }
 
@@ -49,8 +49,10 @@ class Fitting {
     bool falls_out() {
         const auto found = conflicts(book_, selection_);
         if (found.empty()) return false;
-        home_.barred = at(book_.options, found.front().of.option).name +
-                       " would fall out: " + described(book_, found.front(), Naming::names);
+        const Conflict& first = found.front();
+        home_.barred = FitBarred{
+            FitBarred::Kind::selection,
+            {{at(book_.options, first.of.option).name, why_not(book_, first, Naming::names), {}}}};
         return true;
     }
 
@@ -81,8 +83,10 @@ class Fitting {
         }
         FitLeftOut left;
         left.reason = FitReason::rule;
-        left.rule = aside.conflict ? described(book_, *aside.conflict, Naming::names) : aside.why;
-        if (wish.must) home_.barred = wish.name + ", a must-have: " + left.rule;
+        left.rule = aside.why;
+        if (wish.must) {
+            home_.barred = FitBarred{FitBarred::Kind::must_have, {{wish.name, *aside.why, {}}}};
+        }
         left.wish = std::move(wish);
         home_.left_out.push_back(std::move(left));
     }
@@ -233,9 +237,9 @@ class Fitting {
             std::any_of(change.also_removed.begin(), change.also_removed.end(), goes)) {
             left.reason = FitReason::rule;
             left.rule = change.blocked.empty()
-                            ? "a selection would have to go: " +
-                                  option_names(book_, change.also_removed).front()
-                            : described(book_, change.blocked.front(), Naming::names);
+                            ? WhyNot{.kind = WhyNot::Kind::selection_would_go,
+                                     .names = {option_names(book_, change.also_removed).front()}}
+                            : why_not(book_, change.blocked.front(), Naming::names);
             return left;
         }
         left.along = option_names(book_, change.also_added);
@@ -256,7 +260,7 @@ class Fitting {
         left.over_cash = over(then.cash.needed(), question_.limits.cash);
         const bool within = left.over_monthly.is_zero() && left.over_cash.is_zero();
         left.reason = within ? FitReason::rule : FitReason::limits;
-        if (within) left.rule = "in the place of what is worth more";
+        if (within) left.rule = WhyNot{WhyNot::Kind::outweighed};
         return left;
     }
 

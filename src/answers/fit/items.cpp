@@ -93,15 +93,15 @@ class Gathering {
 
     void add_wish(Index<Wish> index) {
         const Wish& wish = at(inquiry_.wishes, index);
-        FitAside aside{index, false, std::nullopt, {}};
+        FitAside aside{index};
         const auto selected = selected_index(wish.pick.option);
         const bool choice = at(book_.options, wish.pick.option).kind == OptionKind::choice;
         if (selected && at_least(book_, at(selection_.picks, *selected), wish.pick)) {
             aside.held = true;
         } else if (selected && choice) {
-            aside.why = "another choice of it is selected";
+            aside.why = WhyNot{WhyNot::Kind::another_choice};
         } else if (auto conflict = barrier(wish.pick)) {
-            aside.conflict = std::move(conflict);
+            aside.why = why_not(book_, *conflict, Naming::names);
         } else {
             FitItem item;
             item.pick = wish.pick;

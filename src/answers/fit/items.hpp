@@ -44,8 +44,7 @@ struct FitItem {
 struct FitAside {
     Index<Wish> wish;
     bool held = false;
-    std::optional<Conflict> conflict; ///< else `why`
-    std::string why;
+    std::optional<WhyNot> why = {}; ///< else
 };
 
 struct FitItems {

@@ -128,20 +128,15 @@ class Explaining {
     Explaining(const FitPlace& place, const FitItems& items)
         : book_(place.sitting->book()), selection_(*place.selection), items_(items) {}
 
-    std::string words(const std::vector<int>& musts) {
+    FitBarred barred(const std::vector<int>& musts) {
         for (const int must : musts) concern(must);
         for (std::size_t i = 0; i < concerned_.size(); ++i) tell_needs(concerned_[i]);
         for (std::size_t i = 0; i < concerned_.size(); ++i) {
             for (std::size_t k = 0; k < i; ++k) tell_clash(concerned_[k], concerned_[i]);
         }
-        std::string text;
-        for (std::size_t i = 0; i < musts.size(); ++i) {
-            text += (i == 0 ? "" : i + 1 == musts.size() ? " and " : ", ") + name(musts[i]);
-        }
-        text += musts.size() > 1 ? ", must-haves, cannot stand together"
-                                 : ", a must-have, cannot stand here";
-        for (std::size_t i = 0; i < told_.size(); ++i) text += (i == 0 ? ": " : "; ") + told_[i];
-        return text;
+        FitBarred barred{FitBarred::Kind::contradiction, std::move(told_)};
+        for (const int must : musts) barred.must_haves.push_back(name(must));
+        return barred;
     }
 
   private:
@@ -156,8 +151,8 @@ class Explaining {
         }
     }
     void tell(Index<Option> option, const Conflict& conflict) {
-        told_.push_back(at(book_.options, option).name + " " +
-                        described(book_, conflict, Naming::names));
+        told_.push_back(
+            {at(book_.options, option).name, why_not(book_, conflict, Naming::names), {}});
     }
 
     /// What an item needs, and what keeps out the ways to meet it.
@@ -186,16 +181,15 @@ class Explaining {
     void tell_between(Index<Option> a, Index<Option> b) {
         const auto conflict = conflict_between(book_, b, a);
         if (!conflict) return;
-        const std::string pair = at(book_.options, a).name + " and " + at(book_.options, b).name;
-        told_.push_back(conflict->barrier == Barrier::excludes ? pair + " exclude each other"
-                                                               : "only one of " + pair);
+        told_.push_back({at(book_.options, a).name, why_not(book_, *conflict, Naming::names),
+                         at(book_.options, b).name});
     }
 
     const PriceBook& book_;
     const Selection& selection_;
     const FitItems& items_;
     std::vector<int> concerned_;
-    std::vector<std::string> told_;
+    std::vector<FitRule> told_;
 };
 
 } // namespace
@@ -204,10 +198,10 @@ FitNearest nearest_to_limits(const FitPlace& place, const FitSearchWatch& watch)
     return Nearing(place, watch).find();
 }
 
-std::string contradiction(const FitPlace& place, const FitSearchWatch& watch) {
+FitBarred contradiction(const FitPlace& place, const FitSearchWatch& watch) {
     FitItems items = *place.items;
     const std::vector<int> musts = fewest(place, items, watch);
-    return Explaining(place, items).words(musts);
+    return Explaining(place, items).barred(musts);
 }
 
 } // namespace quoin

@@ -19,9 +19,9 @@ struct FitNearest {
 /// Of every choice that holds the must-haves. The place's own limits are those that are missed.
 [[nodiscard]] FitNearest nearest_to_limits(const FitPlace& place, const FitSearchWatch& watch);
 
-/// The fewest must-haves that contradict each other, with the rules between them, in words; more
-/// than the fewest where the watch stops it.
+/// The fewest must-haves that contradict each other, with the rules between them; more than the
+/// fewest where the watch stops it.
 /// Precondition: by the rules no home holds them all.
-[[nodiscard]] std::string contradiction(const FitPlace& place, const FitSearchWatch& watch);
+[[nodiscard]] FitBarred contradiction(const FitPlace& place, const FitSearchWatch& watch);
 
 } // namespace quoin

@@ -56,7 +56,7 @@ std::vector<Found> of_kind(const std::vector<Found>& found, FileKind kind) {
 std::vector<Found> read_files(const fs::path& folder, Findings& left_out) {
     std::vector<Found> found;
     for (const fs::path& file : files_under(folder)) {
-        found.push_back({file, read_json(file, "a file", left_out)});
+        found.push_back({file, read_json(file, FileMeant::file, left_out)});
     }
     return found;
 }
@@ -107,7 +107,7 @@ void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBoo
     }
     const Value* value = found.document.root.find("price_book");
     left_out.add(problems::name_unknown({value, Path{nullptr, "price_book"}},
-                                        "sound price book of this folder", *named, {}));
+                                        Noun::sound_price_book, *named, {}));
 }
 
 } // namespace
@@ -116,7 +116,7 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findin
     const fs::path folder = asked.lexically_normal();
     std::error_code error;
     if (!fs::is_directory(folder, error)) {
-        refuse(problems::file_missing(asked.string(), "a folder of price books", {}));
+        refuse(problems::file_missing(asked.string(), FileMeant::price_book_folder, {}));
     }
     Findings in_lending;
     const Lending lending = load_lending(rates, in_lending);
@@ -166,7 +166,7 @@ Inquiry Cases::read(std::string body, const Desk*& desk) const {
         for (const CaseBook& each : books_) ids.push_back(each.id);
         refuse(
             problems::name_unknown({document.root.find("price_book"), Path{nullptr, "price_book"}},
-                                   "price book", *named, nearest(*named, ids)));
+                                   Noun::price_book, *named, nearest(*named, ids)));
     }
     Inquiry inquiry = read_inquiry(document, book->desk, findings);
     if (!findings.none()) throw Refused(std::move(findings));

@@ -6,8 +6,6 @@
 #include <cstring>
 #include <thread>
 
-#include <fmt/format.h>
-
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -30,8 +28,9 @@ Server::~Server() { stop(); }
 void Server::listen(const Requests& requests, const std::string& address, int port) {
     auto listener = new_listener(requests, reception_);
     if (!listener->bind(address, port, code_)) {
-        const char* why = errno != 0 ? std::strerror(errno) : "no such address";
-        refuse(problems::cannot_listen(fmt::format("{} port {}", address, port), why));
+        const int why = errno;
+        refuse(why != 0 ? problems::cannot_listen(address, port, std::strerror(why))
+                        : problems::no_such_address(address, port));
     }
     url_ = "http://" + listener->host() + "/";
     listeners_.push_back(std::move(listener));

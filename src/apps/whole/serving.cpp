@@ -60,7 +60,7 @@ Cases found_cases(const Typed& typed) {
 std::string inquiry_schema() {
     Findings findings; // without it the description says a little less
     const auto source =
-        read_file(data_folder("schemas") / "inquiry.schema.json", "a schema", findings);
+        read_file(data_folder("schemas") / "inquiry.schema.json", FileMeant::schema, findings);
     return source != nullptr ? std::string(source->text()) : std::string();
 }
 

@@ -43,12 +43,13 @@ class PrivateFolder {
         constexpr std::uintmax_t room = 8U * 1024 * 1024; // many times a workbook and its parts
         std::error_code error;
         const fs::space_info space = fs::space(path_, error);
-        if (!error && space.available < room) fail("no room is left");
+        if (!error && space.available < room)
+            fail(problems::temporary_room_full(temporary_folder()));
     }
-    [[noreturn]] void fail(std::string_view why) const {
+    [[noreturn]] void fail(Problem problem) const {
         std::error_code error;
         fs::remove_all(path_, error);
-        refuse(problems::no_temporary_room(temporary_folder(), why));
+        refuse(std::move(problem));
     }
     PrivateFolder(const PrivateFolder&) = delete;
     PrivateFolder& operator=(const PrivateFolder&) = delete;
@@ -165,7 +166,8 @@ std::string xlsx_bytes(const Workbook& workbook) {
         workbook_define_name(book, name.c_str(), ("=" + cell).c_str());
     }
     const lxw_error error = workbook_close(book);
-    if (error != LXW_NO_ERROR) folder.fail(lxw_strerror(error));
+    if (error != LXW_NO_ERROR)
+        folder.fail(problems::no_temporary_room(temporary_folder(), lxw_strerror(error)));
     return read_bytes(path);
 }
 

@@ -1,11 +1,13 @@
 // The sentences of a problem, made of its id and its arguments when it is told.
 //
-//   words_of(problems::lot_not_free(spot, "7", "sold")).found  ->  "lot 7, which is sold"
+//   words_of(problems::lot_not_free(spot, "7", LotStatus::sold), say).found
+//       ->  "lot 7, which is sold"
 #pragma once
 
 #include <string>
 
 #include <quoin/text/findings.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin {
 
@@ -17,6 +19,6 @@ struct ProblemWords {
     std::string advice;   ///< what to do; may be empty
 };
 
-[[nodiscard]] ProblemWords words_of(const Problem& problem);
+[[nodiscard]] ProblemWords words_of(const Problem& problem, const Catalogue& say);
 
 } // namespace quoin

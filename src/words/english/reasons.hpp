@@ -1,0 +1,75 @@
+// What is said of why something of a price book cannot be had, and of what would do where a person
+// typed something else, in English.
+#pragma once
+
+#include "words/reasons.hpp"
+
+namespace quoin::english {
+
+inline constexpr ReasonWords reasons = {
+    .either = "{} or {}",
+    .grade = {{{Grade::level, "level"}, {Grade::garden, "garden"}, {Grade::walk_out, "walk-out"}}},
+    .why_not =
+        {
+            .not_on_plan = "not offered on this plan",
+            .only_on_elevations = "only on elevation {}",
+            .only_on_lots = "only on lot {}",
+            .only_on_grades = "only on lots graded {}",
+            .lot_too_small = "needs a lot with {} of {}{} or more",
+            .past_cutoff = "its cutoff has passed: {}",
+            .needs = "needs {}",
+            .excludes = "not together with {}",
+            .one_of_kind = "only one of this kind; {} is chosen",
+            .two_forms = "one option in two forms",
+            .better_in_package = "a better one comes in {}",
+            .another_choice = "another choice of it is selected",
+            .selection_would_go = "a selection would have to go: {}",
+            .outweighed = "in the place of what is worth more",
+            .not_for_use = "not for this use",
+            .not_for_plan = "not on this plan",
+            .not_for_lot = "not on this lot",
+            .contract_too_late = "for contracts until {}",
+            .closing_too_late = "for closings until {}",
+            .other_lender = "only with a loan from {}",
+            .takes_all = "it leaves nothing of the price",
+        },
+    .wanted =
+        {
+            .amount_above_zero = "an amount above zero, such as {}",
+            .amount_not_below_zero = "an amount not below zero, such as {}",
+            .amount_in_range = "an amount from {} to {}, such as {}",
+            .amount_under_price = "an amount above zero and under the price, such as {}",
+            .amount_to_spend = "an amount to spend",
+            .dollars_in_range = "dollars from {} to {} with at most two decimals, such as {}",
+            .dollars_a_month = "dollars a month, such as {}",
+            .gross_dollars_a_month = "gross dollars a month, such as {}",
+            .whole_number = "a whole number from {} to {}",
+            .whole_months = "a whole number of months from {} to {}",
+            .whole_years = "a whole number of years from {} to {}",
+            .percent = "a percent from {} to {}",
+            .percent_such = "a percent from {} to {}, such as {}",
+            .percentage_points = "percentage points from {} to {}, such as {}",
+            .yearly_percent = "a yearly percent from {} to {}, such as {}",
+            .yearly_rate_above = "a yearly rate in percent, above {} to {}, such as {}",
+            .day = "a day, year first, such as {}",
+            .one_of = "one of {}",
+            .adjustable_scenario = "a scenario whose rate is adjustable",
+            .loan_rate_and_months = "--loan-rate and --loan-months together",
+            .quantity_in_steps = "a quantity from {} to {} in steps of {}",
+            .quantity_of_the_book = "no quantity: the price book sets it",
+            .name_with_ending = "a name that ends in {}",
+        },
+    .contradiction =
+        {
+            .falls_out = "{} would fall out: {}",
+            .must_have = "{}, a must-have: {}",
+            .cannot_stand = "{}, a must-have, cannot stand here",
+            .cannot_stand_together = "{}, must-haves, cannot stand together",
+            .both = "{} and {}",
+            .rule = "{} {}",
+            .exclude_each_other = "{} and {} exclude each other",
+            .only_one_of = "only one of {} and {}",
+        },
+};
+
+} // namespace quoin::english
