@@ -20,9 +20,9 @@ Table two_columns(std::string last = {}) {
 
 std::string titled(const std::string& title) { return "\n" + title + "\n"; }
 
-std::string payer_text(const CostLine& line, const CashWords& say) {
-    if (line.paid_by != PaidBy::buyer) return say.paid_by(line.paid_by);
-    return line.before_closing ? say.when_ordered() : std::string();
+std::string payer_text(const CostLine& line, const Catalogue& say) {
+    if (line.paid_by != PaidBy::buyer) return say.parts.paid_by(line.paid_by);
+    return line.before_closing ? say.cash.when_ordered() : std::string();
 }
 
 Money buyers_sum(const CashAnswer& answer, CostSection section) {
@@ -34,27 +34,27 @@ Money buyers_sum(const CashAnswer& answer, CostSection section) {
 }
 
 void add_section(const CashAnswer& answer, CostSection section, Table& table,
-                 const CashWords& say) {
+                 const Catalogue& say) {
     bool headed = false;
     for (const CostLine& line : answer.costs) {
         if (line.section != section) continue;
         if (!headed) {
-            table.row({say.section(section), "", dollars(buyers_sum(answer, section))});
+            table.row({say.parts.section(section), "", dollars(buyers_sum(answer, section))});
             headed = true;
         }
-        table.row({"  " + (line.finance_charge ? say.in_finance_charge(line.name) : line.name),
+        table.row({"  " + (line.finance_charge ? say.cash.in_finance_charge(line.name) : line.name),
                    payer_text(line, say), dollars(line.amount)});
     }
 }
 
-std::string costs_text(const CashAnswer& answer, const CashWords& say) {
-    Table table = two_columns(say.buyers_sums());
+std::string costs_text(const CashAnswer& answer, const Catalogue& say) {
+    Table table = two_columns(say.cash.buyers_sums());
     for (const CostSection section :
          {CostSection::origination, CostSection::not_shopped_for, CostSection::shopped_for,
           CostSection::taxes_and_government, CostSection::other}) {
         add_section(answer, section, table, say);
     }
-    return titled(say.closing_costs()) + table.text();
+    return titled(say.cash.closing_costs()) + table.text();
 }
 
 std::string prepaids_text(const CashAnswer& answer, const CashWords& say) {
@@ -204,12 +204,12 @@ std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
     return titled(of.cash()) + table.text() + lender_credit_text(answer.scenario, of);
 }
 
-std::string calendar_text(const CashAnswer& answer, const CashWords& say) {
+std::string calendar_text(const CashAnswer& answer, const Catalogue& say) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
-        table.row({say.due(day.what), day.date.text(), dollars(day.amount)});
+        table.row({say.parts.due(day.what), day.date.text(), dollars(day.amount)});
     }
-    return titled(say.when()) + table.text();
+    return titled(say.cash.when()) + table.text();
 }
 
 std::string credit_cost_text(const ScenarioAnswer& scenario, const CashWords& say) {
@@ -250,7 +250,7 @@ std::string text_of(const CashAnswer& answer, const Catalogue& say) {
     if (!scenario.available()) return out + refused_lines(scenario.terms, scenario.refusals, say);
     out += paragraph(
         of.month(scenario.terms.name, scenario.monthly.total(), terms_line(scenario.terms, say)));
-    out += needed_text(answer, say) + calendar_text(answer, of) + costs_text(answer, of) +
+    out += needed_text(answer, say) + calendar_text(answer, say) + costs_text(answer, say) +
            prepaids_text(answer, of) + escrow_text(answer, of) + credits_text(answer, say) +
            buydown_text(answer, of) + credit_cost_text(scenario, of);
     return out + footing_text(cautions_of(answer, say));

@@ -3,7 +3,7 @@
 
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
-#include "words/cash.hpp"
+#include "words/parts.hpp"
 
 namespace quoin {
 
@@ -67,7 +67,7 @@ void fields(auto& v, Of<HousingEscrow> auto& escrow) {
 void fields(auto& v, Of<CalendarDay> auto& day) {
     v("date", day.date);
     v("what", day.what);
-    v.words("words", [&](const Catalogue& say) { return say.cash.due(day.what); });
+    v.words("words", [&](const Catalogue& say) { return say.parts.due(day.what); });
     v("amount", day.amount);
 }
 

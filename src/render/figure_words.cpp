@@ -25,7 +25,7 @@ class SaidLabel {
         return of_.choice(label.option, label.choice);
     }
     std::string operator()(const CostLabel& label) const {
-        return of_.cost(label.name, of_.section(label.section), of_.paid_by(label.paid_by),
+        return of_.cost(label.name, say_.parts.section(label.section), of_.paid_by(label.paid_by),
                         label.finance_charge ? of_.finance_charge() : std::string());
     }
     std::string operator()(const BillLabel& label) const {

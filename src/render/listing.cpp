@@ -36,10 +36,10 @@ struct Manner {
         return plain_amounts ? amount.text() : dollars(amount);
     }
     [[nodiscard]] std::string operator()(LotStatus status) const {
-        return say ? say->listing.status_of(status) : std::string(code_of(status));
+        return say ? say->parts.lot_status(status) : std::string(code_of(status));
     }
     [[nodiscard]] std::string operator()(Grade grade) const {
-        return say ? say->listing.grade_of(grade) : std::string(code_of(grade));
+        return say ? say->parts.grade(grade) : std::string(code_of(grade));
     }
     [[nodiscard]] std::string operator()(OptionKind kind) const {
         return say ? say->listing.kind_of(kind) : std::string(code_of(kind));

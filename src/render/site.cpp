@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "shared_fields.hpp"
+#include "words/parts.hpp"
 #include "words/site.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
@@ -66,7 +67,8 @@ void add_falls_out(const std::vector<FallsOut>& falls_out, Table& table, const C
 
 void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
     const SiteWords& say = catalogue.site;
-    table.row({lot.lot.id, say.status(lot.lot.status), say.grade(lot.lot.grade),
+    table.row({lot.lot.id, catalogue.parts.lot_status(lot.lot.status),
+               catalogue.parts.grade(lot.lot.grade),
                lot.every_plan ? say.every_plan() : joined(lot.plans), for_you(lot, say),
                dollars(lot.lot.premium)});
     const std::string measures = measures_text(lot.lot.measures, say);

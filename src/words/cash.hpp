@@ -25,12 +25,9 @@ struct CashWords {
     Phrase<Money> lender_credit_lost;
 
     Phrase<> when;
-    NamesOf<CashDue> due;
 
     Phrase<> closing_costs;
     Phrase<> buyers_sums;
-    NamesOf<CostSection> section;
-    NamesOf<PaidBy> paid_by;
     Phrase<> when_ordered;
     Phrase<Text> in_finance_charge; ///< a cost
 

@@ -37,8 +37,6 @@ struct ListingWords {
     Phrase<> yes;
     Phrase<> no;
     Phrase<Text, Text> price_range;
-    NamesOf<LotStatus> status_of;
-    NamesOf<Grade> grade_of;
     NamesOf<OptionKind> kind_of;
 };
 

@@ -6,6 +6,7 @@
 #include <quoin/lending/month_part.hpp>
 #include <quoin/loan/cash_to_close.hpp>
 #include <quoin/loan/credits.hpp>
+#include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
 
 #include "words/phrase.hpp"
@@ -20,6 +21,8 @@ struct PartWords {
     NamesOf<CostSection> section; ///< of closing costs
     NamesOf<PaidBy> paid_by;
     NamesOf<CashDue> due; ///< what cash is due for
+    NamesOf<LotStatus> lot_status;
+    NamesOf<Grade> grade; ///< of a lot
     NamesOf<Unit> unit;
     Phrase<Text> of_them;       ///< a count
     Phrase<Text, Text> so_much; ///< a measure, its unit

@@ -7,6 +7,7 @@
 #include <quoin/text/plain.hpp>
 #include <quoin/words/reasons.hpp>
 
+#include "parts.hpp"
 #include "problems.hpp"
 #include "reasons.hpp"
 
@@ -29,7 +30,7 @@ class Taking {
         return {&names, &catalogue_.reasons.either};
     }
     std::string operator()(FileMeant what) const { return say_.file(what); }
-    std::string operator()(LotStatus status) const { return say_.lot_status(status); }
+    std::string operator()(LotStatus status) const { return catalogue_.parts.lot_status(status); }
     std::string operator()(const WhyNot& why) const { return words_of(why, catalogue_); }
     std::string operator()(const Wanted& wanted) const { return words_of(wanted, catalogue_); }
     std::string operator()(const FoundValue& value) const {

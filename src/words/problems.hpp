@@ -275,7 +275,6 @@ struct ProblemsWords {
     FoundWords value;
     Nouns noun;
     NamesOf<FileMeant, count_to(last_file_meant)> file;
-    NamesOf<LotStatus> lot_status;
     ProblemRows rows;
 };
 

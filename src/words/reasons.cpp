@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "parts.hpp"
 #include "reasons.hpp"
 
 namespace quoin {
@@ -54,7 +55,7 @@ std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
         return words.only_on_lots(any());
     case Kind::only_on_grades: {
         std::vector<std::string> grades;
-        for (const Grade grade : why.grades) grades.push_back(say.grade(grade));
+        for (const Grade grade : why.grades) grades.push_back(catalogue.parts.grade(grade));
         return words.only_on_grades(any_of(std::move(grades), say));
     }
     case Kind::lot_too_small:

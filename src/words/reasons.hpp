@@ -74,7 +74,6 @@ struct ContradictionWords {
 
 struct ReasonWords {
     Phrase<Text, Text> either; ///< all but the last of a row of names, and the last
-    NamesOf<Grade> grade;
     WhyNotWords why_not;
     WantedWords wanted;
     ContradictionWords contradiction;

@@ -25,7 +25,6 @@ struct FigureWords {
     PhrasesOf<NumberedFigure, codes<NumberedFigure>.size(), int> numbered; ///< year, or payment
     Phrase<Text, Text> choice;           ///< option, level or choice
     Phrase<Text, Text, Text, Text> cost; ///< its name, section, who pays it, finance charge
-    NamesOf<CostSection> section;
     NamesOf<PaidBy> paid_by;
     Phrase<> finance_charge;
     Phrase<Text, Text> bill; ///< of what, its day

@@ -17,8 +17,6 @@ struct SiteWords {
     Phrase<> plans;
     Phrase<> for_you;
     Phrase<> premium;
-    NamesOf<LotStatus> status;
-    NamesOf<Grade> grade;
     Phrase<> every_plan;
     Phrase<> yours; ///< of a lot and of a plan
     Phrase<> can_be_had;

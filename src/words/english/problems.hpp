@@ -53,9 +53,6 @@ inline constexpr ProblemsWords problems = {
               {FileMeant::schema, "a schema"},
               {FileMeant::lending_folder, "a folder of lending data"},
               {FileMeant::price_book_folder, "a folder of price books"}}},
-    .lot_status = {{{LotStatus::free, "free"},
-                    {LotStatus::held, "held"},
-                    {LotStatus::sold, "sold"}}},
     .rows =
         {{row<p::file_missing>("no such file", "{0} that can be read",
                                "check the name and the folder"),

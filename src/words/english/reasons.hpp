@@ -8,7 +8,6 @@ namespace quoin::english {
 
 inline constexpr ReasonWords reasons = {
     .either = "{} or {}",
-    .grade = {{{Grade::level, "level"}, {Grade::garden, "garden"}, {Grade::walk_out, "walk-out"}}},
     .why_not =
         {
             .not_on_plan = "not offered on this plan",
