@@ -27,7 +27,7 @@ std::string ending_words(const EndingTable& table) {
     const Ending& ending = table.ending;
     const std::string name = ending.name.empty() ? "" : " \"" + ending.name + "\"";
     return fmt::format("{}: {}{} is in force through {}; {}", table.of, name_of(ending.list), name,
-                       long_date(plus_days(ending.until, -1)), then(ending.after));
+                       english_date(plus_days(ending.until, -1)), then(ending.after));
 }
 
 void write(const EndingTable& table, JsonWriter& json) {

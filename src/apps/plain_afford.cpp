@@ -111,12 +111,12 @@ void Making::set_place() {
     place.name = "the figures given";
     place.assessed_percent = Percent(Decimal::whole(100));
     const Percent tax =
-        percent_or("property-tax", usual_property_tax, "property tax of {} % of the price a year");
+        percent_or("property-tax", usual_property_tax, "property tax of {}% of the price a year");
     place.levies.push_back({"Property tax", Decimal::billionths(tax.value().billionths() * 10)});
     place.tax_due = {{5, 31, Percent(Decimal::whole(50))}, {11, 30, Percent(Decimal::whole(50))}};
     assume("the tax due in two halves, on 31 May and 30 November");
     const Percent insurance = percent_or("insurance", usual_insurance,
-                                         "homeowner's insurance of {} % of the price a year");
+                                         "homeowner's insurance of {}% of the price a year");
     place.dwelling_percent = Percent(Decimal::whole(100));
     place.homeowner.unit = "per thousand";
     place.homeowner.values.push_back(Decimal::billionths(insurance.value().billionths() * 10));
@@ -128,7 +128,7 @@ void Making::set_place() {
     costs.name = "Closing costs";
     costs.base = CostBase::loan;
     costs.percent = percent_or("closing-costs", usual_closing_costs,
-                               "closing costs of {} % of the loan, none of them in the APR");
+                               "closing costs of {}% of the loan, none of them in the APR");
     place.closing_costs.push_back(std::move(costs));
     place.rural_eligible = true; // who names the USDA program means a place that is
     if (const std::string region = given_.one("region"); !region.empty()) {
@@ -208,7 +208,7 @@ void Making::add_scenarios(const LoanProgram& program) {
         scenario.rate = {RateChoice::By::quoted, Points{}, rate};
         scenario.score = made_.inquiry.score;
         scenario.name = fmt::format("{}, {} down", program.name,
-                                    down == "0" ? std::string("nothing") : down + " %");
+                                    down == "0" ? std::string("nothing") : down + "%");
         made_.inquiry.scenarios.push_back(std::move(scenario));
     }
 }

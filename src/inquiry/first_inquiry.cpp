@@ -36,7 +36,7 @@ Home first_home(const PriceBook& book) {
 
 void write_scenario(const LoanProgram& program, const Ladder& ladder, const std::string& percent,
                     JsonWriter& json) {
-    const std::string down = percent == "0" ? "nothing" : percent + " %";
+    const std::string down = percent == "0" ? "nothing" : percent + "%";
     json.object([&] {
         json.text("name", program.name + ", " + down + " down");
         json.text("program", program.id);

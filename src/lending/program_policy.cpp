@@ -39,7 +39,7 @@ std::vector<Percent> read_usual_down(Reader& policy) {
 /// VA's holds for concessions (there). What is left of a lender credit must be applied to the
 /// principal balance under FHA (HUD Reference Guide 2-06, premium pricing); elsewhere it pays
 /// closing costs and prepaids alone (Fannie Mae SEL-2018-03). USDA guarantees loans in rural areas
-/// (42 USC 1490, from memory). Conventional loans need no mortgage insurance from 20 % down on.
+/// (42 USC 1490, from memory). Conventional loans need no mortgage insurance from 20% down on.
 const ProgramPolicy& usual_policy(ProgramKind kind) {
     const auto percent = [](int tenths) {
         return Percent(Decimal::billionths(tenths * (Decimal::one / 10)));

@@ -77,7 +77,7 @@ void set(Box& box, Dimension dimension, Range<Money> amount) {
                                                 amount.most.count() * per_cent};
 }
 
-/// part / whole in percent, cut to billionths of it; from 0 to 10,000 %.
+/// part / whole in percent, cut to billionths of it; from 0 to 10,000%.
 Decimal share(Money part, Money whole) {
     if (whole <= Money{} || part <= Money{}) return {};
     const Int128 billionths = Int128{part.count()} * 100 * Decimal::one / whole.count();

@@ -12,7 +12,7 @@ namespace {
 
 constexpr Months least_initial_with_buydown{36};
 
-/// A lender's mortgage insurance is for loans over 80 % of value.
+/// A lender's mortgage insurance is for loans over 80% of value.
 bool is_insured(Ltv ltv) { return ltv > Ltv(Decimal::whole(80)); }
 
 /// part / whole in percent, cut to `decimals` places: an edge that is met stays met.
@@ -548,7 +548,7 @@ std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
     switch (edge.dimension) {
     case Dimension::ltv: {
         if (edge.last / hundredth >= 1'000'000) return -1;
-        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01 %
+        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01%
         const std::int64_t cents = multiply_divide(value.count(), next, 10'000, Rounding::up);
         return divide_rounded<std::int64_t>(cents - 1, 100, Rounding::down);
     }

@@ -41,9 +41,9 @@ export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }
 
-/// "6.375" as "6.375 %", never broken before its sign.
+/// "6.375" as "6.375%".
 export function percent(amount: string | null | undefined): string {
-    return amount ? `${amount}\u00a0%` : '';
+    return amount ? `${amount}%` : '';
 }
 
 export function plain(number: string): string {
@@ -91,9 +91,4 @@ const longest_name = 80;
 /// A name that is no longer than a few lines, with an ellipsis where it is cut.
 export function brief(name: string): string {
     return name.length > longest_name ? `${name.slice(0, longest_name - 1).trimEnd()}…` : name;
-}
-
-/// A name that is not broken before its percent sign.
-export function unbroken(name: string): string {
-    return name.replace(/ %/g, '\u00a0%');
 }

@@ -215,7 +215,7 @@ const std::vector<Question>& questions() {
                                 "quoin compare buyer.json", {}, tell_compare),
         answered<CashAnswer>(
             "cash", "What cash a loan takes: costs, prepaids, escrow, credits, and when",
-            "quoin cash buyer.json --scenario \"FHA, 3.5 % down\" --appraised 455000",
+            "quoin cash buyer.json --scenario \"FHA, 3.5% down\" --appraised 455000",
             {scenario, {"appraised", "if it appraises at this, in dollars"}}, tell_cash),
         answered<CreditAnswer>(
             "credit", "What a builder's money does: off the price, costs, points, a buydown",
@@ -228,14 +228,14 @@ const std::vector<Question>& questions() {
             tell_credit),
         answered<ShiftAnswer>(
             "shift", "What can move before the closing: the rate, the price, the appraisal",
-            "quoin shift buyer.json --scenario \"FHA, 3.5 % down\" --steps 6",
+            "quoin shift buyer.json --scenario \"FHA, 3.5% down\" --steps 6",
             {one_scenario,
              {"steps", "steps of the rate each way; 4 if none"},
              {"step", "percentage points of a step; 0.125 if none"}},
             tell_shift),
         answered<RecheckAnswer>(
             "recheck", "Each figure with its formula, inputs, rounding, rule, date and source",
-            "quoin recheck buyer.json --scenario \"FHA, 3.5 % down\" --workbook check.xlsx",
+            "quoin recheck buyer.json --scenario \"FHA, 3.5% down\" --workbook check.xlsx",
             {scenario}, tell_recheck),
         {"workbook",
          "The same as live formulas in a spreadsheet",
@@ -266,7 +266,7 @@ const std::vector<Question>& questions() {
                               "quoin shown buyer.json", {}, tell_shown),
         {"schedule",
          "A loan month by month, with mortgage insurance and extra principal",
-         "quoin schedule buyer.json --scenario \"FHA, 3.5 % down\" --extra 150",
+         "quoin schedule buyer.json --scenario \"FHA, 3.5% down\" --extra 150",
          {scenario,
           {"extra", "extra principal each month, in dollars"},
           {"index", "adjustable rates: the index at each change, in percent; the last stays", list},
@@ -283,7 +283,7 @@ const std::vector<Question>& questions() {
          tell_sheet},
         answered<TourAnswer>(
             "tour", "The home area by area: what comes with it, what a touch adds a month",
-            "quoin tour buyer.json --scenario \"FHA, 3.5 % down\"", {under}, tell_tour),
+            "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
         answered<FitAnswer>(
             "fit", "Which wishes fit within a month and the cash: the most worth, proven",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
@@ -296,7 +296,7 @@ const std::vector<Question>& questions() {
               value, command}},
             tell_fit),
         answered<SiteAnswer>("site", "The lots and plans, and what another one would change",
-                             "quoin site buyer.json --scenario \"FHA, 3.5 % down\"", {under},
+                             "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
                              tell_site),
         answered<ProgramsAnswer>("programs", "The loan programs and rates that the inquiry can use",
                                  "quoin programs buyer.json", {}, tell_programs),

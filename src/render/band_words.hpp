@@ -1,4 +1,4 @@
-// A row of a band table in words: "LTV over 90 up to 95 %", where the file says "ltv > 90, <= 95".
+// A row of a band table in words: "LTV over 90 up to 95%", where the file says "ltv > 90, <= 95".
 #pragma once
 
 #include <string>

@@ -28,7 +28,7 @@ Figures figures_of(const RecheckAnswer& answer) {
     return figures;
 }
 
-/// A figure as it is shown: "$1,234.56", "6.125 %", "360".
+/// A figure as it is shown: "$1,234.56", "6.125%", "360".
 std::string value_text(FigureUnit unit, Decimal value) {
     switch (unit) {
     case FigureUnit::money: {
@@ -36,7 +36,7 @@ std::string value_text(FigureUnit unit, Decimal value) {
         return dollars(Money::parse(amount).value_or(Money{}));
     }
     case FigureUnit::percent:
-        return value.text() + " %";
+        return value.text() + "%";
     default:
         return value.text();
     }

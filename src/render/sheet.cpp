@@ -99,20 +99,12 @@ std::string deposits_section(const QuoteAnswer& quote, const Catalogue& say) {
     return section(say.quote.deposits(), inner, "keep");
 }
 
-/// A percent sign stays with its number.
-std::string unbroken(std::string html) {
-    for (std::size_t at = 0; (at = html.find(" %", at)) != std::string::npos;) {
-        html.replace(at, 1, "&nbsp;");
-    }
-    return html;
-}
-
 /// Rows of scenarios `from` to `to`, headed by their names.
 std::string side_table(const std::vector<ScenarioAnswer>& scenarios,
                        const std::vector<SideRow>& rows, std::size_t from, std::size_t to) {
     std::string head = "<td></td>";
     for (std::size_t i = from; i < to; ++i) {
-        head += "<th scope=\"col\">" + unbroken(in_element(scenarios[i].terms.name)) + "</th>";
+        head += "<th scope=\"col\">" + in_element(scenarios[i].terms.name) + "</th>";
     }
     std::string body;
     std::string kind;

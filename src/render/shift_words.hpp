@@ -9,7 +9,7 @@
 
 namespace quoin {
 
-/// "price +1 %"
+/// "price +1%"
 [[nodiscard]] std::string words(const ShiftCase& moved, const Catalogue& say);
 
 } // namespace quoin

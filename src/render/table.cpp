@@ -12,11 +12,8 @@ std::size_t display_width(const std::string& text) { return letters_in(text); }
 
 namespace {
 
-/// Where the word at `from` ends; a percent sign stays with its number.
 std::size_t word_end(const std::string& text, std::size_t from) {
-    std::size_t end = text.find(' ', from);
-    if (end < text.size() && text.compare(end, 2, " %") == 0) end = text.find(' ', end + 1);
-    return std::min(end, text.size());
+    return std::min(text.find(' ', from), text.size());
 }
 
 } // namespace

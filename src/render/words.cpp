@@ -179,7 +179,7 @@ std::string term_text(Months term, const Catalogue& say) {
 
 namespace {
 
-/// ", for 7 years; then 30-day average SOFR (3.960 % on 18 November 2026) + 2.750, ..."
+/// ", for 7 years; then 30-day average SOFR (3.960% on 18 November 2026) + 2.750, ..."
 std::string adjustable_words(const AdjustableAnswer& a, const Catalogue& say) {
     return say.terms.adjustable(term_text(a.initial, say), a.reset.count(), a.index.name,
                                 percent_text(a.index.value.value(), 3), a.index.date,

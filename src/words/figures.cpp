@@ -40,7 +40,7 @@ std::string fixed(Decimal number, int places) {
     return text.append(static_cast<std::size_t>(places) - have, '0');
 }
 
-std::string percent_text(Decimal percent, int places) { return fixed(percent, places) + " %"; }
+std::string percent_text(Decimal percent, int places) { return fixed(percent, places) + "%"; }
 
 std::string rate_text(Rate rate) { return percent_text(rate.percent(), 3); }
 
@@ -48,17 +48,17 @@ std::string disclosed(Decimal percent) {
     return Decimal::parse(fixed(percent, 3)).value_or(percent).text();
 }
 
-std::string disclosed_text(Decimal percent) { return disclosed(percent) + " %"; }
+std::string disclosed_text(Decimal percent) { return disclosed(percent) + "%"; }
 
 std::string apr_text(const std::optional<Rate>& apr, const char* none) {
     return apr ? disclosed_text(apr->percent()) : none;
 }
 
-std::string long_date(Date date) {
+std::string english_date(Date date) {
     constexpr std::array<const char*, 12> months = {
         "January", "February", "March",     "April",   "May",      "June",
         "July",    "August",   "September", "October", "November", "December"};
-    return std::to_string(date.day()) + " " + months[date.month() - 1] + " " +
+    return std::string(months[date.month() - 1]) + " " + std::to_string(date.day()) + ", " +
            std::to_string(date.year());
 }
 
@@ -67,6 +67,11 @@ std::string spanish_date(Date date) {
         "enero", "febrero", "marzo",      "abril",   "mayo",      "junio",
         "julio", "agosto",  "septiembre", "octubre", "noviembre", "diciembre"};
     return std::to_string(date.day()) + " de " + months[date.month() - 1] + " de " +
+           std::to_string(date.year());
+}
+
+std::string short_date(Date date) {
+    return std::to_string(date.month()) + "/" + std::to_string(date.day()) + "/" +
            std::to_string(date.year());
 }
 

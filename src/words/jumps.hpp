@@ -8,7 +8,7 @@ namespace quoin {
 struct JumpWords {
     Phrase<Text, Text, Text> ltv_moved; ///< LTV before and after, what changed with it
     Phrase<> none;                      ///< no value
-    Phrase<Text> percent;               ///< "0.55 %"
+    Phrase<Text> percent;               ///< "0.55%"
     Phrase<Text> percent_a_year;
     // What the value was, what it is, and of which row.
     Phrase<Text, Text, Text> note_rate;
@@ -24,7 +24,7 @@ struct JumpWords {
     Phrase<Text> insurance_ends;         ///< what it was
     Phrase<Text> row;                    ///< the bands of the row, behind all these
 
-    // The bands of a row: "LTV over 90 % up to 95 %".
+    // The bands of a row: "LTV over 90% up to 95%".
     Phrase<> ltv;
     Phrase<> down_payment;
     Phrase<> term;

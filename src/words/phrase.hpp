@@ -35,7 +35,7 @@ namespace quoin {
 /// What is said as it is: a name, a figure that was written before, another phrase.
 using Text = std::string_view;
 
-// A value as a pattern takes it. A day says the language it is written in: {:en} or {:es}.
+// A value as a pattern takes it. A day says how it is written: {:en}, {:es} or, in a table, {:us}.
 inline std::string_view in_pattern(Text text) { return text; }
 inline int in_pattern(int number) { return number; }
 inline std::string in_pattern(Money amount) { return dollars(amount); }
@@ -44,22 +44,28 @@ inline Date in_pattern(Date day) { return day; }
 
 } // namespace quoin
 
-/// {:en} "24 November 2026"
+/// {:en} "November 24, 2026", {:es} "24 de noviembre de 2026", {:us} "11/24/2026"
 template <>
 struct fmt::formatter<quoin::Date> {
-    bool spanish = false;
+    char style = 'e';
     constexpr auto parse(fmt::format_parse_context& context) {
         const std::string_view rest(context.begin(),
                                     static_cast<std::size_t>(context.end() - context.begin()));
-        if (!rest.starts_with("en}") && !rest.starts_with("es}")) {
-            throw fmt::format_error("a day is written in a language: {:en} or {:es}");
-        }
-        spanish = rest.starts_with("es");
+        if (rest.starts_with("en}"))
+            style = 'e';
+        else if (rest.starts_with("es}"))
+            style = 's';
+        else if (rest.starts_with("us}"))
+            style = 'u';
+        else
+            throw fmt::format_error("a day says how it is written: {:en}, {:es} or {:us}");
         return context.begin() + 2;
     }
     auto format(quoin::Date day, fmt::format_context& context) const {
         return fmt::format_to(context.out(), "{}",
-                              spanish ? quoin::spanish_date(day) : quoin::long_date(day));
+                              style == 'e'   ? quoin::english_date(day)
+                              : style == 's' ? quoin::spanish_date(day)
+                                             : quoin::short_date(day));
     }
 };
 

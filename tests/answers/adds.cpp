@@ -156,17 +156,17 @@ TEST_CASE("Without a name every option that costs something is there, in tour or
 }
 
 TEST_CASE("The rule of thumb is the payment on a thousand dollars at the scenario's own terms") {
-    // 12 payments at 6.25 %: 1000 i / (1 - (1 + i)^-12), i = 0.0625 / 12, is 86.18 (worked apart)
+    // 12 payments at 6.25%: 1000 i / (1 - (1 + i)^-12), i = 0.0625 / 12, is 86.18 (worked apart)
     const auto loaded = small();
     const AddsAnswer answer = adds(loaded->sitting(), {});
     CHECK(answer.scenarios.at(0).per_thousand == money("86.18"));
     CHECK(answer.scenarios.at(0).terms.rate == rate("6.25"));
-    CHECK(answer.scenarios.at(1).per_thousand == money("86.07")); // at 6 %
+    CHECK(answer.scenarios.at(1).per_thousand == money("86.07")); // at 6%
 }
 
-TEST_CASE("Crossing 80 % of value starts mortgage insurance, and the answer says so") {
+TEST_CASE("Crossing 80% of value starts mortgage insurance, and the answer says so") {
     const auto loaded = small();
-    // At 22 % down of 103,120 with an amount that stays: the stove lifts the LTV over 80 %.
+    // At 22% down of 103,120 with an amount that stays: the stove lifts the LTV over 80%.
     loaded->inquiry.scenarios.at(0).down = {DownPayment::By::amount, {}, money("20900")};
     const AddsItem stove = item_for(*loaded, "stove");
     const Added& added = stove.by_scenario.at(0);
@@ -183,7 +183,7 @@ TEST_CASE("Crossing 80 % of value starts mortgage insurance, and the answer says
 
 TEST_CASE("An option that makes a scenario impossible says which and why, and has no figures") {
     const auto loaded = small();
-    // 4.9 % down by an amount: at the limit of 95 % now, over it with the package.
+    // 4.9% down by an amount: at the limit of 95% now, over it with the package.
     loaded->inquiry.scenarios.at(0).down = {DownPayment::By::amount, {}, money("5200")};
     const AddsItem warm = item_for(*loaded, "warm");
     REQUIRE(warm.by_scenario.size() == 2);

@@ -117,14 +117,14 @@ TEST_CASE("FHA's 31/43 and USDA's 34/41 are shares of gross income, HUD 4000.1, 
     inquiry.monthly_debts = money("500");
     inquiry.cash = money("500000");
     const AffordAnswer answer = afford(Sitting(loaded->desk, inquiry), {});
-    const AffordScenario& fha = scenario_named(answer, "FHA, 3.5 % down, 30 years");
+    const AffordScenario& fha = scenario_named(answer, "FHA, 3.5% down, 30 years");
     CHECK(room_of(fha, AffordLimit::front_ratio).most == money("1860"));
     CHECK(room_of(fha, AffordLimit::back_ratio).most == money("2580"));
     const AffordScenario& usda = scenario_named(answer, "USDA, nothing down, 30 years");
     CHECK(room_of(usda, AffordLimit::front_ratio).most == money("2040"));
     CHECK(room_of(usda, AffordLimit::back_ratio).most == money("2460"));
     const AffordScenario& va = scenario_named(answer, "VA, nothing down, first use");
-    // 38 CFR 36.4340(d): 41 %, the ratio rounded to two digits: 2,489.99 is 41.4998 %, 2,490 is 42
+    // 38 CFR 36.4340(d): 41%, the ratio rounded to two digits: 2,489.99 is 41.4998%, 2,490 is 42
     // %.
     CHECK(room_of(va, AffordLimit::back_ratio).most == money("2489.99"));
     CHECK(va.rooms.size() == 2); // no front ratio; cash
@@ -240,9 +240,9 @@ TEST_CASE("Residual income binds where taxes and debts leave little, exactly") {
     CHECK_FALSE(fits_at(Sitting(loaded->desk, inquiry), 0, {}, s.step->price));
 }
 
-TEST_CASE("A VA ratio over 41 % is let pass while 120 % of the residual income is left") {
+TEST_CASE("A VA ratio over 41% is let pass while 120% of the residual income is left") {
     // 38 CFR 36.4340(d) and (e): one person in the Midwest, a loan of 80,000 and more: 441, of
-    // which 120 % are 529.20; 2,242 sq ft at 14 cents.
+    // which 120% are 529.20; 2,242 sq ft at 14 cents.
     const auto loaded = buyer("va-used-before");
     Inquiry inquiry = loaded->inquiry;
     inquiry.monthly_income = money("7900");
@@ -509,6 +509,6 @@ TEST_CASE("A file accepted by automated underwriting is held to no ratio where n
     }
     CHECK(none > 1);
     CHECK(text.find("No ratio is published for a file") != std::string::npos);
-    CHECK(text.find("Automated underwriting changes nothing here: the 41 %") != std::string::npos);
+    CHECK(text.find("Automated underwriting changes nothing here: the 41%") != std::string::npos);
     CHECK(text_of(manual).find("Automated underwriting") == std::string::npos);
 }

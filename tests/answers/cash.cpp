@@ -103,7 +103,7 @@ TEST_CASE("Deposits are part of the cash needed and come off what is left to bri
 TEST_CASE("Credits over the cap, or with nothing to pay, are told and not used") {
     Inquiry inquiry = six_programs().inquiry;
     inquiry.selection.incentives.clear();
-    inquiry.scenarios.resize(1); // 5 % down: interested parties may give 3 % of the value
+    inquiry.scenarios.resize(1); // 5% down: interested parties may give 3% of the value
     const Money value = quote(Sitting(six_programs().desk, inquiry)).scenarios.front().value;
     const Money cap = percent_of(value, Percent(decimal("3")), Rounding::down);
     const auto with = [&](CreditFrom from, Money amount, std::vector<CreditUse> uses) {

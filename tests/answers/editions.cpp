@@ -51,7 +51,7 @@ const char* const limit_used_on =
 } // namespace
 
 TEST_CASE("The FHA limit of 2026 binds in January 2027 as in December, and that is said") {
-    // HUD Mortgagee Letter 2025-23: $541,287, at 3.5 % down a price of $560,920.
+    // HUD Mortgagee Letter 2025-23: $541,287, at 3.5% down a price of $560,920.
     const AffordAnswer december = fha_as_of("2026-12-31");
     CHECK(december.scenarios.front().price == money("560920"));
     CHECK(text_of(december).find("not in the data") == std::string::npos);

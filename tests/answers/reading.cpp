@@ -120,7 +120,7 @@ TEST_CASE("What is no answer is told with its place") {
         {"/scenarios/0/monthly", null, "wrong-kind"},
         {"/scenarios/0/monthly/property_tax", number, "wrong-kind"},
         {"/scenarios/0/monthly/property_tax", text_value("1.005"), "not-money"},
-        {"/scenarios/1/terms/rate", text_value("6 %"), "not-a-decimal"},
+        {"/scenarios/1/terms/rate", text_value("6%"), "not-a-decimal"},
         {"/scenarios/1/terms/rate", text_value("101"), "not-a-rate"},
         {"/heading/as_of", text_value("2026-02-30"), "not-a-date"},
         {"/question", text_value("quote"), "not-one-of"},

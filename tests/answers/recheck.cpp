@@ -276,7 +276,7 @@ TEST_CASE("A formula is reckoned in exact fractions, rounded where it says") {
     CHECK(value(least_of({number(2), number(1), number(3)})) == 1);
     CHECK(value(greatest_of({number(2), number(1), number(3)})) == 3);
     CHECK(value(number(7) - number(2) - number(1)) == 4);
-    // 12 CFR 1026, H-24(B): 162,000 at 3.875 % over 360 months.
+    // 12 CFR 1026, H-24(B): 162,000 at 3.875% over 360 months.
     CHECK(value(level_payment_of(number(162'000), number(decimal("3.875")), number(360))) ==
           Fraction(76178, 100));
     CHECK(value(level_payment_of(number(1200), number(0), number(12))) == 100);

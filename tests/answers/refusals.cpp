@@ -52,7 +52,7 @@ const std::vector<Row> rows = {
      [](Changed& c) {
          c.scenario().down = {DownPayment::By::percent, Percent(decimal("3.4")), {}};
      }},
-    {"fha", Barred::ltv_over_maximum, [](Changed& c) { c.scenario().score = 579; }}, // 90 % only
+    {"fha", Barred::ltv_over_maximum, [](Changed& c) { c.scenario().score = 579; }}, // 90% only
     {"fha", Barred::loan_over_limit,
      [](Changed& c) {
          at(c.desk.book.plans, c.inquiry.selection.plan).base_price = money("520000");
@@ -130,7 +130,7 @@ TEST_CASE("The most a program lends is a share of the value, not of a higher pri
     const Money price = changed.answer().price;
     changed.inquiry.facts.appraised_value = money("400000");
     changed.scenario().down = {DownPayment::By::amount, {}, price - money("388000")};
-    CHECK(changed.answer().available()); // 97 % of 400,000
+    CHECK(changed.answer().available()); // 97% of 400,000
     changed.scenario().down.amount -= money("1");
     const ScenarioAnswer over = changed.answer();
     REQUIRE(over.refusals.size() == 1);

@@ -106,9 +106,9 @@ TEST_CASE("A scenario's own extra principal is used unless another amount is ask
           month_by_month(sitting, 0, {Money{}}).scenario.monthly); // the payment due stays the same
 }
 
-TEST_CASE("Asked for, insurance ends with the payment that brings the actual balance to 80 %") {
+TEST_CASE("Asked for, insurance ends with the payment that brings the actual balance to 80%") {
     Inquiry inquiry = six_programs().inquiry;
-    const std::size_t s = scenario_of("conventional", inquiry); // 5 % down, 30 years
+    const std::size_t s = scenario_of("conventional", inquiry); // 5% down, 30 years
     inquiry.scenarios[s].end_mi_on_request = true;
     const Sitting sitting(six_programs().desk, inquiry);
     for (const char* extra : {"0", "150", "900"}) {
@@ -140,7 +140,7 @@ TEST_CASE("Without a request, insurance ends as first scheduled, extra principal
     CHECK(last == plain.scenario.insurance.payments);
     CHECK(last_insured(ahead) == last);
     CHECK(ahead.saves->insurance_saved == Money{});
-    // 78 % of the value, on the initial schedule (12 USC 4902(b)).
+    // 78% of the value, on the initial schedule (12 USC 4902(b)).
     const auto balance = [&](int month) {
         return plain.rows.at(static_cast<std::size_t>(month - 1)).balance;
     };
@@ -153,7 +153,7 @@ TEST_CASE("Without a request, insurance ends as first scheduled, extra principal
     CHECK(soon.saves->insurance_saved > Money{});
 }
 
-TEST_CASE("FHA's premium falls every year and runs the whole term at 3.5 % down") {
+TEST_CASE("FHA's premium falls every year and runs the whole term at 3.5% down") {
     const std::size_t s = scenario_of("fha", six_programs().inquiry);
     const MonthByMonthAnswer answer = month_by_month(six_programs().sitting(), s);
     CHECK(last_insured(answer) == 360);

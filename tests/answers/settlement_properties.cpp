@@ -419,7 +419,7 @@ TEST_CASE("A dearer home never costs less a month or in cash, while the same row
         110, 60,
         [&](const Sitting& sitting, std::size_t s, const PricedHome& home, const LoanFigures&) {
             // A share of the price down, points of no less than nothing, and no credit: these three
-            // can turn it round, as where a contribution cap of 6 % grows faster than 3.5 % down.
+            // can turn it round, as where a contribution cap of 6% grows faster than 3.5% down.
             Scenario scenario = sitting.rules()[s].scenario;
             scenario.rate = {RateChoice::By::quoted, Points(Decimal::whole(1)), rate("6.125")};
             const ScenarioRules rules = sitting.rules()[s].with(scenario);

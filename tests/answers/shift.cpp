@@ -124,7 +124,7 @@ namespace {
 /// the program does so.
 bool within_ratios(const RatioLimits& limits, Percent back, Money income, Money month,
                    Money debts) {
-    if (limits.whole_percents) { // 41.4 % counts as 41 %
+    if (limits.whole_percents) { // 41.4% counts as 41%
         const auto whole =
             multiply_divide((month + debts).count(), 100, income.count(), Rounding::half_away);
         return Decimal::whole(whole) <= back.value();

@@ -144,7 +144,7 @@ TEST_CASE("The head of the tour is the quote's scenario") {
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     const LoanFigures figures = sitting.figures(home).at(3);
     CHECK(answer.contract_price == home.contract_price);
-    CHECK(answer.scenario.terms.name == "FHA, 3.5 % down, 30 years");
+    CHECK(answer.scenario.terms.name == "FHA, 3.5% down, 30 years");
     CHECK(answer.scenario.monthly.total() == figures.monthly.total());
     CHECK(answer.scenario.cash.to_close() == figures.cash.to_close());
 }

@@ -44,7 +44,7 @@ TEST_CASE("Without mortgage insurance the month is the payment, a twelfth of tax
     CHECK(s.scenario.monthly[MonthPart::principal_and_interest] == payment);
     CHECK(s.scenario.monthly[MonthPart::property_tax] - tax <= Money::cents(5));
     CHECK(tax - s.scenario.monthly[MonthPart::property_tax] <= Money::cents(5));
-    // 45 % of 8,400 less debts.
+    // 45% of 8,400 less debts.
     CHECK(s.scenario.monthly.total() <= money("3330"));
     CHECK(fits_at(sitting, 0, {}, price));
     for (int more = 1; more < 300; ++more) {
@@ -54,14 +54,14 @@ TEST_CASE("Without mortgage insurance the month is the payment, a twelfth of tax
 
 TEST_CASE("What is not given is assumed, and each assumption is told") {
     const apps::PlainCase made = plain(figures());
-    CHECK(made.inquiry.scenarios.size() == 3); // conventional at 5 and 20 %, FHA at 3.5 %
+    CHECK(made.inquiry.scenarios.size() == 3); // conventional at 5 and 20%, FHA at 3.5%
     CHECK(made.inquiry.as_of == date("2026-11-24"));
     const auto told = [&](const std::string& words) {
         return std::any_of(
             made.assumptions.begin(), made.assumptions.end(),
             [&](const std::string& one) { return one.find(words) != std::string::npos; });
     };
-    CHECK(told("closing costs of 2 %"));
+    CHECK(told("closing costs of 2%"));
     CHECK(told("credit score of 740"));
     CHECK(told("--cash not given"));
     CHECK(told("sample data"));

@@ -51,7 +51,7 @@ class Folder {
         return ask({"sheet", file("buyer.json"), "-o", file(name)}, force);
     }
     Result workbook(const std::string& name, bool force = false) const {
-        return ask({"recheck", file("buyer.json"), "--scenario", "Conventional, 5 % down",
+        return ask({"recheck", file("buyer.json"), "--scenario", "Conventional, 5% down",
                     "--workbook", file(name)},
                    force);
     }

@@ -11,7 +11,7 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
   footings; the association approves it.
 
   FHA, 3.5 % down
-    $3,131.71 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
+    $3,131.71 a month without it; FHA-insured fixed: 6.000% note rate, -0.125 points, APR
     6.742 %, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
                                           at closing  a month         1 y         3 y         5 y         7 y        10 y        15 y        30 y
     from the builder, financed               $452.28   $76.54  $10,875.64  $12,452.03  $13,992.57  $15,492.93  $17,656.06  $20,976.74  $27,464.81
@@ -28,7 +28,7 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   FHA, all the cash there is
-    $3,074.84 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
+    $3,074.84 a month without it; FHA-insured fixed: 6.000% note rate, -0.125 points, APR
     6.693 %, 30 years, $20,152.00 down (5.09 %), LTV 94.91 %, 180-day lock
                                           at closing  a month         1 y         3 y         5 y         7 y        10 y        15 y        30 y
     from the builder, financed                 $0.43   $95.08  $11,101.54  $13,103.01  $15,056.21  $16,954.96  $19,685.71  $23,853.79  $31,677.16
@@ -46,7 +46,7 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   USDA, nothing down
-    $3,172.77 a month without it; USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR
+    $3,172.77 a month without it; USDA-guaranteed fixed: 6.125% note rate, -0.125 points, APR
     6.603 %, 30 years, $0.00 down (0.00 %), LTV 100.00 %, 180-day lock
                                           at closing  a month         1 y         3 y         5 y         7 y        10 y        15 y        30 y
     from the builder, financed               $111.13   $77.56  $10,822.06  $12,421.83  $13,985.81  $15,509.28  $17,707.06  $21,082.98  $27,668.59
@@ -64,7 +64,7 @@ Rear deck, 12 x 16 ft: Treated wood (deck:treated), +$9,800.00 from the builder
     after closing, on a personal loan has cost more than after closing, in cash from month 2 on
 
   Conventional, 3 % down
-    $3,550.09 a month without it; Conventional fixed: 6.500 % note rate, 0.000 points, APR
+    $3,550.09 a month without it; Conventional fixed: 6.500% note rate, 0.000 points, APR
     7.817 %, 30 years, $11,872.00 down (3.00 %), LTV 97.00 %, 180-day lock
                                           at closing  a month         1 y         3 y         5 y         7 y        10 y        15 y        30 y
     from the builder, financed               $416.92   $86.91  $10,859.54  $12,710.91  $14,529.82  $16,311.79  $18,904.10  $22,514.50  $29,046.00
@@ -84,7 +84,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
   after closing: the price book has no estimate
 
   FHA, 3.5 % down
-    $3,131.71 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
+    $3,131.71 a month without it; FHA-insured fixed: 6.000% note rate, -0.125 points, APR
     6.742 %, 30 years, $13,851.00 down (3.50 %), LTV 96.50 %, 180-day lock
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed               $122.07   $20.73  $2,944.87  $3,371.71  $3,788.96  $4,195.47  $4,781.34  $5,680.87  $7,440.16
@@ -92,7 +92,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
     from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   FHA, all the cash there is
-    $3,074.84 a month without it; FHA-insured fixed: 6.000 % note rate, -0.125 points, APR
+    $3,074.84 a month without it; FHA-insured fixed: 6.000% note rate, -0.125 points, APR
     6.693 %, 30 years, $20,152.00 down (5.09 %), LTV 94.91 %, 180-day lock
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed                 $0.64   $21.42  $2,954.12  $3,394.28  $3,824.39  $4,243.12  $4,846.56  $5,772.16  $7,568.89
@@ -100,7 +100,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
     from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   USDA, nothing down
-    $3,172.77 a month without it; USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR
+    $3,172.77 a month without it; USDA-guaranteed fixed: 6.125% note rate, -0.125 points, APR
     6.603 %, 30 years, $0.00 down (0.00 %), LTV 100.00 %, 180-day lock
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed                $30.41   $21.01  $2,930.32  $3,363.52  $3,787.07  $4,199.67  $4,794.61  $5,708.50  $7,489.10
@@ -108,7 +108,7 @@ Insulated garage walls (garage-insulation), +$2,653.50 from the builder
     from the builder, financed has cost more than from the builder, in cash from month 1 on
 
   Conventional, 3 % down
-    $3,550.09 a month without it; Conventional fixed: 6.500 % note rate, 0.000 points, APR
+    $3,550.09 a month without it; Conventional fixed: 6.500% note rate, 0.000 points, APR
     7.817 %, 30 years, $11,872.00 down (3.00 %), LTV 97.00 %, 180-day lock
                                           at closing  a month        1 y        3 y        5 y        7 y       10 y       15 y       30 y
     from the builder, financed               $112.81   $23.53  $2,940.42  $3,441.67  $3,934.14  $4,416.60  $5,118.53  $6,096.25  $7,866.03

@@ -367,7 +367,7 @@ $ quoin recheck data/buyer.json --rates data/rates --scenario "Nobody's"
 2>   expected one of "Ten percent down", "A third down"
 2>   [scenario-unknown]
 = 1
-$ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5 % down" --json | digest
+$ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5% down" --json | digest
 {
   "question": "recheck"
   "heading": {
@@ -504,7 +504,7 @@ Example:
 = 0
 
 # A workbook ends in .xlsx, so that a slip cannot write over an inquiry.
-$ quoin recheck data/buyer.json --scenario "Conventional, 5 % down" --workbook data/buyer.json --force --rates data/rates
+$ quoin recheck data/buyer.json --scenario "Conventional, 5% down" --workbook data/buyer.json --force --rates data/rates
 2> quoin: found --workbook data/buyer.json
 2>   expected a name that ends in .xlsx
 2>   [payment-input]

@@ -89,7 +89,7 @@ For the agent: prices, and how programs work in general, are yours to explain; p
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
 brings duties (12 CFR 1026.24).
 = 0
-$ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "FHA, 3.5 % down, 30 years" --steps 2 --step 0.25
+$ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "FHA, 3.5% down, 30 years" --steps 2 --step 0.25
 What can move before the closing
 Oxbarrow Meadow, Tarnwick Builders
 Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
@@ -162,7 +162,7 @@ For the agent: prices, and how programs work in general, are yours to explain; p
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
 brings duties (12 CFR 1026.24).
 = 0
-$ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "Conventional, 5 % down, 30 years" --steps 1
+$ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "Conventional, 5% down, 30 years" --steps 1
 What can move before the closing
 Oxbarrow Meadow, Tarnwick Builders
 Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1

@@ -1,5 +1,5 @@
 # The example community: an FHA buyer with an incentive, and taxes on land alone at first.
-$ quoin cash ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5 % down"
+$ quoin cash ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5% down"
 The cash it takes
 Oxbarrow Meadow, Tarnwick Builders
 Sorrel (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2

@@ -1,5 +1,5 @@
 # The wishes of a buyer of the example: one loan, on the lot in hand and on the others.
-$ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4060 --cash 45000 --scenario "Conventional, 5 % down, 30 years"
+$ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4060 --cash 45000 --scenario "Conventional, 5% down, 30 years"
 Which wishes fit
 Oxbarrow Meadow, Tarnwick Builders
 Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
@@ -52,7 +52,7 @@ For the agent: prices, and how programs work in general, are yours to explain; p
 loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
 brings duties (12 CFR 1026.24).
 = 0
-$ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4000 --cash 40000 --lots --scenario "FHA, 3.5 % down, 30 years"
+$ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4000 --cash 40000 --lots --scenario "FHA, 3.5% down, 30 years"
 Which wishes fit
 Oxbarrow Meadow, Tarnwick Builders
 Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1

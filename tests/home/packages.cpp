@@ -172,7 +172,7 @@ TEST_CASE("Percent incentives by their base, uses added up where they go") {
         return price_home(read.book, selection);
     };
     const std::vector<IncentivePick> to_price = {{Index<Incentive>(1), IncentiveUse::price, {}}};
-    CHECK(priced("base price", to_price).incentives == money("4500"));        // 1.5 % of 300,000
+    CHECK(priced("base price", to_price).incentives == money("4500"));        // 1.5% of 300,000
     CHECK(priced("options", to_price).incentives == money("27"));             // of 1,800
     CHECK(priced("contract price", to_price).incentives == money("4714.50")); // of 314,300
     CHECK(priced("contract price", to_price).contract_price == money("309585.50"));

@@ -212,7 +212,7 @@ TEST_CASE("An incentive is used once, and towards options no further than they c
     CHECK(home.credited() == money("1000"));
     CHECK(home.incentives == money("2000"));
     selection.incentives = {{Index<Incentive>(1), IncentiveUse::price, std::nullopt}};
-    CHECK(price_home(book(), selection).incentives == money("3000")); // 1.5 % of the base price
+    CHECK(price_home(book(), selection).incentives == money("3000")); // 1.5% of the base price
 }
 
 TEST_CASE("Off the price incentives take no more than there is") {

@@ -73,7 +73,7 @@ TEST_CASE("FHA annual premium and its months, HUD Mortgagee Letter 2023-05") {
         const char* months; ///< "term" for the whole term
     };
     for (const Row& row : {
-             // Over 15 years, to 726,200: 0.50 to 95 %, 0.55 above; 11 years to 90 %.
+             // Over 15 years, to 726,200: 0.50 to 95%, 0.55 above; 11 years to 90%.
              Row{"360", "726200", "0.01", "0.50", "132"},
              Row{"360", "726200", "90", "0.50", "132"},
              Row{"360", "726200", "90.01", "0.50", "term"},
@@ -81,16 +81,16 @@ TEST_CASE("FHA annual premium and its months, HUD Mortgagee Letter 2023-05") {
              Row{"360", "726200", "95.01", "0.55", "term"},
              Row{"360", "726200", "96.5", "0.55", "term"},
              Row{"181", "100000", "95.01", "0.55", "term"},
-             // Over 15 years, above 726,200: 0.70 to 95 %, 0.75 above.
+             // Over 15 years, above 726,200: 0.70 to 95%, 0.75 above.
              Row{"360", "726201", "90", "0.70", "132"},
              Row{"360", "726200.01", "90.01", "0.70", "term"},
              Row{"360", "726201", "95", "0.70", "term"},
              Row{"360", "726201", "95.01", "0.75", "term"},
-             // To 15 years, to 726,200: 0.15 to 90 %, 0.40 above.
+             // To 15 years, to 726,200: 0.15 to 90%, 0.40 above.
              Row{"180", "726200", "90", "0.15", "132"},
              Row{"180", "726200", "90.01", "0.40", "term"},
              Row{"120", "100000", "96.5", "0.40", "term"},
-             // To 15 years, above 726,200: 0.15 to 78 %, 0.40 to 90 %, 0.65 above.
+             // To 15 years, above 726,200: 0.15 to 78%, 0.40 to 90%, 0.65 above.
              Row{"180", "726201", "78", "0.15", "132"},
              Row{"180", "726201", "78.01", "0.40", "132"},
              Row{"180", "726201", "90", "0.40", "132"},
@@ -113,8 +113,8 @@ TEST_CASE("FHA premiums begin with the letter's day, by the closing's date") {
     CHECK(value("fha", Rule::upfront_fee, At(), as_of, date("2023-03-20")) == decimal("1.75"));
 }
 
-TEST_CASE("FHA lends 96.5 % from 580 and 90 % from 500, HUD Handbook 4000.1 (second-hand)") {
-    // 3.5 % minimum investment: 12 USC 1709(b)(9).
+TEST_CASE("FHA lends 96.5% from 580 and 90% from 500, HUD Handbook 4000.1 (second-hand)") {
+    // 3.5% minimum investment: 12 USC 1709(b)(9).
     struct Row {
         const char* score;
         const char* percent;
@@ -125,11 +125,11 @@ TEST_CASE("FHA lends 96.5 % from 580 and 90 % from 500, HUD Handbook 4000.1 (sec
         CHECK(value("fha", Rule::maximum_ltv, At().score(row.score)) == percent(row.percent));
     }
     CHECK_FALSE(value("fha", Rule::maximum_ltv, At()).has_value()); // no score, no row
-    // 4000.1: interested parties up to 6 % of the price.
+    // 4000.1: interested parties up to 6% of the price.
     CHECK(value("fha", Rule::contribution_cap, At().ltv("96.5")) == decimal("6"));
 }
 
-TEST_CASE("FHA limits are 65 and 150 % of the conforming limit, cut to dollars") {
+TEST_CASE("FHA limits are 65 and 150% of the conforming limit, cut to dollars") {
     // ML 2024-21 and ML 2025-23 (second-hand); the percents: 12 USC 1709(b)(2).
     struct Row {
         const char* day;
@@ -181,7 +181,7 @@ TEST_CASE("Conforming limits, FHFA: 2025 and 2026 by the quote's day (second-han
     }
 }
 
-TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2), at 5 and 10 %") {
+TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2), at 5 and 10%") {
     using Use = EntitlementUse;
     struct Row {
         Use use;
@@ -220,7 +220,7 @@ TEST_CASE("VA funding fee by use and down payment, 38 USC 3729(b)(2), at 5 and 1
     }
 }
 
-TEST_CASE("VA: all of the value, 4 % concessions, no annual fee and no limit") {
+TEST_CASE("VA: all of the value, 4% concessions, no annual fee and no limit") {
     // 38 USC 3703, 3710; VA Pamphlet 26-7, chapter 8 (second-hand).
     CHECK(value("va", Rule::maximum_ltv, At()) == decimal("100"));
     CHECK(value("va", Rule::contribution_cap, At()) == decimal("4"));
@@ -230,9 +230,9 @@ TEST_CASE("VA: all of the value, 4 % concessions, no annual fee and no limit") {
     }
 }
 
-TEST_CASE("USDA: 1 % up front, 0.35 % a year for the term, all of the value") {
+TEST_CASE("USDA: 1% up front, 0.35% a year for the term, all of the value") {
     // Fees since 1 October 2016 (7 CFR 3555.107, second-hand); caps in 42 USC 1472(h)(8): 3.5 and
-    // 0.5 %; all of the value and the fee: 42 USC 1472(h)(7).
+    // 0.5%; all of the value and the fee: 42 USC 1472(h)(7).
     CHECK(value("usda", Rule::upfront_fee, At()) == decimal("1"));
     CHECK(value("usda", Rule::annual_fee, At()) == decimal("0.35"));
     CHECK(value("usda", Rule::annual_fee_months, At()) == whole_term);
@@ -243,7 +243,7 @@ TEST_CASE("USDA: 1 % up front, 0.35 % a year for the term, all of the value") {
     CHECK_FALSE(value("usda", Rule::annual_fee, At(), date("2016-09-30")).has_value());
 }
 
-TEST_CASE("Conventional: 97 % of a primary home from 620, Fannie Mae Eligibility Matrix of 2021") {
+TEST_CASE("Conventional: 97% of a primary home from 620, Fannie Mae Eligibility Matrix of 2021") {
     // The minimum of 620: B3-5.1-01; since 16 November 2025 common practice, no source.
     for (const char* day : {"2021-05-26", "2025-11-15", "2025-11-16", "2026-11-24"}) {
         CAPTURE(day);

@@ -110,7 +110,7 @@ TEST_CASE("One mistake in a table is one problem, at its place") {
              Row{op_replace("/until", "\"2026-01-01\""), "dates-reversed", "/until"},
              Row{op_replace("/rows/0/term", "\"180\""), "not-a-band", "/rows/0/term"},
              Row{op_replace("/rows/1/ltv", "80"), "wrong-kind", "/rows/1/ltv"},
-             Row{op_replace("/rows/1/ltv", "\"<= 80 %\""), "not-a-band", "/rows/1/ltv"},
+             Row{op_replace("/rows/1/ltv", "\"<= 80%\""), "not-a-band", "/rows/1/ltv"},
              Row{op_replace("/rows/2/value", "\"three\""), "not-a-decimal", "/rows/2/value"},
              Row{op_replace("/rows/2/value", "\"term\""), "not-a-decimal", "/rows/2/value"},
              Row{op_remove("/rows/2/value"), "member-missing", "/rows/2"},

@@ -78,7 +78,7 @@ TEST_CASE("Several advances with payments between them: several changes of sign,
 }
 
 TEST_CASE("A rate that is a decimal itself is found to its last digit") {
-    // 10 % a year: 1,000 paid back by 1,210 after two years; 12 % a year by months, interest only.
+    // 10% a year: 1,000 paid back by 1,210 after two years; 12% a year by months, interest only.
     CHECK(solve({{1, 1}, {flow("1000", 0)}, {flow("1210", 2)}}).apr == decimal("10"));
     CHECK(solve({{12, 1}, {flow("1000", 0)}, {flow("10", 1, {}, 900), flow("1000", 900)}}).apr ==
           decimal("12"));
@@ -89,7 +89,7 @@ TEST_CASE("A rate that is a decimal itself is found to its last digit") {
 }
 
 TEST_CASE("A single payment after days: the unit-period is the term, w = 365 / days") {
-    // Appendix J(b)(5)(ii): a term of 255 days, 1,080 for 1,000: 8 % x 365 / 255.
+    // Appendix J(b)(5)(ii): a term of 255 days, 1,080 for 1,000: 8% x 365 / 255.
     const ActuarialSolution solution = solve({{365, 255}, {flow("1000", 0)}, {flow("1080", 1)}});
     CHECK(solution.apr == decimal("11.45098039"));
 }
@@ -101,19 +101,19 @@ TEST_CASE("Roots are counted however close they lie") {
     };
     CHECK(of({flow("100", 0), flow("132", 2)}, {flow("230", 1)}) ==
           ActuarialTrouble::several_rates);
-    // 10, 10.1 and 10.2 %.
+    // 10, 10.1 and 10.2%.
     CHECK(of({flow("100000", 0), flow("363660.20", 2)},
              {flow("330300", 1), flow("133463.22", 3)}) == ActuarialTrouble::several_rates);
-    // 10 and 700 %.
+    // 10 and 700%.
     CHECK(of({flow("100", 0), flow("880", 2)}, {flow("910", 1)}) ==
           ActuarialTrouble::several_rates);
-    // The sides touch at 10 % and part again; then they do not touch.
+    // The sides touch at 10% and part again; then they do not touch.
     CHECK(of({flow("100", 0), flow("121", 2)}, {flow("220", 1)}) ==
           ActuarialTrouble::several_rates);
     CHECK(of({flow("100", 0), flow("121.01", 2)}, {flow("220", 1)}) == ActuarialTrouble::no_rate);
-    // 10 and -10 %: two changes of sign, one rate.
+    // 10 and -10%: two changes of sign, one rate.
     CHECK(solve({{1, 1}, {flow("100", 0), flow("99", 2)}, {flow("200", 1)}}).apr == decimal("10"));
-    // A sixfold root at 10 %.
+    // A sixfold root at 10%.
     CHECK(of({flow("10000", 0), flow("181500", 2), flow("219615", 4), flow("17715.61", 6)},
              {flow("66000", 1), flow("266200", 3), flow("96630.60", 5)}) ==
           ActuarialTrouble::several_rates);

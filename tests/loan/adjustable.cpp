@@ -109,8 +109,8 @@ TEST_CASE("A fully indexed rate is never under the floor, which is the margin or
 }
 
 TEST_CASE("The rate-cap path of the ability-to-repay commentary") {
-    // Source: commentary to 12 CFR 1026.43: 5 % to start with, caps of 2 points, at most 12 % (or
-    // 10 %): 7, 9, 11 (or 10) after months 36, 48 and 60.
+    // Source: commentary to 12 CFR 1026.43: 5% to start with, caps of 2 points, at most 12% (or
+    // 10%): 7, 9, 11 (or 10) after months 36, 48 and 60.
     const LoanTerms loan = loan_at("5");
     const Steps to_twelve{
         {1, rate("5")}, {37, rate("7")}, {49, rate("9")}, {61, rate("11")}, {73, rate("12")}};
@@ -120,8 +120,8 @@ TEST_CASE("The rate-cap path of the ability-to-repay commentary") {
 }
 
 TEST_CASE("The adjustable loan of the ability-to-repay commentary") {
-    // Source: commentary to 12 CFR 1026.43: 200,000 over 30 years at 5 % for 36 months, then 7 %
-    // for 12; 188,218 is left, and 9 % over 312 months takes 1,564 a month.
+    // Source: commentary to 12 CFR 1026.43: 200,000 over 30 years at 5% for 36 months, then 7%
+    // for 12; 188,218 is left, and 9% over 312 months takes 1,564 a month.
     const LoanTerms loan = loan_at("5");
     const Schedule schedule =
         amortize(loan, worst_case_path(loan, terms(36, 12, rate_caps("2", "2", "4"))));
@@ -148,13 +148,13 @@ TEST_CASE("Fixed, balloon and interest-only loans of the same commentary") {
     // A balloon is the balance with that month's payment in it.
     const Schedule six = amortize(loan_at("6"), Steps{{1, rate("6")}});
     CHECK(in_dollars(six.balance(36) + six.row(36).payment) == Money::dollars(193367));
-    // The commentary pays an unrounded 1,330.60499... at 7 %: the half cent a month that is not
+    // The commentary pays an unrounded 1,330.60499... at 7%: the half cent a month that is not
     // paid here grows to 0.86 with payment 120, across the printed dollar.
     const Schedule seven = amortize(loan_at("7"), Steps{{1, rate("7")}});
     const Money beyond = seven.balance(120) + seven.row(120).payment - Money::dollars(172955);
     CHECK(beyond > Money{});
     CHECK(beyond < money("1.50"));
-    // Interest only at 7 % for 60 months, then over 300.
+    // Interest only at 7% for 60 months, then over 300.
     const Money loan = Money::dollars(200000);
     CHECK(in_dollars(monthly_interest(loan, rate("7"))) == Money::dollars(1167));
     const Schedule after = amortize({loan, rate("7"), Months(300)}, Steps{{1, rate("7")}});
@@ -162,8 +162,8 @@ TEST_CASE("Fixed, balloon and interest-only loans of the same commentary") {
 }
 
 TEST_CASE("The adjustable loan of the consumer handbook") {
-    // Source: Consumer Handbook on Adjustable-Rate Mortgages, 2014, from memory: 200,000 at 6 % for
-    // the first year 1,199.10; the second at 9 % 1,600.42, or 8 % under a cap of 2 points 1,461.72;
+    // Source: Consumer Handbook on Adjustable-Rate Mortgages, 2014, from memory: 200,000 at 6% for
+    // the first year 1,199.10; the second at 9% 1,600.42, or 8% under a cap of 2 points 1,461.72;
     // 138.70 between them.
     const LoanTerms loan = loan_at("6");
     const AdjustableTerms uncapped = terms(12, 12, rate_caps("6", "6", "6"), "6.25");
@@ -178,7 +178,7 @@ TEST_CASE("The adjustable loan of the consumer handbook") {
 
 TEST_CASE("Payments of a loan whose rates are agreed from the start") {
     // Source: SAS/ETS User's Guide, the LOAN procedure, Figure 17.4: 100,000 over 180 months at
-    // 6.5 %, from payment 24 on 8 %, from 48 on 9 %: 871.11, 946.50, 992.01.
+    // 6.5%, from payment 24 on 8%, from 48 on 9%: 871.11, 946.50, 992.01.
     const LoanTerms loan{Money::dollars(100000), rate("6.5"), Months(180)};
     const Schedule schedule =
         amortize(loan, Steps{{1, rate("6.5")}, {24, rate("8")}, {48, rate("9")}});
@@ -204,7 +204,7 @@ TEST_CASE("The worst of the SOFR plans") {
 }
 
 TEST_CASE("A rate follows its index within caps and floor") {
-    // By hand: 5/6, 6 % to start with, margin 2.75, caps 2/1/5.
+    // By hand: 5/6, 6% to start with, margin 2.75, caps 2/1/5.
     const LoanTerms loan = loan_at("6");
     const AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"));
     const std::vector<Percent> up{percent("4"), percent("7"), percent("9"), percent("9")};
@@ -232,7 +232,7 @@ TEST_CASE("A cap goes before a floor above the initial rate") {
 
 TEST_CASE("The composite rate is the fully indexed one of consummation, as the caps let it come") {
     // Source of the method: comment 17(c)(1)-10 to 12 CFR 1026. By hand: index 5.5 and margin 2.75
-    // make 8.25 against 5 % to start with: up 2, then 1, then the rest.
+    // make 8.25 against 5% to start with: up 2, then 1, then the rest.
     const LoanTerms loan = loan_at("5");
     const AdjustableTerms plan = terms(60, 6, rate_caps("2", "1", "5"), "5.5");
     const Steps path{{1, rate("5")}, {61, rate("7")}, {67, rate("8")}, {73, rate("8.25")}};

@@ -94,7 +94,7 @@ TEST_CASE("APR of any payments at all, many of them zero, or no rate") {
 }
 
 TEST_CASE("A rate that falls on a millionth exactly is found, and a cent less falls short of it") {
-    // Interest only at 12 % for n months, then the loan: worth exactly the loan at 12 %.
+    // Interest only at 12% for n months, then the loan: worth exactly the loan at 12%.
     for (const int months : {1, 2, 12, 359, 480}) {
         CAPTURE(months);
         std::vector<Money> payments(static_cast<std::size_t>(months), Money::dollars(2'000));
@@ -103,7 +103,7 @@ TEST_CASE("A rate that falls on a millionth exactly is found, and a cent less fa
         CHECK(annual_percentage_rate(loan, payments) == rate("12"));
         CHECK(annual_percentage_rate(loan + Money::cents(1), payments)->millionths() < 12'000'000);
     }
-    // Half a month at 12 %, simple: 1,000 is paid back by 1,005, and with a month more by 1,015.05.
+    // Half a month at 12%, simple: 1,000 is paid back by 1,005, and with a month more by 1,015.05.
     CHECK(annual_percentage_rate(money("1000"), std::vector{money("1005")}, {0, 15}) == rate("12"));
     CHECK(annual_percentage_rate(money("1000"), std::vector{money("1015.05")}, {1, 15}) ==
           rate("12"));

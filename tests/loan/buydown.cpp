@@ -36,8 +36,8 @@ LoanTerms note_at(const char* text) { return {Money::dollars(200000), rate(text)
 } // namespace
 
 TEST_CASE("Each year of a 3-2-1 pays as a loan at its rate would") {
-    // Source: commentary to 12 CFR 1026.43, 200,000 over 30 years: 1,199 at 6 %, 1,331 at 7 %,
-    // 1,468 at 8 %, 1,609 at 9 %; printed to the dollar.
+    // Source: commentary to 12 CFR 1026.43, 200,000 over 30 years: 1,199 at 6%, 1,331 at 7%,
+    // 1,468 at 8%, 1,609 at 9%; printed to the dollar.
     const Buydown buydown = buy_down(note_at("9"), points({"3", "2", "1"}));
     const std::int64_t printed[] = {1199, 1331, 1468};
     REQUIRE(buydown.years.size() == 3);
@@ -53,9 +53,9 @@ TEST_CASE("Each year of a 3-2-1 pays as a loan at its rate would") {
 }
 
 TEST_CASE("The subsidy of a 2-1, month by month and in all") {
-    // By hand from level payments of 200,000 over 30 years: 1199.10 at 6 % (the printed balloon of
-    // the commentary to 12 CFR 1026.43, 193,367, holds it to the cent), 1330.60 at 7 %, 1467.53 at
-    // 8 %. Subsidies 268.43 and 136.93; 12 x 268.43 + 12 x 136.93 = 4864.32.
+    // By hand from level payments of 200,000 over 30 years: 1199.10 at 6% (the printed balloon of
+    // the commentary to 12 CFR 1026.43, 193,367, holds it to the cent), 1330.60 at 7%, 1467.53 at
+    // 8%. Subsidies 268.43 and 136.93; 12 x 268.43 + 12 x 136.93 = 4864.32.
     const Buydown buydown = buy_down(note_at("8"), points({"2", "1"}));
     CHECK(buydown.years[0].payment == money("1199.10"));
     CHECK(buydown.years[0].subsidy == money("268.43"));

@@ -14,7 +14,7 @@ namespace {
 
 Purchase plain() {
     Purchase home("conventional");
-    home.down_percent("20"); // 320,000 at 6.5 %
+    home.down_percent("20"); // 320,000 at 6.5%
     return home;
 }
 
@@ -48,7 +48,7 @@ Decimal composite(Money financed, FirstPeriod first, const std::array<Money, 3>&
 
 TEST_CASE("A buydown that the buyer pays: a prepaid finance charge, three heights of payment") {
     // Source: 12 CFR 1026, comment 17(c)(1)-4. Level payments of 320,000 over 30 years at 4.5, 5.5
-    // and 6.5 %: 1,621.39, 1,816.92 and 2,022.62.
+    // and 6.5%: 1,621.39, 1,816.92 and 2,022.62.
     const Purchase home = bought_down();
     const LoanFigures f = home.figures();
     REQUIRE(f.buydown.has_value());

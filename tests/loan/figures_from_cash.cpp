@@ -118,11 +118,11 @@ TEST_CASE("Also with the fee or the insurance in cash, a low appraisal and credi
     home.scenario.finance_fee = false;
     home.scenario.use = EntitlementUse::subsequent;
     check_against_all(home);
-    Purchase credited = cheap("conventional"); // caps of 3, 6 and 9 % by LTV
+    Purchase credited = cheap("conventional"); // caps of 3, 6 and 9% by LTV
     credited.given(IncentiveUse::closing_costs, "150");
     credited.given(IncentiveUse::points, "75");
     check_against_all(credited);
-    Purchase paid_up = cheap("conventional"); // a premium of 1.05 to 3.1 % by LTV, none to 80 %
+    Purchase paid_up = cheap("conventional"); // a premium of 1.05 to 3.1% by LTV, none to 80%
     paid_up.scenario.single_premium = true;
     check_against_all(paid_up);
     paid_up.scenario.finance_premium = true; // the gross LTV moves the adjustments and the most
@@ -138,17 +138,17 @@ TEST_CASE("Also with the fee or the insurance in cash, a low appraisal and credi
 }
 
 TEST_CASE("Loans of a band without a rate or an insurer are passed by for larger ones") {
-    // Points over the one asked for from 60 to 75 %, so that no rung is left for those loans.
+    // Points over the one asked for from 60 to 75%, so that no rung is left for those loans.
     Purchase dear = cheap("conventional");
     BandTable& points = dear.sheet.adjustments.front().table;
     points.values.at(1) = decimal("4");
     check_against_all(dear);
-    // Money that would do for 75 % is enough for 80 % as well.
+    // Money that would do for 75% is enough for 80% as well.
     Purchase home = dear;
     const LoanFigures f = home.cash(money("930")).figures();
     CHECK(f.available());
     CHECK(f.ltv > Ltv(decimal("75")));
-    // Nobody insures from 80 to 85 %, and from 90 % on.
+    // Nobody insures from 80 to 85%, and from 90% on.
     Purchase uninsured = cheap("conventional");
     BandTable& factors = uninsured.sheet.mortgage_insurance.front();
     factors.values = {factors.values.at(1)};
@@ -195,13 +195,13 @@ TEST_CASE("Every table that adjusts the points keeps its own row, however many t
 }
 
 TEST_CASE("At the edges of the funding fee a dollar of cash changes the fee, not the rule") {
-    // 38 USC 3729(b)(2): 2.15 % under 5 % down, 1.50 % from there.
+    // 38 USC 3729(b)(2): 2.15% under 5% down, 1.50% from there.
     Purchase home("va", "400000");
     home.down("20000");
     const Money enough = home.figures().cash.needed();
     CHECK(home.cash(enough).figures().base_loan == money("380000"));
     CHECK(home.cash(enough).figures().upfront_percent == Percent(decimal("1.50")));
-    // One cent less does not reach 5 %: the loan and its fee are both larger.
+    // One cent less does not reach 5%: the loan and its fee are both larger.
     const LoanFigures less = home.cash(enough - Money::cents(1)).figures();
     CHECK(less.base_loan > money("380000"));
     CHECK(less.upfront_percent == Percent(decimal("2.15")));
@@ -215,7 +215,7 @@ TEST_CASE("Cash for everything buys the home, cash for nothing names the least t
     CHECK(all.available());
     const LoanFigures none = home.cash(Money{}).figures();
     REQUIRE(why_not(none) == std::vector{Barred::cash_short});
-    CHECK(none.refusals.front().limit == home.base_loan("388000").figures().cash.needed()); // 97 %
+    CHECK(none.refusals.front().limit == home.base_loan("388000").figures().cash.needed()); // 97%
     CHECK(home.cash(none.refusals.front().limit).figures().base_loan == money("388000"));
     // Deposits that were paid are part of the cash, not more of it.
     home.facts.deposits_paid = money("5000");

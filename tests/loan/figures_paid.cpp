@@ -173,8 +173,8 @@ TEST_CASE("Paid ahead, FHA and USDA premiums stay on the scheduled balance and e
     }
 }
 
-TEST_CASE("Insurance asked off at 80 % ends at the midpoint of the term all the same") {
-    // 12 USC 4902(c). At 12 % and 3 % down, half the term leaves 83 % of the value.
+TEST_CASE("Insurance asked off at 80% ends at the midpoint of the term all the same") {
+    // 12 USC 4902(c). At 12% and 3% down, half the term leaves 83% of the value.
     Purchase home("conventional");
     home.down_percent("3").quoted("12");
     home.scenario.end_mi_on_request = true;

@@ -19,8 +19,8 @@ void check_whole(const LoanFigures& f) { REQUIRE(f.available()); }
 
 TEST_CASE(
     "FHA: HUD's printed annual premium, 519.12 a year and 43.26 a month, from price to premium") {
-    // HUD's premium calculation page: average balance 106,160.654, 0.50 %, upfront factor 2.25 %.
-    // The page's loan, 106,605 at 7.5 % with 745.40 a month, was found from the balances it prints.
+    // HUD's premium calculation page: average balance 106,160.654, 0.50%, upfront factor 2.25%.
+    // The page's loan, 106,605 at 7.5% with 745.40 a month, was found from the balances it prints.
     Purchase home("fha", "110000");
     home.base_loan("104260").quoted("7.5"); // 104,260 + 2,345 of the fee of 2,345.85
     BandTable& upfront = home.program.rules[static_cast<std::size_t>(Rule::upfront_fee)].front();
@@ -36,9 +36,9 @@ TEST_CASE(
     CHECK(f.monthly[MonthPart::mortgage_insurance] == money("43.26"));
 }
 
-TEST_CASE("FHA: upfront premium of 1.75 % financed in whole dollars, its cents in cash") {
-    // 1.75 %: HUD 4000.1, Appendix 1.0; whole dollars, and up to 49.99 in cash: HUD 4155.2
-    // (second-hand). 96.5 %: 12 USC 1709(b)(9).
+TEST_CASE("FHA: upfront premium of 1.75% financed in whole dollars, its cents in cash") {
+    // 1.75%: HUD 4000.1, Appendix 1.0; whole dollars, and up to 49.99 in cash: HUD 4155.2
+    // (second-hand). 96.5%: 12 USC 1709(b)(9).
     struct Row {
         const char* price;
         const char* base;
@@ -48,7 +48,7 @@ TEST_CASE("FHA: upfront premium of 1.75 % financed in whole dollars, its cents i
     };
     for (const Row& row : {
              Row{"400000", "386000", "6755.00", "6755", "0"},
-             Row{"400001", "386000", "6755.00", "6755", "0"},    // 96.5 % is 386,000.965
+             Row{"400001", "386000", "6755.00", "6755", "0"},    // 96.5% is 386,000.965
              Row{"400002", "386001", "6755.02", "6755", "0.02"}, // .0175 rounds up
              Row{"412345.67", "397913", "6963.48", "6963", "0.48"},
              Row{"333333", "321666", "5629.16", "5629", "0.16"}, // 5,629.155: half away
@@ -83,7 +83,7 @@ TEST_CASE("FHA: a premium paid in cash leaves the loan at its base and is not di
     CHECK(apart >= Money::cents(-1));
 }
 
-TEST_CASE("FHA: eleven years of premium at 90 % of value, the whole term above") {
+TEST_CASE("FHA: eleven years of premium at 90% of value, the whole term above") {
     // ML 2023-05; 12 USC 1709(c)(2)(B).
     const LoanFigures eleven = Purchase("fha").down_percent("10").figures();
     CHECK(eleven.ltv == Ltv(decimal("90")));
@@ -99,7 +99,7 @@ TEST_CASE("FHA: eleven years of premium at 90 % of value, the whole term above")
     CHECK(Purchase("fha").years(15).down_percent("3.5").figures().insurance.months() == 180);
 }
 
-TEST_CASE("VA: funding fee at the 5 and 10 % edges, to the dollar of the down payment") {
+TEST_CASE("VA: funding fee at the 5 and 10% edges, to the dollar of the down payment") {
     // 38 USC 3729(b)(2): percent of the loan, by down payment as a share of the price.
     struct Row {
         EntitlementUse use;
@@ -151,7 +151,7 @@ TEST_CASE("VA: with nothing down and the fee financed, the loan is more than the
 }
 
 TEST_CASE("USDA: 150,000 / 0.99 = 151,515 with a fee of 1,515.15, and others") {
-    // Method of USDA's guarantee-fee form (second-hand); 1 %: 7 CFR 3555.107.
+    // Method of USDA's guarantee-fee form (second-hand); 1%: 7 CFR 3555.107.
     struct Row {
         const char* base;
         const char* total;
@@ -176,16 +176,16 @@ TEST_CASE("USDA: 150,000 / 0.99 = 151,515 with a fee of 1,515.15, and others") {
     Purchase cash("usda", "150000");
     cash.down("0").scenario.finance_fee = false;
     CHECK(cash.figures().loan == money("150000"));
-    CHECK(cash.figures().cash[CashPart::upfront_fee] == money("1500")); // 1 % of what is borrowed
+    CHECK(cash.figures().cash[CashPart::upfront_fee] == money("1500")); // 1% of what is borrowed
 }
 
 TEST_CASE("USDA: the annual fee of a loan without interest, where averages are plain to see") {
-    // 0.35 % of the average scheduled balance in twelve parts: 7 CFR 3555.107 (second-hand).
+    // 0.35% of the average scheduled balance in twelve parts: 7 CFR 3555.107 (second-hand).
     const LoanFigures f = Purchase("usda", "356400").down("0").quoted("0").figures();
     check_whole(f);
     REQUIRE(f.loan == money("360000")); // 356,400 / 0.99
     REQUIRE(f.monthly[MonthPart::principal_and_interest] == money("1000"));
-    // The first twelve balances, 360,000 to 349,000, average 354,500; 0.35 % is 1,240.75.
+    // The first twelve balances, 360,000 to 349,000, average 354,500; 0.35% is 1,240.75.
     CHECK(f.monthly[MonthPart::mortgage_insurance] == money("103.40"));
     CHECK(f.insurance.in_month(12) == money("103.40"));
     CHECK(f.insurance.in_month(13) == money("99.90")); // 342,500: 1,198.75
@@ -195,8 +195,8 @@ TEST_CASE("USDA: the annual fee of a loan without interest, where averages are p
 
 TEST_CASE(
     "Conventional: the loan of sample forms H-24(B) and H-25(B), insurance through payment 80") {
-    // 12 CFR 1026, Appendix H: price 180,000, loan 162,000 at 3.875 %; 761.78 a month; insurance
-    // 82.35 (0.61 % of 162,000) for 80 payments: the total of payments holds 6,588.00 of it.
+    // 12 CFR 1026, Appendix H: price 180,000, loan 162,000 at 3.875%; 761.78 a month; insurance
+    // 82.35 (0.61% of 162,000) for 80 payments: the total of payments holds 6,588.00 of it.
     Purchase home("conventional", "180000");
     home.down("18000").quoted("3.875");
     home.sheet.mortgage_insurance.front().values = {decimal("0.61"), decimal("0.61"),
@@ -207,7 +207,7 @@ TEST_CASE(
     CHECK(f.monthly[MonthPart::mortgage_insurance] == money("82.35"));
     CHECK(f.insurance.months() == 80);
     CHECK(f.insurance.paid_through(360) == money("6588"));
-    // 12 USC 4901(2), (18): the date of 78 %, on request that of 80 %; from the printed balances.
+    // 12 USC 4901(2), (18): the date of 78%, on request that of 80%; from the printed balances.
     CHECK(f.insurance_end.automatic == 80);
     CHECK(f.insurance_end.on_request == 68);
     CHECK(f.insurance_end.midpoint == 180);
@@ -221,8 +221,8 @@ TEST_CASE(
     CHECK(april.cash[CashPart::prepaid_interest] == money("279.04"));
 }
 
-TEST_CASE("Conventional: insurance starts above 80.00 % of value, cut to two decimals") {
-    // Coverage is asked for above 80 %: Fannie Mae B7-1-02; the cut: B2-1.2-01, from memory.
+TEST_CASE("Conventional: insurance starts above 80.00% of value, cut to two decimals") {
+    // Coverage is asked for above 80%: Fannie Mae B7-1-02; the cut: B2-1.2-01, from memory.
     struct Row {
         const char* base;
         const char* ltv;

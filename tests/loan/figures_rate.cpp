@@ -143,7 +143,7 @@ TEST_CASE("Points are a share of the whole loan, half a cent away from zero") {
             Purchase("conventional").base_loan(row.base).quoted("6.5", row.points).figures();
         CHECK(f.cash[CashPart::points] == money(row.paid));
     }
-    // Of the loan with the financed fee: 1 % of 392,755.
+    // Of the loan with the financed fee: 1% of 392,755.
     CHECK(Purchase("fha").down_percent("3.5").quoted("6.5", "1").figures().cash[CashPart::points] ==
           money("3927.55"));
 }

@@ -100,7 +100,7 @@ TEST_CASE("From everything wrong to nothing, one thing mended a row") {
              [](Purchase& home) { home.scenario.score = 620; },
              {ltv_over_maximum, loan_over_limit, rate_not_offered, mi_not_offered,
               insurance_not_offered, buydown_not_allowed}},
-            {"5 % down",
+            {"5% down",
              [](Purchase& home) { home.down_percent("5"); },
              {loan_over_limit, rate_not_offered, mi_not_offered, insurance_not_offered,
               buydown_not_allowed}},
@@ -109,7 +109,7 @@ TEST_CASE("From everything wrong to nothing, one thing mended a row") {
              {rate_not_offered, mi_not_offered, insurance_not_offered, buydown_not_allowed}},
             {"the rate",
              [](Purchase& home) { home.by_note("6.25"); },
-             {mi_not_offered, insurance_not_offered}}, // a buydown of 6.25 % is allowed
+             {mi_not_offered, insurance_not_offered}}, // a buydown of 6.25% is allowed
             {"insurance of the loan",
              [](Purchase& home) {
                  home.sheet.mortgage_insurance = Purchase("fha").sheet.mortgage_insurance;
@@ -148,7 +148,7 @@ TEST_CASE("A refusal says what was found and what the limit is") {
         REQUIRE(f.refusals.size() == 1);
         return f.refusals.front();
     };
-    // 97 % of 412,345.67 is 399,975.2999: in cents, cut.
+    // 97% of 412,345.67 is 399,975.2999: in cents, cut.
     Purchase home("conventional", "412345.67");
     const Refusal ltv = only(home.base_loan("399976"));
     CHECK(ltv.why == Barred::ltv_over_maximum);

@@ -37,7 +37,7 @@ TEST_CASE("A low appraisal: percent down is of the value, the gap is paid in cas
     REQUIRE(f.available());
     CHECK(f.price == money("400000"));
     CHECK(f.value == money("380000"));
-    CHECK(f.base_loan == money("304000")); // 80 % of the value
+    CHECK(f.base_loan == money("304000")); // 80% of the value
     CHECK(f.ltv == Ltv(decimal("80")));
     CHECK(f.insurance.months() == 0);
     CHECK(f.cash[CashPart::down_payment] == money("96000")); // 76,000 and the 20,000 between
@@ -63,7 +63,7 @@ TEST_CASE("A low appraisal: an amount down keeps the loan, and so raises its LTV
 }
 
 TEST_CASE("Contributions up to the cap pay, above it they find no use") {
-    // Fannie Mae B3-4.1-02: 9, 6 and 3 % of the lower of price and value, by LTV (second-hand).
+    // Fannie Mae B3-4.1-02: 9, 6 and 3% of the lower of price and value, by LTV (second-hand).
     struct Row {
         const char* down; ///< percent
         const char* cap;
@@ -96,7 +96,7 @@ TEST_CASE("The cap is of the value where the appraisal is low, cut to the cent")
     CHECK(home.figures().cash[CashPart::credits] == money("9999.99")); // 9,999.9999
 }
 
-TEST_CASE("FHA caps 6 %, VA 4 % of concessions only, USDA 6 %") {
+TEST_CASE("FHA caps 6%, VA 4% of concessions only, USDA 6%") {
     // HUD 4000.1 (second-hand); VA 26-7 chapter 8 (second-hand); HB-1-3555: from memory.
     for (const auto& [program, used] : {std::pair("fha", "24000"), {"usda", "24000"}}) {
         CAPTURE(program);
@@ -121,7 +121,7 @@ TEST_CASE("What a cap is of, and what counts towards it, is the program's own po
     home.given(IncentiveUse::closing_costs, "50000");
     home.appraised("333333.33").down_percent("5");
     home.program.policy.cap_by_price = true;
-    CHECK(home.figures().cash[CashPart::credits] == money("12000")); // 3 % of 400,000
+    CHECK(home.figures().cash[CashPart::credits] == money("12000")); // 3% of 400,000
     home.program.policy.cap_on_concessions = true;
     CHECK(home.figures().cash[CashPart::credits] == money("50000")); // none is a concession
 }
@@ -160,7 +160,7 @@ TEST_CASE("The month is the sum of its parts, the first year with tax on land al
     CHECK(f.monthly[MonthPart::flood_insurance] == money("50"));
     CHECK(f.monthly[MonthPart::wind_insurance] == money("5"));
     CHECK(f.monthly[MonthPart::association_dues] == money("45.50"));
-    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("144")); // 0.48 % of 360,000
+    CHECK(f.monthly[MonthPart::mortgage_insurance] == money("144")); // 0.48% of 360,000
     const Money parts = f.monthly[MonthPart::principal_and_interest] + money("144") +
                         money("333.33") + money("43.33") + money("80") + money("50") + money("5") +
                         money("45.50");

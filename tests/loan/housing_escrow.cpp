@@ -117,7 +117,7 @@ TEST_CASE("An account is told as its bills make it, however long the land alone 
 }
 
 TEST_CASE("Fourteen months of insurance prepaid: none in the first year, then a year's premium") {
-    // By hand. 80 % of 400,000 at 3 per thousand: 960 a year. Closed on 14 May 2027, first payment
+    // By hand. 80% of 400,000 at 3 per thousand: 960 a year. Closed on 14 May 2027, first payment
     // 1 July: the premium falls due on 14 July 2028, in the first month of the second year.
     Purchase home("conventional");
     home.place.tax_due = {{11, 30, Percent(Decimal::whole(100))}};
@@ -157,7 +157,7 @@ TEST_CASE("A tax bill says its share of the year, and whether it is on the land 
     REQUIRE(first.size() == 2);
     CHECK(first[0].on_land);
     CHECK(first[0].share == Percent(Decimal::whole(40)));
-    CHECK(first[0].amount == money("400")); // 40 % of 10 mills of 100,000
+    CHECK(first[0].amount == money("400")); // 40% of 10 mills of 100,000
     CHECK(first[1].share == Percent(Decimal::whole(60)));
     CHECK_FALSE(bills("2027-05-01", "2027-06-01", true)[0].on_land);
     // A year from the closing to the day: twelve months are over, and the house is taxed.

@@ -94,8 +94,8 @@ TEST_CASE("Under FHA it reduces the principal at closing, on the same note and p
     home.quoted("7", "-2");
     const LoanFigures f = home.figures();
     REQUIRE(f.available());
-    CHECK(f.loan == money("392755"));                     // 386,000 and 1.75 % of it
-    CHECK(f.cash[CashPart::points] == money("-7855.10")); // 2 % of it
+    CHECK(f.loan == money("392755"));                     // 386,000 and 1.75% of it
+    CHECK(f.cash[CashPart::points] == money("-7855.10")); // 2% of it
     const Money reduction = money("7855.10") - money("3000") - prepaids_of(f);
     CHECK(reduction > money("1000"));
     CHECK(f.cash[CashPart::principal_reduction] == reduction);

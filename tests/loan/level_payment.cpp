@@ -72,7 +72,7 @@ TEST_CASE("The fast path decides all but one in ten thousand payments on a home"
     constexpr int cases = 1'000'000;
     for (int i = 0; i < cases; ++i) {
         const Money loan = Money::cents(seeded.between(2'000'000, 300'000'000));
-        const Rate rate = Rate::millionths(seeded.between(16, 96) * 125'000); // 2 to 12 %
+        const Rate rate = Rate::millionths(seeded.between(16, 96) * 125'000); // 2 to 12%
         if (level_payment_fast(loan, rate, seeded.home_term())) ++decided;
     }
     CHECK(decided > cases - cases / 10'000);

@@ -15,8 +15,8 @@ namespace {
 
 Percent percent(const char* text) { return Percent(decimal(text)); }
 
-/// 80 % assessed, 6.25 and 3.5 mills, an owner's exemption from the second year and a share from
-/// the first, half a mill and 120 for districts, 4 per thousand of 75 % for insurance.
+/// 80% assessed, 6.25 and 3.5 mills, an owner's exemption from the second year and a share from
+/// the first, half a mill and 120 for districts, 4 per thousand of 75% for insurance.
 Place taxed() {
     Place place = Purchase("conventional").place;
     place.assessed_percent = percent("80");
@@ -33,7 +33,7 @@ Place taxed() {
 TEST_CASE("A settled year: assessed value, exemptions, each levy to the cent") {
     const LocalCosts costs = local_costs(taxed(), money("412345"), false);
     CHECK(costs.settled.assessed == money("329876"));
-    CHECK(costs.settled.exempt == money("37988")); // 5,000 and 10 % of it, 32,987.60
+    CHECK(costs.settled.exempt == money("37988")); // 5,000 and 10% of it, 32,987.60
     CHECK(costs.settled.taxable == money("291888"));
     CHECK(costs.settled.levies == money("2845.91"));   // 1,824.30 + 1,021.608
     CHECK(costs.settled.districts == money("265.94")); // 145.944 + 120
@@ -48,8 +48,8 @@ TEST_CASE("A land-only year: the land's value, and the exemptions of the first y
     const LocalCosts costs = local_costs(place, money("412345"), false);
     REQUIRE(costs.land_only.has_value());
     CHECK(costs.land_only_months == 6);
-    CHECK(costs.land_only->assessed == money("65975")); // 80 % of 82,469: 65,975.20
-    CHECK(costs.land_only->exempt == money("6598"));    // 10 %: 6,597.50, half away
+    CHECK(costs.land_only->assessed == money("65975")); // 80% of 82,469: 65,975.20
+    CHECK(costs.land_only->exempt == money("6598"));    // 10%: 6,597.50, half away
     CHECK(costs.land_only->taxable == money("59377"));
     CHECK(costs.land_only->levies == money("578.93"));    // 371.10625 + 207.8195
     CHECK(costs.land_only->districts == money("149.69")); // 29.6885 + 120

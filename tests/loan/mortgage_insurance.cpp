@@ -71,7 +71,7 @@ TEST_CASE("HUD's premium, step by step on five hundred loans") {
     Seeded seeded(12);
     for (int i = 0; i < 500; ++i) {
         const LoanTerms terms = seeded.terms();
-        const Percent annual(Decimal::billionths(seeded.between(0, 200) * 5'000'000)); // to 1 %
+        const Percent annual(Decimal::billionths(seeded.between(0, 200) * 5'000'000)); // to 1%
         const Percent upfront = i % 3 == 0 ? Percent{} : percent("1.75");
         const Months duration = i % 2 == 0 ? terms.term : Months(132);
         CAPTURE(terms.loan, terms.rate, terms.term.count());
@@ -138,10 +138,10 @@ TEST_CASE("A level premium is the same in each of its months") {
     CHECK(premium.paid_through(60) == Money::cents(494'100));
     CHECK(premium.paid_through(480) == Money::cents(658'800));
     CHECK(premium.paid_through(0).is_zero());
-    // 100,001 x 0.5 % / 12 = 41.66708...; 1,234.56 x 0.875 % / 12 = 0.9002
+    // 100,001 x 0.5% / 12 = 41.66708...; 1,234.56 x 0.875% / 12 = 0.9002
     CHECK(level_premium(Money::dollars(100'001), percent("0.5"), 1).in_month(1).count() == 4'167);
     CHECK(level_premium(Money::cents(123'456), percent("0.875"), 1).in_month(1).count() == 90);
-    // 12.00 x 0.5 % / 12 is half a cent
+    // 12.00 x 0.5% / 12 is half a cent
     CHECK(level_premium(Money::dollars(12), percent("0.5"), 1).in_month(1) == Money::cents(1));
     CHECK(level_premium(Money::dollars(162'000), percent("0.61"), 0).paid_through(360).is_zero());
 }
@@ -163,8 +163,8 @@ TEST_CASE("Insurance ends with the payment that reaches the balance") {
     const Row rows[] = {
         {12'500'000, 20, 23, 23}, // 100,000 and 97,500: the 23rd leaves 97,000
         {12'499'999, 21, 23, 23}, // a cent under: 99,999.99 needs one payment more
-        {15'000'000, 0, 3, 3},    // starts at 80 % exactly
-        {14'999'999, 1, 4, 4},    {15'384'616, 0, 0, 0},   // starts under 78 %: 120,000.0048
+        {15'000'000, 0, 3, 3},    // starts at 80% exactly
+        {14'999'999, 1, 4, 4},    {15'384'616, 0, 0, 0},   // starts under 78%: 120,000.0048
         {15'384'615, 0, 1, 1},                             // 119,999.997
         {12'000'000, 24, 27, 27}, {7'000'000, 64, 66, 60}, // the midpoint comes first
     };

@@ -41,7 +41,7 @@ TEST_CASE("Every row of 400 schedules is what it is defined to be") {
     }
 }
 
-TEST_CASE("Schedules at the edges: no rate, 25 %, one month, 480 months, a dollar, nothing") {
+TEST_CASE("Schedules at the edges: no rate, 25%, one month, 480 months, a dollar, nothing") {
     for (const char* percent : {"0", "0.001", "6.375", "25", "100"}) {
         for (const int months : {1, 2, 12, 360, 480}) {
             for (const char* loan : {"0.01", "1", "250000", "1000000000"}) {

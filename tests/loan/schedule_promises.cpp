@@ -203,9 +203,9 @@ TEST_CASE("A broken row is named with its loan") {
     damaged.set_balance(180, damaged.schedule.balance(180) + Money::cents(1));
     CHECK_THROWS_WITH(check(damaged.schedule),
                       "schedule row 180: interest is not balance x rate / 12 (loan $250000.00, "
-                      "rate 6.5 %, 360 months)");
+                      "rate 6.5%, 360 months)");
     DamagedSchedule last;
     last.set_balance(360, Money::cents(1));
     CHECK_THROWS_WITH(check(last.schedule), "schedule row 360: the last balance is not zero (loan "
-                                            "$250000.00, rate 6.5 %, 360 months)");
+                                            "$250000.00, rate 6.5%, 360 months)");
 }

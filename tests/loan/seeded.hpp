@@ -23,8 +23,8 @@ class Seeded {
         for (auto halvings = between(0, 40); halvings > 0 && top > 1; --halvings) top /= 2;
         return Money::cents(between(1, top));
     }
-    Rate eighth() { return Rate::millionths(between(0, 200) * 125'000); } ///< 0 to 25 %
-    Rate any_rate() { return Rate::millionths(between(0, 25'000'000)); }  ///< 0 to 25 %
+    Rate eighth() { return Rate::millionths(between(0, 200) * 125'000); } ///< 0 to 25%
+    Rate any_rate() { return Rate::millionths(between(0, 25'000'000)); }  ///< 0 to 25%
     Months any_term() { return Months(static_cast<int>(between(1, 480))); }
     Months home_term() { return Months(static_cast<int>(60 * between(1, 8))); }
 

@@ -71,7 +71,7 @@ TEST_CASE("A single premium is a percent of the base loan in cash, and the month
     }
 }
 
-TEST_CASE("At 80 % of value there is no premium, and with no factor for the loan it is refused") {
+TEST_CASE("At 80% of value there is no premium, and with no factor for the loan it is refused") {
     CHECK(paid_up(insured("20")).cash[CashPart::upfront_fee] == Money{});
     CHECK(paid_up(insured("20")).available());
     Purchase without = insured("5");
@@ -111,7 +111,7 @@ TEST_CASE("A financed premium is in the loan and its payment, its cents in cash"
     const LoanFigures cash = paid_up(insured("9.99"));
     const LoanFigures loan = financed("9.99").figures();
     REQUIRE(loan.available());
-    CHECK(loan.upfront_fee == money("8568.95")); // 2.38 % of 360,040
+    CHECK(loan.upfront_fee == money("8568.95")); // 2.38% of 360,040
     CHECK(loan.financed_fee == money("8568"));
     CHECK(loan.cash[CashPart::upfront_fee] == money("0.95"));
     CHECK(loan.base_loan == money("360040"));
@@ -123,7 +123,7 @@ TEST_CASE("A financed premium is in the loan and its payment, its cents in cash"
     CHECK(cash.cash.needed() - loan.cash.needed() == money("8568") +
                                                          cash.cash[CashPart::prepaid_interest] -
                                                          loan.cash[CashPart::prepaid_interest]);
-    // At 80 % there is none to finance, and another program's fee is not touched.
+    // At 80% there is none to finance, and another program's fee is not touched.
     CHECK(financed("20").figures().loan == money("320000"));
     Purchase fha("fha");
     fha.down_percent("3.5");
@@ -135,12 +135,12 @@ TEST_CASE("A financed premium is in the loan and its payment, its cents in cash"
 TEST_CASE("The gross LTV of a financed premium is held against the most that is lent") {
     // Fannie Mae B7-1-04 (12/15/2021): the LTV with the premium may not exceed the most that is
     // lent; the base LTV, without it, decides what is insured.
-    const LoanFigures most = financed("6").figures(); // 376,000 and 2.38 %: 384,948
+    const LoanFigures most = financed("6").figures(); // 376,000 and 2.38%: 384,948
     REQUIRE(most.available());
     CHECK(most.ltv.value() == decimal("94"));
     CHECK(most.gross_ltv.value() == decimal("96.23"));
-    CHECK(most.upfront_percent == Percent(decimal("2.38"))); // of 94, not of 96.23 %
-    const LoanFigures over = financed("5").figures();        // 380,000 and 9,044: 97.26 %
+    CHECK(most.upfront_percent == Percent(decimal("2.38"))); // of 94, not of 96.23%
+    const LoanFigures over = financed("5").figures();        // 380,000 and 9,044: 97.26%
     REQUIRE(why_not(over) == std::vector{Barred::ltv_over_maximum});
     CHECK(over.refusals.front().found == money("389044"));
     CHECK(over.refusals.front().limit == money("388000"));
@@ -151,14 +151,14 @@ TEST_CASE("The gross LTV of a financed premium is held against the most that is 
     home.scenario.single_premium = true;
     home.base_loan("825000");
     REQUIRE(home.figures().available());
-    home.scenario.finance_premium = true; // 1.62 %: 838,365
+    home.scenario.finance_premium = true; // 1.62%: 838,365
     CHECK(why_not(home.figures()) == std::vector{Barred::loan_over_limit});
 }
 
 TEST_CASE("Adjustments and the contribution cap go by the gross LTV of a financed premium") {
     // B7-1-04: price adjustments are based on it; B2-1.2-01: with financed mortgage insurance the
     // LTV is of the loan with it.
-    Purchase home = financed("10.5"); // 358,000 and 1.62 %: 363,799, 90.94 %
+    Purchase home = financed("10.5"); // 358,000 and 1.62%: 363,799, 90.94%
     home.by_note("6.25");
     home.sheet.adjustments.push_back(
         {{"conventional"},

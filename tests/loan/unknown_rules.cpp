@@ -89,7 +89,7 @@ TEST_CASE("A fee that is no more is nothing, and a limit that is no more binds n
 }
 
 TEST_CASE("The VA funding fee after the sunset of its table is the code's later one, never none") {
-    // 38 USC 3729(b)(2): 2.15 % before 29 November 2031, 1.40 % from then on, nothing down.
+    // 38 USC 3729(b)(2): 2.15% before 29 November 2031, 1.40% from then on, nothing down.
     Purchase home("va");
     home.down_percent("0");
     home.closing = date("2031-11-28");

@@ -89,8 +89,8 @@ async function reach_is(page, answer, name) {
             `${name}: month, rate, APR, term and down payment beside ${one.terms.name}`,
             [
                 `${money(one.scenario.monthly.total)} a month`,
-                `${one.terms.rate} % note rate`,
-                `APR ${one.terms.apr} %`,
+                `${one.terms.rate}% note rate`,
+                `APR ${one.terms.apr}%`,
                 `${one.terms.months / 12} years`,
                 `${money(one.terms.down_payment)} down`,
             ].every((words) => text.includes(words)),
@@ -155,10 +155,10 @@ export async function budget_income_moves_are_the_command_lines({cases, server, 
         const rate = one.highest_rate.to_a_thousandth;
         const [income, front, back, within, up_to] = rows[i];
         check(`income ${one.by}`, income.startsWith(money(one.income)), income);
-        equal(`housing at ${one.by}`, front, `${one.front} %`);
-        equal(`with debts at ${one.by}`, back, `${one.back} %`);
+        equal(`housing at ${one.by}`, front, `${one.front}%`);
+        equal(`with debts at ${one.by}`, back, `${one.back}%`);
         equal(`within at ${one.by}`, within, one.within ? 'within' : 'over');
-        equal(`rate at ${one.by}`, up_to, rate ? `${rate} %` : 'no rate');
+        equal(`rate at ${one.by}`, up_to, rate ? `${rate}%` : 'no rate');
     }
     await reads(page, 'section[aria-labelledby="afford"]', money(ratios.least_income));
     await type(page, 'Gross income a month', '');
@@ -333,8 +333,8 @@ export async function budget_money_pays_a_premium({cases, server, context}) {
     const {inquiry} = await kept(page);
     await page.getByLabel('In place of the incentives').setChecked(false);
     for (const [name, member, value, words] of [
-        ['Conventional, 10 % down, 15 years', 'mi_premium', 'single', 'single premium'],
-        ['FHA, 3.5 % down, 30 years', 'fee', 'cash', 'Upfront mortgage insurance premium'],
+        ['Conventional, 10% down, 15 years', 'mi_premium', 'single', 'single premium'],
+        ['FHA, 3.5% down, 30 years', 'fee', 'cash', 'Upfront mortgage insurance premium'],
     ]) {
         await page.getByLabel('Way to pay in hand').selectOption(name);
         await type(page, 'The builder gives', '9600');

@@ -53,9 +53,9 @@ async function bar_is(page, cases, name) {
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
-        ['rate', `${tour.scenario.terms.rate} % note rate`],
-        ['APR', `APR ${tour.scenario.terms.apr} %`],
-        ['down payment', `(${tour.scenario.terms.down_percent} %)`],
+        ['rate', `${tour.scenario.terms.rate}% note rate`],
+        ['APR', `APR ${tour.scenario.terms.apr}%`],
+        ['down payment', `(${tour.scenario.terms.down_percent}%)`],
         ['not an offer', 'not an approval or an offer to lend'],
     ]) {
         check(
@@ -257,7 +257,7 @@ export async function a_rate_that_changes_says_how_far({cases, server, context})
     const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
-    check('its ceiling stands beside the month', terms.includes(`up to ${highest} %`), terms);
+    check('its ceiling stands beside the month', terms.includes(`up to ${highest}%`), terms);
     const step = worst.find((one) => one.rate === highest);
     check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
     await view(page, 'Schedule');

@@ -57,7 +57,7 @@ export async function a_loan_says_what_it_changes({cases, server, context}) {
     const {inquiry, hand} = await kept(page);
     const [old] = before.scenarios;
     const [now] = inquiry.scenarios;
-    equal('the name follows the down payment', now.name, 'Conventional, 10 % down, 30 years');
+    equal('the name follows the down payment', now.name, 'Conventional, 10% down, 30 years');
     equal('and stays in hand', hand, now.name);
     const compared = ask(cases, 'compare', {
         ...inquiry,
@@ -74,8 +74,8 @@ export async function a_loan_says_what_it_changes({cases, server, context}) {
     await view(page, 'Sheet');
     await page.waitForSelector('.paper .sheet-part >> nth=1');
     const paper = plain_spaces(await page.textContent('.paper'));
-    check('the sheet says ten', paper.includes('Conventional, 10 % down, 30 years'));
-    check('and five nowhere', !paper.includes('Conventional, 5 % down'));
+    check('the sheet says ten', paper.includes('Conventional, 10% down, 30 years'));
+    check('and five nowhere', !paper.includes('Conventional, 5% down'));
     await page.click('.steps button:text-is("Undo")');
     await settled(page);
     const back = await kept(page);

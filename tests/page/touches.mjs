@@ -239,7 +239,7 @@ export async function amounts_as_people_write_them({server, context}) {
         await field.press('Enter');
         await settled(page);
     };
-    await type(down, '12.5 %');
+    await type(down, '12.5%');
     equal('a percent with its sign', await written(), '{"percent":"12.5"}');
     await type(down, '$40,000');
     equal('dollars where a percent stood', await written(), '{"amount":"40000"}');

@@ -76,7 +76,7 @@ TEST_CASE("The worked examples of Appendix J(c)") {
 
 TEST_CASE("A fraction of a unit-period is simple interest: compounded, the example would differ") {
     // (c)(1)(ii) with the first 19/30 of a month as 19 whole thirtieths, compounded, and payments
-    // 30 thirtieths apart: 11.77 %, not the printed 11.82 %.
+    // 30 thirtieths apart: 11.77%, not the printed 11.82%.
     ActuarialProblem compounded{{360, 1}, {flow("6000", 0)}, {}};
     for (int month = 0; month < 36; ++month) {
         compounded.payments.push_back(flow("200", 30 + 19 + 30 * month));
@@ -85,7 +85,7 @@ TEST_CASE("A fraction of a unit-period is simple interest: compounded, the examp
 }
 
 TEST_CASE("A payment with a first period of 36 days, MathWorks Financial Toolbox, payodd") {
-    // payodd(0.11/12, 24, 4000, 0, 36) = 186.7731; at that payment the APR is 11 %.
+    // payodd(0.11/12, 24, 4000, 0, 36) = 186.7731; at that payment the APR is 11%.
     const ActuarialProblem problem{{12, 1}, {flow("4000", 0)}, {flow("186.77", 1, {6, 30}, 24)}};
     CHECK(hundredths(solve(problem)) == 1100);
 }
@@ -136,7 +136,7 @@ TEST_CASE("First periods are counted back from the first payment") {
 TEST_CASE("No rate and several rates are told apart from one") {
     const ActuarialProblem too_little{{12, 1}, {flow("1000", 0)}, {flow("900", 1)}};
     CHECK(solve(too_little).trouble == ActuarialTrouble::no_rate);
-    // 100 in, 230 out, 132 in: worth nothing at 10 and at 20 % a period.
+    // 100 in, 230 out, 132 in: worth nothing at 10 and at 20% a period.
     const ActuarialProblem twice{{1, 1}, {flow("100", 0), flow("132", 2)}, {flow("230", 1)}};
     CHECK(solve(twice).trouble == ActuarialTrouble::several_rates);
 }

@@ -56,12 +56,12 @@ bool barred(const LoanFigures& f, Barred why) {
 
 } // namespace
 
-TEST_CASE("FHA: 3.5 % down, 1.75 % financed, 0.55 % a year for the term") {
-    // 12 USC 1709(b)(9): 3.5 % minimum investment; HUD 4155.2: whole dollars; ML 2023-05: premiums.
+TEST_CASE("FHA: 3.5% down, 1.75% financed, 0.55% a year for the term") {
+    // 12 USC 1709(b)(9): 3.5% minimum investment; HUD 4155.2: whole dollars; ML 2023-05: premiums.
     const LoanFigures f = Purchase("fha").down_percent("3.5").figures();
     REQUIRE(f.available());
     CHECK(f.base_loan == Money::dollars(386'000));
-    CHECK(f.upfront_fee == Money::dollars(6'755)); // 1.75 % of the base loan
+    CHECK(f.upfront_fee == Money::dollars(6'755)); // 1.75% of the base loan
     CHECK(f.loan == Money::dollars(392'755));
     CHECK(f.annual_percent == Percent(decimal("0.55")));
     CHECK(f.insurance.months() == 360);
@@ -71,7 +71,7 @@ TEST_CASE("FHA: 3.5 % down, 1.75 % financed, 0.55 % a year for the term") {
 TEST_CASE("FHA: the upfront premium's cents are paid in cash, the loan stays in whole dollars") {
     // HUD 4155.2: mortgage amount rounded down; all financed but for up to 49.99.
     const LoanFigures f = Purchase("fha", "397123.45").down_percent("3.5").figures();
-    CHECK(f.base_loan == Money::dollars(383'224)); // 96.5 % is 383,224.12
+    CHECK(f.base_loan == Money::dollars(383'224)); // 96.5% is 383,224.12
     CHECK(f.upfront_fee == money("6706.42"));
     CHECK(f.financed_fee == Money::dollars(6'706));
     CHECK(f.cash[CashPart::upfront_fee] == money("0.42"));
@@ -86,10 +86,10 @@ TEST_CASE("FHA annual premium by LTV, loan and term, ML 2023-05") {
         int paid;
     };
     for (const Row& row : {
-             Row{"400000", "10", 360, "0.50", 132},   // <= 90 %: eleven years
-             Row{"400000", "9.99", 360, "0.50", 360}, // > 90 %: the term
+             Row{"400000", "10", 360, "0.50", 132},   // <= 90%: eleven years
+             Row{"400000", "9.99", 360, "0.50", 360}, // > 90%: the term
              Row{"400000", "5", 360, "0.50", 360},
-             Row{"400000", "4.99", 360, "0.55", 360}, // > 95 %
+             Row{"400000", "4.99", 360, "0.55", 360}, // > 95%
              Row{"400000", "10", 180, "0.15", 132},   // <= 15 years
              Row{"400000", "9.99", 180, "0.40", 180},
          }) {
@@ -102,8 +102,8 @@ TEST_CASE("FHA annual premium by LTV, loan and term, ML 2023-05") {
     }
 }
 
-TEST_CASE("FHA: the score decides between 96.5 and 90 %") {
-    // 4000.1, second-hand: 580 and over 96.5 %; 500 to 579 90 %; under 500 none.
+TEST_CASE("FHA: the score decides between 96.5 and 90%") {
+    // 4000.1, second-hand: 580 and over 96.5%; 500 to 579 90%; under 500 none.
     Purchase c("fha");
     c.scenario.score = 580;
     CHECK(c.down_percent("3.5").figures().available());
@@ -164,7 +164,7 @@ TEST_CASE("VA funding fee before 7 April 2023, by the closing's date") {
     CHECK(c.figures().upfront_percent == Percent(decimal("2.15")));
 }
 
-TEST_CASE("USDA: total = base / 0.99 in whole dollars, 0.35 % a year for the term") {
+TEST_CASE("USDA: total = base / 0.99 in whole dollars, 0.35% a year for the term") {
     // Method of USDA's guarantee-fee form: 150,000 / 0.99 = 151,515, fee 1,515.15.
     const LoanFigures f = Purchase("usda", "150000").down_percent("0").figures();
     REQUIRE(f.available());
@@ -172,7 +172,7 @@ TEST_CASE("USDA: total = base / 0.99 in whole dollars, 0.35 % a year for the ter
     CHECK(f.upfront_fee == money("1515.15"));
     CHECK(f.cash[CashPart::upfront_fee] == money("0.15"));
     CHECK(f.insurance.months() == 360);
-    // Average of the first year's balances x 0.35 % / 12; what is averaged: 7 CFR 3555.
+    // Average of the first year's balances x 0.35% / 12; what is averaged: 7 CFR 3555.
     Money sum;
     for (int month = 0; month < 12; ++month) sum += f.schedule.balance(month);
     const Money year = percent_of(part_of(sum, 12, Rounding::half_away), Percent(decimal("0.35")),
@@ -182,16 +182,16 @@ TEST_CASE("USDA: total = base / 0.99 in whole dollars, 0.35 % a year for the ter
     CHECK(f.insurance.in_month(13) < f.insurance.in_month(1));
 }
 
-TEST_CASE("Conventional: no insurance at 80.00 % of value, insurance above") {
+TEST_CASE("Conventional: no insurance at 80.00% of value, insurance above") {
     const LoanFigures at_eighty = Purchase("conventional").down_percent("20").figures();
     CHECK(at_eighty.ltv == Ltv(decimal("80")));
     CHECK(at_eighty.insurance.months() == 0);
-    // Cut to two decimals, 80.0099 % is still 80.00 (Fannie Mae B2-1.2-01, from memory).
+    // Cut to two decimals, 80.0099% is still 80.00 (Fannie Mae B2-1.2-01, from memory).
     CHECK(Purchase("conventional").down("79961").figures().insurance.months() == 0);
     CHECK(Purchase("conventional").down("79960").figures().insurance.months() > 0);
 }
 
-TEST_CASE("Conventional: 97 % at most, and the conforming limits of 2025 and 2026") {
+TEST_CASE("Conventional: 97% at most, and the conforming limits of 2025 and 2026") {
     CHECK(Purchase("conventional").down_percent("3").figures().available());
     CHECK(barred(Purchase("conventional").down_percent("2.9").figures(), Barred::ltv_over_maximum));
     // FHFA: 806,500 for 2025, 832,750 for 2026.
@@ -203,7 +203,7 @@ TEST_CASE("Conventional: 97 % at most, and the conforming limits of 2025 and 202
     CHECK(c.down("293500").figures().available());
 }
 
-TEST_CASE("Contributions of interested parties, Fannie Mae B3-4.1-02: 3, 6 and 9 %") {
+TEST_CASE("Contributions of interested parties, Fannie Mae B3-4.1-02: 3, 6 and 9%") {
     struct Row {
         const char* down;
         const char* cap;

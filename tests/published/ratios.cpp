@@ -73,13 +73,13 @@ TEST_CASE("Maintenance and utilities at 14 cents a square foot") {
           money("210"));
 }
 
-TEST_CASE("A VA ratio is rounded to two digits before it is held to 41 %") {
+TEST_CASE("A VA ratio is rounded to two digits before it is held to 41%") {
     // 38 CFR 36.4340(d): 35.6 becomes 36.
     const RatioLimits& va = ratios("va");
     CHECK(va.whole_percents);
     const Money income = money("10000");
     CHECK(va.most(income, Percent(decimal("36"))) == money("3649.99"));
-    CHECK(va.most(income, va.back) == money("4149.99")); // 41.4999 %; 4,150 is 41.5 and so 42 %
+    CHECK(va.most(income, va.back) == money("4149.99")); // 41.4999%; 4,150 is 41.5 and so 42%
     CHECK(va.least_income(money("4150"), va.back) == money("10000.01"));
 }
 

@@ -86,7 +86,7 @@ TEST_CASE("H-24(B), the loan and its projected payments in whole dollars") {
 
 TEST_CASE("H-24(B), loan costs: A 1,802, B 672, C 3,198, D 5,672") {
     const CashAnswer answer = loan_estimate().answer();
-    CHECK(answer.scenario.cash[CashPart::points] == money("405")); // 0.25 % of the loan
+    CHECK(answer.scenario.cash[CashPart::points] == money("405")); // 0.25% of the loan
     CHECK(answer.scenario.cash[CashPart::points] + section(answer, CostSection::origination) ==
           money("1802"));
     CHECK(section(answer, CostSection::not_shopped_for) == money("672"));

@@ -16,7 +16,7 @@ using namespace quoin::test;
 
 namespace {
 
-/// 12 CFR 1026, Appendix H, form H-24(B): 162,000 at 3.875 % for 30 years, price 180,000.
+/// 12 CFR 1026, Appendix H, form H-24(B): 162,000 at 3.875% for 30 years, price 180,000.
 const LoanTerms sample_loan{Money::dollars(162'000), rate("3.875"), Months(360)};
 
 } // namespace
@@ -27,7 +27,7 @@ TEST_CASE("The payment of the sample Loan Estimate, H-24(B)") {
 
 TEST_CASE("Mortgage insurance of the samples: 82.35 a month, ended by payment 80") {
     const Schedule schedule = amortize(sample_loan);
-    // H-25(B) prints 82.35 and "years 1-7"; 12 USC 4901(18), 4902(b): scheduled 78 % of value.
+    // H-25(B) prints 82.35 and "years 1-7"; 12 USC 4901(18), 4902(b): scheduled 78% of value.
     CHECK(level_premium(sample_loan.loan, Percent(decimal("0.61")), 80).in_month(1) ==
           money("82.35"));
     const InsuranceEnd end = insurance_end(schedule, Money::dollars(180'000));
@@ -38,7 +38,7 @@ TEST_CASE("Mortgage insurance of the samples: 82.35 a month, ended by payment 80
     CHECK(schedule.balance(79) == money("140562.39"));
     CHECK(schedule.balance(80) == money("140254.51"));
     CHECK(end.midpoint == 180);
-    CHECK(end.last_automatic() == 80); // the payment that reaches 78 % still carries it
+    CHECK(end.last_automatic() == 80); // the payment that reaches 78% still carries it
 }
 
 TEST_CASE("In five years on the sample Loan Estimate: 56,582 paid, 15,773 of it principal") {
@@ -53,14 +53,14 @@ TEST_CASE("In five years on the sample Loan Estimate: 56,582 paid, 15,773 of it 
           Money::dollars(15'773));
 }
 
-TEST_CASE("Total interest percentage of the samples: 69.45 and 69.46 %") {
+TEST_CASE("Total interest percentage of the samples: 69.45 and 69.46%") {
     const Money interest = amortize(sample_loan).total_interest();
     const auto percent = [&](Money prepaid) {
         return multiply_divide((interest + prepaid).count(), 10'000, sample_loan.loan.count(),
                                Rounding::half_away);
     };
-    CHECK(percent(money("262")) == 6945);    // H-24(B): 69.45 %
-    CHECK(percent(money("279.04")) == 6946); // H-25(B): 69.46 %
+    CHECK(percent(money("262")) == 6945);    // H-24(B): 69.45%
+    CHECK(percent(money("279.04")) == 6946); // H-25(B): 69.46%
 }
 
 TEST_CASE("Prepaid interest of the samples: 17.44 a day on a 360-day year, 16 days 279.04") {
@@ -75,7 +75,7 @@ TEST_CASE("Prepaid interest of the samples: 17.44 a day on a 360-day year, 16 da
           money("17.20"));
 }
 
-TEST_CASE("APR of the sample Closing Disclosure, H-25(B): 4.174 %") {
+TEST_CASE("APR of the sample Closing Disclosure, H-25(B): 4.174%") {
     // 162,000 financed, 80 months of insurance, no prepaid charge, the first period one month.
     const Schedule schedule = amortize(sample_loan);
     std::vector<Money> payments;
@@ -85,7 +85,7 @@ TEST_CASE("APR of the sample Closing Disclosure, H-25(B): 4.174 %") {
     const auto apr = annual_percentage_rate(sample_loan.loan, payments);
     REQUIRE(apr.has_value());
     CHECK(apr->millionths() / 1000 == 4174);
-    // H-24(B) prints 4.274 %: with a prepaid finance charge of 1,871 (points 405, underwriting
+    // H-24(B) prints 4.274%: with a prepaid finance charge of 1,871 (points 405, underwriting
     // 1,097, monitoring 32 and 75, prepaid interest 262; which charges count is our inference).
     const auto with_charges =
         annual_percentage_rate(sample_loan.loan - Money::dollars(1'871), payments);
@@ -110,7 +110,7 @@ TEST_CASE("Payments in the commentary to 12 CFR 1026.43, to the dollar") {
 
 TEST_CASE("HUD's worked monthly premium: 43.26") {
     // HUD's premium calculation page: average 106,160.654166..., x 0.005 = 530.80, / 1.0225 =
-    // 519.12, / 12 = 43.26. The loan behind it, 106,605 at 7.5 %, is found by search: no other
+    // 519.12, / 12 = 43.26. The loan behind it, 106,605 at 7.5%, is found by search: no other
     // whole-dollar loan at a sixteenth of a percent has that average.
     const LoanTerms loan{Money::dollars(106'605), rate("7.5"), Months(360)};
     CHECK(level_payment(loan.loan, loan.rate, loan.term) == money("745.40"));
@@ -144,7 +144,7 @@ TEST_CASE("Payment per 1,000 as stored tables print it") {
 TEST_CASE("Examples in the documentation of numpy-financial") {
     // pmt(0.075/12, 15*12, 200000) = -1854.0247200054619
     CHECK(level_payment(Money::dollars(200'000), rate("7.5"), Months(180)) == money("1854.02"));
-    // ipmt, ppmt: 2,500 at 8.24 % over 12 months, payment 217.7486, total interest 112.98. Their
+    // ipmt, ppmt: 2,500 at 8.24% over 12 months, payment 217.7486, total interest 112.98. Their
     // schedule is not rounded month by month; ours differs by at most a cent a row.
     const Schedule schedule = amortize({Money::dollars(2'500), rate("8.24"), Months(12)});
     CHECK(schedule.payment() == money("217.75"));
@@ -159,7 +159,7 @@ TEST_CASE("Examples in the documentation of numpy-financial") {
     CHECK(schedule.total_interest() == money("112.97"));
 }
 
-TEST_CASE("A teaching note's loan: 100,000 at 6 %") {
+TEST_CASE("A teaching note's loan: 100,000 at 6%") {
     // Second-hand: payment 599.55, balance after a year 98,771.99.
     const Schedule schedule = amortize({Money::dollars(100'000), rate("6"), Months(360)});
     CHECK(schedule.payment() == money("599.55"));

@@ -42,7 +42,7 @@ FormPurchase estimate_with(const std::string& cost_patch, const std::string& inq
 } // namespace
 
 TEST_CASE("APR of the sample forms: within an eighth of what they print") {
-    // H-24(B) prints 4.274 %. The form counts the first period as one month; ours counts the
+    // H-24(B) prints 4.274%. The form counts the first period as one month; ours counts the
     // fifteen odd days too, whose interest is prepaid, and so comes out lower.
     const CashAnswer estimate = loan_estimate().answer();
     CHECK(estimate.scenario.cost_of_credit.first_period.odd_days == 15);
@@ -57,7 +57,7 @@ TEST_CASE("APR of the sample forms: within an eighth of what they print") {
     const auto plain = annual_percentage_rate(credit.amount_financed, disclosed_payments(f));
     CHECK((plain.value().millionths() + 500) / 1000 == 4274);
 
-    // H-25(B) prints 4.174 %, with no prepaid finance charge at all; ours holds the points, the
+    // H-25(B) prints 4.174%, with no prepaid finance charge at all; ours holds the points, the
     // underwriting fee, monitoring and prepaid interest, and still is within an eighth.
     const CashAnswer disclosure = closing_disclosure().answer();
     CHECK(apart(disclosure, "4.174") <= eighth);
@@ -167,7 +167,7 @@ TEST_CASE("Points that the seller pays are no finance charge, a lender's or a pr
 }
 
 TEST_CASE("Points are for the loan of the form, of the financed fee too where there is one") {
-    // VA: a point of 400,000 and of the funding fee on it; 38 USC 3729: 2.15 %.
+    // VA: a point of 400,000 and of the funding fee on it; 38 USC 3729: 2.15%.
     Purchase home("va");
     home.down("0").quoted("6.5", "1");
     const LoanFigures f = home.figures();
@@ -225,9 +225,9 @@ void check_cap(const CapRow& row) {
 
 } // namespace
 
-TEST_CASE("Conventional contributions: 9, 6 and 3 %, both sides of 75.00 and 90.00 % LTV") {
-    // Fannie Mae B3-4.1-02 (second-hand): 9 % to 75 %, 6 % from 75.01 to 90 %, 3 % above. LTV is
-    // cut to two decimals (B2-1.2-01, from memory), so 90.0097 % is 90.00 and 90.01 % is not.
+TEST_CASE("Conventional contributions: 9, 6 and 3%, both sides of 75.00 and 90.00% LTV") {
+    // Fannie Mae B3-4.1-02 (second-hand): 9% to 75%, 6% from 75.01 to 90%, 3% above. LTV is
+    // cut to two decimals (B2-1.2-01, from memory), so 90.0097% is 90.00 and 90.01% is not.
     for (const CapRow& row : {
              CapRow{"conventional", "100000", "25", "9", "36000"},
              CapRow{"conventional", "300000", "75", "9", "36000"},
@@ -242,7 +242,7 @@ TEST_CASE("Conventional contributions: 9, 6 and 3 %, both sides of 75.00 and 90.
     }
 }
 
-TEST_CASE("FHA and USDA contributions: 6 % at any LTV") {
+TEST_CASE("FHA and USDA contributions: 6% at any LTV") {
     // HUD 4000.1 II.A (second-hand); HB-1-3555 (from memory).
     for (const CapRow& row : {
              CapRow{"fha", "300000", "75", "6", "24000"},
@@ -256,7 +256,7 @@ TEST_CASE("FHA and USDA contributions: 6 % at any LTV") {
 }
 
 TEST_CASE(
-    "VA: 4 % of concessions, prepaids, the fee and a buydown among them, costs and points not") {
+    "VA: 4% of concessions, prepaids, the fee and a buydown among them, costs and points not") {
     // VA Pamphlet 26-7, chapter 8 (second-hand).
     Purchase home("va");
     home.down("0").quoted("6.5", "2");
@@ -284,7 +284,7 @@ TEST_CASE(
     CHECK(uncounted.credits.by_use[CreditUse::closing_costs] == money("9000"));
     CHECK(uncounted.credits.by_use[CreditUse::prepaids] == cap);
     CHECK(uncounted.credits.over_cap == money("40000") - money("8172") - money("9000") - cap);
-    // The buyer's funding fee is a concession: 2.15 % of 400,000, paid in cash.
+    // The buyer's funding fee is a concession: 2.15% of 400,000, paid in cash.
     home.scenario.finance_fee = false;
     const LoanFigures fee = with({CreditUse::upfront_fee}, "9000");
     CHECK(fee.credits.by_use[CreditUse::upfront_fee] == money("8600"));

@@ -15,7 +15,7 @@ std::string told(std::string_view row, std::string_view beside = {}) {
 } // namespace
 
 TEST_CASE("The bands of a row are told in words, with the units of their figures") {
-    CHECK(told("ltv > 90, <= 95") == "LTV over 90 % up to 95 %");
+    CHECK(told("ltv > 90, <= 95") == "LTV over 90% up to 95%");
     CHECK(told("dwelling_value > 300000, <= 400000") ==
           "dwelling value over $300,000 up to $400,000");
     CHECK(told("term > 180; base_loan <= 726200; score >= 720, < 760") ==
@@ -26,6 +26,6 @@ TEST_CASE("The bands of a row are told in words, with the units of their figures
 }
 
 TEST_CASE("What two rows share is left out of what tells them apart") {
-    CHECK(told("term > 180; ltv > 95", "term > 180; ltv > 90, <= 95") == "LTV over 95 %");
+    CHECK(told("term > 180; ltv > 95", "term > 180; ltv > 90, <= 95") == "LTV over 95%");
     CHECK(told("term > 180; ltv > 95", "term > 180; ltv > 95").empty());
 }

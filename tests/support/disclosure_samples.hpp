@@ -1,5 +1,5 @@
 // The purchase of sample forms H-24(B) and H-25(B), 12 CFR 1026, Appendix H, as files people write:
-// 180,000 for the home, 162,000 borrowed for 30 years at 3.875 % with a quarter of a point.
+// 180,000 for the home, 162,000 borrowed for 30 years at 3.875% with a quarter of a point.
 #pragma once
 
 #include <memory>
@@ -38,7 +38,7 @@ inline const char* const form_place_text = R"({
 
 /// Sections A to C, E and H of the Loan Estimate. Which of them are finance charges (12 CFR 1026.4)
 /// the form does not print: what the lender asks for itself and what serves through the life of the
-/// loan, with points and prepaid interest, make the 4.274 % that it prints.
+/// loan, with points and prepaid interest, make the 4.274% that it prints.
 inline const char* const estimate_costs_text = R"([
   {"name": "Appraisal", "section": "services not shopped for", "amount": "405"},
   {"name": "Credit report", "section": "services not shopped for", "amount": "30"},
@@ -94,7 +94,7 @@ inline const char* const closing_costs_text = R"([
 ])";
 
 /// Section A is the lender's own: a quarter of a point, application and underwriting fees. The
-/// form's 82.35 a month of mortgage insurance is 0.61 % of the loan a year.
+/// form's 82.35 a month of mortgage insurance is 0.61% of the loan a year.
 inline const char* const form_sheet_text = R"({
   "format": "quoin/rates/1", "id": "form", "date": "2013-02-15", "good_through": "2013-04-16",
   "status": "sample", "lender": {"name": "Lender", "license": "none"},

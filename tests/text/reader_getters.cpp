@@ -90,7 +90,7 @@ TEST_CASE("Rate: 0 to 100 percent with at most six decimals") {
     CHECK(read_it("0", get).first == rate("0"));
     CHECK(read_it("100", get).first == rate("100"));
     refuses({"\"-0.125\"", "100.000001", "\"6.1250001\""}, "not-a-rate", get);
-    refuses({"\"6 %\"", "null"}, "not-a-decimal", get);
+    refuses({"\"6%\"", "null"}, "not-a-decimal", get);
     misses(get);
 }
 

@@ -49,7 +49,7 @@ struct ExtraSaves {
     int payments = 0;
     int payments_saved = 0;
     Money interest_saved;
-    Money insurance_saved; ///< conventional: balance paid down to 80 % sooner, if asked for
+    Money insurance_saved; ///< conventional: balance paid down to 80% sooner, if asked for
     Date last_due;
 };
 

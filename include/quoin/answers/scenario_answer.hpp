@@ -42,7 +42,7 @@ struct InsuranceAnswer {
     int payments = 0;              ///< that carry it; 0: none
     bool paid_up = false;          ///< at closing, in a single premium
     std::optional<Date> last_date; ///< of the last payment that carries it
-    int on_request_payment = 0;    ///< conventional: balance at 80 % of value; else 0
+    int on_request_payment = 0;    ///< conventional: balance at 80% of value; else 0
     std::optional<Date> on_request_date;
     bool whole_term = false;
 };
@@ -82,7 +82,7 @@ struct ScenarioAnswer {
     [[nodiscard]] bool available() const { return refusals.empty(); }
 };
 
-/// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5 % down is 95.00 %.
+/// LTV to two decimals, half away from zero: a loan cut to whole dollars at 5% down is 95.00%.
 [[nodiscard]] Ltv shown_ltv(Money base_loan, Money value);
 
 [[nodiscard]] ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,

@@ -1,6 +1,6 @@
 // Percent, Points and Ltv: three decimals that must not be mistaken for one another.
 //
-//   Percent  a share of any base: 3.5 % down, a 1.75 % premium
+//   Percent  a share of any base: 3.5% down, a 1.75% premium
 //   Points   a share of the loan paid for a rate; negative points are a credit
 //   Ltv      base loan over value, in percent, truncated to two decimals
 //

@@ -21,9 +21,9 @@ namespace quoin {
 
 class Rate {
   public:
-    /// millionths of a percent x months of a year x 100 %.
+    /// millionths of a percent x months of a year x 100%.
     static constexpr std::int64_t monthly_denominator = 1'200'000'000;
-    static constexpr std::int64_t max_millionths = 100'000'000; ///< 100 % a year
+    static constexpr std::int64_t max_millionths = 100'000'000; ///< 100% a year
 
     constexpr Rate() = default;
 

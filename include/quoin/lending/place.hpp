@@ -69,7 +69,7 @@ struct Place {
     std::vector<Levy> levies;
     std::vector<Exemption> exemptions;
     std::optional<LandOnly> land_only;
-    std::vector<TaxDue> tax_due; ///< shares of 100 %; empty: not known, so no escrow is figured
+    std::vector<TaxDue> tax_due; ///< shares of 100%; empty: not known, so no escrow is figured
     EscrowTerms escrow;
     std::vector<District> districts;
     Percent dwelling_percent; ///< of the price: what homeowner's insurance has to rebuild

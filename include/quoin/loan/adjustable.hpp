@@ -48,7 +48,7 @@ enum class AdjustableProblem {
     negative_life_cap,
     value_too_fine,      ///< margin, floor or a cap is finer than a rate can be
     ceiling_under_floor, ///< initial rate + life cap is below the floor, or the margin
-    ceiling_too_high,    ///< above 100 %
+    ceiling_too_high,    ///< above 100%
 };
 /// Each problem once, in the order above.
 [[nodiscard]] std::vector<AdjustableProblem> adjustable_problems(const LoanTerms& loan,

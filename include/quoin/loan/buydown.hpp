@@ -1,6 +1,6 @@
 // A temporary buydown: someone else's money pays part of the first years' payments.
 //
-//   2-1 on 250,000 at 6.5 %, 30 years: pays as at 4.5 % for a year, as at 5.5 % for the next
+//   2-1 on 250,000 at 6.5%, 30 years: pays as at 4.5% for a year, as at 5.5% for the next
 //   Buydown b = buy_down({loan, rate, term}, {Percent 2, Percent 1});
 //   b.years[0].payment, b.years[0].subsidy, b.total_subsidy()
 //

@@ -73,7 +73,7 @@ struct YearRows {
 struct AnnualMethod {
     std::string_view name; ///< in a program's file
     /// It is the premium of a lender's mortgage insurance: the yearly percent is the rate sheet's,
-    /// due where over 80 % of value is lent until the Homeowners Protection Act ends it, and may be
+    /// due where over 80% of value is lent until the Homeowners Protection Act ends it, and may be
     /// paid up at closing. Else it is the program's `annual_fee`, for its `annual_fee_months`.
     bool is_lenders = false;
     int rounding = 0; ///< number in docs/roundings.md

@@ -1,6 +1,6 @@
 // The level payment of a loan: P r (1+r)^n / ((1+r)^n - 1), rounded once, half away from zero.
 //
-//   level_payment(Money::dollars(250000), Rate 6.5 %, Months(360))  ->  $1,580.17
+//   level_payment(Money::dollars(250000), Rate 6.5%, Months(360))  ->  $1,580.17
 //
 // The rate of a month is the yearly rate over twelve, unrounded. A rate of zero divides the loan by
 // the months. Terms of 1 to 480 months; loans of 0 and more.

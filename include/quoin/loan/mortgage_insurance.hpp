@@ -33,8 +33,8 @@ class MonthlyPremium {
 /// The dates of 12 USC 4901-4902 as payment numbers. The payment that reaches the balance still
 /// carries the premium.
 struct InsuranceEnd {
-    int on_request = 0; ///< first payment after which the balance is <= 80 % of value: 4902(a)
-    int automatic = 0;  ///< first payment after which the scheduled balance is <= 78 %: 4902(b)
+    int on_request = 0; ///< first payment after which the balance is <= 80% of value: 4902(a)
+    int automatic = 0;  ///< first payment after which the scheduled balance is <= 78%: 4902(b)
     int midpoint = 0;   ///< half of the amortization period, an odd month counted in: 4902(c)
     /// The last payment that carries the premium without a request: automatic, or the midpoint.
     [[nodiscard]] int last_automatic() const { return automatic < midpoint ? automatic : midpoint; }

@@ -45,7 +45,7 @@ struct Scenario {
     std::optional<int> score;
     bool finance_fee = true; ///< the program's upfront fee goes into the loan
     EntitlementUse use = EntitlementUse::first;
-    bool end_mi_on_request = false; ///< at 80 % of value instead of the automatic 78 %
+    bool end_mi_on_request = false; ///< at 80% of value instead of the automatic 78%
     bool single_premium = false;    ///< a lender's mortgage insurance is paid up at closing
     bool finance_premium = false;   ///< and that premium goes into the loan
     Money extra_principal;          ///< each month

@@ -1,6 +1,6 @@
 // A table of text: columns as wide as their cells, headings wrapped, numbers to the right.
 //
-//   Table table({{"", Align::left}, {"Conventional, 5 % down", Align::right}});
+//   Table table({{"", Align::left}, {"Conventional, 5% down", Align::right}});
 //   table.row({"principal and interest", "$2,845.12"});
 //   table.rule();
 //   std::cout << table.text();

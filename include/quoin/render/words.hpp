@@ -14,7 +14,7 @@ namespace quoin {
 
 [[nodiscard]] std::string words(const Refusal& refusal,
                                 const Catalogue& say = catalogue_in(Language::english));
-/// "FHA, 3.5 % down cannot be had: ...", of a scenario by its name.
+/// "FHA, 3.5% down cannot be had: ...", of a scenario by its name.
 [[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal,
                                         const Catalogue& say = catalogue_in(Language::english));
 /// "the credit score is below the program's minimum; ...", of all of them.
@@ -49,7 +49,7 @@ jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::eng
 /// "30 years", "15 years", "181 months".
 [[nodiscard]] std::string term_text(Months term,
                                     const Catalogue& say = catalogue_in(Language::english));
-/// "6.125 % note rate, APR 6.4 %, 30 years, ..." : what must stand beside a payment.
+/// "6.125% note rate, APR 6.4%, 30 years, ..." : what must stand beside a payment.
 [[nodiscard]] std::string terms_line(const ScenarioTerms& terms,
                                      const Catalogue& say = catalogue_in(Language::english));
 

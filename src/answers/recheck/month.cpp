@@ -23,8 +23,8 @@ void add_premium(const RecheckCase& of, const AnnualMethod& method, Ledger& ledg
                   premium, rounded_by(method.rounding), f.monthly[MonthPart::mortgage_insurance]);
 }
 
-/// The last payment with conventional insurance, as disclosed: the first that leaves 78 % of value
-/// or less (80 % on request), at the latest the middle of the term.
+/// The last payment with conventional insurance, as disclosed: the first that leaves 78% of value
+/// or less (80% on request), at the latest the middle of the term.
 void add_end(const RecheckCase& of, Ledger& ledger) {
     const bool request = of.rules.scenario.end_mi_on_request;
     ledger.given(
@@ -44,7 +44,7 @@ void add_insurance(const RecheckCase& of, Ledger& ledger) {
     const AnnualMethod* method = of.rules.program->annual;
     if (method == nullptr) return;
     const bool factor = method->is_lenders;
-    if (f.annual_percent == Percent{}) return; // 80 % of value or less, paid up, or free
+    if (f.annual_percent == Percent{}) return; // 80% of value or less, paid up, or free
     const BandTable& table = *of.rules.yearly_percent().rule();
     const int row = f.row(factor ? Lookup::mi_factor : Lookup::annual_fee);
     const GroundRule rule = factor ? GroundRule(rule_of_sheet(of, FileRule::sheet_insurance))

@@ -10,7 +10,7 @@ import {minus} from './terms';
 
 function moved_by(by: string): string {
     if (by === '0') return say.afford.moves.as_it_stands;
-    return by.startsWith('-') ? `${minus(by)} %` : `+${by} %`;
+    return by.startsWith('-') ? `${minus(by)}%` : `+${by}%`;
 }
 
 function IncomeRow({one}: {one: ShiftIncome}) {

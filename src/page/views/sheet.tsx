@@ -1,7 +1,7 @@
 // The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
 import {months_of, parts_of} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
-import {brief, date, dollars, is_zero, percent, plain, term, unbroken} from '../figures';
+import {brief, date, dollars, is_zero, percent, plain, term} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -194,7 +194,7 @@ function Months({answer}: {answer: Quote}) {
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {unbroken(brief(one.terms.name))}
+                                    {brief(one.terms.name)}
                                 </th>
                             ))}
                         </tr>

@@ -6,10 +6,10 @@
 namespace quoin::english {
 
 inline constexpr JumpWords jumps = {
-    .ltv_moved = "LTV {} to {} %: {}",
+    .ltv_moved = "LTV {} to {}%: {}",
     .none = "none",
-    .percent = "{} %",
-    .percent_a_year = "{} % a year",
+    .percent = "{}%",
+    .percent_a_year = "{}% a year",
     .note_rate = "note rate {} to {}{}",
     .points = "points {} to {}{}",
     .upfront_fee = "upfront fee {} to {}{}",

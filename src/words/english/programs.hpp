@@ -8,7 +8,7 @@ namespace quoin::english {
 inline constexpr ProgramsWords programs = {
     .title = "The loan programs and the rates of the day",
     .ladder = "{}, locked {} days: {}",
-    .rung = "{} % at {}",
+    .rung = "{}% at {}",
     .not_to_be_had = "Not to be had: {}.",
     .points_before_adjustments =
         "Points are percents of the loan before adjustments for score, loan to value and term; a "

@@ -15,8 +15,8 @@ const rates = {
     lowest: 'lowest without points',
     up_to_points: ({points}: Texts<'points'>) =>
         points === '1' ? 'lowest with up to 1 point' : `lowest with up to ${points} points`,
-    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate} %, listed at ${points} points`,
-    noted: ({rate}: Texts<'rate'>) => `${rate} %`,
+    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate}%, listed at ${points} points`,
+    noted: ({rate}: Texts<'rate'>) => `${rate}%`,
     quoted: 'quoted by a lender…',
     rate_quoted: 'Rate quoted',
     points_quoted: 'Points quoted',
@@ -46,8 +46,8 @@ const premiums = {
 };
 
 const insurance_ends = {
-    automatic: 'by itself, at 78 %',
-    request: 'when asked for, at 80 %',
+    automatic: 'by itself, at 78%',
+    request: 'when asked for, at 80%',
 };
 
 /// What was changed in a loan, after its name.

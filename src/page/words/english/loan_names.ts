@@ -4,7 +4,7 @@ import type {Texts} from '../phrase';
 export const loan_names = {
     all_the_cash: 'all the cash there is',
     nothing_down: 'nothing down',
-    percent_down: ({percent}: Texts<'percent'>) => `${percent} % down`,
+    percent_down: ({percent}: Texts<'percent'>) => `${percent}% down`,
     amount_down: ({amount}: Texts<'amount'>) => `${amount} down`,
     fee_in_cash: 'fee in cash',
     bought_down: ({buydown}: Texts<'buydown'>) => `bought down ${buydown}`,
