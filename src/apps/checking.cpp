@@ -2,9 +2,9 @@
 #include "checking.hpp"
 
 #include <fmt/format.h>
-#include <quoin/words/figures.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/table.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin::apps {
 namespace {

@@ -52,7 +52,8 @@ struct Typed {
     const Command* command = nullptr;
     Given given; ///< with what was given as an empty text; a flag is there where it holds
     bool json = false;
-    std::string rates;            ///< a folder; empty: not said
+    Language language = Language::english; ///< that is answered in
+    std::string rates;                     ///< a folder; empty: not said
     const Whole* whole = nullptr; ///< null: in the program that leaves some work to the whole one
 };
 

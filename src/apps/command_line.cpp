@@ -26,14 +26,15 @@ Result fault_of(const std::string& what) {
     return {fault, {}, "quoin: a fault of the program, not of your input: " + what + "\n"};
 }
 
-Result result_of(const std::function<Outcome()>& work, bool json) {
+Result result_of(const std::function<Outcome()>& work, const Typed& typed) {
     try {
         Outcome outcome = work();
         return {outcome.input_sound ? done : input_wrong, std::move(outcome.output),
                 std::move(outcome.errors)};
     } catch (const Refused& refused) {
         const Findings& findings = refused.findings();
-        return {input_wrong, {}, json ? json_text_of(findings) : text_of(findings)};
+        const Catalogue& say = catalogue_in(typed.language);
+        return {input_wrong, {}, typed.json ? json_text_of(findings, say) : text_of(findings, say)};
     } catch (const Stopped&) {
         return {stopped, {}, "quoin: stopped before there was an answer\n"};
     } catch (const LeftToWhole&) {
@@ -60,7 +61,7 @@ Result run(const std::vector<std::string>& arguments, const Whole* whole) {
         no_work = parse(arguments, typed);
         return Outcome{};
     };
-    Result result = result_of(parsing, false);
+    Result result = result_of(parsing, Typed{});
     if (no_work) return std::move(*no_work);
     if (result.code != done) return result;
     const auto work = [&] {
@@ -71,7 +72,7 @@ Result run(const std::vector<std::string>& arguments, const Whole* whole) {
             return Outcome{};
         }
     };
-    result = result_of(work, typed.json);
+    result = result_of(work, typed);
     return no_work ? std::move(*no_work) : result;
 }
 

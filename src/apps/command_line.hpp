@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "command.hpp"
 #include "whole.hpp"
 
 namespace quoin::apps {
@@ -25,9 +26,9 @@ struct Result {
     bool left_to_whole = false; ///< nothing was done: the whole program has to
 };
 
-/// Does the work of a command. Whatever the work throws becomes a message, as JSON where that was
-/// asked for, and an exit code, with nothing on standard output.
-[[nodiscard]] Result result_of(const std::function<Outcome()>& work, bool json);
+/// Does the work of a command. Whatever the work throws becomes a message in its language, as JSON
+/// where that was asked for, and an exit code, with nothing on standard output.
+[[nodiscard]] Result result_of(const std::function<Outcome()>& work, const Typed& typed);
 
 /// Runs one command. `arguments` without the program's name. Writes nothing itself, but the line
 /// that says how far a long search is, and what a server has to say. Where `whole` is null, a

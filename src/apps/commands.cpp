@@ -34,6 +34,7 @@ using enum QuestionOption::Kind;
 
 Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
     Asked asked{desk, inquiry, {}, &not_interrupted()};
+    asked.language = typed.language;
     for (const QuestionOption& option : typed.command->question->options) {
         for (std::string& text : typed.given.all(option.name)) {
             const bool counts = option.is_repeated() || option.kind == flag || !text.empty();
@@ -50,12 +51,18 @@ Form form_of(const Typed& typed) {
     return typed.json || !question.has(Form::text) ? question.forms.front() : Form::text;
 }
 
+/// Of an answer that is no question's.
+Outcome told(const Typed& typed, const auto& answer) {
+    const Catalogue& say = catalogue_in(typed.language);
+    return {typed.json ? json_text_of(answer, say) : text_of(answer, say)};
+}
+
 Outcome told(const Typed& typed, Asked asked) {
     return {typed.command->question->text(std::move(asked), form_of(typed))};
 }
 
 std::unique_ptr<Loaded> loaded_for(const Typed& typed) {
-    return load_inquiry(typed.given.one("inquiry"), typed.rates);
+    return load_inquiry(typed.given.one("inquiry"), typed.rates, typed.language);
 }
 
 Outcome ask(const Typed& typed) {
@@ -73,7 +80,7 @@ Outcome recheck(const Typed& typed) {
     const std::size_t scenario = scenario_named(loaded->inquiry, typed.given.one("scenario"));
     const RecheckAnswer answer = quoin::recheck(loaded->sitting(), scenario);
     write_file(file, whole.xlsx_bytes(workbook_told(answer)), typed.given.has("force"));
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return told(typed, answer);
 }
 
 Outcome afford(const Typed& typed) {
@@ -162,12 +169,12 @@ Outcome pay(const Typed& typed) {
         "--rate", typed.given.one("rate"),
         {.kind = Wanted::Kind::yearly_percent, .most = Decimal::whole(100), .such = "6.5"});
     const PaymentAnswer answer = payment({loan, rate, term_from(typed.given)});
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return told(typed, answer);
 }
 
 Outcome tell_apr(const Typed& typed) {
     const AprAnswer answer = load_apr(typed.given.one("file"));
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return told(typed, answer);
 }
 
 Outcome check(const Typed& typed) {
@@ -186,10 +193,11 @@ Outcome list_of_book(const Typed& typed) {
     const Listing what = word == "plans"  ? Listing::plans
                          : word == "lots" ? Listing::lots
                                           : Listing::options;
-    const PriceBook book = load_price_book(typed.given.one("pricebook"));
+    const PriceBook book = load_price_book(typed.given.one("pricebook"), typed.language);
+    const Catalogue& say = catalogue_in(typed.language);
     return {typed.json               ? listing_json(book, what)
-            : typed.given.has("csv") ? listing_csv(book, what)
-                                     : listing_text(book, what)};
+            : typed.given.has("csv") ? listing_csv(book, what, say)
+                                     : listing_text(book, what, say)};
 }
 
 Outcome serve(const Typed& typed) {

@@ -158,10 +158,10 @@ std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string&
     });
 }
 
-PriceBook load_price_book(const std::string& file) {
-    return load(file, FileMeant::price_book, [](const Document& document, Findings& findings) {
+PriceBook load_price_book(const std::string& file, Language language) {
+    return load(file, FileMeant::price_book, [&](const Document& document, Findings& findings) {
         Document book = document;
-        choose_texts(book, Language::english, findings);
+        choose_texts(book, language, findings);
         return read_book(book, findings);
     });
 }
@@ -175,10 +175,10 @@ namespace {
 /// A price book names a place; its own mistakes come first, and those of the lending data where
 /// they may be why the place is not there.
 void check_place(const Document& document, const PriceBook& book, const std::string& rates,
-                 Findings& findings) {
+                 Language language, Findings& findings) {
     if (!findings.none()) return;
     Findings of_lending;
-    const Lending lending = load_lending(rates, of_lending);
+    const Lending lending = load_lending(rates, of_lending, language);
     if (index_of(lending.places, book.community.place)) return;
     if (!of_lending.none()) {
         findings = std::move(of_lending);
@@ -239,7 +239,8 @@ void check_as(FileKind kind, const Document& document, const std::string& rates,
     const Date day = asked.value_or(today());
     switch (kind) {
     case FileKind::price_book:
-        check_place(document, read_book(document, checked.findings), rates, checked.findings);
+        check_place(document, read_book(document, checked.findings), rates, language,
+                    checked.findings);
         break;
     case FileKind::inquiry: {
         const auto loaded = read_all(document, rates, Sheets::all, language, checked.findings);

@@ -49,7 +49,8 @@ struct Loaded {
                                    Findings& findings, Language language = Language::english);
 
 /// Throws Refused likewise.
-[[nodiscard]] PriceBook load_price_book(const std::string& file);
+[[nodiscard]] PriceBook load_price_book(const std::string& file,
+                                        Language language = Language::english);
 
 /// Throws Refused likewise.
 [[nodiscard]] AprAnswer load_apr(const std::string& file);

@@ -119,10 +119,10 @@ struct Sub {
 void add_command(CLI::App& program, Sub& sub) {
     const Command& command = *sub.command;
     sub.app = program.add_subcommand(std::string(command.name), std::string(command.summary));
-    sub.app->footer(
-        "Example:\n  " + std::string(command.example) +
-        "\n\n--json and --rates DIR go with every command; 'quoin --help' explains them.\n");
-    sub.app->fallthrough(); // --json and --rates may stand on either side of the command's name
+    sub.app->footer("Example:\n  " + std::string(command.example) +
+                    "\n\n--json, --language and --rates go with every command; 'quoin --help' "
+                    "explains them.\n");
+    sub.app->fallthrough(); // those may stand on either side of the command's name
     sub.add(*sub.app, command.options);
     if (!command.group) return;
     CLI::Option_group* group = sub.app->add_option_group(std::string(command.group->name),
@@ -134,8 +134,8 @@ void add_command(CLI::App& program, Sub& sub) {
 /// The command asked for, or the word that stands where it should; empty where there is none.
 std::string command_word(const std::vector<std::string>& arguments) {
     for (std::size_t i = 0; i < arguments.size(); ++i) {
-        if (arguments[i] == "--rates") {
-            ++i; // its folder
+        if (arguments[i] == "--rates" || arguments[i] == "--language") {
+            ++i; // its value
         } else if (!arguments[i].empty() && arguments[i].front() != '-') {
             return arguments[i];
         }
@@ -156,6 +156,22 @@ std::string use_message(const std::vector<std::string>& arguments, const std::st
         word.empty() ? "quoin: " + what + "\n" : "quoin: no command \"" + word + "\"\n";
     if (!near.empty()) message += "  did you mean \"" + near + "\"?\n";
     return message + "  'quoin --help' lists the commands\n";
+}
+
+std::vector<std::string> language_codes() {
+    std::vector<std::string> known;
+    for (const auto& language : codes<Language>) known.emplace_back(language.code);
+    return known;
+}
+
+/// "en (English) or es (español)"
+std::string languages() {
+    std::string all;
+    for (const auto& language : codes<Language>) {
+        all += (all.empty() ? "" : " or ") + std::string(language.code) + " (" +
+               std::string(language.word) + ")";
+    }
+    return all;
 }
 
 /// Help and version go to standard output and are no mistake; everything else is wrong use.
@@ -181,6 +197,9 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
     program.add_option("--rates", typed.rates,
                        "folder of programs/, sheets/ and places/ (else $QUOIN_RATES, else the data "
                        "that came with the program)");
+    std::string language;
+    program.add_option("--language", language, "answer in this language: " + languages())
+        ->check(CLI::IsMember(language_codes()).description(""));
     program.require_subcommand(1);
     std::deque<Sub> subs;
     for (const Command& command : commands())
@@ -191,6 +210,7 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
     } catch (const CLI::ParseError& error) {
         return parse_ended(program, arguments, error);
     }
+    typed.language = meaning_in(codes<Language>, language).value_or(typed.language);
     for (const Sub& sub : subs) {
         if (!sub.app->parsed()) continue;
         typed.command = sub.command;

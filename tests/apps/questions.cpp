@@ -241,13 +241,13 @@ TEST_CASE("A fault of the program: code 3, and what was answered so far is not w
                 row.thrown();
                 return apps::Outcome{"half an answer"};
             },
-            false);
+            apps::Typed{});
         CHECK(result.code == row.code);
         CHECK(result.output.empty());
     }
     const Result fault =
-        apps::result_of([]() -> apps::Outcome { throw Broken("lines must sum"); }, false);
+        apps::result_of([]() -> apps::Outcome { throw Broken("lines must sum"); }, apps::Typed{});
     CHECK(fault.errors.find("a fault of the program, not of your input: lines must sum") !=
           std::string::npos);
-    CHECK(apps::result_of([] { return apps::Outcome{}; }, false).code == apps::done);
+    CHECK(apps::result_of([] { return apps::Outcome{}; }, apps::Typed{}).code == apps::done);
 }

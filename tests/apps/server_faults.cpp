@@ -75,7 +75,7 @@ TEST_CASE("On the command line a fault of any kind ends with 3") {
     for (const std::function<Outcome()>& fault : std::vector<std::function<Outcome()>>{
              []() -> Outcome { throw Broken("a promise"); },
              []() -> Outcome { throw std::bad_alloc(); }, []() -> Outcome { throw 7; }}) {
-        const Result result = result_of(fault, false);
+        const Result result = result_of(fault, Typed{});
         CHECK(result.code == apps::fault);
         CHECK(result.output.empty());
         CHECK(result.errors.find("a fault of the program") != std::string::npos);

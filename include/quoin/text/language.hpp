@@ -4,6 +4,7 @@
 //   {"name": {"en": "Cedar deck", "es": "Terraza de cedro"}}     each in their own language
 #pragma once
 
+#include <array>
 #include <cstdint>
 
 #include <quoin/text/codes.hpp>
@@ -16,6 +17,19 @@ enum class Language : std::uint8_t { english, spanish };
 template <>
 inline constexpr auto codes<Language> = coded<Language>({{Language::english, "en", "English"},
                                                          {Language::spanish, "es", "español"}});
+
+/// One of something for each language.
+template <class T>
+class EachLanguage {
+  public:
+    [[nodiscard]] T& operator[](Language language) { return each_[index(language)]; }
+    [[nodiscard]] const T& operator[](Language language) const { return each_[index(language)]; }
+
+  private:
+    static std::size_t index(Language language) { return static_cast<std::size_t>(language); }
+
+    std::array<T, codes<Language>.size()> each_{};
+};
 
 /// Puts one text in the place of every object of languages: the one in `language`, or the first
 /// where there is none. Findings: a language that is none, and what is no text.

@@ -61,17 +61,39 @@ std::vector<Found> read_files(const fs::path& folder, Findings& left_out) {
     return found;
 }
 
+/// The lending data in every language. Throws Refused.
+EachLanguage<Lending> read_lending_in_each(const std::string& rates) {
+    EachLanguage<Lending> lending;
+    for (const auto& language : codes<Language>) {
+        Findings findings;
+        lending[language.meaning] = load_lending(rates, findings, language.meaning);
+        if (!findings.none()) throw Refused(std::move(findings));
+    }
+    return lending;
+}
+
+/// A price book in every language; what is wrong in several is told once.
+CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguage<Lending>& lending,
+                   Findings& findings) {
+    CaseBook read{id_of(found.file, folder), {}, {}, {}};
+    for (const auto& [language, code, name] : codes<Language>) {
+        Document document = found.document;
+        choose_texts(document, language, findings);
+        PriceBook book = read_book(document, findings);
+        book.file = read.id; // what a request is told about it names no folder of this machine
+        read.desks[language] = {std::move(book), lending[language]};
+        if (!findings.none()) break;
+    }
+    return read;
+}
+
 std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path& folder,
-                                 const Lending& lending, Findings& left_out) {
+                                 const EachLanguage<Lending>& lending, Findings& left_out) {
     std::vector<CaseBook> books;
     for (const Found& each : of_kind(found, FileKind::price_book)) {
         Findings findings;
-        PriceBook book = read_book(each.document, findings);
-        if (findings.none()) {
-            const std::string id = id_of(each.file, folder);
-            book.file = id; // what a request is told about it names no folder of this machine
-            books.push_back({id, {std::move(book), lending}, {}, {}});
-        }
+        CaseBook book = read_case(each, folder, lending, findings);
+        if (findings.none()) books.push_back(std::move(book));
         left_out.take(std::move(findings));
     }
     return books;
@@ -97,7 +119,8 @@ void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBoo
     for (CaseBook& book : books) {
         if (book.id != id) continue;
         Findings findings;
-        const Inquiry inquiry = read_inquiry(found.document, book.desk, findings);
+        const Inquiry inquiry =
+            read_inquiry(found.document, book.desks[Language::english], findings);
         if (findings.none()) {
             book.inquiries.push_back({id_of(found.file, folder), inquiry.buyer,
                                       with_price_book(found.document.root, id)});
@@ -118,9 +141,7 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findin
     if (!fs::is_directory(folder, error)) {
         refuse(problems::file_missing(asked.string(), FileMeant::price_book_folder, {}));
     }
-    Findings in_lending;
-    const Lending lending = load_lending(rates, in_lending);
-    if (!in_lending.none()) throw Refused(std::move(in_lending));
+    const EachLanguage<Lending> lending = read_lending_in_each(rates);
     const std::vector<Found> found = read_files(folder, left_out);
     books_ = read_books(found, folder, lending, left_out);
     if (books_.empty()) {
@@ -130,7 +151,9 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findin
     for (const Found& each : of_kind(found, FileKind::inquiry)) {
         add_inquiry(each, folder, books_, left_out);
     }
-    for (CaseBook& book : books_) book.first = first_inquiry(book.id, book.desk, today);
+    for (CaseBook& book : books_) {
+        book.first = first_inquiry(book.id, book.desks[Language::english], today);
+    }
     std::stable_sort(books_.begin(), books_.end(), [](const CaseBook& a, const CaseBook& b) {
         return a.inquiries.size() > b.inquiries.size();
     });
@@ -149,7 +172,7 @@ const CaseBook* Cases::find(std::string_view id) const {
     return nullptr;
 }
 
-Inquiry Cases::read(std::string body, const Desk*& desk) const {
+Inquiry Cases::read(std::string body, Language language, const Desk*& desk) const {
     Findings findings;
     const auto source = std::make_shared<const Source>("inquiry", std::move(body));
     const Document document = parse_json(source, findings, caps::sent_values);
@@ -168,9 +191,9 @@ Inquiry Cases::read(std::string body, const Desk*& desk) const {
             problems::name_unknown({document.root.find("price_book"), Path{nullptr, "price_book"}},
                                    Noun::price_book, *named, nearest(*named, ids)));
     }
-    Inquiry inquiry = read_inquiry(document, book->desk, findings);
+    Inquiry inquiry = read_inquiry(document, book->desks[language], findings);
     if (!findings.none()) throw Refused(std::move(findings));
-    desk = &book->desk;
+    desk = &book->desks[language];
     return inquiry;
 }
 

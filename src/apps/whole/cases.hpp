@@ -14,6 +14,7 @@
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/text/language.hpp>
 
 namespace quoin::apps {
 
@@ -26,7 +27,7 @@ struct CaseInquiry {
 
 struct CaseBook {
     std::string id; ///< path relative to the folder
-    Desk desk;
+    EachLanguage<Desk> desks;
     std::vector<CaseInquiry> inquiries;
     std::optional<std::string> first; ///< JSON of an inquiry to begin a new buyer with
 };
@@ -44,8 +45,8 @@ class Cases {
     [[nodiscard]] std::size_t inquiry_count() const;
 
     /// Reads an inquiry whose price_book is an id of this set. `desk` is then the one it was read
-    /// against. Throws Refused.
-    [[nodiscard]] Inquiry read(std::string body, const Desk*& desk) const;
+    /// against, with its texts in the language. Throws Refused.
+    [[nodiscard]] Inquiry read(std::string body, Language language, const Desk*& desk) const;
 
   private:
     [[nodiscard]] const CaseBook* find(std::string_view id) const;

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "accepted_language.hpp"
+
 namespace quoin::apps {
 namespace {
 
@@ -19,5 +21,7 @@ std::string_view HttpRequest::header(std::string_view name) const {
     const auto found = headers.find(name);
     return found == headers.end() ? std::string_view() : found->second;
 }
+
+Language HttpRequest::language() const { return accepted_language(header("Accept-Language")); }
 
 } // namespace quoin::apps

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include <quoin/questions/questions.hpp>
+#include <quoin/text/language.hpp>
 
 namespace quoin::apps {
 
@@ -28,10 +29,13 @@ struct HttpRequest {
     [[nodiscard]] std::size_t count(std::string_view header) const { return headers.count(header); }
     /// The first of that name; empty where there is none.
     [[nodiscard]] std::string_view header(std::string_view name) const;
+    /// The one that a reply is best given in, by Accept-Language.
+    [[nodiscard]] Language language() const;
 };
 
 struct HttpResponse {
-    int status = -1; ///< none yet
+    Language language = Language::english; ///< that it is to be told in
+    int status = -1;                       ///< none yet
     Headers headers;
     std::string body;
     std::string type; ///< of the body; empty where there is none

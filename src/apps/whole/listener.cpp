@@ -152,8 +152,9 @@ class LibraryListener final : public httplib::Server, public Listener {
         const Headers& always = safety_headers();
         set_default_headers({always.begin(), always.end()});
         set_pre_routing_handler([this](const auto& request, auto& response) {
-            HttpResponse made;
-            const bool replied = requests_->reply_at_once(head_of(request), access_, made);
+            const HttpRequest head = head_of(request);
+            HttpResponse made{head.language()};
+            const bool replied = requests_->reply_at_once(head, access_, made);
             if (replied) hand_on(std::move(made), response);
             if (judging != nullptr) *judging = !replied;
             return replied || judging != nullptr ? HandlerResponse::Handled
@@ -163,13 +164,13 @@ class LibraryListener final : public httplib::Server, public Listener {
             HttpRequest asked = head_of(request);
             asked.given = given_in(request.target);
             asked.body = request.body;
-            HttpResponse made;
+            HttpResponse made{asked.language()};
             requests_->ask(asked, made, [] { return answering->is_awaited(); });
             hand_on(std::move(made), response);
         });
-        set_error_handler([](const httplib::Request&, httplib::Response& response) {
+        set_error_handler([](const httplib::Request& request, httplib::Response& response) {
             if (!response.body.empty()) return;
-            HttpResponse made;
+            HttpResponse made{head_of(request).language()};
             made.status = response.status;
             Requests::explain(made);
             hand_on(std::move(made), response);

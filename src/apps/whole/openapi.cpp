@@ -52,6 +52,19 @@ void parameter(JsonWriter& json, const QuestionOption& option) {
     });
 }
 
+void language_parameter(JsonWriter& json) {
+    json.object([&] {
+        json.text("name", "Accept-Language");
+        json.text("in", "header");
+        json.text("description", "the language that the answer is told in (RFC 9110, 12.5.4)");
+        json.truth("required", false);
+        json.object("schema", [&] {
+            json.text("type", "string");
+            json.text("default", code_of(Language::english));
+        });
+    });
+}
+
 /// What a question gives; an answer by the name of its shape.
 void answer_response(JsonWriter& json, const Question& question) {
     const std::string_view type = media_type_of(question.forms.front());
@@ -73,6 +86,7 @@ void operation(JsonWriter& json, const Question& question) {
         for (const QuestionOption& option : question.options) {
             if (option.by == QuestionOption::By::anybody) parameter(json, option);
         }
+        language_parameter(json);
     });
     json.object("requestBody", [&] {
         json.truth("required", true);

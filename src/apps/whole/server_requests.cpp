@@ -30,11 +30,17 @@ void set_content(HttpResponse& response, std::string_view body, std::string_view
     response.type = type;
 }
 
+/// What is told in a language says in which.
+void set_told(HttpResponse& response, std::string_view body, std::string_view type) {
+    response.headers.emplace("Cache-Control", "no-store");
+    response.headers.emplace("Content-Language", code_of(response.language));
+    set_content(response, body, type);
+}
+
 void refuse(HttpResponse& response, int status, const Findings& findings) {
     response.status = status;
     response.headers.emplace("Connection", "close");
-    response.headers.emplace("Cache-Control", "no-store");
-    set_content(response, json_text_of(findings), json_type);
+    set_told(response, json_text_of(findings, catalogue_in(response.language)), json_type);
 }
 
 void refuse(HttpResponse& response, int status, Problem problem) {
@@ -45,8 +51,7 @@ void refuse(HttpResponse& response, int status, Problem problem) {
 
 void reply(HttpResponse& response, const std::string& text, std::string_view type = json_type) {
     response.status = 200;
-    response.headers.emplace("Cache-Control", "no-store");
-    set_content(response, text, type);
+    set_told(response, text, type);
 }
 
 /// An inquiry goes in as text, so that every number stays as it was written.
@@ -59,8 +64,8 @@ void write(const CaseInquiry& one, JsonWriter& json) {
     });
 }
 
-void write(const CaseBook& book, JsonWriter& json) {
-    const PriceBook& prices = book.desk.book;
+void write(const CaseBook& book, Language language, JsonWriter& json) {
+    const PriceBook& prices = book.desks[language].book;
     json.object([&] {
         json.text("id", book.id);
         json.text("community", prices.community.name);
@@ -99,17 +104,25 @@ void write(const Question& question, JsonWriter& json) {
     });
 }
 
-std::string json_of(const Cases& cases) {
+std::string json_of(const Cases& cases, Language language) {
     JsonWriter json;
     json.object([&] {
         json.list("price_books", [&] {
-            for (const CaseBook& book : cases.books()) write(book, json);
+            for (const CaseBook& book : cases.books()) write(book, language, json);
         });
         json.list("questions", [&] {
             for (const Question& question : questions()) write(question, json);
         });
     });
     return json.take() + "\n";
+}
+
+EachLanguage<std::string> json_of(const Cases& cases) {
+    EachLanguage<std::string> told;
+    for (const auto& language : codes<Language>) {
+        told[language.meaning] = json_of(cases, language.meaning);
+    }
+    return told;
 }
 
 void reply_asset(const Asset& asset, const HttpRequest& request, HttpResponse& response) {
@@ -240,7 +253,7 @@ bool Requests::route(const HttpRequest& request, const Access& access,
 }
 
 void Requests::get(const HttpRequest& request, HttpResponse& response) const {
-    if (request.path == "/api/cases") return reply(response, cases_json_);
+    if (request.path == "/api/cases") return reply(response, cases_json_[response.language]);
     if (request.path == "/api/openapi.json") return reply(response, openapi_);
     for (const Asset& asset : page_assets()) {
         if (asset.path == request.path) return reply_asset(asset, request, response);
@@ -259,11 +272,17 @@ void Requests::ask(const HttpRequest& request, HttpResponse& response,
         check_given(question, given);
         if (question.name == "fit") given.emplace("nodes", served_nodes);
         const Desk* desk = nullptr;
-        const Inquiry inquiry = cases_.read(request.body, desk);
+        const Inquiry inquiry = cases_.read(request.body, response.language, desk);
         const Watch watch = [&] { return patience.lasts(); };
         const Form form = question.forms.front();
-        const Told told = question.told(
-            {*desk, inquiry, given, &watch, {}, [&](const auto&) { return watch(); }}, form);
+        const Told told = question.told({*desk,
+                                         inquiry,
+                                         given,
+                                         &watch,
+                                         {},
+                                         [&](const auto&) { return watch(); },
+                                         response.language},
+                                        form);
         reply(response, bytes_of(told), media_type_of(form));
     });
 }

@@ -50,7 +50,7 @@ class Requests {
     void get(const HttpRequest& request, HttpResponse& response) const;
 
     Cases cases_;
-    std::string cases_json_;
+    EachLanguage<std::string> cases_json_;
     std::string openapi_;
     mutable std::atomic<std::int64_t> faults_ = 0;
 };
