@@ -117,11 +117,13 @@
 
 #include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/glossary.hpp>
 #include <quoin/words/problem_words.hpp>
 #include <quoin/words/reasons.hpp>
 
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
+#include <quoin/render/glossary.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/shape.hpp>

@@ -12,6 +12,7 @@
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/render/answers.hpp>
+#include <quoin/render/glossary.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/text/plain.hpp>
 #include <quoin/words/figures.hpp>
@@ -200,6 +201,11 @@ Outcome list_of_book(const Typed& typed) {
                                      : listing_text(book, what, say)};
 }
 
+Outcome terms(const Typed& typed) {
+    const Catalogue& say = catalogue_in(typed.language);
+    return {typed.json ? glossary_json(say) : glossary_text(say)};
+}
+
 Outcome serve(const Typed& typed) {
     whole_of(typed).serve(typed);
     return {};
@@ -314,6 +320,12 @@ std::vector<Command> further_commands() {
          {what, {{"pricebook", "the price book, a JSON file", needed_place}}, csv},
          {},
          list_of_book},
+        {"terms",
+         "What the words mean, with the regulations that name them",
+         "quoin terms --language es",
+         {},
+         {},
+         terms},
         adapted(command_of(*find_question("sheet"))),
         {"serve",
          "The page and the questions on this machine, in a browser",

@@ -6,6 +6,7 @@
 #include "english/compare.hpp"
 #include "english/credit.hpp"
 #include "english/fit.hpp"
+#include "english/glossary.hpp"
 #include "english/heading.hpp"
 #include "english/jumps.hpp"
 #include "english/later.hpp"
@@ -59,6 +60,7 @@ const Catalogue catalogue = {
     .recheck = recheck,
     .listing = listing,
     .payment = payment,
+    .glossary = glossary,
     .problems = problems,
     .reasons = reasons,
 };

@@ -18,6 +18,7 @@ struct CautionWords;
 struct CompareWords;
 struct CreditWords;
 struct FitWords;
+struct GlossaryWords;
 struct HeadingWords;
 struct JumpWords;
 struct LaterWords;
@@ -68,6 +69,7 @@ struct Catalogue {
     const RecheckWords& recheck;
     const ListingWords& listing;
     const PaymentWords& payment;
+    const GlossaryWords& glossary;
     const ProblemsWords& problems;
     const ReasonWords& reasons;
 };

@@ -120,6 +120,8 @@ void get_path(JsonWriter& json, const std::string& id, std::string_view path,
 void paths(JsonWriter& json) {
     get_path(json, "cases", "/api/cases", "The price books and inquiries to start from",
              "Price books, inquiries, questions");
+    get_path(json, "terms", "/api/terms", "What the words mean",
+             "Each term with the sentence that explains it and its source");
     get_path(json, "openapi", "/api/openapi.json", "This description", "An OpenAPI 3.1 document");
     for (const Question& question : questions()) {
         json.object("/api/" + std::string(question.name),

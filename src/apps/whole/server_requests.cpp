@@ -2,6 +2,7 @@
 #include "server_requests.hpp"
 
 #include <quoin/exact/rounding.hpp>
+#include <quoin/render/glossary.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/text/json_writer.hpp>
 #include <quoin/text/problems.hpp>
@@ -182,7 +183,9 @@ const Question* question_of(const std::string& path) {
 }
 
 bool is_fixed(const std::string& path) {
-    if (path == "/" || path == "/api/cases" || path == "/api/openapi.json") return true;
+    for (const char* fixed : {"/", "/api/cases", "/api/openapi.json", "/api/terms"}) {
+        if (path == fixed) return true;
+    }
     for (const Asset& asset : page_assets()) {
         if (asset.path == path) return true;
     }
@@ -255,6 +258,9 @@ bool Requests::route(const HttpRequest& request, const Access& access,
 void Requests::get(const HttpRequest& request, HttpResponse& response) const {
     if (request.path == "/api/cases") return reply(response, cases_json_[response.language]);
     if (request.path == "/api/openapi.json") return reply(response, openapi_);
+    if (request.path == "/api/terms") {
+        return reply(response, glossary_json(catalogue_in(response.language)));
+    }
     for (const Asset& asset : page_assets()) {
         if (asset.path == request.path) return reply_asset(asset, request, response);
     }
