@@ -10,7 +10,8 @@ namespace quoin {
 
 /// The loan that an income is held to: just this one, or any that is no smaller.
 struct LoanHeld {
-    LoanHeld(Money size, bool larger_too = false) : loan(size), or_larger(larger_too) {}
+    LoanHeld(Money size, bool larger_too = false) // NOLINT: most often just a loan
+        : loan(size), or_larger(larger_too) {}
 
     Money loan;
     bool or_larger;

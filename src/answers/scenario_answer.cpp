@@ -83,7 +83,7 @@ Ltv shown_ltv(Money base_loan, Money value) {
     if (value <= Money{}) return {};
     const std::int64_t hundredths =
         multiply_divide(base_loan.count(), 10'000, value.count(), Rounding::half_away);
-    return Ltv(Decimal::billionths(hundredths * (Decimal::one / 100)));
+    return Ltv(Decimal::billionths(hundredths * Decimal::hundredth));
 }
 
 ScenarioAnswer scenario_answer(const Sitting& sitting, const ScenarioRules& rules,

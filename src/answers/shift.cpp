@@ -141,7 +141,7 @@ std::vector<ShiftLock> locks_of(const Sitting& sitting, const ScenarioRules& rul
 Percent share_of(Money a, Money b) {
     const std::int64_t hundredths =
         multiply_divide(a.count(), 10'000, b.count(), Rounding::half_away);
-    return Percent(Decimal::billionths(hundredths * (Decimal::one / 100)));
+    return Percent(Decimal::billionths(hundredths * Decimal::hundredth));
 }
 
 /// The highest rate at which the month is within limits. It only rises with the rate, so by

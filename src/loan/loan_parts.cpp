@@ -9,8 +9,6 @@
 namespace quoin {
 namespace {
 
-constexpr std::int64_t hundredth = Decimal::one / 100;
-constexpr std::int64_t millionth = Decimal::one / 1'000'000;
 constexpr std::int64_t the_whole = hundred_percent.value().billionths();
 
 std::int64_t cut_to(std::int64_t billionths, std::int64_t step) { return billionths / step * step; }
@@ -43,26 +41,28 @@ std::vector<Edge> edges_in_shares(const ScenarioRules& rules) {
 /// The loans up to an edge have no higher LTV, and no smaller percent down.
 void end_at(LoanPart& part, const Edge& edge) {
     if (edge.dimension == Dimension::ltv) {
-        part.most_ltv = Decimal::billionths(cut_to(edge.last, hundredth));
+        part.most_ltv = Decimal::billionths(cut_to(edge.last, Decimal::hundredth));
         part.least_down = Decimal::billionths(
-            std::max<std::int64_t>(the_whole - part.most_ltv.billionths() - hundredth, 0));
+            std::max<std::int64_t>(the_whole - part.most_ltv.billionths() - Decimal::hundredth, 0));
         return;
     }
-    part.least_down = Decimal::billionths(cut_to(edge.last, millionth) + millionth);
+    part.least_down =
+        Decimal::billionths(cut_to(edge.last, Decimal::millionth) + Decimal::millionth);
     part.most_ltv =
-        Decimal::billionths(cut_to(the_whole - part.least_down.billionths(), hundredth));
+        Decimal::billionths(cut_to(the_whole - part.least_down.billionths(), Decimal::hundredth));
 }
 
 /// And those past it no lower one, and no larger.
 void begin_after(LoanPart& part, const Edge& edge) {
     if (edge.dimension == Dimension::ltv) {
-        part.least_ltv = Decimal::billionths(cut_to(edge.last, hundredth) + hundredth);
+        part.least_ltv =
+            Decimal::billionths(cut_to(edge.last, Decimal::hundredth) + Decimal::hundredth);
         part.most_down = Decimal::billionths(the_whole - part.least_ltv.billionths());
         return;
     }
-    part.most_down = Decimal::billionths(cut_to(edge.last, millionth));
-    part.least_ltv =
-        Decimal::billionths(cut_to(the_whole - part.most_down.billionths() - millionth, hundredth));
+    part.most_down = Decimal::billionths(cut_to(edge.last, Decimal::millionth));
+    part.least_ltv = Decimal::billionths(
+        cut_to(the_whole - part.most_down.billionths() - Decimal::millionth, Decimal::hundredth));
 }
 
 /// Cuts a part at the edges in dollars.

@@ -307,7 +307,7 @@ void Sizing::add_gross_points(std::int64_t most, std::vector<std::int64_t>& poin
         for (const Decimal premium : premiums) {
             const std::int64_t dollars = last_with_premium(Percent(premium), [&](Money loan) {
                 if (edge.dimension == Dimension::loan) {
-                    return loan.count() <= edge.last / (Decimal::one / 100);
+                    return loan.count() <= edge.last / Decimal::hundredth;
                 }
                 return share_in_percent(loan, of_home_.value, 2).billionths() <= edge.last;
             });
@@ -543,17 +543,16 @@ bool may_run_at(const ScenarioRules& rules, Rate rate) {
 }
 
 std::int64_t last_base_loan(const Edge& edge, Money value, Money price) {
-    constexpr std::int64_t hundredth = Decimal::one / 100;
-    constexpr std::int64_t millionth = Decimal::one / 1'000'000;
     switch (edge.dimension) {
     case Dimension::ltv: {
-        if (edge.last / hundredth >= 1'000'000) return -1;
-        const std::int64_t next = edge.last / hundredth + 1; // first LTV past the edge, in 0.01%
+        if (edge.last / Decimal::hundredth >= 1'000'000) return -1;
+        const std::int64_t next =
+            edge.last / Decimal::hundredth + 1; // first LTV past the edge, in 0.01%
         const std::int64_t cents = multiply_divide(value.count(), next, 10'000, Rounding::up);
         return divide_rounded<std::int64_t>(cents - 1, 100, Rounding::down);
     }
     case Dimension::down: { // down payment at least the edge's percent and a millionth
-        const std::int64_t next = edge.last / millionth + 1;
+        const std::int64_t next = edge.last / Decimal::millionth + 1;
         const std::int64_t down = multiply_divide(price.count(), next, 100'000'000, Rounding::up);
         return divide_rounded<std::int64_t>(price.count() - down, 100, Rounding::down);
     }

@@ -21,6 +21,8 @@ namespace quoin {
 class Decimal {
   public:
     static constexpr std::int64_t one = 1'000'000'000;
+    static constexpr std::int64_t hundredth = one / 100;
+    static constexpr std::int64_t millionth = one / 1'000'000;
     static constexpr int max_decimals = 9;
 
     constexpr Decimal() = default;

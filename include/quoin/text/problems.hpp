@@ -181,7 +181,7 @@ enum class ProblemId : std::uint8_t {
     QUOIN_PROBLEMS(QUOIN_PROBLEM_ID)
 #undef QUOIN_PROBLEM_ID
 };
-#define QUOIN_PROBLEM_COUNT(id, name, signature) +1
+#define QUOIN_PROBLEM_COUNT(id, name, signature) +1 // NOLINT(bugprone-macro-parentheses)
 inline constexpr std::size_t problem_count = QUOIN_PROBLEMS(QUOIN_PROBLEM_COUNT);
 #undef QUOIN_PROBLEM_COUNT
 
