@@ -225,8 +225,4 @@ std::string heading_text(const Heading& h, std::string_view title, const Catalog
     return out;
 }
 
-std::string joined(const std::vector<std::string>& names) {
-    return fmt::format("{}", fmt::join(names, ", "));
-}
-
 } // namespace quoin

@@ -9,6 +9,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/words/catalogue.hpp>
+#include <quoin/words/joined.hpp>
 
 namespace quoin {
 
@@ -60,9 +61,6 @@ jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::eng
 /// "12 of them", "240 sq ft".
 [[nodiscard]] std::string quantity_text(Decimal quantity, Unit unit,
                                         const Catalogue& say = catalogue_in(Language::english));
-
-/// "deck, can lights".
-[[nodiscard]] std::string joined(const std::vector<std::string>& names);
 
 /// Title, home, dates: the first lines of every text.
 [[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title,
