@@ -170,7 +170,8 @@ std::string cash_section(const QuoteAnswer& quote, const Catalogue& say) {
 std::string calendar_section(const CashAnswer& cash, const Catalogue& say) {
     std::string rows;
     for (const CalendarDay& day : cash.calendar) {
-        rows += figure_row(say.parts.due(day.what), {say.sheet.day(day.date), dollars(day.amount)});
+        rows += figure_row(say.parts.due(day.what),
+                           {say.sheet.table_day(day.date), dollars(day.amount)});
     }
     if (rows.empty()) return {};
     return section(say.sheet.calendar(), element("table", element("tbody", rows)), "keep");
