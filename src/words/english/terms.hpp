@@ -15,9 +15,9 @@ inline constexpr TermsWords terms = {
             "rate lock{}{}",
     .extra_principal = ", {} a month of optional extra principal",
     .adjustable = "; the rate is fixed for {}, then changes every {} months to the {} ({} on "
-                  "{:en}) plus {} percentage points; it can change by {} points at the first "
-                  "change, {} at each later change and {} over the life of the loan, and never "
-                  "goes above {}; principal and interest can reach {} a month",
+                  "{:en}) plus {}%; it can change by {} percentage points at the first change, {} "
+                  "at each later change and {} over the life of the loan, and never goes above {}; "
+                  "principal and interest can reach {} a month",
     .to_bring = "{} cash to close",
     .back = "{} cash back at closing",
 };
