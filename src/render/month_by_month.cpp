@@ -47,7 +47,7 @@ std::string buydown_text(const MonthByMonthAnswer& answer, const ScheduleWords& 
 
 std::vector<Column> columns_of(const MonthByMonthAnswer& answer, const Catalogue& catalogue) {
     const ScheduleColumns& say = catalogue.schedule.table;
-    std::vector<Column> columns{{say.payment(), Align::right}, {say.due(), Align::left}};
+    std::vector<Column> columns{{say.payment(), Align::right}, {say.due(), Align::right}};
     if (answer.way != RateWay::fixed) columns.push_back({say.rate(), Align::right});
     columns.push_back({say.paid(), Align::right});
     columns.push_back({say.interest(), Align::right});
