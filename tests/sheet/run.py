@@ -141,7 +141,7 @@ class Sheet(unittest.TestCase):
                 self.assertEqual(page.figures("monthly payment, full taxes"),
                                  [dollars(cash["scenario"]["monthly"]["total"])])
                 for day in cash["calendar"]:
-                    self.assertIn(dollars(day["amount"]), page.text)
+                    self.assertIn(dollars(day["amount"].lstrip("-")), page.text)
 
     def test_nothing_private(self):
         secret = {"income": {"monthly": "8431.07"}, "debts": {"monthly": "433.09"},
