@@ -4,9 +4,6 @@
 #include <algorithm>
 #include <iterator>
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include "words/cautions.hpp"
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -61,7 +58,8 @@ void add_extra_caution(const std::vector<ScenarioTerms>& terms, Cautions& cautio
         names.push_back(t.name);
     }
     if (told.empty()) return;
-    cautions.push_back({CautionCode::extra_principal, say.cautions.extra_principal(joined(told)),
+    cautions.push_back({CautionCode::extra_principal,
+                        say.cautions.extra_principal(joined(told, Joint::both, say)),
                         std::move(names)});
 }
 

@@ -51,7 +51,8 @@ std::string orders_text(const CompareAnswer& answer, const Catalogue& say) {
             say.compare.against(first, second, order_words(o.stretches, first, second, say)), "  ",
             "    ");
     }
-    return out.empty() ? out : titled(say.compare.orders()) + out;
+    if (out.empty()) return out;
+    return titled(say.compare.orders()) + paragraph(say.compare.orders_count(), "  ") + out;
 }
 
 Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {

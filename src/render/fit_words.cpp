@@ -2,16 +2,11 @@
 #include "fit_words.hpp"
 
 #include "words/reasons.hpp"
+#include <quoin/words/joined.hpp>
 #include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
-
-std::string all_of(const std::vector<std::string>& names, const ContradictionWords& say) {
-    std::string row;
-    for (std::size_t i = 0; i + 1 < names.size(); ++i) row += (i == 0 ? "" : ", ") + names[i];
-    return row.empty() ? names.front() : say.both(row, names.back());
-}
 
 std::string words(const FitRule& rule, const Catalogue& say) {
     const ContradictionWords& phrases = say.reasons.contradiction;
@@ -37,7 +32,7 @@ std::string words(const FitBarred& barred, const Catalogue& say) {
     case FitBarred::Kind::contradiction:
         break;
     }
-    const std::string names = all_of(barred.must_haves, phrases);
+    const std::string names = joined(barred.must_haves, Joint::both, say);
     std::string text = barred.must_haves.size() > 1 ? phrases.cannot_stand_together(names)
                                                     : phrases.cannot_stand(names);
     for (std::size_t i = 0; i < barred.rules.size(); ++i) {

@@ -2,7 +2,6 @@
 #include <quoin/answers/month_by_month.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include "shared_fields.hpp"
 #include "words/parts.hpp"
@@ -28,11 +27,11 @@ std::string way_text(RateWay way, const ScheduleWords& say) {
     case RateWay::fixed:
         return {};
     case RateWay::index_of_the_day:
-        return say.index_of_the_day() + "\n";
+        return paragraph(say.index_of_the_day());
     case RateWay::given_index:
-        return say.given_index() + "\n";
+        return paragraph(say.given_index());
     case RateWay::worst_case:
-        return say.worst_case() + "\n";
+        return paragraph(say.worst_case());
     }
     return {};
 }
@@ -48,7 +47,7 @@ std::string buydown_text(const MonthByMonthAnswer& answer, const ScheduleWords& 
 
 std::vector<Column> columns_of(const MonthByMonthAnswer& answer, const Catalogue& catalogue) {
     const ScheduleColumns& say = catalogue.schedule.table;
-    std::vector<Column> columns{{say.payment(), Align::right}, {say.due(), Align::left}};
+    std::vector<Column> columns{{say.payment(), Align::right}, {say.due(), Align::right}};
     if (answer.way != RateWay::fixed) columns.push_back({say.rate(), Align::right});
     columns.push_back({say.paid(), Align::right});
     columns.push_back({say.interest(), Align::right});
@@ -72,13 +71,14 @@ std::string rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
         table.row(std::move(cells));
     };
     if (const auto& at_closing = answer.at_closing) {
-        add({say.schedule.closing(), at_closing->date.text(), "", "",
+        add({say.schedule.closing(), short_date(at_closing->date), "", "",
              dollars(at_closing->principal), "", dollars(at_closing->balance)},
             "", {});
     }
     for (const MonthRow& row : answer.rows) {
-        add({std::to_string(row.month), row.due.text(), dollars(row.payment), dollars(row.interest),
-             dollars(row.principal), dollars(row.insurance), dollars(row.balance)},
+        add({std::to_string(row.month), short_date(row.due), dollars(row.payment),
+             dollars(row.interest), dollars(row.principal), dollars(row.insurance),
+             dollars(row.balance)},
             rate_text(row.rate), row.from_buydown);
     }
     table.rule();
@@ -90,19 +90,9 @@ std::string rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
     return table.text();
 }
 
-std::string csv_headings(bool bought, const ScheduleWords& words) {
-    const ScheduleColumns& say = words.csv;
-    std::vector<std::string> headings = {say.payment(),
-                                         say.due(),
-                                         say.rate(),
-                                         say.paid(),
-                                         say.interest(),
-                                         say.principal(),
-                                         words.csv_insurance(),
-                                         say.balance()};
-    if (bought) headings.push_back(say.from_buydown());
-    return fmt::format("{}\r\n", fmt::join(headings, ","));
-}
+/// What programs find the columns by: the same in every language.
+constexpr std::string_view csv_headings =
+    "payment,due,rate,paid,interest,principal,mortgage_insurance,balance";
 
 } // namespace
 
@@ -118,9 +108,9 @@ std::string text_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
            footing_text(loan_cautions(answer.heading, {answer.scenario.terms}, say));
 }
 
-std::string csv_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
+std::string csv_of(const MonthByMonthAnswer& answer, const Catalogue& /*say*/) {
     const bool bought = is_bought_down(answer);
-    std::string out = csv_headings(bought, say.schedule);
+    std::string out = fmt::format("{}{}\r\n", csv_headings, bought ? ",from_buydown" : "");
     if (const auto& at_closing = answer.at_closing) {
         out += fmt::format("0,{},,,,{},,{}{}\r\n", at_closing->date.text(),
                            at_closing->principal.text(), at_closing->balance.text(),

@@ -4,8 +4,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "words/terms.hpp"
-#include <quoin/exact/months.hpp>
+#include <quoin/render/words.hpp>
+#include <quoin/words/joined.hpp>
 
 namespace quoin {
 namespace {
@@ -27,11 +27,6 @@ std::vector<CostStretch> no_dearer(const std::vector<CostStretch>& order) {
         touches = true;
     }
     return joined;
-}
-
-std::string after_words(int months, const Catalogue& say) {
-    const bool whole = months % months_a_year == 0;
-    return whole ? say.terms.years(months / months_a_year) : say.order.after_months(months);
 }
 
 } // namespace
@@ -66,14 +61,11 @@ std::string payback_words(const PointsPayback& payback, const Catalogue& say) {
     if (ahead.empty()) return of.never_paid_back();
     if (ahead.size() == 1 && !ahead.front().to) {
         const int from = ahead.front().from;
-        return from == 0 ? of.nothing_more() : of.paid_back_after(after_words(from, say));
+        return from == 0 ? of.nothing_more() : of.paid_back_after(term_text(Months(from), say));
     }
-    std::string times;
-    for (const CostStretch& stretch : ahead) {
-        const std::string when = when_words(stretch, of.payments);
-        times = times.empty() ? when : of.and_when(times, when);
-    }
-    return of.paid_back_at_times(times);
+    std::vector<std::string> times;
+    for (const CostStretch& stretch : ahead) times.push_back(when_words(stretch, of.payments));
+    return of.paid_back_at_times(joined(times, Joint::both, say));
 }
 
 } // namespace quoin

@@ -10,8 +10,8 @@
 
 namespace quoin {
 
-/// "at the closing", "through payment 43", "from payment 44 to 118", "from payment 119 on",
-/// "throughout".
+/// "at closing", "through payment 43", "from payment 44 through payment 118", "from payment 119
+/// on", "the whole time".
 [[nodiscard]] std::string when_words(const CostStretch& stretch, const WhenWords& say);
 
 /// "A costs less through payment 43; B costs less from payment 44 on". Stretches in which both
@@ -20,7 +20,8 @@ namespace quoin {
                                       const std::string& first, const std::string& second,
                                       const Catalogue& say);
 
-/// When points have paid for themselves: for good from a payment on, for a while, or never.
+/// When points have paid for themselves: for good from a payment on, for a while, or never; a
+/// sentence.
 [[nodiscard]] std::string payback_words(const PointsPayback& payback, const Catalogue& say);
 
 } // namespace quoin

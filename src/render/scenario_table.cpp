@@ -80,7 +80,10 @@ void add_terms(SideBySide& table, const Catalogue& catalogue) {
     table.row(say.apr(), [&](auto& s) {
         return s.terms.apr ? disclosed_text(s.terms.apr->percent()) : say.none();
     });
-    table.row(say.points(), [](auto& s) { return fixed(s.terms.points.value(), 3); });
+    table.row(say.points(), [&](auto& s) {
+        const Decimal points = s.terms.points.value();
+        return points < Decimal{} ? say.points_credit(fixed(-points, 3)) : fixed(points, 3);
+    });
     table.row(say.term(), [&](auto& s) { return term_text(s.terms.term, catalogue); });
     table.row(say.lock(), [&](auto& s) { return say.days(s.terms.lock_days); });
     table.money(say.down_payment(), [](auto& s) { return s.terms.down_payment; });
@@ -160,8 +163,9 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalo
         }
     }
     table.rule();
-    table.money(say.month_settled(), [](auto& s) { return s.monthly.total(); });
     const bool land_only = any(scenarios, [](auto& s) { return s.first_year_months > 0; });
+    table.money((land_only ? say.month_settled : say.month)(),
+                [](auto& s) { return s.monthly.total(); });
     if (land_only) {
         table.money(say.month_on_land(), [](auto& s) { return s.first_year.total(); });
     }
@@ -218,8 +222,31 @@ namespace {
 
 /// Whether a part is told where it comes to nothing, too.
 bool is_always_told(CashPart part) {
-    return part == CashPart::down_payment || part == CashPart::points ||
-           part == CashPart::closing_costs || part == CashPart::deposits;
+    return part == CashPart::down_payment || part == CashPart::closing_costs ||
+           part == CashPart::deposits;
+}
+
+/// What an amount is called where it is owed and where it is below zero, and how that is written.
+struct TwoRows {
+    const Phrase<>& owed;
+    const Phrase<>& below;
+    int sign_below;
+};
+
+/// A row of each, where some scenario has it.
+void add_two_rows(SideBySide& table, const std::vector<ScenarioAnswer>& scenarios,
+                  const TwoRows& rows, const std::function<Money(const ScenarioAnswer&)>& amount) {
+    const auto is_below = [&](const ScenarioAnswer& s) { return amount(s) < Money{}; };
+    const bool some = any(scenarios, is_below);
+    if (!some || any(scenarios, [&](const ScenarioAnswer& s) { return !is_below(s); })) {
+        table.row(rows.owed(), [&](const ScenarioAnswer& s) {
+            return is_below(s) ? std::string("-") : dollars(amount(s));
+        });
+    }
+    if (!some) return;
+    table.row(rows.below(), [&](const ScenarioAnswer& s) {
+        return is_below(s) ? dollars(amount(s) * rows.sign_below) : std::string("-");
+    });
 }
 
 SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
@@ -227,6 +254,11 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios, const Catalog
     SideBySide table(scenarios);
     const UpfrontWords upfront = upfront_words(scenarios, say);
     const auto part = [&](const CashPartRow& row) {
+        if (row.part == CashPart::points) {
+            add_two_rows(table, scenarios, {say.points, say.lender_credit, 1},
+                         [](auto& s) { return s.cash[CashPart::points]; });
+            return;
+        }
         const auto amount = [&](const ScenarioAnswer& s) { return s.cash[row.part] * row.sign; };
         if (!is_always_told(row.part) &&
             !any(scenarios, [&](auto& s) { return !amount(s).is_zero(); })) {
@@ -240,9 +272,8 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios, const Catalog
     table.rule();
     table.money(say.cash_needed(), [](auto& s) { return s.cash.needed(); });
     for (const CashPartRow& row : paid_before_parts) part(row);
-    const bool back = any(scenarios, [](auto& s) { return s.cash.to_close() < Money{}; });
-    table.money(back ? say.to_bring_or_back() : say.to_bring(),
-                [](auto& s) { return s.cash.to_close(); });
+    add_two_rows(table, scenarios, {say.to_bring, say.back, -1},
+                 [](auto& s) { return s.cash.to_close(); });
     if (any(scenarios, [](auto& s) { return !s.credits.without_use.is_zero(); })) {
         table.money(say.credits_without_use(), [](auto& s) { return s.credits.without_use; });
     }

@@ -12,6 +12,7 @@
 #include "words/parts.hpp"
 #include "words/quote.hpp"
 #include "words/sheet.hpp"
+#include "words/side_by_side.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/written_mark.hpp>
@@ -170,7 +171,10 @@ std::string cash_section(const QuoteAnswer& quote, const Catalogue& say) {
 std::string calendar_section(const CashAnswer& cash, const Catalogue& say) {
     std::string rows;
     for (const CalendarDay& day : cash.calendar) {
-        rows += figure_row(say.parts.due(day.what), {say.sheet.day(day.date), dollars(day.amount)});
+        const bool back = day.amount < Money{};
+        rows +=
+            figure_row(back ? say.side.back() : say.parts.due(day.what),
+                       {say.sheet.table_day(day.date), dollars(back ? -day.amount : day.amount)});
     }
     if (rows.empty()) return {};
     return section(say.sheet.calendar(), element("table", element("tbody", rows)), "keep");

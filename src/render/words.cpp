@@ -10,6 +10,7 @@
 #include "words/parts.hpp"
 #include "words/refusals.hpp"
 #include "words/terms.hpp"
+#include <quoin/render/table.hpp>
 
 namespace quoin {
 namespace {
@@ -179,13 +180,20 @@ std::string term_text(Months term, const Catalogue& say) {
 
 namespace {
 
-/// ", for 7 years; then 30-day average SOFR (3.960% on 18 November 2026) + 2.750, ..."
+/// "; the rate is fixed for 7 years, then changes every 6 months to the 30-day average SOFR ..."
 std::string adjustable_words(const AdjustableAnswer& a, const Catalogue& say) {
     return say.terms.adjustable(term_text(a.initial, say), a.reset.count(), a.index.name,
                                 percent_text(a.index.value.value(), 3), a.index.date,
                                 fixed(a.margin.value(), 3), a.caps.first.value().text(),
                                 a.caps.periodic.value().text(), a.caps.life.value().text(),
                                 a.ceiling, a.largest_payment());
+}
+
+/// "0.500 points", "lender credit of 0.125 points"
+std::string points_words(Points points, const Catalogue& say) {
+    const Decimal number = points.value();
+    return number < Decimal{} ? say.terms.points_credit(fixed(-number, 3))
+                              : say.terms.points(fixed(number, 3));
 }
 
 std::string extra_words(Money extra, const Catalogue& say) {
@@ -196,7 +204,7 @@ std::string extra_words(Money extra, const Catalogue& say) {
 
 std::string terms_line(const ScenarioTerms& terms, const Catalogue& say) {
     return say.terms.line(
-        terms.program, terms.rate, fixed(terms.points.value(), 3),
+        terms.program, terms.rate, points_words(terms.points, say),
         terms.apr ? disclosed_text(terms.apr->percent()) : say.terms.no_apr(),
         term_text(terms.term, say), terms.down_payment, percent_text(terms.down_percent.value(), 2),
         percent_text(terms.ltv.value(), 2), terms.lock_days,
@@ -217,16 +225,11 @@ std::string quantity_text(Decimal quantity, Unit unit, const Catalogue& say) {
 
 std::string heading_text(const Heading& h, std::string_view title, const Catalogue& say) {
     const HeadingWords& of = say.heading;
-    std::string out =
-        fmt::format("{}\n{}\n{}\n{}\n", title, of.community(h.community, h.builder),
-                    of.home(h.plan, h.style, grouped(h.square_feet), h.elevation, h.lot, h.buyer),
-                    of.dates(h.as_of, h.price_book_version, h.price_book_expires, h.closing));
+    std::string out = std::string(title) + "\n" + of.community(h.community, h.builder) + "\n";
+    out += paragraph(of.home(h.plan, h.style, grouped(h.square_feet), h.elevation, h.lot, h.buyer));
+    out += paragraph(of.dates(h.as_of, h.price_book_version, h.price_book_expires, h.closing));
     if (!h.prepared_by.empty()) out += of.prepared_by(h.prepared_by) + "\n";
     return out;
-}
-
-std::string joined(const std::vector<std::string>& names) {
-    return fmt::format("{}", fmt::join(names, ", "));
 }
 
 } // namespace quoin

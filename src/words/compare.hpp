@@ -13,9 +13,11 @@ struct CompareWords {
     Phrase<> cash;
     Phrase<> years;
     Phrase<> points;
-    /// Scenario, note rate without and with points, more cash, less a month, when they pay back.
+    /// Scenario, rate without and with points, more cash, less a month, a sentence on when they
+    /// pay back.
     Phrase<Text, Rate, Rate, Money, Money, Text> points_take;
     Phrase<> orders;
+    Phrase<> orders_count;            ///< what the costs are made of
     Phrase<Text, Text, Text> against; ///< one scenario, the other, which costs less when
     Phrase<> catches;
     Phrase<Text, Text> catch_of; ///< program, its fine print

@@ -20,12 +20,10 @@ struct OrderWords {
     WhenWords months;
     Phrase<Text> both_same;          ///< when
     Phrase<Text, Text> costs_less;   ///< which of the two, when
-    Phrase<> never_paid_back;        ///< points, as all below
+    Phrase<> never_paid_back;        ///< points, as all below: a sentence
     Phrase<> nothing_more;           ///< from the closing on
     Phrase<Text> paid_back_after;    ///< so many years or months, for good
-    Phrase<int> after_months;        ///< "1 month", "44 months"
     Phrase<Text> paid_back_at_times; ///< when
-    Phrase<Text, Text> and_when;     ///< one stretch, then another
 };
 
 } // namespace quoin

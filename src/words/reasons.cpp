@@ -5,23 +5,10 @@
 
 #include "parts.hpp"
 #include "reasons.hpp"
+#include <quoin/words/joined.hpp>
 
 namespace quoin {
 namespace {
-
-std::string in_a_row(const std::vector<std::string>& names) {
-    std::string row;
-    for (const std::string& name : names) row += (row.empty() ? "" : ", ") + name;
-    return row;
-}
-
-/// "1, 2 or 3"
-std::string any_of(std::vector<std::string> names, const ReasonWords& say) {
-    if (names.size() < 2) return in_a_row(names);
-    const std::string last = std::move(names.back());
-    names.pop_back();
-    return say.either(in_a_row(names), last);
-}
 
 /// "rear setback" and " ft" of rear_setback_ft: a measure's name ends in its unit.
 std::string lot_too_small(std::string measure, Decimal least, const ReasonWords& say) {
@@ -45,7 +32,7 @@ std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
     using Kind = WhyNot::Kind;
     const ReasonWords& say = catalogue.reasons;
     const WhyNotWords& words = say.why_not;
-    const auto any = [&] { return any_of(why.names, say); };
+    const auto any = [&] { return joined(why.names, Joint::either, catalogue); };
     switch (why.kind) {
     case Kind::not_on_plan:
         return words.not_on_plan();
@@ -56,7 +43,7 @@ std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
     case Kind::only_on_grades: {
         std::vector<std::string> grades;
         for (const Grade grade : why.grades) grades.push_back(catalogue.parts.grade(grade));
-        return words.only_on_grades(any_of(std::move(grades), say));
+        return words.only_on_grades(joined(grades, Joint::either, catalogue));
     }
     case Kind::lot_too_small:
         return lot_too_small(why.names.front(), why.least, say);
@@ -142,9 +129,9 @@ std::string words_of(const Wanted& wanted, const Catalogue& say) {
     case Kind::day:
         return words.day(such);
     case Kind::one_of:
-        return words.one_of(in_a_row(wanted.names));
+        return words.one_of(joined(wanted.names));
     case Kind::any_of:
-        return any_of(wanted.names, say.reasons);
+        return joined(wanted.names, Joint::either, say);
     case Kind::adjustable_scenario:
         return words.adjustable_scenario();
     case Kind::loan_rate_and_months:

@@ -8,7 +8,7 @@
 
 namespace quoin {
 
-/// The members of WhyNot::Kind; names are in a row, as any_of() has them.
+/// The members of WhyNot::Kind; names are in a row, as joined() has them.
 struct WhyNotWords {
     Phrase<> not_on_plan;
     Phrase<Text> only_on_elevations;

@@ -30,8 +30,6 @@ struct ScheduleWords {
     Phrase<Money> buydown; ///< what it pays in all
 
     ScheduleColumns table;
-    ScheduleColumns csv; ///< no comma or quote in them
-    Phrase<> csv_insurance;
     Phrase<> closing;  ///< the row of what is paid down there
     Phrase<> together; ///< the row of the sums
 };

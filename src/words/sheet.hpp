@@ -20,7 +20,8 @@ struct SheetWords {
     Phrase<> closing;
     Phrase<> price_book;
     Phrase<> in_force_to;
-    Phrase<Date> day;
+    Phrase<Date> day;       ///< of these
+    Phrase<Date> table_day; ///< in a table
     // The sections; those of a quote are headed as they are there.
     Phrase<> home;
     Phrase<> requests;

@@ -7,8 +7,9 @@ namespace quoin {
 
 struct SideWords {
     // The month.
-    Phrase<> month_settled;
-    Phrase<> month_on_land;  ///< tax on the land only
+    Phrase<> month;          ///< where it is the same from the first
+    Phrase<> month_settled;  ///< beside a month that is taxed on the land only
+    Phrase<> month_on_land;  ///< that month
     Phrase<int> bought_down; ///< year
     Phrase<> extra_principal;
     Phrase<> month_at_highest; ///< rate
@@ -16,6 +17,7 @@ struct SideWords {
     Phrase<> note_rate;
     Phrase<> apr;
     Phrase<> points;
+    Phrase<Text> points_credit; ///< so many points that the lender gives
     Phrase<> term;
     Phrase<> lock;
     Phrase<int> days;
@@ -46,8 +48,9 @@ struct SideWords {
     Phrase<> whole_term;
     // Cash.
     Phrase<> cash_needed;
+    Phrase<> lender_credit; ///< for points below zero
     Phrase<> to_bring;
-    Phrase<> to_bring_or_back;
+    Phrase<> back; ///< what is returned where more was paid than is needed
     Phrase<> credits_without_use;
     Phrase<> lender_credit_lost;
     Phrase<> credits_over_cap;

@@ -9,7 +9,9 @@ struct TermsWords {
     Phrase<int> years;  ///< "1 year", "30 years"
     Phrase<int> months; ///< "181 months"
     Phrase<> no_apr;    ///< where none was found
-    /// What stands beside a payment: program, note rate, points, APR, term, down payment, its
+    Phrase<Text> points;
+    Phrase<Text> points_credit; ///< points that the lender gives
+    /// What stands beside a payment: program, rate, points in words, APR, term, down payment, its
     /// percent, LTV, days of the lock; then extra principal and what an adjustable rate may do.
     Phrase<Text, Rate, Text, Text, Text, Money, Text, Text, int, Text, Text> line;
     Phrase<Money> extra_principal;

@@ -1,8 +1,8 @@
 // How figures are written for people.
 #include <shown.hpp>
 
-#include <quoin/words/figures.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 #include "support/files.hpp"
 
@@ -101,7 +101,7 @@ TEST_CASE("Dates and terms in words") {
     CHECK(term_text(Months(360)) == "30 years");
     CHECK(term_text(Months(12)) == "1 year");
     CHECK(term_text(Months(181)) == "181 months");
-    CHECK(term_text(Months(1)) == "1 months");
+    CHECK(term_text(Months(1)) == "1 month");
 }
 
 TEST_CASE("The line of terms names everything that must stand beside a payment") {
@@ -115,12 +115,14 @@ TEST_CASE("The line of terms names everything that must stand beside a payment")
     terms.down_payment = money("20625.50");
     terms.down_percent = Percent(decimal("5.0001"));
     terms.ltv = Ltv(decimal("95"));
-    CHECK(terms_line(terms) ==
-          "A fixed loan: 6.125% note rate, -0.250 points, APR 6.301%, 15 years, $20,625.50 down "
-          "(5.00%), LTV 95.00%, 45-day lock");
-    terms.apr = rate("6.499999"); // the note rate beside it keeps its three decimals
-    CHECK(terms_line(terms).find("6.125% note rate, -0.250 points, APR 6.5%, 15 years") !=
+    CHECK(
+        terms_line(terms) ==
+        "A fixed loan: interest rate 6.125%, lender credit of 0.250 points, APR 6.301%, loan term "
+        "15 years, down payment $20,625.50 (5.00%), LTV 95.00%, 45-day rate lock");
+    terms.apr = rate("6.499999"); // the rate beside it keeps its three decimals
+    terms.points = Points(decimal("1"));
+    CHECK(terms_line(terms).find("rate 6.125%, 1.000 points, APR 6.5%, loan term 15 years") !=
           std::string::npos);
     terms.apr.reset();
-    CHECK(terms_line(terms).find("APR not to be had") != std::string::npos);
+    CHECK(terms_line(terms).find("APR not available") != std::string::npos);
 }

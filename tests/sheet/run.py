@@ -105,7 +105,8 @@ class Sheet(unittest.TestCase):
             self.assertEqual(page.figures("Contract price"), ["", dollars(quote["contract_price"])])
             usable = [s for s in quote["scenarios"] if not s["refusals"]]
             totals = [dollars(s["monthly"]["total"]) for s in usable]
-            self.assertEqual([c for c in page.figures("a month, settled") if c != "-"], totals)
+            shown = page.figures("monthly payment, full taxes")
+            self.assertEqual([c for c in shown if c != "-"], totals)
             needed = [dollars(s["cash"]["needed"]) for s in usable]
             self.assertEqual([c for c in page.figures("cash needed") if c != "-"], needed)
             for scenario in usable:
@@ -117,7 +118,7 @@ class Sheet(unittest.TestCase):
     def test_terms_and_cautions_stand_beside(self):
         for buyer in BUYERS:
             page = Page(self.sheet(buyer))
-            for label in ("note rate", "APR", "term", "down payment", "rate lock"):
+            for label in ("interest rate", "APR", "loan term", "down payment", "rate lock"):
                 self.assertTrue(page.figures(label), label)
             cautions = [each["words"] for each in answer("quote", buyer)["cautions"]]
             agents = [c for c in cautions if c.startswith("For the agent")]
@@ -137,10 +138,10 @@ class Sheet(unittest.TestCase):
                 if scenario["refusals"]:
                     self.assertIn("cannot be had", page.text)
                     continue
-                self.assertEqual(page.figures("a month, settled"),
+                self.assertEqual(page.figures("monthly payment, full taxes"),
                                  [dollars(cash["scenario"]["monthly"]["total"])])
                 for day in cash["calendar"]:
-                    self.assertIn(dollars(day["amount"]), page.text)
+                    self.assertIn(dollars(day["amount"].lstrip("-")), page.text)
 
     def test_nothing_private(self):
         secret = {"income": {"monthly": "8431.07"}, "debts": {"monthly": "433.09"},

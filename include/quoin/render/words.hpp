@@ -9,6 +9,7 @@
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
 #include <quoin/words/catalogue.hpp>
+#include <quoin/words/joined.hpp>
 
 namespace quoin {
 
@@ -26,7 +27,7 @@ namespace quoin {
 /// "the program's loan limit"
 [[nodiscard]] std::string words(RuleList list,
                                 const Catalogue& say = catalogue_in(Language::english));
-/// "the program's loan limit after 31 December 2026 is not in the data"
+/// "the program's loan limit after December 31, 2026 is not in the data"
 [[nodiscard]] std::string words(const ListGap& gap,
                                 const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::vector<std::string>
@@ -49,20 +50,17 @@ jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::eng
 /// "30 years", "15 years", "181 months".
 [[nodiscard]] std::string term_text(Months term,
                                     const Catalogue& say = catalogue_in(Language::english));
-/// "6.125% note rate, APR 6.4%, 30 years, ..." : what must stand beside a payment.
+/// "interest rate 6.125%, 0.000 points, APR 6.4%, ..." : what must stand beside a payment.
 [[nodiscard]] std::string terms_line(const ScenarioTerms& terms,
                                      const Catalogue& say = catalogue_in(Language::english));
 
-/// What of the cash is left for the closing: "$1,729.95 to bring to the closing", or "back at" it.
+/// What of the cash is left for the closing: "$1,729.95 cash to close", or "cash back at closing".
 [[nodiscard]] std::string closing_words(const CashToClose& cash,
                                         const Catalogue& say = catalogue_in(Language::english));
 
 /// "12 of them", "240 sq ft".
 [[nodiscard]] std::string quantity_text(Decimal quantity, Unit unit,
                                         const Catalogue& say = catalogue_in(Language::english));
-
-/// "deck, can lights".
-[[nodiscard]] std::string joined(const std::vector<std::string>& names);
 
 /// Title, home, dates: the first lines of every text.
 [[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title,

@@ -6,10 +6,10 @@
 namespace quoin::english {
 
 inline constexpr HeadingWords heading = {
-    .community = "{}, {}",
-    .home = "{} ({}, {} sq ft), elevation {}, lot {}, for {}",
-    .dates = "as of {:en}; price book {}, in force to {:en}; closing {:en}",
-    .prepared_by = "prepared by {}",
+    .community = "{} by {}",
+    .home = "{} plan ({}, {} sq ft), elevation {}, lot {}, for {}",
+    .dates = "As of {:en}; price book {}, good through {:en}; closing {:en}",
+    .prepared_by = "Prepared by {}",
 };
 
 } // namespace quoin::english

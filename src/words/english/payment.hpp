@@ -6,25 +6,26 @@
 namespace quoin::english {
 
 inline constexpr PaymentWords payment = {
-    .loan = "loan",
-    .note_rate = "note rate",
-    .term = "term",
-    .payment = "payment a month",
-    .payments = "payments",
+    .loan = "loan amount",
+    .note_rate = "interest rate",
+    .term = "loan term",
+    .payment = "principal and interest",
+    .payments = "number of payments",
     .last_payment = "last payment",
     .total_interest = "total interest",
     .total_of_payments = "total of payments",
     .principal_and_interest_alone =
-        "An estimate of principal and interest alone, with no points or fees, so that the APR "
-        "equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, "
-        "insurance, dues and mortgage insurance come on top. A licensed loan originator gives "
-        "an offer.",
+        "This is an estimate of the monthly principal and interest only. It has no points or "
+        "fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an "
+        "offer to "
+        "lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan "
+        "originator can make an offer.",
     .apr = "APR",
-    .advanced = "advanced",
-    .paid = "paid",
+    .advanced = "amount advanced",
+    .paid = "total paid",
     .finance_charge = "finance charge",
-    .actuarial_method = "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as "
-                        "they were given. An estimate, not a federal disclosure.",
+    .actuarial_method = "Figured by the actuarial method of 12 CFR 1026, Appendix J, from the "
+                        "amounts that were given. This is an estimate, not a federal disclosure.",
 };
 
 } // namespace quoin::english

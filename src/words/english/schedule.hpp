@@ -6,17 +6,17 @@
 namespace quoin::english {
 
 inline constexpr ScheduleWords schedule = {
-    .title = "The loan, month by month",
-    .loan = "{}: loan of {}. {}",
-    .saves = "{} extra principal a month: {} payments instead of {}, the last on {:en}; {} less "
-             "interest{}",
-    .saves_insurance = ", {} less mortgage insurance",
-    .index_of_the_day = "Run as if the index stayed where it is; it will not. --worst-case and "
-                        "--index show other ways.",
-    .given_index = "Run along the index that was given, which nobody can know.",
-    .worst_case = "Run at the worst: every change as high as the caps let it be.",
-    .buydown = "The temporary buydown pays {} of the first years' payments: the buyer pays what is "
-               "left of them, and the insurance.",
+    .title = "Payment schedule, month by month",
+    .loan = "{}: loan amount {}. {}",
+    .saves = "With {} a month of extra principal, the loan takes {} payments instead of {}. The "
+             "last one is due {:en}. This saves {} of interest{}.",
+    .saves_insurance = " and {} of mortgage insurance",
+    .index_of_the_day = "This assumes that the index stays where it is today. It will not. To see "
+                        "other paths, use --worst-case or --index.",
+    .given_index = "This follows the index path that was given. Nobody can know the real one.",
+    .worst_case = "This is the worst case: every change is as large as the caps allow.",
+    .buydown = "The temporary buydown pays {} of the payments in the first years. The buyer pays "
+               "the rest, and the mortgage insurance.",
     .table = {.payment = "payment",
               .due = "due",
               .rate = "rate",
@@ -25,17 +25,8 @@ inline constexpr ScheduleWords schedule = {
               .principal = "principal",
               .from_buydown = "paid by buydown",
               .balance = "balance"},
-    .csv = {.payment = "payment",
-            .due = "due",
-            .rate = "rate",
-            .paid = "paid",
-            .interest = "interest",
-            .principal = "principal",
-            .from_buydown = "from_buydown",
-            .balance = "balance"},
-    .csv_insurance = "mortgage_insurance",
     .closing = "closing",
-    .together = "together",
+    .together = "total",
 };
 
 } // namespace quoin::english

@@ -6,8 +6,8 @@
 namespace quoin::english {
 
 inline constexpr SheetWords sheet = {
-    .page = "{}: {} on lot {}",
-    .title = "The home, its month and its cash",
+    .page = "{}: {} plan on lot {}",
+    .title = "Your home: price, monthly payment and cash",
     .buyer = "for",
     .plan = "plan",
     .plan_and_style = "{}, {}",
@@ -18,27 +18,28 @@ inline constexpr SheetWords sheet = {
     .as_of = "as of",
     .closing = "closing",
     .price_book = "price book",
-    .in_force_to = "in force to",
+    .in_force_to = "good through",
     .day = "{:en}",
+    .table_day = "{:us}",
     .home = "The home, line by line",
-    .requests = "Asked for, to be confirmed; not in the price",
-    .month_of_each = "The month under each loan",
-    .cash = "Cash to close",
-    .estimates = "Estimates as of {:en}: not a Loan Estimate, not an approval, not an offer to "
-                 "lend. What they rest on is at the end.",
+    .requests = "Special requests: not in the price, still to be confirmed",
+    .month_of_each = "Monthly payment with each loan",
+    .cash = "Cash needed and cash to close",
+    .estimates = "Estimates as of {:en}. They are not a Loan Estimate, an approval or an offer to "
+                 "lend. What they are based on is at the end.",
     .calendar = "When the cash is due",
     .costs = "Closing costs and prepaids",
     .prepaid = "prepaid: {}",
-    .due = "due {:en}",
+    .due = "due {:us}",
     .catches = "The catch in each program",
     .catch_of = "{}: {}",
-    .rests = "What this rests on",
-    .who = "Who gave this",
+    .rests = "What these figures are based on",
+    .who = "Who gave you this",
     .prepared_by = "Prepared by",
     .originator = "Licensed loan originator",
     .license = "License number",
-    .telephone = "Telephone",
-    .gone_through = "Gone through together on",
+    .telephone = "Phone",
+    .gone_through = "Reviewed together on",
 };
 
 } // namespace quoin::english

@@ -7,15 +7,19 @@ namespace quoin::english {
 
 inline constexpr TermsWords terms = {
     .years = [](int n) { return n == 1 ? std::string("1 year") : fmt::format("{} years", n); },
-    .months = "{} months",
-    .no_apr = "not to be had",
-    .line = "{}: {} note rate, {} points, APR {}, {}, {} down ({}), LTV {}, {}-day lock{}{}",
-    .extra_principal = ", {} extra principal a month by choice",
-    .adjustable = ", its rate fixed for {}, then every {} months the {} ({} on {:en}) + {}, "
-                  "changing by at most {} points at first, {} later and {} above the start, so "
-                  "never over {}: at the worst {} a month of principal and interest",
-    .to_bring = "{} to bring to the closing",
-    .back = "{} back at the closing",
+    .months = [](int n) { return n == 1 ? std::string("1 month") : fmt::format("{} months", n); },
+    .no_apr = "not available",
+    .points = "{} points",
+    .points_credit = "lender credit of {} points",
+    .line = "{}: interest rate {}, {}, APR {}, loan term {}, down payment {} ({}), LTV {}, {}-day "
+            "rate lock{}{}",
+    .extra_principal = ", {} a month of optional extra principal",
+    .adjustable = "; the rate is fixed for {}, then changes every {} months to the {} ({} on "
+                  "{:en}) plus {}%; it can change by {} percentage points at the first change, {} "
+                  "at each later change and {} over the life of the loan, and never goes above {}; "
+                  "principal and interest can reach {} a month",
+    .to_bring = "{} cash to close",
+    .back = "{} cash back at closing",
 };
 
 } // namespace quoin::english

@@ -1,0 +1,61 @@
+// The rows of the tables that set loans side by side, in Spanish.
+#pragma once
+
+#include "words/side_by_side.hpp"
+
+namespace quoin::spanish {
+
+inline constexpr SideWords side = {
+    .month = "pago mensual",
+    .month_settled = "pago mensual, impuestos completos",
+    .month_on_land = "con impuestos solo sobre el terreno",
+    .bought_down = "año {}, con reducción (buydown)",
+    .extra_principal = "capital adicional, opcional",
+    .month_at_highest = "pago con la tasa más alta",
+    .note_rate = "tasa de interés",
+    .apr = "APR",
+    .points = "puntos",
+    .points_credit = "crédito {}",
+    .term = "plazo del préstamo",
+    .lock = "bloqueo de la tasa",
+    .days = "{} días",
+    .down_payment = "pago inicial",
+    .down_percent = "pago inicial, % del precio",
+    .ltv = "relación préstamo-valor (LTV)",
+    .highest_rate = "tasa de interés más alta",
+    .fixed = "fija",
+    .contract_price = "precio del contrato",
+    .base_loan = "monto base del préstamo",
+    .upfront_fee = "cargo inicial",
+    .upfront_in_loan = "cargo inicial en el préstamo",
+    .upfront_in_cash = "cargo inicial en efectivo",
+    .fee_and_premium = "cargo inicial o prima",
+    .fee_and_premium_in_loan = "cargo o prima en el préstamo",
+    .fee_and_premium_in_cash = "cargo o prima en efectivo",
+    .single_premium = "prima única",
+    .single_premium_in_loan = "prima única en el préstamo",
+    .single_premium_in_cash = "prima única en efectivo",
+    .loan = "monto del préstamo",
+    .insurance = "seguro hipotecario",
+    .insurance_a_year = "porcentaje anual del seguro",
+    .last_insured = "último pago con seguro",
+    .if_asked = "antes, si lo solicita al 80%",
+    .paid_up = "pagado al inicio",
+    .none = "no hay",
+    .whole_term = "todo el plazo",
+    .cash_needed = "efectivo necesario",
+    .lender_credit = "crédito del prestamista",
+    .to_bring = "efectivo para el cierre",
+    .back = "efectivo que recibe en el cierre",
+    .credits_without_use = "créditos sin usar",
+    .lender_credit_lost = "crédito del prestamista sin usar",
+    .credits_over_cap = "créditos por encima del límite",
+    .paid_in_five = "total pagado en 5 años",
+    .balance_after_five = "saldo después de 5 años",
+    .balance_after_ten = "saldo después de 10 años",
+    .interest_over_loan = "total de intereses",
+    .paid_over_loan = "total pagado en todo el préstamo",
+    .payments = "cantidad de pagos",
+};
+
+} // namespace quoin::spanish
