@@ -117,6 +117,7 @@
 
 #include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/measures.hpp>
 #include <quoin/words/problem_words.hpp>
 #include <quoin/words/reasons.hpp>
 
