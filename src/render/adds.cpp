@@ -193,7 +193,7 @@ std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons&
     table.rule();
     row(say.adds.a_month(), [](const Added& added) { return added.per_month; });
     row(say.side.cash_needed(), [](const Added& added) { return added.cash; });
-    row(say.adds.to_bring(), [](const Added& added) { return added.to_close; });
+    row(say.adds.to_close(), [](const Added& added) { return added.to_close; });
     row(say.adds.over_five_years(), [](const Added& added) { return added.in_five_years; });
     row(say.adds.over_loan(), [](const Added& added) { return added.over_loan; });
     for (std::size_t i = 0; i < item.by_scenario.size(); ++i) {
@@ -217,7 +217,7 @@ std::string item_heading(const AddsItem& item, const Catalogue& say) {
 }
 
 std::string scenarios_text(const AddsAnswer& answer, const Catalogue& say) {
-    std::string out = "\n" + say.adds.ways_to_pay() + "\n";
+    std::string out = "\n" + say.adds.loans() + "\n";
     for (const AddsScenario& s : answer.scenarios) {
         if (!s.refusals.empty()) {
             out += paragraph(refused_words(s.terms.name, s.refusals.front(), say), "  ", "    ");
