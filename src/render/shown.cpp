@@ -37,7 +37,7 @@ void add_shown(const ShownItem& item, Table& table, const Catalogue& say) {
     const auto lines = wrapped(name_text(item, say), 56);
     table.row({"  " + lines.front(), standing_text(item, say), price_text(item)});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-    if (item.why_not) table.title("      " + words_of(item.why_not, say));
+    table.remark(words_of(item.why_not, say), 84);
 }
 
 std::string model_text(const ShownAnswer& answer, const ShownWords& say) {
