@@ -115,7 +115,7 @@ std::string uses_text(const IncentiveOffer& offer, const Catalogue& say) {
 
 std::string incentives_text(const TourAnswer& answer, const Catalogue& say) {
     if (answer.incentives.empty()) return {};
-    std::string out = "\n" + say.tour.incentives() + "\n";
+    std::string out = titled(say.tour.incentives());
     for (const IncentiveOffer& offer : answer.incentives) {
         out +=
             paragraph(say.tour.incentive(offer.incentive.name, offer.whole, uses_text(offer, say)),
