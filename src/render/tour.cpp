@@ -83,7 +83,7 @@ void add_option(const TourOption& item, Table& table, const Catalogue& say) {
     table.remark(item.note, 84);
 }
 
-void add_lines(const std::string& first, const std::string& text, Table& table) {
+void add_wrapped(const std::string& first, const std::string& text, Table& table) {
     const auto lines = wrapped(text, 88);
     table.title(first + lines.front());
     for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
@@ -93,11 +93,11 @@ void add_area(const TourArea& area, Table& table, const Catalogue& say) {
     table.gap();
     table.title(area.name);
     for (const std::string& text : area.included) {
-        add_lines("  + ", text, table);
+        add_wrapped("  + ", text, table);
     }
     for (const TourOption& item : area.options) add_option(item, table, say);
     for (const Request& request : area.requests) {
-        add_lines("  ", say.tour.request(request.text), table);
+        add_wrapped("  ", say.tour.request(request.text), table);
     }
 }
 

@@ -48,7 +48,8 @@ TEST_CASE("A problem says a file, a lot's state, a reason and a noun by the cata
     const Catalogue& say = catalogue_in(Language::english);
     CHECK(words_of(problems::file_missing("a.json", FileMeant::lots, ""), say).expected ==
           "a list of lots that can be read");
-    CHECK(words_of(problems::lot_not_free({}, "7", LotStatus::held), say).of_it == "which is reserved");
+    CHECK(words_of(problems::lot_not_free({}, "7", LotStatus::held), say).of_it ==
+          "which is reserved");
     CHECK(words_of(problems::option_needs({}, "steps", {"deck:cedar", "porch"}), say).advice ==
           "add deck:cedar or porch, or take steps out");
     CHECK(words_of(problems::id_repeated({}, Noun::elevation), say).found ==
