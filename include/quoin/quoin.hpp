@@ -119,6 +119,7 @@
 #include <quoin/words/figures.hpp>
 #include <quoin/words/glossary.hpp>
 #include <quoin/words/joined.hpp>
+#include <quoin/words/measures.hpp>
 #include <quoin/words/problem_words.hpp>
 #include <quoin/words/reasons.hpp>
 

@@ -63,7 +63,7 @@ void stack(const Sitting& sitting, const Standpoint& now, AddsAnswer& answer) {
                                   differences(sitting, before.figures, after.figures)});
         before = std::move(after);
     }
-    answer.whole = {"", "all of it", "", now.home.contract_price - bare.home.contract_price,
+    answer.whole = {"", "", "", now.home.contract_price - bare.home.contract_price,
                     differences(sitting, bare.figures, now.figures)};
 }
 

@@ -62,7 +62,7 @@ class Reasons {
         for (std::size_t i = 0; i < reasons_.size(); ++i) {
             out += paragraph(reasons_[i], "  " + name(i) + "  ", "     ");
         }
-        return out.empty() ? out : "\n" + say_.adds.jumps() + "\n" + out;
+        return out.empty() ? out : titled(say_.adds.jumps()) + out;
     }
 
   private:
@@ -108,7 +108,7 @@ std::string heading_of_items(const AddsAnswer& answer, const Catalogue& say) {
     const bool all_chosen =
         std::all_of(answer.items.begin(), answer.items.end(),
                     [](const AddsItem& item) { return item.standing != Standing::offered; });
-    return all_chosen ? std::string() : "\n" + say.adds.alone() + "\n";
+    return all_chosen ? std::string() : titled(say.adds.alone());
 }
 
 std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& reasons,
@@ -141,7 +141,7 @@ std::string lines_of(const AddsAnswer& answer, Standing standing, const std::str
         if (item.standing != standing) continue;
         out += paragraph(told(item), "  ", "    ");
     }
-    return out.empty() ? out : "\n" + title + "\n" + out;
+    return out.empty() ? out : titled(title) + out;
 }
 
 std::string lines_without_figures(const AddsAnswer& answer, const Catalogue& say) {
@@ -166,7 +166,7 @@ std::string stacked_table(const AddsAnswer& answer, Reasons& reasons, const Cata
     table.rule();
     table.row(figures_row(answer, say.adds.together(), answer.whole.price, answer.whole.by_scenario,
                           reasons));
-    return "\n" + say.adds.stacked() + "\n" + table.text();
+    return titled(say.adds.stacked()) + table.text();
 }
 
 /// One item in full: by part of the month, cash, years, under every scenario.
@@ -193,7 +193,7 @@ std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons&
     table.rule();
     row(say.adds.a_month(), [](const Added& added) { return added.per_month; });
     row(say.side.cash_needed(), [](const Added& added) { return added.cash; });
-    row(say.adds.to_bring(), [](const Added& added) { return added.to_close; });
+    row(say.adds.to_close(), [](const Added& added) { return added.to_close; });
     row(say.adds.over_five_years(), [](const Added& added) { return added.in_five_years; });
     row(say.adds.over_loan(), [](const Added& added) { return added.over_loan; });
     for (std::size_t i = 0; i < item.by_scenario.size(); ++i) {
@@ -205,7 +205,7 @@ std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons&
 std::string item_heading(const AddsItem& item, const Catalogue& say) {
     const std::string name = full_name(item, say) + (item.work.any() ? " *" : "");
     const auto& moved = item.standing == Standing::chosen ? say.adds.taken_out : say.adds.added;
-    std::string out = "\n" + moved(name, item.id, signed_dollars(item.price)) + "\n";
+    std::string out = titled(moved(name, item.id, signed_dollars(item.price)));
     const std::string words = remark(item, say.adds);
     if (!words.empty()) out += paragraph(words, "  ");
     if (!item.note.empty()) out += paragraph(item.note, "  ");
@@ -217,7 +217,7 @@ std::string item_heading(const AddsItem& item, const Catalogue& say) {
 }
 
 std::string scenarios_text(const AddsAnswer& answer, const Catalogue& say) {
-    std::string out = "\n" + say.adds.ways_to_pay() + "\n";
+    std::string out = titled(say.adds.loans());
     for (const AddsScenario& s : answer.scenarios) {
         if (!s.refusals.empty()) {
             out += paragraph(refused_words(s.terms.name, s.refusals.front(), say), "  ", "    ");
@@ -243,7 +243,7 @@ std::string items_in_tables(const AddsAnswer& answer, Reasons& reasons, const Ca
     std::string out = heading_of_items(answer, say);
     out += offered_table(answer, Standing::offered, reasons, say);
     const std::string chosen = offered_table(answer, Standing::chosen, reasons, say);
-    if (!chosen.empty()) out += "\n" + say.adds.taking_out() + "\n" + chosen;
+    if (!chosen.empty()) out += titled(say.adds.taking_out()) + chosen;
     return out;
 }
 

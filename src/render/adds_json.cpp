@@ -3,6 +3,7 @@
 
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
+#include "words/adds.hpp"
 #include <quoin/words/reasons.hpp>
 
 namespace quoin {
@@ -70,12 +71,23 @@ void item_fields(auto& v, const AddsAnswer& answer, auto& item) {
     });
 }
 
-void step_fields(auto& v, const AddsAnswer& answer, auto& step) {
-    v("id", step.id);
-    v("name", step.name);
+void figures_of_step(auto& v, const AddsAnswer& answer, auto& step) {
     v("level", step.level);
     v("price", step.price);
     by_scenario(v, answer, step.by_scenario);
+}
+
+void step_fields(auto& v, const AddsAnswer& answer, auto& step) {
+    v("id", step.id);
+    v("name", step.name);
+    figures_of_step(v, answer, step);
+}
+
+/// All steps together: one of them, of no option.
+void whole_fields(auto& v, const AddsAnswer& answer, auto& whole) {
+    v("id", whole.id);
+    v.words("name", [](const Catalogue& say) { return say.adds.together(); });
+    figures_of_step(v, answer, whole);
 }
 
 } // namespace
@@ -96,7 +108,7 @@ void fields(auto& v, Of<AddsAnswer> auto& answer) {
     v.each("items", answer.items, [&](auto& item, std::size_t) { item_fields(v, answer, item); });
     v.each("stacked", answer.stacked,
            [&](auto& step, std::size_t) { step_fields(v, answer, step); });
-    v.object("whole", [&] { step_fields(v, answer, answer.whole); });
+    v.object("whole", [&] { whole_fields(v, answer, answer.whole); });
     v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 

@@ -179,7 +179,7 @@ std::string ratios_text(const AffordScenario& s, const AffordWords& say) {
 
 std::string scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
     const AffordWords& say = catalogue.afford;
-    std::string out = "\n" + s.terms.name + "\n";
+    std::string out = titled(s.terms.name);
     if (!s.price) return out + none_text(s, catalogue);
     const bool untested = s.automated == AutomatedRatio::none_published;
     out += "  " +

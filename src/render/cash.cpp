@@ -18,8 +18,6 @@ Table two_columns(std::string last = {}) {
         {{"", Align::left, 66, 62}, {"", Align::left, 16, 14}, {last, Align::right, 14, 14}});
 }
 
-std::string titled(const std::string& title) { return "\n" + title + "\n"; }
-
 std::string payer_text(const CostLine& line, const Catalogue& say) {
     if (line.paid_by != PaidBy::buyer) return say.parts.paid_by(line.paid_by);
     return line.before_closing ? say.cash.when_ordered() : std::string();

@@ -14,8 +14,6 @@
 namespace quoin {
 namespace {
 
-std::string titled(const std::string& title) { return "\n" + title + "\n"; }
-
 /// What each program asks in return, once a program.
 std::string fine_print(const CompareAnswer& answer, const Catalogue& say) {
     std::string out;

@@ -3,6 +3,7 @@
 
 #include "words/parts.hpp"
 #include "words/recheck.hpp"
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
@@ -29,7 +30,7 @@ class SaidLabel {
                         label.finance_charge ? of_.finance_charge() : std::string());
     }
     std::string operator()(const BillLabel& label) const {
-        return of_.bill(billed(label), label.due.text());
+        return of_.bill(billed(label), short_date(label.due));
     }
     std::string operator()(const UseLabel& label) const {
         const bool premium = label.single_premium && label.use == CreditUse::upfront_fee;
@@ -94,9 +95,9 @@ std::string ground_words(const Ground& ground, const Catalogue& say) {
     };
     if (ground.rounding > 0) add(of.rounding(ground.rounding));
     add(rule_words(ground, say));
-    if (ground.effective) add(of.from(ground.effective->text()));
+    if (ground.effective) add(of.from(short_date(*ground.effective)));
     if (ground.until) {
-        add((ground.beyond_end ? of.before_and_on : of.before)(ground.until->text()));
+        add((ground.beyond_end ? of.before_and_on : of.before)(short_date(*ground.until)));
     }
     const std::string source = source_words(ground, say);
     const bool known = ground.status && !source.empty();

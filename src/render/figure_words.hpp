@@ -14,7 +14,7 @@ namespace quoin {
 [[nodiscard]] std::string rule_words(const Ground& ground, const Catalogue& say);
 /// "HUD Mortgagee Letter 2023-05"; empty: none.
 [[nodiscard]] std::string source_words(const Ground& ground, const Catalogue& say);
-/// All of it in a line: "rounding 12; fha annual_fee: ltv > 95; from 2023-03-20; published: HUD
+/// All of it in a line: "rounding 12; fha annual_fee: ltv > 95; from 3/20/2023; published: HUD
 /// Mortgagee Letter 2023-05".
 [[nodiscard]] std::string ground_words(const Ground& ground, const Catalogue& say);
 

@@ -226,10 +226,10 @@ std::string text_of(const FitAnswer& answer, const Catalogue& say) {
     std::string out = heading_text(answer.heading, say.fit.title(), say);
     out += say.fit.within(answer.limits.monthly, answer.limits.cash) + "\n";
     for (const FitScenario& scenario : answer.scenarios) {
-        out += "\n" + scenario.terms.name + "\n";
+        out += titled(scenario.terms.name);
         const FitHome& best = scenario.homes[scenario.best];
         if (answer.lots) {
-            out += lots_text(scenario, say) + "\n" + say.fit.on_lot(best.lot) + "\n";
+            out += lots_text(scenario, say) + titled(say.fit.on_lot(best.lot));
         }
         out += home_text(best, say);
     }

@@ -15,7 +15,7 @@ namespace quoin {
 namespace {
 
 struct ListColumn {
-    std::string_view code; ///< in JSON
+    std::string_view code; ///< in JSON and CSV
     Phrase<> ListingWords::*words;
     bool right = false; ///< figures, set to the right
 };
@@ -34,6 +34,9 @@ struct Manner {
 
     [[nodiscard]] std::string operator()(Money amount) const {
         return plain_amounts ? amount.text() : dollars(amount);
+    }
+    [[nodiscard]] std::string operator()(Decimal number) const {
+        return plain_amounts ? number.text() : grouped(number);
     }
     [[nodiscard]] std::string operator()(LotStatus status) const {
         return say ? say->parts.lot_status(status) : std::string(code_of(status));
@@ -74,7 +77,7 @@ Rows plan_rows(const PriceBook& book, const Manner& written) {
     Rows list{plan_columns, {}};
     for (const Plan& plan : book.plans) {
         for (const Elevation& elevation : plan.elevations) {
-            list.rows.push_back({plan.id, plan.name, plan.style, plan.square_feet.text(),
+            list.rows.push_back({plan.id, plan.name, plan.style, written(plan.square_feet),
                                  plan.bedrooms.text(), plan.bathrooms.text(),
                                  written(plan.base_price), elevation.id, written(elevation.price)});
         }
@@ -173,12 +176,6 @@ std::string csv_words(const std::string& text) {
     return formula ? "'" + text : text;
 }
 
-/// A column's name is one word, as other programs like it: "base_price".
-std::string csv_heading(std::string words) {
-    std::replace(words.begin(), words.end(), ' ', '_');
-    return words;
-}
-
 std::string csv_cell(const std::string& text) {
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string out = "\"";
@@ -198,7 +195,7 @@ std::string listing_text(const PriceBook& book, Listing what, const Catalogue& s
     Table table(std::move(columns));
     for (const auto& row : list.rows) table.row(row);
     return say.listing.book(book.community.name, book.community.builder, book.version,
-                            book.effective.text(), book.expires.text()) +
+                            book.effective, book.expires) +
            "\n\n" + table.text();
 }
 
@@ -213,7 +210,7 @@ std::string listing_csv(const PriceBook& book, Listing what, const Catalogue& sa
     };
     std::vector<std::string> headings;
     for (const ListColumn& column : list.columns) {
-        headings.push_back(csv_heading((say.listing.*column.words)()));
+        headings.emplace_back(column.code); // the same in every language
     }
     write(headings);
     for (const auto& row : list.rows) write(row);

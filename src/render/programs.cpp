@@ -17,7 +17,7 @@ namespace {
 std::string ladder_text(const Ladder& ladder, const Catalogue& say) {
     std::vector<std::string> rungs;
     for (const Rung& rung : ladder.rungs) {
-        rungs.push_back(say.programs.rung(rung.rate.text(), rung.points.value().text()));
+        rungs.push_back(say.programs.rung(rung.rate, fixed(rung.points.value(), 3)));
     }
     return paragraph(
         say.programs.ladder(term_text(Months(ladder.months), say), ladder.lock_days, joined(rungs)),
@@ -47,7 +47,7 @@ std::string text_of(const ProgramsAnswer& answer, const Catalogue& say) {
         out += paragraph(program.fine_print, "  ");
         for (const Ladder& ladder : program.ladders) out += ladder_text(ladder, say);
         for (const ListGap& gap : program.gaps.unknown) {
-            out += paragraph(say.programs.not_to_be_had(words(gap, say)), "  ", "    ");
+            out += paragraph(say.programs.not_available(words(gap, say)), "  ", "    ");
         }
     }
     return out + footing_text(cautions_of(answer, say));

@@ -38,7 +38,7 @@ Table home_table(const QuoteAnswer& answer, const Catalogue& say) {
 
 std::string requests_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.requests.empty()) return {};
-    std::string out = "\n" + say.quote.requests() + "\n";
+    std::string out = titled(say.quote.requests());
     for (const QuoteRequest& request : answer.requests) {
         out += paragraph(request_text(request, say), "  ", "    ");
     }
@@ -47,7 +47,7 @@ std::string requests_text(const QuoteAnswer& answer, const Catalogue& say) {
 
 std::string choices_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.open_choices.empty()) return {};
-    std::string out = "\n" + say.quote.open_choices() + "\n";
+    std::string out = titled(say.quote.open_choices());
     for (const OpenChoice& choice : answer.open_choices) {
         out += "  " + choice_text(choice, say) + "\n";
     }
@@ -59,7 +59,7 @@ std::string incentives_text(const QuoteAnswer& answer, const Catalogue& say) {
     for (const std::string& text : incentive_texts(answer, say)) {
         out += paragraph(text, "  ", "    ");
     }
-    return out.empty() ? out : "\n" + say.quote.incentives() + "\n" + out;
+    return out.empty() ? out : titled(say.quote.incentives()) + out;
 }
 
 std::string deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
@@ -71,7 +71,7 @@ std::string deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
     }
     const std::string note =
         answer.deposit_note.empty() ? std::string() : paragraph(answer.deposit_note, "  ");
-    return "\n" + say.quote.deposits() + "\n" + table.text() + note;
+    return titled(say.quote.deposits()) + table.text() + note;
 }
 
 bool needs_trades(const QuoteAnswer& answer) {
@@ -93,9 +93,9 @@ std::string text_of(const QuoteAnswer& answer, const Catalogue& say) {
     out += "\n" + home_table(answer, say).text();
     out += requests_text(answer, say) + choices_text(answer, say) + incentives_text(answer, say);
     out += deposits_text(answer, say);
-    out += "\n" + say.quote.month() + "\n" + month_table(answer.scenarios, say);
+    out += titled(say.quote.month()) + month_table(answer.scenarios, say);
     out += refusal_lines(answer.scenarios, say);
-    out += "\n" + say.quote.cash() + "\n" + cash_table(answer.scenarios, say);
+    out += titled(say.quote.cash()) + cash_table(answer.scenarios, say);
     return out + footing_text(cautions_of(answer, say));
 }
 

@@ -99,7 +99,7 @@ std::string text_of(const RecheckAnswer& answer, const Catalogue& say) {
     out += paragraph(summary(answer, say));
     const Figures figures = figures_of(answer);
     for (const RecheckSection& section : answer.sections) {
-        out += "\n" + say.recheck.part(section.part) + "\n";
+        out += titled(say.recheck.part(section.part));
         for (const RecheckedFigure& figure : section.figures) {
             out += figure_text(figure, figures, say);
         }

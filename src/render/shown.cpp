@@ -37,7 +37,12 @@ void add_shown(const ShownItem& item, Table& table, const Catalogue& say) {
     const auto lines = wrapped(name_text(item, say), 56);
     table.row({"  " + lines.front(), standing_text(item, say), price_text(item)});
     for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
-    if (item.why_not) table.title("      " + words_of(item.why_not, say));
+    table.remark(words_of(item.why_not, say), 84);
+}
+
+std::string model_text(const ShownAnswer& answer, const ShownWords& say) {
+    if (answer.model_lot.empty()) return say.model(answer.model_plan, answer.model_elevation);
+    return say.model_on_lot(answer.model_plan, answer.model_elevation, answer.model_lot);
 }
 
 /// What comes with the home in an area, then what the model shows there.
@@ -58,11 +63,9 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table,
 
 std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
     std::string out = heading_text(answer.heading, say.shown.title(), say);
-    const std::string on_lot =
-        answer.model_lot.empty() ? std::string() : say.shown.on_lot(answer.model_lot);
-    out += say.shown.model(answer.model_plan, answer.model_elevation, on_lot) + "\n";
+    out += paragraph(model_text(answer, say.shown));
     if (!answer.model_note.empty()) out += paragraph(answer.model_note);
-    out += say.shown.how_to_read() + "\n";
+    out += paragraph(say.shown.how_to_read());
     Table table({{"", Align::left, 58, 56},
                  {say.shown.for_you(), Align::left, 30, 16},
                  {say.shown.as_shown(), Align::right, 12, 11}});
@@ -72,7 +75,7 @@ std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
         add_area(answer, area, table, say);
     }
     table.rule();
-    table.row({say.shown.can_be_had(), "", dollars(answer.shown_total)});
+    table.row({say.shown.available(), "", dollars(answer.shown_total)});
     table.row({say.shown.missing(), "", dollars(answer.missing)});
     out += "\n" + table.text();
     return out + "\n" + paragraph(say.shown.whose_prices(), "", "", 100);

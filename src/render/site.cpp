@@ -1,8 +1,6 @@
 // Rendering the lots and plans of a community.
 #include <quoin/answers/site.hpp>
 
-#include <algorithm>
-
 #include "shared_fields.hpp"
 #include "words/parts.hpp"
 #include "words/site.hpp"
@@ -10,38 +8,30 @@
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
+#include <quoin/words/measures.hpp>
 #include <quoin/words/reasons.hpp>
 
 namespace quoin {
 namespace {
 
-/// A measure's name without the unit that it ends in.
-std::string measure_name(std::string_view name, std::string_view unit) {
-    std::string words(name.substr(0, name.size() - unit.size()));
-    std::replace(words.begin(), words.end(), '_', ' ');
-    return words;
-}
-
 /// "rear setback 31 ft"
-std::string measure_text(const Measure& measure, const SiteWords& say) {
-    const std::string value = grouped(measure.value);
-    for (const auto& [unit, phrase] : {std::pair("_sq_ft", &say.measured_in_square_feet),
-                                       std::pair("_ft", &say.measured_in_feet)}) {
-        if (measure.name.ends_with(unit)) return (*phrase)(measure_name(measure.name, unit), value);
-    }
-    return say.measured(measure_name(measure.name, ""), value);
+std::string measure_text(const Measure& measure, const Catalogue& say) {
+    const SaidMeasure said = said_measure(measure.name, say);
+    return say.site.measured(said.name, grouped(measure.value), said.unit);
 }
 
-std::string measures_text(const std::vector<Measure>& measures, const SiteWords& say) {
+/// How large a lot is, and whether it can be under water.
+std::string ground_text(const Lot& lot, const Catalogue& say) {
     std::vector<std::string> texts;
-    for (const Measure& measure : measures) texts.push_back(measure_text(measure, say));
+    for (const Measure& measure : lot.measures) texts.push_back(measure_text(measure, say));
+    if (lot.flood_zone) texts.push_back(say.site.flood_zone());
     return joined(texts);
 }
 
 std::string for_you(const SiteLot& lot, const SiteWords& say) {
     if (lot.chosen) return say.yours();
     if (lot.lot.status != LotStatus::free) return {};
-    return lot.fits ? say.can_be_had() : say.plan_does_not_fit();
+    return lot.fits ? say.plan_fits() : say.plan_does_not_fit();
 }
 
 std::string for_you(const SitePlan& plan, const SiteWords& say) {
@@ -71,8 +61,7 @@ void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
                catalogue.parts.grade(lot.lot.grade),
                lot.every_plan ? say.every_plan() : joined(lot.plans), for_you(lot, say),
                dollars(lot.lot.premium)});
-    const std::string measures = measures_text(lot.lot.measures, say);
-    table.remark(lot.lot.flood_zone ? say.flood_zone(measures) : measures, 88);
+    table.remark(ground_text(lot.lot, catalogue), 88);
     table.remark(lot.lot.note, 88);
     if (!lot.move) return;
     table.remark(move_text(*lot.move, catalogue), 88);
@@ -111,8 +100,8 @@ std::string text_of(const SiteAnswer& answer, const Catalogue& catalogue) {
     Table lots({{say.lot(), Align::left, 8, 5},
                 {"", Align::left, 6, 6},
                 {say.ground(), Align::left, 10, 9},
-                {say.plans(), Align::left, 34, 30},
-                {say.for_you(), Align::left, 24, 22},
+                {say.plans(), Align::left, 34, 24},
+                {say.for_you(), Align::left, 24, 18},
                 {say.premium(), Align::right, 12, 11}});
     for (const SiteLot& lot : answer.lots) add_lot(lot, lots, catalogue);
     Table plans({{say.plan(), Align::left, 14, 12},
@@ -129,7 +118,7 @@ void fields(auto& v, Of<Measure> auto& measure) {
     v.named("Measure");
     v("name", measure.name);
     v("value", measure.value);
-    v.words("words", [&](const Catalogue& say) { return measure_text(measure, say.site); });
+    v.words("words", [&](const Catalogue& say) { return measure_text(measure, say); });
 }
 
 void fields(auto& v, Of<FallsOut> auto& one) {

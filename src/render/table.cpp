@@ -33,6 +33,8 @@ std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
     return lines;
 }
 
+std::string titled(const std::string& title) { return "\n" + title + "\n"; }
+
 std::string paragraph(const std::string& text, const std::string& first, const std::string& indent,
                       std::size_t width) {
     std::string out;

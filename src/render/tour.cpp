@@ -83,17 +83,21 @@ void add_option(const TourOption& item, Table& table, const Catalogue& say) {
     table.remark(item.note, 84);
 }
 
+void add_wrapped(const std::string& first, const std::string& text, Table& table) {
+    const auto lines = wrapped(text, 88);
+    table.title(first + lines.front());
+    for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+}
+
 void add_area(const TourArea& area, Table& table, const Catalogue& say) {
     table.gap();
     table.title(area.name);
     for (const std::string& text : area.included) {
-        const auto lines = wrapped(text, 88);
-        table.title("  + " + lines.front());
-        for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+        add_wrapped("  + ", text, table);
     }
     for (const TourOption& item : area.options) add_option(item, table, say);
     for (const Request& request : area.requests) {
-        table.title("  " + say.tour.request(request.text));
+        add_wrapped("  ", say.tour.request(request.text), table);
     }
 }
 
@@ -111,7 +115,7 @@ std::string uses_text(const IncentiveOffer& offer, const Catalogue& say) {
 
 std::string incentives_text(const TourAnswer& answer, const Catalogue& say) {
     if (answer.incentives.empty()) return {};
-    std::string out = "\n" + say.tour.incentives() + "\n";
+    std::string out = titled(say.tour.incentives());
     for (const IncentiveOffer& offer : answer.incentives) {
         out +=
             paragraph(say.tour.incentive(offer.incentive.name, offer.whole, uses_text(offer, say)),
@@ -121,10 +125,6 @@ std::string incentives_text(const TourAnswer& answer, const Catalogue& say) {
     }
     return out;
 }
-
-} // namespace
-
-namespace {
 
 bool needs_trades(const TourArea& area) {
     return std::any_of(area.options.begin(), area.options.end(),
@@ -156,7 +156,7 @@ std::string text_of(const TourAnswer& answer, const Catalogue& say) {
         out +=
             paragraph(refused_words(terms.name, answer.scenario.refusals.front(), say), "", "  ");
     }
-    out += say.tour.how_to_read() + "\n";
+    out += paragraph(say.tour.how_to_read());
     Table table({{"", Align::left, name_width + 2, name_width},
                  {"", Align::left, 14, 13},
                  {say.tour.price(), Align::right, 12, 11},

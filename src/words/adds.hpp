@@ -8,15 +8,15 @@ namespace quoin {
 struct AddsWords {
     Phrase<> title;
     Phrase<Money> contract_price;
-    Phrase<> ways_to_pay;
-    /// Scenario, its month, its terms, a month for each $1,000 of loan.
+    Phrase<> loans;
+    /// Loan, its month, its terms, a month for each $1,000 borrowed.
     Phrase<Text, Money, Text, Money> scenario;
     Phrase<> price;
 
     // Over the lists of options.
     Phrase<> alone;
     Phrase<> taking_out; ///< one that is chosen
-    Phrase<> held;
+    Phrase<> held;       ///< in a package
     Phrase<> barred;
     Phrase<> stacked;
     Phrase<> together; ///< the sum of the stacked ones
@@ -34,11 +34,11 @@ struct AddsWords {
     Phrase<Text> instead_of;
     Phrase<Text> before;               ///< stage of the build
     Phrase<Money, Text> after_closing; ///< estimate, note
-    Phrase<Text, Text> jump;           ///< scenario, what jumps under it
+    Phrase<Text, Text> jump;           ///< loan, what jumps under it
 
     // What it adds to.
     Phrase<> a_month;
-    Phrase<> to_bring;
+    Phrase<> to_close;
     Phrase<> over_five_years;
     Phrase<> over_loan;
 

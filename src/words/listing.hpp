@@ -8,7 +8,7 @@
 namespace quoin {
 
 struct ListingWords {
-    Phrase<Text, Text, Text, Text, Text> book; ///< community, builder, version, first and last day
+    Phrase<Text, Text, Text, Date, Date> book; ///< community, builder, version, first and last day
     // The columns.
     Phrase<> plan;
     Phrase<> name;

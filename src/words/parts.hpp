@@ -1,4 +1,4 @@
-// The names of what a month, the cash and the closing costs are made of.
+// The names of what a month, the cash, the closing costs and a lot are made of.
 #pragma once
 
 #include <quoin/answers/cash.hpp>
@@ -8,6 +8,7 @@
 #include <quoin/loan/credits.hpp>
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
+#include <quoin/words/measures.hpp>
 
 #include "words/phrase.hpp"
 
@@ -16,16 +17,18 @@ namespace quoin {
 struct PartWords {
     NamesOf<MonthPart, month_parts.size()> month;
     NamesOf<CashPart, cash_parts.size()> cash;
-    NamesOf<CreditUse> use;
-    Phrase<> single_premium;      ///< what an upfront fee of mortgage insurance is, as a use
+    NamesOf<CreditUse> use;       ///< what money goes to, behind "for"
+    Phrase<> single_premium;      ///< likewise: what an upfront fee of mortgage insurance is
     NamesOf<CostSection> section; ///< of closing costs
     NamesOf<PaidBy> paid_by;
     NamesOf<CashDue> due; ///< what cash is due for
     NamesOf<LotStatus> lot_status;
-    NamesOf<Grade> grade; ///< of a lot
+    NamesOf<Grade> grade; ///< of a lot: alone in a table, or beside the word for a lot
     NamesOf<Unit> unit;
     Phrase<Text> of_them;       ///< a count
-    Phrase<Text, Text> so_much; ///< a measure, its unit
+    Phrase<Text, Text> so_much; ///< a number, its unit
+    NamesOf<CommonMeasure> measure;
+    Phrase<> feet;
 };
 
 } // namespace quoin

@@ -8,8 +8,8 @@ namespace quoin {
 struct ProgramsWords {
     Phrase<> title;
     Phrase<Text, int, Text> ladder; ///< term, days of the lock, its rungs
-    Phrase<Text, Text> rung;        ///< rate, points
-    Phrase<Text> not_to_be_had;     ///< what the data do not tell
+    Phrase<Rate, Text> rung;        ///< rate, points
+    Phrase<Text> not_available;     ///< what the data do not tell
     Phrase<> points_before_adjustments;
 };
 

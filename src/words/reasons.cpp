@@ -1,27 +1,17 @@
 // Saying why something cannot be had, and what would do instead.
 #include <quoin/words/reasons.hpp>
 
-#include <algorithm>
-
 #include "parts.hpp"
 #include "reasons.hpp"
 #include <quoin/words/joined.hpp>
+#include <quoin/words/measures.hpp>
 
 namespace quoin {
 namespace {
 
-/// "rear setback" and " ft" of rear_setback_ft: a measure's name ends in its unit.
-std::string lot_too_small(std::string measure, Decimal least, const ReasonWords& say) {
-    std::string unit;
-    for (const std::string_view suffix : {"_sq_ft", "_ft"}) {
-        if (!measure.ends_with(suffix)) continue;
-        unit = suffix;
-        measure.resize(measure.size() - suffix.size());
-        break;
-    }
-    std::replace(measure.begin(), measure.end(), '_', ' ');
-    std::replace(unit.begin(), unit.end(), '_', ' ');
-    return say.why_not.lot_too_small(measure, least.text(), unit);
+std::string lot_too_small(const WhyNot& why, const Catalogue& say) {
+    const SaidMeasure measure = said_measure(why.names.front(), say);
+    return say.reasons.why_not.lot_too_small(measure.name, grouped(why.least), measure.unit);
 }
 
 std::string last_day(const std::optional<Date>& until) { return until.value().text(); }
@@ -46,7 +36,7 @@ std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
         return words.only_on_grades(joined(grades, Joint::either, catalogue));
     }
     case Kind::lot_too_small:
-        return lot_too_small(why.names.front(), why.least, say);
+        return lot_too_small(why, catalogue);
     case Kind::past_cutoff:
         return words.past_cutoff(any());
     case Kind::needs:

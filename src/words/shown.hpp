@@ -9,8 +9,8 @@ namespace quoin {
 
 struct ShownWords {
     Phrase<> title;
-    Phrase<Text, Text, Text> model; ///< plan, elevation, where it stands
-    Phrase<Text> on_lot;            ///< where the model stands
+    Phrase<Text, Text> model;              ///< plan, elevation
+    Phrase<Text, Text, Text> model_on_lot; ///< plan, elevation, lot
     Phrase<> how_to_read;
     Phrase<> for_you;
     Phrase<> as_shown;
@@ -18,8 +18,8 @@ struct ShownWords {
     Phrase<Text, Text> counted; ///< what is shown, how much of it
     NamesOf<ShownStanding> standing;
     Phrase<Text> yours; ///< a level
-    Phrase<> can_be_had;
-    Phrase<> missing; ///< of what can be had
+    Phrase<> available; ///< the sum of what is shown and can be had
+    Phrase<> missing;   ///< of that sum
     Phrase<> whose_prices;
 };
 

@@ -18,13 +18,11 @@ struct SiteWords {
     Phrase<> for_you;
     Phrase<> premium;
     Phrase<> every_plan;
-    Phrase<> yours; ///< of a lot and of a plan
-    Phrase<> can_be_had;
+    Phrase<> yours;     ///< of a lot and of a plan
+    Phrase<> plan_fits; ///< a lot that is available
     Phrase<> plan_does_not_fit;
-    Phrase<Text, Text> measured; ///< a measure's name, its value
-    Phrase<Text, Text> measured_in_feet;
-    Phrase<Text, Text> measured_in_square_feet;
-    Phrase<Text> flood_zone; ///< measures of a lot that lies in one
+    Phrase<Text, Text, Text> measured; ///< a measure's name, its value, unit with a blank before it
+    Phrase<> flood_zone;               ///< what a lot is in, beside its measures
 
     // The plans.
     Phrase<> plan;
@@ -37,7 +35,7 @@ struct SiteWords {
     Phrase<Text, Text, Text> move; ///< change of the price, of a month, of the cash
     Phrase<Text, Text> no_loan;    ///< change of the price, reason
     Phrase<Text, Text> elevation;  ///< its name, what the move to it comes to
-    Phrase<Text, Text> falls_out;  ///< what would, reason
+    Phrase<Text, Text> falls_out;  ///< what would be removed, reason
 
     Phrase<> survey_decides; ///< a caution
 };

@@ -22,11 +22,11 @@ TEST_CASE("Why an option cannot be had names what is in its way, any of several 
           "only on lot 4, 7 or 12");
     CHECK(told(WhyNot{.kind = Kind::needs, .names = {"Porch"}}) == "needs Porch");
     CHECK(told(WhyNot{.kind = Kind::only_on_grades, .grades = {Grade::walk_out, Grade::garden}}) ==
-          "only on lots graded walk-out or garden");
+          "only on lots graded walk-out or daylight");
     CHECK(told(WhyNot{.kind = Kind::lot_too_small,
                       .names = {"usable_yard_sq_ft"},
                       .least = decimal("2400")}) ==
-          "needs a lot with usable yard of 2400 sq ft or more");
+          "needs a lot with usable yard of 2,400 sq ft or more");
     CHECK(told(WhyNot{.kind = Kind::closing_too_late, .until = Date::of(2027, 8, 31)}) ==
           "for closings until 2027-08-31");
     CHECK(told(std::optional<WhyNot>()).empty());
@@ -48,7 +48,8 @@ TEST_CASE("A problem says a file, a lot's state, a reason and a noun by the cata
     const Catalogue& say = catalogue_in(Language::english);
     CHECK(words_of(problems::file_missing("a.json", FileMeant::lots, ""), say).expected ==
           "a list of lots that can be read");
-    CHECK(words_of(problems::lot_not_free({}, "7", LotStatus::held), say).of_it == "which is held");
+    CHECK(words_of(problems::lot_not_free({}, "7", LotStatus::held), say).of_it ==
+          "which is reserved");
     CHECK(words_of(problems::option_needs({}, "steps", {"deck:cedar", "porch"}), say).advice ==
           "add deck:cedar or porch, or take steps out");
     CHECK(words_of(problems::id_repeated({}, Noun::elevation), say).found ==

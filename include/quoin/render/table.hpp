@@ -59,6 +59,9 @@ class Table {
 /// The width of the texts that are told on lines.
 inline constexpr std::size_t page_width = 98;
 
+/// A title on a line of its own, below an empty one.
+[[nodiscard]] std::string titled(const std::string& title);
+
 /// A paragraph: wrapped lines, each behind `indent`, the first behind `first`.
 [[nodiscard]] std::string paragraph(const std::string& text, const std::string& first,
                                     const std::string& indent, std::size_t width = page_width);

@@ -7,37 +7,38 @@ namespace quoin::english {
 
 inline constexpr AddsWords adds = {
     .title = "What each option adds",
-    .contract_price = "contract price as it stands {}",
-    .ways_to_pay = "The ways to pay",
-    .scenario = "{}: {} a month. {}. Rule of thumb: {} a month for each $1,000 of loan",
+    .contract_price = "contract price now {}",
+    .loans = "The loans",
+    .scenario = "{}: {} a month. {}. Rule of thumb: each $1,000 you borrow costs {} a month.",
     .price = "price",
-    .alone = "Each one alone, added to the home as it stands: a month",
-    .taking_out = "Already chosen; taking one out: a month",
-    .held = "Comes with a package that is chosen",
-    .barred = "Not to be had here",
-    .stacked = "Stacked in the buyer's order, from the home without options: a month",
-    .together = "together",
-    .jumps = "Where a figure jumps",
+    .alone = "Add one option to your home as it is now: the change in price, and a month",
+    .taking_out = "Take out one option you chose: the change in price, and a month",
+    .held = "Already in a package you chose",
+    .barred = "Not available",
+    .stacked = "Your options one after another, from a home with none: the change in price, and a "
+               "month",
+    .together = "all together",
+    .jumps = "Why some figures jump",
     .named = "{}: {}",
-    .in_package = "{}: in {}",
+    .in_package = "{}, in {}",
     .why_barred = "{}: {}",
-    .added = "{} ({}), {}, added",
-    .taken_out = "{} ({}), {}, taken out",
+    .added = "{} ({}), added: {}",
+    .taken_out = "{} ({}), taken out: {}",
     .wish = "wish {}",
-    .with = "with {}",
-    .and_with = "and with it {}",
-    .instead_of = "instead of {}",
-    .before = "to be chosen before: {}",
-    .after_closing = "after closing instead: about {}. {}",
+    .with = "also adds {}",
+    .and_with = "also takes out {}",
+    .instead_of = "takes the place of {}",
+    .before = "decide by: {}",
+    .after_closing = "Or do it later, after closing: about {}. {}",
     .jump = "{}: {}",
     .a_month = "a month",
-    .to_bring = "left to bring at closing",
+    .to_close = "cash to close",
     .over_five_years = "over five years",
     .over_loan = "over the whole loan",
     .alone_and_stacked =
-        "Each figure is the difference of two whole quotes, rounded as they are; what an option "
-        "adds alone and what it adds stacked can differ by cents, and where a rule's line is "
-        "crossed by more.",
+        "Each figure is one whole quote minus another, with each quote rounded first. So an option "
+        "alone and the same option after others can differ by cents. They can differ by more where "
+        "a loan rule changes at a certain amount.",
 };
 
 } // namespace quoin::english

@@ -6,7 +6,7 @@
 namespace quoin::english {
 
 inline constexpr ListingWords listing = {
-    .book = "{}, {}: price book {}, in force {} to {}",
+    .book = "{}, {}: price book {}, in effect from {:en} through {:en}",
     .plan = "plan",
     .name = "name",
     .style = "style",
@@ -28,14 +28,14 @@ inline constexpr ListingWords listing = {
     .kind = "kind",
     .price = "price",
     .unit = "unit",
-    .cutoff = "cutoff",
+    .cutoff = "decide by",
     .every_plan = "all",
     .yes = "yes",
     .no = "no",
     .price_range = "{} to {}",
     .kind_of = {{{OptionKind::upgrade, "upgrade"},
-                 {OptionKind::levels, "level"},
-                 {OptionKind::choice, "choice at no cost"},
+                 {OptionKind::levels, "choice"},
+                 {OptionKind::choice, "no-cost choice"},
                  {OptionKind::allowance, "allowance"},
                  {OptionKind::package, "package"}}},
 };

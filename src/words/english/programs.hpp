@@ -6,13 +6,14 @@
 namespace quoin::english {
 
 inline constexpr ProgramsWords programs = {
-    .title = "The loan programs and the rates of the day",
-    .ladder = "{}, locked {} days: {}",
-    .rung = "{}% at {}",
-    .not_to_be_had = "Not to be had: {}.",
+    .title = "Loan programs and their rates",
+    .ladder = "{}, {}-day rate lock: {}",
+    .rung = "{} at {} points",
+    .not_available = "Not available: {}.",
     .points_before_adjustments =
-        "Points are percents of the loan before adjustments for score, loan to value and term; a "
-        "minus is a credit. An APR goes with a loan: 'quoin compare' shows it beside each rate.",
+        "Points are a percent of the loan amount, before adjustments for credit score, "
+        "loan-to-value (LTV) and loan term. Points below zero are a lender credit. An APR belongs "
+        "to one loan: 'quoin compare' shows it beside each interest rate.",
 };
 
 } // namespace quoin::english

@@ -6,8 +6,8 @@
 namespace quoin::english {
 
 inline constexpr SiteWords site = {
-    .title = "The lots and the plans",
-    .figured_under = "A move is figured under {}: {}",
+    .title = "Lots and plans",
+    .figured_under = "Each change below is figured with {}: {}",
     .lot = "lot",
     .ground = "ground",
     .plans = "plans",
@@ -15,24 +15,22 @@ inline constexpr SiteWords site = {
     .premium = "premium",
     .every_plan = "every plan",
     .yours = "yours",
-    .can_be_had = "can be had",
+    .plan_fits = "your plan fits",
     .plan_does_not_fit = "your plan does not fit",
-    .measured = "{} {}",
-    .measured_in_feet = "{} {} ft",
-    .measured_in_square_feet = "{} {} sq ft",
-    .flood_zone = "{}; flood zone",
+    .measured = "{} {}{}",
+    .flood_zone = "in a flood zone",
     .plan = "plan",
     .base_price = "base price",
     .size = "{} sq ft, {} bed, {} bath",
     .fits_your_lot = "fits your lot",
     .does_not_fit_your_lot = "does not fit your lot",
-    .move = "{} in price, {} a month, {} cash in all",
-    .no_loan = "{} in price; the loan cannot be had: {}",
+    .move = "{} in price, {} a month, {} in cash needed",
+    .no_loan = "{} in price; this loan is not available: {}",
     .elevation = "{}: {}",
-    .falls_out = "would fall out: {} ({})",
+    .falls_out = "would be removed: {} ({})",
     .survey_decides =
-        "Widths and setbacks are the price book's; the survey and the permit set decide what may "
-        "be built where.",
+        "Lot widths and setbacks come from the price book. The survey and the permit drawings "
+        "decide what can be built where.",
 };
 
 } // namespace quoin::english
