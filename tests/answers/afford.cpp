@@ -331,7 +331,7 @@ TEST_CASE("Debts over the income leave nothing, and the miss is said") {
         CHECK(std::any_of(s.nearest.begin(), s.nearest.end(),
                           [](const LimitRoom& room) { return room.room < Money{}; }));
     }
-    CHECK(text_of(answer).find("No price fits.") != std::string::npos);
+    CHECK(text_of(answer).find("No price works for this loan.") != std::string::npos);
 }
 
 TEST_CASE("A raise never lowers what fits, and neither does more cash") {
