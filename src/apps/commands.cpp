@@ -14,6 +14,7 @@
 #include <quoin/render/answers.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/text/plain.hpp>
+#include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
 
 #include "checking.hpp"
@@ -23,6 +24,7 @@
 #include "plain_afford.hpp"
 #include "progress_line.hpp"
 #include "whole.hpp"
+#include "words/apps.hpp"
 #include "written_file.hpp"
 
 namespace quoin::apps {
@@ -32,8 +34,11 @@ using enum QuestionOption::Kind;
 
 // What a question is asked with, and how its answer is told.
 
+const Catalogue& say_of(const Typed& typed) { return catalogue_in(typed.language); }
+
 Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
     Asked asked{desk, inquiry, {}, &not_interrupted()};
+    asked.language = typed.language;
     for (const QuestionOption& option : typed.command->question->options) {
         for (std::string& text : typed.given.all(option.name)) {
             const bool counts = option.is_repeated() || option.kind == flag || !text.empty();
@@ -55,7 +60,7 @@ Outcome told(const Typed& typed, Asked asked) {
 }
 
 std::unique_ptr<Loaded> loaded_for(const Typed& typed) {
-    return load_inquiry(typed.given.one("inquiry"), typed.rates);
+    return load_inquiry(typed.given.one("inquiry"), typed.rates, typed.language);
 }
 
 Outcome ask(const Typed& typed) {
@@ -73,7 +78,7 @@ Outcome recheck(const Typed& typed) {
     const std::size_t scenario = scenario_named(loaded->inquiry, typed.given.one("scenario"));
     const RecheckAnswer answer = quoin::recheck(loaded->sitting(), scenario);
     write_file(file, whole.xlsx_bytes(workbook_told(answer)), typed.given.has("force"));
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return {typed.json ? json_text_of(answer, say_of(typed)) : text_of(answer, say_of(typed))};
 }
 
 Outcome afford(const Typed& typed) {
@@ -87,47 +92,46 @@ Outcome afford(const Typed& typed) {
     if (typed.given.one("income").empty() || typed.given.one("rate").empty()) {
         throw WrongUse("INQUIRY, or --income and --rate, is required");
     }
-    PlainCase made = plain_case(typed.given, typed.rates, today());
+    PlainCase made = plain_case(typed.given, typed.rates, today(), say_of(typed));
     Asked asked = asked_of(typed, made.desk, made.inquiry);
     asked.assumptions = std::move(made.assumptions);
     return told(typed, std::move(asked));
 }
 
-std::string stage_text(const FitProgress& progress) {
-    const std::string worth = progress.worth.text();
+std::string stage_text(const FitProgress& progress, const SearchWords& say) {
+    const std::string most = progress.most.text();
     switch (progress.stage) {
     case FitStage::best:
-        return fmt::format("{}, at most {}", progress.found ? "best worth " + worth : "none yet",
-                           progress.most.text());
+        return progress.found ? say.best(progress.worth.text(), most) : say.none_yet(most);
     case FitStage::cheapest:
-        return "the cheapest worth " + worth;
+        return say.cheapest(progress.worth.text());
     case FitStage::next:
-        return "with another wish";
+        return say.another_wish();
     case FitStage::nearest:
-        return "nothing fits, the nearest miss";
+        return say.closest();
     }
     return {};
 }
 
 /// "12,288 looked into, best worth 434.25, at most 440: lot 7, Conventional"
-std::string progress_text(const FitProgress& progress) {
-    return fmt::format("{} looked into, {}: lot {}, {}", grouped(Decimal::whole(progress.nodes)),
-                       stage_text(progress), progress.lot, progress.scenario);
+std::string progress_text(const FitProgress& progress, const SearchWords& say) {
+    return say.progress(grouped(Decimal::whole(progress.nodes)), stage_text(progress, say),
+                        progress.lot, progress.scenario);
 }
 
 /// Shows how far it is, and stops at the first interrupt with the best so far.
 Outcome fit(const Typed& typed) {
     const auto loaded = loaded_for(typed);
+    const SearchWords& say = say_of(typed).apps.search;
     ProgressLine line(typed.given.has("progress"));
     Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
     asked.progress = [&](const FitProgress& now) {
-        if (line.is_due()) line.write(progress_text(now));
+        if (line.is_due()) line.write(progress_text(now, say));
         return !Interruption::asked();
     };
     Outcome outcome = told(typed, std::move(asked));
     if (Interruption::asked()) {
-        outcome.errors = "quoin: the search was stopped; where it was not done, the best so far is "
-                         "given\n  with the most that any other choice could be worth\n";
+        outcome.errors = "quoin: " + say.stopped() + "\n";
     }
     return outcome;
 }
@@ -138,7 +142,7 @@ Outcome sheet(const Typed& typed) {
     const auto loaded = loaded_for(typed);
     const Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
     write_file(file, typed.command->question->text(asked, Form::html), typed.given.has("force"));
-    return {made_visible(file) + ": written, for you alone to read\n"};
+    return {say_of(typed).apps.written(made_visible(file)) + "\n"};
 }
 
 // Commands without an inquiry.
@@ -162,12 +166,12 @@ Outcome pay(const Typed& typed) {
         "--rate", typed.given.one("rate"),
         {.kind = Wanted::Kind::yearly_percent, .most = Decimal::whole(100), .such = "6.5"});
     const PaymentAnswer answer = payment({loan, rate, term_from(typed.given)});
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return {typed.json ? json_text_of(answer, say_of(typed)) : text_of(answer, say_of(typed))};
 }
 
 Outcome tell_apr(const Typed& typed) {
     const AprAnswer answer = load_apr(typed.given.one("file"));
-    return {typed.json ? json_text_of(answer) : text_of(answer)};
+    return {typed.json ? json_text_of(answer, say_of(typed)) : text_of(answer, say_of(typed))};
 }
 
 Outcome check(const Typed& typed) {
@@ -178,7 +182,7 @@ Outcome check(const Typed& typed) {
     for (const std::string& file : typed.given.all("file")) {
         checked.push_back(check_file(file, typed.rates, day));
     }
-    return report(checked, typed.json);
+    return report(checked, typed.json, say_of(typed));
 }
 
 Outcome list_of_book(const Typed& typed) {
@@ -188,8 +192,8 @@ Outcome list_of_book(const Typed& typed) {
                                           : Listing::options;
     const PriceBook book = load_price_book(typed.given.one("pricebook"));
     return {typed.json               ? listing_json(book, what)
-            : typed.given.has("csv") ? listing_csv(book, what)
-                                     : listing_text(book, what)};
+            : typed.given.has("csv") ? listing_csv(book, what, say_of(typed))
+                                     : listing_text(book, what, say_of(typed))};
 }
 
 Outcome serve(const Typed& typed) {

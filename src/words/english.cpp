@@ -1,6 +1,7 @@
 // The catalogue in English.
 #include "english/adds.hpp"
 #include "english/afford.hpp"
+#include "english/apps.hpp"
 #include "english/cash.hpp"
 #include "english/cautions.hpp"
 #include "english/compare.hpp"
@@ -61,6 +62,7 @@ const Catalogue catalogue = {
     .payment = payment,
     .problems = problems,
     .reasons = reasons,
+    .apps = apps,
 };
 
 } // namespace quoin::english
