@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include <quoin/words/catalogue.hpp>
+
 #include "whole.hpp"
 
 namespace quoin::apps {
@@ -27,7 +29,8 @@ struct Result {
 
 /// Does the work of a command. Whatever the work throws becomes a message, as JSON where that was
 /// asked for, and an exit code, with nothing on standard output.
-[[nodiscard]] Result result_of(const std::function<Outcome()>& work, bool json);
+[[nodiscard]] Result result_of(const std::function<Outcome()>& work, bool json,
+                               const Catalogue& say = catalogue_in(Language::english));
 
 /// Runs one command. `arguments` without the program's name. Writes nothing itself, but the line
 /// that says how far a long search is, and what a server has to say. Where `whole` is null, a
@@ -35,7 +38,8 @@ struct Result {
 [[nodiscard]] Result run(const std::vector<std::string>& arguments, const Whole* whole = nullptr);
 
 /// The result of a fault of the program's own, and what it was.
-[[nodiscard]] Result fault_of(const std::string& what);
+[[nodiscard]] Result fault_of(const std::string& what,
+                              const Catalogue& say = catalogue_in(Language::english));
 
 /// Writes a result in one piece, and returns the exit code.
 [[nodiscard]] int written(const Result& result);

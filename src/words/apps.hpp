@@ -58,11 +58,21 @@ struct FirstWords {
     Phrase<int, int> assumed;         ///< credit score, days to the closing
 };
 
+/// Of what ends a command without an answer.
+struct EndWords {
+    Phrase<> stopped;
+    Phrase<Text> too_large; ///< what
+    Phrase<Text> fault;     ///< of the program's own: what it was
+    Phrase<> no_memory;
+    Phrase<> untold;
+};
+
 struct AppsWords {
     PlainWords plain;
     CheckingWords checking;
     SearchWords search;
     FirstWords first;
+    EndWords end;
     Phrase<Text> written; ///< a file
 };
 

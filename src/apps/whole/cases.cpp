@@ -6,6 +6,7 @@
 #include <quoin/text/problems.hpp>
 
 #include "../loading.hpp"
+#include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/text/value.hpp>
@@ -110,9 +111,24 @@ void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBoo
                                         Noun::sound_price_book, *named, {}));
 }
 
+/// What a new buyer is told of what is assumed.
+std::string comment_words(const FirstAssumed& first, const FirstWords& say) {
+    const std::string assumed = say.assumed(first.score, first.days_to_closing);
+    switch (first.prices) {
+    case FirstAssumed::Prices::ended:
+        return say.prices_ended(first.as_of, assumed);
+    case FirstAssumed::Prices::coming:
+        return say.prices_coming(first.as_of, assumed);
+    case FirstAssumed::Prices::current:
+        break;
+    }
+    return assumed;
+}
+
 } // namespace
 
-Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out) {
+Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out,
+             const Catalogue& say) {
     const fs::path folder = asked.lexically_normal();
     std::error_code error;
     if (!fs::is_directory(folder, error)) {
@@ -130,7 +146,11 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findin
     for (const Found& each : of_kind(found, FileKind::inquiry)) {
         add_inquiry(each, folder, books_, left_out);
     }
-    for (CaseBook& book : books_) book.first = first_inquiry(book.id, book.desk, today);
+    for (CaseBook& book : books_) {
+        book.first = first_inquiry(book.id, book.desk, today, [&](const FirstAssumed& assumed) {
+            return comment_words(assumed, say.apps.first);
+        });
+    }
     std::stable_sort(books_.begin(), books_.end(), [](const CaseBook& a, const CaseBook& b) {
         return a.inquiries.size() > b.inquiries.size();
     });

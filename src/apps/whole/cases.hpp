@@ -14,6 +14,7 @@
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/text/findings.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin::apps {
 
@@ -35,9 +36,9 @@ class Cases {
   public:
     /// Looks for price books and inquiries, two folders deep. What is not sound is left out, and
     /// `left_out` says why. Throws Refused where there is no such folder, no sound lending data or
-    /// no sound price book. A new buyer's inquiry is as of `today`.
+    /// no sound price book. A new buyer's inquiry is as of `today`, and `say` says what it assumes.
     Cases(const std::filesystem::path& folder, const std::string& rates, Date today,
-          Findings& left_out);
+          Findings& left_out, const Catalogue& say = catalogue_in(Language::english));
 
     /// Those with the most inquiries first, then by id.
     [[nodiscard]] const std::vector<CaseBook>& books() const { return books_; }

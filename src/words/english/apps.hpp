@@ -61,6 +61,14 @@ inline constexpr AppsWords apps = {
             .assumed = "A home with nothing chosen yet. We assumed a credit score of {} and a "
                        "closing in {} days.",
         },
+    .end =
+        {
+            .stopped = "stopped before there was an answer",
+            .too_large = "the figures are too large to count: {}",
+            .fault = "this is a fault of the program, not of your input: {}",
+            .no_memory = "there is not enough memory",
+            .untold = "no more is known about it",
+        },
     .written = "{}: written. Only you can read this file.",
 };
 

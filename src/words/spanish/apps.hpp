@@ -64,6 +64,14 @@ inline constexpr AppsWords apps = {
             .assumed = "Una vivienda sin nada elegido todavía. Se supone un puntaje de crédito de "
                        "{} y un cierre dentro de {} días.",
         },
+    .end =
+        {
+            .stopped = "se detuvo antes de tener una respuesta",
+            .too_large = "las cifras son demasiado grandes para calcular: {}",
+            .fault = "esta es una falla del programa, no de sus datos: {}",
+            .no_memory = "no hay suficiente memoria",
+            .untold = "no se sabe más al respecto",
+        },
     .written = "{}: guardado. Solo usted puede leer este archivo.",
 };
 
