@@ -1,33 +1,20 @@
 // Reporting a check.
 #include "checking.hpp"
 
-#include <fmt/format.h>
+#include "words/apps.hpp"
 #include <quoin/render/problems.hpp>
 #include <quoin/render/table.hpp>
-#include <quoin/words/figures.hpp>
+#include <quoin/render/words.hpp>
 
 namespace quoin::apps {
 namespace {
 
-/// What follows a table that has no other to follow it.
-std::string_view then(After after) {
-    switch (after) {
-    case After::unknown:
-        return "from then on what needs it is refused, until the data have the next one";
-    case After::continues:
-        return "from then on it is used all the same, and every answer says so, until the data "
-               "have the next one";
-    case After::ends:
-        return "from then on there is no such rule";
-    }
-    return {};
-}
-
-std::string ending_words(const EndingTable& table) {
+std::string ending_words(const EndingTable& table, const Catalogue& say) {
+    const CheckingWords& of = say.apps.checking;
     const Ending& ending = table.ending;
-    const std::string name = ending.name.empty() ? "" : " \"" + ending.name + "\"";
-    return fmt::format("{}: {}{} is in force through {}; {}", table.of, name_of(ending.list), name,
-                       english_date(plus_days(ending.until, -1)), then(ending.after));
+    return of.ending(table.of, words(ending.list, say),
+                     ending.name.empty() ? std::string() : of.named(ending.name),
+                     plus_days(ending.until, -1), of.after(ending.after));
 }
 
 void write(const EndingTable& table, JsonWriter& json) {
@@ -40,36 +27,37 @@ void write(const EndingTable& table, JsonWriter& json) {
     });
 }
 
-void write(const Checked& file, JsonWriter& json) {
+void write(const Checked& file, const Catalogue& say, JsonWriter& json) {
     json.object([&] {
         json.text("file", file.file);
         json.text("kind", code_of(file.kind));
         json.truth("sound", file.findings.none());
         json.key("problems");
-        write_problems(file.findings, json);
+        write_problems(file.findings, json, say);
         json.list("ending", [&] {
             for (const EndingTable& table : file.endings) write(table, json);
         });
     });
 }
 
-std::string as_text(const std::vector<Checked>& checked) {
+std::string as_text(const std::vector<Checked>& checked, const Catalogue& say) {
+    const CheckingWords& of = say.apps.checking;
     std::string out;
     for (const Checked& file : checked) {
         if (!file.findings.none()) continue;
-        out += fmt::format("{}: {}, sound\n", file.file, name_of(file.kind));
+        out += of.sound(file.file, of.kind(file.kind)) + "\n";
         for (const EndingTable& table : file.endings) {
-            out += paragraph(ending_words(table), "  ", "    ");
+            out += paragraph(ending_words(table, say), "  ", "    ");
         }
     }
     return out;
 }
 
-std::string as_json(const std::vector<Checked>& checked) {
+std::string as_json(const std::vector<Checked>& checked, const Catalogue& say) {
     JsonWriter json;
     json.object([&] {
         json.list("files", [&] {
-            for (const Checked& file : checked) write(file, json);
+            for (const Checked& file : checked) write(file, say, json);
         });
     });
     return json.take() + "\n";
@@ -77,13 +65,13 @@ std::string as_json(const std::vector<Checked>& checked) {
 
 } // namespace
 
-Outcome report(const std::vector<Checked>& checked, bool json) {
+Outcome report(const std::vector<Checked>& checked, bool json, const Catalogue& say) {
     Outcome outcome;
-    outcome.output = json ? as_json(checked) : as_text(checked);
+    outcome.output = json ? as_json(checked, say) : as_text(checked, say);
     for (const Checked& file : checked) {
         if (file.findings.none()) continue;
         outcome.input_sound = false;
-        if (!json) outcome.errors += text_of(file.findings);
+        if (!json) outcome.errors += text_of(file.findings, say);
     }
     return outcome;
 }

@@ -3,12 +3,14 @@
 
 #include <vector>
 
+#include <quoin/words/catalogue.hpp>
+
 #include "command.hpp"
 #include "loading.hpp"
 
 namespace quoin::apps {
 
 /// As text, the sound files are listed and the problems follow; as JSON, one entry a file.
-[[nodiscard]] Outcome report(const std::vector<Checked>& checked, bool json);
+[[nodiscard]] Outcome report(const std::vector<Checked>& checked, bool json, const Catalogue& say);
 
 } // namespace quoin::apps

@@ -52,7 +52,7 @@ struct Typed {
     const Command* command = nullptr;
     Given given; ///< with what was given as an empty text; a flag is there where it holds
     bool json = false;
-    Language language = Language::english; ///< that is answered in
+    Language language = Language::english; ///< that answers and messages are told in
     std::string rates;                     ///< a folder; empty: not said
     const Whole* whole = nullptr; ///< null: in the program that leaves some work to the whole one
 };

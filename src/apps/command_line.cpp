@@ -12,6 +12,7 @@
 
 #include "interruption.hpp"
 #include "parsing.hpp"
+#include "words/apps.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -22,33 +23,32 @@ bool write(const std::string& text, std::FILE* to) {
 
 } // namespace
 
-Result fault_of(const std::string& what) {
-    return {fault, {}, "quoin: a fault of the program, not of your input: " + what + "\n"};
+Result fault_of(const std::string& what, const Catalogue& say) {
+    return {fault, {}, "quoin: " + say.apps.end.fault(what) + "\n"};
 }
 
 Result result_of(const std::function<Outcome()>& work, const Typed& typed) {
+    const Catalogue& say = catalogue_in(typed.language);
+    const EndWords& of = say.apps.end;
     try {
         Outcome outcome = work();
         return {outcome.input_sound ? done : input_wrong, std::move(outcome.output),
                 std::move(outcome.errors)};
     } catch (const Refused& refused) {
         const Findings& findings = refused.findings();
-        const Catalogue& say = catalogue_in(typed.language);
         return {input_wrong, {}, typed.json ? json_text_of(findings, say) : text_of(findings, say)};
     } catch (const Stopped&) {
-        return {stopped, {}, "quoin: stopped before there was an answer\n"};
+        return {stopped, {}, "quoin: " + of.stopped() + "\n"};
     } catch (const LeftToWhole&) {
         return {done, {}, {}, true};
     } catch (const Overflow& error) {
-        return {input_wrong,
-                {},
-                std::string("quoin: figures too large to count: ") + error.what() + "\n"};
+        return {input_wrong, {}, "quoin: " + of.too_large(error.what()) + "\n"};
     } catch (const std::bad_alloc&) {
-        return fault_of("there is not enough memory");
+        return fault_of(of.no_memory(), say);
     } catch (const std::exception& error) {
-        return fault_of(error.what());
+        return fault_of(error.what(), say);
     } catch (...) {
-        return fault_of("something that says no more of itself");
+        return fault_of(of.untold(), say);
     }
 }
 

@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "command.hpp"
+#include <quoin/words/catalogue.hpp>
+
 #include "whole.hpp"
 
 namespace quoin::apps {
@@ -36,7 +38,8 @@ struct Result {
 [[nodiscard]] Result run(const std::vector<std::string>& arguments, const Whole* whole = nullptr);
 
 /// The result of a fault of the program's own, and what it was.
-[[nodiscard]] Result fault_of(const std::string& what);
+[[nodiscard]] Result fault_of(const std::string& what,
+                              const Catalogue& say = catalogue_in(Language::english));
 
 /// Writes a result in one piece, and returns the exit code.
 [[nodiscard]] int written(const Result& result);

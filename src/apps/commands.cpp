@@ -15,6 +15,7 @@
 #include <quoin/render/glossary.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/text/plain.hpp>
+#include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
 
 #include "checking.hpp"
@@ -24,6 +25,7 @@
 #include "plain_afford.hpp"
 #include "progress_line.hpp"
 #include "whole.hpp"
+#include "words/apps.hpp"
 #include "written_file.hpp"
 
 namespace quoin::apps {
@@ -32,6 +34,8 @@ namespace {
 using enum QuestionOption::Kind;
 
 // What a question is asked with, and how its answer is told.
+
+const Catalogue& say_of(const Typed& typed) { return catalogue_in(typed.language); }
 
 Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
     Asked asked{desk, inquiry, {}, &not_interrupted()};
@@ -54,8 +58,7 @@ Form form_of(const Typed& typed) {
 
 /// Of an answer that is no question's.
 Outcome told(const Typed& typed, const auto& answer) {
-    const Catalogue& say = catalogue_in(typed.language);
-    return {typed.json ? json_text_of(answer, say) : text_of(answer, say)};
+    return {typed.json ? json_text_of(answer, say_of(typed)) : text_of(answer, say_of(typed))};
 }
 
 Outcome told(const Typed& typed, Asked asked) {
@@ -95,47 +98,46 @@ Outcome afford(const Typed& typed) {
     if (typed.given.one("income").empty() || typed.given.one("rate").empty()) {
         throw WrongUse("INQUIRY, or --income and --rate, is required");
     }
-    PlainCase made = plain_case(typed.given, typed.rates, today());
+    PlainCase made = plain_case(typed.given, typed.rates, today(), say_of(typed));
     Asked asked = asked_of(typed, made.desk, made.inquiry);
     asked.assumptions = std::move(made.assumptions);
     return told(typed, std::move(asked));
 }
 
-std::string stage_text(const FitProgress& progress) {
-    const std::string worth = progress.worth.text();
+std::string stage_text(const FitProgress& progress, const SearchWords& say) {
+    const std::string most = progress.most.text();
     switch (progress.stage) {
     case FitStage::best:
-        return fmt::format("{}, at most {}", progress.found ? "best worth " + worth : "none yet",
-                           progress.most.text());
+        return progress.found ? say.best(progress.worth.text(), most) : say.none_yet(most);
     case FitStage::cheapest:
-        return "the cheapest worth " + worth;
+        return say.cheapest(progress.worth.text());
     case FitStage::next:
-        return "with another wish";
+        return say.another_wish();
     case FitStage::nearest:
-        return "nothing fits, the nearest miss";
+        return say.closest();
     }
     return {};
 }
 
 /// "12,288 looked into, best worth 434.25, at most 440: lot 7, Conventional"
-std::string progress_text(const FitProgress& progress) {
-    return fmt::format("{} looked into, {}: lot {}, {}", grouped(Decimal::whole(progress.nodes)),
-                       stage_text(progress), progress.lot, progress.scenario);
+std::string progress_text(const FitProgress& progress, const SearchWords& say) {
+    return say.progress(grouped(Decimal::whole(progress.nodes)), stage_text(progress, say),
+                        progress.lot, progress.scenario);
 }
 
 /// Shows how far it is, and stops at the first interrupt with the best so far.
 Outcome fit(const Typed& typed) {
     const auto loaded = loaded_for(typed);
+    const SearchWords& say = say_of(typed).apps.search;
     ProgressLine line(typed.given.has("progress"));
     Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
     asked.progress = [&](const FitProgress& now) {
-        if (line.is_due()) line.write(progress_text(now));
+        if (line.is_due()) line.write(progress_text(now, say));
         return !Interruption::asked();
     };
     Outcome outcome = told(typed, std::move(asked));
     if (Interruption::asked()) {
-        outcome.errors = "quoin: the search was stopped; where it was not done, the best so far is "
-                         "given\n  with the most that any other choice could be worth\n";
+        outcome.errors = "quoin: " + say.stopped() + "\n";
     }
     return outcome;
 }
@@ -146,7 +148,7 @@ Outcome sheet(const Typed& typed) {
     const auto loaded = loaded_for(typed);
     const Asked asked = asked_of(typed, loaded->desk, loaded->inquiry);
     write_file(file, typed.command->question->text(asked, Form::html), typed.given.has("force"));
-    return {made_visible(file) + ": written, for you alone to read\n"};
+    return {say_of(typed).apps.written(made_visible(file)) + "\n"};
 }
 
 // Commands without an inquiry.
@@ -186,7 +188,7 @@ Outcome check(const Typed& typed) {
     for (const std::string& file : typed.given.all("file")) {
         checked.push_back(check_file(file, typed.rates, day));
     }
-    return report(checked, typed.json);
+    return report(checked, typed.json, say_of(typed));
 }
 
 Outcome list_of_book(const Typed& typed) {
@@ -195,15 +197,13 @@ Outcome list_of_book(const Typed& typed) {
                          : word == "lots" ? Listing::lots
                                           : Listing::options;
     const PriceBook book = load_price_book(typed.given.one("pricebook"), typed.language);
-    const Catalogue& say = catalogue_in(typed.language);
     return {typed.json               ? listing_json(book, what)
-            : typed.given.has("csv") ? listing_csv(book, what, say)
-                                     : listing_text(book, what, say)};
+            : typed.given.has("csv") ? listing_csv(book, what, say_of(typed))
+                                     : listing_text(book, what, say_of(typed))};
 }
 
 Outcome terms(const Typed& typed) {
-    const Catalogue& say = catalogue_in(typed.language);
-    return {typed.json ? glossary_json(say) : glossary_text(say)};
+    return {typed.json ? glossary_json(say_of(typed)) : glossary_text(say_of(typed))};
 }
 
 Outcome serve(const Typed& typed) {

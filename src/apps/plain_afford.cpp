@@ -1,11 +1,8 @@
 // Making a desk and an inquiry out of plain figures.
 #include "plain_afford.hpp"
 
-#include <fmt/format.h>
-
-#include <quoin/words/figures.hpp>
-
 #include "loading.hpp"
+#include "words/apps.hpp"
 #include <quoin/inquiry/typed.hpp>
 
 namespace quoin::apps {
@@ -21,12 +18,13 @@ constexpr int days_to_closing = 60;
 
 class Making {
   public:
-    Making(const Given& given, Date today) : given_(given) {
+    Making(const Given& given, Date today, const Catalogue& say)
+        : given_(given), say_(say.apps.plain), language_(say.language) {
         made_.inquiry.as_of =
             given.one("as-of").empty() ? today : day_typed("--as-of", given.one("as-of"));
         made_.inquiry.contract = made_.inquiry.as_of;
         made_.inquiry.closing = plus_days(made_.inquiry.as_of, days_to_closing);
-        made_.inquiry.buyer = "the buyer";
+        made_.inquiry.buyer = say_.buyer();
     }
 
     PlainCase make(const std::string& rates) {
@@ -59,14 +57,14 @@ class Making {
                                     {.kind = Wanted::Kind::percent}));
     }
     /// As it is given, or what is usual.
-    Percent percent_or(const char* option, const char* usual, std::string_view words) {
-        return percent(option, given_or(option, usual, words), 20);
+    Percent percent_or(const char* option, const char* usual, const Phrase<Text>& assumed) {
+        return percent(option, given_or(option, usual, assumed), 20);
     }
     void assume(std::string words) { made_.assumptions.push_back(std::move(words)); }
     /// What was given, or what is usual, which is then told.
-    std::string given_or(const char* option, const char* usual, std::string_view words) {
+    std::string given_or(const char* option, const char* usual, const Phrase<Text>& assumed) {
         if (std::string given = given_.one(option); !given.empty()) return given;
-        assume(fmt::format(fmt::runtime(words), usual));
+        assume(assumed(usual));
         return usual;
     }
 
@@ -79,12 +77,14 @@ class Making {
     void add_scenarios(const LoanProgram& program);
 
     const Given& given_;
+    const PlainWords& say_;
+    Language language_;
     PlainCase made_;
 };
 
 void Making::load(const std::string& rates) {
     Findings findings;
-    made_.desk.lending = load_lending(rates, {{}, made_.inquiry.as_of}, findings);
+    made_.desk.lending = load_lending(rates, {{}, made_.inquiry.as_of}, findings, language_);
     if (!findings.none()) throw Refused(std::move(findings));
 }
 
@@ -108,27 +108,25 @@ void Making::set_home() {
 void Making::set_place() {
     Place place;
     place.id = "plain";
-    place.name = "the figures given";
+    place.name = say_.place();
     place.assessed_percent = Percent(Decimal::whole(100));
-    const Percent tax =
-        percent_or("property-tax", usual_property_tax, "property tax of {}% of the price a year");
-    place.levies.push_back({"Property tax", Decimal::billionths(tax.value().billionths() * 10)});
+    const Percent tax = percent_or("property-tax", usual_property_tax, say_.assumed_property_taxes);
+    place.levies.push_back(
+        {say_.property_taxes(), Decimal::billionths(tax.value().billionths() * 10)});
     place.tax_due = {{5, 31, Percent(Decimal::whole(50))}, {11, 30, Percent(Decimal::whole(50))}};
-    assume("the tax due in two halves, on 31 May and 30 November");
-    const Percent insurance = percent_or("insurance", usual_insurance,
-                                         "homeowner's insurance of {}% of the price a year");
+    assume(say_.assumed_tax_days());
+    const Percent insurance = percent_or("insurance", usual_insurance, say_.assumed_insurance);
     place.dwelling_percent = Percent(Decimal::whole(100));
     place.homeowner.unit = "per thousand";
     place.homeowner.values.push_back(Decimal::billionths(insurance.value().billionths() * 10));
     place.homeowner.written.emplace_back("any");
     if (const auto dues = amount("dues", Wanted::Kind::amount_not_below_zero, "60")) {
-        place.dues.push_back({"Association dues", *dues});
+        place.dues.push_back({say_.dues(), *dues});
     }
     ClosingCost costs;
-    costs.name = "Closing costs";
+    costs.name = say_.closing_costs();
     costs.base = CostBase::loan;
-    costs.percent = percent_or("closing-costs", usual_closing_costs,
-                               "closing costs of {}% of the loan, none of them in the APR");
+    costs.percent = percent_or("closing-costs", usual_closing_costs, say_.assumed_closing_costs);
     place.closing_costs.push_back(std::move(costs));
     place.rural_eligible = true; // who names the USDA program means a place that is
     if (const std::string region = given_.one("region"); !region.empty()) {
@@ -149,8 +147,8 @@ void Making::set_sheet() {
     sheet.date = sheet.good_through = made_.inquiry.as_of;
     if (newest != nullptr) {
         sheet.mortgage_insurance = newest->mortgage_insurance;
-        assume(fmt::format("mortgage insurance by the factors of {}{}, where the program has it",
-                           newest->lender, newest->sample ? " (sample data)" : ""));
+        assume(
+            (newest->sample ? say_.assumed_sample_factors : say_.assumed_factors)(newest->lender));
     }
     made_.desk.lending.sheets = {std::move(sheet)};
 }
@@ -160,11 +158,11 @@ void Making::set_means() {
     inquiry.monthly_income = amount("income", Wanted::Kind::gross_dollars_a_month, "8400");
     inquiry.monthly_debts = amount("debts", Wanted::Kind::dollars_a_month, "450");
     inquiry.cash = amount("cash", Wanted::Kind::amount_not_below_zero, "60000");
-    if (!inquiry.cash) assume("as much cash as it takes (--cash not given)");
+    if (!inquiry.cash) assume(say_.assumed_cash());
     inquiry.monthly_taxes = amount("taxes", Wanted::Kind::dollars_a_month, "1700");
     inquiry.household = whole("persons", 1, 20);
     inquiry.score =
-        whole_typed("--score", given_or("score", usual_score, "a credit score of {}"), 300, 850);
+        whole_typed("--score", given_or("score", usual_score, say_.assumed_score), 300, 850);
 }
 
 /// Those named; else all of a fixed rate that are open to any buyer and place.
@@ -207,16 +205,17 @@ void Making::add_scenarios(const LoanProgram& program) {
         scenario.down = {DownPayment::By::percent, percent("down", down, 99), {}};
         scenario.rate = {RateChoice::By::quoted, Points{}, rate};
         scenario.score = made_.inquiry.score;
-        scenario.name = fmt::format("{}, {} down", program.name,
-                                    down == "0" ? std::string("nothing") : down + "%");
+        scenario.name =
+            down == "0" ? say_.loan_nothing_down(program.name) : say_.loan(program.name, down);
         made_.inquiry.scenarios.push_back(std::move(scenario));
     }
 }
 
 } // namespace
 
-PlainCase plain_case(const Given& given, const std::string& rates, Date today) {
-    return Making(given, today).make(rates);
+PlainCase plain_case(const Given& given, const std::string& rates, Date today,
+                     const Catalogue& say) {
+    return Making(given, today, say).make(rates);
 }
 
 } // namespace quoin::apps

@@ -10,6 +10,7 @@
 #include <quoin/inquiry/desk.hpp>
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/questions/questions.hpp>
+#include <quoin/words/catalogue.hpp>
 
 namespace quoin::apps {
 
@@ -22,6 +23,7 @@ struct PlainCase {
 /// `given` are the options that stand in place of an inquiry, by their names; an empty one counts
 /// as not given. Throws Refused where a figure is not usable. `rates` is where the programs are;
 /// `today` is the day it is as of where none is given.
-[[nodiscard]] PlainCase plain_case(const Given& given, const std::string& rates, Date today);
+[[nodiscard]] PlainCase plain_case(const Given& given, const std::string& rates, Date today,
+                                   const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin::apps

@@ -57,18 +57,10 @@ void write_scenarios(const Lending& lending, const RateSheet& sheet, JsonWriter&
     }
 }
 
-/// What is assumed for a buyer of whom nothing is known yet; and where the day's prices are not
-/// those of the book, that they are not.
-std::string comment_of(const PriceBook& book, Date as_of, Date today) {
-    std::string days;
-    if (today > book.expires) {
-        days = "These prices ended on " + as_of.text() + ": ask for the current ones. ";
-    } else if (today < book.effective) {
-        days = "These prices begin on " + as_of.text() + ". ";
-    }
-    return days + "A bare home: nothing chosen yet. A credit score of " +
-           std::to_string(assumed_score) + " is assumed, and a closing in " +
-           std::to_string(days_to_closing) + " days.";
+FirstAssumed assumed_of(const PriceBook& book, Date as_of, Date today) {
+    using enum FirstAssumed::Prices;
+    const auto prices = today > book.expires ? ended : today < book.effective ? coming : current;
+    return {prices, as_of, assumed_score, days_to_closing};
 }
 
 bool is_sound(const std::string& json, const Desk& desk) {
@@ -80,7 +72,8 @@ bool is_sound(const std::string& json, const Desk& desk) {
 
 } // namespace
 
-std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk, Date today) {
+std::optional<std::string> first_inquiry(const std::string& book, const Desk& desk, Date today,
+                                         const FirstComment& comment) {
     const PriceBook& prices = desk.book;
     const Date as_of = std::clamp(today, prices.effective, prices.expires);
     const RateSheet* sheet = desk.lending.newest_sheet(as_of);
@@ -89,7 +82,7 @@ std::optional<std::string> first_inquiry(const std::string& book, const Desk& de
     JsonWriter json;
     json.object([&] {
         json.text("format", "quoin/inquiry/1");
-        json.text("comment", comment_of(prices, as_of, today));
+        json.text("comment", comment(assumed_of(prices, as_of, today)));
         json.text("price_book", book);
         json.text("buyer", "New buyer");
         json.text("as_of", as_of.text());

@@ -40,17 +40,32 @@ std::string listed(const std::vector<AffordLimit>& limits, const AffordScenario&
     return joined(list);
 }
 
-std::string rooms_text(const std::vector<LimitRoom>& rooms, const AffordScenario& s,
-                       const AffordWords& say) {
-    if (rooms.empty()) return {};
-    Table table({{"", Align::left, 40},
-                 {say.takes(), Align::right},
-                 {say.most(), Align::right},
-                 {say.left(), Align::right}},
-                "    ");
-    for (const LimitRoom& room : rooms) {
+Table limits_table(const std::string& last, const AffordWords& say) {
+    return Table({{"", Align::left, 40},
+                  {say.takes(), Align::right},
+                  {say.most(), Align::right},
+                  {last, Align::right}},
+                 "    ");
+}
+
+/// What is left under each limit at the highest price.
+std::string rooms_text(const AffordScenario& s, const AffordWords& say) {
+    if (s.rooms.empty()) return {};
+    Table table = limits_table(say.left(), say);
+    for (const LimitRoom& room : s.rooms) {
         table.row({limit_words(room.limit, s, say), dollars(room.needed), dollars(room.most),
                    dollars(room.room)});
+    }
+    return table.text();
+}
+
+/// What is missing under each limit where no price fits.
+std::string misses_text(const AffordScenario& s, const AffordWords& say) {
+    if (s.nearest.empty()) return {};
+    Table table = limits_table(say.short_by(), say);
+    for (const LimitRoom& room : s.nearest) {
+        table.row({limit_words(room.limit, s, say), dollars(room.needed), dollars(room.most),
+                   room.room < Money{} ? dollars(Money{} - room.room) : std::string()});
     }
     return table.text();
 }
@@ -100,8 +115,7 @@ std::string residual_words(const AffordScenario& s, const AffordWords& say) {
     if (!test.has_household) lacking.push_back(say.lacks_household());
     if (!test.has_region) lacking.push_back(say.lacks_region());
     if (test.square_feet <= Decimal{}) lacking.push_back(say.lacks_square_feet());
-    return (lacking.size() == 1 ? say.residual_lacks_one
-                                : say.residual_lacks_several)(joined(lacking));
+    return say.residual_lacks(joined(lacking));
 }
 
 /// What asking for automated underwriting did not change, or took away; empty where another ratio
@@ -144,7 +158,7 @@ std::string none_text(const AffordScenario& s, const Catalogue& catalogue) {
         s.refusals.empty()
             ? "  " + say.nearest(s.least_price) + "\n"
             : paragraph(say.refused(s.least_price, words(s.refusals, catalogue)), "  ");
-    return why + rooms_text(s.nearest, s, say);
+    return why + misses_text(s, say);
 }
 
 /// What binds at the highest price, and how far it goes without that; empty where nothing does.
@@ -187,7 +201,7 @@ std::string scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
                      s.scenario.monthly.total(), s.scenario.cash.needed()) +
            "\n";
     out += paragraph(terms_line(s.terms, catalogue), "    ");
-    out += rooms_text(s.rooms, s, say);
+    out += rooms_text(s, say);
     const std::string binds = binds_words(s, catalogue);
     if (!binds.empty()) out += paragraph(binds, "    ");
     out += ratios_text(s, say);

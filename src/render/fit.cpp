@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "fit_words.hpp"
+#include "own_cautions.hpp"
 #include "scenario_table.hpp"
 #include "words/fit.hpp"
 #include "words/parts.hpp"
@@ -59,7 +60,7 @@ std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
 }
 
 Table wishes_table(const FitWords& say) {
-    return Table({{"", Align::left, 48, 44},
+    return Table({{"", Align::left, 48, 38},
                   {say.rank(), Align::left, 8, 7},
                   {say.worth(), Align::right, 9, 6},
                   {say.price(), Align::right, 12, 11},
@@ -106,7 +107,7 @@ std::string next_text(const FitNext& next, const Catalogue& catalogue) {
                     next.worth.text(), next.proven ? std::string() : say.next_unproven());
 }
 
-/// "worth 14: proven, no choice within the limits is worth more ... (231 looked into)".
+/// "worth 14. Proven: no choice within your limits is worth more ... Looked into: 231."
 std::string worth_text(const FitHome& home, const FitWords& say) {
     const std::string nodes = grouped(Decimal::whole(home.nodes));
     if (home.proven) {
@@ -233,10 +234,7 @@ std::string text_of(const FitAnswer& answer, const Catalogue& say) {
         }
         out += home_text(best, say);
     }
-    Cautions notes = with_loan_cautions({{CautionCode::worth_of_wishes, say.fit.worth_of_wishes()}},
-                                        answer.heading, terms_of(answer.scenarios), say);
-    notes.push_back(agent_caution(say));
-    return out + footing_text(notes);
+    return out + footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

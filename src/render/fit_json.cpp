@@ -1,8 +1,8 @@
 // The wishes that fit, as JSON.
 #include <quoin/answers/fit.hpp>
-#include <quoin/render/cautions.hpp>
 
 #include "fit_words.hpp"
+#include "own_cautions.hpp"
 #include "shared_fields.hpp"
 #include <quoin/words/reasons.hpp>
 
@@ -110,9 +110,7 @@ void fields(auto& v, Of<FitAnswer> auto& answer) {
     });
     v("lots", answer.lots);
     v("scenarios", answer.scenarios);
-    v.words("cautions", [&](const Catalogue& say) {
-        return loan_cautions(answer.heading, terms_of(answer.scenarios), say);
-    });
+    v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 
 template std::string json_text_of(const FitAnswer&, const Catalogue&);

@@ -1,6 +1,8 @@
-// Saying why nothing can be chosen for a home.
+// Saying why nothing can be chosen for a home, and what has to be known beside a choice.
 #include "fit_words.hpp"
 
+#include "own_cautions.hpp"
+#include "words/fit.hpp"
 #include "words/reasons.hpp"
 #include <quoin/words/joined.hpp>
 #include <quoin/words/reasons.hpp>
@@ -39,6 +41,13 @@ std::string words(const FitBarred& barred, const Catalogue& say) {
         text += (i == 0 ? ": " : "; ") + words(barred.rules[i], say);
     }
     return text;
+}
+
+Cautions cautions_of(const FitAnswer& answer, const Catalogue& say) {
+    Cautions notes = with_loan_cautions({{CautionCode::worth_of_wishes, say.fit.worth_of_wishes()}},
+                                        answer.heading, terms_of(answer.scenarios), say);
+    notes.push_back(agent_caution(say));
+    return notes;
 }
 
 } // namespace quoin

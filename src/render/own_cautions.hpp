@@ -8,6 +8,7 @@ namespace quoin {
 struct AddsAnswer;
 struct CashAnswer;
 struct CreditAnswer;
+struct FitAnswer;
 struct QuoteAnswer;
 struct ShiftAnswer;
 struct TourAnswer;
@@ -17,6 +18,8 @@ struct TourAnswer;
 [[nodiscard]] Cautions cautions_of(const CashAnswer& answer,
                                    const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] Cautions cautions_of(const CreditAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Cautions cautions_of(const FitAnswer& answer,
                                    const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] Cautions cautions_of(const QuoteAnswer& answer,
                                    const Catalogue& say = catalogue_in(Language::english));

@@ -33,7 +33,7 @@ std::string grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const ShiftCell& cell = row.cells[i];
             const bool is_today = i == 0 && row.steps == 0;
-            cells.push_back(!cell.available() ? say.shift.not_to_be_had()
+            cells.push_back(!cell.available() ? say.shift.not_available()
                             : is_today        ? dollars(cell.*figure)
                                               : signed_dollars(cell.*figure - today));
         }
@@ -42,7 +42,7 @@ std::string grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::
     return "\n" + table.text();
 }
 
-/// Why a column cannot be had at today's rate.
+/// Why the loan is not available for a column at today's rate.
 std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
     std::string out;
     for (const ShiftRow& row : s.rows) {
@@ -119,7 +119,7 @@ Table incomes_table(const ShiftRatios& ratios, const ShiftWords& say) {
                  {say.in_steps(), Align::right, 12, 10}});
     for (const ShiftIncome& one : ratios.incomes) {
         const ShiftRoom& room = one.room;
-        table.row({one.by == Percent{} ? say.as_it_stands() : signed_percent(one.by),
+        table.row({one.by == Percent{} ? say.income_now() : signed_percent(one.by),
                    dollars(one.income), share_text(one.front), share_text(one.back),
                    one.within ? say.yes() : say.no(),
                    room.to_a_thousandth ? rate_text(*room.to_a_thousandth) : say.no_rate(),
@@ -153,7 +153,7 @@ std::string scenario_text(const ShiftScenario& s, const Catalogue& say) {
 
 std::string text_of(const ShiftAnswer& answer, const Catalogue& say) {
     std::string out = heading_text(answer.heading, say.shift.title(), say);
-    out += say.shift.price_as_it_stands(answer.contract_price) + "\n";
+    out += say.shift.contract_price(answer.contract_price) + "\n";
     for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s, say);
     return out + footing_text(cautions_of(answer, say));
 }

@@ -15,7 +15,7 @@ std::string words(const ShiftCase& moved, const Catalogue& say) {
     const std::string percent = moved.percent.value().text();
     switch (moved.change) {
     case ShiftChange::none:
-        return say.shift.as_it_stands();
+        return say.shift.as_quoted();
     case ShiftChange::price:
         return say.shift.price((moved.amount > Money{} ? "+" : "") + percent);
     case ShiftChange::options:

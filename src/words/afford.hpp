@@ -21,6 +21,7 @@ struct AffordWords {
     Phrase<> takes;
     Phrase<> most;
     Phrase<> left;
+    Phrase<> short_by; ///< where no price fits: what is missing
 
     // The highest price.
     Phrase<Money, Text, Money, Money> up_to; ///< price, whether no ratio is held, month, cash
@@ -32,7 +33,7 @@ struct AffordWords {
     Phrase<Rate, Text> qualifying; ///< rate, where that is written
     Phrase<> whole_percents;
     Phrase<Money, Text> refused; ///< least price, reasons
-    Phrase<Money> nearest;
+    Phrase<Money> nearest;       ///< the least price tried
 
     // A file that automated underwriting is asked for.
     Phrase<Text> automated_the_same; ///< the ratio
@@ -42,8 +43,7 @@ struct AffordWords {
 
     // Residual income.
     Phrase<Money, Money, Text> residual_tested; ///< guide, upkeep, square feet
-    Phrase<Text> residual_lacks_one;
-    Phrase<Text> residual_lacks_several;
+    Phrase<Text> residual_lacks;                ///< what is not given
     Phrase<> lacks_income;
     Phrase<> lacks_taxes;
     Phrase<> lacks_household;
@@ -52,7 +52,7 @@ struct AffordWords {
 
     // What a further step would take.
     Phrase<Money, Text> step_refused; ///< price, reasons
-    Phrase<Money, Text, Text> step;   ///< price, what it takes, what a lower rate would do
+    Phrase<Money, Text, Text> step;   ///< price, what it takes, the lower rate that would do
     Phrase<Text, Text> and_also;
     Phrase<Money> more_cash;
     Phrase<Money> more_income;

@@ -1,6 +1,7 @@
 // The catalogue in English.
 #include "english/adds.hpp"
 #include "english/afford.hpp"
+#include "english/apps.hpp"
 #include "english/cash.hpp"
 #include "english/cautions.hpp"
 #include "english/compare.hpp"
@@ -63,6 +64,7 @@ const Catalogue catalogue = {
     .glossary = glossary,
     .problems = problems,
     .reasons = reasons,
+    .apps = apps,
 };
 
 } // namespace quoin::english

@@ -7,18 +7,18 @@ namespace quoin {
 
 struct ShiftWords {
     Phrase<> title;
-    Phrase<Money> price_as_it_stands;
+    Phrase<Money> contract_price;
     Phrase<Text, Money, Money, Text> scenario; ///< scenario, month, cash, terms
 
     // What moves besides the rate: percents and amounts with their sign.
-    Phrase<> as_it_stands;
+    Phrase<> as_quoted;
     Phrase<Text> price; ///< percent
     Phrase<Text> options;
     Phrase<Text> appraisal; ///< percent
     Phrase<> month_at;      ///< a rate
     Phrase<> cash_at;
-    Phrase<> not_to_be_had;
-    Phrase<Text, Text> refused; ///< what moves, why it cannot be had
+    Phrase<> not_available;
+    Phrase<Text, Text> refused; ///< what moves, why the loan is not available then
 
     // Locks.
     Phrase<Rate> lock_costs;
@@ -32,8 +32,9 @@ struct ShiftWords {
     Phrase<> lock_cash;
 
     // The income.
-    Phrase<> if_income_changes;
+    Phrase<> if_income_changes; ///< the title of the table
     Phrase<> income;
+    Phrase<> income_now;
     Phrase<> month;
     Phrase<> housing;
     Phrase<> with_debts;

@@ -64,8 +64,8 @@ TEST_CASE("What is not given is assumed, and each assumption is told") {
     CHECK(told("closing costs of 2%"));
     CHECK(told("credit score of 740"));
     CHECK(told("--cash not given"));
-    CHECK(told("sample data"));
-    CHECK_FALSE(told("property tax of")); // that was given
+    CHECK(told("sample figures"));
+    CHECK_FALSE(told("property taxes of")); // that was given
 }
 
 TEST_CASE("A household's figures make the residual income test of a VA loan") {

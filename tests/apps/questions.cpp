@@ -179,7 +179,7 @@ TEST_CASE("A check lists the sound files on standard output, though others are n
     const std::string bad = QUOIN_SOURCE_DIR "/tests/errors/not-json/book.json";
     const Result mixed = run({"check", book_file, bad, "--rates", rates_folder});
     CHECK(mixed.code == apps::input_wrong);
-    CHECK(mixed.output == book_file + ": price book, sound\n");
+    CHECK(mixed.output == book_file + ": price book, no problems found\n");
     CHECK(mixed.errors.find("[not-json]") != std::string::npos);
     const Result sound =
         run({"check", book_file, buyers.front(), problem_file, "--rates", rates_folder});

@@ -60,7 +60,7 @@ class LongSearch(unittest.TestCase):
         self.assertEqual(search.returncode, 0, errors)
         self.assertIn("the search was stopped", errors.decode())
         found = re.search(r"worth ([\d.]+): the best of [\d,]+ looked into before the search "
-                          r"stopped; none is worth more than ([\d.]+) \(([\d.]+) % more at most\)",
+                          r"stopped\. None is worth more than ([\d.]+) \(at most ([\d.]+)% more\)",
                           text)
         self.assertTrue(found, text)
         worth, most, share = (float(figure) for figure in found.groups())

@@ -287,7 +287,7 @@ export async function a_price_book_that_moved_on({cases, context}) {
     await page.click('button:text-is("Open…")');
     check(
         'a new buyer is told too',
-        (await page.textContent('.dialog')).includes('These prices ended on 2026-11-22'),
+        (await page.textContent('.dialog')).includes('These prices ended on November 22, 2026'),
     );
     await page.keyboard.press('Escape');
     await server.stop();

@@ -13,6 +13,7 @@ namespace quoin {
 
 struct AddsWords;
 struct AffordWords;
+struct AppsWords;
 struct CashWords;
 struct CautionWords;
 struct CompareWords;
@@ -72,6 +73,7 @@ struct Catalogue {
     const GlossaryWords& glossary;
     const ProblemsWords& problems;
     const ReasonWords& reasons;
+    const AppsWords& apps;
 };
 
 [[nodiscard]] const Catalogue& catalogue_in(Language language);

@@ -4,8 +4,10 @@
 #include <algorithm>
 
 #include <quoin/text/problems.hpp>
+#include <quoin/words/catalogue.hpp>
 
 #include "../loading.hpp"
+#include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/typed.hpp>
 #include <quoin/text/value.hpp>
@@ -133,6 +135,32 @@ void add_inquiry(const Found& found, const fs::path& folder, std::vector<CaseBoo
                                         Noun::sound_price_book, *named, {}));
 }
 
+/// What a new buyer is told of what is assumed.
+std::string comment_words(const FirstAssumed& first, const FirstWords& say) {
+    const std::string assumed = say.assumed(first.score, first.days_to_closing);
+    switch (first.prices) {
+    case FirstAssumed::Prices::ended:
+        return say.prices_ended(first.as_of, assumed);
+    case FirstAssumed::Prices::coming:
+        return say.prices_coming(first.as_of, assumed);
+    case FirstAssumed::Prices::current:
+        break;
+    }
+    return assumed;
+}
+
+/// An inquiry to begin with, its comment in every language.
+EachLanguage<std::optional<std::string>> first_in_each(const CaseBook& book, Date today) {
+    EachLanguage<std::optional<std::string>> first;
+    for (const auto& [language, code, name] : codes<Language>) {
+        const FirstWords& say = catalogue_in(language).apps.first;
+        first[language] =
+            first_inquiry(book.id, book.desks[language], today,
+                          [&](const FirstAssumed& assumed) { return comment_words(assumed, say); });
+    }
+    return first;
+}
+
 } // namespace
 
 Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out) {
@@ -151,9 +179,7 @@ Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findin
     for (const Found& each : of_kind(found, FileKind::inquiry)) {
         add_inquiry(each, folder, books_, left_out);
     }
-    for (CaseBook& book : books_) {
-        book.first = first_inquiry(book.id, book.desks[Language::english], today);
-    }
+    for (CaseBook& book : books_) book.first = first_in_each(book, today);
     std::stable_sort(books_.begin(), books_.end(), [](const CaseBook& a, const CaseBook& b) {
         return a.inquiries.size() > b.inquiries.size();
     });

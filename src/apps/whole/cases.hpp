@@ -29,7 +29,8 @@ struct CaseBook {
     std::string id; ///< path relative to the folder
     EachLanguage<Desk> desks;
     std::vector<CaseInquiry> inquiries;
-    std::optional<std::string> first; ///< JSON of an inquiry to begin a new buyer with
+    /// JSON of an inquiry to begin a new buyer with; it says what it assumes.
+    EachLanguage<std::optional<std::string>> first;
 };
 
 class Cases {

@@ -78,7 +78,7 @@ void write(const CaseBook& book, Language language, JsonWriter& json) {
             for (const CaseInquiry& one : book.inquiries) write(one, json);
         });
         json.key("first");
-        json.literal(book.first.value_or("null"));
+        json.literal(book.first[language].value_or("null"));
     });
 }
 

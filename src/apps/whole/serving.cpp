@@ -49,7 +49,7 @@ Cases found_cases(const Typed& typed) {
     Findings left_out;
     const std::string said = typed.given.one("folder");
     const auto folder = said.empty() ? data_folder("examples") : std::filesystem::path(said);
-    Cases cases(folder, typed.rates, today(), left_out);
+    Cases cases(folder, typed.rates, today(), left_out, catalogue_in(typed.language));
     if (!left_out.none()) {
         fmt::print(stderr, "{}quoin: left out what is not sound; the rest is served\n",
                    text_of(left_out));

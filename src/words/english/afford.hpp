@@ -6,71 +6,78 @@
 namespace quoin::english {
 
 inline constexpr AffordWords afford = {
-    .title = "How much home",
+    .title = "Highest price that fits",
     .dates = "as of {:en}; closing {:en}",
     .assumed = "Assumed: {}.",
-    .reserve = "{} months of the payment kept in reserve",
-    .front_ratio = "housing over {} of income",
-    .back_ratio = "housing and debts over {} of income",
-    .by_residual_income = "housing and debts by {} residual income",
-    .residual_income = "residual income for living",
-    .cash = "the cash there is",
-    .program = "the program's own limit",
-    .takes = "takes",
-    .most = "most",
+    .reserve =
+        [](int n) {
+            return n == 1 ? std::string("1 monthly payment kept as reserves")
+                          : fmt::format("{} monthly payments kept as reserves", n);
+        },
+    .front_ratio = "housing ratio of {}",
+    .back_ratio = "debt-to-income ratio of {}",
+    .by_residual_income = "DTI with {} residual income",
+    .residual_income = "residual income",
+    .cash = "your cash",
+    .program = "the program's limit",
+    .takes = "needed",
+    .most = "limit",
     .left = "left",
-    .up_to = "up to {}{}: {} a month, {} of cash needed",
-    .held_to_no_ratio = ", the income held to no ratio",
-    .binds = "What binds: {}{}.{}",
+    .short_by = "short by",
+    .up_to = "up to {}{}: {} a month, {} cash needed",
+    .held_to_no_ratio = " (no income ratio applied)",
+    .binds = "What limits the price: {}{}.{}",
     .binds_since = " ({})",
-    .without = " Without it, up to {}{}.",
-    .where_binds = ", where {} binds",
-    .qualifying = "Ratios are at a payment of {}, since this rate can rise: {}.",
-    .whole_percents = "A ratio is rounded to a whole percent before it is held to the limit.",
-    .refused = "No price fits: at {} {}.",
-    .nearest = "No price fits. The nearest, at {}, misses by what is below zero:",
-    .automated_the_same = "Automated underwriting changes nothing here: the {} of this program are "
-                          "a guide, however a file is underwritten.",
+    .without = " Without that, you could go up to {}{}.",
+    .where_binds = " (next limit: {})",
+    .qualifying = "This rate can rise, so the ratios use a payment at {}. Source: {}.",
+    .whole_percents = "Each ratio is rounded to a whole percent before it is compared with the "
+                      "limit.",
+    .refused = "No price works for this loan. At {}: {}.",
+    .nearest = "No price works for this loan. The lowest price tried is {}:",
+    .automated_the_same = "Automated underwriting changes nothing here. This program uses {} as "
+                          "its guide for debt-to-income, however a loan is underwritten.",
     .automated_none_published =
-        "No ratio is published for a file that this program's automated underwriting accepts, so "
-        "none is held here: what it accepts is not known before it is asked. A file that it refers "
-        "is held to the ratios of manual underwriting.",
+        "This program publishes no ratio for loans that its automated underwriting accepts, so "
+        "none is applied here. Nobody knows what it accepts until a lender asks. A loan that it "
+        "refers to manual underwriting is held to the ratios for that.",
     .automated_not_known = "Automated underwriting changes nothing here: no ratio of its own is "
                            "known for this program.",
-    .passed = "Housing and debts are over {} of the income. That is let pass here because at least "
-              "{} of the residual income is left; the lender has to justify it in the file, and "
-              "decides.",
-    .residual_tested = "Residual income: {} must be left for living after taxes, debts, the month "
-                       "and {} for maintenance and utilities ({} sq ft).",
-    .residual_lacks_one = "Residual income, which this program asks for, is not tested: {} is not "
-                          "given.",
-    .residual_lacks_several = "Residual income, which this program asks for, is not tested: {} are "
-                              "not given.",
-    .lacks_income = "the income",
-    .lacks_taxes = "the taxes on it (\"income_taxes\")",
-    .lacks_household = "the persons in the household",
-    .lacks_region = "the place's region",
+    .passed = "The debt-to-income ratio is over {}. It passes here because you would have at least "
+              "{} of the residual income in the program's guide. The lender has to justify that in "
+              "the file, and decides.",
+    .residual_tested = "Residual income: {} must be left to live on after taxes, debts, the "
+                       "monthly payment and {} for maintenance and utilities ({} sq ft).",
+    .residual_lacks =
+        "This program also looks at residual income. It is not tested here. Missing: {}.",
+    .lacks_income = "income",
+    .lacks_taxes = "taxes on the income (\"income_taxes\")",
+    .lacks_household = "people in the household",
+    .lacks_region = "the region of the place",
     .lacks_square_feet = "the plan's square feet",
-    .step_refused = "A home of {} is not to be had so: {}.",
-    .step = "A home of {} would take {}.{}",
+    .step_refused = "For a home at {}, this loan is not available: {}.",
+    .step = "For a home at {}, you would need {}.{}",
     .and_also = "{}, and {}",
     .more_cash = "{} more cash",
     .more_income = "{} more income a month",
-    .more_income_or_less_debts = "{} more income a month, or {} less in debts",
-    .more_after_tax = "{} more a month after taxes",
-    .more_after_tax_or_less_debts = "{} more a month after taxes, or {} less in debts",
-    .lower_rate = " Instead of all that a note rate of {} at {} points would do.",
-    .no_plan = "No home of the price book is within it.",
+    .more_income_or_less_debts = "{} more income a month or {} less in monthly debts",
+    .more_after_tax = "{} more after-tax income a month",
+    .more_after_tax_or_less_debts = "{} more after-tax income a month or {} less in monthly debts",
+    .lower_rate = " Or you could take an interest rate of {} at {} points and need none of that.",
+    .no_plan = "No home in the price book is within this price.",
     .plan = "{}: {}, from {} ({}, lot {})",
     .pairs =
         [](int n) {
-            return fmt::format("{} {} of elevation and free lot", n, n == 1 ? "pair" : "pairs");
+            return n == 1 ? std::string("1 choice of elevation and available lot")
+                          : fmt::format("{} choices of elevation and available lot", n);
         },
     .ratios_are_guides =
-        "Ratios are guides of the published rules, not an approval: a lender looks at credit, "
-        "income and assets, and may go above them or stay below. What a buyer can borrow and what "
-        "suits them are two questions. A temporary buydown lowers the first payments and lets "
-        "nothing more: loans are held to the note rate.",
+        "Ratios are guides from the published rules, not an approval. The housing ratio is the "
+        "monthly payment divided by gross monthly income. The debt-to-income ratio (DTI) adds "
+        "monthly debts to that payment. A lender looks at credit, income and assets, and may go "
+        "above these ratios or stay below them. What you can borrow and what suits you are two "
+        "questions. A temporary buydown lowers the first payments, but it does not raise the "
+        "price that fits: loans are held to the note rate.",
 };
 
 } // namespace quoin::english

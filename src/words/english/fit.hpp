@@ -6,8 +6,8 @@
 namespace quoin::english {
 
 inline constexpr FitWords fit = {
-    .title = "Which wishes fit",
-    .within = "within {} a month and {} of cash in all",
+    .title = "Which wishes fit your limits",
+    .within = "your limits: {} a month and {} cash needed, deposits included",
     .on_lot = "On lot {}:",
     .named = "{}: {}",
     .how_many = "{}, {}{}",
@@ -22,59 +22,62 @@ inline constexpr FitWords fit = {
     .cash = "cash",
     .lot = "lot",
     .chosen = "chosen",
-    .with = "with",
-    .left_out = "left out: what each would add to the above, and why it did not fit",
-    .along = "with {}, which it needs",
-    .takes_place = "would take the place of {}, which is worth more",
-    .loan_refused = "the loan could not be had: {}",
-    .over_month = "over the month by {}",
-    .over_cash = "over the cash by {}",
-    .over_both = "over the month by {} and the cash by {}",
-    .instead = "{}; instead of {}",
-    .more_month = "a month of {} more",
-    .more_cash = "{} more cash",
-    .more_of_both = "a month of {} more and {} more cash",
-    .next_nowhere = "To have {} as well: {}; no choice within the limits holds it.",
-    .next_not_found = "To have {} as well: {}; the search found no choice within the limits with "
+    .with = "what this home has",
+    .left_out = "left out: what each would add, and why it did not fit",
+    .along = "comes with what it needs: {}",
+    .takes_place = "would replace wishes worth more: {}",
+    .loan_refused = "the loan would not be available: {}",
+    .over_month = "over your monthly limit by {}",
+    .over_cash = "over your cash limit by {}",
+    .over_both = "over your monthly limit by {} and your cash limit by {}",
+    .instead = "{}; it would replace {}",
+    .more_month = "raise your monthly limit by {}",
+    .more_cash = "raise your cash limit by {}",
+    .more_of_both = "raise your monthly limit by {} and your cash limit by {}",
+    .next_nowhere = "To add {}: {}. No choice within your limits includes it.",
+    .next_not_found = "To add {}: {}. The search found no choice within your limits that includes "
                       "it.",
-    .next = "To have {} as well: {}; or, within the limits, give up {}{}: worth {} in all{}.",
-    .nothing_chosen = "nothing of the above",
-    .gained = " (and {} fits then)",
+    .next = "To add {}: {}. Or stay within your limits and give up {}{}. That choice is worth "
+            "{}{}.",
+    .nothing_chosen = "none of the above",
+    .gained = ", which makes room for {}",
     .next_unproven = ", the best found when the search stopped",
-    .proven = "worth {}: proven, no choice within the limits is worth more{} ({} looked into)",
-    .cheapest = ", none worth as much costs less a month",
-    .perhaps_cheaper = "; another worth as much may cost less",
-    .best_so_far = "worth {}: the best of {} looked into before the search stopped; none is worth "
-                   "more than {}{}",
-    .more_at_most = " ({} more at most)",
-    .worth_at_most = "up to {}",
-    .figures = "price {}, {} a month, {} in cash: {}",
-    .incentives_lost = "not given on this lot: {}",
-    .selected = "what is selected",
-    .selected_and_musts = "what is selected and the must-haves",
-    .barred = "Nothing can be chosen: {}.",
+    .proven = "worth {}. Proven: no choice within your limits is worth more{}. Looked into: {}.",
+    .cheapest = ", and none worth as much costs less a month",
+    .perhaps_cheaper = "; another one worth as much may cost less",
+    .best_so_far = "worth {}: the best of {} looked into before the search stopped. None is worth "
+                   "more than {}{}.",
+    .more_at_most = " (at most {} more)",
+    .worth_at_most = "worth {} at most",
+    .figures = "price {}, {} a month, {} cash needed: {}",
+    .incentives_lost = "incentives not available on this lot: {}",
+    .selected = "your selections",
+    .selected_and_musts = "your selections and must-haves",
+    .barred = "Nothing can be chosen for this home: {}.",
     .barred_briefly = "nothing can be chosen",
     .nothing_fits = "nothing fits",
     .none_found = "none found that fits",
-    .stopped_before_nearest = "Nothing fits. The search stopped before it found the nearest home.",
-    .stopped_before_any = "The search stopped before it found a home: whether one fits is not "
-                          "known.",
-    .loan_for_no_home = "Nothing fits: this loan cannot be had for any home with {}.",
-    .loan_not_found = "Nothing fits: no home was found with {} for which this loan can be had.",
-    .nearest = "Nothing fits: the nearest home with {} is {}. {}",
-    .nearest_of_found = "The search stopped before one that fits: the nearest home with {} is {}. "
-                        "{}",
-    .nearest_unproven = "Not proven: the search stopped, and another may be over by less.",
-    .none_by_less = "Proven: none is over by less.",
-    .neither_by_less = "Proven: none is over the month, or over the cash, by less.",
-    .other_within_cash = "Proven: none is over the month by less. Another is within the cash, but "
-                         "over the month by more.",
-    .other_over_cash = "Proven: none is over the month by less. Another is over the cash by only "
-                       "{}, but over the month by more.",
+    .stopped_before_nearest = "Nothing fits. The search stopped before it found the closest home.",
+    .stopped_before_any = "The search stopped before it found a home. Nobody knows yet whether "
+                          "one fits.",
+    .loan_for_no_home = "Nothing fits. This loan is not available for any home with {}.",
+    .loan_not_found = "Nothing fits. The search found no home with {} for which this loan is "
+                      "available.",
+    .nearest = "Nothing fits. The closest home with {} is {}. {}",
+    .nearest_of_found = "The search stopped before it found a home that fits. The closest home "
+                        "with {} is {}. {}",
+    .nearest_unproven = "Not proven: the search stopped, and another home may come closer.",
+    .none_by_less = "Proven: no home comes closer.",
+    .neither_by_less = "Proven: no home comes closer to either limit.",
+    .other_within_cash = "Proven: no home comes closer to the monthly limit. Another home is "
+                         "within the cash limit, but further over the monthly limit.",
+    .other_over_cash = "Proven: no home comes closer to the monthly limit. Another home is over "
+                       "the cash limit by only {}, but further over the monthly limit.",
     .worth_of_wishes =
-        "A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was "
-        "left out is figured as the difference of two whole quotes. Limits are on the settled "
-        "month and on all the cash, deposits among it.",
+        "A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among "
+        "the n wishes by rank, so the first one is worth the most. What a wish left out would add "
+        "is the difference between two whole quotes. Your limits are for the monthly payment with "
+        "full taxes and for all the cash needed, deposits included.",
 };
 
 } // namespace quoin::english

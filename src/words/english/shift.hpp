@@ -6,61 +6,62 @@
 namespace quoin::english {
 
 inline constexpr ShiftWords shift = {
-    .title = "What can move before the closing",
-    .price_as_it_stands = "contract price as it stands {}",
+    .title = "What can change before closing",
+    .contract_price = "contract price as quoted {}",
     .scenario = "{}: {} a month, {} cash needed. {}",
-    .as_it_stands = "as it stands",
+    .as_quoted = "as quoted",
     .price = "price {}%",
     .options = "options {}",
-    .appraisal = "appraised {}%",
-    .month_at = "the month at",
-    .cash_at = "the cash at",
-    .not_to_be_had = "not to be had",
+    .appraisal = "appraisal {}%",
+    .month_at = "monthly payment at",
+    .cash_at = "cash needed at",
+    .not_available = "not available",
     .refused = "{}: {}",
-    .lock_costs = "What a lock of {} costs (* the one chosen)",
-    .lock = "lock",
+    .lock_costs = "What each rate lock costs at {} (* your lock)",
+    .lock = "rate lock",
     .lock_days = "{} days",
-    .lock_ends = "taken now ends",
-    .lock_ends_on = "{:en}",
-    .ends_before_closing = "before the closing",
+    .lock_ends = "if locked now, ends",
+    .lock_ends_on = "{:us}",
+    .ends_before_closing = "before closing",
     .lock_points = "points at today's rate",
-    .no_such_rate = "no such rate",
-    .lock_cash = "cash against the chosen one",
-    .if_income_changes = "If the income changes: its part for housing, and the highest rate within "
-                         "the limits",
+    .no_such_rate = "rate not offered",
+    .lock_cash = "change in cash needed",
+    .if_income_changes = "If the income changes: the share that housing takes, and the highest "
+                         "rate within the limits",
     .income = "income",
+    .income_now = "now",
     .month = "a month",
-    .housing = "housing",
-    .with_debts = "with debts",
-    .within = "within",
+    .housing = "housing ratio",
+    .with_debts = "DTI",
+    .within = "within limits",
     .yes = "yes",
     .no = "no",
-    .up_to_rate = "up to a rate of",
+    .up_to_rate = "highest rate",
     .no_rate = "no rate",
     .in_steps = "in whole steps",
-    .limits = "The limits: {}housing and debts {}{}{}{}. Source: {}.",
-    .limit_of_housing = "housing {}, ",
-    .limit_automated = " ({} by automated underwriting)",
-    .limit_of_residual = ", and the residual income for living",
-    .passes_by_residual = "; the ratio is over its limit, and a residual income of {} of the guide "
-                          "stands in its place",
-    .least_income = "The least income a month that stays within them at today's rate: {}{}.{}",
-    .least_income_automated = "; {} by automated underwriting",
-    .no_rate_automated = " The highest rate by automated underwriting: at no rate.",
-    .highest_rate_automated = " The highest rate by automated underwriting: up to {}{}.",
+    .limits = "The limits: {}debt-to-income ratio (DTI) {}{}{}{}. Source: {}.",
+    .limit_of_housing = "housing ratio {}, ",
+    .limit_automated = " ({} with automated underwriting)",
+    .limit_of_residual = ", and residual income",
+    .passes_by_residual = "; DTI is over its limit, but passes because residual income is at "
+                          "least {} of the guide",
+    .least_income = "Lowest income a month that stays within the limits at today's rate: {}{}.{}",
+    .least_income_automated = "; {} with automated underwriting",
+    .no_rate_automated = " With automated underwriting, no rate stays within the limits.",
+    .highest_rate_automated = " Highest rate with automated underwriting: {}{}.",
     .highest_in_steps = " ({} in whole steps)",
-    .no_limits = "No limits on the income: {}.",
+    .no_limits = "No income limits are shown: {}.",
     .steps_no_forecast =
-        "A figure with a sign is the difference to the quote as it stands. Nobody knows where "
-        "rates will be at the closing: these are steps, not a forecast. A rate moves as the whole "
-        "ladder does, each rung with its points. Until a rate is locked it can be any of these, or "
-        "past them.",
+        "A figure with a sign is the difference from the quote. Nobody knows where rates will be "
+        "at closing: these are steps, not a forecast. In each step all rates of the rate sheet "
+        "move together, each with its points. Until you lock a rate, it can be any of these, or "
+        "go beyond them.",
     .ratios_at_note_rate =
-        "Ratios are of gross monthly income, at the note rate; of a loan whose rate can rise, at "
-        "the rate that its program qualifies buyers at. Where the income moves, the taxes on it "
-        "stay as they are. They are guides of the published rules, not an approval: lenders look "
-        "at more, and go above or stay below. Income and debts are private: they are shown because "
-        "the inquiry has them.",
+        "Ratios are of gross monthly income. They use the note rate or, where the rate can rise, "
+        "the rate that the program uses to qualify buyers. Where the income changes here, the "
+        "taxes on it stay the same. The ratios are guides from the published rules, not an "
+        "approval: lenders look at more, and may go above them or stay below. Income and debts "
+        "are private. They are shown because they are in the inquiry.",
 };
 
 } // namespace quoin::english

@@ -1,0 +1,78 @@
+// What the program says around its answers, in Spanish.
+#pragma once
+
+#include "words/apps.hpp"
+
+namespace quoin::spanish {
+
+inline constexpr AppsWords apps = {
+    .plain =
+        {
+            .buyer = "el comprador",
+            .place = "las cifras indicadas",
+            .property_taxes = "Impuestos sobre la propiedad",
+            .dues = "Cuotas de la asociación (HOA)",
+            .closing_costs = "Costos de cierre",
+            .loan = "{}, pago inicial del {}%",
+            .loan_nothing_down = "{}, sin pago inicial",
+            .assumed_property_taxes = "impuestos sobre la propiedad del {}% del precio al año",
+            .assumed_tax_days = "impuestos en dos mitades, el 31 de mayo y el 30 de noviembre",
+            .assumed_insurance = "seguro de vivienda del {}% del precio al año",
+            .assumed_closing_costs = "costos de cierre del {}% del préstamo, ninguno de ellos en "
+                                     "la APR",
+            .assumed_factors = "seguro hipotecario con los factores de {}, si el programa lo pide",
+            .assumed_sample_factors = "seguro hipotecario con los factores de {} (cifras de "
+                                      "muestra), si el programa lo pide",
+            .assumed_cash = "todo el efectivo que la vivienda necesite (sin --cash)",
+            .assumed_score = "un puntaje de crédito de {}",
+        },
+    .checking =
+        {
+            .kind = {{{FileKind::unknown, "archivo"},
+                      {FileKind::price_book, "lista de precios"},
+                      {FileKind::inquiry, "consulta"},
+                      {FileKind::program, "programa de préstamos"},
+                      {FileKind::rate_sheet, "hoja de tasas"},
+                      {FileKind::place, "lugar"},
+                      {FileKind::apr_problem, "problema de APR"}}},
+            .sound = "{}: {}, sin problemas",
+            .ending = "{}: {}{}, vigente hasta el {:es}. {}",
+            .named = " \"{}\"",
+            .after = {{{After::unknown, "Después de ese día se rechaza todo préstamo que lo "
+                                        "necesite, hasta que los datos incluyan la regla "
+                                        "siguiente."},
+                       {After::continues, "Después de ese día se sigue usando y cada respuesta lo "
+                                          "dice, hasta que los datos incluyan la regla "
+                                          "siguiente."},
+                       {After::ends, "Después de ese día ya no existe esa regla."}}},
+        },
+    .search =
+        {
+            .progress = "{} examinadas, {}: lote {}, {}",
+            .best = "mejor valor {}, máximo {}",
+            .none_yet = "ninguna aún, máximo {}",
+            .cheapest = "la más barata de valor {}",
+            .another_wish = "con otro deseo",
+            .closest = "nada cabe, la vivienda que más se acerca",
+            .stopped = "la búsqueda se detuvo. Donde no terminó, se muestra lo mejor hasta ahora\n"
+                       "  y el valor máximo que podría tener cualquier otra combinación",
+        },
+    .first =
+        {
+            .prices_ended = "Estos precios terminaron el {:es}: pida los actuales. {}",
+            .prices_coming = "Estos precios comienzan el {:es}. {}",
+            .assumed = "Una vivienda sin nada elegido todavía. Se supone un puntaje de crédito de "
+                       "{} y un cierre dentro de {} días.",
+        },
+    .end =
+        {
+            .stopped = "se detuvo antes de tener una respuesta",
+            .too_large = "las cifras son demasiado grandes para calcular: {}",
+            .fault = "esta es una falla del programa, no de sus datos: {}",
+            .no_memory = "no hay suficiente memoria",
+            .untold = "no se sabe más al respecto",
+        },
+    .written = "{}: guardado. Solo usted puede leer este archivo.",
+};
+
+} // namespace quoin::spanish
