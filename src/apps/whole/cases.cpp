@@ -8,6 +8,7 @@
 #include "../loading.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/typed.hpp>
+#include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin::apps {
@@ -66,7 +67,9 @@ std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path
     std::vector<CaseBook> books;
     for (const Found& each : of_kind(found, FileKind::price_book)) {
         Findings findings;
-        PriceBook book = read_book(each.document, findings);
+        Document document = each.document;
+        choose_texts(document, Language::english, findings);
+        PriceBook book = read_book(document, Language::english, findings);
         if (findings.none()) {
             const std::string id = id_of(each.file, folder);
             book.file = id; // what a request is told about it names no folder of this machine
