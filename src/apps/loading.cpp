@@ -24,13 +24,14 @@ Document read_data(const fs::path& path, FileMeant what, Language language, Find
     return document;
 }
 
-PriceBook read_book(const Document& document, Findings& findings) {
+PriceBook read_book(const Document& document, Language language, Findings& findings) {
     const auto list = lots_file(document.root);
     if (!list) return read_price_book(document, nullptr, findings);
     const fs::path path = fs::path(document.source->name()).parent_path() / *list;
     auto source = read_file(path, FileMeant::lots, findings);
     if (source == nullptr) return read_price_book(document, nullptr, findings);
-    const Document lots = parse_csv(std::move(source), findings);
+    Document lots = parse_csv(std::move(source), findings);
+    choose_column(lots, "note", language);
     return read_price_book(document, &lots, findings);
 }
 
@@ -108,7 +109,8 @@ namespace {
 /// What was read of the file is let go before the next is read.
 PriceBook read_book_at(const fs::path& path, Language language, Findings& findings) {
     const Document document = read_data(path, FileMeant::price_book, language, findings);
-    return document.root.kind == Value::Kind::null ? PriceBook{} : read_book(document, findings);
+    return document.root.kind == Value::Kind::null ? PriceBook{}
+                                                   : read_book(document, language, findings);
 }
 
 enum class Sheets { all, own }; ///< which of the rate sheets are read
@@ -162,7 +164,7 @@ PriceBook load_price_book(const std::string& file, Language language) {
     return load(file, FileMeant::price_book, [&](const Document& document, Findings& findings) {
         Document book = document;
         choose_texts(book, language, findings);
-        return read_book(book, findings);
+        return read_book(book, language, findings);
     });
 }
 
@@ -239,7 +241,7 @@ void check_as(FileKind kind, const Document& document, const std::string& rates,
     const Date day = asked.value_or(today());
     switch (kind) {
     case FileKind::price_book:
-        check_place(document, read_book(document, checked.findings), rates, language,
+        check_place(document, read_book(document, language, checked.findings), rates, language,
                     checked.findings);
         break;
     case FileKind::inquiry: {

@@ -38,8 +38,8 @@ struct Loaded {
 /// Likewise, with its texts in a language.
 [[nodiscard]] Document read_data(const std::filesystem::path& path, FileMeant what,
                                  Language language, Findings& findings);
-/// A price book with the list of lots it may point to.
-[[nodiscard]] PriceBook read_book(const Document& document, Findings& findings);
+/// A price book, its texts chosen, with the list of lots it may point to in the same language.
+[[nodiscard]] PriceBook read_book(const Document& document, Language language, Findings& findings);
 /// The lending data of a folder, all of it; `rates` empty: the data that rates_folder finds.
 [[nodiscard]] Lending load_lending(const std::string& rates, Findings& findings,
                                    Language language = Language::english);

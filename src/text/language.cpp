@@ -2,6 +2,7 @@
 #include <quoin/text/language.hpp>
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include <quoin/text/ids.hpp>
@@ -59,10 +60,48 @@ void choose(Value& value, const Path& path, Language language, Findings& finding
     }
 }
 
+/// How well a column serves as `name` in a language, 0 best; nothing where it is another's.
+std::optional<int> rank_of(std::string_view column, std::string_view name, Language language) {
+    if (column == name) return 1;
+    if (column.size() <= name.size() || column.substr(0, name.size()) != name ||
+        column[name.size()] != '.') {
+        return std::nullopt;
+    }
+    const auto meant = meaning_in(codes<Language>, column.substr(name.size() + 1));
+    if (!meant) return std::nullopt;
+    return *meant == language ? 0 : 2;
+}
+
+void choose_cell(Value& row, std::string_view name, Language language) {
+    Value kept = row;
+    kept.keys.clear();
+    kept.items.clear();
+    std::optional<int> best;
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < row.keys.size(); ++i) {
+        const auto rank = rank_of(row.keys[i].name, name, language);
+        if (!rank) {
+            kept.keys.push_back(row.keys[i]);
+            kept.items.push_back(row.items[i]);
+        } else if (!best || *rank < *best) {
+            best = rank;
+            at = i;
+        }
+    }
+    if (!best) return;
+    kept.keys.push_back({std::string(name), row.keys[at].place});
+    kept.items.push_back(row.items[at]);
+    row = std::move(kept);
+}
+
 } // namespace
 
 void choose_texts(Document& document, Language language, Findings& findings) {
     choose(document.root, Path{}, language, findings);
+}
+
+void choose_column(Document& list, std::string_view name, Language language) {
+    for (Value& row : list.root.items) choose_cell(row, name, language);
 }
 
 } // namespace quoin

@@ -45,7 +45,7 @@ struct Moved {
 };
 
 const char* const limit_used_on =
-    "FHA-insured fixed: the program's loan limit after 31 December 2026 is not in the data; the "
+    "FHA, fixed rate: the program's loan limit after 31 December 2026 is not in the data; the "
     "one in force until then is used.";
 
 } // namespace

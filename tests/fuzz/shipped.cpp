@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include <quoin/render/problems.hpp>
+#include <quoin/text/language.hpp>
 
 #include "apps/loading.hpp"
 
@@ -40,7 +41,7 @@ std::vector<Seed> all_files() {
 
 Document shipped(const fs::path& path) {
     Findings findings;
-    Document document = apps::read_json(path, FileMeant::file, findings);
+    Document document = apps::read_data(path, FileMeant::file, Language::english, findings);
     if (!findings.none()) throw Refused(std::move(findings));
     return document;
 }
@@ -114,6 +115,12 @@ Community& small() {
     const fs::path data = fs::path(QUOIN_SOURCE_DIR) / "tests/golden/data";
     static Community community = read_community(data / "book.json", data / "rates", data);
     return community;
+}
+
+Document data_of(const std::string& bytes, Findings& findings) {
+    Document document = document_of(bytes, findings);
+    choose_texts(document, Language::english, findings);
+    return document;
 }
 
 void must_be_json(const std::string& text, const char* what) {

@@ -19,6 +19,8 @@ namespace quoin::fuzz {
 
 /// Bytes as a document; its problems are recorded and its root is then null.
 [[nodiscard]] Document document_of(const std::string& bytes, Findings& findings);
+/// Likewise, with its texts in English.
+[[nodiscard]] Document data_of(const std::string& bytes, Findings& findings);
 
 /// A price book and lending data as documents, and the inquiries about them.
 struct Community {

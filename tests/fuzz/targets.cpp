@@ -18,6 +18,7 @@
 #include "shipped.hpp"
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/lending/reading.hpp>
+#include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin::fuzz {
@@ -83,7 +84,10 @@ const Document& shipped_lots() {
         for (const Seed& file : files_ending_in(".csv")) {
             if (file.name.find("examples/") != 0) continue;
             Findings findings;
-            return parse_csv(std::make_shared<const Source>("lots.csv", file.bytes), findings);
+            Document list =
+                parse_csv(std::make_shared<const Source>("lots.csv", file.bytes), findings);
+            choose_column(list, "note", Language::english);
+            return list;
         }
         throw Find("the shipped list of lots is missing");
     }();
@@ -92,7 +96,7 @@ const Document& shipped_lots() {
 
 void run_price_book(const std::string& bytes) {
     Findings findings;
-    const Document document = document_of(bytes, findings);
+    const Document document = data_of(bytes, findings);
     if (!findings.none()) return;
     const bool listed = lots_file(document.root).has_value();
     run_book(document, listed ? &shipped_lots() : nullptr);
@@ -103,13 +107,14 @@ void run_lots(const std::string& bytes) {
     static const Document book = [] {
         Findings findings;
         for (const Seed& file : files_of(FileKind::price_book)) {
-            Document document = document_of(file.bytes, findings);
+            Document document = data_of(file.bytes, findings);
             if (lots_file(document.root) && file.name.find("examples/") == 0) return document;
         }
         throw Find("the shipped price book is missing");
     }();
     Findings findings;
-    const Document lots = parse_csv(std::make_shared<const Source>("lots.csv", bytes), findings);
+    Document lots = parse_csv(std::make_shared<const Source>("lots.csv", bytes), findings);
+    choose_column(lots, "note", Language::english);
     if (findings.none()) run_book(book, &lots);
 }
 
@@ -150,7 +155,7 @@ void check_head(const std::string& bytes, const RateSheet* sheet) {
 void run_lending(const std::string& bytes) {
     check_head(bytes, nullptr);
     Findings findings;
-    const Document document = document_of(bytes, findings);
+    const Document document = data_of(bytes, findings);
     if (!findings.none()) return;
     switch (kind_of(document)) {
     case FileKind::program:

@@ -68,3 +68,24 @@ TEST_CASE("A language that is none and what is no text are refused where they st
         CHECK(place_of(parsed.findings.problems()[0]) == place);
     }
 }
+
+TEST_CASE("A column of a list in several languages is read in the one asked for, else in any") {
+    const auto noted = [](const std::string& csv, Language language) {
+        Findings findings;
+        Document list = parse_csv(std::make_shared<Source>("lots.csv", csv), findings);
+        CHECK(findings.none());
+        choose_column(list, "note", language);
+        return unbroken(write_json(list.root));
+    };
+    const std::string both = "id,note.en,note.es\n1,Wide,Ancho\n2,,Largo\n3,,\n";
+    CHECK(noted(both, Language::english) ==
+          R"([{"id": "1","note": "Wide"},{"id": "2","note": "Largo"},{"id": "3"}])");
+    CHECK(noted(both, Language::spanish) ==
+          R"([{"id": "1","note": "Ancho"},{"id": "2","note": "Largo"},{"id": "3"}])");
+    const std::string plain = "note,note.es,notes\nWide,Ancho,x\nDeep,,y\n";
+    CHECK(noted(plain, Language::english) ==
+          R"([{"notes": "x","note": "Wide"},{"notes": "y","note": "Deep"}])");
+    CHECK(noted(plain, Language::spanish) ==
+          R"([{"notes": "x","note": "Ancho"},{"notes": "y","note": "Deep"}])");
+    CHECK(noted("note.fr\nlarge\n", Language::english) == R"([{"note.fr": "large"}])");
+}

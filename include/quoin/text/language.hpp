@@ -2,10 +2,13 @@
 //
 //   {"name": "Cedar deck"}                                       one text for everybody
 //   {"name": {"en": "Cedar deck", "es": "Terraza de cedro"}}     each in their own language
+//
+// In a list out of a spreadsheet each language is a column: note.en, note.es.
 #pragma once
 
 #include <array>
 #include <cstdint>
+#include <string_view>
 
 #include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
@@ -34,5 +37,9 @@ class EachLanguage {
 /// Puts one text in the place of every object of languages: the one in `language`, or the first
 /// where there is none. Findings: a language that is none, and what is no text.
 void choose_texts(Document& document, Language language, Findings& findings);
+
+/// The same for a column of a list: each row keeps as `name` its cell of `name.es` where Spanish is
+/// asked for, else of `name`, else of the first other language.
+void choose_column(Document& list, std::string_view name, Language language);
 
 } // namespace quoin

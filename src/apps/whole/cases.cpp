@@ -10,6 +10,7 @@
 #include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/typed.hpp>
+#include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin::apps {
@@ -81,7 +82,7 @@ CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguag
     for (const auto& [language, code, name] : codes<Language>) {
         Document document = found.document;
         choose_texts(document, language, findings);
-        PriceBook book = read_book(document, findings);
+        PriceBook book = read_book(document, language, findings);
         book.file = read.id; // what a request is told about it names no folder of this machine
         read.desks[language] = {std::move(book), lending[language]};
         if (!findings.none()) break;
