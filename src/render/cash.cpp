@@ -180,7 +180,7 @@ std::string name_of(CashPart part, const ScenarioAnswer& scenario, const Catalog
         return scenario.cash[part] < Money{} ? say.cash.lender_credit() : say.cash.points();
     }
     const bool paid_up = part == CashPart::upfront_fee && scenario.insurance.paid_up;
-    return paid_up ? say.cash.premium_in_cash(upfront_words(scenario, say)) : say.parts.cash(part);
+    return paid_up ? say.cash.premium_in_cash(upfront_fee_words(scenario, say)) : say.parts.cash(part);
 }
 
 std::string needed_text(const CashAnswer& answer, const Catalogue& say) {

@@ -22,7 +22,7 @@ std::string bill_words(MonthPart item, const Catalogue& say) {
     return item == MonthPart::property_tax ? say.cash.tax_bill() : say.parts.month(item);
 }
 
-std::string upfront_words(const ScenarioAnswer& scenario, const Catalogue& say) {
+std::string upfront_fee_words(const ScenarioAnswer& scenario, const Catalogue& say) {
     const InsuranceAnswer& insurance = scenario.insurance;
     const bool by_insurance = insurance.paid_up && scenario.upfront_name == insurance.name;
     return by_insurance ? say.cash.single_premium(insurance.name) : scenario.upfront_name;

@@ -15,6 +15,6 @@ namespace quoin {
 [[nodiscard]] std::string bill_words(MonthPart item, const Catalogue& say);
 
 /// What is due up front: the program's fee by its name, or the single premium of its insurance.
-[[nodiscard]] std::string upfront_words(const ScenarioAnswer& scenario, const Catalogue& say);
+[[nodiscard]] std::string upfront_fee_words(const ScenarioAnswer& scenario, const Catalogue& say);
 
 } // namespace quoin

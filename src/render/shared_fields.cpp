@@ -96,7 +96,7 @@ void figures(auto& v, Of<ScenarioAnswer> auto& a) {
     v("base_loan", a.base_loan);
     v.object("upfront_fee", [&] {
         v.told(
-            "name", [&](const Catalogue& say) { return upfront_words(a, say); },
+            "name", [&](const Catalogue& say) { return upfront_fee_words(a, say); },
             [&](const auto& name) { a.upfront_name = name; });
         v("percent", a.upfront_percent);
         v("amount", a.upfront_fee);

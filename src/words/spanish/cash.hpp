@@ -43,7 +43,7 @@ inline constexpr CashWords cash = {
             return months == 1 ? std::string("seguro, 1 mes")
                                : fmt::format("seguro, {} meses", months);
         },
-    .tax_bill = "impuestos sobre la propiedad y cargos de distritos",
+    .tax_bill = "impuestos sobre la propiedad y cargos de distrito",
     .bill_due = "vence {:us}",
     .no_escrow = "Cuenta de depósito en garantía (escrow): no hay. Se renunció a ella, o no se "
                  "conocen las fechas de pago.",
@@ -55,8 +55,8 @@ inline constexpr CashWords cash = {
     .escrow_balance = "saldo",
     .calendar_month = "{}/{}",
     .escrow_bill = "{}, vence {:us}: {}",
-    .set_from_settled = "Estos depósitos se calculan con los impuestos completos, cuando se tase "
-                        "la vivienda terminada.",
+    .set_from_settled = "Estos depósitos se calculan con los impuestos completos, cuando el "
+                        "condado valore la vivienda terminada.",
     .set_from_land = "Si el prestamista los calcula con las facturas del primer año, por ejemplo "
                      "con impuestos solo sobre el terreno, usted deposita {} al mes en el primer "
                      "año.",
