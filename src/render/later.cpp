@@ -53,12 +53,14 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
     out += paths_text(s, of);
     for (const LaterPath& path : s.paths) {
         for (const Refusal& refusal : path.refusals) {
-            out += "    " + of.way_barred(of.way(path.way), words(refusal, say)) + "\n";
+            out +=
+                paragraph(of.way_barred(of.way(path.way), words(refusal, say)), "    ", "      ");
         }
     }
     for (const LaterBreakEven& even : s.break_even) {
-        out += "    " +
-               of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)) + "\n";
+        out +=
+            paragraph(of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)),
+                      "    ", "      ");
     }
     return out;
 }
@@ -66,7 +68,8 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
 std::string item_text(const LaterItem& item, const Catalogue& say) {
     const LaterWords& of = say.later;
     const std::string name = item.level.empty() ? item.name : of.named(item.name, item.level);
-    std::string out = "\n" + of.item(name, item.id, signed_dollars(item.price)) + "\n";
+    std::string out =
+        "\n" + paragraph(of.item(name, item.id, signed_dollars(item.price)), "", "  ");
     if (item.why_not) {
         out += paragraph(of.not_from_builder(words_of(item.why_not, say)), "  ");
     }
