@@ -68,8 +68,7 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
 std::string item_text(const LaterItem& item, const Catalogue& say) {
     const LaterWords& of = say.later;
     const std::string name = item.level.empty() ? item.name : of.named(item.name, item.level);
-    std::string out =
-        "\n" + paragraph(of.item(name, item.id, signed_dollars(item.price)), "", "  ");
+    std::string out = "\n" + of.item(name, item.id, signed_dollars(item.price)) + "\n";
     if (item.why_not) {
         out += paragraph(of.not_from_builder(words_of(item.why_not, say)), "  ");
     }
