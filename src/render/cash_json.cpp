@@ -31,10 +31,11 @@ std::string prepaid_name(const PrepaidLine& line) {
 
 /// Takes back what prepaid_name() made.
 void hold_prepaid(std::string_view name, PrepaidLine& line) {
-    line.what = meaning_in(codes<Prepaid>, name.substr(0, name.find(','))).value_or(line.what);
-    for (const char c : name.substr(std::min(name.find(", ") + 2, name.size()))) {
-        if (c < '0' || c > '9' || line.count > 1000) break;
-        line.count = line.count * 10 + (c - '0');
+    const std::size_t comma = std::min(name.find(", "), name.size());
+    line.what = meaning_in(codes<Prepaid>, name.substr(0, comma)).value_or(line.what);
+    for (std::size_t i = comma + 2; i < name.size() && line.count < 1000; ++i) {
+        if (name[i] < '0' || name[i] > '9') break;
+        line.count = line.count * 10 + (name[i] - '0');
     }
     const std::size_t amount = name.find('$');
     if (amount == std::string_view::npos) return;

@@ -1,6 +1,7 @@
 // Saying why nothing can be chosen for a home.
 #include "fit_words.hpp"
 
+#include "words/fit.hpp"
 #include "words/reasons.hpp"
 #include <quoin/words/reasons.hpp>
 
@@ -44,6 +45,12 @@ std::string words(const FitBarred& barred, const Catalogue& say) {
         text += (i == 0 ? ": " : "; ") + words(barred.rules[i], say);
     }
     return text;
+}
+
+std::vector<std::string> instead_words(const FitLeftOut& left, const Catalogue& say) {
+    std::vector<std::string> names = left.instead;
+    if (!left.as_chosen.empty()) names.push_back(say.fit.as_chosen(left.as_chosen));
+    return names;
 }
 
 } // namespace quoin
