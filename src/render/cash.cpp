@@ -98,9 +98,10 @@ std::string outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
 
 std::string escrow_text(const CashAnswer& answer, const Catalogue& say) {
     const CashWords& of = say.cash;
-    if (!answer.escrow) return titled(of.no_escrow());
+    if (!answer.escrow) return "\n" + paragraph(of.no_escrow());
     const EscrowAccount& account = answer.escrow->account;
-    std::string out = titled(of.escrow(account.initial_deposit, account.deposit, account.cushion));
+    std::string out =
+        "\n" + paragraph(of.escrow(account.initial_deposit, account.deposit, account.cushion));
     Table table({{of.escrow_month(), Align::left, 10, 10},
                  {of.escrow_in(), Align::right, 12, 12},
                  {of.escrow_bills(), Align::right, 12, 12},
@@ -158,7 +159,8 @@ std::string buydown_text(const CashAnswer& answer, const CashWords& say) {
     std::string out = titled(say.buydown(buydown->total_subsidy(), own));
     int year = 0;
     for (const BuydownYear& bought : buydown->years) {
-        out += "  " + say.bought_down(++year, bought.rate, bought.payment, bought.subsidy) + "\n";
+        out += paragraph(say.bought_down(++year, bought.rate, bought.payment, bought.subsidy), "  ",
+                         "    ");
     }
     return out + "  " + say.after_buydown(buydown->note_payment, buydown->qualifying_rate()) + "\n";
 }
@@ -180,7 +182,8 @@ std::string name_of(CashPart part, const ScenarioAnswer& scenario, const Catalog
         return scenario.cash[part] < Money{} ? say.cash.lender_credit() : say.cash.points();
     }
     const bool paid_up = part == CashPart::upfront_fee && scenario.insurance.paid_up;
-    return paid_up ? say.cash.premium_in_cash(upfront_fee_words(scenario, say)) : say.parts.cash(part);
+    return paid_up ? say.cash.premium_in_cash(upfront_fee_words(scenario, say))
+                   : say.parts.cash(part);
 }
 
 std::string needed_text(const CashAnswer& answer, const Catalogue& say) {

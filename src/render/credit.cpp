@@ -54,7 +54,8 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Cat
     std::string out = table.text();
     for (const CreditPure& pure : s.pure) {
         if (pure.mix) continue;
-        out += "  " + of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)) + "\n";
+        out += paragraph(of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)), "  ",
+                         "    ");
     }
     return out;
 }
@@ -125,7 +126,7 @@ std::string bests_text(const CreditScenario& s, const CreditAnswer& answer, cons
     std::string out = "\n  " + of.bests() + "\n";
     out += best_text(of.lowest_payment(), s.lowest_payment, s, answer, say);
     if (s.cash_is_given) {
-        out += "  " + of.least_cash_is_given() + "\n";
+        out += paragraph(of.least_cash_is_given(), "  ", "    ");
     } else {
         out += best_text(of.least_cash(), s.least_cash, s, answer, say);
     }

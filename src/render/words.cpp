@@ -10,6 +10,7 @@
 #include "words/parts.hpp"
 #include "words/refusals.hpp"
 #include "words/terms.hpp"
+#include <quoin/render/table.hpp>
 
 namespace quoin {
 namespace {
@@ -92,7 +93,8 @@ std::string refused_words(const std::string& scenario, const Refusal& refusal,
 std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
                           const Catalogue& say) {
     std::string out;
-    for (const Refusal& refusal : refusals) out += refused_words(terms.name, refusal, say) + "\n";
+    for (const Refusal& refusal : refusals)
+        out += paragraph(refused_words(terms.name, refusal, say), "", "  ");
     return out;
 }
 
