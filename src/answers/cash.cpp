@@ -22,18 +22,20 @@ std::vector<CostLine> cost_lines(const ScenarioRules& rules, const LoanFigures& 
 
 std::vector<PrepaidLine> prepaid_lines(const ScenarioRules& rules, const LoanFigures& f) {
     std::vector<PrepaidLine> lines;
-    const auto add = [&](std::string name, Money amount) {
-        if (!amount.is_zero()) lines.push_back({std::move(name), std::nullopt, amount});
+    const auto add = [&](PrepaidLine line) {
+        if (!line.amount.is_zero()) lines.push_back(line);
     };
-    add("interest, " + std::to_string(f.prepaid_interest.days) + " days of $" +
-            f.prepaid_interest.per_day.text(),
-        f.prepaid_interest.total());
-    add("insurance, " + std::to_string(rules.place->escrow.prepaid_insurance_months) + " months",
-        f.prepaids.insurance);
+    const PrepaidInterest& interest = f.prepaid_interest;
+    add({Prepaid::interest, interest.days, interest.per_day, {}, interest.total()});
+    add({Prepaid::insurance,
+         rules.place->escrow.prepaid_insurance_months,
+         {},
+         {},
+         f.prepaids.insurance});
     for (const HousingBill& bill : housing_bills(*rules.place, f.local, rules.closing,
                                                  rules.closing, rules.first_payment, false)) {
         if (!bill.is_tax()) continue;
-        lines.push_back({std::string(bill.name()), bill.due, bill.amount});
+        lines.push_back({Prepaid::property_tax, 0, {}, bill.due, bill.amount});
     }
     return lines;
 }

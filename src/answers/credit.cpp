@@ -5,7 +5,6 @@
 #include <tuple>
 
 #include "credit_mixes.hpp"
-#include "single_premium_name.hpp"
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
@@ -93,12 +92,11 @@ void Question::describe(const LoanFigures& f) {
     out_.rate_is_given = rules_.scenario.rate.by == RateChoice::By::quoted;
     const bool insured = rules_.lender_insures() && f.insurance.months() > 0;
     if (insured && rules_.single_premium.rule() != nullptr) {
-        out_.upfront_name = single_premium_name(program);
+        out_.upfront_name = program.annual_name;
         out_.is_single_premium = true;
     } else if (!f.financed_fee.is_zero()) {
         out_.is_single_premium = pays_single_premium(rules_, f.ltv);
-        out_.upfront_name =
-            out_.is_single_premium ? single_premium_name(program) : program.upfront_name;
+        out_.upfront_name = out_.is_single_premium ? program.annual_name : program.upfront_name;
     }
 }
 

@@ -4,8 +4,6 @@
 #include <quoin/exact/broken.hpp>
 #include <quoin/loan/prepaids.hpp>
 
-#include "single_premium_name.hpp"
-
 namespace quoin {
 namespace {
 
@@ -73,7 +71,7 @@ void add_totals(const LoanFigures& f, ScenarioAnswer& answer) {
 }
 
 std::string upfront_name_of(const ScenarioRules& rules, const LoanFigures& f) {
-    return pays_single_premium(rules, f.ltv) ? single_premium_name(*rules.program)
+    return pays_single_premium(rules, f.ltv) ? rules.program->annual_name
                                              : rules.program->upfront_name;
 }
 

@@ -29,7 +29,7 @@ std::vector<EscrowMonth>::const_iterator lowest_of(const std::vector<EscrowMonth
         [](const EscrowMonth& a, const EscrowMonth& b) { return a.balance < b.balance; });
 }
 
-std::vector<EscrowBill> bills_of(const std::string& item, std::span<const EscrowBill> bills) {
+std::vector<EscrowBill> bills_of(MonthPart item, std::span<const EscrowBill> bills) {
     std::vector<EscrowBill> found;
     std::copy_if(bills.begin(), bills.end(), std::back_inserter(found),
                  [&](const EscrowBill& bill) { return bill.item == item; });
@@ -48,7 +48,7 @@ int months_to_carry(std::vector<EscrowBill> bills, Date first_payment) {
     return static_cast<int>(divide_rounded(missing.count(), yearly.count(), Rounding::up));
 }
 
-EscrowLine line_of(const std::string& item, const EscrowAccount& account,
+EscrowLine line_of(MonthPart item, const EscrowAccount& account,
                    std::span<const EscrowBill> bills) {
     const std::vector<EscrowBill> of_item = bills_of(item, bills);
     const int carry = months_to_carry(of_item, account.first_payment);

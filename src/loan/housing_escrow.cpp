@@ -20,7 +20,7 @@ std::vector<HousingBill> bills_of_year(const ScenarioRules& rules, const LocalCo
 std::vector<EscrowBill> into_escrow(const std::vector<HousingBill>& bills) {
     std::vector<EscrowBill> escrow;
     for (const HousingBill& bill : bills) {
-        escrow.push_back({std::string(bill.name()), bill.amount, bill.due});
+        escrow.push_back({bill.part, bill.amount, bill.due});
     }
     return escrow;
 }

@@ -72,12 +72,12 @@ std::string part_words(std::string_view part, const JumpWords& say) {
         if (name.written == written) known = &name;
     }
     const Kind kind = known != nullptr ? known->kind : Kind::plain;
-    std::vector<std::string> edges;
-    for (const std::string_view edge : split(part.substr(blank + 1), ", ")) {
-        edges.push_back(edge_words(edge, kind, say));
+    std::string edges;
+    for (const std::string_view each : split(part.substr(blank + 1), ", ")) {
+        const std::string edge = edge_words(each, kind, say);
+        edges = edges.empty() ? edge : say.both_edges(edges, edge);
     }
-    const std::string name = known != nullptr ? (say.*known->words)() : std::string(written);
-    return fmt::format("{} {}", name, fmt::join(edges, " "));
+    return say.band(known != nullptr ? (say.*known->words)() : std::string(written), edges);
 }
 
 } // namespace

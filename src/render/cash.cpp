@@ -2,6 +2,7 @@
 #include <quoin/answers/cash.hpp>
 #include <quoin/render/answers.hpp>
 
+#include "cash_words.hpp"
 #include "own_cautions.hpp"
 #include "words/cash.hpp"
 #include "words/parts.hpp"
@@ -55,14 +56,14 @@ std::string costs_text(const CashAnswer& answer, const Catalogue& say) {
     return titled(say.cash.closing_costs()) + table.text();
 }
 
-std::string prepaids_text(const CashAnswer& answer, const CashWords& say) {
+std::string prepaids_text(const CashAnswer& answer, const Catalogue& say) {
     if (answer.prepaids.empty()) return {};
     Table table = two_columns();
     for (const PrepaidLine& line : answer.prepaids) {
-        table.row({line.name, line.due ? say.bill_due(line.due->text()) : std::string(),
-                   dollars(line.amount)});
+        table.row({prepaid_words(line, say),
+                   line.due ? say.cash.bill_due(*line.due) : std::string(), dollars(line.amount)});
     }
-    return titled(say.prepaids()) + table.text();
+    return titled(say.cash.prepaids()) + table.text();
 }
 
 /// "$1,350.00 short and spreads it over twelve months; $112.50 more a month".
@@ -93,23 +94,25 @@ std::string outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
                      "  ");
 }
 
-std::string escrow_text(const CashAnswer& answer, const CashWords& say) {
-    if (!answer.escrow) return titled(say.no_escrow());
+std::string escrow_text(const CashAnswer& answer, const Catalogue& say) {
+    const CashWords& of = say.cash;
+    if (!answer.escrow) return "\n" + paragraph(of.no_escrow());
     const EscrowAccount& account = answer.escrow->account;
-    std::string out = titled(say.escrow(account.initial_deposit, account.deposit, account.cushion));
-    Table table({{say.escrow_month(), Align::left, 10, 10},
-                 {say.escrow_in(), Align::right, 12, 12},
-                 {say.escrow_bills(), Align::right, 12, 12},
-                 {say.escrow_balance(), Align::right, 12, 12}});
+    std::string out =
+        "\n" + paragraph(of.escrow(account.initial_deposit, account.deposit, account.cushion));
+    Table table({{of.escrow_month(), Align::left, 10, 10},
+                 {of.escrow_in(), Align::right, 12, 12},
+                 {of.escrow_bills(), Align::right, 12, 12},
+                 {of.escrow_balance(), Align::right, 12, 12}});
     for (const EscrowMonth& month : account.months) {
-        table.row({month.month.text().substr(0, 7), dollars(month.deposit), dollars(month.paid),
-                   dollars(month.balance)});
+        table.row({of.calendar_month(static_cast<int>(month.month.month()), month.month.year()),
+                   dollars(month.deposit), dollars(month.paid), dollars(month.balance)});
     }
     out += table.text();
     for (const EscrowBill& bill : answer.escrow->bills) {
-        out += "  " + say.escrow_bill(bill.item, bill.due.text(), bill.amount) + "\n";
+        out += "  " + of.escrow_bill(bill_words(bill.item, say), bill.due, bill.amount) + "\n";
     }
-    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook, say);
+    if (answer.escrow->outlook) out += outlook_text(*answer.escrow->outlook, of);
     return out;
 }
 
@@ -119,10 +122,9 @@ std::string cap_text(const CashAnswer& answer, const CashWords& say) {
     std::string out;
     if (answer.contribution_cap) {
         const auto& phrase = answer.cap_by_price ? say.cap_of_price : say.cap_of_value;
-        out +=
-            "  " +
-            phrase(percent_text(answer.contribution_cap->value(), 0), credits.interested_parties) +
-            "\n";
+        out += paragraph(
+            phrase(percent_text(answer.contribution_cap->value(), 0), credits.interested_parties),
+            "  ");
     }
     if (!credits.over_cap.is_zero()) {
         out += paragraph(
@@ -155,7 +157,8 @@ std::string buydown_text(const CashAnswer& answer, const CashWords& say) {
     std::string out = titled(say.buydown(buydown->total_subsidy(), own));
     int year = 0;
     for (const BuydownYear& bought : buydown->years) {
-        out += "  " + say.bought_down(++year, bought.rate, bought.payment, bought.subsidy) + "\n";
+        out += paragraph(say.bought_down(++year, bought.rate, bought.payment, bought.subsidy), "  ",
+                         "    ");
     }
     return out + "  " + say.after_buydown(buydown->note_payment, buydown->qualifying_rate()) + "\n";
 }
@@ -173,8 +176,12 @@ std::string lender_credit_text(const ScenarioAnswer& scenario, const CashWords& 
 /// What a part of the cash is called in this scenario.
 std::string name_of(CashPart part, const ScenarioAnswer& scenario, const Catalogue& say) {
     if (part == CashPart::principal_reduction) return say.cash.principal_reduced();
+    if (part == CashPart::points) {
+        return scenario.cash[part] < Money{} ? say.cash.lender_credit() : say.cash.points();
+    }
     const bool paid_up = part == CashPart::upfront_fee && scenario.insurance.paid_up;
-    return paid_up ? say.cash.premium_in_cash(scenario.upfront_name) : say.parts.cash(part);
+    return paid_up ? say.cash.premium_in_cash(upfront_fee_words(scenario, say))
+                   : say.parts.cash(part);
 }
 
 std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
@@ -205,7 +212,9 @@ std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
 std::string calendar_text(const CashAnswer& answer, const Catalogue& say) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
-        table.row({say.parts.due(day.what), day.date.text(), dollars(day.amount)});
+        const bool back = day.amount < Money{};
+        table.row({back ? say.cash.paid_back() : say.parts.due(day.what), short_date(day.date),
+                   dollars(back ? -day.amount : day.amount)});
     }
     return titled(say.cash.when()) + table.text();
 }
@@ -249,7 +258,7 @@ std::string text_of(const CashAnswer& answer, const Catalogue& say) {
     out += paragraph(
         of.month(scenario.terms.name, scenario.monthly.total(), terms_line(scenario.terms, say)));
     out += needed_text(answer, say) + calendar_text(answer, say) + costs_text(answer, say) +
-           prepaids_text(answer, of) + escrow_text(answer, of) + credits_text(answer, say) +
+           prepaids_text(answer, say) + escrow_text(answer, say) + credits_text(answer, say) +
            buydown_text(answer, of) + credit_cost_text(scenario, of);
     return out + footing_text(cautions_of(answer, say));
 }

@@ -1,6 +1,8 @@
 // The cash of a scenario as JSON.
 #include <quoin/answers/cash.hpp>
 
+#include <algorithm>
+
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
 #include "words/parts.hpp"
@@ -16,8 +18,48 @@ void fields(auto& v, Of<CostLine> auto& line) {
     v("before_closing", line.before_closing);
 }
 
+namespace {
+
+/// "interest, 17 days of $16.11", "insurance, 12 months": for programs, whatever the language.
+std::string prepaid_name(const PrepaidLine& line) {
+    std::string name(name_of(line.what));
+    if (line.count == 0) return name;
+    name += ", " + std::to_string(line.count);
+    return line.what == Prepaid::interest ? name + " days of $" + line.per_day.text()
+                                          : name + " months";
+}
+
+/// Takes back what prepaid_name() made.
+void hold_prepaid(std::string_view name, PrepaidLine& line) {
+    const std::size_t comma = std::min(name.find(", "), name.size());
+    line.what = meaning_in(codes<Prepaid>, name.substr(0, comma)).value_or(line.what);
+    for (std::size_t i = comma + 2; i < name.size() && line.count < 1000; ++i) {
+        if (name[i] < '0' || name[i] > '9') break;
+        line.count = line.count * 10 + (name[i] - '0');
+    }
+    const std::size_t amount = name.find('$');
+    if (amount == std::string_view::npos) return;
+    line.per_day = Money::parse(name.substr(amount + 1)).value_or(Money{});
+}
+
+/// What a bill out of escrow is for, as JSON has it whatever the language.
+std::string_view bill_name(MonthPart item) {
+    return item == MonthPart::property_tax ? name_of(Prepaid::property_tax) : row_of(item).name;
+}
+
+MonthPart bill_named(std::string_view name) {
+    for (const MonthPartRow& row : month_parts) {
+        if (bill_name(row.part) == name) return row.part;
+    }
+    return MonthPart::property_tax;
+}
+
+} // namespace
+
 void fields(auto& v, Of<PrepaidLine> auto& line) {
-    v("name", line.name);
+    v.held(
+        "name", [&] { return prepaid_name(line); },
+        [&](const auto& name) { hold_prepaid(name, line); });
     v("due", line.due);
     v("amount", line.amount);
 }
@@ -38,7 +80,9 @@ void fields(auto& v, Of<EscrowOutlook> auto& outlook) {
 }
 
 void fields(auto& v, Of<EscrowBill> auto& bill) {
-    v("name", bill.item);
+    v.held(
+        "name", [&] { return std::string(bill_name(bill.item)); },
+        [&](const auto& name) { bill.item = bill_named(name); });
     v("due", bill.due);
     v("amount", bill.amount);
 }

@@ -54,7 +54,8 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Cat
     std::string out = table.text();
     for (const CreditPure& pure : s.pure) {
         if (pure.mix) continue;
-        out += "  " + of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)) + "\n";
+        out += paragraph(of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)), "  ",
+                         "    ");
     }
     return out;
 }
@@ -87,19 +88,20 @@ std::string years_table(const CreditScenario& s, const Catalogue& say) {
 }
 
 /// What each part of it goes to.
-std::string uses_words(const CreditMix& mix, const CreditScenario& s, const CreditWords& say) {
+std::string uses_words(const CreditMix& mix, const CreditScenario& s, const Catalogue& say) {
+    const CreditWords& of = say.credit;
     std::vector<std::string> uses;
     const auto add = [&](Money amount, const auto& phrase, const auto&... more) {
         if (!amount.is_zero()) uses.push_back(phrase(amount, more...));
     };
     const CreditAmounts& pays = mix.pays;
-    add(mix.off_price, say.goes_off_price);
-    add(pays[CreditUse::points], say.goes_to_points, mix.rate, fixed(mix.points.value(), 3));
-    add(pays[CreditUse::buydown], say.goes_to_buydown, buydown_name(mix.buydown));
-    add(pays[CreditUse::upfront_fee], say.goes_to_upfront, s.upfront_name);
-    add(pays[CreditUse::closing_costs], say.goes_to_costs);
-    add(pays[CreditUse::prepaids], say.goes_to_prepaids);
-    return uses.empty() ? say.pays_nothing() : joined(uses);
+    add(mix.off_price, of.goes_off_price);
+    add(pays[CreditUse::points], of.goes_to_points, mix.rate, fixed(mix.points.value(), 3));
+    add(pays[CreditUse::buydown], of.goes_to_buydown, buydown_name(mix.buydown));
+    add(pays[CreditUse::upfront_fee], of.goes_to_upfront, fee_name(s, say));
+    add(pays[CreditUse::closing_costs], of.goes_to_costs);
+    add(pays[CreditUse::prepaids], of.goes_to_prepaids);
+    return uses.empty() ? of.pays_nothing() : joined(uses);
 }
 
 /// Why some of it is lost, where it is.
@@ -113,7 +115,7 @@ std::string lost_words(const CreditMix& mix, const CreditWords& say) {
 std::string best_text(const std::string& what, const CreditMix& mix, const CreditScenario& s,
                       const CreditAnswer& answer, const Catalogue& say) {
     const CreditWords& of = say.credit;
-    return paragraph(of.best(what, uses_words(mix, s, of), lost_words(mix, of), mix.rate,
+    return paragraph(of.best(what, uses_words(mix, s, say), lost_words(mix, of), mix.rate,
                              apr_words(mix, of), mix.monthly_now, mix.monthly_later,
                              mix.cash_needed, mix.cost_asked, over(answer.ask.years, s, say)),
                      "  ", "    ");
@@ -124,7 +126,7 @@ std::string bests_text(const CreditScenario& s, const CreditAnswer& answer, cons
     std::string out = "\n  " + of.bests() + "\n";
     out += best_text(of.lowest_payment(), s.lowest_payment, s, answer, say);
     if (s.cash_is_given) {
-        out += "  " + of.least_cash_is_given() + "\n";
+        out += paragraph(of.least_cash_is_given(), "  ", "    ");
     } else {
         out += best_text(of.least_cash(), s.least_cash, s, answer, say);
     }

@@ -4,14 +4,19 @@
 #include <algorithm>
 
 #include "own_cautions.hpp"
+#include "words/cash.hpp"
 #include "words/credit.hpp"
 #include <quoin/render/cautions.hpp>
 
 namespace quoin {
 
+std::string fee_name(const CreditScenario& s, const Catalogue& say) {
+    return s.is_single_premium ? say.cash.single_premium(s.upfront_name) : s.upfront_name;
+}
+
 std::string use_name(const CreditPure& pure, const CreditScenario& s, const Catalogue& say) {
     const bool named = pure.way == CreditWay::upfront_fee && !s.upfront_name.empty();
-    return named ? say.credit.in_cash(s.upfront_name) : say.credit.way(pure.way);
+    return named ? say.credit.in_cash(fee_name(s, say)) : say.credit.way(pure.way);
 }
 
 std::string buydown_name(const std::vector<Percent>& steps) {

@@ -11,6 +11,8 @@
 
 namespace quoin {
 
+/// What of the loan may be paid in cash: its fee by its name, or the single premium.
+[[nodiscard]] std::string fee_name(const CreditScenario& s, const Catalogue& say);
 /// The name of a use for one loan: what its fee or premium is called.
 [[nodiscard]] std::string use_name(const CreditPure& pure, const CreditScenario& s,
                                    const Catalogue& say);

@@ -88,6 +88,9 @@ class FieldsToJson {
             write(value(say_));
         }
     }
+    /// Words for people made of data that is told nowhere else, so they are read back, as they
+    /// stand: `value` makes them, `hold` takes them.
+    void told(std::string_view key, const auto& value, const auto& /*hold*/) { words(key, value); }
     /// A member that is held in another form: `value` makes it, `hold` takes it back.
     void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }
     /// A place in a list, by the name of what stands there.

@@ -49,14 +49,16 @@ std::string over_text(Money month, Money cash, const FitWords& say) {
 std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
     switch (left.reason) {
     case FitReason::rule:
-        return left.added ? say.fit.takes_place(joined(left.instead)) : words_of(left.rule, say);
+        return left.added ? say.fit.takes_place(joined(instead_words(left, say)))
+                          : words_of(left.rule, say);
     case FitReason::loan:
         return say.fit.loan_refused(words(left.added->refusals, say));
     case FitReason::limits:
         break;
     }
     const std::string over = over_text(left.over_monthly, left.over_cash, say.fit);
-    return left.instead.empty() ? over : say.fit.instead(over, joined(left.instead));
+    const std::vector<std::string> instead = instead_words(left, say);
+    return instead.empty() ? over : say.fit.instead(over, joined(instead));
 }
 
 Table wishes_table(const FitWords& say) {

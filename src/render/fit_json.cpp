@@ -26,7 +26,9 @@ void fields(auto& v, Of<FitLeftOut> auto& left) {
     v("reason", left.reason);
     v.words("rule", [&](const Catalogue& say) { return words_of(left.rule, say); });
     v("along", left.along);
-    v("instead_of", left.instead);
+    v.told(
+        "instead_of", [&](const Catalogue& say) { return instead_words(left, say); },
+        [&](const auto& names) { left.instead = names; });
     v.given("price", left.added, [&](auto& added) {
         v("price", left.price);
         v.when(!added.available(), [&] { v("refusals", added.refusals); });

@@ -50,4 +50,10 @@ Cautions cautions_of(const FitAnswer& answer, const Catalogue& say) {
     return notes;
 }
 
+std::vector<std::string> instead_words(const FitLeftOut& left, const Catalogue& say) {
+    std::vector<std::string> names = left.instead;
+    if (!left.as_chosen.empty()) names.push_back(say.fit.as_chosen(left.as_chosen));
+    return names;
+}
+
 } // namespace quoin

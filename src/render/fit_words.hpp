@@ -10,4 +10,7 @@ namespace quoin {
 
 [[nodiscard]] std::string words(const FitBarred& barred, const Catalogue& say);
 
+/// What a wish that was left out would be instead of.
+[[nodiscard]] std::vector<std::string> instead_words(const FitLeftOut& left, const Catalogue& say);
+
 } // namespace quoin

@@ -53,12 +53,14 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
     out += paths_text(s, of);
     for (const LaterPath& path : s.paths) {
         for (const Refusal& refusal : path.refusals) {
-            out += "    " + of.way_barred(of.way(path.way), words(refusal, say)) + "\n";
+            out +=
+                paragraph(of.way_barred(of.way(path.way), words(refusal, say)), "    ", "      ");
         }
     }
     for (const LaterBreakEven& even : s.break_even) {
-        out += "    " +
-               of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)) + "\n";
+        out +=
+            paragraph(of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)),
+                      "    ", "      ");
     }
     return out;
 }

@@ -34,13 +34,12 @@ class FieldsFromJson {
     void said(std::string_view /*key*/, const auto& /*value*/) {}
     void words(std::string_view /*key*/, const auto& /*value*/) {}
     template <class F, class G>
+    void told(std::string_view key, const F& /*value*/, const G& hold) {
+        take_back<std::invoke_result_t<F, const Catalogue&>>(key, hold);
+    }
+    template <class F, class G>
     void held(std::string_view key, const F& /*value*/, const G& hold) {
-        // Not on the stack: gcc 12 takes an optional text there for one that was never made.
-        const auto value = std::make_unique<std::remove_cvref_t<std::invoke_result_t<F>>>();
-        with(key, [&](const Spot& spot) {
-            read(spot, *value);
-            hold(*value);
-        });
+        take_back<std::invoke_result_t<F>>(key, hold);
     }
     /// Names are looked up when all is read: the list may come later.
     void place(std::string_view key, std::size_t& place, const auto& list, const auto& name) {
@@ -126,6 +125,15 @@ class FieldsFromJson {
         if (const Value* member = here_->value->find(key)) {
             use(Spot{member, Path{&here_->path, key}});
         }
+    }
+    template <class T, class G>
+    void take_back(std::string_view key, const G& hold) {
+        // Not on the stack: gcc 12 takes an optional text there for one that was never made.
+        const auto value = std::make_unique<std::remove_cvref_t<T>>();
+        with(key, [&](const Spot& spot) {
+            read(spot, *value);
+            hold(*value);
+        });
     }
     void inside(const Spot& object, const auto& members) {
         const Spot* const outer = std::exchange(here_, &object);

@@ -39,6 +39,7 @@ class FieldsToShape {
         }
         object_->members.back().words = true;
     }
+    void told(std::string_view key, const auto& value, const auto& /*hold*/) { words(key, value); }
     void held(std::string_view key, const auto& value, const auto& /*hold*/) { said(key, value); }
     void place(std::string_view key, std::size_t /*place*/, const auto& /*list*/,
                const auto& /*name*/) {

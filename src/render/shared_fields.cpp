@@ -1,6 +1,8 @@
 // The fields of what the answers share.
 #include "shared_fields.hpp"
 
+#include "cash_words.hpp"
+
 namespace quoin {
 
 void fields(auto& v, Of<PaymentStep> auto& step) {
@@ -93,7 +95,9 @@ void figures(auto& v, Of<ScenarioAnswer> auto& a) {
     v("value", a.value);
     v("base_loan", a.base_loan);
     v.object("upfront_fee", [&] {
-        v("name", a.upfront_name);
+        v.told(
+            "name", [&](const Catalogue& say) { return upfront_fee_words(a, say); },
+            [&](const auto& name) { a.upfront_name = name; });
         v("percent", a.upfront_percent);
         v("amount", a.upfront_fee);
         v("financed", a.financed_fee);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "cash_words.hpp"
 #include "html.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
@@ -193,7 +194,7 @@ std::string costs_section(const CashAnswer& cash, const Catalogue& say) {
         rows += figure_row(line.name, {payer, dollars(line.amount)}, "under");
     }
     for (const PrepaidLine& line : cash.prepaids) {
-        rows += figure_row(say.sheet.prepaid(line.name),
+        rows += figure_row(say.sheet.prepaid(prepaid_words(line, say)),
                            {line.due ? say.sheet.due(*line.due) : "", dollars(line.amount)});
     }
     if (rows.empty()) return {};

@@ -93,23 +93,45 @@ std::string refused_words(const std::string& scenario, const Refusal& refusal,
 std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
                           const Catalogue& say) {
     std::string out;
-    for (const Refusal& refusal : refusals) out += refused_words(terms.name, refusal, say) + "\n";
+    for (const Refusal& refusal : refusals)
+        out += paragraph(refused_words(terms.name, refusal, say), "", "  ");
     return out;
 }
 
 namespace {
 
 /// What a value is counted in.
-enum class In { percent, percent_a_year, nothing };
+enum class In { rate, percent, percent_a_year, dollars, points, nothing };
+
+/// With so many decimals, or as many as it has.
+std::string with_places(const std::string& number, int places) {
+    const auto value = Decimal::parse(number);
+    if (!value) return number;
+    std::string text = fixed(*value, places);
+    return Decimal::parse(text) == value ? text : number;
+}
 
 std::string value_words(const JumpSide& side, In unit, const JumpWords& say) {
     if (side.value.empty()) return say.none();
-    if (unit == In::percent) return say.percent(side.value);
-    return unit == In::percent_a_year ? say.percent_a_year(side.value) : side.value;
+    switch (unit) {
+    case In::rate:
+        return say.percent(with_places(side.value, 3));
+    case In::percent:
+        return say.percent(side.value);
+    case In::percent_a_year:
+        return say.percent_a_year(side.value);
+    case In::dollars:
+        return "$" + with_places(side.value, 2);
+    case In::points:
+        return with_places(side.value, 3);
+    case In::nothing:
+        break;
+    }
+    return side.value;
 }
 
-/// ": dwelling value over $300,000 up to $400,000", of the row that is read now; empty where the
-/// figure comes from no band.
+/// " (dwelling value over $300,000 and up to $400,000)", of the row that is read now; empty where
+/// the figure comes from no band.
 std::string row_words(const Jump& jump, const JumpWords& say) {
     const std::string band = band_words(jump.after.band, jump.before.band, say);
     return band.empty() ? band : say.row(band);
@@ -147,9 +169,9 @@ std::string words(const Jump& jump, const Catalogue& catalogue) {
     };
     switch (jump.lookup) {
     case Lookup::note_rate:
-        return changed(say.note_rate, In::percent);
+        return changed(say.note_rate, In::rate);
     case Lookup::points_adjustment:
-        return changed(say.points, In::nothing);
+        return changed(say.points, In::points);
     case Lookup::upfront_fee:
         return changed(say.upfront_fee, In::percent);
     case Lookup::annual_fee:
@@ -163,7 +185,7 @@ std::string words(const Jump& jump, const Catalogue& catalogue) {
     case Lookup::contribution_cap:
         return changed(say.contribution_cap, In::percent);
     case Lookup::homeowner:
-        return changed(say.homeowner, In::nothing);
+        return changed(say.homeowner, In::dollars);
     }
     return {};
 }

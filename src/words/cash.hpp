@@ -15,7 +15,10 @@ struct CashWords {
 
     // What is needed, and what of it is left.
     Phrase<> cash;
+    Phrase<> points;
+    Phrase<> lender_credit; ///< points below zero
     Phrase<> principal_reduced;
+    Phrase<Text> single_premium;  ///< of an insurance, by its name
     Phrase<Text> premium_in_cash; ///< what it is called
     Phrase<> appraisal_gap;
     Phrase<> cash_needed;
@@ -32,7 +35,10 @@ struct CashWords {
     Phrase<Text> in_finance_charge; ///< a cost
 
     Phrase<> prepaids;
-    Phrase<Text> bill_due; ///< day
+    Phrase<int, Money> prepaid_interest; ///< days, interest of a day
+    Phrase<int> prepaid_insurance;       ///< months
+    Phrase<> tax_bill;                   ///< property tax, district charges with it
+    Phrase<Date> bill_due;
 
     Phrase<> no_escrow;
     Phrase<Money, Money, Money> escrow; ///< at closing, a month, cushion
@@ -40,7 +46,8 @@ struct CashWords {
     Phrase<> escrow_in;
     Phrase<> escrow_bills;
     Phrase<> escrow_balance;
-    Phrase<Text, Text, Money> escrow_bill; ///< what for, day, amount
+    Phrase<int, int> calendar_month;       ///< month, year
+    Phrase<Text, Date, Money> escrow_bill; ///< what for, day, amount
     Phrase<> set_from_settled;             ///< tax
     Phrase<Money> set_from_land;           ///< a month, in the first year
     std::array<Phrase<Text>, 4> analysis;  ///< after the first year, the second ...: what it finds

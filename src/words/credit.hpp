@@ -11,7 +11,8 @@ struct CreditWords {
     Phrase<Money> title;
     Phrase<Money> contract_price;
     Phrase<Text, Money, Text> without_it_month; ///< scenario, the month without it, terms
-    // The cap: percent, amount, what alone is counted, what is taken.
+    // The cap: percent, amount; then, as sentences of their own, what alone is counted and what is
+    // taken.
     Phrase<Text, Money, Text, Text> cap_of_price;
     Phrase<Text, Money, Text, Text> cap_of_value;
     Phrase<> cap_on_concessions;

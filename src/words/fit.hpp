@@ -17,6 +17,7 @@ struct FitWords {
     Phrase<> needed;
     Phrase<> in_the_home;
     Phrase<> no_wish;
+    Phrase<Text> as_chosen; ///< an option, by the choice there is of it now
 
     // Columns and titles of the tables.
     Phrase<> rank;

@@ -24,7 +24,7 @@ struct JumpWords {
     Phrase<Text> insurance_ends;         ///< what it was
     Phrase<Text> row;                    ///< the bands of the row, behind all these
 
-    // The bands of a row: "LTV over 90% up to 95%".
+    // The bands of a row: "LTV over 90% and up to 95%".
     Phrase<> ltv;
     Phrase<> down_payment;
     Phrase<> term;
@@ -37,7 +37,9 @@ struct JumpWords {
     Phrase<Text> from;
     Phrase<Text> under;
     Phrase<Text> up_to;
-    Phrase<Text> band_months; ///< a term in a band
+    Phrase<Text, Text> both_edges; ///< "over 90%", "up to 95%"
+    Phrase<Text, Text> band;       ///< of what, its edges
+    Phrase<Text> band_months;      ///< a term in a band
 };
 
 } // namespace quoin

@@ -19,7 +19,7 @@ struct LaterWords {
     NamesOf<LaterWay> way;
     Phrase<> at_closing;
     Phrase<> a_month;
-    Phrase<int> after_years;             ///< over a column: "5 y"
+    Phrase<int> after_years;             ///< over a column: "year 5"
     Phrase<Text, Text> way_barred;       ///< way, why
     Phrase<Text, Text, Text> costs_more; ///< way, the way it is dearer than, when
     Phrase<> costs_over_the_home_without;

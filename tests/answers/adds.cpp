@@ -192,5 +192,5 @@ TEST_CASE("An option that makes a scenario impossible says which and why, and ha
     CHECK(warm.by_scenario.at(0).per_month == Money{});
     CHECK(warm.by_scenario.at(1).available());
     const std::string text = text_of(adds(loaded->sitting(), {}), false);
-    CHECK(text.find("Ten percent down cannot be had: base loan") != std::string::npos);
+    CHECK(text.find("Ten percent down is not available: the base") != std::string::npos);
 }

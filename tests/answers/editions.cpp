@@ -45,8 +45,7 @@ struct Moved {
 };
 
 const char* const limit_used_on =
-    "FHA, fixed rate: the program's loan limit after 31 December 2026 is not in the data; the "
-    "one in force until then is used.";
+    "FHA, fixed rate: the program's loan limit is known only through December 31, 2026";
 
 } // namespace
 
@@ -54,7 +53,7 @@ TEST_CASE("The FHA limit of 2026 binds in January 2027 as in December, and that 
     // HUD Mortgagee Letter 2025-23: $541,287, at 3.5% down a price of $560,920.
     const AffordAnswer december = fha_as_of("2026-12-31");
     CHECK(december.scenarios.front().price == money("560920"));
-    CHECK(text_of(december).find("not in the data") == std::string::npos);
+    CHECK(text_of(december).find("is known only") == std::string::npos);
     const AffordAnswer january = fha_as_of("2027-01-02");
     CHECK(january.scenarios.front().price == money("560920"));
     CHECK(unwrapped(text_of(january)).find(limit_used_on) != std::string::npos);
@@ -69,7 +68,7 @@ TEST_CASE("Before the first edition nothing is had, and the reason is told") {
     CHECK(s.refusals.front().gap ==
           ListGap{RuleList::loan_limit, ListGap::Kind::not_yet, date("2025-01-01")});
     CHECK(unwrapped(text_of(fha_as_of("2024-12-15")))
-              .find("the program's loan limit before 1 January 2025 is not in the data") !=
+              .find("the program's loan limit is known only from January 1, 2025 on") !=
           std::string::npos);
 }
 
@@ -93,7 +92,7 @@ TEST_CASE("Quote, sheet, programs and recheck say what is used beyond its end") 
     }
     // In force, nothing is said.
     const Moved now("2026-12-31", "2027-06-14");
-    CHECK(text_of(quote(now.sitting())).find("not in the data") == std::string::npos);
+    CHECK(text_of(quote(now.sitting())).find("is known only") == std::string::npos);
 }
 
 TEST_CASE("Limits on the income that are not known are no limits that are met") {

@@ -16,8 +16,8 @@
 #include <quoin/answers/shown.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/words/figures.hpp>
 #include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 #include "homes.hpp"
 #include "prose.hpp"
@@ -181,7 +181,7 @@ TEST_CASE("A scenario that cannot be had shows why, and no figures") {
     Inquiry inquiry = six_programs().inquiry;
     for (Scenario& scenario : inquiry.scenarios) scenario.term = Months(300);
     const Sitting sitting(six_programs().desk, inquiry);
-    const char* const why = "the program has no loans of this term";
+    const char* const why = "the program has no loans with this term";
     for (const Rendering& r : with_payments(sitting)) {
         CAPTURE(r.question);
         CHECK(unwrapped(r.text).find(why) != std::string::npos);

@@ -22,9 +22,10 @@ Money money(const char* text) { return Money::parse(text).value(); }
 /// Source: 12 CFR 1024, Appendix E: settlement 15 May, first payment 1 July, cushion one sixth.
 /// The appendix names no year.
 const Date july = *Date::of(2026, 7, 1);
-const EscrowBill school{"school", Money::dollars(360), *Date::of(2026, 9, 20)};
-const EscrowBill county_july{"county", Money::dollars(500), *Date::of(2026, 7, 25)};
-const EscrowBill county_december{"county", Money::dollars(700), *Date::of(2026, 12, 10)};
+const EscrowBill school{MonthPart::district_charges, Money::dollars(360), *Date::of(2026, 9, 20)};
+const EscrowBill county_july{MonthPart::property_tax, Money::dollars(500), *Date::of(2026, 7, 25)};
+const EscrowBill county_december{MonthPart::property_tax, Money::dollars(700),
+                                 *Date::of(2026, 12, 10)};
 const Bills school_bills{school};
 const Bills county_bills{county_july, county_december};
 const Bills all_bills{school, county_july, county_december};
@@ -98,7 +99,8 @@ Money paid_in(const Bills& bills, Date month) {
 
 /// Bills of one to four items within the year of a first payment in July 2026.
 Bills any_bills(Seeded& seeded, std::int64_t most_cents) {
-    const char* items[] = {"tax", "insurance", "flood", "district"};
+    const MonthPart items[] = {MonthPart::property_tax, MonthPart::homeowners_insurance,
+                               MonthPart::flood_insurance, MonthPart::district_charges};
     Bills bills;
     for (auto count = seeded.between(1, 6); count > 0; --count) {
         const auto month = static_cast<int>(seeded.between(0, 11));
@@ -149,11 +151,11 @@ TEST_CASE("The account of Appendix E, item by item") {
     // are 8 and 11. 1040 - 800 - 330 = -90 is the difference of its two parts.
     const ItemisedEscrow itemised = itemise(analyse_escrow(all_bills, july, 2), all_bills);
     REQUIRE(itemised.lines.size() == 2);
-    CHECK(itemised.lines[0].item == "school");
+    CHECK(itemised.lines[0].item == MonthPart::district_charges);
     CHECK(itemised.lines[0].months == 11);
     CHECK(itemised.lines[0].monthly == Money::dollars(30));
     CHECK(itemised.lines[0].total() == Money::dollars(330));
-    CHECK(itemised.lines[1].item == "county");
+    CHECK(itemised.lines[1].item == MonthPart::property_tax);
     CHECK(itemised.lines[1].months == 8);
     CHECK(itemised.lines[1].total() == Money::dollars(800));
     CHECK(itemised.adjustment == Money::dollars(-90));
@@ -162,8 +164,8 @@ TEST_CASE("The account of Appendix E, item by item") {
 TEST_CASE("Section G of the sample Closing Disclosure") {
     // Source: 12 CFR 1026, sample form H-25(B): 2 months of 100.83 and of 105.30, adjustment
     // -0.01, in all 412.25; 2,473.56 a year, 206.13 a month.
-    const std::vector<EscrowLine> lines{{"insurance", 2, money("100.83")},
-                                        {"tax", 2, money("105.30")}};
+    const std::vector<EscrowLine> lines{{MonthPart::homeowners_insurance, 2, money("100.83")},
+                                        {MonthPart::property_tax, 2, money("105.30")}};
     CHECK(lines[0].total() == money("201.66"));
     CHECK(lines[1].total() == money("210.60"));
     CHECK(aggregate_adjustment(lines, money("412.25")) == money("-0.01"));
@@ -171,9 +173,9 @@ TEST_CASE("Section G of the sample Closing Disclosure") {
     // The sample prints no due days. Bills that leave nothing in the account at the year's end ask
     // for the cushion alone, and the cap on it is a sixth of 2,473.56 = 412.26, a cent above what
     // the sample collects.
-    const Bills bills{{"insurance", money("1209.96"), date("2014-05-15")},
-                      {"tax", money("631.80"), date("2013-11-15")},
-                      {"tax", money("631.80"), date("2014-05-15")}};
+    const Bills bills{{MonthPart::homeowners_insurance, money("1209.96"), date("2014-05-15")},
+                      {MonthPart::property_tax, money("631.80"), date("2013-11-15")},
+                      {MonthPart::property_tax, money("631.80"), date("2014-05-15")}};
     const EscrowAccount account = analyse_escrow(bills, date("2013-06-01"), 2);
     CHECK(account.yearly == money("2473.56"));
     CHECK(account.deposit == money("206.13"));
@@ -188,7 +190,7 @@ TEST_CASE("Section G of the sample Closing Disclosure") {
 
 TEST_CASE("Cents of rounding never make an adjustment that raises") {
     // 1000.01 / 12 = 83.33: twelve deposits lack five cents, which two months of 83.33 do not hold.
-    const Bills bills{{"tax", money("1000.01"), date("2027-06-10")}};
+    const Bills bills{{MonthPart::property_tax, money("1000.01"), date("2027-06-10")}};
     const EscrowAccount account = analyse_escrow(bills, july, 2);
     CHECK(account.deposit == money("83.33"));
     CHECK(account.cushion == money("166.66"));
@@ -200,7 +202,7 @@ TEST_CASE("Cents of rounding never make an adjustment that raises") {
 }
 
 TEST_CASE("A cushion is a most: cut to the cent") {
-    const Bills bills{{"tax", money("1000.03"), date("2027-06-10")}};
+    const Bills bills{{MonthPart::property_tax, money("1000.03"), date("2027-06-10")}};
     CHECK(analyse_escrow(bills, july, 2).cushion == money("166.67")); // 166.6716...
     CHECK(analyse_escrow(bills, july, 1).cushion == money("83.33"));  // 83.3358...
     CHECK(analyse_escrow(bills, july, 1).deposit == money("83.34"));
@@ -223,9 +225,9 @@ TEST_CASE("A first payment within a month has the same year as one on its first 
 }
 
 TEST_CASE("What is no account is refused") {
-    const Bills early{{"tax", Money::dollars(1), date("2026-06-30")}};
-    const Bills late{{"tax", Money::dollars(1), date("2027-07-01")}};
-    const Bills negative{{"tax", Money::cents(-1), date("2026-07-01")}};
+    const Bills early{{MonthPart::property_tax, Money::dollars(1), date("2026-06-30")}};
+    const Bills late{{MonthPart::property_tax, Money::dollars(1), date("2027-07-01")}};
+    const Bills negative{{MonthPart::property_tax, Money::cents(-1), date("2026-07-01")}};
     CHECK_THROWS_AS(analyse_escrow(early, july, 2), Broken);
     CHECK_THROWS_AS(analyse_escrow(late, july, 2), Broken);
     CHECK_THROWS_AS(analyse_escrow(negative, july, 2), Broken);
@@ -322,12 +324,12 @@ TEST_CASE("A shortage is spread over twelve months, a deficiency with it") {
 
 TEST_CASE("A new home's first year: bills on the land, deposits from either") {
     // By hand. Land 600 a year in halves, October and April; settled 6,000. Insurance 1,200 in May.
-    const Bills first{{"tax", Money::dollars(300), date("2026-10-31")},
-                      {"tax", Money::dollars(300), date("2027-04-30")},
-                      {"insurance", Money::dollars(1200), date("2027-05-15")}};
-    const Bills second{{"tax", Money::dollars(3000), date("2027-10-31")},
-                       {"tax", Money::dollars(3000), date("2028-04-30")},
-                       {"insurance", Money::dollars(1200), date("2028-05-15")}};
+    const Bills first{{MonthPart::property_tax, Money::dollars(300), date("2026-10-31")},
+                      {MonthPart::property_tax, Money::dollars(300), date("2027-04-30")},
+                      {MonthPart::homeowners_insurance, Money::dollars(1200), date("2027-05-15")}};
+    const Bills second{{MonthPart::property_tax, Money::dollars(3000), date("2027-10-31")},
+                       {MonthPart::property_tax, Money::dollars(3000), date("2028-04-30")},
+                       {MonthPart::homeowners_insurance, Money::dollars(1200), date("2028-05-15")}};
     Bills estimate = second; // the settled bills, a year earlier
     for (EscrowBill& bill : estimate) bill.due = plus_months(bill.due, Months(-12));
 
@@ -364,9 +366,9 @@ TEST_CASE("A second year on the land: what the first analysis finds is run on") 
         const auto later = [&](const char* day) {
             return plus_months(date(day), Months(12 * years));
         };
-        return Bills{{"tax", money(tax), later("2026-10-31")},
-                     {"tax", money(tax), later("2027-04-30")},
-                     {"insurance", money("1200"), later("2027-05-15")}};
+        return Bills{{MonthPart::property_tax, money(tax), later("2026-10-31")},
+                     {MonthPart::property_tax, money(tax), later("2027-04-30")},
+                     {MonthPart::homeowners_insurance, money("1200"), later("2027-05-15")}};
     };
     const std::vector<Bills> years{year("300", 0), year("300", 1), year("3000", 2)};
     // From the settled tax: 1,800 and 12 x 600 less 1,800 is 7,200; the land year needs 450. 6,750

@@ -37,15 +37,14 @@ Money all_of(const CashAnswer& answer, PaidBy payer, bool before_closing) {
     return sum;
 }
 
-Money prepaid_line(const CashAnswer& answer, const std::string& starts) {
-    for (const PrepaidLine& line : answer.prepaids) {
-        if (line.name.rfind(starts, 0) == 0) return line.amount;
-    }
-    FAIL("no prepaid line starts with " << starts);
-    return {};
+const PrepaidLine& prepaid_line(const CashAnswer& answer, Prepaid what) {
+    const auto line = std::find_if(answer.prepaids.begin(), answer.prepaids.end(),
+                                   [&](const PrepaidLine& each) { return each.what == what; });
+    REQUIRE(line != answer.prepaids.end());
+    return *line;
 }
 
-const EscrowLine& escrow_line(const ItemisedEscrow& escrow, const std::string& item) {
+const EscrowLine& escrow_line(const ItemisedEscrow& escrow, MonthPart item) {
     const auto line = std::find_if(escrow.lines.begin(), escrow.lines.end(),
                                    [&](const EscrowLine& each) { return each.item == item; });
     REQUIRE(line != escrow.lines.end());
@@ -100,8 +99,11 @@ TEST_CASE("H-24(B), other costs: E 85, F 867, G 413, H 1,017, I 2,382, J 8,054, 
     CHECK(section(answer, CostSection::taxes_and_government) == money("85"));
     CHECK(section(answer, CostSection::other) == money("1017"));
     // F: 6 months of 100.83, and 17.44 a day for 15 days.
-    CHECK(prepaid_line(answer, "insurance, 6 months") == money("604.98"));
-    CHECK(prepaid_line(answer, "interest, 15 days of $17.44") == money("261.60"));
+    CHECK(prepaid_line(answer, Prepaid::insurance).count == 6);
+    CHECK(prepaid_line(answer, Prepaid::insurance).amount == money("604.98"));
+    CHECK(prepaid_line(answer, Prepaid::interest).count == 15);
+    CHECK(prepaid_line(answer, Prepaid::interest).per_day == money("17.44"));
+    CHECK(prepaid_line(answer, Prepaid::interest).amount == money("261.60"));
     const Money prepaids = dollars_of(money("604.98")) + dollars_of(money("261.60"));
     CHECK(prepaids == money("867"));
     CHECK(cash[CashPart::prepaid_bills] + cash[CashPart::prepaid_interest] == money("866.58"));
@@ -163,9 +165,12 @@ TEST_CASE("H-25(B), other costs: E 85.00, F 2,120.80, H 2,400.00, what the selle
     const CashAnswer answer = closing_disclosure().answer();
     CHECK(section(answer, CostSection::taxes_and_government) == money("85.00"));
     CHECK(section(answer, CostSection::taxes_and_government, PaidBy::seller) == money("950.00"));
-    CHECK(prepaid_line(answer, "insurance, 12 months") == money("1209.96"));
-    CHECK(prepaid_line(answer, "interest, 16 days of $17.44") == money("279.04"));
-    CHECK(prepaid_line(answer, "property tax") == money("631.80"));
+    CHECK(prepaid_line(answer, Prepaid::insurance).count == 12);
+    CHECK(prepaid_line(answer, Prepaid::insurance).amount == money("1209.96"));
+    CHECK(prepaid_line(answer, Prepaid::interest).count == 16);
+    CHECK(prepaid_line(answer, Prepaid::interest).per_day == money("17.44"));
+    CHECK(prepaid_line(answer, Prepaid::interest).amount == money("279.04"));
+    CHECK(prepaid_line(answer, Prepaid::property_tax).amount == money("631.80"));
     const CashToClose& cash = answer.scenario.cash;
     CHECK(cash[CashPart::prepaid_bills] + cash[CashPart::prepaid_interest] == money("2120.80"));
     CHECK(section(answer, CostSection::other) == money("2400.00"));
@@ -177,8 +182,8 @@ TEST_CASE("H-25(B), G: two months of each, 412.26, which the form lowers by a ce
     const CashAnswer answer = closing_disclosure().answer();
     REQUIRE(answer.escrow.has_value());
     const ItemisedEscrow escrow = itemise(answer.escrow->account, answer.escrow->bills);
-    const EscrowLine& insurance = escrow_line(escrow, "homeowner's insurance");
-    const EscrowLine& tax = escrow_line(escrow, "property tax and district charges");
+    const EscrowLine& insurance = escrow_line(escrow, MonthPart::homeowners_insurance);
+    const EscrowLine& tax = escrow_line(escrow, MonthPart::property_tax);
     CHECK(insurance.months == 2);
     CHECK(insurance.monthly == money("100.83"));
     CHECK(insurance.total() == money("201.66"));

@@ -136,7 +136,7 @@ class Sheet(unittest.TestCase):
                 cash = answer("cash", buyer, "--scenario", name)
                 page = Page(self.sheet(buyer, "--scenario", name))
                 if scenario["refusals"]:
-                    self.assertIn("cannot be had", page.text)
+                    self.assertIn("is not available", page.text)
                     continue
                 self.assertEqual(page.figures("monthly payment, full taxes"),
                                  [dollars(cash["scenario"]["monthly"]["total"])])

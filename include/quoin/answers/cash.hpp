@@ -22,8 +22,18 @@ struct CostLine {
     bool before_closing = false;
 };
 
+/// What is prepaid at closing. The words are what JSON says, whatever the language.
+enum class Prepaid { interest, insurance, property_tax };
+template <>
+inline constexpr auto codes<Prepaid> = coded<Prepaid>({{Prepaid::interest, "interest"},
+                                                       {Prepaid::insurance, "insurance"},
+                                                       {Prepaid::property_tax, "property_tax",
+                                                        "property tax and district charges"}});
+
 struct PrepaidLine {
-    std::string name;
+    Prepaid what = Prepaid::interest;
+    int count = 0;           ///< days of interest, months of insurance
+    Money per_day;           ///< interest of a day
     std::optional<Date> due; ///< of a bill paid at closing
     Money amount;
 };

@@ -83,8 +83,9 @@ struct CreditScenario {
     bool cap_on_concessions = false; ///< closing costs and points do not count
     bool cash_is_given = false;      ///< the down payment takes all the cash: it is never less
     bool rate_is_given = false;      ///< quoted elsewhere: there is no ladder to go down
-    std::string upfront_name;        ///< of what is paid in the last way; empty: nothing is
-    bool is_single_premium = false;  ///< that is mortgage insurance paid up
+    std::string upfront_name;        ///< of the fee, or the insurance, that the last way pays;
+                                     ///< empty: there is none
+    bool is_single_premium = false;  ///< it is the insurance, paid up in a single premium
     CreditMix today;                 ///< without the money
     std::vector<CreditPure> pure;
     std::vector<CreditMix> frontier; ///< none is better in month, cash and cost at once

@@ -78,6 +78,7 @@ struct FitLeftOut {
     std::optional<WhyNot> rule;       ///< where a rule is the reason
     std::vector<std::string> along;   ///< names of options that would come with it
     std::vector<std::string> instead; ///< names of options that would have to go
+    std::string as_chosen;            ///< of one that would stay by another choice; mostly empty
     std::optional<Added> added;       ///< to the home as chosen; nothing where it cannot be had
     Money price;
     Money over_monthly; ///< not negative

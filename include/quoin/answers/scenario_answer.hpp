@@ -55,7 +55,7 @@ struct ScenarioAnswer {
     Money price;
     Money value;
     Money base_loan;
-    std::string upfront_name;
+    std::string upfront_name; ///< of the fee; of the insurance where that is paid up
     Percent upfront_percent;
     Money upfront_fee;
     Money financed_fee;

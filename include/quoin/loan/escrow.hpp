@@ -13,11 +13,11 @@
 
 #include <cstddef>
 #include <span>
-#include <string>
 #include <vector>
 
 #include <quoin/exact/date.hpp>
 #include <quoin/exact/money.hpp>
+#include <quoin/lending/month_part.hpp>
 
 namespace quoin {
 
@@ -27,7 +27,7 @@ inline constexpr int most_cushion_months = 2;
 inline constexpr Money least_escrow_refund = Money::cents(50'00);
 
 struct EscrowBill {
-    std::string item; ///< bills of one item are itemised together
+    MonthPart item = MonthPart::property_tax; ///< bills of one item are itemised together
     Money amount;
     Date due;
 };
@@ -64,7 +64,7 @@ struct EscrowAccount {
 /// A line of the initial deposit: months x the item's twelfth, half away from zero to the cent and
 /// a cent at least.
 struct EscrowLine {
-    std::string item;
+    MonthPart item = MonthPart::property_tax;
     int months = 0;
     Money monthly;
 

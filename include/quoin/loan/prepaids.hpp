@@ -37,9 +37,6 @@ struct HousingBill {
     bool on_land = false; ///< a tax bill of the first months, on the land alone
 
     [[nodiscard]] bool is_tax() const { return part == MonthPart::property_tax; }
-    [[nodiscard]] std::string_view name() const {
-        return is_tax() ? "property tax and district charges" : row_of(part).name;
-    }
 };
 
 /// Property-tax and insurance bills due from `from` (included) to `to` (not included). Tax bills of

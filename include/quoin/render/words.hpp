@@ -15,7 +15,7 @@ namespace quoin {
 
 [[nodiscard]] std::string words(const Refusal& refusal,
                                 const Catalogue& say = catalogue_in(Language::english));
-/// "FHA, 3.5% down cannot be had: ...", of a scenario by its name.
+/// "FHA, 3.5% down is not available: ...", of a scenario by its name.
 [[nodiscard]] std::string refused_words(const std::string& scenario, const Refusal& refusal,
                                         const Catalogue& say = catalogue_in(Language::english));
 /// "the credit score is below the program's minimum; ...", of all of them.
@@ -27,7 +27,7 @@ namespace quoin {
 /// "the program's loan limit"
 [[nodiscard]] std::string words(RuleList list,
                                 const Catalogue& say = catalogue_in(Language::english));
-/// "the program's loan limit after December 31, 2026 is not in the data"
+/// "the program's loan limit is known only through December 31, 2026"
 [[nodiscard]] std::string words(const ListGap& gap,
                                 const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::vector<std::string>

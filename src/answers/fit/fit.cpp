@@ -246,7 +246,7 @@ class Fitting {
         left.instead = option_names(book_, change.also_removed);
         const Pick* other = chosen_.find(item.pick.option);
         if (other != nullptr && !is_selected(item.pick.option)) {
-            left.instead.push_back(at(book_.options, item.pick.option).name + " as chosen");
+            left.as_chosen = at(book_.options, item.pick.option).name;
         }
         const PricedHome priced = price_home(book_, change.selection);
         const LoanFigures then = loan_figures(rules_, priced, sitting_.inquiry().facts);

@@ -6,69 +6,96 @@
 namespace quoin::english {
 
 inline constexpr CashWords cash = {
-    .title = "The cash it takes",
+    .title = "The cash you need",
     .month = "{}: {} a month. {}",
     .cash = "Cash",
-    .principal_reduced = "principal reduced at closing, by the lender credit",
+    .points = "points",
+    .lender_credit = "lender credit",
+    .principal_reduced = "principal paid down at closing",
+    .single_premium = "{}, single premium",
     .premium_in_cash = "{}, in cash",
-    .appraisal_gap = "of it, because the appraisal is under the price",
+    .appraisal_gap = "part of it: price above appraised value",
     .cash_needed = "cash needed",
-    .left_to_bring = "left to bring to the closing",
-    .paid_back = "paid back at the closing",
+    .left_to_bring = "cash to close",
+    .paid_back = "cash back at closing",
     .lender_credit_reduces =
-        "The lender credit for this rate comes to more than closing costs and prepaids: {} of it "
-        "reduces the principal at closing. The loan and its payment stay, and end sooner.",
+        "The lender credit at this interest rate is more than your closing costs and prepaids. The "
+        "other {} pays down your principal at closing. Your loan amount and payment stay the same, "
+        "and the loan ends sooner.",
     .lender_credit_lost =
-        "{} of the lender credit for this rate is lost: closing costs and prepaids do not come to "
-        "as much, and it pays nothing else. A lower rate gives less of a credit.",
-    .when = "When",
+        "You would lose {} of the lender credit at this interest rate. It pays only closing costs "
+        "and prepaids, and those come to less. A lower rate comes with a smaller credit.",
+    .when = "When it is due",
     .closing_costs = "Closing costs",
-    .buyers_sums = "buyer's sums",
+    .buyers_sums = "buyer's total",
     .when_ordered = "when ordered",
     .in_finance_charge = "{} (finance charge)",
-    .prepaids = "Prepaid at closing",
-    .bill_due = "due {}",
-    .no_escrow = "Escrow account: none (waived, or the due days are not known)",
-    .escrow = "Escrow account: {} at closing, {} a month, never under its cushion of {}",
+    .prepaids = "Prepaids",
+    .prepaid_interest =
+        [](int days, Money a_day) {
+            return fmt::format("interest, {} at {} a day",
+                               days == 1 ? std::string("1 day") : fmt::format("{} days", days),
+                               dollars(a_day));
+        },
+    .prepaid_insurance =
+        [](int months) {
+            return months == 1 ? std::string("insurance, 1 month")
+                               : fmt::format("insurance, {} months", months);
+        },
+    .tax_bill = "property taxes and district charges",
+    .bill_due = "due {:us}",
+    .no_escrow = "Escrow account: none. It is waived, or the due dates are not known.",
+    .escrow = "Escrow account: {} at closing, then {} a month. It always keeps {} or more.",
     .escrow_month = "month",
-    .escrow_in = "in",
+    .escrow_in = "paid in",
     .escrow_bills = "bills",
     .escrow_balance = "balance",
-    .escrow_bill = "{} due {}: {}",
-    .set_from_settled = "It is set from the settled tax.",
-    .set_from_land = "If the lender sets it from the land-only bills instead, it is {} a month in "
-                     "the first year.",
-    .analysis = {"The analysis after the first year finds {}.",
-                 "The analysis after the second year finds {}.",
-                 "The analysis after the third year finds {}.",
-                 "The analysis after the fourth year finds {}."},
-    .finds_short = "{} short and spreads it over twelve months{}",
-    .finds_over = "{} over, which is paid back{}",
+    .calendar_month = "{}/{}",
+    .escrow_bill = "{}, due {:us}: {}",
+    .set_from_settled = "These deposits are set from the full taxes, after the home is assessed.",
+    .set_from_land = "If the lender sets them from the first year's bills instead, such as "
+                     "land-only taxes, you pay in {} a month in the first year.",
+    .analysis = {"The escrow review after the first year finds {}.",
+                 "The escrow review after the second year finds {}.",
+                 "The escrow review after the third year finds {}.",
+                 "The escrow review after the fourth year finds {}."},
+    .finds_short = "{} missing, to be made up over the next 12 months{}",
+    .finds_over = "{} too much, which you get back{}",
     .finds_nothing = "nothing missing{}",
-    .more_a_month = "; {} more a month",
-    .less_a_month = "; {} less a month",
+    .more_a_month = "; you pay in {} more a month",
+    .less_a_month = "; you pay in {} less a month",
     .credits = "Credits",
     .used_for = "used for {}",
-    .without_use = "nothing left that it may pay",
-    .cap_of_price = "interested parties may give {} of the price; {} of it counts here",
-    .cap_of_value = "interested parties may give {} of the value; {} of it counts here",
-    .over_cap = "{} is over that cap. Given all the same it would come off the price for LTV, "
-                "which would be {}.",
-    .buydown = "Temporary buydown: {} put up at closing, {} of it by the buyer",
-    .bought_down = "year {}: as at {}, {} principal and interest ({} a month from the subsidy)",
-    .after_buydown = "then {}; the buyer qualifies at the note rate, {}",
+    .without_use = "not used: nothing left that it may pay",
+    .cap_of_price =
+        "The seller and other interested parties may contribute up to {} of the price. Of these "
+        "credits, {} counts toward that limit.",
+    .cap_of_value =
+        "The seller and other interested parties may contribute up to {} of the home's value. Of "
+        "these credits, {} counts toward that limit.",
+    .over_cap =
+        "{} is over that limit and is not used here. If it were given anyway, it would come off "
+        "the price when the loan-to-value (LTV) is figured, and the LTV would be {}.",
+    .buydown = "Temporary buydown: {} paid at closing, {} of it by you",
+    .bought_down = "year {0}: you pay {2} of principal and interest a month, as at {1}; the "
+                   "buydown pays the other {3}",
+    .after_buydown = "then {} a month; you qualify at the note rate, {}",
     .cost_of_credit = "What the loan costs",
     .prepaid_finance_charge = "prepaid finance charge",
-    .own_part_of_buydown = "of it, the buyer's part of the buydown",
+    .own_part_of_buydown = "part of it: your share of the buydown",
     .amount_financed = "amount financed",
     .finance_charge = "finance charge",
     .total_of_payments = "total of payments",
-    .cost_in_five_years = "in five years: loan and its costs, as disclosed",
-    .principal_in_five_years = "in five years: principal paid off",
-    .payments = "payments {} to {}, as disclosed",
+    .cost_in_five_years = "in 5 years: paid for the loan and its costs, as disclosed",
+    .principal_in_five_years = "in 5 years: principal paid off",
+    .payments =
+        [](int from, int to) {
+            return from == to ? fmt::format("payment {}, as disclosed", from)
+                              : fmt::format("payments {} to {}, as disclosed", from, to);
+        },
     .apr = "APR",
     .no_apr = "none",
-    .total_interest_percentage = "total interest percentage",
+    .total_interest_percentage = "total interest percentage (TIP)",
 };
 
 } // namespace quoin::english

@@ -15,6 +15,7 @@ inline constexpr FitWords fit = {
     .needed = "needed",
     .in_the_home = "in the home",
     .no_wish = "no wish",
+    .as_chosen = "{} as chosen",
     .rank = "rank",
     .worth = "worth",
     .price = "price",

@@ -15,6 +15,7 @@ inline constexpr FitWords fit = {
     .needed = "necesario",
     .in_the_home = "ya está",
     .no_wish = "ningún deseo",
+    .as_chosen = "{} como está ahora",
     .rank = "orden",
     .worth = "valor",
     .price = "precio",
