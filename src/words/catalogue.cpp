@@ -5,6 +5,8 @@
 
 namespace quoin {
 
-const Catalogue& catalogue_in(Language /*language*/) { return english::catalogue; }
+const Catalogue& catalogue_in(Language language) {
+    return language == Language::spanish ? spanish::catalogue : english::catalogue;
+}
 
 } // namespace quoin

@@ -9,4 +9,8 @@ namespace english {
 extern const Catalogue catalogue;
 }
 
+namespace spanish {
+extern const Catalogue catalogue;
+}
+
 } // namespace quoin
