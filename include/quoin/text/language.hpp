@@ -5,6 +5,8 @@
 #pragma once
 
 #include <cstdint>
+#include <string>
+#include <vector>
 
 #include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
@@ -16,6 +18,9 @@ enum class Language : std::uint8_t { english, spanish };
 template <>
 inline constexpr auto codes<Language> = coded<Language>({{Language::english, "en", "English"},
                                                          {Language::spanish, "es", "español"}});
+
+/// "en", "es"
+[[nodiscard]] std::vector<std::string> language_codes();
 
 /// Puts one text in the place of every object of languages: the one in `language`, or the first
 /// where there is none. Findings: a language that is none, and what is no text.
