@@ -310,7 +310,7 @@ TEST_CASE("Names become indexes, an unknown one names its nearest, an empty list
     REQUIRE(problem_ids(findings) ==
             Ids{"name-unknown", "name-unknown", "wrong-kind", "member-missing"});
     CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).found ==
-          "no plan \"teazel\"");
+          "no plan named \"teazel\"");
     CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).advice ==
           "did you mean \"teasel\"?");
     CHECK(findings.problems()[1].path == "/c/1");
