@@ -158,12 +158,6 @@ std::string use_message(const std::vector<std::string>& arguments, const std::st
     return message + "  'quoin --help' lists the commands\n";
 }
 
-std::vector<std::string> language_codes() {
-    std::vector<std::string> known;
-    for (const auto& language : codes<Language>) known.emplace_back(language.code);
-    return known;
-}
-
 /// "en (English) or es (español)"
 std::string languages() {
     std::string all;

@@ -21,8 +21,7 @@ bool is_in_languages(const Value& value) {
 }
 
 void check(const Spot& texts, Findings& findings) {
-    std::vector<std::string> known;
-    for (const auto& language : codes<Language>) known.emplace_back(language.code);
+    const std::vector<std::string> known = language_codes();
     for (std::size_t i = 0; i < texts.value->items.size(); ++i) {
         const Key& key = texts.value->keys[i];
         if (key.name == "comment") continue;
@@ -31,8 +30,8 @@ void check(const Spot& texts, Findings& findings) {
         if (std::find(known.begin(), known.end(), key.name) == known.end()) {
             Value named; // the message points at the name, not at the value
             named.place = key.place;
-            findings.add(
-                problems::member_unknown({&named, spot.path}, key.name, nearest(key.name, known)));
+            findings.add(problems::language_unknown({&named, spot.path}, key.name,
+                                                    nearest(key.name, known), known));
         } else if (text.kind != Value::Kind::text) {
             findings.add(problems::not_a_text(spot));
         }
@@ -95,6 +94,12 @@ void choose_cell(Value& row, std::string_view name, Language language) {
 }
 
 } // namespace
+
+std::vector<std::string> language_codes() {
+    std::vector<std::string> list;
+    for (const auto& language : codes<Language>) list.emplace_back(language.code);
+    return list;
+}
 
 void choose_texts(Document& document, Language language, Findings& findings) {
     choose(document.root, Path{}, language, findings);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include <quoin/text/language.hpp>
 #include <quoin/text/plain.hpp>
 #include <quoin/text/problems.hpp>
 
@@ -53,6 +54,8 @@ std::optional<Date> as_date(const Spot& spot, Findings& findings) {
 
 std::optional<std::string> as_text(const Spot& spot, Findings& findings) {
     const std::string& text = spot.value->literal;
+    if (spot.value->kind == Value::Kind::object)
+        return none(problems::not_a_text_or_languages(spot, language_codes()), findings);
     if (spot.value->kind != Value::Kind::text) return none(problems::not_a_text(spot), findings);
     if (!is_plain(text)) return none(problems::text_not_plain(spot), findings);
     if (text.size() > caps::text && letters_in(text) > caps::text)

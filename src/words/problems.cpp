@@ -22,7 +22,7 @@ class Taking {
     std::string_view operator()(const std::string& text) const { return text; }
     std::int64_t operator()(std::int64_t number) const { return number; }
     std::string operator()(const Decimal& figure) const { return figure.text(); }
-    std::string operator()(const Date& day) const { return day.text(); }
+    Date operator()(const Date& day) const { return day; }
     NounForms operator()(Noun noun) const { return say_.noun(noun); }
     std::string_view operator()(const NearName& near) const { return near.name; }
     std::string_view operator()(const About& thing) const { return thing.told; }

@@ -157,7 +157,7 @@ struct Taken<Decimal> {
 };
 template <>
 struct Taken<Date> {
-    using Type = std::string;
+    using Type = Date;
 };
 template <>
 struct Taken<FoundValue> {

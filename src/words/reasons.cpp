@@ -14,8 +14,6 @@ std::string lot_too_small(const WhyNot& why, const Catalogue& say) {
     return say.reasons.why_not.lot_too_small(measure.name, grouped(why.least), measure.unit);
 }
 
-std::string last_day(const std::optional<Date>& until) { return until.value().text(); }
-
 } // namespace
 
 std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
@@ -62,9 +60,9 @@ std::string words_of(const WhyNot& why, const Catalogue& catalogue) {
     case Kind::not_for_lot:
         return words.not_for_lot();
     case Kind::contract_too_late:
-        return words.contract_too_late(last_day(why.until));
+        return words.contract_too_late(why.until.value());
     case Kind::closing_too_late:
-        return words.closing_too_late(last_day(why.until));
+        return words.closing_too_late(why.until.value());
     case Kind::other_lender:
         return words.other_lender(any());
     case Kind::takes_all:

@@ -27,8 +27,8 @@ struct WhyNotWords {
     Phrase<> not_for_use;
     Phrase<> not_for_plan;
     Phrase<> not_for_lot;
-    Phrase<Text> contract_too_late; ///< day, as a file has it
-    Phrase<Text> closing_too_late;
+    Phrase<Date> contract_too_late; ///< last day
+    Phrase<Date> closing_too_late;
     Phrase<Text> other_lender;
     Phrase<> takes_all;
 };

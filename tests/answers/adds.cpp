@@ -54,7 +54,7 @@ TEST_CASE("Where an option stands: offered, chosen, in a package, not to be had"
 
     const AddsItem door = item_for(*loaded, "walk-out");
     CHECK(door.standing == Standing::barred);
-    CHECK(told(door.why_not) == "only on lots graded walk-out");
+    CHECK(told(door.why_not) == "only on walk-out lots");
     CHECK(door.by_scenario.empty());
 
     choose(*loaded, "warm");

@@ -334,13 +334,13 @@ TEST_CASE("Must-haves whose needs exclude each other are named, with the rules")
     at(one.desk.book.options, flue).excludes = {pipe};
     for (const Index<Option> each : {lamp, stove, hood}) one.wish(each).must = true;
     CHECK(barred_words(one) ==
-          "stove and hood, must-haves, cannot stand together: stove needs pipe; hood needs flue; "
-          "pipe and flue exclude each other");
+          "stove and hood, must-haves, do not go together: stove (needs pipe); hood (needs flue); "
+          "pipe and flue do not go together");
     const Index<Lot> elsewhere(one.inquiry.selection.lot == Index<Lot>{} ? 1 : 0);
     at(one.desk.book.options, pipe).only.lots = {elsewhere};
     CHECK(barred_words(one) ==
-          "stove, a must-have, cannot stand here: stove needs pipe; pipe only on lot " +
-              at(one.desk.book.lots, elsewhere).id);
+          "stove, a must-have, cannot be chosen here: stove (needs pipe); pipe (only on lot " +
+              at(one.desk.book.lots, elsewhere).id + ")");
 }
 
 TEST_CASE("A must-have that the limits do not hold leaves nothing to choose, and is priced") {

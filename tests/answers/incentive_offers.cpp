@@ -33,7 +33,7 @@ TEST_CASE("Each incentive says why it is not given here") {
     Inquiry late = sitting.inquiry();
     late.closing = date("2027-09-01");
     CHECK(told(why_not_given(sitting.book().incentives[0], late)) ==
-          "for closings until 2027-08-31");
+          "only for closings by August 31, 2027");
 }
 
 TEST_CASE("An incentive tied to a lender is not given with another's rates") {

@@ -54,7 +54,7 @@ TEST_CASE("A level that the plan is not offered cannot be had from the builder")
     const Pick veined = pick("kitchen-counters:quartz-veined");
     at(at(desk.book.options, veined.option).levels, veined.level.value()).price = PriceByPlan{};
     const LaterItem item = later(Sitting(desk, six_programs().inquiry), {veined}, {}).items.front();
-    CHECK(told(item.why_not) == "not offered on this plan");
+    CHECK(told(item.why_not) == "not available on this plan");
     CHECK(item.price == Money{});
 }
 

@@ -43,7 +43,7 @@ TEST_CASE("A level lot takes the walk-out basement, a shallow one the deck") {
     REQUIRE(shallow.falls_out.size() == 2);
     CHECK(shallow.falls_out[0].option == "walk-out");
     CHECK(shallow.falls_out[1].option == "deck");
-    CHECK(told(shallow.falls_out[1].why) == "needs a lot with rear setback of 30 ft or more");
+    CHECK(told(shallow.falls_out[1].why) == "needs a lot whose rear setback is 30 ft or more");
 }
 
 TEST_CASE("What would fall out is all that has to: without it the rules hold there") {

@@ -90,21 +90,20 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
                         const RowWords& names) { return home(book, plan, elevation, lot, names); };
     for (const Row& row : {
              // No price for the plan, no measure of it, not among the plans.
-             Row{on(large_plan, plain, flat, {"gas"}), "gas: not offered on this plan",
+             Row{on(large_plan, plain, flat, {"gas"}), "gas: not available on this plan",
                  on(small_plan, plain, flat, {"gas"})},
-             Row{on(large_plan, plain, flat, {"rail"}), "rail: not offered on this plan",
+             Row{on(large_plan, plain, flat, {"rail"}), "rail: not available on this plan",
                  on(small_plan, plain, flat, {"rail"})},
-             Row{on(small_plan, plain, flat, {"arch"}), "arch: not offered on this plan",
+             Row{on(small_plan, plain, flat, {"arch"}), "arch: not available on this plan",
                  on(large_plan, stone, flat, {"arch"})},
              Row{on(large_plan, plain, flat, {"arch"}), "arch: only on elevation stone",
                  on(large_plan, stone, flat, {"arch"})},
              Row{on(large_plan, plain, garden, {"porch", "steps"}), "steps: only on lot 1 or 2",
                  on(large_plan, plain, slope, {"porch", "steps"})},
-             Row{on(large_plan, plain, flat, {"door"}),
-                 "door: only on lots graded walk-out or garden",
+             Row{on(large_plan, plain, flat, {"door"}), "door: only on walk-out or daylight lots",
                  on(large_plan, plain, slope, {"door"})},
              Row{on(large_plan, plain, flat, {"porch"}),
-                 "porch: needs a lot with rear of 30 ft or more",
+                 "porch: needs a lot whose rear is 30 ft or more",
                  on(large_plan, plain, slope, {"porch"})},
              Row{on(large_plan, plain, slope, {"steps"}), "steps: needs deck:cedar or porch",
                  on(large_plan, plain, slope, {"deck:cedar", "steps"})},
@@ -114,11 +113,11 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
              Row{on(small_plan, plain, flat, {"stove"}), "stove: needs flue",
                  on(small_plan, plain, flat, {"stove", "flue"})}, // the order does not matter
              Row{on(small_plan, plain, flat, {"flue", "stove", "gas"}),
-                 "gas: not together with stove", on(small_plan, plain, flat, {"flue", "gas"})},
+                 "gas: does not go with stove", on(small_plan, plain, flat, {"flue", "gas"})},
              Row{on(small_plan, plain, flat, {"gas", "flue", "stove"}),
-                 "stove: not together with gas", on(small_plan, plain, flat, {"flue", "stove"})},
+                 "stove: does not go with gas", on(small_plan, plain, flat, {"flue", "stove"})},
              Row{on(large_plan, plain, slope, {"deck:pine", "porch"}),
-                 "porch: only one of this kind; deck is chosen",
+                 "porch: only one of its kind; deck is chosen",
                  on(large_plan, plain, slope, {"deck:pine"})},
          }) {
         CAPTURE(row.words);
@@ -129,14 +128,14 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
     }
     // On a lot without the measure, it is too small; on one to the very inch, it is not.
     CHECK(conflict_words(book, on(large_plan, plain, garden, {"porch"})) ==
-          RowWords{"porch: needs a lot with rear of 30 ft or more"});
+          RowWords{"porch: needs a lot whose rear is 30 ft or more"});
     const ReadBook exact = patched_book(
         "[" + op_replace("/lots/0/measures", R"({"rear_ft": "30", "width_ft": "70"})") + "]");
     CHECK(conflict_words(exact.book, on(large_plan, plain, flat, {"porch"})).empty());
     const ReadBook narrow = patched_book(
         "[" + op_replace("/lots/0/measures", R"({"rear_ft": "30", "width_ft": "69.999"})") + "]");
     CHECK(conflict_words(narrow.book, on(large_plan, plain, flat, {"porch"})) ==
-          RowWords{"porch: needs a lot with width of 70 ft or more"});
+          RowWords{"porch: needs a lot whose width is 70 ft or more"});
 }
 
 TEST_CASE("A cutoff passes when its stage is reached, not before, what is agreed stays") {
@@ -169,7 +168,7 @@ TEST_CASE("A cutoff passes when its stage is reached, not before, what is agreed
                   .blocked.size() == 1);
     }
     CHECK(conflict_words(book, home(book, small_plan, plain, flat, {"flue"}, framing)) ==
-          RowWords{"flue: its cutoff has passed: Framing"});
+          RowWords{"flue: too late; it had to be chosen before Framing"});
 }
 
 TEST_CASE("All that bars an option is told, in the order of precedence") {
@@ -182,10 +181,10 @@ TEST_CASE("All that bars an option is told, in the order of precedence") {
                      op_add("/options/11/requires", R"(["porch"])") + "]");
     REQUIRE(read.findings.none());
     CHECK(conflict_words(read.book, home(read.book, small_plan, plain, flat, {"arch"}, painting)) ==
-          RowWords{"arch: not offered on this plan", "arch: only on elevation stone",
-                   "arch: only on lot 2", "arch: only on lots graded walk-out",
-                   "arch: needs a lot with rear of 30 ft or more",
-                   "arch: its cutoff has passed: Permit", "arch: needs porch"});
+          RowWords{"arch: not available on this plan", "arch: only on elevation stone",
+                   "arch: only on lot 2", "arch: only on walk-out lots",
+                   "arch: needs a lot whose rear is 30 ft or more",
+                   "arch: too late; it had to be chosen before Permit", "arch: needs porch"});
 }
 
 TEST_CASE("What counts as held: picks at a level or better, included levels, package parts") {
@@ -214,9 +213,9 @@ TEST_CASE("A package is held to the rules of what it brings") {
     const PriceBook& book = small_book();
     // The package brings the stove, which gas stands against.
     CHECK(conflict_words(book, home(book, small_plan, plain, flat, {"warm", "gas"})) ==
-          RowWords{"gas: not together with warm"});
+          RowWords{"gas: does not go with warm"});
     CHECK(conflict_words(book, home(book, small_plan, plain, flat, {"gas", "warm"})) ==
-          RowWords{"warm: not together with gas"});
+          RowWords{"warm: does not go with gas"});
     const Change gas =
         with_pick(book, home(book, small_plan, plain, flat, {"warm"}), pick(book, "gas"));
     REQUIRE(gas.blocked.empty());
@@ -236,7 +235,7 @@ TEST_CASE("A package is held to the rules of what it brings") {
               .empty());
     CHECK(conflict_words(grouped.book,
                          home(grouped.book, small_plan, plain, flat, {"warm", "gas"})) ==
-          RowWords{"gas: only one of this kind; warm is chosen"});
+          RowWords{"gas: only one of its kind; warm is chosen"});
 }
 
 TEST_CASE("Adding brings needs before it, deepest first, the first way that can be had here") {

@@ -95,11 +95,11 @@ TEST_CASE("Each form of an option stands in one way") {
 
 TEST_CASE("What bars an option is told, and whether the home itself does") {
     const OptionStanding level = standing(home("small", "1", {}), "top:rare");
-    CHECK(reason(level) == "not offered on this plan");
+    CHECK(reason(level) == "not available on this plan");
     CHECK(name_of(small_book(), level.reason().of) == "top:rare");
     CHECK(level.barred_by_the_home());
     const OptionStanding porch = standing(home("large", "1", {}), "porch");
-    CHECK(reason(porch) == "needs a lot with rear of 30 ft or more");
+    CHECK(reason(porch) == "needs a lot whose rear is 30 ft or more");
     CHECK(porch.barred_by_the_home());
     // Deck is past its cutoff and the lot too small for a porch: the need cannot be met any more.
     const OptionStanding steps = standing(home("large", "1", {}, permit), "steps");

@@ -134,7 +134,7 @@ TEST_CASE("Two rows for one case: the later one is shown, with the number of the
         {"ltv": "> 80, <= 90", "value": "2"}, {"ltv": ">= 90", "value": "3"})"));
     CHECK(edge.ids == Ids{"bands-overlap"});
     CHECK(edge.found == Texts{"two rows for ltv >= 90"});
-    CHECK(edge.advice == Texts{"it is in row 2 as well"});
+    CHECK(edge.advice == Texts{"row 2 has it too; change one of them"});
     // Overlap needs every dimension: these touch in one only.
     CHECK(rows(R"("term", "ltv")", R"({"term": "<= 180", "ltv": "<= 80", "value": "1"},
         {"term": "> 180", "ltv": "<= 80", "value": "2"}, {"ltv": "> 80", "value": "3"})")
@@ -143,7 +143,8 @@ TEST_CASE("Two rows for one case: the later one is shown, with the number of the
         "value": "1"}, {"term": ">= 180", "ltv": ">= 80", "value": "2"}, {"value": "3"})"));
     CHECK(both.ids == Ids{"bands-overlap", "bands-overlap"}); // each later row once
     CHECK(both.found == Texts{"two rows for term >= 180; ltv >= 80", "two rows for any"});
-    CHECK(both.advice == Texts{"it is in row 1 as well", "it is in row 1 as well"});
+    CHECK(both.advice ==
+          Texts{"row 1 has it too; change one of them", "row 1 has it too; change one of them"});
     const Said named = said(rows(R"("use")", R"({"use": "first", "value": "1"},
         {"use": "any", "value": "2"})"));
     CHECK(named.ids == Ids{"bands-overlap"});
@@ -155,8 +156,9 @@ TEST_CASE("Two rows for one case: the later one is shown, with the number of the
                                    "bands": ["<= 80", "> 80, <= 90", "> 90"]})"));
     CHECK(grid.ids == Ids{"bands-overlap", "bands-overlap", "bands-overlap"});
     CHECK(grid.found.at(1) == "two rows for score >= 650; ltv > 80, <= 90");
-    CHECK(grid.advice ==
-          Texts{"it is in row 1 as well", "it is in row 1 as well", "it is in row 1 as well"});
+    CHECK(grid.advice == Texts{"row 1 has it too; change one of them",
+                               "row 1 has it too; change one of them",
+                               "row 1 has it too; change one of them"});
 }
 
 TEST_CASE("A case without a row is named: the first value that has none") {

@@ -86,7 +86,7 @@ TEST_CASE("An upgrade by a measure of the plan is offered where the plan has the
     CHECK(wood.quantity.usual_on(large_plan) == decimal("500"));
     CHECK(option("rail").unit == Unit::linear_foot);
     CHECK(option("rail").quantity.usual_on(large_plan) == decimal("0"));
-    CHECK(told(quantity_limits(wood)) == "no quantity: the price book sets it");
+    CHECK(told(quantity_limits(wood)) == "no quantity; the price book sets it");
 }
 
 TEST_CASE("Levels: prices by plan, the included one by plan or for all, or none") {
@@ -126,12 +126,12 @@ TEST_CASE("A count by the buyer: limits, step, and what is usual") {
         CAPTURE(row.quantity);
         CHECK(lights.quantity.allows(decimal(row.quantity)) == row.allowed);
     }
-    CHECK(told(quantity_limits(lights)) == "a quantity from 2 to 10 in steps of 2");
+    CHECK(told(quantity_limits(lights)) == "a quantity from 2 to 10, in steps of 2");
     // Left out: from one, by ones, the least is usual. Steps count from the least, also in parts.
     const auto plain =
         patched_book(R"([{"op": "replace", "path": "/options/5/quantity", "value": {"max": 3}}])");
     REQUIRE(plain.findings.none());
-    CHECK(told(quantity_limits(plain.book.options[5])) == "a quantity from 1 to 3 in steps of 1");
+    CHECK(told(quantity_limits(plain.book.options[5])) == "a quantity from 1 to 3, in steps of 1");
     CHECK(plain.book.options[5].quantity.usual == decimal("1"));
     const auto parts = patched_book(R"([{"op": "replace", "path": "/options/5/quantity",
         "value": {"min": "3", "max": "9", "step": "1.5", "usual": "4.5"}}])");

@@ -21,9 +21,9 @@ nlohmann::json json_of(Problem problem) {
 TEST_CASE("A problem in JSON names the thing it is about, and what was found of it") {
     const auto needs =
         json_of(problems::option_needs({}, {"deck", "deck:composite"}, {"walk-out"}));
-    CHECK(needs["found"] == "deck:composite without walk-out");
+    CHECK(needs["found"] == "deck:composite: needs walk-out");
     CHECK(needs["about"] ==
-          nlohmann::json{{"what", "option"}, {"id", "deck"}, {"found", "without walk-out"}});
+          nlohmann::json{{"what", "option"}, {"id", "deck"}, {"found", "needs walk-out"}});
     const auto given = json_of(problems::incentive_not_here({}, {"winter", "Winter: start"},
                                                             WhyNot{WhyNot::Kind::not_for_lot}));
     CHECK(given["found"] == "Winter: start: not on this lot");

@@ -100,9 +100,9 @@ TEST_CASE("A list with more entries than its cap is not read at all") {
     REQUIRE(problem_ids(over.second) == Ids{"too-many"});
     CHECK(over.second.problems()[0].path == "/list");
     CHECK(words_of(over.second.problems()[0], catalogue_in(Language::english)).found ==
-          "a list of 33");
+          "a list of 33 entries");
     CHECK(words_of(over.second.problems()[0], catalogue_in(Language::english)).expected ==
-          "at most 32 in it");
+          "at most 32 entries");
 }
 
 TEST_CASE("A list of lots has a cap on its columns and rows, and each column once") {

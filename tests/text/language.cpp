@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include <quoin/text/language.hpp>
+#include <quoin/text/reader.hpp>
+#include <quoin/words/problem_words.hpp>
 
 #include "support/findings.hpp"
 
@@ -88,4 +90,21 @@ TEST_CASE("A column of a list in several languages is read in the one asked for,
     CHECK(noted(plain, Language::spanish) ==
           R"([{"notes": "x","note": "Ancho"},{"notes": "y","note": "Deep"}])");
     CHECK(noted("note.fr\nlarge\n", Language::english) == R"([{"note.fr": "large"}])");
+}
+
+TEST_CASE("Where a language is wrong the languages that there are are told") {
+    const Catalogue& say = catalogue_in(Language::english);
+    Parsed beside(R"([{"en": "deck", "french": "terrasse"}])");
+    choose_texts(beside.document, Language::english, beside.findings);
+    REQUIRE(problem_ids(beside.findings) == Ids{"member-unknown"});
+    const ProblemWords one = words_of(beside.findings.problems()[0], say);
+    CHECK(one.found == "the unknown language \"french\"");
+    CHECK(one.expected == "one of \"en\", \"es\"");
+
+    Parsed alone(R"({"name": {"sp": "terraza"}})");
+    choose_texts(alone.document, Language::english, alone.findings);
+    Reader reader(alone.document.root, Path{}, alone.findings);
+    CHECK(reader.text("name").empty());
+    REQUIRE(problem_ids(alone.findings) == Ids{"wrong-kind"});
+    CHECK(words_of(alone.findings.problems()[0], say).expected.ends_with(": en or es"));
 }

@@ -22,9 +22,10 @@ TEST_CASE("a problem is its id, its place and typed values, and no sentence") {
     CHECK(problem.arguments ==
           std::vector<Argument>{*Date::of(2027, 1, 2), *Date::of(2026, 12, 31)});
     const ProblemWords words = words_of(problem, catalogue_in(Language::english));
-    CHECK(words.found == "a price book that ended on 2026-12-31, asked as of 2027-01-02");
-    CHECK(words.expected == "a price book in force");
-    CHECK(words.advice == "get the current price book, or set \"as_of\" back");
+    CHECK(words.found ==
+          "a price book that ended on December 31, 2026, used as of January 2, 2027");
+    CHECK(words.expected == "a price book in effect that day");
+    CHECK(words.advice == "get the current price book, or set \"as_of\" to an earlier day");
 }
 
 TEST_CASE("what was found is kept as a value, and told as it stands") {
@@ -54,16 +55,16 @@ TEST_CASE("a near name takes the place of other advice") {
     CHECK(words_of(problems::member_unknown({}, "prcie", "price"), catalogue_in(Language::english))
               .advice == "did you mean \"price\"?");
     CHECK(words_of(problems::member_unknown({}, "prcie", ""), catalogue_in(Language::english))
-              .advice == "remove it, or move a remark into \"comment\"");
+              .advice == "remove it, or put a note under \"comment\"");
 }
 
 TEST_CASE("a noun has its article, and a long list of names ends early") {
     CHECK(words_of(problems::name_unknown({}, Noun::option, "deck", ""),
                    catalogue_in(Language::english))
-              .expected == "the id of an option that is there");
+              .expected == "the id of an option that exists");
     CHECK(words_of(problems::name_unknown({}, Noun::plan, "deck", ""),
                    catalogue_in(Language::english))
-              .expected == "the id of a plan that is there");
+              .expected == "the id of a plan that exists");
     std::vector<std::string> names(12, "one");
     const auto told = [&] {
         return words_of(problems::not_one_of({}, names, ""), catalogue_in(Language::english))
@@ -78,8 +79,8 @@ TEST_CASE("a problem is about the thing that its sentences name first, and what 
     const Problem needs = problems::option_needs({}, {"deck", "deck:composite"}, {"walk-out"});
     CHECK(about(needs) == About{Subject::option, "deck", "deck:composite"});
     CHECK(words_of(needs, catalogue_in(Language::english)).found ==
-          "deck:composite without walk-out");
-    CHECK(words_of(needs, catalogue_in(Language::english)).of_it == "without walk-out");
+          "deck:composite: needs walk-out");
+    CHECK(words_of(needs, catalogue_in(Language::english)).of_it == "needs walk-out");
     const Problem plan = problems::plan_not_on_lot({}, "teasel", "12", {"comfrey"});
     CHECK(about(plan) == About{Subject::plan, "teasel", "teasel"});
     CHECK(words_of(plan, catalogue_in(Language::english)).of_it == "on lot 12");

@@ -241,12 +241,12 @@ TEST_CASE("Names nobody asked for are reported at the name, comments are not") {
     const auto& found = findings.problems();
     CHECK(found[0].path == "/inner/x");
     CHECK(words_of(found[1], catalogue_in(Language::english)).found ==
-          "the unknown name \"prcie\"");
+          "the unknown field \"prcie\"");
     CHECK(words_of(found[1], catalogue_in(Language::english)).advice == "did you mean \"price\"?");
     CHECK(place_of(found[1]) == "2:2");
     CHECK(found[1].width == 7);
     CHECK(words_of(found[2], catalogue_in(Language::english)).advice ==
-          "remove it, or move a remark into \"comment\"");
+          "remove it, or put a note under \"comment\"");
 }
 
 TEST_CASE("Paths are JSON Pointers, with the escapes of RFC 6901") {
@@ -310,7 +310,7 @@ TEST_CASE("Names become indexes, an unknown one names its nearest, an empty list
     REQUIRE(problem_ids(findings) ==
             Ids{"name-unknown", "name-unknown", "wrong-kind", "member-missing"});
     CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).found ==
-          "no plan \"teazel\"");
+          "no plan named \"teazel\"");
     CHECK(words_of(findings.problems()[0], catalogue_in(Language::english)).advice ==
           "did you mean \"teasel\"?");
     CHECK(findings.problems()[1].path == "/c/1");

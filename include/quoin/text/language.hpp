@@ -8,7 +8,9 @@
 
 #include <array>
 #include <cstdint>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include <quoin/text/codes.hpp>
 #include <quoin/text/findings.hpp>
@@ -33,6 +35,8 @@ class EachLanguage {
 
     std::array<T, codes<Language>.size()> each_{};
 };
+/// "en", "es"
+[[nodiscard]] std::vector<std::string> language_codes();
 
 /// Puts one text in the place of every object of languages: the one in `language`, or the first
 /// where there is none. Findings: a language that is none, and what is no text.

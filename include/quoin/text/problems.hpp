@@ -48,12 +48,14 @@
     ROW(wishes_exclude, "wishes-exclude", Place(Text wish, Text other, Why rule))                  \
     /* Values. */                                                                                  \
     ROW(not_a_text, "wrong-kind", Shown())                                                         \
+    ROW(not_a_text_or_languages, "wrong-kind", Shown(Names languages))                             \
     ROW(not_an_object, "wrong-kind", Shown())                                                      \
     ROW(not_a_list, "wrong-kind", Shown())                                                         \
     ROW(not_a_number, "wrong-kind", Shown())                                                       \
     ROW(not_true_or_false, "wrong-kind", Shown())                                                  \
     ROW(member_missing, "member-missing", Place(Text key))                                         \
     ROW(member_unknown, "member-unknown", Place(Quoted key, Near near))                            \
+    ROW(language_unknown, "member-unknown", Place(Quoted key, Near near, Names languages))         \
     ROW(format_unknown, "format-unknown", Shown(Text format))                                      \
     ROW(format_not_of_lending, "format-unknown", Shown())                                          \
     ROW(format_not_of_files, "format-unknown", Shown())                                            \
