@@ -13,6 +13,8 @@ const views = {
 };
 
 export const frame = {
+    own_name: 'English',
+    languages_label: 'Language',
     views,
     views_label: 'Views',
     title: ({buyer, community}: Texts<'buyer' | 'community'>) => `${buyer}, ${community} – quoin`,

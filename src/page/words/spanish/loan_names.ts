@@ -1,0 +1,2 @@
+// Told in English so far.
+export {loan_names} from '../english/loan_names';
