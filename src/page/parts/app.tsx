@@ -2,7 +2,7 @@
 import {useEffect, useState} from 'preact/hooks';
 
 import {given_code} from '../engine';
-import {brief, date} from '../figures';
+import {brief, short_date} from '../figures';
 import {today} from '../keeping';
 import {language, languages, own_name, say} from '../language';
 import {
@@ -272,7 +272,7 @@ export function App() {
                         {home && home.price_book_expires < today() && (
                             <strong class="refused">
                                 {' '}
-                                {say.frame.book_ended({on: date(home.price_book_expires)})}
+                                {say.frame.book_ended({on: short_date(home.price_book_expires)})}
                             </strong>
                         )}
                     </p>
