@@ -124,7 +124,7 @@ export async function a_link_begins_with_nobody({server, context, chrome}) {
     await page.click('.row-button:has-text("Copy a link")');
     await page.waitForSelector('.message:has-text("clipboard")');
     const said = await page.textContent('.message');
-    for (const words of ['income', 'debts', 'credit score', 'cash', 'this computer alone'])
+    for (const words of ['income', 'debts', 'credit score', 'cash', 'only on this computer'])
         check(`the copy says: ${words}`, said.includes(words), said);
     const link = await page.evaluate(() => navigator.clipboard.readText());
     const books = await (await context.request.get(`${server.url}api/cases`)).json();

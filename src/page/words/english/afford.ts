@@ -28,9 +28,9 @@ const means = {
 /// The limits that a price is held against; a ratio is told where there is one.
 const limits = {
     front_ratio: ({ratio}: {ratio: string | null}) =>
-        `housing ratio${ratio ? ` (limit ${ratio})` : ''}`,
+        `housing ratio${ratio ? ` (at most ${ratio})` : ''}`,
     back_ratio: ({ratio}: {ratio: string | null}) =>
-        `debt-to-income ratio${ratio ? ` (limit ${ratio})` : ''}`,
+        `debt-to-income ratio${ratio ? ` (at most ${ratio})` : ''}`,
     back_by_residual_income: 'debt-to-income ratio, passed by residual income',
     cash: 'available cash',
     program: "the program's own limit",

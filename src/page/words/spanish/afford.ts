@@ -27,9 +27,9 @@ const means = {
 
 const limits = {
     front_ratio: ({ratio}: {ratio: string | null}) =>
-        `relación vivienda-ingreso${ratio ? ` (límite ${ratio})` : ''}`,
+        `relación vivienda-ingreso${ratio ? ` (máximo ${ratio})` : ''}`,
     back_ratio: ({ratio}: {ratio: string | null}) =>
-        `relación deuda-ingreso${ratio ? ` (límite ${ratio})` : ''}`,
+        `relación deuda-ingreso${ratio ? ` (máximo ${ratio})` : ''}`,
     back_by_residual_income: 'relación deuda-ingreso, aceptada por el ingreso residual',
     cash: 'efectivo disponible',
     program: 'límite propio del programa',

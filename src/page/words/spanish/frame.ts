@@ -5,7 +5,7 @@ import type {Marks, Texts} from '../phrase';
 const views = {
     tour: {name: 'Recorrido', says: 'cuarto por cuarto'},
     loans: {name: 'Préstamos', says: 'lado a lado'},
-    budget: {name: 'Presupuesto', says: 'cuánto puede comprar'},
+    budget: {name: 'Presupuesto', says: 'hasta cuánto'},
     site: {name: 'Lotes', says: 'lotes y planos'},
     schedule: {name: 'Pagos', says: 'año por año'},
     sheet: {name: 'Hoja', says: 'para imprimir'},
