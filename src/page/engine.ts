@@ -1,4 +1,6 @@
-// The only door to the engine: every figure on the page comes through ask().
+// The only door to the engine: every figure on the page comes through ask(), and every sentence of
+// the engine in the language in hand.
+import {language} from './language';
 
 export interface Problem {
     id: string;
@@ -67,7 +69,7 @@ export function given_code(): string {
 
 function headers(): Record<string, string> {
     const code = given_code();
-    return code ? {'Quoin-Code': code} : {};
+    return {'Accept-Language': language.peek(), ...(code ? {'Quoin-Code': code} : {})};
 }
 
 async function answer_of<T>(response: Response): Promise<T> {
@@ -138,7 +140,7 @@ export async function ask_file(
 const kept = new Map<string, Promise<any>>();
 
 /// An answer of the engine, as it stands on the command line under --json. The same question twice
-/// is asked once; an answer that failed is not kept.
+/// in one language is asked once; an answer that failed is not kept.
 export function ask<T = any>(
     question: string,
     inquiry: Inquiry,
@@ -146,7 +148,7 @@ export function ask<T = any>(
 ): Promise<T> {
     const body = JSON.stringify(inquiry);
     const address = address_of(question, options);
-    const key = `${address}\n${body}`;
+    const key = `${language.peek()}\n${address}\n${body}`;
     const before = kept.get(key);
     if (before) return before;
     const answer = post(address, body).then((response) => answer_of<T>(response));

@@ -59,10 +59,16 @@ function day_of(text: string): {year: number; month: number; day: number} | null
     return {year, month, day};
 }
 
-/// "2026-11-24" as "24 November 2026".
+/// "2026-11-24" as "November 24, 2026".
 export function date(text: string | null | undefined): string {
     const day = day_of(text ?? '');
     return day ? say.figures.date(day) : (text ?? '');
+}
+
+/// The same where room is short: "Nov 24, 2026".
+export function short_date(text: string | null | undefined): string {
+    const day = day_of(text ?? '');
+    return day ? say.figures.short_date(day) : (text ?? '');
 }
 
 /// "2038-08-01" as "August 2038".

@@ -6,22 +6,29 @@ import type {Language, Words} from './words/catalogue';
 
 const stored = 'quoin.language';
 
-function kept(): Language {
+export const languages = Object.keys(catalogues) as Language[];
+
+function known(name: string | null): Language | undefined {
+    return languages.find((one) => one === name);
+}
+
+/// The one that was chosen here, or the browser's own where the page speaks it.
+function first(): Language {
+    let chosen: Language | undefined;
     try {
-        const chosen = localStorage.getItem(stored);
-        if (chosen !== null && chosen in catalogues) return chosen as Language;
+        chosen = known(localStorage.getItem(stored));
     } catch {
         /* keeps nothing */
     }
-    return 'en';
+    return chosen ?? known(navigator.language.toLowerCase().split('-')[0]) ?? 'en';
 }
 
 /// Kept in this browser once another is chosen.
-export const language = signal<Language>(kept());
+export const language = signal<Language>(first());
 
 effect(() => {
     document.documentElement.lang = language.value;
-    if (language.value === kept()) return;
+    if (language.value === first()) return;
     try {
         localStorage.setItem(stored, language.value);
     } catch {
@@ -34,6 +41,11 @@ effect(() => {
 export const say: Words = new Proxy({} as Words, {
     get: (_, area) => catalogues[language.value][area as keyof Words],
 });
+
+/// A language by its own name, for those who read no other.
+export function own_name(one: Language): string {
+    return catalogues[one].frame.own_name;
+}
 
 /// For names that were written into an inquiry, perhaps while another language was in hand.
 export const every_language: Words[] = Object.values(catalogues);

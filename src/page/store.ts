@@ -19,7 +19,8 @@ import {
     today,
 } from './keeping';
 import type {Kept} from './keeping';
-import {say} from './language';
+import {language, say} from './language';
+import type {Language} from './words/catalogue';
 import {all_gone, mended} from './mending';
 import type {Mending} from './mending';
 import {standing, with_use, without_money} from './money';
@@ -339,6 +340,22 @@ export function open_page(): void {
 export function enter(code: string): void {
     set_code(code);
     void start();
+}
+
+/// The page in another language. What the engine said is asked anew; what was said of the last touch
+/// stands in the language of before, and goes.
+export function speak(next: Language): void {
+    if (language.value === next) return;
+    batch(() => {
+        language.value = next;
+        change.value = null;
+        notice.value = '';
+    });
+    if (!known.value) return;
+    void cases().then((heard) => {
+        if (language.value === next) known.value = heard;
+    }, failed);
+    void refresh();
 }
 
 // ---- asking

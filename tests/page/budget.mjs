@@ -103,10 +103,10 @@ export async function budget_means_are_the_command_lines({cases, server, context
     const page = await open_budget(context, server);
     let {inquiry, hand} = await kept(page);
     await reach_is(page, ask(cases, 'afford', inquiry), 'as opened');
-    await type(page, 'Gross income a month', '8,412.50');
-    await type(page, 'Debts a month', '655');
-    await type(page, 'Cash there is', '64000');
-    await type(page, 'Months of the payment kept in reserve', '2');
+    await type(page, 'Gross monthly income', '8,412.50');
+    await type(page, 'Monthly debt payments', '655');
+    await type(page, 'Available cash', '64000');
+    await type(page, 'Months of payments to keep in reserve', '2');
     await type(page, 'Step in price', '12500');
     await page.getByText('As if automated underwriting').click();
     ({inquiry, hand} = await kept(page));
@@ -123,7 +123,7 @@ export async function budget_means_are_the_command_lines({cases, server, context
     for (const [i, room] of one.rooms.entries())
         check(
             `needed and most of ${room.limit}`,
-            rooms[i].includes(`takes ${money(room.needed)} of at most ${money(room.most)}`),
+            rooms[i].includes(`takes ${money(room.needed)}; the most is ${money(room.most)}`),
             rooms[i],
         );
     const homes = await page.$$eval('.within-reach .row-price', (list) =>
@@ -142,9 +142,9 @@ export async function budget_means_are_the_command_lines({cases, server, context
 
 export async function budget_income_moves_are_the_command_lines({cases, server, context}) {
     const page = await open_budget(context, server);
-    await type(page, 'Gross income a month', '9000');
+    await type(page, 'Gross monthly income', '9000');
     const {inquiry, hand} = await kept(page);
-    await page.click('summary:text-is("If the income changes before the closing")');
+    await page.click('summary:text-is("If your income changes before closing")');
     const {ratios} = of_hand(ask(cases, 'shift', inquiry, []), hand);
     await reads(page, '.incomes', money(ratios.incomes[0].income));
     const rows = await page.$$eval('.incomes tbody tr', (list) =>
@@ -157,12 +157,12 @@ export async function budget_income_moves_are_the_command_lines({cases, server, 
         check(`income ${one.by}`, income.startsWith(money(one.income)), income);
         equal(`housing at ${one.by}`, front, `${one.front}%`);
         equal(`with debts at ${one.by}`, back, `${one.back}%`);
-        equal(`within at ${one.by}`, within, one.within ? 'within' : 'over');
+        equal(`within at ${one.by}`, within, one.within ? 'within limits' : 'over the limit');
         equal(`rate at ${one.by}`, up_to, rate ? `${rate}%` : 'no rate');
     }
     await reads(page, 'section[aria-labelledby="afford"]', money(ratios.least_income));
-    await type(page, 'Gross income a month', '');
-    await reads(page, 'section[aria-labelledby="afford"]', 'Type an income to see it');
+    await type(page, 'Gross monthly income', '');
+    await reads(page, 'section[aria-labelledby="afford"]', 'Type your income to see this');
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
 }
 
@@ -214,7 +214,7 @@ export async function budget_later_is_the_command_lines({cases, server, context}
     await choice(page, 'Option').selectOption('charging-outlet');
     await type(page, 'Done with which payment of the loan', '9');
     await type(page, 'Rate of a personal loan', '11.5');
-    await reads(page, part, 'takes both, its rate and its months');
+    await reads(page, part, 'needs both a rate and a number of months');
     await type(page, 'Months of a personal loan', '48');
     const options = ['--month', '9', '--loan-rate', '11.5', '--loan-months', '48'];
     const answer = ask(cases, 'later', inquiry, ['charging-outlet', ...options]);
@@ -238,7 +238,7 @@ export async function budget_later_is_the_command_lines({cases, server, context}
     await until(page, () => document.querySelectorAll('details tbody tr').length > 300);
     await all_known(page, part, numbers_in(answer, new Set(['0'])), 'now or later');
     await choice(page, 'Option').selectOption('deck');
-    await choice(page, 'Level from the builder').selectOption('treated');
+    await choice(page, 'Choice from the builder').selectOption('treated');
     const deck = ask(cases, 'later', alone(inquiry, hand), ['deck:treated', ...options]);
     await reads(page, `${part} .way`, money(deck.items[0].scenarios[0].ways[0].a_month));
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
@@ -267,7 +267,7 @@ export async function budget_later_of_several_is_the_command_lines({cases, serve
         const item = ask(cases, 'later', alone(inquiry, hand), [asked, ...loan]).items[0];
         const ways = item.scenarios[0].ways;
         await reads(page, part, `${money(item.price)} from the builder`);
-        await reads(page, part, `After closing about ${money(item.estimate)} by the estimate`);
+        await reads(page, part, `After closing, about ${money(item.estimate)} by the estimate`);
         await reads(page, '.way:nth-child(1)', money(ways[0].a_month));
         await reads(page, '.way:nth-child(3)', `about ${money(item.estimate)}`);
         await reads(page, '.way:nth-child(4)', money(ways[3].a_month));
@@ -336,7 +336,7 @@ export async function budget_money_pays_a_premium({cases, server, context}) {
         ['Conventional, 10% down, 15 years', 'mi_premium', 'single', 'single premium'],
         ['FHA, 3.5% down, 30 years', 'fee', 'cash', 'Upfront mortgage insurance premium'],
     ]) {
-        await page.getByLabel('Way to pay in hand').selectOption(name);
+        await page.getByLabel('Loan shown').selectOption(name);
         await type(page, 'The builder gives', '9600');
         const answer = ask(cases, 'credit', inquiry, credit_options(name, '9600', false));
         const use = of_hand(answer, name).each_use.find((one) => one.use === 'upfront_fee');
@@ -442,7 +442,7 @@ export async function budget_a_home_is_taken_over({cases, server, context}) {
 
 export async function budget_nothing_fits({cases, server, context}) {
     const page = await open_budget(context, server);
-    await type(page, 'Gross income a month', '700');
+    await type(page, 'Gross monthly income', '700');
     const {inquiry, hand} = await kept(page);
     const one = of_hand(ask(cases, 'afford', inquiry), hand);
     equal('no price fits', one.price, null);
@@ -450,7 +450,7 @@ export async function budget_nothing_fits({cases, server, context}) {
     await reads(page, '.allowed', `At ${money(one.least_price)}`);
     const miss = one.rooms.find((room) => room.room.startsWith('-'));
     await reads(page, '.room.over', `${money(miss.room.slice(1))} a month too much`);
-    await type(page, 'Gross income a month', '');
+    await type(page, 'Gross monthly income', '');
     await until(page, () => document.querySelectorAll('.room').length === 1);
     equal('a limit without its figure is not told', (await kept(page)).inquiry.income, undefined);
 }
@@ -484,24 +484,24 @@ export async function budget_a_limit_not_heard_of({server, context}) {
 export async function budget_wrong_means_and_steps_back({cases, server, context}) {
     const page = await open_budget(context, server);
     const before = await kept(page);
-    await type(page, 'Taxes on the income a month', 'much');
+    await type(page, 'Monthly income taxes', 'much');
     await page.waitForSelector('.means .wrong');
     equal('beside its own field alone', await page.locator('.means .wrong').count(), 1);
-    await type(page, 'Taxes on the income a month', '');
+    await type(page, 'Monthly income taxes', '');
     await page.waitForSelector('.means .wrong', {state: 'detached'});
     for (const wrong of ['lots', '-5']) {
-        await type(page, 'Gross income a month', wrong);
+        await type(page, 'Gross monthly income', wrong);
         await page.waitForSelector('.means .wrong');
-        equal(`${wrong} stays`, await field(page, 'Gross income a month').inputValue(), wrong);
+        equal(`${wrong} stays`, await field(page, 'Gross monthly income').inputValue(), wrong);
     }
-    await type(page, 'Months of the payment kept in reserve', '99');
+    await type(page, 'Months of payments to keep in reserve', '99');
     await page.waitForSelector('.message.bad');
     await page.click('.message.bad button:text-is("One step back")');
     await page.click('.message.bad button:text-is("One step back")');
     await page.waitForSelector('.message.bad', {state: 'detached'});
     await reads(page, 'section[aria-labelledby="afford"] > .wrong', '--reserves 99');
-    await type(page, 'Months of the payment kept in reserve', '0');
-    await type(page, 'Gross income a month', '7000');
+    await type(page, 'Months of payments to keep in reserve', '0');
+    await type(page, 'Gross monthly income', '7000');
     await reach_is(page, ask(cases, 'afford', (await kept(page)).inquiry), 'a right one');
     await page.click('.steps button:text-is("Undo")');
     await reach_is(page, ask(cases, 'afford', before.inquiry), 'undone');
@@ -516,9 +516,9 @@ export async function budget_the_program_ends_while_typing({cases, context}) {
     const server = await new Server(cases).start();
     const page = await open_budget(context, server);
     await server.stop();
-    await type(page, 'Gross income a month', '8800');
+    await type(page, 'Gross monthly income', '8800');
     await page.waitForSelector('.message.bad:has-text("does not answer")');
-    await type(page, 'Debts a month', '250');
+    await type(page, 'Monthly debt payments', '250');
     const {inquiry} = await kept(page);
     equal('income is kept', inquiry.income.monthly, '8800');
     equal('debts are kept', inquiry.debts.monthly, '250');
@@ -534,10 +534,10 @@ export async function budget_a_link_holds_no_means({server, context}) {
     });
     const page = await open_budget(context, server);
     const typed = ['8765.43', '321.09', '76543.21', '11'];
-    await type(page, 'Gross income a month', typed[0]);
-    await type(page, 'Debts a month', typed[1]);
-    await type(page, 'Cash there is', typed[2]);
-    await type(page, 'Months of the payment kept in reserve', typed[3]);
+    await type(page, 'Gross monthly income', typed[0]);
+    await type(page, 'Monthly debt payments', typed[1]);
+    await type(page, 'Available cash', typed[2]);
+    await type(page, 'Months of payments to keep in reserve', typed[3]);
     await page.click('button:text-is("This buyer…")');
     await page.click('.row-button:has-text("Copy a link")');
     await page.waitForSelector('.message:has-text("clipboard")');
@@ -566,7 +566,7 @@ export async function budget_by_key({server, context}) {
         'builders-money',
     );
     await page.evaluate(() => document.querySelector('#afford').focus());
-    await reach(page, 'input[aria-label="Gross income a month"]', 'income');
+    await reach(page, 'input[aria-label="Gross monthly income"]', 'income');
     await page.keyboard.press('Control+a');
     await page.keyboard.type('9100');
     await page.keyboard.press('Enter');
@@ -594,7 +594,7 @@ export async function budget_by_key({server, context}) {
 
 export async function budget_a_price_that_no_ratio_bounds_leaves_the_scale({server, context}) {
     const page = await open_budget(context, server);
-    await page.click('label:has-text("As if automated underwriting had accepted it")');
+    await page.click('label:has-text("As if automated underwriting had accepted the loan")');
     await page.waitForSelector('.reach-binds:has-text("past the end of this scale")');
     const rows = await page.$$eval('.reach .overview-row', (all) =>
         all.map((row) => ({
@@ -649,6 +649,6 @@ export async function budget_from_a_field_to_figures({server, context}) {
             value: `${value_of(i)}`,
             figure,
         }));
-    await typed('Gross income a month', '.reach .row-price', (i) => 6000 + 37 * i);
+    await typed('Gross monthly income', '.reach .row-price', (i) => 6000 + 37 * i);
     await typed('The builder gives', '.bests .best-figure', (i) => 5000 + 210 * i);
 }

@@ -49,7 +49,7 @@ async function bar_is(page, cases, name) {
     equal(
         `${name}: cash to close`,
         `${await page.textContent('.bar .cash dt')} ${await shown('cash.to_close')}`,
-        `${back ? 'Back at closing' : 'Cash to close'} ${bare(tour.scenario.cash.to_close).replace('-', '')}`,
+        `${back ? 'Cash back at closing' : 'Cash to close'} ${bare(tour.scenario.cash.to_close).replace('-', '')}`,
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
@@ -94,8 +94,8 @@ export async function an_estimate_says_so_beside_every_payment({server, context}
             );
             const words = plain_spaces(await page.textContent(part)).toLowerCase();
             for (const beside of [
-                'estimate as of 24 november 2026',
-                'rates of 20 november 2026',
+                'estimate as of november 24, 2026',
+                'rates of november 20, 2026',
                 'not an approval',
                 'apr',
                 'years',
@@ -186,7 +186,7 @@ export async function figures_under_other_loans({cases, server, context}) {
     await card.getByLabel('Down payment', {exact: true}).fill('12.5');
     await card.getByLabel('Down payment', {exact: true}).press('Enter');
     await settled(page);
-    await card.getByLabel('Rate', {exact: true}).selectOption({index: 4});
+    await card.getByLabel('Interest rate', {exact: true}).selectOption({index: 4});
     await settled(page);
     await card.locator('summary').click();
     await card.getByLabel('Temporary buydown').selectOption('2-1');
@@ -311,8 +311,8 @@ export async function incentives_used_another_way({cases, server, context}) {
     };
     const first = (await kept(page)).inquiry.incentives;
     equal(
-        'all towards options',
-        JSON.stringify(await use('all towards options')),
+        'all toward options',
+        JSON.stringify(await use('all toward options')),
         JSON.stringify([{id: 'winter-start', use: 'options'}]),
     );
     equal('not used', JSON.stringify(await use('not used')), '[]');

@@ -90,9 +90,9 @@ export async function an_inquiry_that_cannot_be_answered({server, context}) {
     await page.click('button:text-is("This buyer…")');
     await page.getByLabel('As of: ').fill('2031-01-01');
     await page.click('.dialog button:text-is("Use these")');
-    await page.waitForSelector('.way-on:has-text("ended on 31 January 2027")');
+    await page.waitForSelector('.way-on:has-text("ended on January 31, 2027")');
     await page.reload();
-    await page.waitForSelector('.way-on:has-text("ended on 31 January 2027")');
+    await page.waitForSelector('.way-on:has-text("ended on January 31, 2027")');
     await page.click('.way-on button:text-is("One step back")');
     await page.waitForSelector('.bar');
     equal('and again', (await kept(page)).inquiry.as_of, '2026-11-24');

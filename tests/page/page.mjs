@@ -10,6 +10,7 @@ import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
 import * as moves from './moves.mjs';
 import * as returns from './returns.mjs';
+import * as speaks from './speaks.mjs';
 import * as speed from './speed.mjs';
 import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
@@ -17,7 +18,7 @@ import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side.
 const halves = {
-    shown: {...figures, ...budget, ...keys, ...looks, ...speed},
+    shown: {...figures, ...budget, ...keys, ...looks, ...speaks, ...speed},
     used: {...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
 };
 

@@ -124,7 +124,7 @@ export async function a_link_begins_with_nobody({server, context, chrome}) {
     await page.click('.row-button:has-text("Copy a link")');
     await page.waitForSelector('.message:has-text("clipboard")');
     const said = await page.textContent('.message');
-    for (const words of ['income', 'debts', 'credit score', 'cash', 'this computer alone'])
+    for (const words of ['income', 'debts', 'credit score', 'cash', 'only on this computer'])
         check(`the copy says: ${words}`, said.includes(words), said);
     const link = await page.evaluate(() => navigator.clipboard.readText());
     const books = await (await context.request.get(`${server.url}api/cases`)).json();
@@ -280,7 +280,7 @@ export async function a_price_book_that_moved_on({cases, context}) {
     });
     check(
         'prices that ended, by name',
-        ended.includes('The prices of Oxbarrow Meadow ended on 22 November 2026'),
+        ended.includes('The prices of Oxbarrow Meadow ended on November 22, 2026'),
         ended,
     );
     equal('never dated back by itself', (await kept(page)).inquiry.as_of, '2026-11-24');
@@ -323,7 +323,7 @@ export async function a_file_about_what_is_not_sold({server, context}) {
     await open_file(page, {...inquiry, price_book: 'other/pricebook.json'});
     check(
         'a price book that is not here: which are',
-        (await page.textContent('.message')).includes('Here is: Oxbarrow Meadow'),
+        (await page.textContent('.message')).includes('Price books here: Oxbarrow Meadow'),
         await page.textContent('.message'),
     );
 }
@@ -343,19 +343,19 @@ export async function a_new_buyer_is_told_one_thing({server, context}) {
     check('nor later', !(await page.textContent('body')).includes('already filled in'));
     await page.click('.view:has(.view-name:text-is("Budget"))');
     await page.waitForSelector('[aria-labelledby="later"] .way');
-    await page.waitForSelector('.note:has-text("Type an income")');
+    await page.waitForSelector('.note:has-text("Type your income")');
     const budget = await page.textContent('.budget-page');
     check(
         'an empty Budget speaks as people do',
         !/"(income|cash|monthly|debts)"|inquiry|expected:/.test(budget),
         /.{60}("(income|cash|monthly|debts)"|inquiry|expected:).{60}/.exec(budget)?.[0],
     );
-    await page.getByLabel('Cash there is', {exact: true}).fill('$90,000');
-    await page.getByLabel('Cash there is', {exact: true}).press('Enter');
+    await page.getByLabel('Available cash', {exact: true}).fill('$90,000');
+    await page.getByLabel('Available cash', {exact: true}).press('Enter');
     await page.waitForSelector('.reach .row-price');
     await until(
         page,
-        () => !document.querySelector('.budget-page').textContent.includes('Type an income or'),
+        () => !document.querySelector('.budget-page').textContent.includes('Type your income or'),
     );
 }
 

@@ -250,12 +250,12 @@ export async function amounts_as_people_write_them({server, context}) {
     equal('a comma that groups nothing is no number', await down.inputValue(), '12,5');
     await type(down, '5');
     await view(page, 'Budget');
-    await type(page.getByLabel('Gross income a month', {exact: true}), '$ 9,950.50');
+    await type(page.getByLabel('Gross monthly income', {exact: true}), '$ 9,950.50');
     equal('an income', (await kept(page)).inquiry.income.monthly, '9950.50');
-    await type(page.getByLabel('Months of the payment kept in reserve'), '2 months');
+    await type(page.getByLabel('Months of payments to keep in reserve'), '2 months');
     equal('a number with its unit', (await kept(page)).asks.reserves, '2');
     await page.click('button:text-is("This buyer…")');
-    await page.locator('.facts-form label:has-text("Cash there is") input').fill('$121,500');
+    await page.locator('.facts-form label:has-text("Available cash") input').fill('$121,500');
     await page.click('.dialog button:text-is("Use these")');
     await settled(page);
     equal('cash among the facts', (await kept(page)).inquiry.cash, '121500');

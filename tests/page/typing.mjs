@@ -46,8 +46,8 @@ async function type(page, name, value) {
     await field(page, name).press('Enter');
 }
 
-const options_part = 'Winter start towards options';
-const costs_part = 'Winter start towards closing costs';
+const options_part = 'Winter start toward options';
+const costs_part = 'Winter start toward closing costs';
 const in_parts = '.incentive:has(input[aria-label]) input, .incentive-uses label:last-child input';
 
 export async function typed_before_the_page_has_painted({server, context}) {
@@ -98,7 +98,7 @@ export async function typed_before_the_use_of_an_incentive_is_answered({server, 
     await use('not used');
     await settled(page);
     const free = await hold(context);
-    await use('all towards closing costs');
+    await use('all toward closing costs');
     await use('in parts');
     await type(page, options_part, '5000');
     free();
@@ -121,19 +121,19 @@ export async function typed_while_another_tab_changes_it({server, context}) {
     await settled(two);
     await view(one, 'Budget');
     await view(two, 'Budget');
-    await field(one, 'Gross income a month').focus();
+    await field(one, 'Gross monthly income').focus();
     await one.keyboard.press('End');
     await one.keyboard.type('0');
-    await type(two, 'Gross income a month', '8000');
-    await type(two, 'Debts a month', '410');
-    await field(one, 'Debts a month').evaluate(
+    await type(two, 'Gross monthly income', '8000');
+    await type(two, 'Monthly debt payments', '410');
+    await field(one, 'Monthly debt payments').evaluate(
         (debts) =>
             new Promise((resolve) => {
                 const look = () => (debts.value === '410' ? resolve() : setTimeout(look, 20));
                 look();
             }),
     );
-    equal('typing goes on', await field(one, 'Gross income a month').inputValue(), '99500');
+    equal('typing goes on', await field(one, 'Gross monthly income').inputValue(), '99500');
     await one.keyboard.press('Enter');
     await settled(one);
     const {income, debts} = (await kept(one)).inquiry;
@@ -173,9 +173,9 @@ export async function typed_while_money_is_put_to_use({server, context}) {
     await page.click('.mix-button:text-is("All off the price")');
     await page.waitForSelector('.split-use .main-button:enabled');
     const free = await hold(context);
-    await type(page, 'Gross income a month', '12345');
+    await type(page, 'Gross monthly income', '12345');
     await page.click('.split-use .main-button');
-    await type(page, 'Debts a month', '321');
+    await type(page, 'Monthly debt payments', '321');
     free();
     await settled(page);
     const {inquiry} = await kept(page);

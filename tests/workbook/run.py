@@ -27,7 +27,7 @@ CASES = [
     ("six-programs", "VA, nothing down, first use"),
     ("six-programs", "USDA, nothing down, 30 years"),
     ("six-programs", "Conventional, 10 % down, 15 years"),
-    ("short-of-cash", "FHA, all the cash there is"),
+    ("short-of-cash", "FHA, all available cash"),
     ("right-under-eighty", "Conventional, 30 years, paid ahead"),
     ("moves-again", "Fixed for 5 years"),
     ("moves-again", "Fixed, first two years bought down"),

@@ -2,9 +2,9 @@
 import {useEffect, useState} from 'preact/hooks';
 
 import {given_code} from '../engine';
-import {brief, date} from '../figures';
+import {brief, short_date} from '../figures';
 import {today} from '../keeping';
-import {say} from '../language';
+import {language, languages, own_name, say} from '../language';
 import {
     bring_back,
     buyer,
@@ -17,6 +17,7 @@ import {
     notice,
     problems,
     redo,
+    speak,
     tour,
     undo,
     view,
@@ -66,6 +67,25 @@ function Views() {
                 </button>
             ))}
         </nav>
+    );
+}
+
+/// Each by its own name: whoever cannot read the page finds theirs.
+function Languages() {
+    return (
+        <div class="languages" role="group" aria-label={say.frame.languages_label}>
+            {languages.map((one) => (
+                <button
+                    key={one}
+                    class="language"
+                    lang={one}
+                    aria-pressed={language.value === one}
+                    onClick={() => speak(one)}
+                >
+                    {own_name(one)}
+                </button>
+            ))}
+        </div>
     );
 }
 
@@ -158,6 +178,7 @@ function Code() {
     const [code, write] = useState('');
     return (
         <main class="alone">
+            <Languages />
             <h1>{say.frame.code_title}</h1>
             <p>{say.frame.code_asked}</p>
             {given_code() && (
@@ -190,18 +211,21 @@ function Nothing() {
     if (gone.value)
         return (
             <main class="alone">
+                <Languages />
                 <Messages />
             </main>
         );
     if (!known.value)
         return (
             <main class="alone">
+                <Languages />
                 <p class="waiting">{say.frame.opening}</p>
             </main>
         );
     if (known.value.price_books.some((book) => book.first || book.inquiries.length > 0))
         return (
             <main class="alone start">
+                <Languages />
                 <Messages />
                 <h1>{say.frame.whose_home}</h1>
                 <Openings done={() => window.scrollTo(0, 0)} remarks={false} />
@@ -209,6 +233,7 @@ function Nothing() {
         );
     return (
         <main class="alone">
+            <Languages />
             <h1>{say.frame.no_home}</h1>
             <p>{say.frame.no_home_why}</p>
             <Messages />
@@ -247,12 +272,13 @@ export function App() {
                         {home && home.price_book_expires < today() && (
                             <strong class="refused">
                                 {' '}
-                                {say.frame.book_ended({on: date(home.price_book_expires)})}
+                                {say.frame.book_ended({on: short_date(home.price_book_expires)})}
                             </strong>
                         )}
                     </p>
                 </div>
                 <Buyers />
+                <Languages />
                 <Views />
             </header>
             <Messages />

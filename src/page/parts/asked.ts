@@ -1,10 +1,12 @@
-// A question about the buyer on the screen, asked again whenever its inquiry changes.
+// A question about the buyer on the screen, asked again whenever its inquiry or the language
+// changes.
 import {useLayoutEffect, useState} from 'preact/hooks';
 
 import {cautions_beside} from '../answers';
 import type {Caution} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
+import {language} from '../language';
 import {gone, lost} from '../store';
 
 export interface Asked<T> {
@@ -37,7 +39,7 @@ export function use_answer<T>(
         return () => {
             wanted = false;
         };
-    }, [question, key, gone.value]);
+    }, [question, key, language.value, gone.value]);
     return state;
 }
 

@@ -6,7 +6,7 @@ import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
 import {dollars, is_zero, percent, size} from '../figures';
 import {without_means} from '../inquiry';
-import {say} from '../language';
+import {language, say} from '../language';
 import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
 import {minus} from './terms';
@@ -94,7 +94,7 @@ function use_held(inquiry: Inquiry, scenario: string, mix: Mix, instead: boolean
         return () => {
             wanted = false;
         };
-    }, [JSON.stringify([inquiry, scenario, mix, instead]), gone.value]);
+    }, [JSON.stringify([inquiry, scenario, mix, instead]), language.value, gone.value]);
     return can;
 }
 

@@ -3,7 +3,7 @@ import {useState} from 'preact/hooks';
 
 import type {Figure, Recheck} from '../answers';
 import {ask_file, Refused} from '../engine';
-import {brief, date} from '../figures';
+import {brief, short_date} from '../figures';
 import {file_name, hand_over} from '../files';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
@@ -17,9 +17,9 @@ function ground_words(figure: Figure): string {
     const words = [];
     if (figure.rounding) words.push(say.check.rounding({rounding: figure.rounding}));
     if (figure.rule) words.push(figure.rule);
-    if (figure.effective) words.push(say.check.from({on: date(figure.effective)}));
+    if (figure.effective) words.push(say.check.from({on: short_date(figure.effective)}));
     if (figure.until) {
-        const on = date(figure.until);
+        const on = short_date(figure.until);
         words.push(say.check.until({on, beyond: Boolean(figure.beyond_end)}));
     }
     if (figure.status) words.push(say.codes.grounds[figure.status]);

@@ -11,30 +11,30 @@ const parts = {
 };
 
 const means = {
-    income: 'Gross income a month',
-    debts: 'Debts a month',
-    income_taxes: 'Taxes on the income a month',
-    cash: 'Cash there is',
-    household: 'Persons in the household',
-    reserves: 'Kept in reserve',
-    reserves_label: 'Months of the payment kept in reserve',
+    income: 'Gross monthly income',
+    debts: 'Monthly debt payments',
+    income_taxes: 'Monthly income taxes',
+    cash: 'Available cash',
+    household: 'People in the household',
+    reserves: 'Reserves to keep',
+    reserves_label: 'Months of payments to keep in reserve',
     months: 'months',
-    automated: 'As if automated underwriting had accepted it',
+    automated: 'As if automated underwriting had accepted the loan',
     note:
-        'All of this stays in this browser: it is in no link, no log and not on the sheet. Taxes ' +
-        'and persons are asked for the residual income of VA loans alone.',
+        'All of this stays in this browser. It is never in a link, in a log or on the printed ' +
+        'sheet. Income taxes and people are asked only for the residual income of VA loans.',
 };
 
 /// The limits that a price is held against; a ratio is told where there is one.
 const limits = {
     front_ratio: ({ratio}: {ratio: string | null}) =>
-        `housing${ratio ? ` at ${ratio} of income` : ''}`,
+        `housing ratio${ratio ? ` (at most ${ratio})` : ''}`,
     back_ratio: ({ratio}: {ratio: string | null}) =>
-        `housing and debts${ratio ? ` at ${ratio} of income` : ''}`,
-    back_by_residual_income: 'housing and debts by what is left to live on',
-    cash: 'the cash there is',
-    program: 'the limit of the program itself',
-    residual_income: 'what must be left to live on',
+        `debt-to-income ratio${ratio ? ` (at most ${ratio})` : ''}`,
+    back_by_residual_income: 'debt-to-income ratio, passed by residual income',
+    cash: 'available cash',
+    program: "the program's own limit",
+    residual_income: 'residual income, what is left to live on',
 
     /// Cash is held against once, the others every month.
     too_much: ({amount, monthly}: Texts<'amount'> & {monthly: boolean}) =>
@@ -42,7 +42,7 @@ const limits = {
     left: ({amount, monthly}: Texts<'amount'> & {monthly: boolean}) =>
         `${amount}${monthly ? ' a month' : ''} left`,
     takes: ({needed, most, monthly}: Texts<'needed' | 'most'> & {monthly: boolean}) =>
-        `takes ${needed} of at most ${most}${monthly ? ' a month' : ''}`,
+        `takes ${needed}; the most is ${most}${monthly ? ' a month' : ''}`,
 };
 
 /// What the next price up takes, each where it is needed.
@@ -56,22 +56,22 @@ interface Step {
 }
 
 function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): string {
-    const or_debts = less_debts ? `, or ${less_debts} less in debts` : '';
+    const or_debts = less_debts ? `, or ${less_debts} less in monthly debt payments` : '';
     const parts: string[] = [];
     if (cash) parts.push(`${cash} more cash`);
     if (income) parts.push(`${income} more income a month${after_tax ? '' : or_debts}`);
     if (after_tax) parts.push(`${after_tax} more a month after taxes${or_debts}`);
-    if (parts.length === 0) return `A home of ${price} takes nothing more.`;
+    if (parts.length === 0) return `A home at ${price} needs nothing more.`;
     const instead = lower_rate
-        ? ` Instead of all that a note rate of ${lower_rate.rate} at ${lower_rate.points} points would do.`
+        ? ` An interest rate of ${lower_rate.rate} at ${lower_rate.points} points would be enough instead.`
         : '';
-    return `A home of ${price} takes ${parts.join(', and ')}.${instead}`;
+    return `A home at ${price} needs ${parts.join(', and ')}.${instead}`;
 }
 
 const reach = {
-    label: 'The way to pay that is looked at',
+    label: 'The loan to look at',
     bar: ({price, within}: Texts<'price'> & {within: boolean}) =>
-        `up to ${price}; the home in hand is ${within ? 'not above' : 'above'} it`,
+        `up to ${price}; this home is ${within ? 'within it' : 'above it'}`,
     no_price: 'no price fits',
     no_price_since: ({why}: Texts<'why'>) => `no price fits: ${why}`,
     bound_by: ({
@@ -79,38 +79,38 @@ const reach = {
         no_ratio,
         past_scale,
     }: Texts<'limits'> & {no_ratio: boolean; past_scale: boolean}) =>
-        `bound by ${limits}` +
-        (no_ratio ? '; the income is held to no ratio' : '') +
+        `limited by ${limits}` +
+        (no_ratio ? '; income is held to no ratio' : '') +
         (past_scale ? '; past the end of this scale' : ''),
-    within: 'reaches the home in hand',
-    short: 'short of the home in hand',
+    within: 'reaches this home',
+    short: 'falls short of this home',
     key_price: 'highest contract price',
-    key_home: ({price}: Texts<'price'>) => `the home in hand, ${price}`,
+    key_home: ({price}: Texts<'price'>) => `this home, ${price}`,
 };
 
 /// If the income changes.
 const moves = {
-    title: 'If the income changes before the closing',
+    title: 'If your income changes before closing',
     label: 'Limits by income',
-    income: 'Income a month',
-    front: 'Housing takes',
-    back: 'With debts',
+    income: 'Monthly income',
+    front: 'Housing ratio',
+    back: 'DTI',
     at_todays_rate: "At today's rate",
-    within_up_to: 'Within up to',
-    as_it_stands: 'as it stands',
-    within: 'within',
-    over: 'over',
+    within_up_to: 'Within limits up to',
+    as_it_stands: 'as it is now',
+    within: 'within limits',
+    over: 'over the limit',
     no_rate: 'no rate',
     least: ({income, automated}: Texts<'income'> & {automated: string | null}) =>
-        `The least income a month within the limits of this loan at today's rate: ${income}` +
-        (automated ? `; ${automated} by automated underwriting` : '') +
-        '. The taxes on the income stay as they are.',
-    unknown: ({why}: Texts<'why'>) => `Nothing to hold it to: ${why}.`,
-    type_income: 'Type an income to see it.',
+        `At today's rate, this loan's limits need a monthly income of at least ${income}` +
+        (automated ? `, or ${automated} with automated underwriting` : '') +
+        '. Income taxes are taken to stay as they are. DTI is the debt-to-income ratio.',
+    unknown: ({why}: Texts<'why'>) => `There is no limit to hold income to: ${why}.`,
+    type_income: 'Type your income to see this.',
 };
 
 export const afford = {
-    page: 'What it takes, and what it allows',
+    page: 'What you can afford, and what it takes',
     parts_label: 'Parts of this view',
     parts,
     means,
@@ -120,20 +120,20 @@ export const afford = {
     moves,
 
     title: 'How much home',
-    no_means: 'Type an income or the cash there is, and the home that they allow stands here.',
+    no_means: 'Type your income or your available cash to see how much home they allow.',
     up_to: ({price, no_ratio}: Parts<'price'> & {no_ratio: boolean}) =>
-        rich`Up to ${price}${no_ratio && ', the income held to no ratio'}`,
+        rich`Up to ${price}${no_ratio && ', with income held to no ratio'}`,
     at_that_price: ({
         month,
         cash,
         terms,
         estimate,
     }: Texts<'month' | 'cash' | 'terms' | 'estimate'>) =>
-        `${month} a month and ${cash} of cash there. ${terms}. ${estimate}`,
+        `At that price: ${month} a month and ${cash} cash needed. ${terms}. ${estimate}`,
     /// Why, each with its stop; the limits at the least price follow where they are known.
     no_price: ({why, least, refused}: {why: string[]; least: string | null} & Marks<'refused'>) =>
         rich`${refused('No price fits.')} ${why.map((one) => `${one}. `).join('')}${
-            least && `At ${least}, the least of the price book, it would be:`
+            least && `At ${least}, the lowest price in the price book, it would be:`
         }`,
     /// The limit that binds, and where the one behind it stands.
     binds: ({
@@ -145,28 +145,28 @@ export const afford = {
         why: string | null;
         next: {price: string; limits: string | null} | null;
     } & Marks<'strong'>) =>
-        rich`${strong('What binds:')} ${limits}${why && ` (${why})`}. ${
+        rich`${strong('What limits the price:')} ${limits}${why && ` (${why})`}. ${
             next &&
-            `Without it, up to ${next.price}` +
-                (next.limits ? `; there ${next.limits} binds.` : '.')
+            `Without that limit, up to ${next.price}` +
+                (next.limits ? `; there the limit is ${next.limits}.` : '.')
         }`,
     a_step_further: ({step, strong}: Parts<'step'> & Marks<'strong'>) =>
-        rich`${strong('A step further:')} ${step}`,
+        rich`${strong('One step further:')} ${step}`,
     step_refused: ({price, why}: Texts<'price' | 'why'>) =>
-        `A home of ${price} is not to be had so: ${why}.`,
+        `A home at ${price} is not available: ${why}.`,
     step_in_price: 'Step in price',
 
-    homes: 'Homes within it',
+    homes: 'Homes within that price',
     homes_say:
-        'Without options, on free lots. A touch takes one over; what is chosen goes along where ' +
-        'it applies.',
-    no_home: 'No home of the price book.',
+        'Prices are without options, on available lots. Choose one to look at it. The options ' +
+        'you have chosen go along where they apply.',
+    no_home: 'No home in the price book.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
         `elevation ${elevation} on lot ${lot}` +
         (homes > 1 ? `; ${homes} combinations of elevation and lot` : ''),
 
     ratios: ({status, source, automated}: Texts<'status' | 'source'> & {automated: boolean}) =>
-        `Ratios ${automated ? 'of automated underwriting, ' : ''}${status}: ${source}.`,
+        `Ratio limits${automated ? ' of automated underwriting' : ''} (${status}): ${source}.`,
     residual_income: ({status, source}: Texts<'status' | 'source'>) =>
-        `Residual income ${status}: ${source}.`,
+        `Residual income (${status}): ${source}.`,
 };

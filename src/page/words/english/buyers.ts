@@ -4,12 +4,12 @@ import type {Parts, Texts} from '../phrase';
 
 /// What an inquiry says of the buyer and the days, with what is to be known of it.
 const facts = {
-    buyer: 'Name: a label; any will do',
+    buyer: 'Name: any name will do',
     as_of: 'As of: the day of prices and rates',
-    contract: 'Contract',
-    closing: 'Closing',
-    score: 'Credit score: moves rate and insurance',
-    cash: 'Cash there is: in no link and no log',
+    contract: 'Contract date',
+    closing: 'Closing date',
+    score: 'Credit score: changes rate and insurance',
+    cash: 'Available cash: never in a link or log',
     prepared_by: 'Prepared by',
     originator: 'Licensed loan originator',
 };
@@ -23,45 +23,45 @@ export const buyers = {
     open_title: 'Open a buyer',
     closed: ({name}: Parts<'name'>) => rich`${name} is closed and erased from this browser.`,
 
-    copy: 'Copy to a second one',
-    copy_says: 'to try something beside it',
+    copy: 'Make a copy',
+    copy_says: 'to try something else beside it',
     save: 'Save as a file',
-    save_says: 'the whole inquiry, for the command line too',
+    save_says: 'the whole inquiry; the command line reads it too',
     saved: ({file}: Texts<'file'>) =>
-        `Saved as ${file}. The file holds income, debts and cash where the inquiry does: keep it ` +
+        `Saved as ${file}. Income, debts and cash in the inquiry are in the file too. Keep it ` +
         'private.',
     link: 'Copy a link to the home',
     link_says: 'plan, lot and choices; no income, debts, credit score or cash',
     put_away: 'Put away for now',
     put_away_says: 'off the screen; the name stays under Open…',
     close: 'Close this buyer',
-    close_says: 'erases what this browser kept of it',
+    close_says: 'erases it from this browser',
 
     linked: ({where}: Texts<'where'>) =>
-        'A link to this home is on the clipboard: plan, lot and choices alone. No name, income, ' +
-        `debts, credit score or cash is in it. ${where}`,
-    link_opens_here: 'It opens on this computer alone, while quoin runs.',
+        'A link to this home is on the clipboard. It holds the plan, lot and choices. It does not ' +
+        `hold a name, income, debts, credit score or cash. ${where}`,
+    link_opens_here: 'It opens only on this computer, while quoin is running.',
     link_opens_at: ({host}: Texts<'host'>) =>
-        `It opens wherever ${host} can be reached, while quoin runs there.`,
-    link_damaged: 'The link is damaged or was cut off: copy it again, all of it.',
+        `It opens anywhere that can reach ${host}, while quoin is running there.`,
+    link_damaged: 'The link is damaged or was cut off. Copy the whole link again.',
     link_no_book: ({books}: Texts<'books'>) =>
-        `The link is about a price book that is not here. Here is: ${books}.`,
+        `The link is for a price book that is not here. Price books here: ${books}.`,
     link_no_home: ({community}: Texts<'community'>) =>
-        `No home of ${community} can be priced here today.`,
+        `No home in ${community} can be priced here today.`,
     link_name: 'Home from a link',
     from_link: ({score, closing}: Texts<'score' | 'closing'>) =>
-        'From a link: plan, lot and choices. Income, debts, credit score and cash are never in a ' +
-        `link. A score of ${score} and a closing on ${closing} are assumed: set them under This ` +
-        'buyer…',
+        'This home came from a link: its plan, lot and choices. Income, debts, credit score and ' +
+        `cash are never in a link. A score of ${score} and a closing on ${closing} are assumed: ` +
+        'set your own under This buyer…',
 
-    kept: 'Kept in this browser',
+    kept: 'Saved in this browser',
     new_one: 'A new buyer',
     open_file: 'Open an inquiry file…',
     no_books: 'none',
     no_file: ({file}: Texts<'file'>) =>
         `${file} is not an inquiry file: it holds no JSON that can be read.`,
     file_no_book: ({file, books}: Texts<'file' | 'books'>) =>
-        `The price book that ${file} is about is not here. Here is: ${books}.`,
+        `${file} is for a price book that is not here. Price books here: ${books}.`,
     kept_no_book: ({community}: {community: string | null}) =>
         `The price book${community ? ` of ${community}` : ''} is not here.`,
 

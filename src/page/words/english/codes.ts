@@ -35,18 +35,18 @@ const paid_in_cash: Record<Mix['paid_in_cash'], string> = {
 };
 
 const grades: Record<Lot['grade'], string> = {
-    level: 'level ground',
-    garden: 'falls to basement windows',
-    walk_out: 'falls to a basement door',
+    level: 'level lot',
+    garden: 'daylight lot: basement windows',
+    walk_out: 'walk-out lot: basement door',
 };
 
 const standings: Record<Shown['standing'], string> = {
-    included: 'comes with yours',
+    included: 'included with yours',
     free_choice: 'a choice at no cost',
     yours: 'in your home',
-    yours_partly: 'yours in part',
+    yours_partly: 'partly in your home',
     extra: 'extra',
-    unavailable: 'not to be had here',
+    unavailable: 'not available here',
     decor: 'decoration, not for sale',
 };
 
@@ -66,20 +66,20 @@ const entitlements: Record<Entitlement, string> = {
 /// What a rule rests on.
 const grounds: Record<NonNullable<Figure['status']>, string> = {
     published: 'published',
-    from_memory: 'from_memory',
-    common_practice: 'common_practice',
-    sample: 'sample',
+    from_memory: 'from memory',
+    common_practice: 'common practice',
+    sample: 'sample figures',
 };
 
-/// What a month is made of.
+/// What a monthly payment is made of.
 const month_parts: Record<MonthPartKey, string> = {
     principal_and_interest: 'Principal and interest',
     mortgage_insurance: 'Mortgage insurance',
-    property_tax: 'Property tax',
+    property_tax: 'Property taxes',
     homeowners_insurance: "Homeowner's insurance",
     flood_insurance: 'Flood insurance',
     wind_insurance: 'Wind insurance',
-    association_dues: 'Association dues',
+    association_dues: 'HOA dues',
     district_charges: 'District charges',
 };
 

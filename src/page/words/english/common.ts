@@ -4,17 +4,17 @@ import type {Marks, Parts, Texts} from '../phrase';
 
 export const common = {
     contract_price: 'Contract price',
-    a_month: 'A month',
-    note_rate: 'Note rate',
+    a_month: 'Monthly payment',
+    note_rate: 'Interest rate',
     apr: 'APR',
     apr_not_found: 'not found',
     cash_to_close: 'Cash to close',
-    back_at_closing: 'Back at closing', ///< deposits of more than the closing takes
-    all_cash_needed: 'All cash needed',
+    back_at_closing: 'Cash back at closing', ///< deposits of more than the closing takes
+    all_cash_needed: 'Cash needed',
     down_payment: 'Down payment',
-    loan: 'Loan',
+    loan: 'Loan amount',
     points: 'Points',
-    term: 'Term',
+    term: 'Loan term',
     mortgage_insurance: 'Mortgage insurance',
     yours: 'yours',
     no_cost: 'no cost',
@@ -42,14 +42,17 @@ export const common = {
     home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
         rich`${plan} on lot ${lot}, contract price ${price}.`,
 
-    not_to_be_had: 'not to be had',
-    refused: ({why}: Texts<'why'>) => `Not to be had: ${why}`,
-    refused_beside: ({why}: Texts<'why'>) => `not to be had: ${why}`,
+    not_to_be_had: 'not available',
+    refused: ({why}: Texts<'why'>) => `Not available: ${why}`,
+    refused_beside: ({why}: Texts<'why'>) => `not available: ${why}`,
     wrong: ({found, expected}: Texts<'found' | 'expected'>) => `${found}; expected: ${expected}`,
     because: ({name, why}: Texts<'name' | 'why'>) => `${name} (${why})`,
     numbered: ({name, number}: {name: string; number: number}) => `${name} (${number})`,
-    /// An option with its level, an incentive with its use.
+    /// An option with its choice, an incentive with its use.
     with_form: ({name, form}: Texts<'name' | 'form'>) => `${name}: ${form}`,
     with_form_marked: ({name, form}: Parts<'name' | 'form'>) => rich`${name}: ${form}`,
-    and: (each: string[]) => each.join(' and '),
+    and: (each: string[]) =>
+        each.length > 2
+            ? `${each.slice(0, -1).join(', ')} and ${each[each.length - 1]}`
+            : each.join(' and '),
 };

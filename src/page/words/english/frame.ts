@@ -4,8 +4,8 @@ import type {Marks, Texts} from '../phrase';
 
 const views = {
     tour: {name: 'Tour', says: 'room by room'},
-    loans: {name: 'Loans', says: 'ways to pay'},
-    budget: {name: 'Budget', says: 'what it takes'},
+    loans: {name: 'Loans', says: 'side by side'},
+    budget: {name: 'Budget', says: 'what you can afford'},
     site: {name: 'Site', says: 'lots and plans'},
     schedule: {name: 'Schedule', says: 'year by year'},
     sheet: {name: 'Sheet', says: 'to print'},
@@ -13,51 +13,53 @@ const views = {
 };
 
 export const frame = {
+    own_name: 'English',
+    languages_label: 'Language',
     views,
     views_label: 'Views',
     title: ({buyer, community}: Texts<'buyer' | 'community'>) => `${buyer}, ${community} – quoin`,
-    skip: 'To the content',
+    skip: 'Skip to the content',
     book: ({builder, version}: Texts<'builder' | 'version'>) => `${builder}. Price book ${version}`,
     book_ended: ({on}: Texts<'on'>) => `ended on ${on}`,
     opening: 'Opening the price book…',
-    working: 'Working out the home…',
-    comes_back: 'The home comes back here once that is settled.',
+    working: 'Pricing the home…',
+    comes_back: 'The home comes back here once that is fixed.',
 
     gone:
-        'The quoin program does not answer. Start it again where it was started (quoin serve); ' +
-        'this page goes on by itself. Nothing you typed is lost.',
-    keeps_nothing: 'This browser keeps nothing: save the buyer to a file before you leave.',
+        'The quoin program does not answer. Start it again where it was started (quoin serve), ' +
+        'and this page goes on by itself. Nothing you typed is lost.',
+    keeps_nothing: 'This browser cannot save anything. Save the buyer as a file before you leave.',
     nothing_changed: ({why}: Texts<'why'>) => `Nothing was changed: ${why}.`,
     found_expected: ({found, expected}: Texts<'found' | 'expected'>) => `${found}: ${expected}`,
-    stale: 'The figures below are of before this change. What is in the way:',
-    no_answer: 'This inquiry cannot be answered as it is. What is in the way:',
+    stale: 'The figures below are from before this change. What to fix:',
+    no_answer: 'This inquiry cannot be answered as it is. What to fix:',
     problem: ({found, expected, advice}: Texts<'found' | 'expected' | 'advice'>) =>
         `${found}. ${expected && `Expected: ${expected}. `}${advice}`,
-    refused: 'refused',
+    refused: 'The program could not make this file.',
 
     code_title: 'Access code',
     code_asked:
-        'This program listens beyond its own machine, so it asks for the code it printed when it ' +
-        'was started.',
+        'Other computers can reach this program, so it asks for a code. It printed the code when ' +
+        'it started.',
     code_wrong:
-        'The code that was given is not this one. It stands after #code= in the address that the ' +
-        'program printed; a new start of the program makes a new one.',
+        'That is not the right code. Look for it after #code= in the address that the program ' +
+        'printed. Each start of the program makes a new code.',
     code: 'Code',
     code_open: 'Open',
 
     whose_home: 'Whose home?',
     no_home: 'No home to show yet',
     no_home_why:
-        'The folder that quoin serves has no price book that a home can be priced from: no free ' +
-        'lot that a plan fits, or no rates in force on its days. Start quoin serve without a ' +
-        'folder to see the examples.',
+        'No price book in the folder that quoin serves has a home to price. A home needs an ' +
+        'available lot that a plan fits, and rates in force on its days. To see the examples, ' +
+        'start quoin serve without a folder.',
 
-    bar_label: 'What the home comes to',
-    in_hand: 'Way to pay in hand',
+    bar_label: 'Price, payment and cash of this home',
+    in_hand: 'Loan shown',
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
-    figures_under: ({loan}: Texts<'loan'>) => `Figures under ${loan}`,
-    untouched: 'Touch anything to put it in or take it out: what it changes stands here.',
+    figures_under: ({loan}: Texts<'loan'>) => `Figures for ${loan}`,
+    untouched: 'Choose anything to add it or take it out. What it changes shows here.',
     /// What the last touch changed: a month and cash are not told where there is no loan.
     changed: ({
         month,
@@ -71,9 +73,9 @@ export const frame = {
         at_closing: string | null;
     } & Marks<'roomy'>) =>
         rich`${month && `${month} a month, `}${price} in price${cash && `, ${cash} cash`}${
-            at_closing && roomy(` (${at_closing} at the closing)`)
+            at_closing && roomy(` (${at_closing} at closing)`)
         }`,
 
-    whole_name: 'The whole name',
+    whole_name: 'Full name',
     what_to_know: 'What to know',
 };

@@ -1,0 +1,2 @@
+// Told in English so far.
+export {tour} from '../english/tour';

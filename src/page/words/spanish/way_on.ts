@@ -1,0 +1,2 @@
+// Told in English so far.
+export {way_on} from '../english/way_on';
