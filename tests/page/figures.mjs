@@ -53,10 +53,10 @@ async function bar_is(page, cases, name) {
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
-        ['rate', `${tour.scenario.terms.rate}% note rate`],
+        ['rate', `${tour.scenario.terms.rate}% interest rate`],
         ['APR', `APR ${tour.scenario.terms.apr}%`],
         ['down payment', `(${tour.scenario.terms.down_percent}%)`],
-        ['not an offer', 'not an approval or an offer to lend'],
+        ['not an offer', 'Not an approval or an offer to lend'],
     ]) {
         check(
             `${name}: ${what} beside the month`,
@@ -94,8 +94,8 @@ export async function an_estimate_says_so_beside_every_payment({server, context}
             );
             const words = plain_spaces(await page.textContent(part)).toLowerCase();
             for (const beside of [
-                'estimate as of 24 november 2026',
-                'rates of 20 november 2026',
+                'estimate as of november 24, 2026',
+                'rates from november 20, 2026',
                 'not an approval',
                 'apr',
                 'years',
@@ -202,7 +202,7 @@ export async function figures_under_other_loans({cases, server, context}) {
     await page.click('.add-loan');
     await settled(page);
     equal(
-        'another way to pay',
+        'another loan',
         (await kept(page)).inquiry.scenarios.length,
         inquiry.scenarios.length + 1,
     );

@@ -242,7 +242,12 @@ function facts_of(option: Option): string[] {
     }
     if (option.agreed) facts.push(say.options.agreed);
     if (option.cutoff) facts.push(say.options.choose_before({stage: option.cutoff}));
-    if (option.work.length > 0) facts.push(say.options.work({trades: option.work.join(', ')}));
+    if (option.work.length > 0)
+        facts.push(
+            say.options.work({
+                trades: option.work.map((one) => say.options.trades[one]).join(', '),
+            }),
+        );
     return facts;
 }
 

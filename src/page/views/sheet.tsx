@@ -1,7 +1,18 @@
-// The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
+// The sheet to print: the home line by line, its month with every loan, cash, cautions.
 import {months_of, parts_of} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
-import {brief, date, dollars, is_zero, percent, plain, term} from '../figures';
+import {
+    brief,
+    closing_amount,
+    closing_name,
+    date,
+    dollars,
+    is_zero,
+    percent,
+    plain,
+    term,
+    unsigned,
+} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -175,7 +186,7 @@ function Months({answer}: {answer: Quote}) {
         [say.common.loan, (one) => cell(one, dollars(one.loan))],
         [
             say.common.cash_to_close,
-            (one) => cell(one, one.available ? dollars(one.cash.to_close) : ''),
+            (one) => cell(one, one.available ? closing_amount(one.cash.to_close) : ''),
         ],
         [
             say.common.all_cash_needed,
@@ -307,8 +318,8 @@ function CashPart({cash}: {cash: Cash}) {
                             </tr>
                         )}
                         <tr class="total">
-                            <th scope="row">{say.sheet.cash.to_bring}</th>
-                            <td class="amount">{dollars(amounts.to_close)}</td>
+                            <th scope="row">{closing_name(amounts.to_close)}</th>
+                            <td class="amount">{unsigned(amounts.to_close)}</td>
                         </tr>
                     </tbody>
                 </table>
@@ -318,7 +329,7 @@ function CashPart({cash}: {cash: Cash}) {
                         {cash.calendar.map((day, i) => (
                             <tr key={i}>
                                 <td>{say.sheet.cash.due({on: date(day.date), what: day.words})}</td>
-                                <td class="amount">{dollars(day.amount)}</td>
+                                <td class="amount">{closing_amount(day.amount)}</td>
                             </tr>
                         ))}
                     </tbody>
