@@ -95,7 +95,7 @@ export async function an_estimate_says_so_beside_every_payment({server, context}
             const words = plain_spaces(await page.textContent(part)).toLowerCase();
             for (const beside of [
                 'estimate as of november 24, 2026',
-                'rates from november 20, 2026',
+                'rates of november 20, 2026',
                 'not an approval',
                 'apr',
                 'years',

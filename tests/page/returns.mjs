@@ -280,7 +280,7 @@ export async function a_price_book_that_moved_on({cases, context}) {
     });
     check(
         'prices that ended, by name',
-        ended.includes('The prices for Oxbarrow Meadow ended on November 22, 2026'),
+        ended.includes('The prices of Oxbarrow Meadow ended on November 22, 2026'),
         ended,
     );
     equal('never dated back by itself', (await kept(page)).inquiry.as_of, '2026-11-24');

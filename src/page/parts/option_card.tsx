@@ -296,7 +296,7 @@ function later_words({later, quantity}: Option): string {
     const {estimate, each, note} = later!;
     const told = {estimate: short(estimate), note};
     if (!each) return say.options.later(told);
-    return say.options.later_each({...told, unit: quantity && unit_of(quantity)});
+    return say.options.later_each({...told, unit: quantity?.unit ?? 'each'});
 }
 
 export function OptionCard({option}: {option: Option}) {

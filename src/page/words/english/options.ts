@@ -1,6 +1,7 @@
 // An option: what a touch on it adds and changes, its number, its budget, what is known of it.
 import {rich} from '../phrase';
 import type {Option} from '../../answers';
+import type {Unit} from './codes';
 import type {Marks, Parts, Texts} from '../phrase';
 
 /// Trades that need a permit or a license, as they stand before "work".
@@ -9,6 +10,13 @@ const trades: Record<Option['work'][number], string> = {
     wiring: 'electrical',
     plumbing: 'plumbing',
     structure: 'structural',
+};
+
+/// One of what is counted.
+const per: Record<Unit, string> = {
+    each: ' each',
+    sq_ft: ' per sq ft',
+    linear_ft: ' per linear ft',
 };
 
 export const options = {
@@ -44,8 +52,8 @@ export const options = {
     brings: ({parts}: Texts<'parts'>) => `Comes with: ${parts}`,
     later: ({estimate, note}: Texts<'estimate' | 'note'>) =>
         `Later, after closing: about ${estimate}. ${note}`,
-    later_each: ({estimate, unit, note}: Texts<'estimate' | 'note'> & {unit: string | null}) =>
-        `Later, after closing: about ${estimate}${unit ? ` per ${unit}` : ' each'}. ${note}`,
+    later_each: ({estimate, unit, note}: Texts<'estimate' | 'note'> & {unit: Unit}) =>
+        `Later, after closing: about ${estimate}${per[unit]}. ${note}`,
 
     /// What the last touch did.
     taken_out: ({name}: Texts<'name'>) => `${name}: removed`,

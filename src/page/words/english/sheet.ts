@@ -32,7 +32,7 @@ const home = {
         | 'originator'
     > & {samples: boolean}) =>
         `As of ${as_of}. Price book ${version}, good through ${expires}. Contract date: ` +
-        `${contract}. Closing date: ${closing}. Rates from ${rates}, by ${lender}` +
+        `${contract}. Closing date: ${closing}. Rates of ${rates} from ${lender}` +
         `${samples ? ' (sample figures)' : ''}. Prepared by ${prepared_by}. Licensed loan ` +
         `originator: ${originator}.`,
 

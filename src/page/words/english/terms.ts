@@ -37,7 +37,7 @@ export const terms = {
         (change ? `; ${change}` : ''),
     /// What every payment and rate beside it is.
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
-        `Estimate as of ${as_of}, with rates from ${rates}. Not an approval or an offer to lend.`,
+        `Estimate as of ${as_of}, with rates of ${rates}. Not an approval or an offer to lend.`,
     /// A sentence about a loan, with its terms.
     beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
     of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>

@@ -4,9 +4,9 @@ import type {Marks, Parts, Texts} from '../phrase';
 
 export const way_on = {
     prices_ended: ({community, on}: Texts<'community' | 'on'>) =>
-        `The prices for ${community} ended on ${on}.`,
+        `The prices of ${community} ended on ${on}.`,
     prices_began: ({community, on}: Texts<'community' | 'on'>) =>
-        `Today's prices for ${community} began on ${on}.`,
+        `Today's prices of ${community} began on ${on}.`,
 
     no_longer_sold: ({names, strong}: Parts<'names'> & Marks<'strong'>) =>
         rich`${strong('No longer sold:')} ${names}.`,
