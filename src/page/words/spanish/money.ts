@@ -128,7 +128,7 @@ export const money = {
         estimate,
         cap,
     }: Parts<'loan' | 'month' | 'closing' | 'terms' | 'estimate' | 'cap'>) =>
-        rich`${loan}, sin el dinero: ${month} al mes; ${closing}. Condiciones: ${terms}. ${estimate} ${cap}`,
+        rich`${loan}, sin el dinero: ${month} al mes; ${closing}. ${terms}. ${estimate} ${cap}`,
     all_cash_down:
         'El pago inicial toma todo el efectivo que usted tiene, sin importar cómo se reparta el ' +
         'dinero.',

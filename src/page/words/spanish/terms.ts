@@ -1,5 +1,4 @@
 // The terms that stand beside every payment, and which way the cash goes at closing.
-import {capital} from '../phrase';
 import type {Texts} from '../phrase';
 
 export const terms = {
@@ -31,14 +30,14 @@ export const terms = {
         extra: string | null;
         change: string | null;
     }) =>
-        `tasa de interés de ${rate}, ${points} puntos, ${apr ? `APR de ${apr}` : 'APR no hallada'}, ` +
-        `${term}, pago inicial de ${down} (${down_percent})` +
+        `${rate} de tasa de interés, ${points} puntos, ${apr ? `APR de ${apr}` : 'APR no hallada'}, ` +
+        `${term}, ${down} de pago inicial (${down_percent})` +
         (extra ? `, ${extra} de capital adicional al mes por decisión propia` : '') +
         (change ? `; ${change}` : ''),
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
         `Estimación al ${as_of}, con tasas del ${rates}. No es una aprobación ni una oferta de ` +
         'préstamo.',
-    beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${capital(terms)}. ${estimate}`,
+    beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
     of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>
         `${loan}: ${terms}. ${estimate}`,
 

@@ -1,5 +1,4 @@
 // The wishes: the list of them, and which fit within the limits.
-import {capital} from '../phrase';
 import type {Texts} from '../phrase';
 
 const list = {
@@ -66,7 +65,7 @@ export const wishes = {
         estimate,
     }: Texts<'price' | 'month' | 'cash' | 'terms' | 'estimate'>) =>
         `La vivienda entonces: precio del contrato de ${price}, ${month} al mes, ${cash} de ` +
-        `efectivo necesario. ${capital(terms)}. ${estimate}`,
+        `efectivo necesario. ${terms}. ${estimate}`,
     proven: 'Comprobado: ninguna otra combinación tiene más valor.',
     best_so_far: ({most, worth}: Texts<'most' | 'worth'>) =>
         `Lo mejor hasta ahora: esta combinación tiene un valor de ${worth}. Ninguna puede tener ` +
