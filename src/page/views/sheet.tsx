@@ -277,6 +277,16 @@ const cash_parts = [
     'temporary_buydown',
 ] as const;
 
+/// A row of them: its words, and its amount, which takes off what a lender gives.
+function cash_part({scenario}: Cash, key: (typeof cash_parts)[number]): [string, string] {
+    const amount = scenario.cash[key];
+    const words = say.sheet.cash;
+    if (key === 'points' && amount.startsWith('-')) return [words.lender_credit, unsigned(amount)];
+    return key === 'upfront_fee_in_cash' && scenario.mortgage_insurance.paid_up
+        ? [words.fee_in_cash({fee: scenario.upfront_fee.name}), dollars(amount)]
+        : [words[key], dollars(amount)];
+}
+
 function CashPart({cash}: {cash: Cash}) {
     if (!cash.scenario.available) return null;
     const amounts = cash.scenario.cash;
@@ -288,19 +298,15 @@ function CashPart({cash}: {cash: Cash}) {
                     <tbody>
                         {cash_parts
                             .filter((key) => !is_zero(amounts[key]))
-                            .map((key) => (
-                                <tr key={key}>
-                                    <td>
-                                        {key === 'upfront_fee_in_cash' &&
-                                        cash.scenario.mortgage_insurance.paid_up
-                                            ? say.sheet.cash.fee_in_cash({
-                                                  fee: cash.scenario.upfront_fee.name,
-                                              })
-                                            : say.sheet.cash[key]}
-                                    </td>
-                                    <td class="amount">{dollars(amounts[key])}</td>
-                                </tr>
-                            ))}
+                            .map((key) => {
+                                const [words, amount] = cash_part(cash, key);
+                                return (
+                                    <tr key={key}>
+                                        <td>{words}</td>
+                                        <td class="amount">{amount}</td>
+                                    </tr>
+                                );
+                            })}
                         {!is_zero(amounts.credits) && (
                             <tr>
                                 <td>{say.sheet.cash.credits}</td>

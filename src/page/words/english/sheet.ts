@@ -31,7 +31,7 @@ const home = {
         | 'prepared_by'
         | 'originator'
     > & {samples: boolean}) =>
-        `As of ${as_of}. Price book ${version}, good through ${expires}. Contract date: ` +
+        `Estimate as of ${as_of}. Price book ${version}, good through ${expires}. Contract date: ` +
         `${contract}. Closing date: ${closing}. Rates of ${rates} from ${lender}` +
         `${samples ? ' (sample figures)' : ''}. Prepared by ${prepared_by}. Licensed loan ` +
         `originator: ${originator}.`,
@@ -70,6 +70,7 @@ const cash = {
     upfront_fee_in_cash: 'Upfront fee in cash',
     fee_in_cash: ({fee}: Texts<'fee'>) => `${fee}, in cash`,
     points: 'Points',
+    lender_credit: 'Less the lender credit',
     principal_reduction: 'Principal reduction',
     closing_costs: 'Closing costs',
     prepaid_interest: 'Prepaid interest',

@@ -31,7 +31,7 @@ const home = {
         | 'prepared_by'
         | 'originator'
     > & {samples: boolean}) =>
-        `Cifras al ${as_of}. Lista de precios ${version}, válida hasta el ${expires}. Fecha del ` +
+        `Estimación al ${as_of}. Lista de precios ${version}, válida hasta el ${expires}. Fecha del ` +
         `contrato: ${contract}. Fecha del cierre: ${closing}. Tasas del ${rates}, de ${lender}` +
         `${samples ? ' (cifras de muestra)' : ''}. Preparado por ${prepared_by}. Originador de ` +
         `préstamos con licencia: ${originator}.`,
@@ -70,6 +70,7 @@ const cash = {
     upfront_fee_in_cash: 'Cargo inicial en efectivo',
     fee_in_cash: ({fee}: Texts<'fee'>) => `${fee}, en efectivo`,
     points: 'Puntos',
+    lender_credit: 'Menos el crédito del prestamista',
     principal_reduction: 'Reducción del capital',
     closing_costs: 'Costos de cierre',
     prepaid_interest: 'Intereses prepagados',

@@ -41,7 +41,7 @@ export const terms = {
     of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>
         `${loan}: ${terms}. ${estimate}`,
 
-    to_close: ({amount}: Texts<'amount'>) => `${amount} de efectivo para el cierre`,
+    to_close: ({amount}: Texts<'amount'>) => `${amount} para el cierre`,
     back_at_closing: ({amount}: Texts<'amount'>) => `recibe ${amount} en el cierre`,
     back: ({amount}: Texts<'amount'>) => `recibe ${amount}`,
 };
