@@ -37,6 +37,19 @@ export function closing_name(to_close: string | null | undefined): string {
     return to_close?.startsWith('-') ? say.common.back_at_closing : say.common.cash_to_close;
 }
 
+/// The cash to close in a row of its own, with words where it comes back.
+export function closing_words(to_close: string): string {
+    const amount = unsigned(to_close);
+    const {back_at_closing, to_close: takes} = say.terms;
+    return to_close.startsWith('-') ? back_at_closing({amount}) : takes({amount});
+}
+
+/// The same among amounts of cash to close.
+export function closing_amount(to_close: string): string {
+    const amount = unsigned(to_close);
+    return to_close.startsWith('-') ? say.terms.back({amount}) : amount;
+}
+
 export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }

@@ -67,11 +67,24 @@ struct EndWords {
     Phrase<> untold;
 };
 
+/// Of the local server.
+struct ServeWords {
+    Phrase<int, int> serves; ///< price books, inquiries
+    Phrase<> address_is_open;
+    Phrase<> no_page;
+    Phrase<> no_browser;
+    Phrase<> how_to_end;
+    Phrase<> left_out;
+    Phrase<> ended;
+    Phrase<Text> faults; ///< how many
+};
+
 struct AppsWords {
     PlainWords plain;
     CheckingWords checking;
     SearchWords search;
     FirstWords first;
+    ServeWords serve;
     EndWords end;
     Phrase<Text> written; ///< a file
 };

@@ -27,6 +27,9 @@ const money = (amount) => {
     return `${amount.startsWith('-') ? '−' : ''}$${grouped}.${cents}`;
 };
 
+/// Cash to close, of which no less than none is told: what comes back is said in words.
+const closing = (amount) => money(amount.replace('-', ''));
+
 /// Until a part of the page reads as it should.
 const reads = (page, where, text) =>
     until(
@@ -89,7 +92,7 @@ async function reach_is(page, answer, name) {
             `${name}: month, rate, APR, term and down payment beside ${one.terms.name}`,
             [
                 `${money(one.scenario.monthly.total)} a month`,
-                `${one.terms.rate}% note rate`,
+                `${one.terms.rate}% interest rate`,
                 `APR ${one.terms.apr}%`,
                 `${one.terms.months / 12} years`,
                 `${money(one.terms.down_payment)} down`,
@@ -176,19 +179,19 @@ export async function budget_credit_is_the_command_lines({cases, server, context
         ['18250', false, '4'],
     ]) {
         await type(page, 'The builder gives', amount);
-        await type(page, 'Years that the cost is looked at over', years);
+        await type(page, 'Years to look at the cost over', years);
         await page.getByLabel('In place of the incentives').setChecked(instead);
         const answer = ask(cases, 'credit', inquiry, credit_options(hand, amount, instead, years));
         const one = of_hand(answer, hand);
         const name = `credit of ${amount}${instead ? ' instead' : ''}`;
         await reads(page, '.bests .segment:nth-child(1)', money(one.lowest_payment.monthly_now));
-        await reads(page, '.bests .segment:nth-child(2)', money(one.least_cash.cash_to_close));
+        await reads(page, '.bests .segment:nth-child(2)', closing(one.least_cash.cash_to_close));
         await reads(
             page,
             '.bests .segment:nth-child(3)',
             money(one.least_cost.cost_over_asked_years),
         );
-        await reads(page, '.mixes tbody tr:first-child', money(one.without.cash_to_close));
+        await reads(page, '.mixes tbody tr:first-child', closing(one.without.cash_to_close));
         equal(
             `${name}: a dot for each split`,
             await page.locator('.mark.dot').count(),
@@ -286,9 +289,8 @@ export async function budget_later_of_several_is_the_command_lines({cases, serve
 /// The bar reads what a split of the money promised.
 async function put_to_use(page, mix, name) {
     await page.click('.split-card .main-button:not([disabled])');
-    await reads(page, '.last', "The builder's money used so");
-    const unsigned = mix.cash_to_close.replace('-', ''); // what comes back is said in words
-    await reads(page, '.bar [data-figure="cash.to_close"]', money(unsigned));
+    await reads(page, '.last', "Builder's money used this way");
+    await reads(page, '.bar [data-figure="cash.to_close"]', closing(mix.cash_to_close));
     check(`${name}: the bar has the cash it promised`, true);
 }
 
@@ -298,9 +300,9 @@ export async function budget_money_put_to_use({cases, server, context}) {
     const asked = async (amount, instead) =>
         of_hand(ask(cases, 'credit', inquiry, credit_options(hand, amount, instead)), hand);
     await page.click('.mix-button:text-is("All to closing costs and prepaids")');
-    await reads(page, '.split-card', 'as it is used now');
+    await reads(page, '.split-card', 'used this way now');
     await page.click('.mix-button:text-is("All to points")');
-    await reads(page, '.split-card', 'does not let its incentive be used so');
+    await reads(page, '.split-card', 'does not let you use its incentive this way');
     await page.click('.mix-button:text-is("All off the price")');
     const off = (await asked('7500.00', true)).each_use[0].mix;
     await put_to_use(page, off, 'off the price');
@@ -315,7 +317,7 @@ export async function budget_money_put_to_use({cases, server, context}) {
     await type(page, 'The builder gives', '7000');
     const points = (await asked('7000', false)).each_use.find((one) => one.use === 'points').mix;
     await page.click('.mix-button:text-is("All to points")');
-    await reads(page, '.split-card', money(points.cash_to_close));
+    await reads(page, '.split-card', closing(points.cash_to_close));
     await put_to_use(page, points, 'points on top');
     const now = (await kept(page)).inquiry;
     equal('as a credit', now.credits[0].amount, points.pays.points);
@@ -348,8 +350,8 @@ export async function budget_money_pays_a_premium({cases, server, context}) {
         equal(`${name}: ${member}`, now[member], value);
         const uses = written.credits.map((one) => one.uses.join()).join('; ');
         equal(`${name}: one credit`, uses, 'upfront_fee');
-        await page.click('button:text-is("Take it out again")');
-        await reads(page, '.last', 'taken out again');
+        await page.click('button:text-is("Stop using it")');
+        await reads(page, '.last', 'no longer used');
         equal(
             `${name}: as it was`,
             JSON.stringify((await kept(page)).inquiry),
@@ -374,11 +376,11 @@ export async function budget_money_used_again_takes_the_place(task) {
     await split(page, 'All to points');
     await put_to_use(page, mix('points'), 'points');
     const points = await now();
-    await reads(page, '.split-card', 'as it is used now');
+    await reads(page, '.split-card', 'used this way now');
     await split(page, 'All to closing costs and prepaids');
     await page.waitForSelector('.split-card .main-button:not([disabled])');
     await split(page, 'All to points');
-    await reads(page, '.split-card', 'as it is used now');
+    await reads(page, '.split-card', 'used this way now');
     equal('the same again changes nothing', JSON.stringify(await now()), JSON.stringify(points));
     await split(page, 'All to closing costs and prepaids');
     await put_to_use(page, mix('costs'), 'costs in place of points');
@@ -394,15 +396,15 @@ export async function budget_money_used_again_takes_the_place(task) {
     await page.click('.steps button:text-is("Undo")');
     await reads(page, '.last', 'One step back');
     await split(page, 'All to points');
-    await reads(page, '.split-card', 'as it is used now');
+    await reads(page, '.split-card', 'used this way now');
     await page.reload();
     await view(page, 'Budget');
     await split(page, 'All off the price');
     await page.getByLabel('In place of the incentives').setChecked(true);
     await put_to_use(page, mix('off_price', true), 'off the price in place of points');
     equal('no credit is left', (await now()).credits, undefined);
-    await page.click('button:text-is("Take it out again")');
-    await reads(page, '.last', 'taken out again');
+    await page.click('button:text-is("Stop using it")');
+    await reads(page, '.last', 'no longer used');
     equal('as it was', JSON.stringify(await now()), JSON.stringify(inquiry));
     await a_file_with_the_money_in_it(task, costs, hand, mix('buydown_1_0'));
 }

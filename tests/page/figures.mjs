@@ -53,10 +53,10 @@ async function bar_is(page, cases, name) {
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
-        ['rate', `${tour.scenario.terms.rate}% note rate`],
+        ['rate', `${tour.scenario.terms.rate}% interest rate`],
         ['APR', `APR ${tour.scenario.terms.apr}%`],
         ['down payment', `(${tour.scenario.terms.down_percent}%)`],
-        ['not an offer', 'not an approval or an offer to lend'],
+        ['not an offer', 'Not an approval or an offer to lend'],
     ]) {
         check(
             `${name}: ${what} beside the month`,
@@ -202,7 +202,7 @@ export async function figures_under_other_loans({cases, server, context}) {
     await page.click('.add-loan');
     await settled(page);
     equal(
-        'another way to pay',
+        'another loan',
         (await kept(page)).inquiry.scenarios.length,
         inquiry.scenarios.length + 1,
     );

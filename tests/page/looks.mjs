@@ -150,7 +150,7 @@ export async function on_paper({server, context}) {
             month,
             'APR',
             'not an approval',
-            'To bring to the closing',
+            'Cash to close',
             'permit',
             'You may choose any lender',
             'Licensed loan originator',

@@ -267,7 +267,7 @@ export async function a_price_book_that_moved_on({cases, context}) {
         ['the new cash', tour.scenario.cash.to_close],
     ])
         check(`${name} is told`, shown.has(bare(amount)), `${amount}: ${cells.join(' ')}`);
-    check('its terms stand beside', /APR .* not an approval/.test(words), words);
+    check('its terms stand beside', /APR .* Not an approval/.test(words), words);
     await page.click('.view:has(.view-name:text-is("Loans"))');
     check('no view is blank', (await page.textContent('.main')).trim().length > 30);
     await page.click('.way-on .main-button:text-is("Leave them out and go on")');

@@ -63,13 +63,13 @@ export async function what_excludes_bites({server, context}) {
     const porch = page.locator('.row:has(.row-title:text-is("Screened porch, 14 x 14 ft"))');
     check(
         'says what it takes the place of',
-        (await porch.textContent()).includes('takes the place of: Rear deck'),
+        (await porch.textContent()).includes('replaces: Rear deck'),
     );
     await porch.locator('input').click();
     await settled(page);
     const ids = option_ids((await kept(page)).inquiry);
     check('the deck has gone', !ids.includes('deck'), ids.join());
-    check('the bar says so', (await page.textContent('.last')).includes('instead of Rear deck'));
+    check('the bar says so', (await page.textContent('.last')).includes('replaced: Rear deck'));
     check(
         'what cannot be had is listed with its reason',
         (await page.textContent('.barred')).includes('only on elevation'),
@@ -99,7 +99,7 @@ export async function another_lot_and_plan({server, context}) {
     check(
         'says beforehand what would fall out',
         (await page.textContent('.row:has(.row-title:text-is("Lot 12"))')).includes(
-            'would be left behind',
+            'would be removed',
         ),
     );
     await page.locator('.row:has(.row-title:text-is("Lot 12")) input').click();

@@ -60,10 +60,13 @@ export async function wishes_that_fit({cases, server, context}) {
         ['9000', '200000', false],
     ]) {
         const where = `${monthly} a month, ${cash}${lots ? ', every lot' : ''}`;
-        await type(page, 'A month may come to', monthly);
-        await type(page, 'All the cash may come to', cash);
-        if (lots !== (await page.getByLabel('On every free lot that the plan fits').isChecked())) {
-            await page.getByLabel('On every free lot that the plan fits').click();
+        await type(page, 'Monthly payment, at most', monthly);
+        await type(page, 'Cash needed, at most', cash);
+        if (
+            lots !==
+            (await page.getByLabel('On every available lot that the plan fits').isChecked())
+        ) {
+            await page.getByLabel('On every available lot that the plan fits').click();
         }
         const {answer, home} = await fits(page, cases, monthly, cash, lots);
         await all_known(page, '.fit', numbers_in(answer), where);
@@ -91,11 +94,11 @@ export async function wishes_that_fit({cases, server, context}) {
 export async function wishes_are_put_in_and_taken_back({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await type(page, 'A month may come to', '4150');
-    await type(page, 'All the cash may come to', '60000');
+    await type(page, 'Monthly payment, at most', '4150');
+    await type(page, 'Cash needed, at most', '60000');
     const before = (await kept(page)).inquiry;
     const {home} = await fits(page, cases, '4150', '60000');
-    await page.click('button:text-is("Put these into the home")');
+    await page.click('button:text-is("Add these to the home")');
     await until(
         page,
         (price) =>
@@ -128,35 +131,35 @@ export async function wishes_are_changed({server, context}) {
     await settled(page);
     equal('from the tour', (await wishes(page)).join(), [...first, 'irrigation'].join());
     await view(page, 'Budget');
-    await field(page, 'Lawn irrigation: dearer').click();
+    await field(page, 'Lawn irrigation: higher on the list').click();
     await settled(page);
-    equal('dearer', (await wishes(page)).at(-2), 'irrigation');
+    equal('higher', (await wishes(page)).at(-2), 'irrigation');
     await page.locator('.wish:has-text("Lawn irrigation") .tick-box input').click();
     await settled(page);
     const now = (await kept(page)).inquiry.wishes;
     equal('must have', now.find((one) => one.option === 'irrigation').must, true);
     equal('ranks run from one', now.map((one) => one.rank).join(), now.map((_, i) => i + 1).join());
-    await type(page, 'Worth of Lawn irrigation', 'much');
+    await type(page, 'Worth: Lawn irrigation', 'much');
     await until(page, () => document.querySelector('.wish .wrong') !== null);
     check(
         'a worth that is none is told',
         (await page.textContent('.wish .wrong')).includes('much'),
         await page.textContent('.wish .wrong'),
     );
-    await type(page, 'Worth of Lawn irrigation', '7.5');
+    await type(page, 'Worth: Lawn irrigation', '7.5');
     await until(page, () => document.querySelector('.wish .wrong') === null);
-    await field(page, 'Take Lawn irrigation off').click();
+    await field(page, 'Remove: Lawn irrigation').click();
     await settled(page);
     equal('off the list', (await wishes(page)).join(), first.join());
     for (let left = (await wishes(page)).length; left > 0; --left) {
-        await page.locator('.wish button[aria-label^="Take "]').first().click();
+        await page.locator('.wish button[aria-label^="Remove: "]').first().click();
         await settled(page);
     }
     check(
         'an empty list says what to do',
-        (await page.textContent('.budget-page')).includes('No wish yet'),
+        (await page.textContent('.budget-page')).includes('No wishes yet'),
     );
-    await page.click('button:text-is("Add to the wishes")');
+    await page.click('button:text-is("Add to the wish list")');
     await settled(page);
     equal('added here', (await wishes(page)).length, 1);
 }
@@ -165,12 +168,12 @@ export async function wishes_by_key({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
     const first = await wishes(page);
-    await page.locator('.wish-moves button[aria-label$="less dear"]').first().focus();
+    await page.locator('.wish-moves button[aria-label$="lower on the list"]').first().focus();
     await page.keyboard.press('Enter');
     await settled(page);
     equal('moved by key', (await wishes(page)).slice(0, 2).join(), [first[1], first[0]].join());
     const focus = await page.evaluate(() => document.activeElement.getAttribute('aria-label'));
-    check('the focus goes with the wish', focus?.endsWith('less dear'), focus);
+    check('the focus goes with the wish', focus?.endsWith('lower on the list'), focus);
     await page.keyboard.press('Enter');
     await settled(page);
     equal('and again', (await wishes(page))[2], first[0]);
@@ -185,12 +188,12 @@ export async function wishes_keep_shared_ranks_and_quantities({server, context})
     await settled(page);
     equal('a must-have changes no rank', await ranks(), before);
     await page.selectOption('.wish-add select', 'garage-opener');
-    await page.click('button:text-is("Add to the wishes")');
+    await page.click('button:text-is("Add to the wish list")');
     await settled(page);
-    await type(page, 'How much of Garage door opener', '2');
+    await type(page, 'Quantity: Garage door opener', '2');
     await settled(page);
     equal('its quantity', (await kept(page)).inquiry.wishes.at(-1).quantity, '2');
-    await type(page, 'How much of Garage door opener', '99');
+    await type(page, 'Quantity: Garage door opener', '99');
     await until(page, () => document.querySelector('.wish .wrong') !== null);
     check(
         'more than there can be is told',
@@ -205,18 +208,18 @@ export async function wishes_out_of_order_in_their_file({server, context}) {
     const written = [...inquiry.wishes].reverse();
     await open_file(page, {...inquiry, wishes: written});
     await view(page, 'Budget');
-    const names = await page.$$eval('.wish .step[aria-label$=": dearer"]', (all) =>
-        all.map((one) => one.getAttribute('aria-label').replace(': dearer', '')),
+    const names = await page.$$eval('.wish .step[aria-label$=": higher on the list"]', (all) =>
+        all.map((one) => one.getAttribute('aria-label').replace(': higher on the list', '')),
     );
-    equal('the dearest stands first', await page.textContent('.wish-rank'), '1');
+    equal('the first wish stands first', await page.textContent('.wish-rank'), '1');
     for (const at of [0, 1, names.length - 1]) {
-        await type(page, `Worth of ${names[at]}`, 'much');
+        await type(page, `Worth: ${names[at]}`, 'much');
         await until(page, () => document.querySelector('.wish .wrong') !== null);
         const told = await page.$$eval('.wish', (all) =>
             all.map((one, i) => (one.querySelector('.wrong') ? i : -1)).filter((i) => i >= 0),
         );
         equal(`the message is beside ${names[at]}`, told.join(), `${at}`);
-        await type(page, `Worth of ${names[at]}`, '');
+        await type(page, `Worth: ${names[at]}`, '');
         await until(page, () => document.querySelector('.wish .wrong') === null);
     }
     equal(
@@ -224,7 +227,7 @@ export async function wishes_out_of_order_in_their_file({server, context}) {
         JSON.stringify((await kept(page)).inquiry.wishes),
         JSON.stringify(written),
     );
-    await field(page, `Take ${names[1]} off`).click();
+    await field(page, `Remove: ${names[1]}`).click();
     await settled(page);
     equal(
         'the one that is taken off is the one that was pressed',
@@ -242,21 +245,21 @@ export async function wishes_while_the_program_is_away({cases, context}) {
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await type(page, 'A month may come to', '4150');
-    await type(page, 'All the cash may come to', '60000');
+    await type(page, 'Monthly payment, at most', '4150');
+    await type(page, 'Cash needed, at most', '60000');
     const {home: before} = await fits(page, cases, '4150', '60000');
     await server.stop();
-    const names = await page.$$eval('.wish button[aria-label^="Take "]', (all) =>
-        all.map((one) => one.getAttribute('aria-label').slice('Take '.length, -' off'.length)),
+    const names = await page.$$eval('.wish button[aria-label^="Remove: "]', (all) =>
+        all.map((one) => one.getAttribute('aria-label').slice('Remove: '.length)),
     );
-    await type(page, `Worth of ${names[4]}`, '40');
+    await type(page, `Worth: ${names[4]}`, '40');
     await page.waitForSelector(gone);
     await page.locator('.wish .tick-box input').nth(4).click();
-    await field(page, `${names[0]}: less dear`).click();
+    await field(page, `${names[0]}: lower on the list`).click();
     await page.selectOption('.wish-add select', 'irrigation');
-    await page.click('button:text-is("Add to the wishes")');
-    await field(page, `Take ${names[5]} off`).click();
-    equal('what was typed stays', await field(page, `Worth of ${names[4]}`).inputValue(), '40');
+    await page.click('button:text-is("Add to the wish list")');
+    await field(page, `Remove: ${names[5]}`).click();
+    equal('what was typed stays', await field(page, `Worth: ${names[4]}`).inputValue(), '40');
     const typed = (await kept(page)).inquiry.wishes;
     equal('it is kept', [typed[4].weight, typed[4].must].join(), '40,true');
     equal('so are the order, the new and the old', typed.length, names.length);
@@ -272,13 +275,13 @@ export async function limits_of_wishes_while_the_program_is_away({cases, context
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await type(page, 'All the cash may come to', '60000');
-    await type(page, 'A month may come to', '4150');
+    await type(page, 'Cash needed, at most', '60000');
+    await type(page, 'Monthly payment, at most', '4150');
     const {home: before} = await fits(page, cases, '4150', '60000');
     await server.stop();
-    await type(page, 'A month may come to', '4300'); // asks about nothing but the wishes
+    await type(page, 'Monthly payment, at most', '4300'); // asks about nothing but the wishes
     await page.waitForSelector(gone);
-    equal('it stays as typed', await field(page, 'A month may come to').inputValue(), '4300');
+    equal('it stays as typed', await field(page, 'Monthly payment, at most').inputValue(), '4300');
     const again = await new Server(cases, server.port).start();
     await page.waitForSelector(gone, {state: 'detached'});
     const {home} = await fits(page, cases, '4300', '60000');
@@ -297,10 +300,10 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
     await page.selectOption('.wish-add select', 'irrigation');
-    await page.click('button:text-is("Add to the wishes")');
+    await page.click('button:text-is("Add to the wish list")');
     await settled(page);
-    await type(page, 'A month may come to', '4300');
-    await type(page, 'All the cash may come to', '60000');
+    await type(page, 'Monthly payment, at most', '4300');
+    await type(page, 'Cash needed, at most', '60000');
     await fits(page, cases, '4300', '60000');
     await paints_soon(page, 'a touch of a wish to the painted choice', (i) => ({
         element: '.wish .tick-box input',

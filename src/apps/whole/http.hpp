@@ -36,9 +36,9 @@ struct HttpRequest {
 struct HttpResponse {
     Language language = Language::english; ///< that it is to be told in
     int status = -1;                       ///< none yet
-    Headers headers;
-    std::string body;
-    std::string type; ///< of the body; empty where there is none
+    Headers headers = {};
+    std::string body = {};
+    std::string type = {}; ///< of the body; empty where there is none
 };
 
 } // namespace quoin::apps

@@ -19,6 +19,7 @@
 #include "openapi.hpp"
 #include "page_assets.hpp"
 #include "server.hpp"
+#include "words/apps.hpp"
 
 extern char** environ; // NOLINT(readability-redundant-declaration): POSIX leaves it to us
 
@@ -49,10 +50,10 @@ Cases found_cases(const Typed& typed) {
     Findings left_out;
     const std::string said = typed.given.one("folder");
     const auto folder = said.empty() ? data_folder("examples") : std::filesystem::path(said);
-    Cases cases(folder, typed.rates, today(), left_out, catalogue_in(typed.language));
+    Cases cases(folder, typed.rates, today(), left_out);
     if (!left_out.none()) {
-        fmt::print(stderr, "{}quoin: left out what is not sound; the rest is served\n",
-                   text_of(left_out));
+        const Catalogue& say = catalogue_in(typed.language);
+        fmt::print(stderr, "{}quoin: {}\n", text_of(left_out, say), say.apps.serve.left_out());
     }
     return cases;
 }
@@ -90,28 +91,17 @@ bool open_in_browser(const std::string& url) {
     return opened;
 }
 
-void greet(const Server& server, const Requests& requests, bool open) {
+void greet(const Server& server, const Requests& requests, bool open, const ServeWords& say) {
     const Cases& cases = requests.cases();
-    fmt::print("quoin serves {} price books and {} inquiries\n", cases.books().size(),
-               cases.inquiry_count());
+    fmt::print("{}\n", say.serves(static_cast<int>(cases.books().size()),
+                                  static_cast<int>(cases.inquiry_count())));
     const bool coded = !server.code().empty();
     fmt::print("  {}{}\n", server.url(), coded ? "#code=" + server.code() : "");
-    if (coded) {
-        fmt::print("Whoever has this address can ask; the way there is not encrypted.\n");
-    }
-    if (page_assets().empty()) fmt::print("This build has no page, only the questions.\n");
-    if (open && !open_in_browser(server.url())) {
-        fmt::print("No browser was found: open the address yourself.\n");
-    }
-    fmt::print("Ctrl-C ends it.\n");
+    if (coded) fmt::print("{}\n", say.address_is_open());
+    if (page_assets().empty()) fmt::print("{}\n", say.no_page());
+    if (open && !open_in_browser(server.url())) fmt::print("{}\n", say.no_browser());
+    fmt::print("{}\n", say.how_to_end());
     std::fflush(stdout);
-}
-
-std::string faults_text(std::int64_t faults) {
-    if (faults == 0) return {};
-    return fmt::format("{} of its answers failed by a fault of the program; nothing of them was "
-                       "kept\n",
-                       faults);
 }
 
 /// What an answer of half a megabyte needed stays for the next one: given back to the system and
@@ -130,10 +120,12 @@ void serve(const Typed& typed) {
     const Requests requests(found_cases(typed), openapi_text(inquiry_schema()));
     Server server(requests, typed.given.one("listen"), std::stoi(typed.given.one("port")));
     server.start();
-    greet(server, requests, typed.given.has("open"));
+    const ServeWords& say = catalogue_in(typed.language).apps.serve;
+    greet(server, requests, typed.given.has("open"), say);
     signals.wait();
     server.stop();
-    fmt::print("quoin serve has ended\n{}", faults_text(requests.faults()));
+    fmt::print("{}\n", say.ended());
+    if (requests.faults() > 0) fmt::print("{}\n", say.faults(std::to_string(requests.faults())));
 }
 
 } // namespace quoin::apps

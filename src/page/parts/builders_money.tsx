@@ -4,7 +4,15 @@ import {useState} from 'preact/hooks';
 import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import {cautions_beside} from '../answers';
 import type {Inquiry} from '../engine';
-import {dollars, is_zero, percent, term, unless_zero} from '../figures';
+import {
+    closing_amount,
+    closing_words,
+    dollars,
+    is_zero,
+    percent,
+    term,
+    unless_zero,
+} from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
 import {without_money} from '../money';
@@ -111,7 +119,7 @@ function Bests({
 }) {
     const headline: Record<string, (mix: Mix) => string> = {
         lowest_payment: (mix) => say.common.monthly({amount: dollars(mix.monthly_now)}),
-        least_cash: (mix) => say.money.to_close({amount: dollars(mix.cash_to_close)}),
+        least_cash: (mix) => closing_words(mix.cash_to_close),
         least_cost: (mix) => dollars(mix.cost_over_asked_years),
     };
     return (
@@ -164,7 +172,7 @@ function MixRow({
             <td>{mix.apr ? percent(mix.apr) : '–'}</td>
             <td>{dollars(mix.monthly_now)}</td>
             <td>{dollars(mix.monthly_after_three_years)}</td>
-            <td>{dollars(mix.cash_to_close)}</td>
+            <td>{closing_amount(mix.cash_to_close)}</td>
             {years.map((count) => (
                 <td key={count}>{dollars(mix.cost_over_years[count])}</td>
             ))}
@@ -272,7 +280,7 @@ function Found({
                 {say.money.without_it({
                     loan: <Name of={one.terms.name} />,
                     month: dollars(one.without.monthly_now),
-                    cash: dollars(one.without.cash_to_close),
+                    closing: closing_words(one.without.cash_to_close),
                     terms: terms_words(one.terms),
                     estimate: estimate_words(tour.value!.heading),
                     cap: cap_words(one),

@@ -1,6 +1,6 @@
 // Every split that no other beats, as a dot: cash to close across, the month now upwards.
 import type {CreditScenario, Mix} from '../answers';
-import {dollars, size} from '../figures';
+import {closing_amount, dollars, size} from '../figures';
 import {say} from '../language';
 
 /// A split with a name of its own on the page.
@@ -84,10 +84,10 @@ export function CreditChart({
                         {say.money.chart.a_month}
                     </text>
                     <text x={left + 6} y={height - bottom + 18}>
-                        {dollars(least_cash)}
+                        {closing_amount(least_cash)}
                     </text>
                     <text x={width - right} y={height - bottom + 18} text-anchor="end">
-                        {dollars(most_cash)}
+                        {closing_amount(most_cash)}
                     </text>
                     <text x={(left + width - right) / 2} y={height - 8} text-anchor="middle">
                         {say.money.chart.cash_to_close}

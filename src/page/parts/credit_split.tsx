@@ -4,7 +4,7 @@ import {useEffect, useState} from 'preact/hooks';
 import type {Cash, Mix} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
-import {dollars, is_zero, percent, size} from '../figures';
+import {closing_name, dollars, is_zero, percent, size, unsigned} from '../figures';
 import {without_means} from '../inquiry';
 import {language, say} from '../language';
 import {splits_written, stands_alike} from '../money';
@@ -167,7 +167,7 @@ export function Split({
     const rows: [string, string][] = [
         [say.money.table.month_now, dollars(mix.monthly_now)],
         [say.money.split.month_after_three_years, dollars(mix.monthly_after_three_years)],
-        [say.common.cash_to_close, dollars(mix.cash_to_close)],
+        [closing_name(mix.cash_to_close), unsigned(mix.cash_to_close)],
         [say.money.split.all_cash, dollars(mix.cash_needed)],
         [say.common.note_rate, percent(mix.rate)],
         [say.common.apr, mix.apr ? percent(mix.apr) : say.common.apr_not_found],

@@ -1,4 +1,4 @@
-// The ways to pay over the years: lines, the same as a table, crossings, what points pay back.
+// The loans over the years: lines, the same as a table, crossings, what points pay back.
 import {useState} from 'preact/hooks';
 
 import type {Compare, Stretch} from '../answers';

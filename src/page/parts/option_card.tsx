@@ -242,7 +242,12 @@ function facts_of(option: Option): string[] {
     }
     if (option.agreed) facts.push(say.options.agreed);
     if (option.cutoff) facts.push(say.options.choose_before({stage: option.cutoff}));
-    if (option.work.length > 0) facts.push(say.options.work({trades: option.work.join(', ')}));
+    if (option.work.length > 0)
+        facts.push(
+            say.options.work({
+                trades: option.work.map((one) => say.options.trades[one]).join(', '),
+            }),
+        );
     return facts;
 }
 
@@ -291,7 +296,7 @@ function later_words({later, quantity}: Option): string {
     const {estimate, each, note} = later!;
     const told = {estimate: short(estimate), note};
     if (!each) return say.options.later(told);
-    return say.options.later_each({...told, unit: quantity && unit_of(quantity)});
+    return say.options.later_each({...told, unit: quantity?.unit ?? 'each'});
 }
 
 export function OptionCard({option}: {option: Option}) {

@@ -1,6 +1,6 @@
 // What moves if the rate moves before the closing, and what a longer lock costs.
 import type {Shift, ShiftLock, ShiftRate} from '../answers';
-import {date, dollars, percent, plain, signed} from '../figures';
+import {closing_amount, date, dollars, percent, plain, signed} from '../figures';
 import {say} from '../language';
 import {answered, tour} from '../store';
 import {use_answer} from './asked';
@@ -19,7 +19,7 @@ function RateRow({one}: {one: ShiftRate}) {
             </th>
             <td>{one.apr ? percent(one.apr) : '-'}</td>
             <td>{had ? dollars(cell.monthly) : say.common.not_to_be_had}</td>
-            <td>{had ? dollars(cell.cash_to_close) : ''}</td>
+            <td>{had ? closing_amount(cell.cash_to_close) : ''}</td>
         </tr>
     );
 }

@@ -1,7 +1,7 @@
 // The price book has moved on: what a buyer would have to do without, what the home comes to then,
 // and one button to go on.
 import type {Tour} from '../answers';
-import {brief, date, dollars} from '../figures';
+import {brief, closing_amount, date, dollars} from '../figures';
 import {seen_of} from '../keeping';
 import type {Seen} from '../keeping';
 import {say} from '../language';
@@ -72,11 +72,16 @@ function Both({
     answer: Tour;
 }) {
     const after = totals_of(answer);
-    const row = (name: string, was: string | null | undefined, now: string | null) => (
+    const row = (
+        name: string,
+        was: string | null | undefined,
+        now: string | null,
+        written: (amount: string) => string = dollars,
+    ) => (
         <tr>
             <th scope="row">{name}</th>
-            {before && <td>{was ? dollars(was) : '–'}</td>}
-            <td>{now ? dollars(now) : say.common.not_to_be_had}</td>
+            {before && <td>{was ? written(was) : '–'}</td>}
+            <td>{now ? written(now) : say.common.not_to_be_had}</td>
         </tr>
     );
     return (
@@ -92,7 +97,7 @@ function Both({
                 <tbody>
                     {row(say.common.contract_price, before?.price, after.price)}
                     {row(say.common.a_month, before?.month, after.month)}
-                    {row(say.common.cash_to_close, before?.closing, after.closing)}
+                    {row(say.common.cash_to_close, before?.closing, after.closing, closing_amount)}
                 </tbody>
             </table>
             <p class="facts">{figures_words(answer, since)}</p>
@@ -127,7 +132,7 @@ export function WayOn({found}: {found: Mending}) {
         <div class="message bad way-on" role="alert">
             {book_words() && <p>{book_words()}</p>}
             {sold.length > 0 && <p>{say.way_on.no_longer_sold({names: told(sold), strong})}</p>}
-            {barred.length > 0 && <p>{say.way_on.not_to_be_had({names: told(barred), strong})}</p>}
+            {barred.length > 0 && <p>{say.way_on.not_available({names: told(barred), strong})}</p>}
             {changed.length > 0 && <p>{say.way_on.to_go_on({changes: told(changed), strong})}</p>}
             <Both
                 before={now ? totals_of(now) : seen}

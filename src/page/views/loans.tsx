@@ -1,8 +1,8 @@
-// The ways to pay side by side, each edited where it stands.
+// The loans side by side, each edited where it stands.
 import {months_of, parts_of} from '../answers';
 import type {Compare, Programs} from '../answers';
 import type {Inquiry} from '../engine';
-import {dollars, size, unsigned} from '../figures';
+import {closing_words, dollars, size} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
@@ -29,13 +29,6 @@ function add(): void {
     for (let i = 2; names.has(name); ++i) name = say.common.numbered({name: fresh, number: i});
     next.scenarios.push({...copy(base), name});
     void act(next, {what: say.loan.added({loan: name}), touch: null, remarks: []}, true);
-}
-
-/// What a closing takes, or gives back.
-function closing_words(to_close: string): string {
-    const amount = unsigned(to_close);
-    const {back_at_closing, to_close: takes} = say.loans;
-    return to_close.startsWith('-') ? back_at_closing({amount}) : takes({amount});
 }
 
 /// All of them on one scale: what a month is made of, and what it takes to start.

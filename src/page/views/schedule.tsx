@@ -193,7 +193,7 @@ export function ScheduleView() {
             <h2>{say.schedule.title}</h2>
             <div class="controls">
                 <label class="field">
-                    <span>{say.schedule.way_to_pay}</span>
+                    <span>{say.schedule.loan}</span>
                     <select
                         value={name}
                         onChange={(event) => take_in_hand(event.currentTarget.value)}

@@ -1,7 +1,18 @@
-// The sheet to print: the home line by line, its month under every way to pay, cash, cautions.
+// The sheet to print: the home line by line, its month with every loan, cash, cautions.
 import {months_of, parts_of} from '../answers';
 import type {Cash, Quote, Scenario} from '../answers';
-import {brief, date, dollars, is_zero, percent, plain, term} from '../figures';
+import {
+    brief,
+    closing_amount,
+    closing_name,
+    date,
+    dollars,
+    is_zero,
+    percent,
+    plain,
+    term,
+    unsigned,
+} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
@@ -175,7 +186,7 @@ function Months({answer}: {answer: Quote}) {
         [say.common.loan, (one) => cell(one, dollars(one.loan))],
         [
             say.common.cash_to_close,
-            (one) => cell(one, one.available ? dollars(one.cash.to_close) : ''),
+            (one) => cell(one, one.available ? closing_amount(one.cash.to_close) : ''),
         ],
         [
             say.common.all_cash_needed,
@@ -266,6 +277,16 @@ const cash_parts = [
     'temporary_buydown',
 ] as const;
 
+/// A row of them: its words, and its amount, which takes off what a lender gives.
+function cash_part({scenario}: Cash, key: (typeof cash_parts)[number]): [string, string] {
+    const amount = scenario.cash[key];
+    const words = say.sheet.cash;
+    if (key === 'points' && amount.startsWith('-')) return [words.lender_credit, unsigned(amount)];
+    return key === 'upfront_fee_in_cash' && scenario.mortgage_insurance.paid_up
+        ? [words.fee_in_cash({fee: scenario.upfront_fee.name}), dollars(amount)]
+        : [words[key], dollars(amount)];
+}
+
 function CashPart({cash}: {cash: Cash}) {
     if (!cash.scenario.available) return null;
     const amounts = cash.scenario.cash;
@@ -277,19 +298,15 @@ function CashPart({cash}: {cash: Cash}) {
                     <tbody>
                         {cash_parts
                             .filter((key) => !is_zero(amounts[key]))
-                            .map((key) => (
-                                <tr key={key}>
-                                    <td>
-                                        {key === 'upfront_fee_in_cash' &&
-                                        cash.scenario.mortgage_insurance.paid_up
-                                            ? say.sheet.cash.fee_in_cash({
-                                                  fee: cash.scenario.upfront_fee.name,
-                                              })
-                                            : say.sheet.cash[key]}
-                                    </td>
-                                    <td class="amount">{dollars(amounts[key])}</td>
-                                </tr>
-                            ))}
+                            .map((key) => {
+                                const [words, amount] = cash_part(cash, key);
+                                return (
+                                    <tr key={key}>
+                                        <td>{words}</td>
+                                        <td class="amount">{amount}</td>
+                                    </tr>
+                                );
+                            })}
                         {!is_zero(amounts.credits) && (
                             <tr>
                                 <td>{say.sheet.cash.credits}</td>
@@ -307,8 +324,8 @@ function CashPart({cash}: {cash: Cash}) {
                             </tr>
                         )}
                         <tr class="total">
-                            <th scope="row">{say.sheet.cash.to_bring}</th>
-                            <td class="amount">{dollars(amounts.to_close)}</td>
+                            <th scope="row">{closing_name(amounts.to_close)}</th>
+                            <td class="amount">{unsigned(amounts.to_close)}</td>
                         </tr>
                     </tbody>
                 </table>
@@ -318,7 +335,7 @@ function CashPart({cash}: {cash: Cash}) {
                         {cash.calendar.map((day, i) => (
                             <tr key={i}>
                                 <td>{say.sheet.cash.due({on: date(day.date), what: day.words})}</td>
-                                <td class="amount">{dollars(day.amount)}</td>
+                                <td class="amount">{closing_amount(day.amount)}</td>
                             </tr>
                         ))}
                     </tbody>

@@ -61,6 +61,19 @@ inline constexpr AppsWords apps = {
             .assumed = "A home with nothing chosen yet. We assumed a credit score of {} and a "
                        "closing in {} days.",
         },
+    .serve =
+        {
+            .serves = "quoin serves {} price books and {} inquiries",
+            .address_is_open =
+                "Anyone who has this address can use it. The connection is not encrypted.",
+            .no_page = "This build has no page, only the questions.",
+            .no_browser = "No browser was found. Open the address yourself.",
+            .how_to_end = "Press Ctrl-C to end it.",
+            .left_out = "left out what has problems; the rest is served",
+            .ended = "quoin serve has ended",
+            .faults =
+                "{} of its answers failed by a fault of the program. Nothing of them was kept.",
+        },
     .end =
         {
             .stopped = "stopped before there was an answer",

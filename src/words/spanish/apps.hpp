@@ -64,6 +64,19 @@ inline constexpr AppsWords apps = {
             .assumed = "Una vivienda sin nada elegido todavía. Se supone un puntaje de crédito de "
                        "{} y un cierre dentro de {} días.",
         },
+    .serve =
+        {
+            .serves = "quoin ofrece {} listas de precios y {} consultas",
+            .address_is_open =
+                "Quien tenga esta dirección puede usarla. La conexión no está cifrada.",
+            .no_page = "Esta versión no tiene página, solo las preguntas.",
+            .no_browser = "No se encontró ningún navegador. Abra usted la dirección.",
+            .how_to_end = "Presione Ctrl-C para terminar.",
+            .left_out = "se dejó fuera lo que tiene problemas; se ofrece lo demás",
+            .ended = "quoin serve ha terminado",
+            .faults = "{} de sus respuestas fallaron por un error del programa. No se guardó nada "
+                      "de ellas.",
+        },
     .end =
         {
             .stopped = "se detuvo antes de tener una respuesta",

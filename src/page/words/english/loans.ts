@@ -1,38 +1,40 @@
-// The ways to pay side by side, over the years, and what moves if the rate does.
+// The loans side by side, over the years, and what moves if the rate does.
 import {rich} from '../phrase';
 import type {Marks, Parts, Texts} from '../phrase';
 
 const curves = {
     spent_and_owed: {
-        name: 'Spent and owed',
-        says: 'Cash, payments and insurance so far, and the balance still owed',
+        name: 'Paid plus owed',
+        says: 'Cash, payments and insurance so far, plus the balance you still owe',
     },
-    balance: {name: 'Balance', says: 'What is still owed'},
-    paid: {name: 'Paid so far', says: 'Everything paid so far, taxes and insurance too'},
+    balance: {name: 'Balance', says: 'The balance you still owe'},
+    paid: {name: 'Paid so far', says: 'Everything paid so far, with taxes and insurance'},
 };
 
 const years = {
     title: 'Over the years',
     lines_label: 'What the lines show',
     curves,
-    as_table: 'The same as a table',
+    as_table: 'Show as a table',
     table: 'Figures by year',
     end_of_year: 'End of year',
     year: ({year}: {year: number}) => `year ${year}`,
-    chart: ({title}: Texts<'title'>) => `${title}; the same figures stand in the table below`,
+    chart: ({title}: Texts<'title'>) => `${title}. The table below has the same figures.`,
 };
 
 const crossings = {
-    title: 'Which has cost less, and when',
-    says: 'Cash, payments and insurance so far and the balance owed, of two loans on the same home.',
+    title: 'Which loan costs less, and when',
+    says:
+        'Two loans on the same home, compared by cash, payments and insurance so far, plus the ' +
+        'balance still owed.',
     against: ({first, second, faint}: Parts<'first' | 'second'> & Marks<'faint'>) =>
-        rich`${first} ${faint('against')} ${second}`,
+        rich`${first} ${faint('compared with')} ${second}`,
     cheaper: ({when, loan}: Parts<'when' | 'loan'>) => rich`${when} ${loan}`,
     same: ({when}: Parts<'when'>) => rich`${when} both cost the same`,
 };
 
 const points = {
-    title: 'Points and what they pay back',
+    title: 'When points pay for themselves',
     pay_back: ({
         loan,
         rate,
@@ -41,34 +43,32 @@ const points = {
         saved,
         when,
     }: Texts<'loan' | 'rate' | 'rate_without' | 'cash' | 'saved' | 'when'>) =>
-        `${loan}: ${rate} instead of ${rate_without} takes ${cash} more cash and saves ${saved} ` +
-        `a month ; ${when}.`,
+        `${loan}: a rate of ${rate} instead of ${rate_without} takes ${cash} more cash and saves ` +
+        `${saved} a month; ${when}.`,
 };
 
 const rates = {
-    title: 'If the rate moves before the closing',
+    title: 'If the rate moves before closing',
     says: ({loan, terms, estimate}: Parts<'loan' | 'terms' | 'estimate'>) =>
-        rich`${loan}: every rate of the sheet moved by the same step. Only a lock keeps a rate. As it stands ${terms}. ${estimate}`,
-    table: 'Month and cash by rate',
+        rich`${loan}: here every rate on the rate sheet moves by the same step. Only a rate lock keeps a rate. The loan today: ${terms}. ${estimate}`,
+    table: 'Monthly payment and cash at each rate',
     today: ({rate}: Texts<'rate'>) => `${rate} (today)`,
-    lock: 'Lock',
+    lock: 'Rate lock',
     lock_points: 'Points at this rate',
     lock_cash: 'Change in cash',
     days: ({days, in_hand}: {days: number; in_hand: boolean}) =>
-        `${days} days${in_hand ? ' (in hand)' : ''}`,
+        `${days} days${in_hand ? ' (yours)' : ''}`,
     ends: ({on, too_soon}: Texts<'on'> & {too_soon: boolean}) =>
-        `to ${on}${too_soon ? ', before the closing' : ''}`,
+        `ends ${on}${too_soon ? ', before closing' : ''}`,
     not_offered: 'not offered at this rate',
 };
 
 export const loans = {
-    title: 'Ways to pay for the same home',
+    title: 'Loans for this home',
     home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} on lot ${lot}, contract price ${price}. The mark says which one the bar below shows; change any of them further down.`,
-    overview: 'The way to pay that the bar shows',
-    to_close: ({amount}: Texts<'amount'>) => `${amount} cash to close`,
-    back_at_closing: ({amount}: Texts<'amount'>) => `${amount} back at closing`,
-    add: 'Add another way to pay',
+        rich`${plan} on lot ${lot}, contract price ${price}. Mark the loan that the bar below should show. You can change each loan farther down.`,
+    overview: 'The loan that the bar shows',
+    add: 'Add another loan',
     years,
     crossings,
     points,

@@ -6,11 +6,11 @@ export type CreditUse =
     'points' | 'temporary_buydown' | 'closing_costs' | 'upfront_fee' | 'prepaids';
 
 const credit_names: Record<CreditUse, string> = {
-    points: 'From the builder, for points',
-    temporary_buydown: 'From the builder, for temporary buydown',
-    closing_costs: 'From the builder, for closing costs',
-    upfront_fee: 'From the builder, for upfront fee',
-    prepaids: 'From the builder, for prepaids',
+    points: 'Builder credit for points',
+    temporary_buydown: 'Builder credit for a temporary buydown',
+    closing_costs: 'Builder credit for closing costs',
+    upfront_fee: 'Builder credit for the upfront fee',
+    prepaids: 'Builder credit for prepaids',
 };
 
 /// What a split of the money goes to.
@@ -23,21 +23,21 @@ const shares = {
     fee_financed: 'upfront fee',
     fee_in_cash: ({fee}: Texts<'fee'>) => `${fee}, in cash`,
     prepaids: 'prepaids',
-    without_use: 'finds nothing left to pay',
-    over_cap: 'lost to the cap',
+    without_use: 'unused, nothing left to pay',
+    over_cap: 'lost, over the limit',
 };
 
 const table = {
     split: 'Split',
-    month_now: 'A month now',
+    month_now: 'Monthly payment now',
     after_three_years: 'After three years',
     cost_over: ({years}: Texts<'years'>) => `Cost over ${years}`,
-    lost_to_cap: 'Lost to the cap',
-    nothing_to_pay: 'Nothing to pay',
+    lost_to_cap: 'Over the limit',
+    nothing_to_pay: 'Unused',
     each: 'Each split in figures',
     best: 'Every split that no other beats',
     best_count: ({count}: {count: number}) => `Every split that no other beats (${count})`,
-    without: 'Without it',
+    without: 'Without the money',
     split_name: ({
         off_price,
         buydown,
@@ -45,34 +45,34 @@ const table = {
     }: Texts<'off_price'> & {buydown: string | null; in_cash: string | null}) =>
         `${off_price} off the price` +
         (buydown ? `, ${buydown} buydown` : '') +
-        (in_cash ? `, ${in_cash}` : ''),
+        (in_cash ? `, ${in_cash} in cash` : ''),
 };
 
 const chart = {
     title:
-        'Each dot is a split that no other beats in month, cash and cost at once. Further left: ' +
-        'less cash. Further down: a lower payment now.',
-    label: 'Cash to close against the month now; the same figures stand in the table below',
+        'Each dot is a split that no other beats on payment, cash and cost all at once. Farther ' +
+        'left takes less cash. Farther down has a lower payment now.',
+    label: 'Cash to close and monthly payment now. The table below has the same figures.',
     a_month: 'a month',
     cash_to_close: 'cash to close',
-    one_use: 'one use by itself',
+    one_use: 'all to one use',
     without: 'without the money',
 };
 
 /// One split, and its way into the inquiry.
 const split = {
-    month_after_three_years: 'A month after three years',
-    all_cash: 'All cash, deposits too',
-    as_now: 'This is as it is used now.',
-    use: 'Use it so',
-    take_out: 'Take it out again',
-    used: ({loan}: Texts<'loan'>) => `The builder's money used so under ${loan}`,
-    taken_out: "The builder's money taken out again",
+    month_after_three_years: 'Payment after three years',
+    all_cash: 'Cash needed',
+    as_now: 'The money is used this way now.',
+    use: 'Use it this way',
+    take_out: 'Stop using it',
+    used: ({loan}: Texts<'loan'>) => `Builder's money used this way with ${loan}`,
+    taken_out: "Builder's money no longer used",
     not_off_price:
-        'An inquiry holds money off the price only as an incentive of the price book that is used ' +
-        'so.',
+        'Money off the price has to be an incentive from the price book. No incentive here can be ' +
+        'used this way.',
     not_so: ({why}: Texts<'why'>) =>
-        `The price book does not let its incentive be used so: ${why}.`,
+        `The price book does not let you use its incentive this way: ${why}.`,
 };
 
 export const money = {
@@ -84,53 +84,55 @@ export const money = {
 
     title: "What the builder's money can do",
     says:
-        'The same money off the price, into closing costs, points, a temporary buydown, or an ' +
-        'upfront fee or insurance premium paid in cash; by itself and split.',
+        'The same money can come off the price. It can also pay closing costs, points, a ' +
+        'temporary buydown, or an upfront fee or insurance premium in cash. See each use alone ' +
+        'and in a split.',
     amount: 'The builder gives',
-    no_amount: 'Type what the builder gives.',
-    years: 'Cost looked at over',
-    years_label: 'Years that the cost is looked at over',
+    no_amount: 'Enter what the builder gives.',
+    years: 'Look at the cost over',
+    years_label: 'Years to look at the cost over',
     years_unit: 'years',
-    instead: 'In place of the incentives that are used now, not on top of them',
+    instead: 'In place of the incentives used now, not on top of them',
 
     whole_loan: 'the whole loan',
     lowest_payment: 'Lowest payment now',
     least_cash: 'Least cash to close',
-    least_cost: ({years}: Texts<'years'>) => `Least cost over ${years}`,
+    least_cost: ({years}: Texts<'years'>) => `Lowest cost over ${years}`,
     all_off_price: ({use}: Texts<'use'>) => `All ${use}`,
     all_to: ({use}: Texts<'use'>) => `All to ${use}`,
-    a_split_between: 'A split between',
-    bests: 'The best of every split',
-    to_close: ({amount}: Texts<'amount'>) => `${amount} to close`,
+    a_split_between: 'A split in between',
+    bests: 'The best of all splits',
 
     /// What others may give at most, and how much of it is taken.
-    no_cap: 'This loan has no limit on what interested parties may give.',
+    no_cap: 'This loan has no limit on contributions from the seller and other interested parties.',
     cap: ({
         percent,
         of,
         amount,
         concessions_alone,
         taken,
-    }: Texts<'percent' | 'of' | 'amount'> & {
+    }: Texts<'percent' | 'amount'> & {
+        of: 'price' | 'value';
         concessions_alone: boolean;
         taken: string | null;
     }) =>
-        `Interested parties may give ${percent} of the ${of}, ${amount}` +
-        (concessions_alone ? ', prepaids, buydowns and the funding fee alone counted' : '') +
-        (taken ? `; ${taken} of it is taken already.` : '.'),
+        'The seller and other interested parties may contribute up to ' +
+        `${percent} of the ${of}, ${amount}` +
+        (concessions_alone ? ', counting prepaids, buydowns and the funding fee alone' : '') +
+        (taken ? `. Of that, ${taken} is already used.` : '.'),
     without_it: ({
         loan,
         month,
-        cash,
+        closing,
         terms,
         estimate,
         cap,
-    }: Parts<'loan' | 'month' | 'cash' | 'terms' | 'estimate' | 'cap'>) =>
-        rich`${loan}: ${month} a month and ${cash} to close without it. ${terms}. ${estimate} ${cap}`,
-    all_cash_down: 'The down payment takes all the cash there is, whatever the split.',
+    }: Parts<'loan' | 'month' | 'closing' | 'terms' | 'estimate' | 'cap'>) =>
+        rich`${loan}, without the money: ${month} a month and ${closing}. ${terms}. ${estimate} ${cap}`,
+    all_cash_down: 'The down payment takes all the cash you have, however the money is split.',
     why_not: ({use, why}: Texts<'use' | 'why'>) => `${use}: ${why}`,
     lender: ({lender}: Texts<'lender'>) => `Depends on the lender: ${lender}.`,
     any_lender:
-        'A buyer may choose any lender. Where the money hangs on one, set its whole cost beside ' +
-        "another's without the money.",
+        'You may choose any lender. If the money depends on one lender, compare the whole cost of ' +
+        'that loan with another loan without the money.',
 };

@@ -1,17 +1,35 @@
-// An option: what a touch on it brings and changes, its number, its budget, what is known of it.
+// An option: what a touch on it adds and changes, its number, its budget, what is known of it.
 import {rich} from '../phrase';
+import type {Option} from '../../answers';
+import type {Unit} from './codes';
 import type {Marks, Parts, Texts} from '../phrase';
 
+/// Trades that need a permit or a license, as they stand before "work".
+const trades: Record<Option['work'][number], string> = {
+    gas: 'gas',
+    wiring: 'electrical',
+    plumbing: 'plumbing',
+    structure: 'structural',
+};
+
+/// One of what is counted.
+const per: Record<Unit, string> = {
+    each: ' each',
+    sq_ft: ' per sq ft',
+    linear_ft: ' per linear ft',
+};
+
 export const options = {
-    taking_it_out: 'taking it out:',
+    trades,
+    taking_it_out: 'if removed:',
     cash_in_all: ({amount, roomy}: Parts<'amount'> & Marks<'roomy'>) =>
-        rich`${amount} cash${roomy(' in all')}`,
-    takes_out: ({names}: Texts<'names'>) => `takes out with it: ${names}`,
-    brings_along: ({names}: Texts<'names'>) => `brings along: ${names}`,
-    takes_the_place: ({names}: Texts<'names'>) => `takes the place of: ${names}`,
+        rich`${amount} cash${roomy(' needed')}`,
+    takes_out: ({names}: Texts<'names'>) => `also removes: ${names}`,
+    brings_along: ({names}: Texts<'names'>) => `also adds: ${names}`,
+    takes_the_place: ({names}: Texts<'names'>) => `replaces: ${names}`,
     yours_at: ({price}: Texts<'price'>) => `yours, ${price}`,
     included: 'included',
-    comes_in: ({package_name}: Texts<'package_name'>) => `comes in ${package_name}`,
+    comes_in: ({package_name}: Texts<'package_name'>) => `part of ${package_name}`,
     without: 'Without',
 
     fewer: ({name}: Texts<'name'>) => `Fewer: ${name}`,
@@ -20,28 +38,28 @@ export const options = {
     limits: ({unit, limits}: Texts<'unit' | 'limits'>) => `${unit} ${limits}`,
 
     allowance: ({budget}: Texts<'budget'>) =>
-        `${budget} is in the price. What is spent above it is charged.`,
-    to_spend: 'To spend',
-    to_spend_on: ({name}: Texts<'name'>) => `To spend on ${name}`,
+        `The price includes ${budget} for this. You pay for anything above it.`,
+    to_spend: 'You plan to spend',
+    to_spend_on: ({name}: Texts<'name'>) => `You plan to spend on ${name}`,
     within_allowance: ({name}: Texts<'name'>) => `${name}: within the allowance`,
 
     /// How many come with it; a unit of none: single things.
     counted: ({count, unit}: Texts<'count'> & {unit: string | null}) =>
-        `${count} ${unit ?? 'of them'}`,
-    agreed: 'in the contract already',
-    choose_before: ({stage}: Texts<'stage'>) => `choose before: ${stage.toLowerCase()}`,
-    work: ({trades}: Texts<'trades'>) => `${trades} work: permit and licensed trade`,
-    brings: ({parts}: Texts<'parts'>) => `Brings ${parts}`,
+        unit ? `${count} ${unit}` : `${count} in all`,
+    agreed: 'already in the contract',
+    choose_before: ({stage}: Texts<'stage'>) => `decide by: ${stage.toLowerCase()}`,
+    work: ({trades}: Texts<'trades'>) => `${trades} work: needs a permit and a licensed trade`,
+    brings: ({parts}: Texts<'parts'>) => `Comes with: ${parts}`,
     later: ({estimate, note}: Texts<'estimate' | 'note'>) =>
-        `After closing instead: about ${estimate}. ${note}`,
-    later_each: ({estimate, unit, note}: Texts<'estimate' | 'note'> & {unit: string | null}) =>
-        `After closing instead: about ${estimate}${unit ? ` a ${unit}` : ' each'}. ${note}`,
+        `Later, after closing: about ${estimate}. ${note}`,
+    later_each: ({estimate, unit, note}: Texts<'estimate' | 'note'> & {unit: Unit}) =>
+        `Later, after closing: about ${estimate}${per[unit]}. ${note}`,
 
     /// What the last touch did.
-    taken_out: ({name}: Texts<'name'>) => `${name}, taken out`,
-    and_with_it: ({names}: Texts<'names'>) => `and with it ${names}`,
-    together_with: ({names}: Texts<'names'>) => `together with ${names}`,
-    instead_of: ({names}: Texts<'names'>) => `instead of ${names}`,
-    left_behind: ({names}: Texts<'names'>) => `left behind: ${names}`,
-    all_goes_along: 'everything chosen goes along',
+    taken_out: ({name}: Texts<'name'>) => `${name}: removed`,
+    and_with_it: ({names}: Texts<'names'>) => `also removed: ${names}`,
+    together_with: ({names}: Texts<'names'>) => `also added: ${names}`,
+    instead_of: ({names}: Texts<'names'>) => `replaced: ${names}`,
+    left_behind: ({names}: Texts<'names'>) => `removed: ${names}`,
+    all_goes_along: 'everything you chose stays',
 };

@@ -3,21 +3,21 @@ import {rich} from '../phrase';
 import type {Marks, Texts} from '../phrase';
 
 export const schedule = {
-    title: 'The loan, year by year',
-    way_to_pay: 'Way to pay',
+    title: 'Payment schedule, year by year',
+    loan: 'Loan',
     extra: 'Extra principal each month',
-    worst_case: 'Every change of the rate as high as the caps let it be',
+    worst_case: 'Every rate change as high as the loan allows',
     says: ({
         loan,
         terms,
         estimate,
         first_payment,
     }: Texts<'loan' | 'terms' | 'estimate' | 'first_payment'>) =>
-        `Loan of ${loan}: ${terms}. ${estimate} First payment ${first_payment}. Touch a year for ` +
-        'its months.',
+        `Loan amount ${loan}: ${terms}. ${estimate} The first payment is due ` +
+        `${first_payment}. Touch a year to see its months.`,
 
     no_extra:
-        'Extra principal goes to the balance each month; type an amount to see what it saves.',
+        'Extra principal lowers your balance each month. Enter an amount to see what it saves.',
     saves: ({
         extra,
         payments,
@@ -31,14 +31,14 @@ export const schedule = {
         fewer: number;
         insurance: string | null;
     } & Marks<'strong'>) =>
-        rich`${strong(`${extra} more each month`)}: ${payments} payments, ${fewer} fewer; the last in ${last}; ${interest} less interest${
-            insurance && `, ${insurance} less mortgage insurance`
+        rich`${strong(`${extra} more each month`)}: ${payments} payments, ${fewer} fewer. The last is in ${last}. You pay ${interest} less interest${
+            insurance && ` and ${insurance} less mortgage insurance`
         }.`,
     bought_down: ({amount, years}: {amount: string; years: {amount: string; year: number}[]}) =>
         `The temporary buydown pays ${amount} of these payments: ` +
         `${years.map((one) => `${one.amount} in year ${one.year}`).join(', ')}.`,
 
-    table: 'The loan year by year',
+    table: 'Payments by year',
     year: 'Year',
     year_number: ({year}: {year: number}) => `Year ${year}`,
     year_to: ({month}: Texts<'month'>) => `to ${month}`,
@@ -48,6 +48,6 @@ export const schedule = {
     principal: 'Principal',
     balance: 'Balance',
     shares: 'Shares',
-    at_closing: 'At closing, by the lender credit',
-    together: 'Together',
+    at_closing: 'At closing, from the lender credit',
+    together: 'Total',
 };

@@ -3,30 +3,34 @@ import {capital} from '../phrase';
 import type {Lot} from '../../answers';
 import type {Texts} from '../phrase';
 
-const states: Record<Lot['status'], string> = {free: 'free', held: 'held', sold: 'sold'};
+const states: Record<Lot['status'], string> = {
+    free: 'available',
+    held: 'reserved',
+    sold: 'sold',
+};
 
 export const site = {
     states,
-    walking: 'Walking the street…',
-    title: 'Where it stands, and which home',
-    street: ({lots}: Texts<'lots'>) => `Lots ${lots}; each is listed below`,
+    walking: 'Loading the lots…',
+    title: 'Choose your lot and your plan',
+    street: ({lots}: Texts<'lots'>) => `Lots ${lots}. Each is in the list below.`,
     street_says:
-        'Widths and depths behind the house as in the price book, in the order of its list; not a ' +
-        'survey.',
+        'Lot widths and the depths behind the home come from the price book, in its order. This ' +
+        'is not a survey.',
     too_small: 'too small',
-    left_behind: ({names}: Texts<'names'>) => `would be left behind: ${names}`,
+    left_behind: ({names}: Texts<'names'>) => `would be removed: ${names}`,
 
     lots: 'Lots',
     lots_say: ({terms}: Texts<'terms'>) =>
-        'The premium is part of the contract price. What moving there changes is figured with ' +
-        `${terms}.`,
+        'The lot premium is part of the contract price. What a move changes is worked out with ' +
+        `this loan: ${terms}.`,
     flood_zone: 'in the flood zone',
     no_premium: 'no premium',
     premium: ({amount}: Texts<'amount'>) => `premium ${amount}`,
     plan_does_not_fit: 'your plan does not fit',
 
     plans: 'Plans and elevations',
-    plans_say: 'What you have chosen goes along where it still applies.',
+    plans_say: 'What you chose goes with you wherever it is available.',
     plan: ({
         style,
         square_feet,
@@ -35,9 +39,11 @@ export const site = {
         price,
         note,
     }: Texts<'style' | 'square_feet' | 'bedrooms' | 'baths' | 'price' | 'note'>) =>
-        `${capital(style)}, ${square_feet} sq ft, ${bedrooms} bedrooms, ${baths} baths. ` +
-        `From ${price}. ${note}`,
-    does_not_fit: ({lot}: Texts<'lot'>) => `Does not fit lot ${lot}: choose another lot first.`,
+        `${capital(style)}, ${square_feet} sq ft, ` +
+        `${bedrooms} ${bedrooms === '1' ? 'bedroom' : 'bedrooms'}, ` +
+        `${baths} ${baths === '1' ? 'bath' : 'baths'}. From ${price}. ${note}`,
+    does_not_fit: ({lot}: Texts<'lot'>) =>
+        `This plan does not fit lot ${lot}. Choose another lot first.`,
     elevations_of: ({plan}: Texts<'plan'>) => `Elevation of the ${plan}`,
     plan_taken: ({plan, elevation}: Texts<'plan' | 'elevation'>) =>
         `Plan ${plan}, elevation ${elevation}`,

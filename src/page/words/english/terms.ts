@@ -1,4 +1,4 @@
-// The terms that stand beside every payment.
+// The terms that stand beside every payment, and which way the cash goes at closing.
 import type {Texts} from '../phrase';
 
 export const terms = {
@@ -12,10 +12,10 @@ export const terms = {
         every_months: number;
         worst: {payment: string; from: number} | null;
     }) =>
-        `the rate holds for ${holds}, then may change every ${every_months} months, up to ` +
+        `the rate is fixed for ${holds}, then can change every ${every_months} months, up to ` +
         highest +
         (worst
-            ? `: at worst ${worst.payment} principal and interest from payment ${worst.from}`
+            ? ` (at worst, ${worst.payment} principal and interest from payment ${worst.from} on)`
             : ''),
     line: ({
         rate,
@@ -31,15 +31,21 @@ export const terms = {
         extra: string | null;
         change: string | null;
     }) =>
-        `${rate} note rate, ${points} points, ${apr ? `APR ${apr}` : 'APR not found'}, ${term}, ` +
-        `${down} down (${down_percent})` +
+        `${rate} interest rate, ${points} points, ${apr ? `APR ${apr}` : 'APR not found'}, ` +
+        `${term}, ${down} down (${down_percent})` +
         (extra ? `, ${extra} extra principal a month by choice` : '') +
         (change ? `; ${change}` : ''),
     /// What every payment and rate beside it is.
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
-        `Estimate as of ${as_of}, rates of ${rates}; not an approval or an offer to lend.`,
+        `Estimate as of ${as_of}, with rates of ${rates}. Not an approval or an offer to lend.`,
     /// A sentence about a loan, with its terms.
     beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
     of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>
-        `${loan}, ${terms}. ${estimate}`,
+        `${loan}: ${terms}. ${estimate}`,
+
+    /// What a closing takes, or gives back where the deposits were more.
+    to_close: ({amount}: Texts<'amount'>) => `${amount} cash to close`,
+    back_at_closing: ({amount}: Texts<'amount'>) => `${amount} cash back at closing`,
+    /// The same among amounts of cash to close.
+    back: ({amount}: Texts<'amount'>) => `${amount} back`,
 };

@@ -2,21 +2,21 @@
 import type {Texts} from '../phrase';
 
 const list = {
-    none: 'No wish yet: add one here, or on the tour.',
-    level_of: ({name}: Texts<'name'>) => `Level of ${name}`,
-    how_much_of: ({name}: Texts<'name'>) => `How much of ${name}`,
+    none: 'No wishes yet. Add one here or on the tour.',
+    level_of: ({name}: Texts<'name'>) => `Choice for ${name}`,
+    how_much_of: ({name}: Texts<'name'>) => `Quantity: ${name}`,
     worth: 'worth',
-    worth_of: ({name}: Texts<'name'>) => `Worth of ${name}`,
-    take_off: ({name}: Texts<'name'>) => `Take ${name} off`,
-    something_else: 'Something else',
-    add: 'Add to the wishes',
-    take_it_off: ({rank}: Texts<'rank'>) => `Wish no. ${rank}: take it off`,
+    worth_of: ({name}: Texts<'name'>) => `Worth: ${name}`,
+    take_off: ({name}: Texts<'name'>) => `Remove: ${name}`,
+    something_else: 'Another wish',
+    add: 'Add to the wish list',
+    take_it_off: ({rank}: Texts<'rank'>) => `Wish no. ${rank}: remove it`,
 
-    /// What was changed.
+    /// What was changed; "higher" and "lower" name the buttons too.
     on: ({name}: Texts<'name'>) => `${name}: on the wish list`,
     off: ({name}: Texts<'name'>) => `${name}: off the wish list`,
-    dearer: ({name}: Texts<'name'>) => `${name}: dearer`,
-    less_dear: ({name}: Texts<'name'>) => `${name}: less dear`,
+    dearer: ({name}: Texts<'name'>) => `${name}: higher on the list`,
+    less_dear: ({name}: Texts<'name'>) => `${name}: lower on the list`,
     must_changed: ({name}: Texts<'name'>) => `${name}: must have`,
     worth_changed: ({name}: Texts<'name'>) => `${name}: worth`,
 };
@@ -45,20 +45,21 @@ export const wishes = {
     list,
     title: 'Which wishes fit',
     says:
-        'The dearest first. Of all that the price book lets stand together, the choice of the ' +
-        'most worth within the limits.',
-    month_may_come_to: 'A month may come to',
-    cash_may_come_to: 'All the cash may come to',
-    every_lot: 'On every free lot that the plan fits',
+        'Put the wish you want most first. The page looks at everything the price book lets you ' +
+        'combine and picks what is worth the most to you within your limits.',
+    month_may_come_to: 'Monthly payment, at most',
+    cash_may_come_to: 'Cash needed, at most',
+    every_lot: 'On every available lot that the plan fits',
     lots: ({count, best}: {count: number; best: string}) =>
-        `${count} ${count === 1 ? 'lot' : 'lots'} looked at; the best is lot ${best}.`,
+        `${count} ${count === 1 ? 'lot' : 'lots'} checked. The best is lot ${best}.`,
 
     fits: 'What fits',
     nothing_fits: 'Nothing fits',
-    over_already: (limits: Over) => `The home with its must-haves alone is ${over(limits)} over.`,
+    over_already: (limits: Over) =>
+        `With its must-haves alone, the home is ${over(limits)} over your limits.`,
     needed: 'needed by a wish',
-    held: 'in the home already',
-    none_fits: 'No wish fits within these limits: raise one of them.',
+    held: 'already in the home',
+    none_fits: 'No wish fits within these limits. Raise one of them.',
     then: ({
         price,
         month,
@@ -66,17 +67,18 @@ export const wishes = {
         terms,
         estimate,
     }: Texts<'price' | 'month' | 'cash' | 'terms' | 'estimate'>) =>
-        `Then ${price}, ${month} a month, ${cash} in cash. ${terms}. ${estimate}`,
+        `The home then: contract price ${price}, ${month} a month, ${cash} cash needed. ` +
+        `${terms}. ${estimate}`,
     proven: 'Proven: no other choice is worth more.',
     best_so_far: ({most, worth}: Texts<'most' | 'worth'>) =>
-        `Best so far: no choice can be worth more than ${most}, this one is worth ${worth}.`,
+        `Best so far: this choice is worth ${worth}. No choice can be worth more than ${most}.`,
     incentives_lost: ({names}: Texts<'names'>) => `Not given on this lot: ${names}.`,
-    put_in: 'Put these into the home',
-    were_put_in: ({names}: Texts<'names'>) => `Put in: ${names}`,
-    were_put_in_on: ({names, lot}: Texts<'names' | 'lot'>) => `Put in: ${names}, on lot ${lot}`,
+    put_in: 'Add these to the home',
+    were_put_in: ({names}: Texts<'names'>) => `Added: ${names}`,
+    were_put_in_on: ({names, lot}: Texts<'names' | 'lot'>) => `Added: ${names}, on lot ${lot}`,
 
     left_out: 'Left out',
-    by_the_loan: 'the loan could not be had',
+    by_the_loan: 'the loan would not be available',
     too_much: (limits: Over) => `${over(limits)} too much`,
     left_out_why: ({
         why,
@@ -85,13 +87,13 @@ export const wishes = {
     }: Texts<'why'> & {needs: string | null; in_place_of: string | null}) =>
         why +
         (needs ? `; it needs ${needs}` : '') +
-        (in_place_of ? `; in place of ${in_place_of}` : ''),
+        (in_place_of ? `; it would replace ${in_place_of}` : ''),
     next_never: (one: Pick<Next, 'name' | 'raise'>) =>
-        `${next(one)}; within the limits no choice holds it.`,
+        `${next(one)}. Within the limits, no choice includes it.`,
     next_not_found: (one: Pick<Next, 'name' | 'raise'>) =>
-        `${next(one)}; the search found no choice within the limits that holds it.`,
+        `${next(one)}. Within the limits, the search found no choice that includes it.`,
     next_or: ({give_up, gained, ...one}: Next) =>
         `${next(one)}, or without ${give_up}` +
-        (gained ? `, and then ${gained} fits too` : '') +
+        (gained ? `. Then ${gained} would fit too` : '') +
         '.',
 };

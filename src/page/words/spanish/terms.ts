@@ -1,2 +1,47 @@
-// Told in English so far.
-export {terms} from '../english/terms';
+// The terms that stand beside every payment, and which way the cash goes at closing.
+import type {Texts} from '../phrase';
+
+export const terms = {
+    change: ({
+        holds,
+        every_months,
+        highest,
+        worst,
+    }: Texts<'holds' | 'highest'> & {
+        every_months: number;
+        worst: {payment: string; from: number} | null;
+    }) =>
+        `la tasa es fija por ${holds} y luego puede cambiar cada ${every_months} meses, hasta ` +
+        highest +
+        (worst
+            ? ` (en el peor caso, ${worst.payment} de capital e intereses desde el pago ${worst.from})`
+            : ''),
+    line: ({
+        rate,
+        points,
+        apr,
+        term,
+        down,
+        down_percent,
+        extra,
+        change,
+    }: Texts<'rate' | 'points' | 'term' | 'down' | 'down_percent'> & {
+        apr: string | null;
+        extra: string | null;
+        change: string | null;
+    }) =>
+        `${rate} de tasa de interés, ${points} puntos, ${apr ? `APR de ${apr}` : 'APR no hallada'}, ` +
+        `${term}, ${down} de pago inicial (${down_percent})` +
+        (extra ? `, ${extra} de capital adicional al mes por decisión propia` : '') +
+        (change ? `; ${change}` : ''),
+    estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
+        `Estimación al ${as_of}, con tasas del ${rates}. No es una aprobación ni una oferta de ` +
+        'préstamo.',
+    beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
+    of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>
+        `${loan}: ${terms}. ${estimate}`,
+
+    to_close: ({amount}: Texts<'amount'>) => `${amount} para el cierre`,
+    back_at_closing: ({amount}: Texts<'amount'>) => `recibe ${amount} en el cierre`,
+    back: ({amount}: Texts<'amount'>) => `recibe ${amount}`,
+};
