@@ -1,8 +1,7 @@
 // The cash of a scenario as JSON.
 #include <quoin/answers/cash.hpp>
 
-#include <algorithm>
-
+#include "cash_words.hpp"
 #include "own_cautions.hpp"
 #include "shared_fields.hpp"
 #include "words/parts.hpp"
@@ -18,48 +17,11 @@ void fields(auto& v, Of<CostLine> auto& line) {
     v("before_closing", line.before_closing);
 }
 
-namespace {
-
-/// "interest, 17 days of $16.11", "insurance, 12 months": for programs, whatever the language.
-std::string prepaid_name(const PrepaidLine& line) {
-    std::string name(name_of(line.what));
-    if (line.count == 0) return name;
-    name += ", " + std::to_string(line.count);
-    return line.what == Prepaid::interest ? name + " days of $" + line.per_day.text()
-                                          : name + " months";
-}
-
-/// Takes back what prepaid_name() made.
-void hold_prepaid(std::string_view name, PrepaidLine& line) {
-    const std::size_t comma = std::min(name.find(", "), name.size());
-    line.what = meaning_in(codes<Prepaid>, name.substr(0, comma)).value_or(line.what);
-    for (std::size_t i = comma + 2; i < name.size() && line.count < 1000; ++i) {
-        if (name[i] < '0' || name[i] > '9') break;
-        line.count = line.count * 10 + (name[i] - '0');
-    }
-    const std::size_t amount = name.find('$');
-    if (amount == std::string_view::npos) return;
-    line.per_day = Money::parse(name.substr(amount + 1)).value_or(Money{});
-}
-
-/// What a bill out of escrow is for, as JSON has it whatever the language.
-std::string_view bill_name(MonthPart item) {
-    return item == MonthPart::property_tax ? name_of(Prepaid::property_tax) : row_of(item).name;
-}
-
-MonthPart bill_named(std::string_view name) {
-    for (const MonthPartRow& row : month_parts) {
-        if (bill_name(row.part) == name) return row.part;
-    }
-    return MonthPart::property_tax;
-}
-
-} // namespace
-
 void fields(auto& v, Of<PrepaidLine> auto& line) {
-    v.held(
-        "name", [&] { return prepaid_name(line); },
-        [&](const auto& name) { hold_prepaid(name, line); });
+    v("what", line.what);
+    v.words("name", [&](const Catalogue& say) { return prepaid_words(line, say); });
+    v("count", line.count);
+    v("per_day", line.per_day);
     v("due", line.due);
     v("amount", line.amount);
 }
@@ -80,9 +42,8 @@ void fields(auto& v, Of<EscrowOutlook> auto& outlook) {
 }
 
 void fields(auto& v, Of<EscrowBill> auto& bill) {
-    v.held(
-        "name", [&] { return std::string(bill_name(bill.item)); },
-        [&](const auto& name) { bill.item = bill_named(name); });
+    v("what", bill.item);
+    v.words("name", [&](const Catalogue& say) { return bill_words(bill.item, say); });
     v("due", bill.due);
     v("amount", bill.amount);
 }

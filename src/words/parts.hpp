@@ -15,7 +15,7 @@
 namespace quoin {
 
 struct PartWords {
-    NamesOf<MonthPart, month_parts.size()> month;
+    NamesOf<MonthPart> month;
     NamesOf<CashPart, cash_parts.size()> cash;
     NamesOf<CreditUse> use;       ///< what money goes to, behind "for"
     Phrase<> single_premium;      ///< likewise: what an upfront fee of mortgage insurance is

@@ -6,6 +6,7 @@
 #
 #   run.py            all of it
 #   run.py --show     the same, and prints what the first command answers
+import csv
 import glob
 import html.parser
 import json
@@ -28,13 +29,19 @@ DATA_MARK |= {ord(letter.upper()): chr(0x0531 + at)
 # By the names of the schemas' definitions; a text of several languages keeps its keys.
 SHOWN = {"text", "name", "words", "title", "note", "texts", "names"}
 PATHS = {"price_book", "lots"}
+PERSONS = {"prepared_by", "originator"}
 MONTHS = ("January|February|March|April|May|June|July|August|September|October|November|December")
 # Left as they are: what somebody typed or a file has, names of options and commands, codes, dates.
-LEFT = re.compile(
-    rf"\b(?:{MONTHS}) \d+, \d+|\"[^\"]*\"|'[^']*'|--[a-z-]+|\[[a-z-]+\]|https?://\S+|\b\d+ CFR\b|"
-    r"\b[a-z0-9_]+\.(?:json|csv|html?|xlsx)\b|\bquoin\b|\b[A-Z]{1,2}\d+\b")
+LEFT = re.compile("|".join([
+    rf"\b(?:{MONTHS}) \d+, \d+", r'"[^"]*"', r"'[^']*'", r"--[a-z-]+(?: [\x21-\x7e]+)?",
+    r"\[[a-z-]+\]", r"[\w./-]+\.(?:json|csv|html?|xlsx)\b", r"\bquoin\b", r"\b[A-Z]{1,2}\d+\b",
+    # Sources are cited as they are printed.
+    r"\b\d+ (?:CFR|USC)\b", r"\b\d{3,4}\.[0-9a-z.()-]+(?:, \([a-z]\))?", r"\bAppendix J[0-9a-z()]*",
+    r"\bcomment [0-9a-z()-]+", r"\bHUD Reference Guide [0-9-]+", r"(?<=\s)\.(?:html|xlsx)\b",
+    r"(?<![\w])[a-z](?![\w])"]))  # letters of remarks below a table
 LATIN = re.compile(r"[A-Za-z][\w'’-]*")
-CODE = re.compile(r"[a-z0-9_]+")
+COLUMNS = re.compile(r"[a-z_]+(?:,[a-z_]+)+")  # the first line of a CSV
+CODE = re.compile(r"[a-z0-9_-]+")
 
 
 class Schemas:
@@ -59,6 +66,7 @@ class Schemas:
             return [self.walk(each, inner, root) for each in value]
         if isinstance(value, dict):
             return {key: each if key in PATHS
+                    else each.translate(DATA_MARK) if key in PERSONS and isinstance(each, str)
                     else self.walk(each, list(self.member(key, schemas)), root)
                     for key, each in value.items()}
         return value
@@ -115,7 +123,22 @@ def mark_tree(folder, schemas):
         ids |= set(words_of(made))
         with open(path, "w", encoding="utf-8") as file:
             json.dump(made, file, ensure_ascii=False, indent=1)
+    for path in glob.glob(os.path.join(folder, "**", "*.csv"), recursive=True):
+        mark_list(path)
     return ids
+
+
+def mark_list(path):
+    """The notes of a list of lots; its other columns are codes and figures."""
+    with open(path, encoding="utf-8", newline="") as file:
+        rows = list(csv.reader(file))
+    notes = [at for at, name in enumerate(rows[0]) if name.startswith("note")] if rows else []
+    for row in rows[1:]:
+        for at in notes:
+            row[at:at + 1] = [text.translate(DATA_MARK) for text in row[at:at + 1]]
+    if notes:
+        with open(path, "w", encoding="utf-8", newline="") as file:
+            csv.writer(file).writerows(rows)
 
 
 def words_of(value):
@@ -177,7 +200,7 @@ def latin_in(text, known):
     for line in lines_shown(text):
         if re.match(r"\s*\d* \| ", line):
             continue  # of the file that is refused
-        if line.strip() in known:
+        if line.strip() in known or COLUMNS.fullmatch(line.strip()):
             continue
         rest = LEFT.sub(" ", line)
         if any(word not in known for word in LATIN.findall(rest)):
@@ -190,7 +213,7 @@ def commands():
     for path in sorted(paths):
         with open(path, encoding="utf-8") as file:
             for line in file:
-                if line.startswith("$ quoin ") and "--help" not in line:
+                if line.startswith("$ quoin ") and not re.search(r"--help|quoin serve", line):
                     yield shlex.split(line.removeprefix("$ quoin ").replace(" | digest", ""))
 
 

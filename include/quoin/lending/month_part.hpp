@@ -9,6 +9,7 @@
 #include <string_view>
 
 #include <quoin/exact/amounts.hpp>
+#include <quoin/text/codes.hpp>
 
 namespace quoin {
 
@@ -35,26 +36,21 @@ enum class PartSource {
 struct MonthPartRow {
     MonthPart part;
     std::string_view code; ///< in answers
-    std::string_view name; ///< for people
     PartSource from;
     std::string_view stem; ///< of its figures in a recheck; of insurance and dues, the member of a
                            ///< place's file
 };
 
 inline constexpr auto month_parts = std::to_array<MonthPartRow>({
-    {MonthPart::principal_and_interest, "principal_and_interest", "principal and interest",
-     PartSource::loan, "principal_and_interest"},
-    {MonthPart::mortgage_insurance, "mortgage_insurance", "mortgage insurance", PartSource::loan,
-     "mortgage_insurance"},
-    {MonthPart::property_tax, "property_tax", "property tax", PartSource::tax, "tax"},
-    {MonthPart::homeowners_insurance, "homeowners_insurance", "homeowner's insurance",
-     PartSource::insurance, "homeowner"},
-    {MonthPart::flood_insurance, "flood_insurance", "flood insurance", PartSource::insurance,
-     "flood"},
-    {MonthPart::wind_insurance, "wind_insurance", "wind insurance", PartSource::insurance, "wind"},
-    {MonthPart::association_dues, "association_dues", "association dues", PartSource::dues, "dues"},
-    {MonthPart::district_charges, "district_charges", "district charges", PartSource::tax,
-     "district"},
+    {MonthPart::principal_and_interest, "principal_and_interest", PartSource::loan,
+     "principal_and_interest"},
+    {MonthPart::mortgage_insurance, "mortgage_insurance", PartSource::loan, "mortgage_insurance"},
+    {MonthPart::property_tax, "property_tax", PartSource::tax, "tax"},
+    {MonthPart::homeowners_insurance, "homeowners_insurance", PartSource::insurance, "homeowner"},
+    {MonthPart::flood_insurance, "flood_insurance", PartSource::insurance, "flood"},
+    {MonthPart::wind_insurance, "wind_insurance", PartSource::insurance, "wind"},
+    {MonthPart::association_dues, "association_dues", PartSource::dues, "dues"},
+    {MonthPart::district_charges, "district_charges", PartSource::tax, "district"},
 });
 
 [[nodiscard]] constexpr const MonthPartRow& row_of(MonthPart part) {
@@ -63,6 +59,16 @@ inline constexpr auto month_parts = std::to_array<MonthPartRow>({
 static_assert(std::all_of(month_parts.begin(), month_parts.end(),
                           [](const MonthPartRow& row) { return &row_of(row.part) == &row; }),
               "the rows stand in the order of the parts");
+
+template <>
+inline constexpr auto codes<MonthPart> = [] {
+    std::array<Code<MonthPart>, month_parts.size()> codes{};
+    std::transform(month_parts.begin(), month_parts.end(), codes.begin(),
+                   [](const MonthPartRow& row) {
+                       return Code<MonthPart>{row.part, row.code};
+                   });
+    return codes;
+}();
 
 /// The rows of the parts of a source, in order.
 template <PartSource source>

@@ -13,7 +13,7 @@ inline constexpr PartWords parts = {
                {MonthPart::flood_insurance, "flood insurance"},
                {MonthPart::wind_insurance, "wind insurance"},
                {MonthPart::association_dues, "HOA dues"},
-               {MonthPart::district_charges, "special assessments"}}},
+               {MonthPart::district_charges, "district charges"}}},
     .cash = {{{CashPart::down_payment, "down payment"},
               {CashPart::upfront_fee, "upfront fee, in cash"},
               {CashPart::points, "points or lender credit"},

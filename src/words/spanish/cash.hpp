@@ -43,7 +43,7 @@ inline constexpr CashWords cash = {
             return months == 1 ? std::string("seguro, 1 mes")
                                : fmt::format("seguro, {} meses", months);
         },
-    .tax_bill = "impuestos sobre la propiedad y cargos de distrito",
+    .tax_bill = "impuestos sobre la propiedad y cargos del distrito",
     .bill_due = "vence {:us}",
     .no_escrow = "Cuenta de depósito en garantía (escrow): no hay. Se renunció a ella, o no se "
                  "conocen las fechas de pago.",

@@ -63,8 +63,8 @@ inline constexpr GlossaryWords glossary = {
               {Term::amount_financed, "monto financiado"},
               {Term::total_of_payments, "total de pagos"},
               {Term::tip, "porcentaje total de intereses (TIP)"},
-              {Term::loan_estimate, "Estimación de Préstamo (Loan Estimate)"},
-              {Term::closing_disclosure, "Declaración de Cierre (Closing Disclosure)"},
+              {Term::loan_estimate, "Estimación del Préstamo (Loan Estimate)"},
+              {Term::closing_disclosure, "Divulgación de Cierre (Closing Disclosure)"},
               {Term::loan_originator, "originador de préstamos"}}},
     .meaning =
         {{{Term::contract_price, "El precio que usted y el constructor firman: la vivienda, el "

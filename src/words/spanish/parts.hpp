@@ -13,7 +13,7 @@ inline constexpr PartWords parts = {
                {MonthPart::flood_insurance, "seguro contra inundaciones"},
                {MonthPart::wind_insurance, "seguro contra viento"},
                {MonthPart::association_dues, "cuotas de la asociación (HOA)"},
-               {MonthPart::district_charges, "contribuciones especiales"}}},
+               {MonthPart::district_charges, "cargos del distrito"}}},
     .cash = {{{CashPart::down_payment, "pago inicial"},
               {CashPart::upfront_fee, "cargo inicial, en efectivo"},
               {CashPart::points, "puntos o crédito del prestamista"},

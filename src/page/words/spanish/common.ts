@@ -28,7 +28,7 @@ export const common = {
     no_cost: 'sin costo',
     no_extra_cost: 'sin costo adicional',
     in_a_package: 'en un paquete',
-    must_have: 'indispensable',
+    must_have: 'esencial',
     closing: 'cierre',
 
     close: 'Cerrar',

@@ -16,7 +16,7 @@ const list = {
     off: ({name}: Texts<'name'>) => `${name}: fuera de la lista de deseos`,
     dearer: ({name}: Texts<'name'>) => `${name}: más arriba en la lista`,
     less_dear: ({name}: Texts<'name'>) => `${name}: más abajo en la lista`,
-    must_changed: ({name}: Texts<'name'>) => `${name}: indispensable`,
+    must_changed: ({name}: Texts<'name'>) => `${name}: esencial`,
     worth_changed: ({name}: Texts<'name'>) => `${name}: valor`,
 };
 
@@ -53,7 +53,7 @@ export const wishes = {
     fits: 'Lo que cabe',
     nothing_fits: 'Nada cabe',
     over_already: (limits: Over) =>
-        `Solo con lo indispensable, la vivienda supera sus límites en ${over(limits)}.`,
+        `Solo con lo esencial, la vivienda supera sus límites en ${over(limits)}.`,
     needed: 'un deseo lo necesita',
     held: 'ya está en la vivienda',
     none_fits: 'Ningún deseo cabe dentro de estos límites. Suba uno de ellos.',
