@@ -1,208 +1,215 @@
 # How much home: what binds, what comes next, what a step takes.
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/six-programs.json --reserves 2 --step 10000
-How much home
-Oxbarrow Meadow, Tarnwick Builders
-Teasel (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
-as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 14 May 2027
-prepared by Sales desk, Oxbarrow Meadow
-2 months of the payment kept in reserve
+Highest price that fits
+Oxbarrow Meadow by Tarnwick Builders
+Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
+As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
+Prepared by Sales desk, Oxbarrow Meadow
+2 monthly payments kept as reserves
 
-Conventional, 5 % down, 30 years
-  up to $513,765.00: $4,087.50 a month, $28,312.15 of cash needed
-    Conventional fixed: 6.375 % note rate, -0.125 points, APR 6.847 %, 30 years, $25,689.00 down
-    (5.00 %), LTV 95.00 %, 180-day lock
-                                                takes         most        left
-    housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
-    the cash there is                      $36,487.15  $121,000.00  $84,512.85
-    What binds: housing and debts over 45 % of income. Without it, up to $876,579.00, where the
-    program's own limit binds.
-    A home of $523,765.00 would take $175.07 more income a month, or $78.78 less in debts. Instead
-    of all that a note rate of 6.125 % at 0.875 points would do.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 11 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+Conventional, 5% down, 30 years
+  up to $513,765.00: $4,087.50 a month, $28,312.15 cash needed
+    Conventional, fixed rate: interest rate 6.375%, lender credit of 0.125 points, APR 6.847%,
+    loan term 30 years, down payment $25,689.00 (5.00%), LTV 95.00%, 180-day rate lock
+                                     needed        limit        left
+    debt-to-income ratio of 45%   $4,477.50    $4,477.50       $0.00
+    your cash                    $36,487.15  $121,000.00  $84,512.85
+    What limits the price: debt-to-income ratio of 45%. Without that, you could go up to
+    $876,579.00 (next limit: the program's limit).
+    For a home at $523,765.00, you would need $175.07 more income a month or $78.78 less in
+    monthly debts. Or you could take an interest rate of 6.125% at 0.875 points and need none of
+    that.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 11 choices of elevation and available lot, from $489,900.00 (field, lot 3)
 
-Conventional, 20 % down, 20 years
-  up to $550,895.00: $4,051.27 a month, $112,896.79 of cash needed
-    Conventional fixed: 6.125 % note rate, -0.125 points, APR 6.162 %, 20 years, $110,179.00 down
-    (20.00 %), LTV 80.00 %, 180-day lock
-                                                 takes         most    left
-    housing and debts over 45 % of income    $4,441.27    $4,477.50  $36.23
-    the cash there is                      $120,999.33  $121,000.00   $0.67
-    What binds: the cash there is. Without it, up to $555,871.00, where housing and debts over
-    45 % of income binds.
-    A home of $560,895.00 would take $2,261.80 more cash, and $81.27 more income a month, or
-    $36.57 less in debts.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 16 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+Conventional, 20% down, 20 years
+  up to $550,895.00: $4,051.27 a month, $112,896.79 cash needed
+    Conventional, fixed rate: interest rate 6.125%, lender credit of 0.125 points, APR 6.162%,
+    loan term 20 years, down payment $110,179.00 (20.00%), LTV 80.00%, 180-day rate lock
+                                      needed        limit    left
+    debt-to-income ratio of 45%    $4,441.27    $4,477.50  $36.23
+    your cash                    $120,999.33  $121,000.00   $0.67
+    What limits the price: your cash. Without that, you could go up to $555,871.00 (next limit:
+    debt-to-income ratio of 45%).
+    For a home at $560,895.00, you would need $2,261.80 more cash, and $81.27 more income a month
+    or $36.57 less in monthly debts.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 16 choices of elevation and available lot, from $489,900.00 (field, lot 3)
 
-Conventional, 10 % down, 15 years
-  up to $444,323.00: $4,087.50 a month, $44,921.22 of cash needed
-    Conventional fixed: 5.625 % note rate, -0.375 points, APR 5.776 %, 15 years, $44,433.00 down
-    (10.00 %), LTV 90.00 %, 180-day lock
-                                                takes         most        left
-    housing and debts over 45 % of income   $4,477.50    $4,477.50       $0.00
-    the cash there is                      $53,096.22  $121,000.00  $67,903.78
-    What binds: housing and debts over 45 % of income. Without it, up to $925,278.00, where the
-    program's own limit binds.
-    A home of $454,323.00 would take $202.40 more income a month, or $91.08 less in debts. Instead
-    of all that a note rate of 5.125 % at 1.750 points would do.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 10 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 1 pair of elevation and free lot, from $439,900.00 (field, lot 3)
+Conventional, 10% down, 15 years
+  up to $444,323.00: $4,087.50 a month, $44,921.22 cash needed
+    Conventional, fixed rate: interest rate 5.625%, lender credit of 0.375 points, APR 5.776%,
+    loan term 15 years, down payment $44,433.00 (10.00%), LTV 90.00%, 180-day rate lock
+                                     needed        limit        left
+    debt-to-income ratio of 45%   $4,477.50    $4,477.50       $0.00
+    your cash                    $53,096.22  $121,000.00  $67,903.78
+    What limits the price: debt-to-income ratio of 45%. Without that, you could go up to
+    $925,278.00 (next limit: the program's limit).
+    For a home at $454,323.00, you would need $202.40 more income a month or $91.08 less in
+    monthly debts. Or you could take an interest rate of 5.125% at 1.750 points and need none of
+    that.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 10 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 1 choice of elevation and available lot, from $439,900.00 (field, lot 3)
 
-FHA, 3.5 % down, 30 years
-  up to $393,648.00: $3,084.50 a month, $15,312.47 of cash needed
-    FHA-insured fixed: 5.875 % note rate, 0.000 points, APR 6.615 %, 30 years, $13,778.00 down
-    (3.50 %), LTV 96.50 %, 180-day lock
-                                                takes         most        left
-    housing over 31 % of income             $3,084.50    $3,084.50       $0.00
-    housing and debts over 43 % of income   $3,474.50    $4,278.50     $804.00
-    the cash there is                      $21,481.47  $121,000.00  $99,518.53
-    What binds: housing over 31 % of income. Without it, up to $497,635.00, where housing and
-    debts over 43 % of income binds.
-    A home of $403,648.00 would take $249.42 more income a month. Instead of all that a note rate
-    of 5.500 % at 1.625 points would do.
-    No home of the price book is within it.
+FHA, 3.5% down, 30 years
+  up to $393,648.00: $3,084.50 a month, $15,312.47 cash needed
+    FHA, fixed rate: interest rate 5.875%, 0.000 points, APR 6.615%, loan term 30 years, down
+    payment $13,778.00 (3.50%), LTV 96.50%, 180-day rate lock
+                                     needed        limit        left
+    housing ratio of 31%          $3,084.50    $3,084.50       $0.00
+    debt-to-income ratio of 43%   $3,474.50    $4,278.50     $804.00
+    your cash                    $21,481.47  $121,000.00  $99,518.53
+    What limits the price: housing ratio of 31%. Without that, you could go up to $497,635.00
+    (next limit: debt-to-income ratio of 43%).
+    For a home at $403,648.00, you would need $249.42 more income a month. Or you could take an
+    interest rate of 5.500% at 1.625 points and need none of that.
+    No home in the price book is within this price.
 
 VA, nothing down, first use
-  up to $491,387.00: $3,739.24 a month, $2,330.48 of cash needed
-    VA-guaranteed fixed: 5.875 % note rate, -0.125 points, APR 6.098 %, 30 years, $0.00 down
-    (0.00 %), LTV 100.00 %, 180-day lock
-                                               takes         most         left
-    housing and debts over 41 % of income  $4,129.24    $4,129.24        $0.00
-    the cash there is                      $9,808.96  $121,000.00  $111,191.04
-    What binds: housing and debts over 41 % of income.
-    A ratio is rounded to a whole percent before it is held to the limit.
-    Residual income, which this program asks for, is not tested: the taxes on it ("income_taxes"),
-    the persons in the household are not given.
-    A home of $501,387.00 would take $189.40 more income a month, or $78.61 less in debts. Instead
-    of all that a note rate of 5.625 % at 0.875 points would do.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 1 pair of elevation and free lot, from $489,900.00 (field, lot 3)
+  up to $491,387.00: $3,739.24 a month, $2,330.48 cash needed
+    VA, fixed rate: interest rate 5.875%, lender credit of 0.125 points, APR 6.098%, loan term 30
+    years, down payment $0.00 (0.00%), LTV 100.00%, 180-day rate lock
+                                    needed        limit         left
+    debt-to-income ratio of 41%  $4,129.24    $4,129.24        $0.00
+    your cash                    $9,808.96  $121,000.00  $111,191.04
+    What limits the price: debt-to-income ratio of 41%.
+    Each ratio is rounded to a whole percent before it is compared with the limit.
+    This program also looks at residual income. It is not tested here. Missing: taxes on the
+    income ("income_taxes"), people in the household.
+    For a home at $501,387.00, you would need $189.40 more income a month or $78.61 less in
+    monthly debts. Or you could take an interest rate of 5.625% at 0.875 points and need none of
+    that.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 1 choice of elevation and available lot, from $489,900.00 (field, lot 3)
 
 USDA, nothing down, 30 years
-  up to $426,679.00: $3,383.00 a month, $2,070.68 of cash needed
-    USDA-guaranteed fixed: 6.000 % note rate, 0.000 points, APR 6.474 %, 30 years, $0.00 down
-    (0.00 %), LTV 100.00 %, 180-day lock
-                                               takes         most         left
-    housing over 34 % of income            $3,383.00    $3,383.00        $0.00
-    housing and debts over 41 % of income  $3,773.00    $4,079.50      $306.50
-    the cash there is                      $8,836.68  $121,000.00  $112,163.32
-    What binds: housing over 34 % of income. Without it, up to $465,808.00, where housing and
-    debts over 41 % of income binds.
-    A home of $436,679.00 would take $230.42 more income a month. Instead of all that a note rate
-    of 5.625 % at 1.625 points would do.
-    sorrel: 13 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 1 pair of elevation and free lot, from $424,400.00 (field, lot 4)
+  up to $426,679.00: $3,383.00 a month, $2,070.68 cash needed
+    USDA, fixed rate: interest rate 6.000%, 0.000 points, APR 6.474%, loan term 30 years, down
+    payment $0.00 (0.00%), LTV 100.00%, 180-day rate lock
+                                    needed        limit         left
+    housing ratio of 34%         $3,383.00    $3,383.00        $0.00
+    debt-to-income ratio of 41%  $3,773.00    $4,079.50      $306.50
+    your cash                    $8,836.68  $121,000.00  $112,163.32
+    What limits the price: housing ratio of 34%. Without that, you could go up to $465,808.00
+    (next limit: debt-to-income ratio of 41%).
+    For a home at $436,679.00, you would need $230.42 more income a month. Or you could take an
+    interest rate of 5.625% at 1.625 points and need none of that.
+    sorrel: 13 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 1 choice of elevation and available lot, from $424,400.00 (field, lot 4)
 
-Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
-assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
-the note rate.
+Ratios are guides from the published rules, not an approval. The housing ratio is the monthly
+payment divided by gross monthly income. The debt-to-income ratio (DTI) adds monthly debts to that
+payment. A lender looks at credit, income and assets, and may go above these ratios or stay below
+them. What you can borrow and what suits you are two questions. A temporary buydown lowers the first
+payments, but it does not raise the price that fits: loans are held to the note rate.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026;
-they hold only when locked. They are samples, not anybody's offer.
+Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
+December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Venning County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --automated
-How much home
-Oxbarrow Meadow, Tarnwick Builders
-Sorrel (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
-as of 24 November 2026; price book 2026-11, in force to 31 January 2027; closing 20 May 2027
-prepared by Sales desk, Oxbarrow Meadow
+Highest price that fits
+Oxbarrow Meadow by Tarnwick Builders
+Sorrel plan (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
+As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 20, 2027
+Prepared by Sales desk, Oxbarrow Meadow
 
-FHA, 3.5 % down
-  up to $530,614.00, the income held to no ratio: $4,188.81 a month, $22,499.95 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.734 %, 30 years, $18,572.00 down
-    (3.50 %), LTV 96.50 %, 180-day lock
-                            takes        most   left
-    the cash there is  $22,499.95  $22,500.00  $0.05
-    What binds: the cash there is. Without it, up to $560,920.00, where the program's own limit
-    binds.
-    No ratio is published for a file that this program's automated underwriting accepts, so none
-    is held here: what it accepts is not known before it is asked. A file that it refers is held
-    to the ratios of manual underwriting.
-    A home of $535,614.00 would take $230.93 more cash.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 15 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+FHA, 3.5% down
+  up to $530,614.00 (no income ratio applied): $4,188.81 a month, $22,499.95 cash needed
+    FHA, fixed rate: interest rate 6.000%, lender credit of 0.125 points, APR 6.734%, loan term 30
+    years, down payment $18,572.00 (3.50%), LTV 96.50%, 180-day rate lock
+                   needed       limit   left
+    your cash  $22,499.95  $22,500.00  $0.05
+    What limits the price: your cash. Without that, you could go up to $560,920.00 (next limit:
+    the program's limit).
+    This program publishes no ratio for loans that its automated underwriting accepts, so none is
+    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
+    manual underwriting is held to the ratios for that.
+    For a home at $535,614.00, you would need $230.93 more cash.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 15 choices of elevation and available lot, from $489,900.00 (field, lot 3)
 
-FHA, all the cash there is
-  up to $530,614.00, the income held to no ratio: $4,188.81 a month, $22,499.95 of cash needed
-    FHA-insured fixed: 6.000 % note rate, -0.125 points, APR 6.734 %, 30 years, $18,572.00 down
-    (3.50 %), LTV 96.50 %, 180-day lock
-                            takes        most   left
-    the cash there is  $22,499.95  $22,500.00  $0.05
-    What binds: the program's own limit (cash of $22,500.00 is $0.01 short of the least that is
-    needed, $22,500.01).
-    No ratio is published for a file that this program's automated underwriting accepts, so none
-    is held here: what it accepts is not known before it is asked. A file that it refers is held
-    to the ratios of manual underwriting.
-    A home of $535,614.00 is not to be had so: cash of $22,500.00 is $230.93 short of the least
-    that is needed, $22,730.93.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 15 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+FHA, all available cash
+  up to $530,614.00 (no income ratio applied): $4,188.81 a month, $22,499.95 cash needed
+    FHA, fixed rate: interest rate 6.000%, lender credit of 0.125 points, APR 6.734%, loan term 30
+    years, down payment $18,572.00 (3.50%), LTV 96.50%, 180-day rate lock
+                   needed       limit   left
+    your cash  $22,499.95  $22,500.00  $0.05
+    What limits the price: the program's limit (cash of $22,500.00 is $0.01 short of the
+    $22,500.01 needed).
+    This program publishes no ratio for loans that its automated underwriting accepts, so none is
+    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
+    manual underwriting is held to the ratios for that.
+    For a home at $535,614.00, this loan is not available: cash of $22,500.00 is $230.93 short of
+    the $22,730.93 needed.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 15 choices of elevation and available lot, from $489,900.00 (field, lot 3)
 
 USDA, nothing down
-  up to $2,120,436.00, the income held to no ratio: $16,858.02 a month, $22,499.99 of cash needed
-    USDA-guaranteed fixed: 6.125 % note rate, -0.125 points, APR 6.577 %, 30 years, $0.00 down
-    (0.00 %), LTV 100.00 %, 180-day lock
-                            takes        most   left
-    the cash there is  $22,499.99  $22,500.00  $0.01
-    What binds: the cash there is.
-    No ratio is published for a file that this program's automated underwriting accepts, so none
-    is held here: what it accepts is not known before it is asked. A file that it refers is held
-    to the ratios of manual underwriting.
-    A home of $2,125,436.00 would take $57.47 more cash.
-    sorrel: 14 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
-    teasel: 15 pairs of elevation and free lot, from $424,400.00 (field, lot 4)
-    burdock: 24 pairs of elevation and free lot, from $439,900.00 (field, lot 3)
-    comfrey: 16 pairs of elevation and free lot, from $489,900.00 (field, lot 3)
+  up to $2,120,436.00 (no income ratio applied): $16,858.02 a month, $22,499.99 cash needed
+    USDA, fixed rate: interest rate 6.125%, lender credit of 0.125 points, APR 6.577%, loan term
+    30 years, down payment $0.00 (0.00%), LTV 100.00%, 180-day rate lock
+                   needed       limit   left
+    your cash  $22,499.99  $22,500.00  $0.01
+    What limits the price: your cash.
+    This program publishes no ratio for loans that its automated underwriting accepts, so none is
+    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
+    manual underwriting is held to the ratios for that.
+    For a home at $2,125,436.00, you would need $57.47 more cash.
+    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
+    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
+    comfrey: 16 choices of elevation and available lot, from $489,900.00 (field, lot 3)
 
-Conventional, 3 % down
-  up to $405,863.00: $3,639.99 a month, $15,197.91 of cash needed
-    Conventional fixed: 6.500 % note rate, 0.000 points, APR 7.816 %, 30 years, $12,176.00 down
-    (3.00 %), LTV 97.00 %, 180-day lock
-                                                takes        most       left
-    housing and debts over 50 % of income   $3,949.99   $3,950.00      $0.01
-    the cash there is                      $15,197.91  $22,500.00  $7,302.09
-    What binds: housing and debts over 50 % of income. Without it, up to $576,128.00, where the
-    cash there is binds.
-    A home of $410,863.00 would take $88.66 more income a month, or $44.33 less in debts. Instead
-    of all that a note rate of 6.250 % at 0.875 points would do.
-    sorrel: 9 pairs of elevation and free lot, from $389,900.00 (field, lot 11)
+Conventional, 3% down
+  up to $405,863.00: $3,639.99 a month, $15,197.91 cash needed
+    Conventional, fixed rate: interest rate 6.500%, 0.000 points, APR 7.816%, loan term 30 years,
+    down payment $12,176.00 (3.00%), LTV 97.00%, 180-day rate lock
+                                     needed       limit       left
+    debt-to-income ratio of 50%   $3,949.99   $3,950.00      $0.01
+    your cash                    $15,197.91  $22,500.00  $7,302.09
+    What limits the price: debt-to-income ratio of 50%. Without that, you could go up to
+    $576,128.00 (next limit: your cash).
+    For a home at $410,863.00, you would need $88.66 more income a month or $44.33 less in monthly
+    debts. Or you could take an interest rate of 6.250% at 0.875 points and need none of that.
+    sorrel: 9 choices of elevation and available lot, from $389,900.00 (field, lot 11)
 
-Ratios are guides of the published rules, not an approval: a lender looks at credit, income and
-assets, and may go above them or stay below. What a buyer can borrow and what suits them are two
-questions. A temporary buydown lowers the first payments and lets nothing more: loans are held to
-the note rate.
+Ratios are guides from the published rules, not an approval. The housing ratio is the monthly
+payment divided by gross monthly income. The debt-to-income ratio (DTI) adds monthly debts to that
+payment. A lender looks at credit, income and assets, and may go above these ratios or stay below
+them. What you can borrow and what suits you are two questions. A temporary buydown lowers the first
+payments, but it does not raise the price that fits: loans are held to the note rate.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Sample lender (none: sample data), good through 18 December 2026;
-they hold only when locked. They are samples, not anybody's offer.
+Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
+December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Venning County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Venning County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json | digest
 {
@@ -214,17 +221,17 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
     "price_book_expires": "2027-01-31", "as_of": "2026-11-24", "contract": "2026-12-05"
     "closing": "2027-05-20", "place": "Venning County", "sample_place": true
     "rate_sheet": "2026-11-20", "rates_date": "2026-11-20", "rates_good_through": "2026-12-18"
-    "lender": "Sample lender", "license": "none: sample data", "sample_rates": true
+    "lender": "Sample lender", "license": "none, sample data", "sample_rates": true
   }
   "reserve_months": 0, "automated": false, "assumptions": []
   "scenarios": [
     {
       "terms": {
-        "name": "FHA, 3.5 % down", "program": "fha", "program_name": "FHA-insured fixed"
+        "name": "FHA, 3.5% down", "program": "fha", "program_name": "FHA, fixed rate"
         "months": 360, "lock_days": 180, "score": 664, "rate": "6", "points": "-0.125"
         "apr": "6.752", "down_payment": "10796.00", "down_percent": "3.50", "ltv": "96.50"
         "down_from_cash": false, "extra_principal": "0.00"
-        "fine_print": "There are two premiums: one at closing, usually added to th..." 261 letters #f9633c40
+        "fine_print": "You pay two premiums: one at closing, usually added to the ..." 257 letters #0f36df3d
         "adjustable": null
       }
       "ratios": {
@@ -249,11 +256,11 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
       "plans": []
       "scenario": {
         "terms": {
-          "name": "FHA, 3.5 % down", "program": "fha", "program_name": "FHA-insured fixed"
+          "name": "FHA, 3.5% down", "program": "fha", "program_name": "FHA, fixed rate"
           "months": 360, "lock_days": 180, "score": 664, "rate": "6", "points": "-0.125"
           "apr": "6.752", "down_payment": "10796.00", "down_percent": "3.50", "ltv": "96.50"
           "down_from_cash": false, "extra_principal": "0.00"
-          "fine_print": "There are two premiums: one at closing, usually added to th..." 261 letters #f9633c40
+          "fine_print": "You pay two premiums: one at closing, usually added to the ..." 257 letters #0f36df3d
           "adjustable": null
         }
         "available": true, "refusals": [], "price": "308449.00", "value": "308449.00"
@@ -307,26 +314,26 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
       }
     }
     ...
-    4 rows: price 1322606.00, next_price 1728440.00 #298f6bf8
+    4 rows: price 1322606.00, next_price 1728440.00 #59af59d8
   ]
   "cautions": [
     {
       "code": "ratios_are_guides", "about": []
-      "words": "Ratios are guides of the published rules, not an approval: ..." 305 letters #a2fa0465
+      "words": "Ratios are guides from the published rules, not an approval..." 477 letters #1c737116
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "costs_as_known", "about": []
-      "words": "Taxes, insurance, dues and closing costs as known for Venni..." 244 letters #446f1b1b
+      "words": "Taxes, insurance, HOA dues and closing costs use the figure..." 276 letters #68c1cbdd
     }
-    4 rows #2441b255
+    4 rows #c32280a1
   ]
 }
-795 lines #01f9f995
+795 lines #d6a3dea7
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
 2> quoin: found --reserves two
@@ -375,6 +382,6 @@ Example:
   quoin afford buyer.json --reserves 2
   quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0

@@ -1,12 +1,12 @@
 # A plain problem of advances and payments: here Appendix J(c)(1)(ii), printed there as 11.82 %.
 $ quoin apr ../../examples/apr/long-first-period.json
-  APR             11.816508 %
-  advanced          $6,000.00
-  paid              $7,200.00
+  APR              11.816508%
+  amount advanced   $6,000.00
+  total paid        $7,200.00
   finance charge    $1,200.00
 
-By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were given. An estimate,
-not a federal disclosure.
+Figured by the actuarial method of 12 CFR 1026, Appendix J, from the amounts that were given. This
+is an estimate, not a federal disclosure.
 = 0
 $ quoin apr ../../examples/apr/long-first-period.json --json
 {
@@ -19,7 +19,7 @@ $ quoin apr ../../examples/apr/long-first-period.json --json
     {
       "code": "actuarial_method",
       "about": [],
-      "words": "By the actuarial method of 12 CFR 1026, Appendix J, from the flows as they were given. An estimate, not a federal disclosure."
+      "words": "Figured by the actuarial method of 12 CFR 1026, Appendix J, from the amounts that were given. This is an estimate, not a federal disclosure."
     }
   ]
 }

@@ -1,33 +1,35 @@
 # Must-haves that exclude each other through what they need: which of them, and by which rules.
 $ quoin fit data/needs/buyer.json --rates data/rates --monthly 9000 --cash 20000
-Which wishes fit
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-within $9,000.00 a month and $20,000.00 of cash in all
+Which wishes fit your limits
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
+your limits: $9,000.00 a month and $20,000.00 cash needed, deposits included
 
 Ten percent down
-Nothing can be chosen: Darkroom and Window seat, must-haves, cannot stand together: Darkroom
-  needs Blackout shutters; Window seat needs Bay window; Blackout shutters and Bay window exclude
-  each other.
+Nothing can be chosen for this home: Darkroom and Window seat, must-haves, do not go together:
+  Darkroom (needs Blackout shutters); Window seat (needs Bay window); Blackout shutters and Bay
+  window do not go together.
 
 
-A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
-figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
-deposits among it.
+A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
+wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
+between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
+cash needed, deposits included.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0

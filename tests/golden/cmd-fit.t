@@ -1,96 +1,100 @@
 # Which wishes fit within a month and the cash: what is chosen, what is left out and why.
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000
-Which wishes fit
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-within $8,400.00 a month and $12,000.00 of cash in all
+Which wishes fit your limits
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
+your limits: $8,400.00 a month and $12,000.00 cash needed, deposits included
 
 Ten percent down
-price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
-  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
-  LTV 90.00 %, 60-day lock
-worth 0: proven, no choice within the limits is worth more, none worth as much costs less a
-  month (4 looked into)
+price $103,120.00, $8,197.59 a month, $10,966.45 cash needed: $9,654.45 cash to close
+  A short loan: interest rate 6.250%, 0.000 points, APR 6.422%, loan term 1 year, down payment
+  $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock
+worth 0. Proven: no choice within your limits is worth more, and none worth as much costs less a
+  month. Looked into: 4.
 
-                                                rank      worth        price     a month         cash
+                                          rank      worth        price     a month         cash
 
   chosen
   no wish
 
-  left out: what each would add to the above, and why it did not fit
-  Wood stove                                    1             1   +$2,600.00    +$206.06     +$284.16
-        over the month by $3.65
+  left out: what each would add, and why it did not fit
+  Wood stove                              1             1   +$2,600.00    +$206.06     +$284.16
+        over your monthly limit by $3.65
 
-To have Wood stove as well: a month of $3.65 more; no choice within the limits holds it.
+To add Wood stove: raise your monthly limit by $3.65. No choice within your limits includes it.
 
 A third down
-Nothing fits: the nearest home with what is selected is over the cash by $24,254.73. Proven:
-  none is over by less.
+Nothing fits. The closest home with your selections is over your cash limit by $24,254.73.
+  Proven: no home comes closer.
 
-price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
-  A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
-  LTV 66.06 %, 60-day lock
+price $103,120.00, $6,015.72 a month, $36,254.73 cash needed: $34,942.73 cash to close
+  A short loan: interest rate 6.000%, 1.000 points, APR 7.739%, loan term 1 year, down payment
+  $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock
 
-A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
-figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
-deposits among it.
+A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
+wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
+between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
+cash needed, deposits included.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 9000 --scenario "Ten percent down"
-Which wishes fit
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-within $8,000.00 a month and $9,000.00 of cash in all
+Which wishes fit your limits
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
+your limits: $8,000.00 a month and $9,000.00 cash needed, deposits included
 
 Ten percent down
-Nothing fits: the nearest home with what is selected is over the month by $197.59 and the cash
-  by $1,966.45. Proven: none is over the month, or over the cash, by less.
+Nothing fits. The closest home with your selections is over your monthly limit by $197.59 and
+  your cash limit by $1,966.45. Proven: no home comes closer to either limit.
 
-price $103,120.00, $8,197.59 a month, $10,966.45 in cash: $9,654.45 to bring to the closing
-  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,312.00 down (10.00 %),
-  LTV 90.00 %, 60-day lock
+price $103,120.00, $8,197.59 a month, $10,966.45 cash needed: $9,654.45 cash to close
+  A short loan: interest rate 6.250%, 0.000 points, APR 6.422%, loan term 1 year, down payment
+  $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock
 
-A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
-figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
-deposits among it.
+A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
+wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
+between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
+cash needed, deposits included.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8450 --cash 40000 --lots --scenario "Ten percent down" --nodes 5000
-Which wishes fit
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-within $8,450.00 a month and $40,000.00 of cash in all
+Which wishes fit your limits
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
+your limits: $8,450.00 a month and $40,000.00 cash needed, deposits included
 
 Ten percent down
   lot       worth        price     a month         cash
@@ -98,35 +102,37 @@ Ten percent down
   2                $108,120.00   $8,593.86   $11,512.71  nothing fits
 
 On lot 1:
-price $105,720.00, $8,403.65 a month, $11,250.61 in cash: $9,678.61 to bring to the closing
-  A short loan: 6.250 % note rate, 0.000 points, APR 6.422 %, 1 year, $10,572.00 down (10.00 %),
-  LTV 90.00 %, 60-day lock
-worth 1: proven, no choice within the limits is worth more, none worth as much costs less a
-  month (2 looked into)
+price $105,720.00, $8,403.65 a month, $11,250.61 cash needed: $9,678.61 cash to close
+  A short loan: interest rate 6.250%, 0.000 points, APR 6.422%, loan term 1 year, down payment
+  $10,572.00 (10.00%), LTV 90.00%, 60-day rate lock
+worth 1. Proven: no choice within your limits is worth more, and none worth as much costs less a
+  month. Looked into: 2.
 
-                                                rank      worth        price     a month         cash
+                                          rank      worth        price     a month         cash
 
   chosen
-  Wood stove                                    1             1    $2,600.00
+  Wood stove                              1             1    $2,600.00
 
-A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
-figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
-deposits among it.
+A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
+wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
+between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
+cash needed, deposits included.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly -1 --cash 9000
 2> quoin: found --monthly -1
@@ -157,42 +163,44 @@ Options:
 Example:
   quoin fit buyer.json --monthly 2150 --cash 24000 --lots
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000 --progress --scenario "A third down"
-Which wishes fit
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
-within $8,400.00 a month and $12,000.00 of cash in all
+Which wishes fit your limits
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
+your limits: $8,400.00 a month and $12,000.00 cash needed, deposits included
 
 A third down
-Nothing fits: the nearest home with what is selected is over the cash by $24,254.73. Proven:
-  none is over by less.
+Nothing fits. The closest home with your selections is over your cash limit by $24,254.73.
+  Proven: no home comes closer.
 
-price $103,120.00, $6,015.72 a month, $36,254.73 in cash: $34,942.73 to bring to the closing
-  A short loan: 6.000 % note rate, 1.000 points, APR 7.739 %, 1 year, $35,000.00 down (33.94 %),
-  LTV 66.06 %, 60-day lock
+price $103,120.00, $6,015.72 a month, $36,254.73 cash needed: $34,942.73 cash to close
+  A short loan: interest rate 6.000%, 1.000 points, APR 7.739%, loan term 1 year, down payment
+  $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock
 
-A wish is worth its weight, or n + 1 less its place among the n wishes by rank. What was left out is
-figured as the difference of two whole quotes. Limits are on the settled month and on all the cash,
-deposits among it.
+A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
+wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
+between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
+cash needed, deposits included.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 90000000000
 2> quoin: found --cash 90000000000

@@ -1,18 +1,18 @@
 # The quick answer with no files.
 $ quoin payment --loan 250000 --rate 6.5 --years 30
-  loan               $250,000.00
-  note rate              6.500 %
-  term                  30 years
-                     -----------
-  payment a month      $1,580.17
-  payments                   360
-  last payment         $1,580.55
-  total interest     $318,861.58
-  total of payments  $568,861.58
+  loan amount             $250,000.00
+  interest rate                6.500%
+  loan term                  30 years
+                          -----------
+  principal and interest    $1,580.17
+  number of payments              360
+  last payment              $1,580.55
+  total interest          $318,861.58
+  total of payments       $568,861.58
 
-An estimate of principal and interest alone, with no points or fees, so that the APR equals the
-rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and
-mortgage insurance come on top. A licensed loan originator gives an offer.
+This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR
+equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes,
+insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer.
 = 0
 $ quoin payment --loan 1000 --rate 0 --months 7 --json
 {
@@ -30,7 +30,7 @@ $ quoin payment --loan 1000 --rate 0 --months 7 --json
     {
       "code": "principal_and_interest_alone",
       "about": [],
-      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+      "words": "This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer."
     }
   ]
 }
@@ -51,7 +51,7 @@ $ quoin payment --loan 1000 --rate 25 --months 1 --json
     {
       "code": "principal_and_interest_alone",
       "about": [],
-      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+      "words": "This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer."
     }
   ]
 }
@@ -72,19 +72,19 @@ $ quoin payment --loan 300000 --rate 25 --months 480 --json
     {
       "code": "principal_and_interest_alone",
       "about": [],
-      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+      "words": "This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer."
     }
   ]
 }
 = 0
 $ quoin payment --loan 12.345 --rate 6.5 --years 30
 2> quoin: found --loan 12.345
-2>   expected dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000
+2>   expected dollars from 0 to 9,000,000,000, with at most two decimals, such as 250000
 2>   [payment-input]
 = 1
 $ quoin payment --loan 250000 --rate 1e400 --years 30
 2> quoin: found --rate 1e400
-2>   expected a yearly percent from 0 to 100, such as 6.5
+2>   expected a yearly rate in percent, from 0 to 100, such as 6.5
 2>   [payment-input]
 = 1
 $ quoin payment --loan 250000 --rate 6.5 --years 41
@@ -108,13 +108,13 @@ $ quoin payment --loan 300000 --rate 0 --months 480 --json
     {
       "code": "principal_and_interest_alone",
       "about": [],
-      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+      "words": "This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer."
     }
   ]
 }
 = 0
 $ quoin payment --loan -5 --rate 6.5 --months 360
 2> quoin: found --loan -5
-2>   expected dollars from 0 to 9,000,000,000 with at most two decimals, such as 250000
+2>   expected dollars from 0 to 9,000,000,000, with at most two decimals, such as 250000
 2>   [payment-input]
 = 1

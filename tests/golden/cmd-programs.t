@@ -1,30 +1,32 @@
 # What it can be paid with on the rates of the inquiry.
 $ quoin programs data/buyer.json --rates data/rates
-The loan programs and the rates of the day
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
+Loan programs and their rates
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 
 A short loan (short)
   Twelve payments, so that a schedule fits on a page.
   It is invented, for transcripts only.
-  1 year, locked 60 days: 6 % at 1, 6.25 % at 0
+  1 year, 60-day rate lock: 6.000% at 1.000 points, 6.250% at 0.000 points
 
-Points are percents of the loan before adjustments for score, loan to value and term; a minus is a
-credit. An APR goes with a loan: 'quoin compare' shows it beside each rate.
+Points are a percent of the loan amount, before adjustments for credit score, loan-to-value (LTV)
+and loan term. Points below zero are a lender credit. An APR belongs to one loan: 'quoin compare'
+shows it beside each interest rate.
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0

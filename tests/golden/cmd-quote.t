@@ -1,82 +1,83 @@
 # A quote: the home line by line, then the month, the terms beside it, and the cash.
 $ quoin quote data/buyer.json --rates data/rates
-The price of a home, and its month
-Two Lots, Nobody
-Cabin (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
-as of 24 November 2026; price book 1, in force to 31 December 2026; closing 15 January 2027
+Home price and monthly payment
+Two Lots by Nobody
+Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
+As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 
-  Cabin, base price                                                                 $100,000.00
+  Cabin plan, base price                                                            $100,000.00
   Elevation Plain                                                                         $0.00
-  Lot 1, premium                                                                          $0.00
+  Lot 1 premium                                                                           $0.00
 
   Inside
     Floor: Oak                                                480 sq ft x $4.25       $2,040.00
     Insulated flue *                                                                    $900.00
     Shelves                                                          3 x $60.00         $180.00
-    Wall color: Sand                                                                    no cost
+    Wall color: Sand                                                                  no charge
                                                               -----------------  --------------
   Contract price                                                                    $103,120.00
 
-Asked for outside the price book, to be confirmed; not in the price
+Special requests: not in the price, and the builder still has to confirm them
   Outside: A bench by the door, estimated at $350.00
 
 Incentives
-  Opening weeks towards closing costs: $1,200.00
+  Opening weeks: $1,200.00 toward closing costs
 
-Deposits, part of the cash needed
+Deposits (part of the cash needed)
   earnest money, at contract                 $1,000.00
-  share of options, at their selection         $312.00
+  option deposit, at selection                 $312.00
 
-The month
+Monthly payment
                             Ten percent      A third
                                    down         down
   principal and interest      $7,998.32    $5,862.85
   mortgage insurance             $46.40        $0.00
-  property tax                  $103.12      $103.12
+  property taxes                $103.12      $103.12
   homeowner's insurance          $24.75       $24.75
-  association dues               $25.00       $25.00
+  HOA dues                       $25.00       $25.00
                             -----------  -----------
-  a month, settled            $8,197.59    $6,015.72
+  monthly payment             $8,197.59    $6,015.72
 
-  note rate                     6.250 %      6.000 %
-  APR                           6.422 %      7.739 %
+  interest rate                  6.250%       6.000%
+  APR                            6.422%       7.739%
   points                          0.000        1.000
-  term                           1 year       1 year
+  loan term                      1 year       1 year
   rate lock                     60 days      60 days
   down payment               $10,312.00   $35,000.00
-  down, of the price            10.00 %      33.94 %
-  LTV                           90.00 %      66.06 %
+  down payment, % of price       10.00%       33.94%
+  loan-to-value (LTV)            90.00%       66.06%
 
-Cash
-                            Ten percent      A third
-                                   down         down
-  down payment               $10,312.00   $35,000.00
-  points (credit if minus)        $0.00      $681.20
-  closing costs                 $900.00      $900.00
-  prepaid interest              $273.87      $192.95
-  prepaid bills                 $296.99      $296.99
-  escrow, first deposit         $383.59      $383.59
-  credits                    -$1,200.00   -$1,200.00
-                            -----------  -----------
-  cash needed                $10,966.45   $36,254.73
-  less deposits              -$1,312.00   -$1,312.00
-  left to bring               $9,654.45   $34,942.73
+Cash needed and cash to close
+                               Ten percent      A third
+                                      down         down
+  down payment                  $10,312.00   $35,000.00
+  points                             $0.00      $681.20
+  closing costs                    $900.00      $900.00
+  prepaid interest                 $273.87      $192.95
+  prepaid insurance and taxes      $296.99      $296.99
+  initial escrow deposit           $383.59      $383.59
+  credits                       -$1,200.00   -$1,200.00
+                               -----------  -----------
+  cash needed                   $10,966.45   $36,254.73
+  minus deposits                -$1,312.00   -$1,312.00
+  cash to close                  $9,654.45   $34,942.73
 
-An estimate as of 24 November 2026: not a Loan Estimate, not an approval, not an offer to lend. A
-licensed loan originator gives those (none is named here yet); the published programs and local law
-decide. You may choose any lender.
+This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
+lend. Only a licensed loan originator (none is named here yet) can give you those. The published
+programs and local law decide. You may choose any lender.
 
-Rates of 20 November 2026 from Nobody's lender (none: invented), good through 4 December 2026; they
-hold only when locked. They are samples, not anybody's offer.
+Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
+anyone.
 
-Taxes, insurance, dues and closing costs as known for Nowhere County (sample figures). Interest runs
-from the closing; the APR counts prepaid interest and the odd first period. Totals over years keep
-taxes, insurance and dues as they are today.
+Taxes, insurance, HOA dues and closing costs use the figures on file for Nowhere County (sample
+figures). Interest starts at closing. The APR counts prepaid interest and the odd days of the first
+period. Totals over the years keep taxes, insurance and dues at today's amounts.
 
-* Marked work on gas, wiring, plumbing or structure follows local code, needs a permit, and is done
-by a licensed trade, now or later.
+* Marked items involve gas, electric, plumbing or structural work. That work must follow local code,
+needs a permit and must be done by a licensed trade, now or later.
 
-For the agent: prices, and how programs work in general, are yours to explain; presenting particular
-loan terms for gain can need a license of its own (12 CFR 1008.103), and an advertised payment
-brings duties (12 CFR 1026.24).
+For the sales agent: you may explain prices, and how programs work in general. Presenting particular
+loan terms for gain can require a license of your own (12 CFR 1008.103). An advertised payment calls
+for further disclosures (12 CFR 1026.24).
 = 0

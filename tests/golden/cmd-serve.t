@@ -15,18 +15,18 @@ Options:
 Example:
   quoin serve --open
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin serve data/none --port 0 --open
-2> quoin: data/none: found no such file
-2>   expected a folder of price books that can be read
+2> quoin: data/none: found no such file or folder
+2>   expected a folder with price books that can be read
 2>   check the name and the folder
 2>   [file-missing]
 = 1
 $ quoin serve --listen 203.0.113.7
 2> quoin: found 203.0.113.7 port 8571: Cannot assign requested address
-2>   expected an address of this machine and a free port to listen on
+2>   expected an address of this computer and a free port
 2>   --port 0 takes any free port, --port N another one
 2>   [cannot-listen]
 = 1

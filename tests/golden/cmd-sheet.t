@@ -15,7 +15,7 @@ Options:
 Example:
   quoin sheet buyer.json -o sheet.html
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin sheet data/buyer.json -o data/buyer.json --rates data/rates
@@ -24,7 +24,7 @@ $ quoin sheet data/buyer.json -o data/buyer.json --rates data/rates
 2>   [payment-input]
 = 1
 $ quoin sheet data/buyer.json --output sheet.html --scenario "A thrd" --rates data/rates
-2> quoin: found no scenario "A thrd"
+2> quoin: found no loan named "A thrd"
 2>   expected one of "Ten percent down", "A third down"
 2>   [scenario-unknown]
 = 1

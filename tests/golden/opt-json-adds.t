@@ -79,7 +79,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
     3 rows: price 3120.00 #7cba9f43
   ]
   "whole": {
-    "id": "", "name": "all of it", "level": "", "price": "3120.00"
+    "id": "", "name": "all together", "level": "", "price": "3120.00"
     "by_scenario": [
       {
         "scenario": "Ten percent down", "available": true, "per_month": "247.27"
@@ -99,19 +99,19 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
   "cautions": [
     {
       "code": "alone_and_stacked", "about": []
-      "words": "Each figure is the difference of two whole quotes, rounded ..." 187 letters #052e9767
+      "words": "Each figure is one whole quote minus another, with each quo..." 220 letters #7f279260
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #f77c5a7d
+    5 rows #5431576b
   ]
 }
-388 lines #44f5d209
+388 lines #77ef2551
 = 0

@@ -67,15 +67,30 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     }
   ]
   "prepaids": [
-    {"name": "interest, 17 days of $11.35", "due": null, "amount": "192.95"}
-    {"name": "insurance, 12 months", "due": null, "amount": "296.99"}
+    {
+      "what": "interest", "name": "interest, 17 days at $11.35 a day", "count": 17
+      "per_day": "11.35", "due": null, "amount": "192.95"
+    }
+    {
+      "what": "insurance", "name": "insurance, 12 months", "count": 12, "per_day": "0.00"
+      "due": null, "amount": "296.99"
+    }
   ]
   "escrow": {
     "deposit": "127.87", "initial_deposit": "383.59", "cushion": "255.73"
     "bills": [
-      {"name": "property tax and district charges", "due": "2027-06-30", "amount": "618.72"}
-      {"name": "property tax and district charges", "due": "2027-12-31", "amount": "618.72"}
-      {"name": "homeowner's insurance", "due": "2028-01-15", "amount": "296.99"}
+      {
+        "what": "property_tax", "name": "property taxes and district charges", "due": "2027-06-30"
+        "amount": "618.72"
+      }
+      {
+        "what": "property_tax", "name": "property taxes and district charges", "due": "2027-12-31"
+        "amount": "618.72"
+      }
+      {
+        "what": "homeowners_insurance", "name": "homeowner's insurance", "due": "2028-01-15"
+        "amount": "296.99"
+      }
     ]
     "months": [
       {"month": "2027-02-01", "deposit": "383.59", "paid": "0.00", "balance": "383.59"}
@@ -100,28 +115,25 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
   "appraisal_gap": "0.00"
   "calendar": [
     {"date": "2026-11-24", "what": "earnest_money", "words": "earnest money", "amount": "1000.00"}
-    {
-      "date": "2026-11-24", "what": "option_share"
-      "words": "share of options, at their selection", "amount": "312.00"
-    }
+    {"date": "2026-11-24", "what": "option_share", "words": "option deposit", "amount": "312.00"}
     {"date": "2027-01-15", "what": "closing", "words": "at closing", "amount": "34942.73"}
   ]
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    4 rows #1e873c07
+    4 rows #f9e69569
   ]
 }
-324 lines #4cb1ba00
+333 lines #e0d3124d
 = 0

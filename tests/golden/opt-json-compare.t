@@ -80,8 +80,8 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
     {
       "scenario": "A third down", "rate": "6", "rate_without": "6.25", "extra_cash": "673.04"
       "saved_monthly": "7.83", "break_even": null
-      "stretches": [{"cheaper": "second", "from": 0, "to": null, "when": "throughout"}]
-      "words": "they never pay for themselves"
+      "stretches": [{"cheaper": "second", "from": 0, "to": null, "when": "the whole time"}]
+      "words": "They never break even."
     }
   ]
   "orders": [
@@ -96,19 +96,19 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    4 rows #1e873c07
+    4 rows #f9e69569
   ]
 }
-350 lines #d909d566
+350 lines #a6d4dced
 = 0

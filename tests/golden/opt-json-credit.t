@@ -63,7 +63,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "why_not": null
         }
         ...
-        7 rows #bf24dcd0
+        7 rows #f148aca0
       ]
       "lowest_payment": {
         "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
@@ -140,19 +140,19 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
   "cautions": [
     {
       "code": "money_on_top", "about": []
-      "words": "The money comes on top of the incentives and credits that t..." 414 letters #f42ee8f8
+      "words": "This money comes on top of the incentives and credits alrea..." 446 letters #1234610f
     }
     {
       "code": "cost_spent_and_owed", "about": []
-      "words": "Cost is what has been spent and is still owed: cash, paymen..." 286 letters #3b4fdf12
+      "words": "Cost is what you have spent plus what you still owe: cash, ..." 336 letters #f04ae1ea
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    7 rows #2041b208
+    7 rows #6bbb3419
   ]
 }
-500 lines #13eec44f
+500 lines #55e578e4
 = 0

@@ -29,20 +29,20 @@ $ quoin programs data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "points_before_adjustments", "about": []
-      "words": "Points are percents of the loan before adjustments for scor..." 174 letters #22ce8e84
+      "words": "Points are a percent of the loan amount, before adjustments..." 231 letters #25d49687
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #69e06e80
+    5 rows #3e6a3fa9
   ]
 }
-88 lines #aad1a396
+88 lines #3df48f42
 = 0
 

@@ -109,19 +109,19 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #3c93d997
+    5 rows #f90703a6
   ]
 }
-407 lines #11f82ca2
+407 lines #23f39560
 = 0

@@ -93,17 +93,17 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates of 20 November 2026 from Nobody's lender (none: inven..." 161 letters #89207ae5
+      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
     }
     {
       "code": "costs_as_known", "about": []
-      "words": "Taxes, insurance, dues and closing costs as known for Nowhe..." 244 letters #d2cb361d
+      "words": "Taxes, insurance, HOA dues and closing costs use the figure..." 276 letters #a4b7134b
     }
   ]
 }
-306 lines #7cb27b8d
+306 lines #76fc79cd
 = 0

@@ -22,12 +22,12 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
       }
       "refusals": [], "monthly": "6015.72", "cash_needed": "36254.73"
       "cases": [
-        {"name": "as it stands", "change": "none", "percent": "0", "amount": "0.00"}
-        {"name": "price -1 %", "change": "price", "percent": "-1", "amount": "-1031.20"}
-        {"name": "price +1 %", "change": "price", "percent": "1", "amount": "1031.20"}
+        {"name": "as quoted", "change": "none", "percent": "0", "amount": "0.00"}
+        {"name": "price -1%", "change": "price", "percent": "-1", "amount": "-1031.20"}
+        {"name": "price +1%", "change": "price", "percent": "1", "amount": "1031.20"}
         {"name": "options +$5,000.00", "change": "options", "percent": "0", "amount": "5000.00"}
-        {"name": "appraised -2 %", "change": "appraisal", "percent": "-2", "amount": "101057.60"}
-        {"name": "appraised -5 %", "change": "appraisal", "percent": "-5", "amount": "97964.00"}
+        {"name": "appraisal -2%", "change": "appraisal", "percent": "-2", "amount": "101057.60"}
+        {"name": "appraisal -5%", "change": "appraisal", "percent": "-5", "amount": "97964.00"}
       ]
       "rates": [
         {
@@ -64,19 +64,19 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
   "cautions": [
     {
       "code": "steps_no_forecast", "about": []
-      "words": "A figure with a sign is the difference to the quote as it s..." 274 letters #ecaf1e4e
+      "words": "A figure with a sign is the difference from the quote. Nobo..." 276 letters #df09805d
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #03c103c3
+    5 rows #e2034bed
   ]
 }
-282 lines #3a982aeb
+282 lines #a50c9b69
 = 0

@@ -16,7 +16,7 @@ $ quoin shown data/buyer.json --rates data/rates --json | digest
     {
       "area": "Outside", "name": "Walk-out door", "as_shown": "", "quantity": null, "unit": "each"
       "standing": "unavailable", "price": null, "yours": null, "your_level": ""
-      "why_not": "only on lots graded walk-out"
+      "why_not": "only on walk-out lots"
     }
     {
       "area": "Inside", "name": "Floor", "as_shown": "Oak", "quantity": "480", "unit": "sq_ft"
@@ -28,9 +28,9 @@ $ quoin shown data/buyer.json --rates data/rates --json | digest
       "area": "Inside", "name": "The armchair", "as_shown": "", "quantity": null, "unit": "each"
       "standing": "decor", "price": null, "yours": null, "your_level": "", "why_not": ""
     }
-    6 rows: quantity 484, price 4880.00, yours 2220.00 #d442b931
+    6 rows: quantity 484, price 4880.00, yours 2220.00 #0363087c
   ]
   "shown_total": "4880.00", "missing": "2660.00"
 }
-114 lines #bc48e4ce
+114 lines #25fe62b3
 = 0

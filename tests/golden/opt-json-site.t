@@ -57,19 +57,19 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "survey_decides", "about": []
-      "words": "Widths and setbacks are the price book's; the survey and th..." 103 letters #f2b6c650
+      "words": "Lot widths and setbacks come from the price book. The surve..." 116 letters #49504e5d
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #25df62ed
+    5 rows #cbdc17d6
   ]
 }
-161 lines #d9c07f96
+161 lines #22dcaa23
 = 0

@@ -68,7 +68,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
         {
           "area": "Outside", "name": "Walk-out door", "as_shown": "", "quantity": null
           "unit": "each", "standing": "unavailable", "price": null, "yours": null
-          "your_level": "", "why_not": "only on lots graded walk-out"
+          "your_level": "", "why_not": "only on walk-out lots"
         }
       ]
       "options": [
@@ -80,7 +80,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
           "forms": [
             {
               "id": "", "name": "", "note": "", "state": "unavailable"
-              "why": "only on lots graded walk-out", "price": "3200.00", "touch": null
+              "why": "only on walk-out lots", "price": "3200.00", "touch": null
             }
           ]
         }
@@ -88,7 +88,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "requests": [{"text": "A bench by the door", "estimate": "350.00"}]
     }
     ...
-    2 rows #b70e53ce
+    2 rows #be22e777
   ]
   "incentives": [
     {
@@ -101,19 +101,19 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "touch_is_difference", "about": []
-      "words": "What a touch adds a month is the difference of two whole qu..." 85 letters #93da1280
+      "words": "What an option changes is one whole quote minus another, wi..." 87 letters #b3a054a5
     }
     {
       "code": "estimate", "about": []
-      "words": "An estimate as of 24 November 2026: not a Loan Estimate, no..." 232 letters #1af3725c
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
     }
     ...
     {
       "code": "agent_license", "about": []
-      "words": "For the agent: prices, and how programs work in general, ar..." 227 letters #c4dc73bc
+      "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    6 rows #f4dd22a3
+    6 rows #b5f99019
   ]
 }
-714 lines #41f66f30
+714 lines #e85473be
 = 0

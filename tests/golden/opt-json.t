@@ -15,7 +15,7 @@ $ quoin --json payment --loan 250000 --rate 6.5 --years 30
     {
       "code": "principal_and_interest_alone",
       "about": [],
-      "words": "An estimate of principal and interest alone, with no points or fees, so that the APR equals the rate: not a Loan Estimate, not an approval, not an offer to lend. Taxes, insurance, dues and mortgage insurance come on top. A licensed loan originator gives an offer."
+      "words": "This is an estimate of the monthly principal and interest only. It has no points or fees, so the APR equals the interest rate. It is not a Loan Estimate, an approval or an offer to lend. Taxes, insurance, dues and mortgage insurance are extra. Only a licensed loan originator can make an offer."
     }
   ]
 }

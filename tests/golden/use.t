@@ -9,6 +9,7 @@ Options:
   --version                   Display program version information and exit
   --json                      answer in JSON
   --rates TEXT                folder of programs/, sheets/ and places/ (else $QUOIN_RATES, else the data that came with the program)
+  --language TEXT             answer in this language: en (English) or es (español)
 
 Subcommands:
   quote                       The priced home line by line, and the month of each loan
@@ -30,6 +31,7 @@ Subcommands:
   apr                         The APR of plain advances and payments
   check                       Validates price books, rates, places, programs and inquiries
   list                        Plans, lots or options of a price book
+  terms                       What the words mean, with the regulations that name them
   sheet                       What the buyer takes home: one HTML file to print
   serve                       The page and the questions on this machine, in a browser
 
@@ -50,7 +52,7 @@ Options:
 Example:
   quoin quote buyer.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin adds --help
@@ -68,7 +70,7 @@ Options:
 Example:
   quoin adds buyer.json deck kitchen-counters:quartz can-lights=6
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin cash --help
@@ -84,9 +86,9 @@ Options:
   --appraised TEXT            if it appraises at this, in dollars
 
 Example:
-  quoin cash buyer.json --scenario "FHA, 3.5 % down" --appraised 455000
+  quoin cash buyer.json --scenario "FHA, 3.5% down" --appraised 455000
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin apr --help
@@ -102,7 +104,7 @@ Options:
 Example:
   quoin apr problem.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin compare --help
@@ -118,7 +120,7 @@ Options:
 Example:
   quoin compare buyer.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shown --help
@@ -134,7 +136,7 @@ Options:
 Example:
   quoin shown buyer.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin schedule --help
@@ -155,9 +157,9 @@ Options:
   --csv                       comma-separated values, for a spreadsheet
 
 Example:
-  quoin schedule buyer.json --scenario "FHA, 3.5 % down" --extra 150
+  quoin schedule buyer.json --scenario "FHA, 3.5% down" --extra 150
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin payment --help
@@ -178,7 +180,7 @@ Options:
 Example:
   quoin payment --loan 250000 --rate 6.5 --years 30
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin check --help
@@ -195,7 +197,7 @@ Options:
 Example:
   quoin check pricebook.json buyers/*.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin list --help
@@ -214,7 +216,7 @@ Options:
 Example:
   quoin list options pricebook.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin --version
@@ -253,9 +255,9 @@ Options:
   --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
 
 Example:
-  quoin tour buyer.json --scenario "FHA, 3.5 % down"
+  quoin tour buyer.json --scenario "FHA, 3.5% down"
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin site --help
@@ -270,9 +272,9 @@ Options:
   --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
 
 Example:
-  quoin site buyer.json --scenario "FHA, 3.5 % down"
+  quoin site buyer.json --scenario "FHA, 3.5% down"
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin programs --help
@@ -288,7 +290,7 @@ Options:
 Example:
   quoin programs buyer.json
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 
@@ -309,7 +311,7 @@ Options:
 Example:
   quoin credit buyer.json --amount 10000 --years 5
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shift --help
@@ -326,8 +328,8 @@ Options:
   --step TEXT                 percentage points of a step; 0.125 if none
 
 Example:
-  quoin shift buyer.json --scenario "FHA, 3.5 % down" --steps 6
+  quoin shift buyer.json --scenario "FHA, 3.5% down" --steps 6
 
---json and --rates DIR go with every command; 'quoin --help' explains them.
+--json, --language and --rates go with every command; 'quoin --help' explains them.
 
 = 0

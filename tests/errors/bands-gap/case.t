@@ -4,7 +4,7 @@ $ quoin check short.json
 2>   4 |     "rows": [{"score": "> 600", "value": "95"}, {"score": "< 600", "value": "80"}]}]}
 2>     |             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /rules/maximum_ltv/0/rows
-2>   expected a row for every case
+2>   expected a row for each case
 2>   add the row, or take the case out of "covers"
 2>   [bands-gap]
 = 1
@@ -13,7 +13,7 @@ $ quoin check cap.json
 2>   5 |     "rows": [
 2>     |             ^
 2>   at /rules/contribution_cap/0/rows
-2>   expected a row for every case
+2>   expected a row for each case
 2>   add the row, or take the case out of "covers"
 2>   [bands-gap]
 = 1

@@ -4,8 +4,8 @@ $ quoin check short.json
 2>   4 |     "rows": [{"score": ">= 600", "value": "95"}, {"score": "<= 600", "value": "80"}]}]}
 2>     |                                                  ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /rules/maximum_ltv/0/rows/1
-2>   expected one row for every case
-2>   it is in row 1 as well
+2>   expected one row for each case
+2>   row 1 has it too; change one of them
 2>   [bands-overlap]
 = 1
 $ quoin check cap.json
@@ -13,7 +13,7 @@ $ quoin check cap.json
 2>   8 |       {"ltv": ">= 90", "value": "3"}
 2>     |       ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /rules/contribution_cap/0/rows/2
-2>   expected one row for every case
-2>   it is in row 2 as well
+2>   expected one row for each case
+2>   row 2 has it too; change one of them
 2>   [bands-overlap]
 = 1

@@ -1,6 +1,6 @@
 # Two columns of one name.
 $ quoin check book.json
-2> quoin: lots.csv:1:12: found the column "premium" a second time
+2> quoin: lots.csv:1:12: found the column "premium" twice
 2>   1 | id,premium,premium
 2>     |            ^^^^^^^
 2>   expected each column once

@@ -4,7 +4,7 @@ $ quoin check book.json
 2>   12 |     {"id": "stove", "name": "Wood stove", "area": "inside", "price": "2600"}
 2>      |            ^^^^^^^
 2>   at /options/1/id
-2>   expected each option once
-2>   give one of them another id
+2>   expected a different id for each option
+2>   change one of the two ids
 2>   [id-repeated]
 = 1

@@ -4,7 +4,7 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>   4 |   "plan": "cabin", "elevation": "plain", "lot": "3",
 2>     |                                                 ^^^
 2>   at /lot
-2>   expected a lot that is free
-2>   pick another lot; 'quoin list lots' shows them
+2>   expected an available lot
+2>   choose another lot; 'quoin list lots' shows them
 2>   [lot-not-free]
 = 1

@@ -4,7 +4,7 @@ $ quoin check here.json
 2>   4 |   "property_tax": {"assessed_percent": "100", "due": [{"on": "02-29", "percent": "100"}]},
 2>     |                                                              ^^^^^^^
 2>   at /property_tax/due/0/on
-2>   expected a day that every year has, such as "07-31"
+2>   expected a day that comes every year, month first, such as "07-31"
 2>   [not-a-day]
 = 1
 $ quoin check thirtieth.json
@@ -12,6 +12,6 @@ $ quoin check thirtieth.json
 2>   4 |   "property_tax": {"assessed_percent": "100", "due": [{"on": "02-30", "percent": "100"}]},
 2>     |                                                              ^^^^^^^
 2>   at /property_tax/due/0/on
-2>   expected a day that every year has, such as "07-31"
+2>   expected a day that comes every year, month first, such as "07-31"
 2>   [not-a-day]
 = 1

@@ -4,6 +4,6 @@ $ quoin apr problem.json
 2>   4 |   "payments": [{"amount": "90", "periods": 1, "fraction": "19/0", "count": 12}]
 2>     |                                                           ^^^^^^
 2>   at /payments/0/fraction
-2>   expected a whole number, or two with a stroke between them, such as "19/30"
+2>   expected a whole number, or two with a slash between them, such as "19/30"
 2>   [not-a-fraction]
 = 1

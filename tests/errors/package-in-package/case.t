@@ -4,7 +4,7 @@ $ quoin check book.json
 2>   13 |     {"id": "all", "name": "All", "area": "inside", "price": "5000", "parts": ["warm"]}
 2>      |                                                                               ^^^^^^
 2>   at /options/2/parts/0
-2>   expected parts that are no packages
+2>   expected parts that are not packages
 2>   list that package's own parts
 2>   [package-in-package]
 = 1

@@ -1,6 +1,6 @@
 # An option chosen a second time.
 $ quoin quote buyer.json --rates ../../golden/data/rates
-2> quoin: buyer.json:5:26: found flue a second time
+2> quoin: buyer.json:5:26: found flue, chosen twice
 2>   5 |   "selections": ["flue", "flue"],
 2>     |                          ^^^^^^
 2>   at /selections/1

@@ -1,6 +1,6 @@
 # A name of nothing but blanks.
 $ quoin check book.json
-2> quoin: book.json:11:29: found an empty text
+2> quoin: book.json:11:29: found empty text
 2>   11 |     {"id": "stove", "name": "  ", "area": "inside", "price": "2600"}
 2>      |                             ^^^^
 2>   at /options/0/name

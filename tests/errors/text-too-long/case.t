@@ -4,7 +4,7 @@ $ quoin check book.json
 2>   11 |     {"id": "stove", "name": "A stove for the cold half of the year, A stove for the cold half of
 2>      |                             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /options/0/name
-2>   expected at most 120
+2>   expected at most 120 letters
 2>   shorten it
 2>   [text-too-long]
 = 1

@@ -4,7 +4,7 @@ $ quoin fit buyer.json --rates ../../golden/data/rates --monthly 9000 --cash 200
 2>   6 |              {"option": "heater", "rank": 2, "must": true}],
 2>     |              ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /wishes/1
-2>   expected must-haves that can stand together (heater: not together with stove)
-2>   leave "must" out of one of the two
+2>   expected must-haves that go together (heater: does not go with stove)
+2>   remove "must" from one of the two
 2>   [wishes-exclude]
 = 1
