@@ -29,6 +29,7 @@ gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
 chromium-headless-shell  tests  command:chromium-headless-shell
 poppler-utils       tests  command:pdftotext
+diction             tests  command:style
 nodejs              page   command:node
 npm                 page   command:npm
 '

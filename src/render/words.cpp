@@ -202,7 +202,7 @@ std::string term_text(Months term, const Catalogue& say) {
 
 namespace {
 
-/// "; the rate is fixed for 7 years, then changes every 6 months to the 30-day average SOFR ..."
+/// ". The rate is fixed for 7 years. Then it changes every 6 months to the 30-day average SOFR ..."
 std::string adjustable_words(const AdjustableAnswer& a, const Catalogue& say) {
     return say.terms.adjustable(term_text(a.initial, say), a.reset.count(), a.index.name,
                                 percent_text(a.index.value.value(), 3), a.index.date,

@@ -222,8 +222,9 @@ void FitBound::weigh(const FitStates& states) {
     for (int i = 0; i < count_; ++i) at(worths_, i) = at(items_.items, i).worth;
     for (std::size_t i = 0; i < ties_.size(); ++i) {
         const Tie& tie = ties_[i];
-        active_[i] = is_active(tie, states);
-        if (!active_[i]) continue;
+        const bool active = is_active(tie, states);
+        active_[i] = active ? 1 : 0;
+        if (!active) continue;
         const std::int64_t shift = shifts_.worths[i];
         for (const int one : tie.left) at(worths_, one) -= shift;
         for (const int one : tie.right) at(worths_, one) += shift;

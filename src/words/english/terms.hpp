@@ -14,10 +14,10 @@ inline constexpr TermsWords terms = {
     .line = "{}: interest rate {}, {}, APR {}, loan term {}, down payment {} ({}), LTV {}, {}-day "
             "rate lock{}{}",
     .extra_principal = ", {} a month of optional extra principal",
-    .adjustable = "; the rate is fixed for {}, then changes every {} months to the {} ({} on "
-                  "{:en}) plus {}%; it can change by {} percentage points at the first change, {} "
-                  "at each later change and {} over the life of the loan, and never goes above {}; "
-                  "principal and interest can reach {} a month",
+    .adjustable = ". The rate is fixed for {}. Then it changes every {} months to the {} ({} on "
+                  "{:en}) plus {}%. It can change by {} percentage points at the first change, {} "
+                  "at each later change and {} over the life of the loan. It never goes above {}. "
+                  "Principal and interest can reach {} a month",
     .to_bring = "{} cash to close",
     .back = "{} cash back at closing",
 };

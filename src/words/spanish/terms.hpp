@@ -15,10 +15,10 @@ inline constexpr TermsWords terms = {
             "{}, bloqueo de la tasa por {} días{}{}",
     .extra_principal = ", {} al mes de capital adicional opcional",
     .adjustable =
-        "; la tasa es fija durante {} y después cambia cada {} meses según el índice {} "
-        "({} el {:es}) más {}%; puede cambiar {} puntos porcentuales en el primer ajuste, "
-        "{} en cada ajuste posterior y {} durante la vida del préstamo, y nunca pasa de "
-        "{}; el capital y los intereses pueden llegar a {} al mes",
+        ". La tasa es fija durante {}. Después cambia cada {} meses según el índice {} "
+        "({} el {:es}) más {}%. Puede cambiar {} puntos porcentuales en el primer ajuste, "
+        "{} en cada ajuste posterior y {} durante la vida del préstamo. Nunca pasa de {}. "
+        "El capital y los intereses pueden llegar a {} al mes",
     .to_bring = "{} de efectivo para el cierre",
     .back = "{} de efectivo que usted recibe en el cierre",
 };
