@@ -102,7 +102,7 @@ bool are_small_right_rows(const Money* balances, std::size_t rows, Money paid, R
 [[noreturn]] void throw_broken(const Schedule& schedule, std::size_t month, const char* promise) {
     const LoanTerms& terms = schedule.terms();
     throw Broken("schedule row " + std::to_string(month) + ": " + promise + " (loan $" +
-                 terms.loan.text() + ", rate " + terms.rate.text() + " %, " +
+                 terms.loan.text() + ", rate " + terms.rate.text() + "%, " +
                  std::to_string(terms.term.count()) + " months)");
 }
 

@@ -40,7 +40,7 @@ std::string_view source_of(Term term) {
     case Term::adjustable_rate:
         return "12 CFR 1026.37(a)(10)";
     case Term::temporary_buydown:
-        return "12 CFR 1026, supplement I, comment 17(c)(1)-3";
+        return "12 CFR 1026, comment 17(c)(1)-3";
     case Term::cash_to_close:
         return "12 CFR 1026.37(h)";
     case Term::closing_costs:

@@ -329,7 +329,7 @@ TEST_CASE("A builder's money: what a quoted rate and given cash leave out is sai
     CHECK(s.cash_is_given);
     CHECK(s.lowest_payment.rate == rate("6.375"));
     const std::string text = text_of(answer);
-    CHECK(text.find("takes all the cash there is") != std::string::npos);
+    CHECK(text.find("takes all the cash you have") != std::string::npos);
     CHECK(text.find("You may choose any lender") != std::string::npos);
-    CHECK(text.find("no lower rate to be had") != std::string::npos);
+    CHECK(text.find("no lower rate is available") != std::string::npos);
 }

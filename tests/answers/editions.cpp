@@ -110,7 +110,7 @@ TEST_CASE("Limits on the income that are not known are no limits that are met") 
     CHECK(moved.scenarios.front().available()); // the month is what it is
     CHECK_FALSE(moved.scenarios.front().ratios);
     CHECK(moved.scenarios.front().ratios_unknown == std::vector{gap});
-    CHECK(unwrapped(text_of(moved)).find("No limits on the income") != std::string::npos);
+    CHECK(unwrapped(text_of(moved)).find("No income limits are shown") != std::string::npos);
     // Without an income nothing is held to them.
     then.inquiry.monthly_income.reset();
     then.inquiry.cash = money("200000");
@@ -122,6 +122,7 @@ TEST_CASE("Limits on the income that are not known are no limits that are met") 
     fha.ratios.front().after = After::continues;
     const AffordAnswer used_on = afford(then.sitting(), {});
     REQUIRE(used_on.scenarios.front().price);
-    CHECK(unwrapped(text_of(used_on)).find("housing and debts take after 23 November 2026") !=
+    CHECK(unwrapped(text_of(used_on))
+              .find("for housing and debts is known only through November 23, 2026") !=
           std::string::npos);
 }

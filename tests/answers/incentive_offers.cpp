@@ -96,8 +96,8 @@ TEST_CASE("A quote tells what each incentive gives to each use, a temporary buyd
     CHECK(answer.incentive_conditions.size() == 2);
     CHECK(answer.incentive_lenders == std::vector<std::string>{"Sample lender"});
     const std::string text = text_of(answer);
-    CHECK(text.find("Winter start towards closing costs: $7,500.00") != std::string::npos);
-    CHECK(text.find("towards temporary buydown: $1,500.00") != std::string::npos);
+    CHECK(text.find("Winter start: $7,500.00 toward closing costs") != std::string::npos);
+    CHECK(text.find("$1,500.00 toward temporary buydown") != std::string::npos);
     for (const ScenarioAnswer& scenario : answer.scenarios) {
         if (!scenario.available()) continue;
         CHECK(scenario.cash[CashPart::credits] + scenario.credits.without_use +

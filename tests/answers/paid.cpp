@@ -145,9 +145,9 @@ TEST_CASE("Where extra principal is paid, the terms and the cautions say what fo
     CHECK(told().find(words) == std::string::npos);
     inquiry.scenarios.front().extra_principal = money("250");
     const std::string text = told();
-    CHECK(text.find(words + " $250.00 a month (Fixed for 30 years) is by choice") !=
+    CHECK(text.find(words + " $250.00 a month (Fixed for 30 years) is optional") !=
           std::string::npos);
-    CHECK(text.find("extra principal, chosen") != std::string::npos);
+    CHECK(text.find("extra principal, optional") != std::string::npos);
     // What is disclosed stays as it was.
     const auto scenarios = compare(Sitting(moves_again().desk, inquiry)).scenarios;
     const ScenarioAnswer plain = compare(moves_again().sitting()).scenarios.front();

@@ -148,7 +148,7 @@ TEST_CASE("Several reasons are all told, and the other scenarios keep their figu
     CHECK(answer.scenarios.at(0).refusals.size() >= 2);
     CHECK(answer.scenarios.at(1).available());
     const std::string text = unwrapped(text_of(answer));
-    CHECK(text.find("the program has no loans of this term") != std::string::npos);
+    CHECK(text.find("the program has no loans with this term") != std::string::npos);
     CHECK(text.find("the credit score is below the program's minimum") != std::string::npos);
 }
 

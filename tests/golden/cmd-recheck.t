@@ -80,10 +80,10 @@ The loan
       = base loan amount
         with base loan amount $68,120.00
   note rate: 6%
-      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none:
+      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none,
         invented)
   points at this rate: 1%
-      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none:
+      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none,
         invented)
   points, in percent: 1%
       = points at this rate
@@ -356,7 +356,7 @@ This is an estimate as of November 24, 2026. It is not a Loan Estimate, an appro
 lend. Only a licensed loan originator (none is named here yet) can give you those. The published
 programs and local law decide. You may choose any lender.
 
-Rates are from Nobody's lender (license: none: invented), dated November 20, 2026 and good through
+Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
 anyone.
 

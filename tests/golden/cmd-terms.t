@@ -134,7 +134,7 @@ adjustable rate
 temporary buydown
   Money set aside at closing that lowers your payments for the first one to three years. The loan
   keeps its full rate.
-  Source: 12 CFR 1026, supplement I, comment 17(c)(1)-3
+  Source: 12 CFR 1026, comment 17(c)(1)-3
 
 extra principal
   Money you choose to pay on top of the payment. It pays the loan off sooner.
@@ -261,10 +261,10 @@ $ quoin terms --json | digest
       "meaning": "A licensed or registered person who takes loan applications..." 82 letters #060a3b03
       "source": "12 CFR 1008.23"
     }
-    56 rows #90b2cdeb
+    56 rows #beba6d06
   ]
 }
-340 lines #18001e90
+340 lines #cbb2c458
 = 0
 $ quoin terms --help
 What the words mean, with the regulations that name them

@@ -8,7 +8,7 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "contract_price": "103120.00"
   "scenarios": [
@@ -110,8 +110,8 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #5431576b
+    5 rows #23edda73
   ]
 }
-388 lines #77ef2551
+388 lines #70acdb9b
 = 0

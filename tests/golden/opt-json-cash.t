@@ -8,7 +8,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "scenario": {
     "terms": {
@@ -125,15 +125,15 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
+      "words": "Rates are from Nobody's lender (license: none, invented), d..." 203 letters #d004cc3c
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    4 rows #f9e69569
+    4 rows #6d529a8c
   ]
 }
-333 lines #e0d3124d
+333 lines #b195d17b
 = 0

@@ -8,7 +8,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "amount": "2500.00", "years": 7, "contract_price": "103120.00"
   "scenarios": [
@@ -151,8 +151,8 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    7 rows #6bbb3419
+    7 rows #868e5e87
   ]
 }
-500 lines #55e578e4
+500 lines #d06ddc50
 = 0

@@ -8,7 +8,7 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "lines": [
     {
@@ -113,15 +113,15 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
+      "words": "Rates are from Nobody's lender (license: none, invented), d..." 203 letters #d004cc3c
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #f90703a6
+    5 rows #94111346
   ]
 }
-407 lines #23f39560
+407 lines #0fbc66de
 = 0

@@ -8,7 +8,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "scenario": {
     "terms": {
@@ -97,7 +97,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     }
     {
       "code": "rates_until_locked", "about": []
-      "words": "Rates are from Nobody's lender (license: none: invented), d..." 203 letters #03318b62
+      "words": "Rates are from Nobody's lender (license: none, invented), d..." 203 letters #d004cc3c
     }
     {
       "code": "costs_as_known", "about": []
@@ -105,5 +105,5 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     }
   ]
 }
-306 lines #76fc79cd
+306 lines #f5fb23c1
 = 0

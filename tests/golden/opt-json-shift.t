@@ -8,7 +8,7 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "step": "0.125", "contract_price": "103120.00"
   "scenarios": [
@@ -75,8 +75,8 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #e2034bed
+    5 rows #60532d7f
   ]
 }
-282 lines #a50c9b69
+282 lines #4cce7378
 = 0

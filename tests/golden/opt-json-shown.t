@@ -8,7 +8,7 @@ $ quoin shown data/buyer.json --rates data/rates --json | digest
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "model": {"plan": "Cabin", "elevation": "Plain", "lot": "", "note": ""}
   "included": [{"area": "Inside", "text": "Pine floor"}]
@@ -32,5 +32,5 @@ $ quoin shown data/buyer.json --rates data/rates --json | digest
   ]
   "shown_total": "4880.00", "missing": "2660.00"
 }
-114 lines #25fe62b3
+114 lines #ca0f03e6
 = 0

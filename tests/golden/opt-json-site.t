@@ -8,7 +8,7 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "lot": "1", "plan": "cabin", "elevation": "plain", "note": ""
   "terms": {
@@ -68,8 +68,8 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #cbdc17d6
+    5 rows #4f0f8dac
   ]
 }
-161 lines #22dcaa23
+161 lines #56f7a43d
 = 0

@@ -8,7 +8,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
     "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none: invented", "sample_rates": true
+    "license": "none, invented", "sample_rates": true
   }
   "contract_price": "103120.00", "options": "3120.00", "stage": "", "model": "Cabin"
   "scenario": {
@@ -112,8 +112,8 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    6 rows #b5f99019
+    6 rows #cde34a97
   ]
 }
-714 lines #e85473be
+714 lines #b138da3b
 = 0

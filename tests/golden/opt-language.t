@@ -63,12 +63,12 @@ Efectivo necesario y efectivo para el cierre
   menos los depósitos              -$1,312.00   -$1,312.00
   efectivo para el cierre           $9,654.45   $34,942.73
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -164,12 +164,12 @@ Qué préstamo cuesta menos, y cuándo
 Lo que debe tener en cuenta de cada programa
   A short loan: It is invented, for transcripts only.
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -232,12 +232,12 @@ Cada cifra es una cotización completa menos otra, y cada cotización se redonde
 opción sola y la misma opción después de otras pueden diferir en centavos. La diferencia puede ser
 mayor donde una regla del préstamo cambia a partir de cierto monto.
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -328,12 +328,12 @@ Lo que cuesta el préstamo
   APR                                                                                       6.422%
   porcentaje total de intereses (TIP)                                                       3.713%
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -417,12 +417,12 @@ Si el dinero depende de un prestamista, de una compañía de títulos o de una f
 lo dicen. Usted puede elegir a cualquier prestamista, y entonces quizá no reciba ese dinero. Compare
 el costo total.
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -483,12 +483,12 @@ cierre: estos son pasos, no un pronóstico. En cada paso, todas las tasas de la 
 mueven juntas, cada una con sus puntos. Hasta que usted bloquee una tasa, puede ser cualquiera de
 estas, o ir más allá.
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
-Las tasas son de Nobody's lender (licencia: none: invented), tienen fecha del 20 de noviembre de
+Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
@@ -514,7 +514,7 @@ $ quoin payment --loan 250000 --rate 6.5 --years 30 --language es
   total de pagos       $568,861.58
 
 Esta es una estimación del pago mensual de capital e intereses solamente. No tiene puntos ni cargos,
-así que la APR es igual a la tasa de interés. No es una Estimación de Préstamo (Loan Estimate), ni
+así que la APR es igual a la tasa de interés. No es una Estimación del Préstamo (Loan Estimate), ni
 una aprobación, ni una oferta de préstamo. Los impuestos, los seguros, las cuotas de la asociación
 (HOA) y el seguro hipotecario son aparte. Solo un originador de préstamos con licencia puede hacerle
 una oferta.
@@ -649,10 +649,10 @@ Efectivo necesario y efectivo para el cierre
   efectivo para el cierre               $1,729.95     $76,050.25     $25,232.21            -            -            -
   efectivo que recibe en el cierre              -              -              -    $5,185.94   $23,124.51   $22,495.13
 
-Esta es una estimación al 24 de noviembre de 2026. No es una Estimación de Préstamo (Loan Estimate),
-ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia (aquí aún
-no se nombra a nadie) puede dárselas. Los programas publicados y las leyes locales deciden. Usted
-puede elegir cualquier prestamista.
+Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
+Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
+licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
+locales deciden. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Sample lender (licencia: none, sample data), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 18 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea.

@@ -2,6 +2,7 @@
 #include <shown.hpp>
 
 #include <quoin/lending/editions.hpp>
+#include <quoin/text/language.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -452,6 +453,7 @@ TEST_CASE("Every shipped lending file reads without a problem and says where it 
         documents.push_back(files.back().document);
     }
     Findings findings;
+    for (Document& document : documents) choose_texts(document, Language::english, findings);
     const Lending lending = read_lending(documents, findings);
     INFO(listing(findings));
     REQUIRE(findings.none());

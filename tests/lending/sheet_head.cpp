@@ -7,6 +7,7 @@
 
 #include "support/files.hpp"
 #include <quoin/lending/reading.hpp>
+#include <quoin/text/language.hpp>
 
 using namespace quoin;
 using namespace quoin::test;
@@ -33,7 +34,9 @@ TEST_CASE("The head of a shipped sheet is that of the sheet read whole, and stan
         std::ifstream file(std::string(QUOIN_SOURCE_DIR "/rates/sheets/") + name + ".json");
         const std::string text(std::istreambuf_iterator<char>(file), {});
         Findings findings;
-        const RateSheet sheet = read_rate_sheet(json(text), findings);
+        Document document = json(text);
+        choose_texts(document, Language::english, findings);
+        const RateSheet sheet = read_rate_sheet(document, findings);
         REQUIRE(findings.none());
         CHECK(told(text) == sheet.id + " " + sheet.date.text());
         CHECK(told(text) == std::string(name) + " " + name);

@@ -23,7 +23,7 @@ TEST_CASE("Words are wrapped at spaces, one that is too long stands alone") {
              {"one two", 7, {"one two"}},
              {"one two", 6, {"one", "two"}},
              {"one two three four", 9, {"one two", "three", "four"}},
-             {"APR 6.740%, 30 years", 10, {"APR", "6.740%,", "30 years"}},
+             {"APR 6.740%, 30 years", 10, {"APR", "6.740%, 30", "years"}},
              {"a verylongword b", 5, {"a", "verylongword", "b"}},
              // A width is counted in characters on the screen, not in bytes.
              {"\xC3\xA9t\xC3\xA9 \xC3\xA0 \xC3\xA9t\xC3\xA9",

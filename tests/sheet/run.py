@@ -121,7 +121,7 @@ class Sheet(unittest.TestCase):
             for label in ("interest rate", "APR", "loan term", "down payment", "rate lock"):
                 self.assertTrue(page.figures(label), label)
             cautions = [each["words"] for each in answer("quote", buyer)["cautions"]]
-            agents = [c for c in cautions if c.startswith("For the agent")]
+            agents = [c for c in cautions if c.startswith("For the sales agent")]
             self.assertEqual(len(agents), 1)
             for caution in cautions:
                 if caution not in agents:

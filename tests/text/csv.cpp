@@ -104,10 +104,10 @@ TEST_CASE("Rows with too few or too many cells are all reported, the others are 
     CHECK(problem_ids(table.findings) == Ids{"csv-cells", "csv-cells"});
     CHECK(place_of(table.findings.problems()[0]) == "2:1");
     CHECK(words_of(table.findings.problems()[0], catalogue_in(Language::english)).found ==
-          "1 cells");
+          "a row of 1 cells");
     CHECK(place_of(table.findings.problems()[1]) == "4:1");
     CHECK(words_of(table.findings.problems()[1], catalogue_in(Language::english)).found ==
-          "3 cells");
+          "a row of 3 cells");
     CHECK(table.rows() == 3);
 }
 

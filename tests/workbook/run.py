@@ -22,11 +22,11 @@ MAIN = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"
 CLOSE = 1e-9
 # One of each way to insure, to pay down and to change: (buyer, scenario).
 CASES = [
-    ("six-programs", "Conventional, 5 % down, 30 years"),
-    ("six-programs", "FHA, 3.5 % down, 30 years"),
+    ("six-programs", "Conventional, 5% down, 30 years"),
+    ("six-programs", "FHA, 3.5% down, 30 years"),
     ("six-programs", "VA, nothing down, first use"),
     ("six-programs", "USDA, nothing down, 30 years"),
-    ("six-programs", "Conventional, 10 % down, 15 years"),
+    ("six-programs", "Conventional, 10% down, 15 years"),
     ("short-of-cash", "FHA, all available cash"),
     ("right-under-eighty", "Conventional, 30 years, paid ahead"),
     ("moves-again", "Fixed for 5 years"),

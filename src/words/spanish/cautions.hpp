@@ -7,7 +7,8 @@ namespace quoin::spanish {
 
 inline constexpr CautionWords cautions = {
     .estimate =
-        "Esta es una estimación al {:es}. No es una Estimación del Préstamo (Loan Estimate), ni una "
+        "Esta es una estimación al {:es}. No es una Estimación del Préstamo (Loan Estimate), ni "
+        "una "
         "aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia{} "
         "puede dárselas. Los programas publicados y las leyes locales deciden. Usted puede elegir "
         "cualquier prestamista.",
