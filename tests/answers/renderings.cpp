@@ -88,9 +88,9 @@ void each_object(const Json& json, const std::function<void(const Json&)>& use) 
     }
 }
 
-const char* const sentences[] = {"not a Loan Estimate",       "not an approval",
-                                 "not an offer to lend",      "licensed loan originator",
-                                 "You may choose any lender", "They are samples"};
+const char* const sentences[] = {"not a Loan Estimate", "an approval or an offer to lend",
+                                 "licensed loan originator", "You may choose any lender",
+                                 "These are sample rates"};
 
 } // namespace
 
