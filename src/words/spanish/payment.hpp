@@ -16,7 +16,8 @@ inline constexpr PaymentWords payment = {
     .total_of_payments = "total de pagos",
     .principal_and_interest_alone =
         "Esta es una estimación del pago mensual de capital e intereses solamente. No tiene puntos "
-        "ni cargos, así que la APR es igual a la tasa de interés. No es una Estimación del Préstamo "
+        "ni cargos, así que la APR es igual a la tasa de interés. No es una Estimación del "
+        "Préstamo "
         "(Loan Estimate), ni una aprobación, ni una oferta de préstamo. Los impuestos, los "
         "seguros, las cuotas de la asociación (HOA) y el seguro hipotecario son aparte. Solo un "
         "originador de préstamos con licencia puede hacerle una oferta.",

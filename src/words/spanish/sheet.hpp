@@ -25,8 +25,9 @@ inline constexpr SheetWords sheet = {
     .requests = "Solicitudes especiales: no están en el precio y falta confirmarlas",
     .month_of_each = "Pago mensual con cada préstamo",
     .cash = "Efectivo necesario y efectivo para el cierre",
-    .estimates = "Estimaciones al {:es}. No son una Estimación del Préstamo (Loan Estimate), ni una "
-                 "aprobación, ni una oferta de préstamo. Al final se explica en qué se basan.",
+    .estimates =
+        "Estimaciones al {:es}. No son una Estimación del Préstamo (Loan Estimate), ni una "
+        "aprobación, ni una oferta de préstamo. Al final se explica en qué se basan.",
     .calendar = "Cuándo se debe pagar el efectivo",
     .costs = "Costos de cierre y gastos prepagados",
     .prepaid = "prepagado: {}",
