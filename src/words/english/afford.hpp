@@ -69,11 +69,11 @@ inline constexpr AffordWords afford = {
     .more_after_tax_or_less_debts = "{} more after-tax income a month or {} less in monthly debts",
     .lower_rate = " Or you could take an interest rate of {} at {} points and need none of that.",
     .no_plan = "No home in the price book is within this price.",
-    .plan = "plan {}: {}, from {} ({}, lot {})",
+    .plan = "plan {}: {}, from {} without options ({}, lot {})",
     .pairs =
         [](int n) {
-            return n == 1 ? std::string("1 choice of elevation and available lot")
-                          : fmt::format("{} choices of elevation and available lot", n);
+            return n == 1 ? std::string("1 choice of elevation and lot")
+                          : fmt::format("{} choices of elevation and lot", n);
         },
     .ratios_are_guides =
         "Ratios are guides from the published rules, not an approval. The housing ratio is the "

@@ -76,11 +76,11 @@ inline constexpr AffordWords afford = {
     .lower_rate =
         " O bien, con una tasa de interés del {} y {} puntos, no necesitaría nada de eso.",
     .no_plan = "Ninguna vivienda de la lista de precios está dentro de este precio.",
-    .plan = "plano {}: {}, desde {} ({}, lote {})",
+    .plan = "plano {}: {}, desde {} sin opciones ({}, lote {})",
     .pairs =
         [](int n) {
-            return n == 1 ? std::string("1 combinación de fachada y lote disponible")
-                          : fmt::format("{} combinaciones de fachada y lote disponible", n);
+            return n == 1 ? std::string("1 combinación de fachada y lote")
+                          : fmt::format("{} combinaciones de fachada y lote", n);
         },
     .ratios_are_guides =
         "Las relaciones son guías de las reglas publicadas, no una aprobación. La relación "
