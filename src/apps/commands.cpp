@@ -92,11 +92,11 @@ Outcome afford(const Typed& typed) {
     const bool plain = typed.given.one("inquiry").empty();
     if (!plain && std::any_of(figures.options.begin(), figures.options.end(),
                               [&](const auto& option) { return typed.given.has(option.name); })) {
-        throw WrongUse("INQUIRY excludes figures in place of one, such as --income");
+        throw WrongUse("INQUIRY cannot be used together with figures such as --income");
     }
     if (!plain) return ask(typed);
     if (typed.given.one("income").empty() || typed.given.one("rate").empty()) {
-        throw WrongUse("INQUIRY, or --income and --rate, is required");
+        throw WrongUse("INQUIRY is required, or else --income and --rate");
     }
     PlainCase made = plain_case(typed.given, typed.rates, today(), say_of(typed));
     Asked asked = asked_of(typed, made.desk, made.inquiry);
@@ -228,28 +228,29 @@ Command command_of(const Question& question) {
 
 /// Figures in place of an inquiry.
 OptionGroup plain_figures() {
-    CommandOption program = {{"program", "a program by its id; may be repeated", list}};
+    CommandOption program = {{"program", "a loan program by its id; may be repeated", list}};
     program.commas_split = false;
-    return {"without a price book",
-            "figures in place of an inquiry; what is not given is assumed, and told",
-            false,
-            {{{"income", "gross income a month, in dollars"}},
-             {{"rate", "the yearly note rate, in percent"}},
-             {{"debts", "payments on debts a month"}},
-             {{"cash", "all the cash there is"}},
-             {{"years", "the term, 30 if not given"}},
-             {{"down", "the down payment in percent; the program's usual ones if not given"}},
-             program,
-             {{"property-tax", "percent of the price a year"}},
-             {{"insurance", "homeowner's insurance, percent of the price a year"}},
-             {{"dues", "association dues a month"}},
-             {{"closing-costs", "percent of the loan"}},
-             {{"score", "credit score"}},
-             {{"taxes", "taxes on the income a month, for residual income"}},
-             {{"persons", "persons in the household, for residual income"}},
-             {{"region", "northeast, midwest, south or west, for residual income"}},
-             {{"square-feet", "living area, for residual income"}},
-             {{"as-of", "the day it is as of; today if not given"}}}};
+    return {
+        "without a price book",
+        "figures in place of an inquiry; what you do not give is assumed, and the answer says so",
+        false,
+        {{{"income", "gross monthly income, in dollars"}},
+         {{"rate", "the interest rate, in percent"}},
+         {{"debts", "monthly debts, in dollars"}},
+         {{"cash", "all the cash you have, in dollars"}},
+         {{"years", "the loan term, in years; 30 if not given"}},
+         {{"down", "the down payment, in percent; the program's usual ones if not given"}},
+         program,
+         {{"property-tax", "property taxes a year, in percent of the price"}},
+         {{"insurance", "homeowner's insurance a year, in percent of the price"}},
+         {{"dues", "HOA dues a month, in dollars"}},
+         {{"closing-costs", "closing costs, in percent of the loan amount"}},
+         {{"score", "credit score"}},
+         {{"taxes", "monthly income taxes, in dollars, for residual income"}},
+         {{"persons", "people in the household, for residual income"}},
+         {{"region", "northeast, midwest, south or west, for residual income"}},
+         {{"square-feet", "living area in square feet, for residual income"}},
+         {{"as-of", "the date of the estimate; today if not given"}}}};
 }
 
 /// A question's command, with what the command line adds to it.
@@ -265,11 +266,10 @@ Command adapted(Command command) {
         command.group = plain_figures();
         command.run = afford;
     } else if (command.name == "fit") {
-        options.push_back(
-            {{"progress",
-              "show on standard error how far a long search is, also where that is no terminal; "
-              "Ctrl-C stops it with the best so far",
-              flag}});
+        options.push_back({{"progress",
+                            "show the progress of a long search on standard error, even if that is "
+                            "not a terminal; Ctrl-C stops it with the best so far",
+                            flag}});
         command.run = fit;
     } else if (command.name == "sheet") {
         const CommandOption output = {{"output", "the file to write, FILE.html", needed}, "o"};
@@ -295,7 +295,7 @@ std::vector<Command> further_commands() {
          "The quick answer with no files",
          "quoin payment --loan 250000 --rate 6.5 --years 30",
          {{{"loan", "the loan, in dollars", needed}},
-          {{"rate", "the yearly note rate, in percent", needed}}},
+          {{"rate", "the interest rate, in percent", needed}}},
          OptionGroup{"term",
                      "",
                      true,

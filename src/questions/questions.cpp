@@ -163,10 +163,11 @@ Question answered(std::string_view name, std::string_view summary, std::string_v
             told, shape_of<Answer>};
 }
 
-const QuestionOption scenario = {"scenario", "the scenario's name in the inquiry", needed};
-const QuestionOption one_scenario = {"scenario", "one scenario alone; all of them if none"};
+const QuestionOption scenario = {"scenario", "the loan's name in the inquiry", needed};
+const QuestionOption one_scenario = {
+    "scenario", "one loan only, by its name in the inquiry; all of them if not given"};
 const QuestionOption under = {
-    "scenario", "the way to pay that the figures are under; the inquiry's first if not given"};
+    "scenario", "the loan that the figures are for, by its name; the inquiry's first if not given"};
 
 } // namespace
 
@@ -205,26 +206,27 @@ const std::vector<Question>& questions() {
         answered<QuoteAnswer>("quote", "The priced home line by line, and the month of each loan",
                               "quoin quote buyer.json", {}, tell_quote),
         answered<AddsAnswer>(
-            "adds", "What each option adds: price, month, cash, years; alone and stacked",
+            "adds",
+            "What each option adds: price, monthly payment, cash; alone and one after another",
             "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
-            {{"option", "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none",
-              rest},
-             {"by-part", "the month by part, cash and years for each option", flag, command}},
+            {{"option",
+              "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if not given", rest},
+             {"by-part", "the monthly payment by part, the cash and the years for each option",
+              flag, command}},
             tell_adds),
-        answered<CompareAnswer>("compare", "The scenarios side by side on the same home",
+        answered<CompareAnswer>("compare", "The loans side by side for the same home",
                                 "quoin compare buyer.json", {}, tell_compare),
         answered<CashAnswer>(
-            "cash", "What cash a loan takes: costs, prepaids, escrow, credits, and when",
+            "cash", "The cash a loan needs: costs, prepaids, escrow, credits, and when it is due",
             "quoin cash buyer.json --scenario \"FHA, 3.5% down\" --appraised 455000",
-            {scenario, {"appraised", "if it appraises at this, in dollars"}}, tell_cash),
+            {scenario, {"appraised", "the appraised value to assume, in dollars"}}, tell_cash),
         answered<CreditAnswer>(
-            "credit", "What a builder's money does: off the price, costs, points, a buydown",
+            "credit", "What a builder's money can do: off the price, costs, points, a buydown",
             "quoin credit buyer.json --amount 10000 --years 5",
             {{"amount", "the builder's money, in dollars", needed},
              one_scenario,
-             {"years", "years to look for the least cost over; 7 if none"},
-             {"instead", "in place of the incentives that the inquiry uses, not on top of them",
-              flag}},
+             {"years", "years over which to find the lowest cost; 7 if not given"},
+             {"instead", "in place of the incentives in the inquiry, not on top of them", flag}},
             tell_credit),
         answered<ShiftAnswer>(
             "shift", "What can move before the closing: the rate, the price, the appraisal",
@@ -247,19 +249,20 @@ const std::vector<Question>& questions() {
             "afford", "The highest price that income, debts, cash and the programs allow",
             "quoin afford buyer.json --reserves 2\n"
             "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
-            {{"reserves", "months of the payment to be left over in cash, 0 to 24"},
-             {"step", "the higher price to ask about, in dollars more"},
-             {"automated",
-              "a file that automated underwriting accepts: its ratio, none where none is published",
+            {{"reserves", "monthly payments to keep in cash as reserves, 0 to 24"},
+             {"step", "how much higher a price to ask about, in dollars; 5000 if not given"},
+             {"automated", "use the ratio for automated underwriting; none where none is published",
               flag}},
             tell_afford),
         answered<LaterAnswer>(
-            "later", "An option from the builder, financed or in cash, or after closing",
+            "later", "An option now or later: in the loan, in cash, or after closing",
             "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
             {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
-             {"month", "the payment of the loan with which it is done, 1 to 120; 1 if not said"},
-             {"loan-rate", "on a personal loan or card: its yearly rate, in percent"},
-             {"loan-months", "and its months, 1 to 240"}},
+             {"month", "when the later work is done, by the number of the loan payment, 1 to 120; "
+                       "1 if not given"},
+             {"loan-rate",
+              "the yearly rate of a personal loan or card for the later work, in percent"},
+             {"loan-months", "the months of that loan, 1 to 240"}},
             tell_later),
         answered<ShownAnswer>("shown",
                               "What the furnished model shows, against what is included and chosen",
@@ -285,12 +288,12 @@ const std::vector<Question>& questions() {
             "tour", "The home area by area: what comes with it, what a touch adds a month",
             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
         answered<FitAnswer>(
-            "fit", "Which wishes fit within a month and the cash: the most worth, proven",
+            "fit", "Which wishes fit your monthly and cash limits: the best choice, proven",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
-            {{"monthly", "what a month may come to, in dollars", needed},
-             {"cash", "all the cash there is, deposits among it, in dollars", needed},
-             {"scenario", "the scenario's name in the inquiry; each of them if not given"},
-             {"lots", "on every free lot that the plan fits", flag},
+            {{"monthly", "your limit for the monthly payment, in dollars", needed},
+             {"cash", "all the cash you have, deposits included, in dollars", needed},
+             {"scenario", "one loan only, by its name in the inquiry; all of them if not given"},
+             {"lots", "try every available lot that the plan fits", flag},
              {"nodes",
               "how many choices each search may look into before it stops; 2000000 if not given",
               value, command}},

@@ -109,7 +109,7 @@ std::string next_text(const FitNext& next, const Catalogue& catalogue) {
                     next.worth.text(), next.proven ? std::string() : say.next_unproven());
 }
 
-/// "worth 14. Proven: no choice within your limits is worth more ... Looked into: 231."
+/// "Worth 14. Proven: no choice within your limits is worth more ... Choices looked into: 231."
 std::string worth_text(const FitHome& home, const FitWords& say) {
     const std::string nodes = grouped(Decimal::whole(home.nodes));
     if (home.proven) {

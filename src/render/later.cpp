@@ -24,17 +24,19 @@ std::string cost_at(const LaterPath& path, int years) {
 }
 
 std::string paths_text(const LaterScenario& s, const LaterWords& say) {
-    std::vector<Column> columns{{"", Align::left, 36, 36}};
-    columns.push_back({say.at_closing(), Align::right});
-    columns.push_back({say.a_month(), Align::right});
-    for (const int years : shown_years) columns.push_back({say.after_years(years), Align::right});
+    std::vector<Column> columns{{"", Align::left, 24, 24}};
+    for (const LaterPath& path : s.paths) columns.push_back({say.way(path.way), Align::right, 16});
     Table table(columns, "    ");
-    for (const LaterPath& path : s.paths) {
-        std::vector<std::string> row{say.way(path.way)};
-        row.push_back(path.available() ? dollars(path.at_closing) : "-");
-        row.push_back(path.available() ? dollars(path.a_month) : "-");
-        for (const int years : shown_years) row.push_back(cost_at(path, years));
-        table.row(std::move(row));
+    const auto row = [&](const std::string& label, const auto& figure) {
+        std::vector<std::string> cells{label};
+        for (const LaterPath& path : s.paths) cells.push_back(figure(path));
+        table.row(std::move(cells));
+    };
+    row(say.at_closing(),
+        [](auto& path) { return path.available() ? dollars(path.at_closing) : "-"; });
+    row(say.a_month(), [](auto& path) { return path.available() ? dollars(path.a_month) : "-"; });
+    for (const int years : shown_years) {
+        row(say.after_years(years), [&](auto& path) { return cost_at(path, years); });
     }
     return table.text();
 }
@@ -57,10 +59,11 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
                 paragraph(of.way_barred(of.way(path.way), words(refusal, say)), "    ", "      ");
         }
     }
+    if (!s.break_even.empty()) out += "    " + of.when_more() + "\n";
     for (const LaterBreakEven& even : s.break_even) {
         out +=
             paragraph(of.costs_more(of.way(even.dearer), of.way(even.than), even_words(even, say)),
-                      "    ", "      ");
+                      "      ", "        ");
     }
     return out;
 }

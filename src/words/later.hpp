@@ -19,8 +19,9 @@ struct LaterWords {
     NamesOf<LaterWay> way;
     Phrase<> at_closing;
     Phrase<> a_month;
-    Phrase<int> after_years;             ///< over a column: "year 5"
+    Phrase<int> after_years;             ///< before a row: "cost after 5 years"
     Phrase<Text, Text> way_barred;       ///< way, why
+    Phrase<> when_more;                  ///< above the sentences below
     Phrase<Text, Text, Text> costs_more; ///< way, the way it is dearer than, when
     Phrase<> costs_over_the_home_without;
     Phrase<> trades_whenever;

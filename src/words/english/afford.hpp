@@ -7,19 +7,22 @@ namespace quoin::english {
 
 inline constexpr AffordWords afford = {
     .title = "Highest price that fits",
-    .dates = "as of {:en}; closing {:en}",
+    .dates = "As of {:en}; closing {:en}",
     .assumed = "Assumed: {}.",
     .reserve =
         [](int n) {
-            return n == 1 ? std::string("1 monthly payment kept as reserves")
-                          : fmt::format("{} monthly payments kept as reserves", n);
+            return n == 1
+                       ? std::string(
+                             "1 monthly payment kept as reserves, on top of the cash needed")
+                       : fmt::format(
+                             "{} monthly payments kept as reserves, on top of the cash needed", n);
         },
     .front_ratio = "housing ratio of {}",
     .back_ratio = "debt-to-income ratio of {}",
     .by_residual_income = "DTI with {} residual income",
     .residual_income = "residual income",
     .cash = "your cash",
-    .program = "the program's limit",
+    .program = "the loan's own limits",
     .takes = "needed",
     .most = "limit",
     .left = "left",
@@ -39,7 +42,8 @@ inline constexpr AffordWords afford = {
                           "its guide for debt-to-income, however a loan is underwritten.",
     .automated_none_published =
         "This program publishes no ratio for loans that its automated underwriting accepts, so "
-        "none is applied here. Nobody knows what it accepts until a lender asks. A loan that it "
+        "none is applied here. No one knows what it accepts until a lender submits the loan. A "
+        "loan that it "
         "refers to manual underwriting is held to the ratios for that.",
     .automated_not_known = "Automated underwriting changes nothing here: no ratio of its own is "
                            "known for this program.",
@@ -51,7 +55,7 @@ inline constexpr AffordWords afford = {
     .residual_lacks =
         "This program also looks at residual income. It is not tested here. Missing: {}.",
     .lacks_income = "income",
-    .lacks_taxes = "taxes on the income (\"income_taxes\")",
+    .lacks_taxes = "income taxes (\"income_taxes\")",
     .lacks_household = "people in the household",
     .lacks_region = "the region of the place",
     .lacks_square_feet = "the plan's square feet",
@@ -65,11 +69,11 @@ inline constexpr AffordWords afford = {
     .more_after_tax_or_less_debts = "{} more after-tax income a month or {} less in monthly debts",
     .lower_rate = " Or you could take an interest rate of {} at {} points and need none of that.",
     .no_plan = "No home in the price book is within this price.",
-    .plan = "{}: {}, from {} ({}, lot {})",
+    .plan = "plan {}: {}, from {} without options ({}, lot {})",
     .pairs =
         [](int n) {
-            return n == 1 ? std::string("1 choice of elevation and available lot")
-                          : fmt::format("{} choices of elevation and available lot", n);
+            return n == 1 ? std::string("1 choice of elevation and lot")
+                          : fmt::format("{} choices of elevation and lot", n);
         },
     .ratios_are_guides =
         "Ratios are guides from the published rules, not an approval. The housing ratio is the "

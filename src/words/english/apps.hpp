@@ -16,11 +16,11 @@ inline constexpr AppsWords apps = {
             .loan = "{}, {}% down",
             .loan_nothing_down = "{}, nothing down",
             .assumed_property_taxes = "property taxes of {}% of the price a year",
-            .assumed_tax_days = "taxes due in two halves, on May 31 and November 30",
+            .assumed_tax_days = "property taxes due in two halves, on May 31 and November 30",
             .assumed_insurance = "homeowner's insurance of {}% of the price a year",
             .assumed_closing_costs = "closing costs of {}% of the loan, none of them in the APR",
-            .assumed_factors = "mortgage insurance at the factors of {}, where the program has it",
-            .assumed_sample_factors = "mortgage insurance at the factors of {} (sample figures), "
+            .assumed_factors = "mortgage insurance at the rates of {}, where the program has it",
+            .assumed_sample_factors = "mortgage insurance at the rates of {} (sample figures), "
                                       "where the program has it",
             .assumed_cash = "as much cash as the home needs (--cash not given)",
             .assumed_score = "a credit score of {}",
@@ -38,9 +38,9 @@ inline constexpr AppsWords apps = {
             .ending = "{}: {}{}, in force through {:en}. {}",
             .named = " \"{}\"",
             .after = {{{After::unknown, "After that day, any loan that needs it is refused until "
-                                        "the data have the next one."},
-                       {After::continues, "After that day, it stays in use and every answer says "
-                                          "so, until the data have the next one."},
+                                        "the next one is added to the data."},
+                       {After::continues, "After that day, it stays in use until the next one is "
+                                          "added to the data, and every answer says so."},
                        {After::ends, "After that day, there is no such rule."}}},
         },
     .search =

@@ -8,8 +8,8 @@ namespace quoin::english {
 inline constexpr CautionWords cautions = {
     .estimate =
         "This is an estimate as of {:en}. It is not a Loan Estimate, an approval or an "
-        "offer to lend. Only a licensed loan originator{} can give you those. The published "
-        "programs and local law decide. You may choose any lender.",
+        "offer to lend. Those come from a licensed loan originator{}. The published program rules "
+        "and local law decide what applies. You may choose any lender.",
     .no_originator = " (none is named here yet)",
     .originator = " ({})",
     .rates_until_locked = "Rates are from {0} (license: {2}), dated {1:en} and good through "

@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr CompareWords compare = {
     .title = "Loans side by side for one home",
-    .contract_price = "Contract price {}",
+    .contract_price = "Contract price: {}",
     .month = "Monthly payment",
     .loan = "Loan",
     .cash = "Cash needed and cash to close",
@@ -18,7 +18,7 @@ inline constexpr CompareWords compare = {
     .orders = "Which loan costs less, and when",
     .orders_count = "Cost here means cash, loan payments and mortgage insurance so far, plus the "
                     "balance still owed.",
-    .against = "{} vs. {}: {}",
+    .against = "{} vs. {}: {}.",
     .catches = "The catch in each program",
     .catch_of = "{}: {}",
 };

@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr CreditWords credit = {
     .title = "What {} from the builder can do",
-    .contract_price = "contract price without it: {}",
+    .contract_price = "Contract price without it: {}",
     .without_it_month = "{}: {} a month without it. {}",
     .cap_of_price = "The seller and other interested parties may contribute up to {0} of the "
                     "price, or {1}.{3}{2}",
@@ -30,7 +30,7 @@ inline constexpr CreditWords credit = {
     .no_lower_rate = "no lower rate is available",
     .not_with_this_loan = "not with this loan",
     .without_it = "without it",
-    .each_use = "all of it to one use",
+    .each_use = "all of it put to one use",
     .note_rate = "interest rate",
     .apr = "APR",
     .month_now = "a month now",
@@ -62,20 +62,21 @@ inline constexpr CreditWords credit = {
     .goes_to_upfront = "{} to {}",
     .goes_to_costs = "{} to closing costs",
     .goes_to_prepaids = "{} to prepaids",
-    .lost_without_use = "; {} has nothing left to pay",
+    .lost_without_use = "; {} is not used",
     .lost_over_cap = "; {} is over the limit on contributions",
     .frontier = "Mixes that no other mix beats on payment, cash and cost all at once{}",
-    .thinned = " ({} of {}, evenly spaced)",
+    .thinned = " ({} of {} shown, evenly spaced)",
     .money_on_top =
-        "This money comes on top of the incentives and credits already in the inquiry. The limit "
+        "This money comes on top of any incentives and credits already counted here. The limit "
         "on contributions covers all of them together. The money pays points first, then the "
         "buydown, closing costs, prepaids, and an upfront fee or premium in cash. It never pays "
         "the down payment. In no mix do you pay more of your own money for costs and points than "
         "without it. Money credited toward options lowers the price, and counts here as money off "
         "the price.",
     .cost_spent_and_owed =
-        "Cost is what you have spent plus what you still owe: cash, payments less what a buydown "
-        "pays of them, insurance, taxes, dues, and the loan balance. Monthly payments, now and "
+        "Cost is what you have spent plus what you still owe: cash, payments minus what a "
+        "buydown pays toward them, insurance, taxes, dues, and the loan balance. Monthly payments, "
+        "now and "
         "after three years, count full taxes, after the home is assessed. Money off the price "
         "comes in whole dollars. Between the amounts shown, the figures change evenly.",
     .money_with_conditions =

@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr FitWords fit = {
     .title = "Which wishes fit your limits",
-    .within = "your limits: {} a month and {} cash needed, deposits included",
+    .within = "Your limits: {} a month and {} cash needed, deposits included",
     .on_lot = "On lot {}:",
     .named = "{}: {}",
     .how_many = "{}, {}{}",
@@ -43,18 +43,19 @@ inline constexpr FitWords fit = {
     .nothing_chosen = "none of the above",
     .gained = ", which makes room for {}",
     .next_unproven = ", the best found when the search stopped",
-    .proven = "worth {}. Proven: no choice within your limits is worth more{}. Looked into: {}.",
+    .proven =
+        "Worth {}. Proven: no choice within your limits is worth more{}. Choices looked into: {}.",
     .cheapest = ", and none worth as much costs less a month",
     .perhaps_cheaper = "; another one worth as much may cost less",
-    .best_so_far = "worth {}: the best of {} looked into before the search stopped. None is worth "
+    .best_so_far = "Worth {}: the best of {} looked into before the search stopped. None is worth "
                    "more than {}{}.",
     .more_at_most = " (at most {} more)",
     .worth_at_most = "worth {} at most",
-    .figures = "price {}, {} a month, {} cash needed: {}",
-    .incentives_lost = "incentives not available on this lot: {}",
+    .figures = "Price {}, {} a month, {} cash needed, {}",
+    .incentives_lost = "Incentives not available on this lot: {}",
     .selected = "your selections",
     .selected_and_musts = "your selections and must-haves",
-    .barred = "Nothing can be chosen for this home: {}.",
+    .barred = "Nothing can be chosen for this home. {}.",
     .barred_briefly = "nothing can be chosen",
     .nothing_fits = "nothing fits",
     .none_found = "none found that fits",

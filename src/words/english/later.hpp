@@ -18,18 +18,24 @@ inline constexpr LaterWords later = {
              {LaterWay::cash, "paying the builder in cash"},
              {LaterWay::after, "paying cash after closing"},
              {LaterWay::after_lent, "a personal loan after closing"}}},
-    .at_closing = "added cash",
+    .at_closing = "added at closing",
     .a_month = "added a month",
-    .after_years = "year {}",
+    .after_years =
+        [](int n) {
+            return n == 1 ? std::string("cost after 1 year")
+                          : fmt::format("cost after {} years", n);
+        },
     .way_barred = "{} is not available: {}",
-    .costs_more = "{2}, {0} costs more than {1}",
+    .when_more = "When one way has cost more than another:",
+    .costs_more = "{2}, {0} has cost more than {1}",
     .costs_over_the_home_without =
-        "Each cost is what the home with the option has taken by the end of that year, beyond the "
-        "home without it. Any added balance you still owe is in it. The cost of work after closing "
-        "is an estimate from the price book, not an offer. Prices may rise, and money you keep may "
+        "Each cost is how much more the home with the option has cost you by the end of that year "
+        "than the home without it. It counts any added balance you still owe. A minus sign means "
+        "the option has lowered what you pay. The cost of work after closing is an estimate from "
+        "the price book, not an offer. Prices may rise, and money you keep may "
         "earn something. Neither is counted.",
-    .trades_whenever = "Work on gas, wiring, plumbing or structure must follow local code. It "
-                       "needs a permit and a licensed trade, whoever does it and whenever.",
+    .trades_whenever = "Gas, electric, plumbing or structural work must follow local code. It "
+                       "needs a permit and a licensed trade, no matter who does it or when.",
 };
 
 } // namespace quoin::english

@@ -7,19 +7,23 @@ namespace quoin::spanish {
 
 inline constexpr AffordWords afford = {
     .title = "El precio más alto a su alcance",
-    .dates = "con fecha del {:es}; cierre el {:es}",
+    .dates = "Con fecha del {:es}; cierre el {:es}",
     .assumed = "Supuestos: {}.",
     .reserve =
         [](int n) {
-            return n == 1 ? std::string("1 pago mensual guardado como reserva")
-                          : fmt::format("{} pagos mensuales guardados como reservas", n);
+            return n == 1
+                       ? std::string(
+                             "1 pago mensual guardado como reserva, además del efectivo necesario")
+                       : fmt::format("{} pagos mensuales guardados como reservas, además del "
+                                     "efectivo necesario",
+                                     n);
         },
     .front_ratio = "relación vivienda-ingreso del {}",
     .back_ratio = "relación deuda-ingreso del {}",
     .by_residual_income = "DTI con ingreso residual del {}",
     .residual_income = "ingreso residual",
     .cash = "su efectivo",
-    .program = "el límite del programa",
+    .program = "los límites propios del préstamo",
     .takes = "necesario",
     .most = "límite",
     .left = "queda",
@@ -42,7 +46,8 @@ inline constexpr AffordWords afford = {
     .automated_none_published =
         "Este programa no publica ninguna relación para los préstamos que acepta su evaluación "
         "automatizada; por eso aquí no se aplica ninguna. Nadie sabe qué acepta hasta que un "
-        "prestamista la consulta. Un préstamo que pasa a evaluación manual debe cumplir con las "
+        "prestamista presenta el préstamo. Un préstamo que pasa a evaluación manual debe cumplir "
+        "con las "
         "relaciones de esa evaluación.",
     .automated_not_known = "La evaluación automatizada no cambia nada aquí: para este programa no "
                            "se conoce una relación propia de esa evaluación.",
@@ -71,11 +76,11 @@ inline constexpr AffordWords afford = {
     .lower_rate =
         " O bien, con una tasa de interés del {} y {} puntos, no necesitaría nada de eso.",
     .no_plan = "Ninguna vivienda de la lista de precios está dentro de este precio.",
-    .plan = "{}: {}, desde {} ({}, lote {})",
+    .plan = "plano {}: {}, desde {} sin opciones ({}, lote {})",
     .pairs =
         [](int n) {
-            return n == 1 ? std::string("1 combinación de fachada y lote disponible")
-                          : fmt::format("{} combinaciones de fachada y lote disponible", n);
+            return n == 1 ? std::string("1 combinación de fachada y lote")
+                          : fmt::format("{} combinaciones de fachada y lote", n);
         },
     .ratios_are_guides =
         "Las relaciones son guías de las reglas publicadas, no una aprobación. La relación "

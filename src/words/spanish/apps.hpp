@@ -16,12 +16,13 @@ inline constexpr AppsWords apps = {
             .loan = "{}, pago inicial del {}%",
             .loan_nothing_down = "{}, sin pago inicial",
             .assumed_property_taxes = "impuestos sobre la propiedad del {}% del precio al año",
-            .assumed_tax_days = "impuestos en dos mitades, el 31 de mayo y el 30 de noviembre",
+            .assumed_tax_days =
+                "impuestos sobre la propiedad en dos mitades, el 31 de mayo y el 30 de noviembre",
             .assumed_insurance = "seguro de vivienda del {}% del precio al año",
             .assumed_closing_costs = "costos de cierre del {}% del préstamo, ninguno de ellos en "
                                      "la APR",
-            .assumed_factors = "seguro hipotecario con los factores de {}, si el programa lo pide",
-            .assumed_sample_factors = "seguro hipotecario con los factores de {} (cifras de "
+            .assumed_factors = "seguro hipotecario con las tasas de {}, si el programa lo pide",
+            .assumed_sample_factors = "seguro hipotecario con las tasas de {} (cifras de "
                                       "muestra), si el programa lo pide",
             .assumed_cash = "todo el efectivo que la vivienda necesite (sin --cash)",
             .assumed_score = "un puntaje de crédito de {}",

@@ -9,9 +9,9 @@ inline constexpr CautionWords cautions = {
     .estimate =
         "Esta es una estimación al {:es}. No es una Estimación del Préstamo (Loan Estimate), ni "
         "una "
-        "aprobación, ni una oferta de préstamo. Solo un originador de préstamos con licencia{} "
-        "puede dárselas. Los programas publicados y las leyes locales deciden. Usted puede elegir "
-        "cualquier prestamista.",
+        "aprobación, ni una oferta de préstamo. Eso solo puede dárselo un originador de préstamos "
+        "con licencia{}. Las reglas publicadas de los programas y las leyes locales deciden qué se "
+        "aplica. Usted puede elegir cualquier prestamista.",
     .no_originator = " (aquí aún no se nombra a nadie)",
     .originator = " ({})",
     .rates_until_locked = "Las tasas son de {0} (licencia: {2}), tienen fecha del {1:es} y son "

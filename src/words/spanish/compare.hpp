@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr CompareWords compare = {
     .title = "Préstamos lado a lado para una vivienda",
-    .contract_price = "Precio del contrato {}",
+    .contract_price = "Precio del contrato: {}",
     .month = "Pago mensual",
     .loan = "Préstamo",
     .cash = "Efectivo necesario y efectivo para el cierre",
@@ -18,7 +18,7 @@ inline constexpr CompareWords compare = {
     .orders = "Qué préstamo cuesta menos, y cuándo",
     .orders_count = "Aquí, el costo es el efectivo, los pagos del préstamo y el seguro hipotecario "
                     "hasta ese momento, más el saldo que aún se debe.",
-    .against = "{} frente a {}: {}",
+    .against = "{} frente a {}: {}.",
     .catches = "Lo que debe tener en cuenta de cada programa",
     .catch_of = "{}: {}",
 };

@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr CreditWords credit = {
     .title = "Lo que se puede hacer con {} del constructor",
-    .contract_price = "precio del contrato sin ese dinero: {}",
+    .contract_price = "Precio del contrato sin ese dinero: {}",
     .without_it_month = "{}: {} al mes sin ese dinero. {}",
     .cap_of_price = "El vendedor y otras partes interesadas pueden contribuir hasta {0} del "
                     "precio, es decir, {1}.{3}{2}",
@@ -63,12 +63,12 @@ inline constexpr CreditWords credit = {
     .goes_to_upfront = "{} a {}",
     .goes_to_costs = "{} a costos de cierre",
     .goes_to_prepaids = "{} a gastos prepagados",
-    .lost_without_use = "; para {} no queda nada que pagar",
+    .lost_without_use = "; {} quedan sin usar",
     .lost_over_cap = "; {} pasan del límite a las contribuciones",
     .frontier = "Combinaciones que ninguna otra supera a la vez en pago, efectivo y costo{}",
-    .thinned = " ({} de {}, a intervalos iguales)",
+    .thinned = " (se muestran {} de {}, a intervalos iguales)",
     .money_on_top =
-        "Este dinero se suma a los incentivos y créditos que ya están en la consulta. El límite a "
+        "Este dinero se suma a los incentivos y créditos que ya se cuentan aquí. El límite a "
         "las contribuciones los cubre a todos juntos. El dinero paga primero puntos, después el "
         "buydown, los costos de cierre, los gastos prepagados y un cargo inicial o una prima en "
         "efectivo. Nunca paga el pago inicial. En ninguna combinación paga usted más de su propio "

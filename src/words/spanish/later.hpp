@@ -18,14 +18,19 @@ inline constexpr LaterWords later = {
              {LaterWay::cash, "pagar al constructor en efectivo"},
              {LaterWay::after, "pagar en efectivo tras el cierre"},
              {LaterWay::after_lent, "un préstamo personal tras el cierre"}}},
-    .at_closing = "más efectivo",
+    .at_closing = "más en el cierre",
     .a_month = "más al mes",
-    .after_years = "año {}",
+    .after_years =
+        [](int n) {
+            return n == 1 ? std::string("costo tras 1 año") : fmt::format("costo tras {} años", n);
+        },
     .way_barred = "{} no es posible: {}",
-    .costs_more = "{2}, {0} cuesta más que {1}",
+    .when_more = "Cuándo una forma ha costado más que otra:",
+    .costs_more = "{2}, {0} ha costado más que {1}",
     .costs_over_the_home_without =
-        "Cada costo es lo que la vivienda con la opción ha requerido al final de ese año, por "
-        "encima de la vivienda sin ella. Incluye el saldo adicional que usted aún deba. El costo "
+        "Cada costo es cuánto más le ha costado la vivienda con la opción, al final de ese año, "
+        "que la vivienda sin ella. Incluye el saldo adicional que usted aún deba. Un signo menos "
+        "significa que la opción ha bajado lo que usted paga. El costo "
         "del trabajo después del cierre es una estimación de la lista de precios, no una oferta. "
         "Los precios pueden subir, y el dinero que usted conserve puede rendir algo. Ninguna de "
         "las dos cosas se cuenta.",
