@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr CreditWords credit = {
     .title = "What {} from the builder can do",
-    .contract_price = "contract price without it: {}",
+    .contract_price = "Contract price without it: {}",
     .without_it_month = "{}: {} a month without it. {}",
     .cap_of_price = "The seller and other interested parties may contribute up to {0} of the "
                     "price, or {1}.{3}{2}",
@@ -74,15 +74,16 @@ inline constexpr CreditWords credit = {
         "without it. Money credited toward options lowers the price, and counts here as money off "
         "the price.",
     .cost_spent_and_owed =
-        "Cost is what you have spent plus what you still owe: cash, payments less what a buydown "
-        "pays of them, insurance, taxes, dues, and the loan balance. Monthly payments, now and "
+        "Cost is what you have spent plus what you still owe: cash, payments minus the part a "
+        "buydown pays, insurance, taxes, dues and the loan balance. Monthly payments, now and "
         "after three years, count full taxes, after the home is assessed. Money off the price "
         "comes in whole dollars. Between the amounts shown, the figures change evenly.",
     .money_with_conditions =
         "If the money depends on a lender, a title company or a date, its conditions say so. You "
         "may choose any lender, and may then have to go without the money. Compare the whole cost.",
     .paid_in_cash =
-        "An upfront fee paid in cash is not borrowed and bears no interest. A single premium takes "
+        "An upfront fee paid in cash is not borrowed, so you pay no interest on it. A single "
+        "premium takes "
         "the place of monthly mortgage insurance. Its certificate says whether any of it comes "
         "back if the loan ends early.",
 };

@@ -24,7 +24,7 @@ inline constexpr PartWords parts = {
               {CashPart::escrow, "initial escrow deposit"},
               {CashPart::buydown, "temporary buydown"},
               {CashPart::credits, "credits"},
-              {CashPart::deposits, "minus deposits"}}},
+              {CashPart::deposits, "deposits"}}},
     .use = {{{CreditUse::points, "points"},
              {CreditUse::buydown, "the temporary buydown"},
              {CreditUse::upfront_fee, "the upfront fee"},

@@ -13,7 +13,7 @@ inline constexpr TermsWords terms = {
     .points_credit = "lender credit of {} points",
     .line = "{}: interest rate {}, {}, APR {}, loan term {}, down payment {} ({}), LTV {}, {}-day "
             "rate lock{}{}",
-    .extra_principal = ", {} a month of optional extra principal",
+    .extra_principal = ", {} a month in optional extra principal",
     .adjustable = "; the rate is fixed for {}, then changes every {} months to the {} ({} on "
                   "{:en}) plus {}%; it can change by {} percentage points at the first change, {} "
                   "at each later change and {} over the life of the loan, and never goes above {}; "

@@ -7,16 +7,17 @@ namespace quoin::spanish {
 
 inline constexpr AddsWords adds = {
     .title = "Lo que agrega cada opción",
-    .contract_price = "precio del contrato ahora {}",
+    .contract_price = "Precio del contrato ahora {}",
     .loans = "Los préstamos",
     .scenario = "{}: {} al mes. {}. Regla general: cada $1,000 de préstamo cuestan {} al mes.",
     .price = "precio",
-    .alone = "Agregar una opción a su vivienda tal como está: el cambio en el precio y al mes",
-    .taking_out = "Quitar una opción que usted eligió: el cambio en el precio y al mes",
+    .alone = "Agregar una opción a su vivienda tal como está: el cambio en el precio y en el pago "
+             "mensual",
+    .taking_out = "Quitar una opción que usted eligió: el cambio en el precio y en el pago mensual",
     .held = "Ya vienen en un paquete que usted eligió",
     .barred = "No disponibles",
-    .stacked = "Sus opciones una tras otra, desde una vivienda sin opciones: el cambio en el "
-               "precio y al mes",
+    .stacked = "Sus opciones una por una, a partir de ninguna: el cambio en el precio y en el pago "
+               "mensual",
     .together = "todo junto",
     .jumps = "Por qué algunas cifras dan un salto",
     .named = "{}: {}",

@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr CreditWords credit = {
     .title = "Lo que se puede hacer con {} del constructor",
-    .contract_price = "precio del contrato sin ese dinero: {}",
+    .contract_price = "Precio del contrato sin ese dinero: {}",
     .without_it_month = "{}: {} al mes sin ese dinero. {}",
     .cap_of_price = "El vendedor y otras partes interesadas pueden contribuir hasta {0} del "
                     "precio, es decir, {1}.{3}{2}",

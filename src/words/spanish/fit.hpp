@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr FitWords fit = {
     .title = "Qué deseos caben dentro de sus límites",
-    .within = "sus límites: {} al mes y {} de efectivo necesario, con los depósitos incluidos",
+    .within = "Sus límites: {} al mes y {} de efectivo necesario, con los depósitos incluidos",
     .on_lot = "En el lote {}:",
     .named = "{}: {}",
     .how_many = "{}, {}{}",
@@ -43,20 +43,20 @@ inline constexpr FitWords fit = {
     .nothing_chosen = "nada de lo anterior",
     .gained = ", lo que deja espacio para {}",
     .next_unproven = ", lo mejor que se encontró antes de que la búsqueda se detuviera",
-    .proven = "valor {}. Comprobado: ninguna combinación dentro de sus límites tiene más valor{}. "
-              "Examinadas: {}.",
+    .proven = "Valor {}. Comprobado: ninguna combinación dentro de sus límites tiene más valor{}. "
+              "Combinaciones examinadas: {}.",
     .cheapest = ", y ninguna del mismo valor cuesta menos al mes",
     .perhaps_cheaper = "; otra del mismo valor puede costar menos",
-    .best_so_far = "valor {}: lo mejor de {} combinaciones examinadas antes de que la búsqueda se "
+    .best_so_far = "Valor {}: lo mejor de {} combinaciones examinadas antes de que la búsqueda se "
                    "detuviera. Ninguna tiene un valor mayor que {}{}.",
     .more_at_most = " ({} más, como máximo)",
     .worth_at_most = "valor máximo {}",
-    .figures = "precio {}, {} al mes, {} de efectivo necesario: {}",
+    .figures = "Precio {}, {} al mes, {} de efectivo necesario; {}",
     .incentives_lost = "incentivos no disponibles en este lote: {}",
     .selected = "lo que ya eligió",
     .selected_and_musts = "lo que ya eligió y los deseos esenciales",
-    .barred = "No se puede elegir nada para esta vivienda: {}.",
-    .barred_briefly = "no se puede elegir nada",
+    .barred = "Lo que usted eligió no es posible en esta vivienda: {}.",
+    .barred_briefly = "aquí no es posible lo que eligió",
     .nothing_fits = "nada cabe",
     .none_found = "no se encontró nada que quepa",
     .stopped_before_nearest = "Nada cabe. La búsqueda se detuvo antes de encontrar la vivienda que "

@@ -24,7 +24,7 @@ inline constexpr PartWords parts = {
               {CashPart::escrow, "depósito inicial de escrow"},
               {CashPart::buydown, "reducción temporal (buydown)"},
               {CashPart::credits, "créditos"},
-              {CashPart::deposits, "menos los depósitos"}}},
+              {CashPart::deposits, "depósitos"}}},
     .use = {{{CreditUse::points, "los puntos"},
              {CreditUse::buydown, "la reducción temporal de la tasa (buydown)"},
              {CreditUse::upfront_fee, "el cargo inicial"},
