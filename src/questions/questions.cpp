@@ -254,8 +254,8 @@ const std::vector<Question>& questions() {
             {{"reserves", "months of the payment to keep as reserves after closing, 0 to 24"},
              {"step", "also show a price this many dollars higher"},
              {"automated",
-              "assume that automated underwriting accepts the file: its DTI limit, if one is "
-              "published",
+              "assume that automated underwriting accepts the file: its DTI limit where one is "
+              "published, else none",
               flag}},
             tell_afford),
         answered<LaterAnswer>(
