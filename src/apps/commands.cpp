@@ -92,7 +92,7 @@ Outcome afford(const Typed& typed) {
     const bool plain = typed.given.one("inquiry").empty();
     if (!plain && std::any_of(figures.options.begin(), figures.options.end(),
                               [&](const auto& option) { return typed.given.has(option.name); })) {
-        throw WrongUse("INQUIRY cannot be used together with figures such as --income");
+        throw WrongUse("use INQUIRY or figures such as --income, not both");
     }
     if (!plain) return ask(typed);
     if (typed.given.one("income").empty() || typed.given.one("rate").empty()) {
@@ -216,7 +216,7 @@ Outcome serve(const Typed& typed) {
 const CommandOption inquiry_file = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
 const CommandOption csv = {{"csv", "comma-separated values, for a spreadsheet", flag}};
 const CommandOption force = {
-    {"force", "replace a file of that name even if quoin did not write it", flag}};
+    {"force", "replace a file with that name even if quoin did not write it", flag}};
 
 Command command_of(const Question& question) {
     Command command{question.name, question.summary, question.example, {inquiry_file}, {},
@@ -228,29 +228,28 @@ Command command_of(const Question& question) {
 
 /// Figures in place of an inquiry.
 OptionGroup plain_figures() {
-    CommandOption program = {{"program", "a loan program by its id; may be repeated", list}};
+    CommandOption program = {{"program", "a program by its id; can be given more than once", list}};
     program.commas_split = false;
-    return {
-        "without a price book",
-        "figures in place of an inquiry; what you do not give is assumed, and the answer says so",
-        false,
-        {{{"income", "gross monthly income, in dollars"}},
-         {{"rate", "the interest rate, in percent"}},
-         {{"debts", "monthly debts, in dollars"}},
-         {{"cash", "all the cash you have, in dollars"}},
-         {{"years", "the loan term, in years; 30 if not given"}},
-         {{"down", "the down payment, in percent; the program's usual ones if not given"}},
-         program,
-         {{"property-tax", "property taxes a year, in percent of the price"}},
-         {{"insurance", "homeowner's insurance a year, in percent of the price"}},
-         {{"dues", "HOA dues a month, in dollars"}},
-         {{"closing-costs", "closing costs, in percent of the loan amount"}},
-         {{"score", "credit score"}},
-         {{"taxes", "monthly income taxes, in dollars, for residual income"}},
-         {{"persons", "people in the household, for residual income"}},
-         {{"region", "northeast, midwest, south or west, for residual income"}},
-         {{"square-feet", "living area in square feet, for residual income"}},
-         {{"as-of", "the date of the estimate; today if not given"}}}};
+    return {"without a price book",
+            "figures instead of an inquiry; quoin assumes what is not given, and says so",
+            false,
+            {{{"income", "monthly income before taxes, in dollars"}},
+             {{"rate", "the yearly interest rate, in percent"}},
+             {{"debts", "monthly payments on debts, in dollars"}},
+             {{"cash", "cash available for the purchase, in dollars"}},
+             {{"years", "the loan term in years; 30 if not given"}},
+             {{"down", "the down payment in percent; the program's usual ones if not given"}},
+             program,
+             {{"property-tax", "property taxes a year, in percent of the price"}},
+             {{"insurance", "homeowner's insurance a year, in percent of the price"}},
+             {{"dues", "HOA dues a month, in dollars"}},
+             {{"closing-costs", "closing costs, in percent of the loan amount"}},
+             {{"score", "credit score"}},
+             {{"taxes", "monthly taxes on the income, in dollars, for residual income"}},
+             {{"persons", "people in the household, for residual income"}},
+             {{"region", "northeast, midwest, south or west, for residual income"}},
+             {{"square-feet", "living area in square feet, for residual income"}},
+             {{"as-of", "the day of the estimate, such as 2026-11-24; today if not given"}}}};
 }
 
 /// A question's command, with what the command line adds to it.
@@ -266,10 +265,11 @@ Command adapted(Command command) {
         command.group = plain_figures();
         command.run = afford;
     } else if (command.name == "fit") {
-        options.push_back({{"progress",
-                            "show the progress of a long search on standard error, even if that is "
-                            "not a terminal; Ctrl-C stops it with the best so far",
-                            flag}});
+        options.push_back(
+            {{"progress",
+              "show on standard error how far a long search is, even if that is not a terminal; "
+              "Ctrl-C stops the search and shows the best so far",
+              flag}});
         command.run = fit;
     } else if (command.name == "sheet") {
         const CommandOption output = {{"output", "the file to write, FILE.html", needed}, "o"};
@@ -283,8 +283,8 @@ Command adapted(Command command) {
 /// Commands that are no question, and the one whose answer is a file, at the end of the list.
 std::vector<Command> further_commands() {
     static const std::string days =
-        fmt::format("name the tables that end within {} days of this one; an inquiry's own day, or "
-                    "today, if not given",
+        fmt::format("list the tables that end within {} days of this day; if not given, of the "
+                    "inquiry's own day or today",
                     ending_days);
     CommandOption what = {{"what", "plans, lots or options", needed_place}};
     what.words = {"plans", "lots", "options"};
@@ -292,30 +292,30 @@ std::vector<Command> further_commands() {
     port.number = {0, 65535, 8571};
     return {
         {"payment",
-         "The quick answer with no files",
+         "Principal and interest for any loan, with no files",
          "quoin payment --loan 250000 --rate 6.5 --years 30",
-         {{{"loan", "the loan, in dollars", needed}},
-          {{"rate", "the interest rate, in percent", needed}}},
+         {{{"loan", "the loan amount, in dollars", needed}},
+          {{"rate", "the yearly interest rate, in percent", needed}}},
          OptionGroup{"term",
                      "",
                      true,
-                     {{{"years", "the term in years, 1 to 40"}},
-                      {{"months", "the term in months, 1 to 480"}}}},
+                     {{{"years", "the loan term in years, 1 to 40"}},
+                      {{"months", "the loan term in months, 1 to 480"}}}},
          pay},
         {"apr",
-         "The APR of plain advances and payments",
+         "The APR for a list of advances and payments",
          "quoin apr problem.json",
          {{{"file", "the problem, a JSON file", needed_place}}},
          {},
          tell_apr},
         {"check",
-         "Validates price books, rates, places, programs and inquiries",
+         "Checks price books, rate sheets, places, programs and inquiries",
          "quoin check pricebook.json buyers/*.json",
          {{{"file", "files to check", needed_rest}}, {{"as-of", days}}},
          {},
          check},
         {"list",
-         "Plans, lots or options of a price book",
+         "The plans, lots or options in a price book",
          "quoin list options pricebook.json",
          {what, {{"pricebook", "the price book, a JSON file", needed_place}}, csv},
          {},
@@ -328,16 +328,17 @@ std::vector<Command> further_commands() {
          terms},
         adapted(command_of(*find_question("sheet"))),
         {"serve",
-         "The page and the questions on this machine, in a browser",
+         "The page in a browser and the questions, served on this computer",
          "quoin serve --open",
          {{{"folder",
-            "where price books and inquiries lie, up to two folders deep (else the examples that "
-            "came with the program)",
+            "the folder with price books and inquiries, up to two folders deep (if not given, the "
+            "examples that came with the program)",
             place}},
           {{"open", "open the page in a browser", flag}},
           port,
-          {{"listen", "another address to listen on than this machine's own; an access code is "
-                      "then needed"}}},
+          {{"listen",
+            "listen on this address instead of this computer's own; an access code is then "
+            "needed"}}},
          {},
          serve},
     };

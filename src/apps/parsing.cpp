@@ -21,9 +21,10 @@ const char* const description =
     "quoin prices a new home (plan, elevation, lot, options) and carries that price, exact to the "
     "cent,\nthrough every loan program a buyer might use.";
 
-const char* const footer = "Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of "
-                           "the program, 130 stopped.\n"
-                           "'quoin COMMAND --help' explains a command with an example.\n";
+const char* const footer =
+    "Exit codes: 0 done, 1 the input is wrong, 2 the command is wrong, 3 a fault of "
+    "the program, 130 stopped.\n"
+    "'quoin COMMAND --help' explains a command with an example.\n";
 
 std::string upper(std::string_view name) {
     std::string text(name);
@@ -120,7 +121,7 @@ void add_command(CLI::App& program, Sub& sub) {
     const Command& command = *sub.command;
     sub.app = program.add_subcommand(std::string(command.name), std::string(command.summary));
     sub.app->footer("Example:\n  " + std::string(command.example) +
-                    "\n\n--json, --language and --rates go with every command; 'quoin --help' "
+                    "\n\n--json, --language and --rates work with every command; 'quoin --help' "
                     "explains them.\n");
     sub.app->fallthrough(); // those may stand on either side of the command's name
     sub.add(*sub.app, command.options);
@@ -188,9 +189,10 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
     program.footer(footer);
     program.set_version_flag("--version", std::string("quoin ") + QUOIN_VERSION);
     program.add_flag("--json", typed.json, "answer in JSON");
-    program.add_option("--rates", typed.rates,
-                       "folder of programs/, sheets/ and places/ (else $QUOIN_RATES, else the data "
-                       "that came with the program)");
+    program.add_option(
+        "--rates", typed.rates,
+        "folder with programs/, sheets/ and places/ (if not given, $QUOIN_RATES or the "
+        "data that came with the program)");
     std::string language;
     program.add_option("--language", language, "answer in this language: " + languages())
         ->check(CLI::IsMember(language_codes()).description(""));

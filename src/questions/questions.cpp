@@ -165,9 +165,9 @@ Question answered(std::string_view name, std::string_view summary, std::string_v
 
 const QuestionOption scenario = {"scenario", "the loan's name in the inquiry", needed};
 const QuestionOption one_scenario = {
-    "scenario", "one loan only, by its name in the inquiry; all of them if not given"};
+    "scenario", "one loan, by its name in the inquiry; all loans if not given"};
 const QuestionOption under = {
-    "scenario", "the loan that the figures are for, by its name; the inquiry's first if not given"};
+    "scenario", "the loan to figure with, by its name; the first in the inquiry if not given"};
 
 } // namespace
 
@@ -203,37 +203,39 @@ Workbook workbook_told(const RecheckAnswer& answer) {
 const std::vector<Question>& questions() {
     using enum Form;
     static const std::vector<Question> table = {
-        answered<QuoteAnswer>("quote", "The priced home line by line, and the month of each loan",
+        answered<QuoteAnswer>("quote",
+                              "The home price line by line, and the monthly payment with each loan",
                               "quoin quote buyer.json", {}, tell_quote),
         answered<AddsAnswer>(
-            "adds",
-            "What each option adds: price, monthly payment, cash; alone and one after another",
+            "adds", "What options add to the price and monthly payment, alone and together",
             "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
             {{"option",
-              "options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if not given", rest},
-             {"by-part", "the monthly payment by part, the cash and the years for each option",
-              flag, command}},
+              "options to look at, as ID, ID:LEVEL or ID=NUMBER; all options if not given", rest},
+             {"by-part",
+              "each option by part of the monthly payment, with cash and cost over the years", flag,
+              command}},
             tell_adds),
-        answered<CompareAnswer>("compare", "The loans side by side for the same home",
+        answered<CompareAnswer>("compare", "Loans side by side for one home",
                                 "quoin compare buyer.json", {}, tell_compare),
         answered<CashAnswer>(
-            "cash", "The cash a loan needs: costs, prepaids, escrow, credits, and when it is due",
+            "cash", "The cash a loan needs, and when: costs, prepaids, escrow and credits",
             "quoin cash buyer.json --scenario \"FHA, 3.5% down\" --appraised 455000",
-            {scenario, {"appraised", "the appraised value to assume, in dollars"}}, tell_cash),
+            {scenario, {"appraised", "what the home appraises for, in dollars"}}, tell_cash),
         answered<CreditAnswer>(
-            "credit", "What a builder's money can do: off the price, costs, points, a buydown",
+            "credit", "What money from the builder can do: price, costs, points or a buydown",
             "quoin credit buyer.json --amount 10000 --years 5",
-            {{"amount", "the builder's money, in dollars", needed},
+            {{"amount", "the money from the builder, in dollars", needed},
              one_scenario,
-             {"years", "years over which to find the lowest cost; 7 if not given"},
-             {"instead", "in place of the incentives in the inquiry, not on top of them", flag}},
+             {"years", "find the lowest cost over this many years; 7 if not given"},
+             {"instead", "instead of the incentives that the inquiry uses, not on top of them",
+              flag}},
             tell_credit),
         answered<ShiftAnswer>(
-            "shift", "What can move before the closing: the rate, the price, the appraisal",
+            "shift", "What can change before closing: the rate, the price, the appraisal",
             "quoin shift buyer.json --scenario \"FHA, 3.5% down\" --steps 6",
             {one_scenario,
-             {"steps", "steps of the rate each way; 4 if none"},
-             {"step", "percentage points of a step; 0.125 if none"}},
+             {"steps", "rate steps up and down; 4 if not given"},
+             {"step", "the size of a step in percentage points; 0.125 if not given"}},
             tell_shift),
         answered<RecheckAnswer>(
             "recheck", "Each figure with its formula, inputs, rounding, rule, date and source",
@@ -246,62 +248,65 @@ const std::vector<Question>& questions() {
          {workbook},
          tell_recheck},
         answered<AffordAnswer>(
-            "afford", "The highest price that income, debts, cash and the programs allow",
+            "afford", "The highest price that income, debts, cash and loan programs allow",
             "quoin afford buyer.json --reserves 2\n"
             "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
-            {{"reserves", "monthly payments to keep in cash as reserves, 0 to 24"},
-             {"step", "how much higher a price to ask about, in dollars; 5000 if not given"},
-             {"automated", "use the ratio for automated underwriting; none where none is published",
+            {{"reserves", "months of the payment to keep as reserves after closing, 0 to 24"},
+             {"step", "also show a price this many dollars higher"},
+             {"automated",
+              "assume that automated underwriting accepts the file: its DTI limit where one is "
+              "published, else none",
               flag}},
             tell_afford),
         answered<LaterAnswer>(
-            "later", "An option now or later: in the loan, in cash, or after closing",
+            "later", "An option now, financed or in cash, or later, after closing",
             "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
             {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
-             {"month", "when the later work is done, by the number of the loan payment, 1 to 120; "
-                       "1 if not given"},
+             {"month", "the number of the loan payment when the later work is done, 1 to 120; 1 if "
+                       "not given"},
              {"loan-rate",
               "the yearly rate of a personal loan or card for the later work, in percent"},
              {"loan-months", "the months of that loan, 1 to 240"}},
             tell_later),
-        answered<ShownAnswer>("shown",
-                              "What the furnished model shows, against what is included and chosen",
+        answered<ShownAnswer>("shown", "What you see in the model home: included, chosen or extra",
                               "quoin shown buyer.json", {}, tell_shown),
         {"schedule",
          "A loan month by month, with mortgage insurance and extra principal",
          "quoin schedule buyer.json --scenario \"FHA, 3.5% down\" --extra 150",
          {scenario,
           {"extra", "extra principal each month, in dollars"},
-          {"index", "adjustable rates: the index at each change, in percent; the last stays", list},
-          {"worst-case", "adjustable rates: every change as high as the caps let it be", flag,
+          {"index", "adjustable rate: the index at each change, in percent; the last one stays",
+           list},
+          {"worst-case", "adjustable rate: every change as large as the caps allow", flag,
            QuestionOption::By::anybody, "index"}},
          {json, text, csv},
          tell_schedule,
          shape_of<MonthByMonthAnswer>},
         {"sheet",
-         "What the buyer takes home: one HTML file to print",
+         "A sheet for the buyer to take home: one HTML file to print",
          "quoin sheet buyer.json -o sheet.html",
-         {{"scenario", "one scenario alone, with its costs and its calendar; all of them if none"}},
+         {{"scenario",
+           "one loan, by its name, with its costs and due dates; all loans if not given"}},
          {html},
          tell_sheet},
         answered<TourAnswer>(
-            "tour", "The home area by area: what comes with it, what a touch adds a month",
+            "tour", "The home area by area: what comes with it, what an option adds",
             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
         answered<FitAnswer>(
-            "fit", "Which wishes fit your monthly and cash limits: the best choice, proven",
+            "fit", "Which wishes fit your limits and are worth the most, with proof",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
             {{"monthly", "your limit for the monthly payment, in dollars", needed},
-             {"cash", "all the cash you have, deposits included, in dollars", needed},
-             {"scenario", "one loan only, by its name in the inquiry; all of them if not given"},
-             {"lots", "try every available lot that the plan fits", flag},
+             {"cash", "your limit for cash needed, deposits included, in dollars", needed},
+             {"scenario", "one loan, by its name in the inquiry; all loans if not given"},
+             {"lots", "also try every available lot that the plan fits", flag},
              {"nodes",
               "how many choices each search may look into before it stops; 2000000 if not given",
               value, command}},
             tell_fit),
-        answered<SiteAnswer>("site", "The lots and plans, and what another one would change",
+        answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
                              "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
                              tell_site),
-        answered<ProgramsAnswer>("programs", "The loan programs and rates that the inquiry can use",
+        answered<ProgramsAnswer>("programs", "Loan programs and their rates for this inquiry",
                                  "quoin programs buyer.json", {}, tell_programs),
     };
     return table;

@@ -97,7 +97,8 @@ std::string ground_words(const Ground& ground, const Catalogue& say) {
     add(rule_words(ground, say));
     if (ground.effective) add(of.from(short_date(*ground.effective)));
     if (ground.until) {
-        add((ground.beyond_end ? of.before_and_on : of.before)(short_date(*ground.until)));
+        const Date last = plus_days(*ground.until, -1);
+        add((ground.beyond_end ? of.through_and_on : of.through)(short_date(last)));
     }
     const std::string source = source_words(ground, say);
     const bool known = ground.status && !source.empty();

@@ -18,6 +18,9 @@
 namespace quoin {
 namespace {
 
+/// Names that can have commas of their own.
+std::string named_apart(const std::vector<std::string>& names) { return joined(names, "; "); }
+
 std::string name_text(const FitWish& wish, const Catalogue& say) {
     const std::string name = wish.level.empty() ? wish.name : say.fit.named(wish.name, wish.level);
     if (wish.quantity == Decimal::whole(1)) return name;
@@ -49,7 +52,7 @@ std::string over_text(Money month, Money cash, const FitWords& say) {
 std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
     switch (left.reason) {
     case FitReason::rule:
-        return left.added ? say.fit.takes_place(joined(instead_words(left, say)))
+        return left.added ? say.fit.takes_place(named_apart(instead_words(left, say)))
                           : words_of(left.rule, say);
     case FitReason::loan:
         return say.fit.loan_refused(words(left.added->refusals, say));
@@ -58,7 +61,7 @@ std::string reason_text(const FitLeftOut& left, const Catalogue& say) {
     }
     const std::string over = over_text(left.over_monthly, left.over_cash, say.fit);
     const std::vector<std::string> instead = instead_words(left, say);
-    return instead.empty() ? over : say.fit.instead(over, joined(instead));
+    return instead.empty() ? over : say.fit.instead(over, named_apart(instead));
 }
 
 Table wishes_table(const FitWords& say) {
@@ -91,7 +94,7 @@ void add_left_out(const FitLeftOut& left, Table& table, const Catalogue& say) {
                left.added ? signed_dollars(left.price) : "",
                figures ? signed_dollars(left.added->per_month) : "",
                figures ? signed_dollars(left.added->cash) : ""});
-    if (!left.along.empty()) table.remark(say.fit.along(joined(left.along)), 86);
+    if (!left.along.empty()) table.remark(say.fit.along(named_apart(left.along)), 86);
     table.remark(reason_text(left, say), 86);
 }
 
@@ -104,8 +107,8 @@ std::string next_text(const FitNext& next, const Catalogue& catalogue) {
         return (next.proven ? say.next_nowhere : say.next_not_found)(wish, raises);
     }
     return say.next(wish, raises,
-                    next.give_up.empty() ? say.nothing_chosen() : joined(next.give_up),
-                    next.gained.empty() ? std::string() : say.gained(joined(next.gained)),
+                    next.give_up.empty() ? say.nothing_chosen() : named_apart(next.give_up),
+                    next.gained.empty() ? std::string() : say.gained(named_apart(next.gained)),
                     next.worth.text(), next.proven ? std::string() : say.next_unproven());
 }
 

@@ -56,8 +56,15 @@ std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
     return out;
 }
 
-std::string locks_text(const ShiftScenario& s, const ShiftWords& say) {
+/// A lender credit is told by its name, without a minus.
+std::string points_text(const Points& points, const SideWords& say) {
+    const Decimal number = points.value();
+    return number < Decimal{} ? say.points_credit(fixed(-number, 3)) : fixed(number, 3);
+}
+
+std::string locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
     if (s.locks.empty()) return {};
+    const ShiftWords& say = catalogue.shift;
     Table table({{say.lock(), Align::left, 14, 10},
                  {say.lock_ends(), Align::right, 18, 16},
                  {"", Align::left, 20, 18},
@@ -67,7 +74,7 @@ std::string locks_text(const ShiftScenario& s, const ShiftWords& say) {
         table.row({say.lock_days(lock.days) + (lock.is_chosen ? " *" : ""),
                    say.lock_ends_on(lock.ends),
                    lock.covers_closing ? std::string() : say.ends_before_closing(),
-                   lock.points ? fixed(lock.points->value(), 3) : say.no_such_rate(),
+                   lock.points ? points_text(*lock.points, catalogue.side) : say.no_such_rate(),
                    lock.points ? signed_dollars(lock.extra_cash) : ""});
     }
     return "\n  " + say.lock_costs(s.terms.rate) + "\n" + table.text();
@@ -142,7 +149,7 @@ std::string scenario_text(const ShiftScenario& s, const Catalogue& say) {
                                        "", "  ");
     out += grid(s, say.shift.month_at, &ShiftCell::monthly, s.monthly, say);
     out += grid(s, say.shift.cash_at, &ShiftCell::cash_needed, s.cash_needed, say);
-    out += refusals_text(s, say) + locks_text(s, say.shift) + ratios_text(s, say.shift);
+    out += refusals_text(s, say) + locks_text(s, say) + ratios_text(s, say.shift);
     for (const ListGap& gap : s.ratios_unknown) {
         out += paragraph(say.shift.no_limits(words(gap, say)), "  ");
     }

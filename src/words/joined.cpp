@@ -8,8 +8,8 @@
 
 namespace quoin {
 
-std::string joined(const std::vector<std::string>& names) {
-    return fmt::format("{}", fmt::join(names, ", "));
+std::string joined(const std::vector<std::string>& names, std::string_view between) {
+    return fmt::format("{}", fmt::join(names, between));
 }
 
 std::string joined(const std::vector<std::string>& names, Joint joint, const Catalogue& say) {

@@ -43,8 +43,8 @@ struct GroundWords {
     Phrase<Text, Text> at_bands;                        ///< rule, bands as written
     Phrase<Text> no_more;                               ///< rule
     Phrase<Text> from;                                  ///< day, as in files; likewise
-    Phrase<Text> before;
-    Phrase<Text> before_and_on; ///< a later edition is not in the data
+    Phrase<Text> through;
+    Phrase<Text> through_and_on; ///< a later edition is not in the data
     NamesOf<CommonSource, common_source_count> source;
     Phrase<Text, Text> source_known; ///< status, source
     NamesOf<Status> status;

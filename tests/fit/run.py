@@ -59,7 +59,7 @@ class LongSearch(unittest.TestCase):
         text = " ".join(out.decode().split())
         self.assertEqual(search.returncode, 0, errors)
         self.assertIn("the search was stopped", errors.decode())
-        found = re.search(r"worth ([\d.]+): the best of [\d,]+ looked into before the search "
+        found = re.search(r"Worth ([\d.]+): the best of [\d,]+ choices looked into before the search "
                           r"stopped\. None is worth more than ([\d.]+) \(at most ([\d.]+)% more\)",
                           text)
         self.assertTrue(found, text)

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <quoin/words/catalogue.hpp>
@@ -17,7 +18,8 @@ enum class Joint {
     either, ///< "or"
 };
 
-[[nodiscard]] std::string joined(const std::vector<std::string>& names);
+[[nodiscard]] std::string joined(const std::vector<std::string>& names,
+                                 std::string_view between = ", ");
 [[nodiscard]] std::string joined(const std::vector<std::string>& names, Joint joint,
                                  const Catalogue& say);
 

@@ -11,12 +11,12 @@ inline constexpr AddsWords adds = {
     .loans = "The loans",
     .scenario = "{}: {} a month. {}. Rule of thumb: each $1,000 you borrow costs {} a month.",
     .price = "price",
-    .alone = "Add one option to your home as it is now: the change in price and monthly payment",
-    .taking_out = "Take out one option you chose: the change in price and monthly payment",
+    .alone = "Add one option to your home as it is now: the change in price and in monthly payment",
+    .taking_out = "Take out one option you chose: the change in price and in monthly payment",
     .held = "Already in a package you chose",
     .barred = "Not available",
-    .stacked = "Your options one after another, from a home with none: the change in price and "
-               "monthly payment",
+    .stacked =
+        "Your options one by one, starting from none: the change in price and in monthly payment",
     .together = "all together",
     .jumps = "Why some figures jump",
     .named = "{}: {}",

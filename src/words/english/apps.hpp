@@ -35,12 +35,12 @@ inline constexpr AppsWords apps = {
                       {FileKind::place, "place"},
                       {FileKind::apr_problem, "APR problem"}}},
             .sound = "{}: {}, no problems found",
-            .ending = "{}: {}{}, in force through {:en}. {}",
+            .ending = "{}: {}{}, in effect through {:en}. {}",
             .named = " \"{}\"",
-            .after = {{{After::unknown, "After that day, any loan that needs it is refused until "
-                                        "the next one is added to the data."},
-                       {After::continues, "After that day, it stays in use until the next one is "
-                                          "added to the data, and every answer says so."},
+            .after = {{{After::unknown, "After that day, no loan that needs it is available until "
+                                        "the next one is added."},
+                       {After::continues, "After that day, it stays in use and every answer says "
+                                          "so, until the next one is added."},
                        {After::ends, "After that day, there is no such rule."}}},
         },
     .search =
@@ -72,12 +72,12 @@ inline constexpr AppsWords apps = {
             .left_out = "left out what has problems; the rest is served",
             .ended = "quoin serve has ended",
             .faults =
-                "{} of its answers failed by a fault of the program. Nothing of them was kept.",
+                "{} answers failed because of a fault of the program. Nothing of them was kept.",
         },
     .end =
         {
             .stopped = "stopped before there was an answer",
-            .too_large = "the figures are too large to count: {}",
+            .too_large = "the figures are too large to work with: {}",
             .fault = "this is a fault of the program, not of your input: {}",
             .no_memory = "there is not enough memory",
             .untold = "no more is known about it",

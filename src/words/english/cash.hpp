@@ -54,16 +54,16 @@ inline constexpr CashWords cash = {
     .escrow_bill = "{}, due {:us}: {}",
     .set_from_settled = "These deposits are set from the full taxes, after the home is assessed.",
     .set_from_land = "If the lender sets them from the first year's bills instead, such as "
-                     "land-only taxes, you pay in {} a month in the first year.",
+                     "land-only taxes, you pay {} a month into escrow in the first year.",
     .analysis = {"The escrow review after the first year finds {}.",
                  "The escrow review after the second year finds {}.",
                  "The escrow review after the third year finds {}.",
                  "The escrow review after the fourth year finds {}."},
-    .finds_short = "{} missing, to be made up over the next 12 months{}",
-    .finds_over = "{} too much, which you get back{}",
+    .finds_short = "{} missing. You make it up over the next 12 months{}",
+    .finds_over = "{} too much. You get it back{}",
     .finds_nothing = "nothing missing{}",
-    .more_a_month = "; you pay in {} more a month",
-    .less_a_month = "; you pay in {} less a month",
+    .more_a_month = ", and you pay {} more a month into escrow",
+    .less_a_month = ", and you pay {} less a month into escrow",
     .credits = "Credits",
     .used_for = "used for {}",
     .without_use = "not used: nothing left that it may pay",
@@ -77,8 +77,9 @@ inline constexpr CashWords cash = {
         "{} is over that limit and is not used here. If it were given anyway, it would come off "
         "the price when the loan-to-value (LTV) is figured, and the LTV would be {}.",
     .buydown = "Temporary buydown: {} paid at closing, {} of it by you",
-    .bought_down = "year {0}: you pay {2} of principal and interest a month, as at {1}; the "
-                   "buydown pays the other {3}",
+    .bought_down =
+        "year {0}: you pay {2} of principal and interest a month, as if the rate were {1}; the "
+        "buydown pays the other {3}",
     .after_buydown = "then {} a month; you qualify at the note rate, {}",
     .cost_of_credit = "What the loan costs",
     .prepaid_finance_charge = "prepaid finance charge",

@@ -21,7 +21,7 @@ inline constexpr CautionWords cautions = {
         "starts at closing. The APR counts prepaid interest and the odd days of the first period. "
         "Totals over the years keep taxes, insurance and dues at today's amounts.",
     .sample_place = " (sample figures)",
-    .rule_continued = "{}: {}. The last one in force is used here.",
+    .rule_continued = "{}: {}. The last one in effect is used here.",
     .lock_ends_first = "A {}-day rate lock taken now ends on {:en}, before closing. The rate can "
                        "change after that.",
     .rate_adjustable =

@@ -74,16 +74,16 @@ inline constexpr CreditWords credit = {
         "without it. Money credited toward options lowers the price, and counts here as money off "
         "the price.",
     .cost_spent_and_owed =
-        "Cost is what you have spent plus what you still owe: cash, payments minus what a "
-        "buydown pays toward them, insurance, taxes, dues, and the loan balance. Monthly payments, "
-        "now and "
+        "Cost is what you have spent plus what you still owe: cash, payments minus the part a "
+        "buydown pays, insurance, taxes, dues and the loan balance. Monthly payments, now and "
         "after three years, count full taxes, after the home is assessed. Money off the price "
         "comes in whole dollars. Between the amounts shown, the figures change evenly.",
     .money_with_conditions =
         "If the money depends on a lender, a title company or a date, its conditions say so. You "
         "may choose any lender, and may then have to go without the money. Compare the whole cost.",
     .paid_in_cash =
-        "An upfront fee paid in cash is not borrowed and bears no interest. A single premium takes "
+        "An upfront fee paid in cash is not borrowed, so you pay no interest on it. A single "
+        "premium takes "
         "the place of monthly mortgage insurance. Its certificate says whether any of it comes "
         "back if the loan ends early.",
 };

@@ -47,16 +47,17 @@ inline constexpr FitWords fit = {
         "Worth {}. Proven: no choice within your limits is worth more{}. Choices looked into: {}.",
     .cheapest = ", and none worth as much costs less a month",
     .perhaps_cheaper = "; another one worth as much may cost less",
-    .best_so_far = "Worth {}: the best of {} looked into before the search stopped. None is worth "
-                   "more than {}{}.",
+    .best_so_far =
+        "Worth {}: the best of {} choices looked into before the search stopped. None is worth "
+        "more than {}{}.",
     .more_at_most = " (at most {} more)",
     .worth_at_most = "worth {} at most",
-    .figures = "Price {}, {} a month, {} cash needed, {}",
+    .figures = "Price {}, {} a month, {} cash needed; {}",
     .incentives_lost = "Incentives not available on this lot: {}",
     .selected = "your selections",
     .selected_and_musts = "your selections and must-haves",
-    .barred = "Nothing can be chosen for this home. {}.",
-    .barred_briefly = "nothing can be chosen",
+    .barred = "Your choices do not work for this home: {}.",
+    .barred_briefly = "your choices do not work here",
     .nothing_fits = "nothing fits",
     .none_found = "none found that fits",
     .stopped_before_nearest = "Nothing fits. The search stopped before it found the closest home.",
@@ -76,9 +77,10 @@ inline constexpr FitWords fit = {
     .other_over_cash = "Proven: no home comes closer to the monthly limit. Another home is over "
                        "the cash limit by only {}, but further over the monthly limit.",
     .worth_of_wishes =
-        "A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among "
-        "the n wishes by rank, so the first one is worth the most. What a wish left out would add "
-        "is the difference between two whole quotes. Your limits are for the monthly payment with "
+        "A wish is worth its weight. If it has no weight, its place by rank decides: the last of "
+        "your wishes is worth 1, the one before it 2, and so on up to the first. What a wish left "
+        "out would add is the difference between two whole quotes. Your limits are for the monthly "
+        "payment with "
         "full taxes and for all the cash needed, deposits included.",
 };
 

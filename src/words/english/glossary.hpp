@@ -96,7 +96,7 @@ inline constexpr GlossaryWords glossary = {
           {Term::mortgage_insurance, "Insurance that protects the lender if a loan is not repaid. "
                                      "You pay for it, most often when you put less than 20% down."},
           {Term::dues, "What the homeowners' association charges for shared places and services."},
-          {Term::escrow_account, "An account of the lender's that collects part of your taxes and "
+          {Term::escrow_account, "An account the lender keeps. It collects part of your taxes and "
                                  "insurance each month and pays those bills for you."},
           {Term::loan_amount, "What you borrow, with any fee that is added to the loan."},
           {Term::base_loan, "What you borrow before a fee is added to the loan."},
@@ -111,8 +111,8 @@ inline constexpr GlossaryWords glossary = {
           {Term::points, "Money you pay at closing for a lower rate. One point is 1% of the loan."},
           {Term::lender_credit,
            "Money the lender gives toward your closing costs because you take a higher rate."},
-          {Term::rate_lock, "The lender's promise to keep a rate for a number of days. Until then "
-                            "the rate can change."},
+          {Term::rate_lock, "The lender's promise to keep a rate for a number of days. Until you "
+                            "have a lock, the rate can change."},
           {Term::rate_sheet, "The lender's list of rates and points for one day."},
           {Term::fixed_rate, "A rate that stays the same for the whole loan."},
           {Term::adjustable_rate, "A rate that can change after the first years, up to a limit. "
@@ -124,7 +124,7 @@ inline constexpr GlossaryWords glossary = {
           {Term::cash_needed, "All the cash you pay from the first deposit through closing."},
           {Term::cash_to_close,
            "The cash you still bring to closing, after your deposits and credits are counted."},
-          {Term::closing, "The day you sign the loan, pay, and get the home."},
+          {Term::closing, "The day you sign the loan papers, pay what is due and get the home."},
           {Term::closing_costs, "What lenders, title companies and the government charge to make "
                                 "the loan and record the sale."},
           {Term::prepaids, "Costs of owning the home that you pay ahead at closing, such as the "
@@ -142,8 +142,8 @@ inline constexpr GlossaryWords glossary = {
                       "the lender takes."},
           {Term::housing_ratio,
            "Your monthly payment as a percent of your monthly income before taxes."},
-          {Term::dti, "Your monthly payment and your other debts as a percent of your monthly "
-                      "income before taxes."},
+          {Term::dti, "Your monthly payment plus the payments on your other debts, as a percent "
+                      "of your monthly income before taxes."},
           {Term::residual_income, "What is left to live on each month after taxes, debts, the "
                                   "monthly payment and utilities."},
           {Term::reserves,
@@ -153,7 +153,7 @@ inline constexpr GlossaryWords glossary = {
           {Term::credit_score,
            "A number that sums up how you have paid your debts. Lenders use it to set rates."},
           {Term::finance_charge, "What the loan costs in dollars over its whole life: the interest "
-                                 "and the fees that count as such."},
+                                 "and the fees that federal rules count with it."},
           {Term::amount_financed, "The loan amount less the loan fees you pay up front."},
           {Term::total_of_payments,
            "All you will have paid in principal, interest, mortgage insurance and loan costs if "

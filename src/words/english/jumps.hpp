@@ -13,8 +13,8 @@ inline constexpr JumpWords jumps = {
     .note_rate = "interest rate goes from {} to {}{}",
     .points = "points go from {} to {}{}",
     .upfront_fee = "upfront fee goes from {} to {}{}",
-    .annual_premium = "annual fee goes from {} to {}{}",
-    .annual_premium_months = "months with the annual fee go from {} to {}{}",
+    .annual_premium = "annual mortgage insurance goes from {} to {}{}",
+    .annual_premium_months = "months with annual mortgage insurance go from {} to {}{}",
     .single_premium = "single premium of mortgage insurance goes from {} to {}{}",
     .contribution_cap = "limit on contributions from the seller and other interested parties goes "
                         "from {} to {}{}",

@@ -8,9 +8,9 @@ namespace quoin::english {
 inline constexpr ScheduleWords schedule = {
     .title = "Payment schedule, month by month",
     .loan = "{}: loan amount {}. {}",
-    .saves = "With {} a month of extra principal, the loan takes {} payments instead of {}. The "
-             "last one is due {:en}. This saves {} of interest{}.",
-    .saves_insurance = " and {} of mortgage insurance",
+    .saves = "With {} a month in extra principal, the loan takes {} payments instead of {}. The "
+             "last one is due {:en}. This saves {} in interest{}.",
+    .saves_insurance = " and {} in mortgage insurance",
     .index_of_the_day = "This assumes that the index stays where it is today. It will not. To see "
                         "other paths, use --worst-case or --index.",
     .given_index = "This follows the index path that was given. Nobody can know the real one.",

@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr ShiftWords shift = {
     .title = "What can change before closing",
-    .contract_price = "contract price as quoted {}",
+    .contract_price = "Contract price as quoted {}",
     .scenario = "{}: {} a month, {} cash needed. {}",
     .as_quoted = "as quoted",
     .price = "price {}%",
@@ -26,8 +26,8 @@ inline constexpr ShiftWords shift = {
     .lock_points = "points at today's rate",
     .no_such_rate = "rate not offered",
     .lock_cash = "change in cash needed",
-    .if_income_changes = "If the income changes: the share that housing takes, and the highest "
-                         "rate within the limits",
+    .if_income_changes = "If the income changes: the housing ratio, the DTI and the highest rate "
+                         "within the limits",
     .income = "income",
     .income_now = "now",
     .month = "a month",
@@ -53,8 +53,9 @@ inline constexpr ShiftWords shift = {
     .no_limits = "No income limits are shown: {}.",
     .steps_no_forecast =
         "A figure with a sign is the difference from the quote. Nobody knows where rates will be "
-        "at closing: these are steps, not a forecast. In each step all rates of the rate sheet "
-        "move together, each with its points. Until you lock a rate, it can be any of these, or "
+        "at closing: these are steps, not a forecast. In each step, every rate on the rate sheet "
+        "moves by the same amount and keeps its points. Until you lock a rate, it can be any of "
+        "these, or "
         "go beyond them.",
     .ratios_at_note_rate =
         "Ratios are of gross monthly income. They use the note rate or, where the rate can rise, "

@@ -7,8 +7,8 @@ namespace quoin::english {
 
 inline constexpr ShownWords shown = {
     .title = "What you see in the model home",
-    .model = "The model home is the plan {}, elevation {}.",
-    .model_on_lot = "The model home is the plan {}, elevation {}, on lot {}.",
+    .model = "The model home is the {} plan, elevation {}.",
+    .model_on_lot = "The model home is the {} plan, elevation {}, on lot {}.",
     .how_to_read = "Lines marked + come with your plan.",
     .for_you = "for you",
     .as_shown = "as shown",

@@ -13,7 +13,7 @@ inline constexpr TermsWords terms = {
     .points_credit = "lender credit of {} points",
     .line = "{}: interest rate {}, {}, APR {}, loan term {}, down payment {} ({}), LTV {}, {}-day "
             "rate lock{}{}",
-    .extra_principal = ", {} a month of optional extra principal",
+    .extra_principal = ", {} a month in optional extra principal",
     .adjustable = ". The rate is fixed for {}. Then it changes every {} months to the {} ({} on "
                   "{:en}) plus {}%. It can change by {} percentage points at the first change, {} "
                   "at each later change and {} over the life of the loan. It never goes above {}. "

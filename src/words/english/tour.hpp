@@ -7,7 +7,7 @@ namespace quoin::english {
 
 inline constexpr TourWords tour = {
     .title = "The home, area by area",
-    .contract_price = "contract price {}",
+    .contract_price = "Contract price {}",
     .scenario = "{}: {} a month, {}. {}",
     .how_to_read = "Lines marked + come with your plan. The last two columns show what changes if "
                    "you add an option, or take out one you chose.",
@@ -25,7 +25,7 @@ inline constexpr TourWords tour = {
     .to_spend = "you plan to spend {}",
     .brings = "comes with {}",
     .before = "decide by: {}",
-    .request = "requested outside the price book: {}",
+    .request = "special request, not in the price: {}",
     .incentives = "Incentives from the builder",
     .incentive = "{}, {}: {}",
     .towards = "{} toward {}",

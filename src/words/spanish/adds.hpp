@@ -16,8 +16,8 @@ inline constexpr AddsWords adds = {
     .taking_out = "Quitar una opción que usted eligió: el cambio en el precio y en el pago mensual",
     .held = "Ya vienen en un paquete que usted eligió",
     .barred = "No disponibles",
-    .stacked = "Sus opciones una tras otra, desde una vivienda sin opciones: cambio en precio y "
-               "pago mensual",
+    .stacked = "Sus opciones una por una, a partir de ninguna: el cambio en el precio y en el pago "
+               "mensual",
     .together = "todo junto",
     .jumps = "Por qué algunas cifras dan un salto",
     .named = "{}: {}",

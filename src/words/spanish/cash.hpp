@@ -64,11 +64,11 @@ inline constexpr CashWords cash = {
                  "La revisión de la cuenta de escrow tras el segundo año indica {}.",
                  "La revisión de la cuenta de escrow tras el tercer año indica {}.",
                  "La revisión de la cuenta de escrow tras el cuarto año indica {}."},
-    .finds_short = "que faltan {}, que se reponen en los 12 meses siguientes{}",
-    .finds_over = "que sobran {}, que usted recupera{}",
+    .finds_short = "que faltan {}. Usted los repone en los 12 meses siguientes{}",
+    .finds_over = "que sobran {}. Usted los recupera{}",
     .finds_nothing = "que no falta nada{}",
-    .more_a_month = "; usted deposita {} más al mes",
-    .less_a_month = "; usted deposita {} menos al mes",
+    .more_a_month = ", y deposita {} más al mes",
+    .less_a_month = ", y deposita {} menos al mes",
     .credits = "Créditos",
     .used_for = "se usa para {}",
     .without_use = "sin usar: no queda nada que pueda pagar",
@@ -81,9 +81,9 @@ inline constexpr CashWords cash = {
                 "restarían del precio al calcular la relación préstamo-valor (LTV), que sería de "
                 "{}.",
     .buydown = "Reducción temporal de la tasa (buydown): {} en el cierre, de los que usted paga {}",
-    .bought_down =
-        "año {0}: usted paga {2} de capital e intereses al mes, como con {1}; el buydown "
-        "paga los otros {3}",
+    .bought_down = "año {0}: usted paga {2} de capital e intereses al mes, como si la tasa fuera "
+                   "{1}; el buydown "
+                   "paga los otros {3}",
     .after_buydown = "después {} al mes; usted debe calificar con la tasa del pagaré, {}",
     .cost_of_credit = "Lo que cuesta el préstamo",
     .prepaid_finance_charge = "cargo financiero prepagado",

@@ -156,8 +156,8 @@ inline constexpr GlossaryWords glossary = {
                       "menos riesgo corre el prestamista."},
           {Term::housing_ratio,
            "Su pago mensual como porcentaje de su ingreso mensual antes de impuestos."},
-          {Term::dti, "Su pago mensual y sus otras deudas como porcentaje de su ingreso mensual "
-                      "antes de impuestos."},
+          {Term::dti, "Su pago mensual más los pagos de sus otras deudas, como porcentaje de su "
+                      "ingreso mensual antes de impuestos."},
           {Term::residual_income, "Lo que le queda para vivir cada mes después de impuestos, "
                                   "deudas, el pago mensual y los servicios."},
           {Term::reserves,

@@ -13,8 +13,8 @@ inline constexpr JumpWords jumps = {
     .note_rate = "la tasa de interés pasa de {} a {}{}",
     .points = "los puntos pasan de {} a {}{}",
     .upfront_fee = "el cargo inicial pasa de {} a {}{}",
-    .annual_premium = "el cargo anual pasa de {} a {}{}",
-    .annual_premium_months = "los meses con el cargo anual pasan de {} a {}{}",
+    .annual_premium = "el seguro hipotecario anual pasa de {} a {}{}",
+    .annual_premium_months = "los meses con seguro hipotecario anual pasan de {} a {}{}",
     .single_premium = "la prima única del seguro hipotecario pasa de {} a {}{}",
     .contribution_cap = "el límite a las contribuciones del vendedor y otras partes interesadas "
                         "pasa de {} a {}{}",

@@ -121,9 +121,10 @@ inline constexpr ProblemsWords problems = {
           row<p::csv_cells>("una fila de {0} celdas",
                             "{1} celdas, una por cada columna de la primera fila",
                             "ponga entre comillas la celda que contenga una coma"),
-          row<p::csv_quote>("una comilla que no se cierra o que no está sola en su celda",
-                            "comillas alrededor de toda la celda",
-                            "si una comilla es parte del texto, escríbala dos veces"),
+          row<p::csv_quote>(
+              "una comilla que no se cierra, o una celda con texto fuera de sus comillas",
+              "comillas alrededor de toda la celda",
+              "si una comilla es parte del texto, escríbala dos veces"),
           row<p::csv_column_repeated>("la columna \"{0}\" dos veces", "cada columna una sola vez",
                                       "cambie el nombre de una de las dos o quítela"),
           row<p::wishes_exclude>("{0} y {1}, las dos esenciales",
@@ -187,7 +188,8 @@ inline constexpr ProblemsWords problems = {
                                  "una línea de texto, sin caracteres de control ni marcas que "
                                  "cambien la dirección de la escritura",
                                  "escríbalo en lugar de pegarlo"),
-          row<p::text_too_long>("un texto de {0} letras", "{1} letras como máximo", "acórtelo"),
+          row<p::text_too_long>("un texto de {0} caracteres", "{1} caracteres como máximo",
+                                "acórtelo"),
           row<p::option_price_unclear>(unclear, "uno de estos: \"price\", \"levels\", \"choices\", "
                                                 "\"allowance\", o \"parts\" con \"price\""),
           row<p::quantity_out_of_steps>(unclear, "\"min\" mayor que 0, y \"usual\" entre \"min\" y "
@@ -222,7 +224,8 @@ inline constexpr ProblemsWords problems = {
                                 "la fila {1} también lo tiene; cambie una de las dos"),
           row<p::bands_gap>("ninguna fila para {0}", "una fila para cada caso",
                             "agregue la fila, o quite el caso de \"covers\""),
-          row<p::dates_overlap>("dos tablas de {0} en el mismo día", "una tabla por día",
+          row<p::dates_overlap>("dos tablas de {0} en el mismo día",
+                                "una sola tabla vigente cada día",
                                 "termine la anterior con \"until\""),
 
           row<p::requires_cycle>("opciones que se necesitan unas a otras en círculo: {0}",
@@ -292,7 +295,7 @@ inline constexpr ProblemsWords problems = {
                                     "cambie el nombre de uno de los dos"),
           row<p::rates_missing>(
               "ninguna hoja de tasas con fecha del {0:es} o anterior",
-              "datos de préstamos para esta consulta",
+              "datos de préstamos con una hoja de tasas para ese día",
               "indique con --rates DIR una carpeta que los tenga, o cambie \"as_of\""),
           row<p::not_a_fraction>(
               "{0}", "un número entero, o dos con una barra entre ellos, por ejemplo \"19/30\""),
@@ -307,7 +310,7 @@ inline constexpr ProblemsWords problems = {
               "un crédito que no tiene nada que pagar", "al menos un elemento en \"uses\"",
               "diga lo que puede pagar, por ejemplo \"closing costs\", \"prepaids\" o \"points\""),
           row<p::credit_use_not_allowed>("un crédito para el pago inicial",
-                                         "un uso que pueda pagar quien da el crédito",
+                                         "algo que este crédito pueda pagar",
                                          "solo un programa puede ayudar con el pago inicial; use "
                                          "el crédito para costos o puntos"),
 
@@ -317,10 +320,10 @@ inline constexpr ProblemsWords problems = {
                                "agregue uno en \"scenarios\""),
           row<p::scenario_unknown>("ningún préstamo con el nombre \"{0}\"", "uno de estos: {2}"),
           row<p::scenario_barred>("el préstamo \"{0}\", que no está disponible",
-                                  "un préstamo con cifras que escribir",
+                                  "un préstamo que esté disponible",
                                   "'quoin recheck' sin --workbook dice por qué"),
           row<p::no_means>("una consulta sin \"income\" ni \"cash\"",
-                           "un ingreso o efectivo con que comparar un precio",
+                           "un ingreso o efectivo con que calcular un precio",
                            "agregue \"income\": {{\"monthly\": \"8000\"}}, \"debts\" y \"cash\""),
           row<p::option_unknown>("ninguna opción con el nombre \"{0}\"",
                                  "el id de una opción; 'quoin list options' los muestra"),

@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr ShiftWords shift = {
     .title = "Qué puede cambiar antes del cierre",
-    .contract_price = "precio del contrato según la cotización {}",
+    .contract_price = "Precio del contrato según la cotización {}",
     .scenario = "{}: {} al mes, {} de efectivo necesario. {}",
     .as_quoted = "según la cotización",
     .price = "precio {}%",
@@ -26,8 +26,8 @@ inline constexpr ShiftWords shift = {
     .lock_points = "puntos con la tasa de hoy",
     .no_such_rate = "tasa no ofrecida",
     .lock_cash = "cambio en el efectivo necesario",
-    .if_income_changes = "Si cambian los ingresos: la parte que se lleva la vivienda y la tasa más "
-                         "alta dentro de los límites",
+    .if_income_changes = "Si cambian los ingresos: la relación vivienda-ingreso, la DTI y la tasa "
+                         "más alta dentro de los límites",
     .income = "ingresos",
     .income_now = "hoy",
     .month = "al mes",

@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr TourWords tour = {
     .title = "La vivienda, área por área",
-    .contract_price = "precio del contrato {}",
+    .contract_price = "Precio del contrato {}",
     .scenario = "{}: {} al mes, {}. {}",
     .how_to_read = "Las líneas marcadas con + vienen con su plano. Las dos últimas columnas "
                    "muestran lo que cambia si agrega una opción o quita una que eligió.",
@@ -25,7 +25,7 @@ inline constexpr TourWords tour = {
     .to_spend = "usted piensa gastar {}",
     .brings = "viene con {}",
     .before = "decidir antes de: {}",
-    .request = "solicitud fuera de la lista de precios: {}",
+    .request = "solicitud especial, no está en el precio: {}",
     .incentives = "Incentivos del constructor",
     .incentive = "{}, {}: {}",
     .towards = "{} para {}",
