@@ -16,7 +16,8 @@ inline constexpr PaymentWords payment = {
     .total_of_payments = "total de pagos",
     .principal_and_interest_alone =
         "Esta es una estimación del pago mensual de capital e intereses solamente. No tiene puntos "
-        "ni cargos, así que la APR es igual a la tasa de interés. No es una Estimación del Préstamo "
+        "ni cargos, así que la APR es igual a la tasa de interés. No es una Estimación del "
+        "Préstamo "
         "(Loan Estimate), ni una aprobación, ni una oferta de préstamo. Los impuestos, los "
         "seguros, las cuotas de la asociación (HOA) y el seguro hipotecario son aparte. Solo un "
         "originador de préstamos con licencia puede hacerle una oferta.",
@@ -25,7 +26,7 @@ inline constexpr PaymentWords payment = {
     .paid = "total pagado",
     .finance_charge = "cargo financiero",
     .actuarial_method = "Calculado con el método actuarial de 12 CFR 1026, Apéndice J, a partir de "
-                        "los montos indicados. Es una estimación, no una declaración federal.",
+                        "los montos indicados. Es una estimación, no una divulgación federal.",
 };
 
 } // namespace quoin::spanish

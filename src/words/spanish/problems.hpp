@@ -24,7 +24,9 @@ inline constexpr ProblemsWords problems = {
               .text = "\"{}\""},
     .noun =
         {{{Noun::area, {"área", "un área", "ningún área", "una segunda área"}},
-          {Noun::choice, {"elección", "una elección", "ninguna elección", "una segunda elección"}},
+          {Noun::choice,
+           {"variante sin costo", "una variante sin costo", "ninguna variante sin costo",
+            "una segunda variante sin costo"}},
           {Noun::elevation, {"fachada", "una fachada", "ninguna fachada", "una segunda fachada"}},
           {Noun::incentive,
            {"incentivo", "un incentivo", "ningún incentivo", "un segundo incentivo"}},
@@ -187,7 +189,8 @@ inline constexpr ProblemsWords problems = {
                                  "una línea de texto, sin caracteres de control ni marcas que "
                                  "cambien la dirección de la escritura",
                                  "escríbalo en lugar de pegarlo"),
-          row<p::text_too_long>("un texto de {0} letras", "{1} letras como máximo", "acórtelo"),
+          row<p::text_too_long>("un texto de {0} caracteres", "{1} caracteres como máximo",
+                                "acórtelo"),
           row<p::option_price_unclear>(unclear, "uno de estos: \"price\", \"levels\", \"choices\", "
                                                 "\"allowance\", o \"parts\" con \"price\""),
           row<p::quantity_out_of_steps>(unclear, "\"min\" mayor que 0, y \"usual\" entre \"min\" y "
@@ -279,7 +282,7 @@ inline constexpr ProblemsWords problems = {
                                            "una de sus variantes en \"level\"",
                                            "'quoin list options' las muestra"),
           row_about<p::pick_without_choice>("{0} ", "sin \"choice\"",
-                                            "una de sus elecciones en \"choice\"",
+                                            "una de sus variantes en \"choice\"",
                                             "'quoin list options' las muestra"),
           row_about<p::pick_without_spend>("{0} ", "sin monto", "el monto en \"spend\""),
           row_about<p::pick_without_details>("{0} ", "sin detalles",

@@ -22,11 +22,13 @@ inline constexpr SheetWords sheet = {
     .day = "{:es}",
     .table_day = "{:us}",
     .home = "La vivienda, línea por línea",
-    .requests = "Solicitudes especiales: no están en el precio y falta confirmarlas",
+    .requests =
+        "Solicitudes especiales: no están en el precio y el constructor aún debe confirmarlas",
     .month_of_each = "Pago mensual con cada préstamo",
     .cash = "Efectivo necesario y efectivo para el cierre",
-    .estimates = "Estimaciones al {:es}. No son una Estimación del Préstamo (Loan Estimate), ni una "
-                 "aprobación, ni una oferta de préstamo. Al final se explica en qué se basan.",
+    .estimates =
+        "Estimaciones al {:es}. No son una Estimación del Préstamo (Loan Estimate), ni una "
+        "aprobación, ni una oferta de préstamo. Al final se explica en qué se basan.",
     .calendar = "Cuándo se debe pagar el efectivo",
     .costs = "Costos de cierre y gastos prepagados",
     .prepaid = "prepagado: {}",

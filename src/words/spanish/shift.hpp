@@ -26,8 +26,9 @@ inline constexpr ShiftWords shift = {
     .lock_points = "puntos con la tasa de hoy",
     .no_such_rate = "tasa no ofrecida",
     .lock_cash = "cambio en el efectivo necesario",
-    .if_income_changes = "Si cambian los ingresos: la parte que se lleva la vivienda y la tasa más "
-                         "alta dentro de los límites",
+    .if_income_changes =
+        "Si cambian los ingresos: la parte para la vivienda y la tasa más alta dentro "
+        "de los límites",
     .income = "ingresos",
     .income_now = "hoy",
     .month = "al mes",
