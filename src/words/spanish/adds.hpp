@@ -11,13 +11,14 @@ inline constexpr AddsWords adds = {
     .loans = "Los préstamos",
     .scenario = "{}: {} al mes. {}. Regla general: cada $1,000 de préstamo cuestan {} al mes.",
     .price = "precio",
-    .alone = "Agregar una opción a su vivienda tal como está: el cambio en el precio y en el pago "
-             "mensual",
-    .taking_out = "Quitar una opción que usted eligió: el cambio en el precio y en el pago mensual",
+    .alone =
+        "Agregar una opción a su vivienda tal como está: cambio en el precio y en el pago mensual",
+    .taking_out = "Quitar una opción que usted eligió: cambio en el precio y en el pago mensual",
     .held = "Ya vienen en un paquete que usted eligió",
     .barred = "No disponibles",
-    .stacked = "Sus opciones una por una, a partir de ninguna: el cambio en el precio y en el pago "
-               "mensual",
+    .stacked =
+        "Sus opciones una tras otra, desde una vivienda sin opciones: cambio en precio y pago "
+        "mensual",
     .together = "todo junto",
     .jumps = "Por qué algunas cifras dan un salto",
     .named = "{}: {}",
@@ -28,7 +29,7 @@ inline constexpr AddsWords adds = {
     .wish = "deseo {}",
     .with = "también agrega {}",
     .and_with = "también quita {}",
-    .instead_of = "toma el lugar de {}",
+    .instead_of = "en lugar de {}",
     .before = "decidir antes de: {}",
     .after_closing = "O hágalo más adelante, después del cierre: unos {}. {}",
     .jump = "{}: {}",

@@ -46,8 +46,7 @@ inline constexpr AffordWords afford = {
     .automated_none_published =
         "Este programa no publica ninguna relación para los préstamos que acepta su evaluación "
         "automatizada; por eso aquí no se aplica ninguna. Nadie sabe qué acepta hasta que un "
-        "prestamista presenta el préstamo. Un préstamo que pasa a evaluación manual debe cumplir "
-        "con las "
+        "prestamista la consulte. Un préstamo que pasa a evaluación manual debe cumplir con las "
         "relaciones de esa evaluación.",
     .automated_not_known = "La evaluación automatizada no cambia nada aquí: para este programa no "
                            "se conoce una relación propia de esa evaluación.",
@@ -79,8 +78,8 @@ inline constexpr AffordWords afford = {
     .plan = "plano {}: {}, desde {} sin opciones ({}, lote {})",
     .pairs =
         [](int n) {
-            return n == 1 ? std::string("1 combinación de fachada y lote")
-                          : fmt::format("{} combinaciones de fachada y lote", n);
+            return n == 1 ? std::string("1 combinación disponible de fachada y lote")
+                          : fmt::format("{} combinaciones disponibles de fachada y lote", n);
         },
     .ratios_are_guides =
         "Las relaciones son guías de las reglas publicadas, no una aprobación. La relación "

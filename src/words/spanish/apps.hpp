@@ -39,11 +39,10 @@ inline constexpr AppsWords apps = {
             .sound = "{}: {}, sin problemas",
             .ending = "{}: {}{}, vigente hasta el {:es}. {}",
             .named = " \"{}\"",
-            .after = {{{After::unknown, "Después de ese día se rechaza todo préstamo que lo "
-                                        "necesite, hasta que los datos incluyan la regla "
-                                        "siguiente."},
-                       {After::continues, "Después de ese día se sigue usando y cada respuesta lo "
-                                          "dice, hasta que los datos incluyan la regla "
+            .after = {{{After::unknown, "Después de ese día se rechaza todo préstamo que necesite "
+                                        "esa regla, hasta que los datos incluyan la siguiente."},
+                       {After::continues, "Después de ese día se sigue usando esa regla, y cada "
+                                          "respuesta lo dice, hasta que los datos incluyan la "
                                           "siguiente."},
                        {After::ends, "Después de ese día ya no existe esa regla."}}},
         },
@@ -60,14 +59,14 @@ inline constexpr AppsWords apps = {
         },
     .first =
         {
-            .prices_ended = "Estos precios terminaron el {:es}: pida los actuales. {}",
-            .prices_coming = "Estos precios comienzan el {:es}. {}",
+            .prices_ended = "Estos precios vencieron el {:es}: pida los actuales. {}",
+            .prices_coming = "Estos precios valen a partir del {:es}. {}",
             .assumed = "Una vivienda sin nada elegido todavía. Se supone un puntaje de crédito de "
                        "{} y un cierre dentro de {} días.",
         },
     .serve =
         {
-            .serves = "quoin ofrece {} listas de precios y {} consultas",
+            .serves = "quoin ofrece listas de precios ({}) y consultas ({})",
             .address_is_open =
                 "Quien tenga esta dirección puede usarla. La conexión no está cifrada.",
             .no_page = "Esta versión no tiene página, solo las preguntas.",
@@ -75,8 +74,8 @@ inline constexpr AppsWords apps = {
             .how_to_end = "Presione Ctrl-C para terminar.",
             .left_out = "se dejó fuera lo que tiene problemas; se ofrece lo demás",
             .ended = "quoin serve ha terminado",
-            .faults = "{} de sus respuestas fallaron por un error del programa. No se guardó nada "
-                      "de ellas.",
+            .faults = "Respuestas que fallaron por un error del programa: {}. No se guardó nada de "
+                      "ellas.",
         },
     .end =
         {

@@ -14,7 +14,7 @@ inline constexpr CashWords cash = {
     .principal_reduced = "capital que se reduce en el cierre",
     .single_premium = "{}, prima única",
     .premium_in_cash = "{}, en efectivo",
-    .appraisal_gap = "de eso: precio sobre la tasación",
+    .appraisal_gap = "de eso: exceso sobre la tasación",
     .cash_needed = "efectivo necesario",
     .left_to_bring = "efectivo para el cierre",
     .paid_back = "efectivo que recibe en el cierre",
@@ -29,7 +29,7 @@ inline constexpr CashWords cash = {
     .when = "Cuándo se paga",
     .closing_costs = "Costos de cierre",
     .buyers_sums = "total del comprador",
-    .when_ordered = "al pedirlo",
+    .when_ordered = "al encargarse",
     .in_finance_charge = "{} (cargo financiero)",
     .prepaids = "Gastos prepagados",
     .prepaid_interest =
@@ -44,7 +44,7 @@ inline constexpr CashWords cash = {
                                : fmt::format("seguro, {} meses", months);
         },
     .tax_bill = "impuestos sobre la propiedad y cargos del distrito",
-    .bill_due = "vence {:us}",
+    .bill_due = "vence el {:us}",
     .no_escrow = "Cuenta de depósito en garantía (escrow): no hay. Se renunció a ella, o no se "
                  "conocen las fechas de pago.",
     .escrow = "Cuenta de depósito en garantía (escrow): {} en el cierre y luego {} al mes. Siempre "
@@ -54,7 +54,7 @@ inline constexpr CashWords cash = {
     .escrow_bills = "facturas",
     .escrow_balance = "saldo",
     .calendar_month = "{}/{}",
-    .escrow_bill = "{}, vence {:us}: {}",
+    .escrow_bill = "{}, vence el {:us}: {}",
     .set_from_settled = "Estos depósitos se calculan con los impuestos completos, cuando el "
                         "condado valore la vivienda terminada.",
     .set_from_land = "Si el prestamista los calcula con las facturas del primer año, por ejemplo "
@@ -73,18 +73,20 @@ inline constexpr CashWords cash = {
     .used_for = "se usa para {}",
     .without_use = "sin usar: no queda nada que pueda pagar",
     .cap_of_price =
-        "El vendedor y otras partes interesadas pueden contribuir hasta {} del precio. De estos "
+        "El vendedor y otras partes interesadas pueden contribuir hasta el {} del precio. De estos "
         "créditos, {} cuentan para ese límite.",
-    .cap_of_value = "El vendedor y otras partes interesadas pueden contribuir hasta {} del valor "
-                    "de la vivienda. De estos créditos, {} cuentan para ese límite.",
-    .over_cap = "{} pasan de ese límite y no se usan aquí. Si de todos modos se dieran, se "
+    .cap_of_value =
+        "El vendedor y otras partes interesadas pueden contribuir hasta el {} del valor "
+        "de la vivienda. De estos créditos, {} cuentan para ese límite.",
+    .over_cap = "{} superan ese límite y no se usan aquí. Si de todos modos se dieran, se "
                 "restarían del precio al calcular la relación préstamo-valor (LTV), que sería de "
                 "{}.",
-    .buydown = "Reducción temporal de la tasa (buydown): {} en el cierre, de los que usted paga {}",
-    .bought_down = "año {0}: usted paga {2} de capital e intereses al mes, como si la tasa fuera "
-                   "{1}; el buydown "
-                   "paga los otros {3}",
-    .after_buydown = "después {} al mes; usted debe calificar con la tasa del pagaré, {}",
+    .buydown =
+        "Reducción temporal de la tasa (buydown): {} en el cierre, de los cuales usted paga {}",
+    .bought_down =
+        "año {0}: usted paga {2} de capital e intereses al mes, como si la tasa fuera de {1}; el "
+        "buydown paga los otros {3}",
+    .after_buydown = "después, {} al mes; usted debe calificar con la tasa del pagaré, {}",
     .cost_of_credit = "Lo que cuesta el préstamo",
     .prepaid_finance_charge = "cargo financiero prepagado",
     .own_part_of_buydown = "de eso: su parte del buydown",

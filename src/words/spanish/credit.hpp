@@ -9,10 +9,11 @@ inline constexpr CreditWords credit = {
     .title = "Lo que se puede hacer con {} del constructor",
     .contract_price = "Precio del contrato sin ese dinero: {}",
     .without_it_month = "{}: {} al mes sin ese dinero. {}",
-    .cap_of_price = "El vendedor y otras partes interesadas pueden contribuir hasta {0} del "
+    .cap_of_price = "El vendedor y otras partes interesadas pueden contribuir hasta el {0} del "
                     "precio, es decir, {1}.{3}{2}",
-    .cap_of_value = "El vendedor y otras partes interesadas pueden contribuir hasta {0} del valor "
-                    "de la vivienda, es decir, {1}.{3}{2}",
+    .cap_of_value =
+        "El vendedor y otras partes interesadas pueden contribuir hasta el {0} del valor "
+        "de la vivienda, es decir, {1}.{3}{2}",
     .cap_on_concessions = " Solo los gastos prepagados, los buydowns y el cargo de financiamiento "
                           "(funding fee) cuentan para ese límite.",
     .cap_taken = " De eso ya se usan {}.",
@@ -31,7 +32,7 @@ inline constexpr CreditWords credit = {
     .no_lower_rate = "no hay una tasa más baja disponible",
     .not_with_this_loan = "no con este préstamo",
     .without_it = "sin ese dinero",
-    .each_use = "todo a un solo uso",
+    .each_use = "todo para un solo uso",
     .note_rate = "tasa de interés",
     .apr = "APR",
     .month_now = "al mes, ahora",
@@ -42,7 +43,7 @@ inline constexpr CreditWords credit = {
     .off_price = "rebaja del precio",
     .buydown = "buydown",
     .fee = "cargo",
-    .pays = "a puntos y costos",
+    .pays = "para puntos y costos",
     .cost_over = "costo en {}",
     .no_apr = "no hay",
     .no_buydown = "no hay",
@@ -58,15 +59,15 @@ inline constexpr CreditWords credit = {
             "de tres años. Efectivo necesario: {7}. Costo en {9}: {8}.",
     .pays_nothing = "el dinero no se usa",
     .goes_off_price = "{} de rebaja del precio",
-    .goes_to_points = "{} a puntos ({} con {} puntos)",
-    .goes_to_buydown = "{} a un buydown {}",
-    .goes_to_upfront = "{} a {}",
-    .goes_to_costs = "{} a costos de cierre",
-    .goes_to_prepaids = "{} a gastos prepagados",
+    .goes_to_points = "{} para puntos ({} con {} puntos)",
+    .goes_to_buydown = "{} para un buydown {}",
+    .goes_to_upfront = "{} para {}",
+    .goes_to_costs = "{} para costos de cierre",
+    .goes_to_prepaids = "{} para gastos prepagados",
     .lost_without_use = "; {} quedan sin usar",
-    .lost_over_cap = "; {} pasan del límite a las contribuciones",
+    .lost_over_cap = "; {} superan el límite a las contribuciones",
     .frontier = "Combinaciones que ninguna otra supera a la vez en pago, efectivo y costo{}",
-    .thinned = " (se muestran {} de {}, a intervalos iguales)",
+    .thinned = " ({} de {}, espaciadas)",
     .money_on_top =
         "Este dinero se suma a los incentivos y créditos que ya se cuentan aquí. El límite a "
         "las contribuciones los cubre a todos juntos. El dinero paga primero puntos, después el "
@@ -82,7 +83,7 @@ inline constexpr CreditWords credit = {
         "los montos que se muestran, las cifras cambian de manera uniforme.",
     .money_with_conditions =
         "Si el dinero depende de un prestamista, de una compañía de títulos o de una fecha, sus "
-        "condiciones lo dicen. Usted puede elegir a cualquier prestamista, y entonces quizá no "
+        "condiciones lo dicen. Usted puede elegir cualquier prestamista, y entonces quizá no "
         "reciba ese dinero. Compare el costo total.",
     .paid_in_cash =
         "Un cargo inicial pagado en efectivo no se toma prestado y no genera intereses. Una prima "

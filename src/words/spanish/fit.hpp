@@ -28,9 +28,9 @@ inline constexpr FitWords fit = {
     .along = "incluye también lo que necesita: {}",
     .takes_place = "reemplazaría deseos de más valor: {}",
     .loan_refused = "el préstamo no estaría disponible: {}",
-    .over_month = "supera su límite mensual por {}",
-    .over_cash = "supera su límite de efectivo por {}",
-    .over_both = "supera su límite mensual por {} y su límite de efectivo por {}",
+    .over_month = "supera en {} su límite mensual",
+    .over_cash = "supera en {} su límite de efectivo",
+    .over_both = "supera en {} su límite mensual y en {} su límite de efectivo",
     .instead = "{}; en lugar de {}",
     .more_month = "suba su límite mensual en {}",
     .more_cash = "suba su límite de efectivo en {}",
@@ -72,18 +72,17 @@ inline constexpr FitWords fit = {
     .nearest_unproven = "No comprobado: la búsqueda se detuvo, y otra vivienda puede acercarse "
                         "más.",
     .none_by_less = "Comprobado: ninguna vivienda se acerca más.",
-    .neither_by_less = "Comprobado: ninguna vivienda se acerca más a alguno de los dos límites.",
+    .neither_by_less = "Comprobado: ninguna vivienda se acerca más a ninguno de los dos límites.",
     .other_within_cash = "Comprobado: ninguna vivienda se acerca más al límite mensual. Otra está "
-                         "dentro del límite de efectivo, pero supera por más el límite mensual.",
+                         "dentro del límite de efectivo, pero se aleja más del límite mensual.",
     .other_over_cash = "Comprobado: ninguna vivienda se acerca más al límite mensual. Otra supera "
-                       "el límite de efectivo por solo {}, pero supera por más el límite mensual.",
+                       "el límite de efectivo en solo {}, pero se aleja más del límite mensual.",
     .worth_of_wishes =
         "El valor de un deseo es su peso. Un deseo sin peso vale n + 1 menos su lugar entre los n "
         "deseos según el orden; así, el primero es el que más vale. Lo que agregaría un deseo que "
         "quedó fuera es la diferencia entre dos cotizaciones completas. Sus límites se refieren al "
         "pago mensual con los impuestos completos y a todo el efectivo necesario, con los "
-        "depósitos "
-        "incluidos.",
+        "depósitos incluidos.",
 };
 
 } // namespace quoin::spanish

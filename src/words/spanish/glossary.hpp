@@ -13,12 +13,12 @@ inline constexpr GlossaryWords glossary = {
     .name = {{{Term::contract_price, "precio del contrato"},
               {Term::plan, "plano"},
               {Term::elevation, "fachada"},
-              {Term::lot_premium, "recargo por el lote"},
+              {Term::lot_premium, "recargo del lote"},
               {Term::option, "opción"},
               {Term::package, "paquete"},
               {Term::allowance, "asignación"},
               {Term::incentive, "incentivo"},
-              {Term::decide_by, "fecha límite"},
+              {Term::decide_by, "decidir antes de"},
               {Term::price_book, "lista de precios"},
               {Term::monthly_payment, "pago mensual"},
               {Term::principal_and_interest, "capital e intereses"},
@@ -78,8 +78,8 @@ inline constexpr GlossaryWords glossary = {
           {Term::option,
            "Algo que usted puede agregar a la vivienda o cambiar en ella, por un precio."},
           {Term::package, "Varias opciones que se venden juntas por un solo precio."},
-          {Term::allowance, "Una cantidad que el precio ya incluye para algo que usted escoge "
-                            "después. Usted paga lo que la exceda."},
+          {Term::allowance, "Un monto que el precio ya incluye para algo que usted elige "
+                            "después. Usted paga lo que pase de ese monto."},
           {Term::incentive, "Dinero o un descuento del constructor, a menudo con condiciones sobre "
                             "cómo puede usarlo."},
           {Term::decide_by, "El último día para elegir una opción antes de que se construya esa "
@@ -102,7 +102,7 @@ inline constexpr GlossaryWords glossary = {
           {Term::dues,
            "Lo que la asociación de propietarios cobra por las áreas y los servicios comunes."},
           {Term::escrow_account, "Una cuenta del prestamista que reúne cada mes una parte de sus "
-                                 "impuestos y seguros y paga esas cuentas por usted."},
+                                 "impuestos y seguros y paga esas facturas por usted."},
           {Term::loan_amount,
            "Lo que usted pide prestado, con los cargos que se suman al préstamo."},
           {Term::base_loan,
@@ -117,12 +117,12 @@ inline constexpr GlossaryWords glossary = {
           {Term::apr,
            "Tasa de porcentaje anual (annual percentage rate): la tasa de interés con la mayoría "
            "de los cargos del préstamo incluidos. Sirve para comparar préstamos."},
-          {Term::points,
-           "Dinero que paga en el cierre para bajar la tasa. Un punto es el 1% del préstamo."},
+          {Term::points, "Dinero que paga en el cierre para bajar la tasa. Un punto es el 1% del "
+                         "monto del préstamo."},
           {Term::lender_credit, "Dinero que el prestamista da para sus costos de cierre porque "
                                 "usted acepta una tasa más alta."},
           {Term::rate_lock, "La promesa del prestamista de mantener una tasa por cierto número de "
-                            "días. Mientras no la haya, la tasa puede cambiar."},
+                            "días. Sin ella, la tasa puede cambiar."},
           {Term::rate_sheet, "La lista de tasas y puntos del prestamista para un día."},
           {Term::fixed_rate, "Una tasa que no cambia en todo el préstamo."},
           {Term::adjustable_rate, "Una tasa que puede cambiar después de los primeros años, hasta "
@@ -130,8 +130,9 @@ inline constexpr GlossaryWords glossary = {
           {Term::temporary_buydown,
            "Dinero apartado en el cierre que baja sus pagos durante los primeros uno a tres años. "
            "El préstamo conserva su tasa completa."},
-          {Term::extra_principal, "Dinero que usted decide pagar además del pago. Así termina "
-                                  "antes de pagar el préstamo."},
+          {Term::extra_principal,
+           "Dinero que usted decide pagar además del pago mensual. Así termina "
+           "antes de pagar el préstamo."},
           {Term::cash_needed,
            "Todo el efectivo que usted paga desde el primer depósito hasta el cierre."},
           {Term::cash_to_close,
@@ -144,11 +145,11 @@ inline constexpr GlossaryWords glossary = {
           {Term::prepaid_interest,
            "Los intereses desde el día del cierre hasta el fin de ese mes."},
           {Term::earnest_money,
-           "Un depósito que paga al firmar el contrato. Cuenta para el efectivo del cierre."},
+           "Un depósito que paga al firmar el contrato. Se descuenta del efectivo para el cierre."},
           {Term::option_deposit, "Un depósito que el constructor pide por las opciones que usted "
-                                 "elige. Cuenta para el efectivo del cierre."},
+                                 "elige. Se descuenta del efectivo para el cierre."},
           {Term::contribution_limit, "Lo máximo que el constructor y otras partes interesadas en "
-                                     "la venta pueden pagar de sus costos."},
+                                     "la venta pueden aportar para los costos de usted."},
           {Term::appraised_value,
            "Lo que vale la vivienda según un tasador con licencia. Los prestamistas prestan sobre "
            "este valor o sobre el precio, el que sea menor."},
@@ -159,7 +160,7 @@ inline constexpr GlossaryWords glossary = {
           {Term::dti, "Su pago mensual más los pagos de sus otras deudas, como porcentaje de su "
                       "ingreso mensual antes de impuestos."},
           {Term::residual_income, "Lo que le queda para vivir cada mes después de impuestos, "
-                                  "deudas, el pago mensual y los servicios."},
+                                  "deudas, el pago mensual y los servicios públicos."},
           {Term::reserves,
            "Los ahorros que le quedan después del cierre, contados en meses de pago."},
           {Term::underwriting,
@@ -167,8 +168,9 @@ inline constexpr GlossaryWords glossary = {
            "con un programa (automatizada) o por una persona (manual)."},
           {Term::credit_score, "Un número que resume cómo ha pagado sus deudas. Los prestamistas "
                                "lo usan para fijar las tasas."},
-          {Term::finance_charge, "Lo que cuesta el préstamo en dólares durante toda su vida: los "
-                                 "intereses y los cargos que cuentan como tales."},
+          {Term::finance_charge,
+           "Lo que cuesta el préstamo en dólares durante toda su vigencia: los "
+           "intereses y los cargos que cuentan como tales."},
           {Term::amount_financed,
            "El monto del préstamo menos los cargos del préstamo que paga por adelantado."},
           {Term::total_of_payments,
@@ -178,7 +180,7 @@ inline constexpr GlossaryWords glossary = {
                       "monto del préstamo."},
           {Term::loan_estimate,
            "Un formulario federal con los términos y costos de un préstamo. El prestamista lo "
-           "envía dentro de tres días hábiles después de que usted lo solicita."},
+           "envía dentro de los tres días hábiles siguientes a la solicitud."},
           {Term::closing_disclosure,
            "Un formulario federal con los términos y costos finales. Usted lo recibe por lo menos "
            "tres días hábiles antes del cierre."},

@@ -6,18 +6,18 @@
 namespace quoin::spanish {
 
 inline constexpr OrderWords order = {
-    .payments = {.throughout = "todo el tiempo",
+    .payments = {.throughout = "en todo momento",
                  .at_closing = "en el cierre",
                  .from_on = "a partir del pago {}",
                  .through = "hasta el pago {}",
                  .with = "en el pago {}",
-                 .from_to = "del pago {} al pago {}"},
-    .months = {.throughout = "todo el tiempo",
+                 .from_to = "entre el pago {} y el pago {}"},
+    .months = {.throughout = "en todo momento",
                .at_closing = "en el cierre",
                .from_on = "a partir del mes {}",
                .through = "hasta el mes {}",
                .with = "en el mes {}",
-               .from_to = "del mes {} al mes {}"},
+               .from_to = "entre el mes {} y el mes {}"},
     .both_same = "ambos cuestan lo mismo {}",
     .costs_less = "{} cuesta menos {}",
     .never_paid_back = "Nunca llegan al punto de equilibrio.",

@@ -26,7 +26,7 @@ inline constexpr PaymentWords payment = {
     .paid = "total pagado",
     .finance_charge = "cargo financiero",
     .actuarial_method = "Calculado con el método actuarial de 12 CFR 1026, Apéndice J, a partir de "
-                        "los montos indicados. Es una estimación, no una declaración federal.",
+                        "los montos indicados. Es una estimación, no una divulgación federal.",
 };
 
 } // namespace quoin::spanish

@@ -7,7 +7,7 @@ namespace quoin::spanish {
 
 inline constexpr ProgramsWords programs = {
     .title = "Programas de préstamo y sus tasas",
-    .ladder = "{}, bloqueo de la tasa de {} días: {}",
+    .ladder = "{}, bloqueo de la tasa por {} días: {}",
     .rung = "{} con {} puntos",
     .not_available = "No disponible: {}.",
     .points_before_adjustments =

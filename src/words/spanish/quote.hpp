@@ -32,7 +32,7 @@ inline constexpr QuoteWords quote = {
         "Este incentivo se otorga solo con un préstamo de {}. Usted puede elegir cualquier "
         "prestamista, pero con otro renuncia a este incentivo.",
     .deposits = "Depósitos (parte del efectivo necesario)",
-    .earnest_money = "depósito de buena fe, al contratar",
+    .earnest_money = "depósito de buena fe, con el contrato",
     .option_share = "depósito por opciones, al elegirlas",
     .paid_so_far = "pagado hasta ahora",
     .month = "Pago mensual",

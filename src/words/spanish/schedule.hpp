@@ -8,7 +8,8 @@ namespace quoin::spanish {
 inline constexpr ScheduleWords schedule = {
     .title = "Calendario de pagos, mes a mes",
     .loan = "{}: monto del préstamo {}. {}",
-    .saves = "Con {} al mes de capital adicional, el préstamo se termina en {} pagos en lugar de "
+    .saves = "Con {} al mes de capital adicional, el préstamo se termina de pagar en {} pagos en "
+             "lugar de "
              "{}. El último vence el {:es}. Así se ahorran {} de intereses{}.",
     .saves_insurance = " y {} de seguro hipotecario",
     .index_of_the_day = "Esto supone que el índice se queda donde está hoy. No será así. Para ver "
@@ -16,7 +17,7 @@ inline constexpr ScheduleWords schedule = {
     .given_index = "Esto sigue el índice que se indicó. Nadie puede conocer el índice real.",
     .worst_case = "Este es el peor caso: cada cambio es tan grande como lo permiten los límites.",
     .buydown = "La reducción temporal de la tasa (buydown) paga {} de los pagos de los primeros "
-               "años. El comprador paga el resto y el seguro hipotecario.",
+               "años. Usted paga el resto y el seguro hipotecario.",
     .table = {.payment = "pago",
               .due = "vence",
               .rate = "tasa",

@@ -22,7 +22,8 @@ inline constexpr SheetWords sheet = {
     .day = "{:es}",
     .table_day = "{:us}",
     .home = "La vivienda, línea por línea",
-    .requests = "Solicitudes especiales: no están en el precio y falta confirmarlas",
+    .requests =
+        "Solicitudes especiales: no están en el precio y el constructor aún debe confirmarlas",
     .month_of_each = "Pago mensual con cada préstamo",
     .cash = "Efectivo necesario y efectivo para el cierre",
     .estimates =

@@ -17,7 +17,7 @@ inline constexpr TermsWords terms = {
     .adjustable =
         ". La tasa es fija durante {}. Después cambia cada {} meses según el índice {} "
         "({} el {:es}) más {}%. Puede cambiar {} puntos porcentuales en el primer ajuste, "
-        "{} en cada ajuste posterior y {} durante la vida del préstamo. Nunca pasa de {}. "
+        "{} en cada ajuste posterior y {} durante la vigencia del préstamo. Nunca pasa de {}. "
         "El capital y los intereses pueden llegar a {} al mes",
     .to_bring = "{} de efectivo para el cierre",
     .back = "{} de efectivo que usted recibe en el cierre",

@@ -31,7 +31,7 @@ inline constexpr TourWords tour = {
     .towards = "{} para {}",
     .used = "usado: {}",
     .not_used = "sin usar; puede servir para {}",
-    .touch_is_difference = "Lo que cambia una opción es una cotización completa menos otra, y cada "
+    .touch_is_difference = "El cambio que se muestra es una cotización completa menos otra, y cada "
                            "cotización se redondea antes.",
 };
 
