@@ -5,7 +5,7 @@ What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price now $103,120.00
+Contract price now: $103,120.00
 
 The loans
   Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
@@ -15,7 +15,7 @@ The loans
     loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
     thumb: each $1,000 you borrow costs $86.07 a month.
 
-Add one option to your home as it is now: the change in price, and a month
+Add one option to your home as it is now: the change in price and in monthly payment
                                                          Ten percent    A third
                                                   price         down       down
   Inside
@@ -24,7 +24,7 @@ Add one option to your home as it is now: the change in price, and a month
     Gas heater *                             +$1,800.00     +$142.66   +$157.14
     Warm package                             +$2,200.00     +$174.36   +$192.07
 
-Take out one option you chose: the change in price, and a month
+Take out one option you chose: the change in price and in monthly payment
                                                          Ten percent    A third
                                                   price         down       down
   Inside
@@ -35,7 +35,7 @@ Take out one option you chose: the change in price, and a month
 Not available
   Walk-out door: only on walk-out lots
 
-Your options one after another, from a home with none: the change in price, and a month
+Your options one by one, starting from none: the change in price and in monthly payment
                                                          Ten percent    A third
                                                   price         down       down
   Floor: Oak                                 +$2,040.00     +$161.68   +$178.10
@@ -49,8 +49,8 @@ the same option after others can differ by cents. They can differ by more where 
 at a certain amount.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

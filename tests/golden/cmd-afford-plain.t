@@ -1,11 +1,11 @@
 # How much home on figures alone: no price book, no inquiry file.
 $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --as-of 2026-11-24
 Highest price that fits
-as of November 24, 2026; closing January 23, 2027
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; mortgage insurance at the factors of Sample lender (sample figures),
-  where the program has it; a credit score of 740.
+As of November 24, 2026; closing January 23, 2027
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; mortgage insurance at the rates of Sample lender (sample
+  figures), where the program has it; a credit score of 740.
 
 Conventional, fixed rate, 5% down
   up to $435,762.00: $3,330.00 a month, $34,491.88 cash needed
@@ -49,14 +49,14 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --years 15 --down 10 --property-tax 1.05 --insurance 0.35 --dues 60 --closing-costs 2.5 --score 701 --program va --program usda --taxes 1700 --persons 4 --region south --square-feet 1900 --as-of 2026-11-24
 Highest price that fits
-as of November 24, 2026; closing January 23, 2027
-Assumed: taxes due in two halves, on May 31 and November 30; mortgage insurance at the factors
-  of Sample lender (sample figures), where the program has it.
+As of November 24, 2026; closing January 23, 2027
+Assumed: property taxes due in two halves, on May 31 and November 30; mortgage insurance at the
+  rates of Sample lender (sample figures), where the program has it.
 
 VA, fixed rate, 10% down
   up to $455,269.00: $4,148.28 a month, $59,999.98 cash needed
@@ -86,17 +86,17 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 0 --rate 6.25 --program conventional --as-of 2026-11-24
 Highest price that fits
-as of November 24, 2026; closing January 23, 2027
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; mortgage insurance at the factors of Sample lender (sample figures),
-  where the program has it; as much cash as the home needs (--cash not given); a credit score of
-  740.
+As of November 24, 2026; closing January 23, 2027
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; mortgage insurance at the rates of Sample lender (sample
+  figures), where the program has it; as much cash as the home needs (--cash not given); a credit
+  score of 740.
 
 Conventional, fixed rate, 5% down
   No price works for this loan. The lowest price tried is $100,000.00:
@@ -115,16 +115,16 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 1000 --debts 1200 --cash 9000 --rate 6.25 --program fha --as-of 2026-11-24
 Highest price that fits
-as of November 24, 2026; closing January 23, 2027
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; mortgage insurance at the factors of Sample lender (sample figures),
-  where the program has it; a credit score of 740.
+As of November 24, 2026; closing January 23, 2027
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; mortgage insurance at the rates of Sample lender (sample
+  figures), where the program has it; a credit score of 740.
 
 FHA, fixed rate, 3.5% down
   No price works for this loan. The lowest price tried is $100,000.00:
@@ -140,17 +140,17 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 8400 --rate 6.25 --down 2 --program fha --as-of 2026-11-24
 Highest price that fits
-as of November 24, 2026; closing January 23, 2027
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; mortgage insurance at the factors of Sample lender (sample figures),
-  where the program has it; as much cash as the home needs (--cash not given); a credit score of
-  740.
+As of November 24, 2026; closing January 23, 2027
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; mortgage insurance at the rates of Sample lender (sample
+  figures), where the program has it; as much cash as the home needs (--cash not given); a credit
+  score of 740.
 
 FHA, fixed rate, 2% down
   No price works for this loan. At $100,000.00: the base loan amount, $98,000.00, is over the
@@ -163,8 +163,8 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income -5 --rate 6
 2> quoin: found --income -5
@@ -202,22 +202,22 @@ $ quoin afford --income 8400 --rate 6 --as-of 24.11.2026
 2>   [payment-input]
 = 1
 $ quoin afford
-2> quoin afford: INQUIRY, or --income and --rate, is required
+2> quoin afford: INQUIRY is required, or else --income and --rate
 2>   'quoin afford --help' explains it with an example
 = 2
 $ quoin afford buyer.json --income 8400 --rate 6
-2> quoin afford: INQUIRY excludes figures in place of one, such as --income
+2> quoin afford: use INQUIRY or figures such as --income, not both
 2>   'quoin afford --help' explains it with an example
 = 2
 
 # The limit of 2026 is used beyond its year, and that is said; before the first limit nothing is.
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2027-01-02
 Highest price that fits
-as of January 2, 2027; closing March 3, 2027
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; mortgage insurance at the factors of Sample lender (sample figures),
-  where the program has it; a credit score of 740.
+As of January 2, 2027; closing March 3, 2027
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; mortgage insurance at the rates of Sample lender (sample
+  figures), where the program has it; a credit score of 740.
 
 FHA, fixed rate, 3.5% down
   up to $560,920.00: $4,296.68 a month, $39,667.70 cash needed
@@ -227,7 +227,7 @@ FHA, fixed rate, 3.5% down
     housing ratio of 31%          $4,296.68    $6,200.00    $1,903.32
     debt-to-income ratio of 43%   $4,296.68    $8,600.00    $4,303.32
     your cash                    $39,667.70  $300,000.00  $260,332.30
-    What limits the price: the program's limit (the base loan amount, $541,288.00, is over the
+    What limits the price: the loan's own limits (the base loan amount, $541,288.00, is over the
     area's limit of $541,287.00; it takes $1.00 more down). Without that, you could go up to
     $1,486,443.00.
     For a home at $565,920.00, this loan is not available: the base loan amount, $546,112.00, is
@@ -240,18 +240,18 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of January 2, 2027. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 FHA, fixed rate: the program's loan limit is known only through December 31, 2026. The last one in
-force is used here.
+effect is used here.
 = 0
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2024-12-15
 Highest price that fits
-as of December 15, 2024; closing February 13, 2025
-Assumed: property taxes of 1.2% of the price a year; taxes due in two halves, on May 31 and
-  November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the loan,
-  none of them in the APR; a credit score of 740.
+As of December 15, 2024; closing February 13, 2025
+Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
+  and November 30; homeowner's insurance of 0.4% of the price a year; closing costs of 2% of the
+  loan, none of them in the APR; a credit score of 740.
 
 FHA, fixed rate, 3.5% down
   No price works for this loan. At $100,000.00: the program's loan limit is known only from
@@ -264,6 +264,6 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of December 15, 2024. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 = 0

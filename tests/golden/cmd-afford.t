@@ -5,7 +5,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-2 monthly payments kept as reserves
+2 monthly payments kept as reserves, on top of the cash needed
 
 Conventional, 5% down, 30 years
   up to $513,765.00: $4,087.50 a month, $28,312.15 cash needed
@@ -15,14 +15,14 @@ Conventional, 5% down, 30 years
     debt-to-income ratio of 45%   $4,477.50    $4,477.50       $0.00
     your cash                    $36,487.15  $121,000.00  $84,512.85
     What limits the price: debt-to-income ratio of 45%. Without that, you could go up to
-    $876,579.00 (next limit: the program's limit).
+    $876,579.00 (next limit: the loan's own limits).
     For a home at $523,765.00, you would need $175.07 more income a month or $78.78 less in
     monthly debts. Or you could take an interest rate of 6.125% at 0.875 points and need none of
     that.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 11 choices of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 11 choices of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 Conventional, 20% down, 20 years
   up to $550,895.00: $4,051.27 a month, $112,896.79 cash needed
@@ -35,10 +35,10 @@ Conventional, 20% down, 20 years
     debt-to-income ratio of 45%).
     For a home at $560,895.00, you would need $2,261.80 more cash, and $81.27 more income a month
     or $36.57 less in monthly debts.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 16 choices of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 16 choices of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 Conventional, 10% down, 15 years
   up to $444,323.00: $4,087.50 a month, $44,921.22 cash needed
@@ -48,13 +48,13 @@ Conventional, 10% down, 15 years
     debt-to-income ratio of 45%   $4,477.50    $4,477.50       $0.00
     your cash                    $53,096.22  $121,000.00  $67,903.78
     What limits the price: debt-to-income ratio of 45%. Without that, you could go up to
-    $925,278.00 (next limit: the program's limit).
+    $925,278.00 (next limit: the loan's own limits).
     For a home at $454,323.00, you would need $202.40 more income a month or $91.08 less in
     monthly debts. Or you could take an interest rate of 5.125% at 1.750 points and need none of
     that.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 10 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 1 choice of elevation and available lot, from $439,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 10 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 1 choice of elevation and lot, from $439,900.00 without options (field, lot 3)
 
 FHA, 3.5% down, 30 years
   up to $393,648.00: $3,084.50 a month, $15,312.47 cash needed
@@ -79,15 +79,15 @@ VA, nothing down, first use
     your cash                    $9,808.96  $121,000.00  $111,191.04
     What limits the price: debt-to-income ratio of 41%.
     Each ratio is rounded to a whole percent before it is compared with the limit.
-    This program also looks at residual income. It is not tested here. Missing: taxes on the
-    income ("income_taxes"), people in the household.
+    This program also looks at residual income. It is not tested here. Missing: income taxes
+    ("income_taxes"), people in the household.
     For a home at $501,387.00, you would need $189.40 more income a month or $78.61 less in
     monthly debts. Or you could take an interest rate of 5.625% at 0.875 points and need none of
     that.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 1 choice of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 1 choice of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 USDA, nothing down, 30 years
   up to $426,679.00: $3,383.00 a month, $2,070.68 cash needed
@@ -101,8 +101,8 @@ USDA, nothing down, 30 years
     (next limit: debt-to-income ratio of 41%).
     For a home at $436,679.00, you would need $230.42 more income a month. Or you could take an
     interest rate of 5.625% at 1.625 points and need none of that.
-    sorrel: 13 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 1 choice of elevation and available lot, from $424,400.00 (field, lot 4)
+    plan sorrel: 13 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 1 choice of elevation and lot, from $424,400.00 without options (field, lot 4)
 
 Ratios are guides from the published rules, not an approval. The housing ratio is the monthly
 payment divided by gross monthly income. The debt-to-income ratio (DTI) adds monthly debts to that
@@ -111,8 +111,8 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -136,15 +136,15 @@ FHA, 3.5% down
                    needed       limit   left
     your cash  $22,499.95  $22,500.00  $0.05
     What limits the price: your cash. Without that, you could go up to $560,920.00 (next limit:
-    the program's limit).
+    the loan's own limits).
     This program publishes no ratio for loans that its automated underwriting accepts, so none is
-    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
-    manual underwriting is held to the ratios for that.
+    applied here. No one knows what it accepts until a lender submits the loan. A loan that it
+    refers to manual underwriting is held to the ratios for that.
     For a home at $535,614.00, you would need $230.93 more cash.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 15 choices of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 15 choices of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 FHA, all available cash
   up to $530,614.00 (no income ratio applied): $4,188.81 a month, $22,499.95 cash needed
@@ -152,17 +152,17 @@ FHA, all available cash
     years, down payment $18,572.00 (3.50%), LTV 96.50%, 180-day rate lock
                    needed       limit   left
     your cash  $22,499.95  $22,500.00  $0.05
-    What limits the price: the program's limit (cash of $22,500.00 is $0.01 short of the
+    What limits the price: the loan's own limits (cash of $22,500.00 is $0.01 short of the
     $22,500.01 needed).
     This program publishes no ratio for loans that its automated underwriting accepts, so none is
-    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
-    manual underwriting is held to the ratios for that.
+    applied here. No one knows what it accepts until a lender submits the loan. A loan that it
+    refers to manual underwriting is held to the ratios for that.
     For a home at $535,614.00, this loan is not available: cash of $22,500.00 is $230.93 short of
     the $22,730.93 needed.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 15 choices of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 15 choices of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 USDA, nothing down
   up to $2,120,436.00 (no income ratio applied): $16,858.02 a month, $22,499.99 cash needed
@@ -172,13 +172,13 @@ USDA, nothing down
     your cash  $22,499.99  $22,500.00  $0.01
     What limits the price: your cash.
     This program publishes no ratio for loans that its automated underwriting accepts, so none is
-    applied here. Nobody knows what it accepts until a lender asks. A loan that it refers to
-    manual underwriting is held to the ratios for that.
+    applied here. No one knows what it accepts until a lender submits the loan. A loan that it
+    refers to manual underwriting is held to the ratios for that.
     For a home at $2,125,436.00, you would need $57.47 more cash.
-    sorrel: 14 choices of elevation and available lot, from $389,900.00 (field, lot 11)
-    teasel: 15 choices of elevation and available lot, from $424,400.00 (field, lot 4)
-    burdock: 24 choices of elevation and available lot, from $439,900.00 (field, lot 3)
-    comfrey: 16 choices of elevation and available lot, from $489,900.00 (field, lot 3)
+    plan sorrel: 14 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
+    plan teasel: 15 choices of elevation and lot, from $424,400.00 without options (field, lot 4)
+    plan burdock: 24 choices of elevation and lot, from $439,900.00 without options (field, lot 3)
+    plan comfrey: 16 choices of elevation and lot, from $489,900.00 without options (field, lot 3)
 
 Conventional, 3% down
   up to $405,863.00: $3,639.99 a month, $15,197.91 cash needed
@@ -191,7 +191,7 @@ Conventional, 3% down
     $576,128.00 (next limit: your cash).
     For a home at $410,863.00, you would need $88.66 more income a month or $44.33 less in monthly
     debts. Or you could take an interest rate of 6.250% at 0.875 points and need none of that.
-    sorrel: 9 choices of elevation and available lot, from $389,900.00 (field, lot 11)
+    plan sorrel: 9 choices of elevation and lot, from $389,900.00 without options (field, lot 11)
 
 Ratios are guides from the published rules, not an approval. The housing ratio is the monthly
 payment divided by gross monthly income. The debt-to-income ratio (DTI) adds monthly debts to that
@@ -200,8 +200,8 @@ them. What you can borrow and what suits you are two questions. A temporary buyd
 payments, but it does not raise the price that fits: loans are held to the note rate.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -314,7 +314,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
       }
     }
     ...
-    4 rows: price 1322606.00, next_price 1728440.00 #59af59d8
+    4 rows: price 1322606.00, next_price 1728440.00 #0ac8fa2c
   ]
   "cautions": [
     {
@@ -323,17 +323,17 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --json |
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "costs_as_known", "about": []
       "words": "Taxes, insurance, HOA dues and closing costs use the figure..." 276 letters #68c1cbdd
     }
-    4 rows #c32280a1
+    4 rows #9190ebc2
   ]
 }
-795 lines #d6a3dea7
+795 lines #72273a03
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --reserves two
 2> quoin: found --reserves two
@@ -346,7 +346,7 @@ $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --step 0
 2>   [payment-input]
 = 1
 $ quoin afford --help
-The highest price that income, debts, cash and the programs allow
+The highest price that income, debts, cash and loan programs allow
 Usage: quoin afford [OPTIONS] [INQUIRY]
 
 Positionals:
@@ -354,34 +354,34 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --reserves TEXT             months of the payment to be left over in cash, 0 to 24
-  --step TEXT                 the higher price to ask about, in dollars more
-  --automated                 a file that automated underwriting accepts: its ratio, none where none is published
+  --reserves TEXT             months of the payment to keep as reserves after closing, 0 to 24
+  --step TEXT                 also show a price this many dollars higher
+  --automated                 assume that automated underwriting accepts the file: its DTI limit where one is published, else none
 [Option Group: without a price book]
-  figures in place of an inquiry; what is not given is assumed, and told
+  figures instead of an inquiry; quoin assumes what is not given, and says so
   Options:
-    --income TEXT               gross income a month, in dollars
-    --rate TEXT                 the yearly note rate, in percent
-    --debts TEXT                payments on debts a month
-    --cash TEXT                 all the cash there is
-    --years TEXT                the term, 30 if not given
+    --income TEXT               monthly income before taxes, in dollars
+    --rate TEXT                 the yearly interest rate, in percent
+    --debts TEXT                monthly payments on debts, in dollars
+    --cash TEXT                 cash available for the purchase, in dollars
+    --years TEXT                the loan term in years; 30 if not given
     --down TEXT                 the down payment in percent; the program's usual ones if not given
-    --program TEXT ...          a program by its id; may be repeated
-    --property-tax TEXT         percent of the price a year
-    --insurance TEXT            homeowner's insurance, percent of the price a year
-    --dues TEXT                 association dues a month
-    --closing-costs TEXT        percent of the loan
+    --program TEXT ...          a program by its id; can be given more than once
+    --property-tax TEXT         property taxes a year, in percent of the price
+    --insurance TEXT            homeowner's insurance a year, in percent of the price
+    --dues TEXT                 HOA dues a month, in dollars
+    --closing-costs TEXT        closing costs, in percent of the loan amount
     --score TEXT                credit score
-    --taxes TEXT                taxes on the income a month, for residual income
-    --persons TEXT              persons in the household, for residual income
+    --taxes TEXT                monthly taxes on the income, in dollars, for residual income
+    --persons TEXT              people in the household, for residual income
     --region TEXT               northeast, midwest, south or west, for residual income
-    --square-feet TEXT          living area, for residual income
-    --as-of TEXT                the day it is as of; today if not given
+    --square-feet TEXT          living area in square feet, for residual income
+    --as-of TEXT                the day of the estimate, such as 2026-11-24; today if not given
 
 Example:
   quoin afford buyer.json --reserves 2
   quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0

@@ -16,7 +16,7 @@ Cash
   credits                                                                             -$1,200.00
                                                                   --------------  --------------
   cash needed                                                                         $10,966.45
-  minus deposits                                                                      -$1,312.00
+  deposits                                                                            -$1,312.00
   cash to close                                                                        $9,654.45
 
 When it is due
@@ -33,7 +33,7 @@ Prepaids
   interest, 17 days at $16.11 a day                                                      $273.87
   insurance, 12 months                                                                   $296.99
 
-Escrow account: $383.59 at closing, then $127.87 a month. It always keeps $255.73 or more.
+Escrow account: $383.59 at closing, then $127.87 a month. Its balance never drops below $255.73.
   month            paid in         bills       balance
   2/2027           $383.59         $0.00       $383.59
   3/2027           $127.87         $0.00       $511.46
@@ -69,8 +69,8 @@ What the loan costs
   total interest percentage (TIP)                                                         3.713%
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -103,7 +103,7 @@ Cash
   credits                                                                             -$1,200.00
                                                                   --------------  --------------
   cash needed                                                                         $36,254.73
-  minus deposits                                                                      -$1,312.00
+  deposits                                                                            -$1,312.00
   cash to close                                                                       $34,942.73
 
 When it is due
@@ -120,7 +120,7 @@ Prepaids
   interest, 17 days at $11.35 a day                                                      $192.95
   insurance, 12 months                                                                   $296.99
 
-Escrow account: $383.59 at closing, then $127.87 a month. It always keeps $255.73 or more.
+Escrow account: $383.59 at closing, then $127.87 a month. Its balance never drops below $255.73.
   month            paid in         bills       balance
   2/2027           $383.59         $0.00       $383.59
   3/2027           $127.87         $0.00       $511.46
@@ -156,8 +156,8 @@ What the loan costs
   total interest percentage (TIP)                                                         3.563%
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

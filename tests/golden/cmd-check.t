@@ -21,8 +21,8 @@ $ quoin check data/bok.json
 # Tables that end within 90 days of a day are named, with what follows them.
 $ quoin check ../../rates/programs/fha.json ../../rates/programs/va.json --as-of 2026-11-26
 ../../rates/programs/fha.json: loan program, no problems found
-  fha: the program's loan limit, in force through December 31, 2026. After that day, it stays in
-    use and every answer says so, until the data have the next one.
+  fha: the program's loan limit, in effect through December 31, 2026. After that day, it stays
+    in use and every answer says so, until the next one is added.
 ../../rates/programs/va.json: loan program, no problems found
 = 0
 $ quoin check ../../rates/programs/fha.json --as-of 2026-10-02
@@ -52,8 +52,8 @@ $ quoin check ../../rates/programs/fha.json --as-of 2027-02-01 --json
 # An inquiry's own day, and all that answers it.
 $ quoin check ../../examples/oxbarrow-meadow/buyers/six-programs.json
 ../../examples/oxbarrow-meadow/buyers/six-programs.json: inquiry, no problems found
-  conventional: the program's loan limit, in force through December 31, 2026. After that day, it
-    stays in use and every answer says so, until the data have the next one.
-  fha: the program's loan limit, in force through December 31, 2026. After that day, it stays in
-    use and every answer says so, until the data have the next one.
+  conventional: the program's loan limit, in effect through December 31, 2026. After that day,
+    it stays in use and every answer says so, until the next one is added.
+  fha: the program's loan limit, in effect through December 31, 2026. After that day, it stays
+    in use and every answer says so, until the next one is added.
 = 0

@@ -4,7 +4,7 @@ Loans side by side for one home
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-Contract price $103,120.00
+Contract price: $103,120.00
 
 Monthly payment
                             Ten percent      A third
@@ -36,7 +36,7 @@ Loan
   mortgage insurance                $46.40         none
   insurance rate, yearly             0.60%         none
   last payment with insurance       4/2027         none
-  sooner, if you ask at 80%         4/2027            -
+  if you ask at 80% LTV             4/2027            -
 
 Cash needed and cash to close
                                Ten percent      A third
@@ -50,7 +50,7 @@ Cash needed and cash to close
   credits                       -$1,200.00   -$1,200.00
                                -----------  -----------
   cash needed                   $10,966.45   $36,254.73
-  minus deposits                -$1,312.00   -$1,312.00
+  deposits                      -$1,312.00   -$1,312.00
   cash to close                  $9,654.45   $34,942.73
 
 Over the years
@@ -70,14 +70,14 @@ Break-even on points
 Which loan costs less, and when
   Cost here means cash, loan payments and mortgage insurance so far, plus the balance still owed.
   Ten percent down vs. A third down: Ten percent down costs less through payment 4; A third down
-    costs less from payment 5 on
+    costs less from payment 5 on.
 
 The catch in each program
   A short loan: It is invented, for transcripts only.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -4,7 +4,7 @@ What $2,500.00 from the builder can do
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price without it: $103,120.00
+Contract price without it: $103,120.00
 
 Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.250%, 0.000
   points, APR 6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate
@@ -13,7 +13,7 @@ Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.25
   $3,093.60. $1,200.00 of that is already used.
 
                               interest              a month  after three
-  all of it to one use            rate       APR        now        years  cash needed   not used
+  all of it put to one use        rate       APR        now        years  cash needed   not used
   without it                    6.250%    6.422%  $8,197.59      $152.87   $10,966.45      $0.00
   off the price                 6.250%    6.422%  $7,999.46      $149.77   $10,693.32      $0.00
   closing costs and prepaids    6.250%    6.422%  $8,197.59      $152.87   $10,312.00  $1,845.55
@@ -33,9 +33,9 @@ Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.25
   lowest payment now: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%. $7,999.46 a
     month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over the whole
     loan: $106,234.07.
-  least cash: $1,862.00 off the price, $637.24 to prepaids; $0.76 has nothing left to pay.
-    Interest rate 6.250%, APR 6.422%. $8,050.01 a month now, $150.56 a month after three years.
-    Cash needed: $10,126.00. Cost over the whole loan: $106,270.44.
+  least cash: $1,862.00 off the price, $637.24 to prepaids; $0.76 is not used. Interest rate
+    6.250%, APR 6.422%. $8,050.01 a month now, $150.56 a month after three years. Cash needed:
+    $10,126.00. Cost over the whole loan: $106,270.44.
   lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%.
     $7,999.46 a month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over
     the whole loan: $106,234.07.
@@ -56,7 +56,7 @@ A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 
   $3,093.60. $1,200.00 of that is already used.
 
                               interest              a month  after three
-  all of it to one use            rate       APR        now        years  cash needed   not used
+  all of it put to one use        rate       APR        now        years  cash needed   not used
   without it                    6.000%    7.739%  $6,015.72      $152.87   $36,254.73      $0.00
   off the price                 6.000%    7.739%  $5,797.45      $149.77   $36,206.26      $0.00
   closing costs and prepaids    6.000%    7.739%  $6,015.72      $152.87   $35,681.20  $1,926.47
@@ -76,9 +76,8 @@ A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 
     month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over the whole
     loan: $105,775.66.
   least cash: $1,269.00 off the price, $668.51 to points (6.000% with 1.000 points), $561.55 to
-    prepaids; $0.94 has nothing left to pay. Interest rate 6.000%, APR 6.001%. $5,904.92 a month
-    now, $151.29 a month after three years. Cash needed: $35,000.00. Cost over the whole loan:
-    $105,859.02.
+    prepaids; $0.94 is not used. Interest rate 6.000%, APR 6.001%. $5,904.92 a month now, $151.29
+    a month after three years. Cash needed: $35,000.00. Cost over the whole loan: $105,859.02.
   lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.000%, APR 7.739%.
     $5,797.45 a month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over
     the whole loan: $105,775.66.
@@ -94,23 +93,23 @@ A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 
    $1,270.00    6.000%    6.001%     none   $1,230.00  $5,904.83   $35,000.13  $105,858.11
    $1,269.00    6.000%    6.001%     none   $1,230.06  $5,904.92   $35,000.00  $105,859.02
 
-This money comes on top of the incentives and credits already in the inquiry. The limit on
+This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing
 costs, prepaids, and an upfront fee or premium in cash. It never pays the down payment. In no mix do
 you pay more of your own money for costs and points than without it. Money credited toward options
 lowers the price, and counts here as money off the price.
 
-Cost is what you have spent plus what you still owe: cash, payments less what a buydown pays of
-them, insurance, taxes, dues, and the loan balance. Monthly payments, now and after three years,
-count full taxes, after the home is assessed. Money off the price comes in whole dollars. Between
-the amounts shown, the figures change evenly.
+Cost is what you have spent plus what you still owe: cash, payments minus the part a buydown pays,
+insurance, taxes, dues and the loan balance. Monthly payments, now and after three years, count full
+taxes, after the home is assessed. Money off the price comes in whole dollars. Between the amounts
+shown, the figures change evenly.
 
 If the money depends on a lender, a title company or a date, its conditions say so. You may choose
 any lender, and may then have to go without the money. Compare the whole cost.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -130,7 +129,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price without it: $497,660.00
+Contract price without it: $497,660.00
 
 Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fixed rate:
   interest rate 6.375%, lender credit of 0.125 points, APR 6.848%, loan term 30 years, down
@@ -139,7 +138,7 @@ Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fix
   $14,929.80. $7,500.00 of that is already used.
 
                               interest              a month  after three
-  all of it to one use            rate       APR        now        years  cash needed   not used
+  all of it put to one use        rate       APR        now        years  cash needed   not used
   without it                    6.375%    6.848%  $3,957.34    $3,957.34   $27,257.45      $0.00
   off the price                 6.375%    6.849%  $3,878.65    $3,878.65   $26,635.00      $0.00
   closing costs and prepaids    6.375%    6.848%  $3,957.34    $3,957.34   $24,883.00  $7,625.55
@@ -162,14 +161,14 @@ Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fix
     $3,573.12 to a 1-0 buydown, $506.79 to prepaids. Interest rate 6.250%, APR 6.718%. $3,588.60 a
     month now, $3,886.36 a month after three years. Cash needed: $27,048.41. Cost over 5 years:
     $694,243.63.
-  least cash: $7,720.00 off the price, $2,279.91 to prepaids; $0.09 has nothing left to pay.
-    Interest rate 6.375%, APR 6.849%. $3,896.59 a month now, $3,896.59 a month after three years.
-    Cash needed: $24,497.00. Cost over 5 years: $693,366.32.
+  least cash: $7,720.00 off the price, $2,279.91 to prepaids; $0.09 is not used. Interest rate
+    6.375%, APR 6.849%. $3,896.59 a month now, $3,896.59 a month after three years. Cash needed:
+    $24,497.00. Cost over 5 years: $693,366.32.
   lowest cost over 5 years: $10,000.00 off the price. Interest rate 6.375%, APR 6.849%.
     $3,878.65 a month now, $3,878.65 a month after three years. Cash needed: $26,635.00. Cost over
     5 years: $692,403.01.
 
-  Mixes that no other mix beats on payment, cash and cost all at once (16 of 29, evenly spaced)
+  Mixes that no other mix beats on payment, cash and cost all at once (16 of 29 shown, evenly spaced)
      off the  interest                      to points    a month               cost over 5
        price      rate       APR  buydown   and costs        now  cash needed        years
    $4,162.00    6.250%    6.718%      1-0   $5,838.00  $3,588.60   $27,048.41  $694,243.63
@@ -189,27 +188,27 @@ Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fix
    $8,750.00    6.375%    6.849%     none   $1,250.00  $3,888.48   $25,463.28  $692,931.06
    $7,720.00    6.375%    6.849%     none   $2,279.91  $3,896.59   $24,497.00  $693,366.32
 
-This money comes on top of the incentives and credits already in the inquiry. The limit on
+This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing
 costs, prepaids, and an upfront fee or premium in cash. It never pays the down payment. In no mix do
 you pay more of your own money for costs and points than without it. Money credited toward options
 lowers the price, and counts here as money off the price.
 
-Cost is what you have spent plus what you still owe: cash, payments less what a buydown pays of
-them, insurance, taxes, dues, and the loan balance. Monthly payments, now and after three years,
-count full taxes, after the home is assessed. Money off the price comes in whole dollars. Between
-the amounts shown, the figures change evenly.
+Cost is what you have spent plus what you still owe: cash, payments minus the part a buydown pays,
+insurance, taxes, dues and the loan balance. Monthly payments, now and after three years, count full
+taxes, after the home is assessed. Money off the price comes in whole dollars. Between the amounts
+shown, the figures change evenly.
 
 If the money depends on a lender, a title company or a date, its conditions say so. You may choose
 any lender, and may then have to go without the money. Compare the whole cost.
 
-An upfront fee paid in cash is not borrowed and bears no interest. A single premium takes the place
-of monthly mortgage insurance. Its certificate says whether any of it comes back if the loan ends
-early.
+An upfront fee paid in cash is not borrowed, so you pay no interest on it. A single premium takes
+the place of monthly mortgage insurance. Its certificate says whether any of it comes back if the
+loan ends early.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -229,7 +228,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Sorrel plan (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 20, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price without it: $395,725.00
+Contract price without it: $395,725.00
 
 Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: interest rate
   6.500%, 0.000 points, APR 7.817%, loan term 30 years, down payment $11,872.00 (3.00%), LTV
@@ -238,7 +237,7 @@ Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: i
   $11,871.75.
 
                               interest              a month  after three
-  all of it to one use            rate       APR        now        years  cash needed   not used
+  all of it put to one use        rate       APR        now        years  cash needed   not used
   without it                    6.500%    7.817%  $3,550.09    $3,550.09   $20,615.23      $0.00
   off the price                 6.500%    7.818%  $3,461.41    $3,461.41   $20,189.77      $0.00
   closing costs and prepaids    6.500%    7.817%  $3,550.09    $3,550.09   $11,872.00  $1,256.77
@@ -261,13 +260,13 @@ Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: i
     APR 7.817%. $3,058.79 a month now, $3,538.48 a month after three years. Cash needed:
     $20,576.10. Cost over 7 years: $655,018.76.
   least cash: $1,272.00 off the price, $4,465.21 to closing costs, $4,261.97 to prepaids; $0.82
-    has nothing left to pay. Interest rate 6.500%, APR 7.817%. $3,538.80 a month now, $3,538.80 a
-    month after three years. Cash needed: $11,834.00. Cost over 7 years: $655,043.20.
+    is not used. Interest rate 6.500%, APR 7.817%. $3,538.80 a month now, $3,538.80 a month after
+    three years. Cash needed: $11,834.00. Cost over 7 years: $655,043.20.
   lowest cost over 7 years: $2,957.00 off the price, $7,043.00 to points (6.000% with 1.875
     points). Interest rate 6.000%, APR 7.28%. $3,399.98 a month now, $3,399.98 a month after three
     years. Cash needed: $20,527.12. Cost over 7 years: $647,637.30.
 
-  Mixes that no other mix beats on payment, cash and cost all at once (16 of 62, evenly spaced)
+  Mixes that no other mix beats on payment, cash and cost all at once (16 of 62 shown, evenly spaced)
      off the  interest                      to points    a month               cost over 7
        price      rate       APR  buydown   and costs        now  cash needed        years
    $1,309.00    6.500%    7.817%      2-1   $8,691.00  $3,058.79   $20,576.10  $655,018.76
@@ -287,27 +286,27 @@ Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: i
        $0.00    6.250%    7.548%     none  $10,000.00  $3,487.33   $13,941.90  $652,474.13
    $1,272.00    6.500%    7.817%     none   $8,727.18  $3,538.80   $11,834.00  $655,043.20
 
-This money comes on top of the incentives and credits already in the inquiry. The limit on
+This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing
 costs, prepaids, and an upfront fee or premium in cash. It never pays the down payment. In no mix do
 you pay more of your own money for costs and points than without it. Money credited toward options
 lowers the price, and counts here as money off the price.
 
-Cost is what you have spent plus what you still owe: cash, payments less what a buydown pays of
-them, insurance, taxes, dues, and the loan balance. Monthly payments, now and after three years,
-count full taxes, after the home is assessed. Money off the price comes in whole dollars. Between
-the amounts shown, the figures change evenly.
+Cost is what you have spent plus what you still owe: cash, payments minus the part a buydown pays,
+insurance, taxes, dues and the loan balance. Monthly payments, now and after three years, count full
+taxes, after the home is assessed. Money off the price comes in whole dollars. Between the amounts
+shown, the figures change evenly.
 
 If the money depends on a lender, a title company or a date, its conditions say so. You may choose
 any lender, and may then have to go without the money. Compare the whole cost.
 
-An upfront fee paid in cash is not borrowed and bears no interest. A single premium takes the place
-of monthly mortgage insurance. Its certificate says whether any of it comes back if the loan ends
-early.
+An upfront fee paid in cash is not borrowed, so you pay no interest on it. A single premium takes
+the place of monthly mortgage insurance. Its certificate says whether any of it comes back if the
+loan ends early.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -4,22 +4,22 @@ Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-your limits: $9,000.00 a month and $20,000.00 cash needed, deposits included
+Your limits: $9,000.00 a month and $20,000.00 cash needed, deposits included
 
 Ten percent down
-Nothing can be chosen for this home: Darkroom and Window seat, must-haves, do not go together:
-  Darkroom (needs Blackout shutters); Window seat (needs Bay window); Blackout shutters and Bay
-  window do not go together.
+Your choices do not work for this home: Darkroom and Window seat, must-haves, do not go
+  together: Darkroom (needs Blackout shutters); Window seat (needs Bay window); Blackout shutters
+  and Bay window do not go together.
 
 
-A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
-wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
-between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
-cash needed, deposits included.
+A wish is worth its weight. If it has no weight, its place by rank decides: the last of your wishes
+is worth 1, the one before it 2, and so on up to the first. What a wish left out would add is the
+difference between two whole quotes. Your limits are for the monthly payment with full taxes and for
+all the cash needed, deposits included.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

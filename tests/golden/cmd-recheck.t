@@ -11,43 +11,43 @@ last digit. Roundings are numbered as in docs/roundings.md.
 
 The home
   Base price, Cabin: $100,000.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Elevation, Plain: $0.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Lot premium, lot 1: $0.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Floor: Oak: $2,040.00
       = 480 × 4.25, rounded to the cent
-      rounding 1; price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      rounding 1; price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Insulated flue: $900.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Shelves: $180.00
       = 3 × 60, rounded to the cent
-      rounding 1; price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      rounding 1; price book 1; from 11/1/2026; through 12/31/2026; Nobody
   Wall color: Sand: $0.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   contract price: $103,120.00
       = Base price, Cabin + Elevation, Plain + Lot premium, lot 1 + Floor: Oak + Insulated flue +
         Shelves + Wall color: Sand
         with Base price, Cabin $100,000.00; Elevation, Plain $0.00; Lot premium, lot 1 $0.00;
         Floor: Oak $2,040.00; Insulated flue $900.00; Shelves $180.00; Wall color: Sand $0.00
   earnest money: $1,000.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   structural options in the price: $0.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   other options in the price: $3,120.00
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   deposit on structural options: 50%
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   deposit on other options: 10%
-      price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      price book 1; from 11/1/2026; through 12/31/2026; Nobody
   option deposit: $312.00
       = (largest of (structural options in the price; 0) × deposit on structural options ÷ 100
         rounded to the cent) + (largest of (other options in the price; 0) × deposit on other
         options ÷ 100 rounded to the cent)
         with structural options in the price $0.00; deposit on structural options 50%; other
         options in the price $3,120.00; deposit on other options 10%
-      rounding 2; price book 1; from 11/1/2026; before 1/1/2027; Nobody
+      rounding 2; price book 1; from 11/1/2026; through 12/31/2026; Nobody
   deposits: $1,312.00
       = earnest money + option deposit
         with earnest money $1,000.00; option deposit $312.00
@@ -80,10 +80,10 @@ The loan
       = base loan amount
         with base loan amount $68,120.00
   note rate: 6%
-      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none,
+      rate sheet day; from 11/20/2026; through 12/4/2026; sample: Nobody's lender (none,
         invented)
   points at this rate: 1%
-      rate sheet day; from 11/20/2026; before 12/5/2026; sample: Nobody's lender (none,
+      rate sheet day; from 11/20/2026; through 12/4/2026; sample: Nobody's lender (none,
         invented)
   points, in percent: 1%
       = points at this rate
@@ -189,7 +189,7 @@ Prepaids and escrow
         with homeowner's insurance, yearly $296.99; flood insurance, yearly $0.00; wind insurance,
         yearly $0.00; months of insurance prepaid 12
       rounding 21
-  prepaid bills: $296.99
+  prepaid insurance and taxes: $296.99
       = prepaid insurance
         with prepaid insurance $296.99
   property taxes and district charges, due 6/30/2027: $618.72
@@ -236,7 +236,7 @@ Prepaids and escrow
         $618.72; property taxes and district charges, due 12/31/2027 $618.72; homeowner's
         insurance, due 1/15/2028 $296.99
       rounding 25; aggregate analysis; published: 12 CFR 1024.17(c), (d)
-  first deposit into escrow: $383.59
+  initial escrow deposit: $383.59
       = cushion − lowest month-end balance, starting from zero
         with cushion $255.73; lowest month-end balance, starting from zero -$127.86
       rounding 25; aggregate analysis; published: 12 CFR 1024.17(c), (d)
@@ -263,11 +263,11 @@ Credits and cash to close
         interested party contributions $3,093.60
   part used for prepaids and escrow: $300.00
       = smallest of (credit: Opening weeks − part used for closing costs; prepaid interest +
-        prepaid bills + first deposit into escrow − 0; limit on interested party contributions −
-        part used for closing costs)
+        prepaid insurance and taxes + initial escrow deposit − 0; limit on interested party
+        contributions − part used for closing costs)
         with credit: Opening weeks $1,200.00; part used for closing costs $900.00; prepaid
-        interest $192.95; prepaid bills $296.99; first deposit into escrow $383.59; limit on
-        interested party contributions $3,093.60
+        interest $192.95; prepaid insurance and taxes $296.99; initial escrow deposit $383.59;
+        limit on interested party contributions $3,093.60
   part used for the upfront fee: $0.00
       = smallest of (credit: Opening weeks − (part used for closing costs + part used for prepaids
         and escrow); 0 − 0; limit on interested party contributions − (part used for closing costs
@@ -283,11 +283,11 @@ Credits and cash to close
       = part used for the upfront fee
         with part used for the upfront fee $0.00
   cash needed: $36,254.73
-      = down payment + points + closing costs the buyer pays + prepaid interest + prepaid bills +
-        first deposit into escrow − credits used
+      = down payment + points + closing costs the buyer pays + prepaid interest + prepaid
+        insurance and taxes + initial escrow deposit − credits used
         with down payment $35,000.00; points $681.20; closing costs the buyer pays $900.00;
-        prepaid interest $192.95; prepaid bills $296.99; first deposit into escrow $383.59;
-        credits used $1,200.00
+        prepaid interest $192.95; prepaid insurance and taxes $296.99; initial escrow deposit
+        $383.59; credits used $1,200.00
   cash to close: $34,942.73
       = cash needed − deposits
         with cash needed $36,254.73; deposits $1,312.00
@@ -313,7 +313,7 @@ What the loan costs
         with interest in all payments $2,234.15; mortgage insurance in all payments $0.00; prepaid
         finance charge $874.15
       12 CFR 1026; published: 1026.4, 1026.18(d)
-  total interest percentage: 3.563%
+  total interest percentage (TIP): 3.563%
       = (interest in all payments + prepaid interest) × 100 ÷ loan amount, rounded to 3 decimals
         with interest in all payments $2,234.15; prepaid interest $192.95; loan amount $68,120.00
       rounding 29; 12 CFR 1026; published: 1026.37(l)(3)
@@ -353,8 +353,8 @@ What the loan costs
       rounding 30; 12 CFR 1026; published: Appendix J(b)
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -465,13 +465,13 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
       ]
     }
     ...
-    7 rows #677e50cd
+    7 rows #6288d280
   ]
   "figures": 145, "differences": 0
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     {
       "code": "rates_until_locked", "about": []
@@ -483,7 +483,7 @@ $ quoin recheck ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scena
     }
   ]
 }
-2976 lines #34dc9866
+2976 lines #d674cabf
 = 0
 $ quoin recheck --help
 Each figure with its formula, inputs, rounding, rule, date and source
@@ -494,14 +494,14 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT REQUIRED    the scenario's name in the inquiry
+  --scenario TEXT REQUIRED    the loan's name in the inquiry
   --workbook TEXT             also write the figures as live formulas to this .xlsx file
-  --force                     replace a file of that name even if quoin did not write it
+  --force                     replace a file with that name even if quoin did not write it
 
 Example:
   quoin recheck buyer.json --scenario "FHA, 3.5% down" --workbook check.xlsx
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 

@@ -25,8 +25,8 @@ Ten percent down: loan amount $92,808.00. A short loan: interest rate 6.250%, 0.
                total  $95,979.84  $3,171.84  $92,808.00     $92.80
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -43,9 +43,9 @@ Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 Ten percent down: loan amount $92,808.00. A short loan: interest rate 6.250%, 0.000 points, APR
 6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock,
-$1,500.00 a month of optional extra principal
-With $1,500.00 a month of extra principal, the loan takes 11 payments instead of 12. The last one
-is due January 1, 2028. This saves $477.91 of interest.
+$1,500.00 a month in optional extra principal
+With $1,500.00 a month in extra principal, the loan takes 11 payments instead of 12. The last one
+is due January 1, 2028. This saves $477.91 in interest.
 
                                                           mortgage
   payment        due        paid   interest   principal  insurance     balance
@@ -64,8 +64,8 @@ is due January 1, 2028. This saves $477.91 of interest.
                total  $95,501.93  $2,693.93  $92,808.00     $92.80
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

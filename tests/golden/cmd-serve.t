@@ -1,21 +1,21 @@
 # The page and the questions on this machine; tests/serve holds what it answers.
 $ quoin serve --help
-The page and the questions on this machine, in a browser
+The page in a browser and the questions, served on this computer
 Usage: quoin serve [OPTIONS] [FOLDER]
 
 Positionals:
-  FOLDER TEXT                 where price books and inquiries lie, up to two folders deep (else the examples that came with the program)
+  FOLDER TEXT                 the folder with price books and inquiries, up to two folders deep (if not given, the examples that came with the program)
 
 Options:
   -h,--help                   Print this help message and exit
   --open                      open the page in a browser
   --port INT=8571             the port; 0 takes any free one
-  --listen TEXT               another address to listen on than this machine's own; an access code is then needed
+  --listen TEXT               listen on this address instead of this computer's own; an access code is then needed
 
 Example:
   quoin serve --open
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin serve data/none --port 0 --open

@@ -1,6 +1,6 @@
 # What the buyer takes home; tests/sheet holds what is written.
 $ quoin sheet --help
-What the buyer takes home: one HTML file to print
+A sheet for the buyer to take home: one HTML file to print
 Usage: quoin sheet [OPTIONS] INQUIRY
 
 Positionals:
@@ -9,13 +9,13 @@ Positionals:
 Options:
   -h,--help                   Print this help message and exit
   -o,--output TEXT REQUIRED   the file to write, FILE.html
-  --scenario TEXT             one scenario alone, with its costs and its calendar; all of them if none
-  --force                     replace a file of that name even if quoin did not write it
+  --scenario TEXT             one loan, by its name, with its costs and due dates; all loans if not given
+  --force                     replace a file with that name even if quoin did not write it
 
 Example:
   quoin sheet buyer.json -o sheet.html
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin sheet data/buyer.json -o data/buyer.json --rates data/rates

@@ -4,7 +4,7 @@ What can change before closing
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price as quoted $103,120.00
+Contract price as quoted $103,120.00
 
 Ten percent down: $8,197.59 a month, $10,966.45 cash needed. A short loan: interest rate 6.250%,
   0.000 points, APR 6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day
@@ -73,12 +73,12 @@ A third down: $6,015.72 a month, $36,254.73 cash needed. A short loan: interest 
   60 days *          1/23/2027                             1.000           $0.00
 
 A figure with a sign is the difference from the quote. Nobody knows where rates will be at closing:
-these are steps, not a forecast. In each step all rates of the rate sheet move together, each with
-its points. Until you lock a rate, it can be any of these, or go beyond them.
+these are steps, not a forecast. In each step, every rate on the rate sheet moves by the same amount
+and keeps its points. Until you lock a rate, it can be any of these, or go beyond them.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -98,7 +98,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price as quoted $497,660.00
+Contract price as quoted $497,660.00
 
 FHA, 3.5% down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA, fixed rate: interest
   rate 5.875%, 0.000 points, APR 6.608%, loan term 30 years, down payment $17,419.00 (3.50%), LTV
@@ -123,12 +123,12 @@ FHA, 3.5% down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA, fixed 
   What each rate lock costs at 5.875% (* your lock)
                 if locked now,                         points at  change in cash
   rate lock               ends                      today's rate          needed
-  30 days           12/24/2026  before closing            -0.750      -$2,922.56
-  60 days            1/23/2027  before closing            -0.625      -$2,922.56
+  30 days           12/24/2026  before closing      0.750 credit      -$2,922.56
+  60 days            1/23/2027  before closing      0.625 credit      -$2,922.56
   180 days *         5/23/2027                             0.000           $0.00
   270 days           8/21/2027                             0.500      +$2,443.23
 
-  If the income changes: the share that housing takes, and the highest rate within the limits
+  If the income changes: the housing ratio, the DTI and the highest rate within the limits
                            housing            within                  in whole
   income         a month     ratio       DTI  limits  highest rate       steps
   -20%         $7,960.00    48.85%    53.75%      no        0.543%      0.375%
@@ -142,8 +142,8 @@ FHA, 3.5% down, 30 years: $3,888.70 a month, $20,341.56 cash needed. FHA, fixed 
   Lowest income a month that stays within the limits at today's rate: $12,544.20.
 
 A figure with a sign is the difference from the quote. Nobody knows where rates will be at closing:
-these are steps, not a forecast. In each step all rates of the rate sheet move together, each with
-its points. Until you lock a rate, it can be any of these, or go beyond them.
+these are steps, not a forecast. In each step, every rate on the rate sheet moves by the same amount
+and keeps its points. Until you lock a rate, it can be any of these, or go beyond them.
 
 Ratios are of gross monthly income. They use the note rate or, where the rate can rise, the rate
 that the program uses to qualify buyers. Where the income changes here, the taxes on it stay the
@@ -152,8 +152,8 @@ go above them or stay below. Income and debts are private. They are shown becaus
 inquiry.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -173,7 +173,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price as quoted $497,660.00
+Contract price as quoted $497,660.00
 
 Conventional, 5% down, 30 years: $3,957.34 a month, $27,257.45 cash needed. Conventional, fixed
   rate: interest rate 6.375%, lender credit of 0.125 points, APR 6.848%, loan term 30 years, down
@@ -194,12 +194,12 @@ Conventional, 5% down, 30 years: $3,957.34 a month, $27,257.45 cash needed. Conv
   What each rate lock costs at 6.375% (* your lock)
                 if locked now,                         points at  change in cash
   rate lock               ends                      today's rate          needed
-  30 days           12/24/2026  before closing            -0.875      -$2,374.45
-  60 days            1/23/2027  before closing            -0.750      -$2,374.45
-  180 days *         5/23/2027                            -0.125           $0.00
+  30 days           12/24/2026  before closing      0.875 credit      -$2,374.45
+  60 days            1/23/2027  before closing      0.750 credit      -$2,374.45
+  180 days *         5/23/2027                      0.125 credit           $0.00
   270 days           8/21/2027                             0.375      +$2,363.88
 
-  If the income changes: the share that housing takes, and the highest rate within the limits
+  If the income changes: the housing ratio, the DTI and the highest rate within the limits
                            housing            within                  in whole
   income         a month     ratio       DTI  limits  highest rate       steps
   -20%         $7,960.00    49.72%    54.61%      no        3.730%      3.625%
@@ -209,14 +209,14 @@ Conventional, 5% down, 30 years: $3,957.34 a month, $27,257.45 cash needed. Conv
   +5%         $10,447.50    37.88%    41.61%     yes        7.493%      7.375%
   +10%        $10,945.00    36.16%    39.72%     yes        8.176%      8.125%
   The limits: debt-to-income ratio (DTI) 45.00% (50.00% with automated underwriting). Source:
-  Fannie Mae Selling Guide B3-6-02, 4 May 2022.
+  Fannie Mae Selling Guide B3-6-02, May 4, 2022.
   Lowest income a month that stays within the limits at today's rate: $9,660.76; $8,694.68 with
   automated underwriting. Highest rate with automated underwriting: 8.326% (8.250% in whole
   steps).
 
 A figure with a sign is the difference from the quote. Nobody knows where rates will be at closing:
-these are steps, not a forecast. In each step all rates of the rate sheet move together, each with
-its points. Until you lock a rate, it can be any of these, or go beyond them.
+these are steps, not a forecast. In each step, every rate on the rate sheet moves by the same amount
+and keeps its points. Until you lock a rate, it can be any of these, or go beyond them.
 
 Ratios are of gross monthly income. They use the note rate or, where the rate can rise, the rate
 that the program uses to qualify buyers. Where the income changes here, the taxes on it stay the
@@ -225,8 +225,8 @@ go above them or stay below. Income and debts are private. They are shown becaus
 inquiry.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -4,7 +4,7 @@ What you see in the model home
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-The model home is the plan Cabin, elevation Plain.
+The model home is the Cabin plan, elevation Plain.
 Lines marked + come with your plan.
 
                                                             for you                 as shown

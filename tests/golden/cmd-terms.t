@@ -74,7 +74,7 @@ HOA dues
   Common practice, no source.
 
 escrow account
-  An account of the lender's that collects part of your taxes and insurance each month and pays
+  An account the lender keeps. It collects part of your taxes and insurance each month and pays
   those bills for you.
   Source: 12 CFR 1024.17(b)
 
@@ -116,7 +116,8 @@ lender credit
   Source: 12 CFR 1026.37(g)(6)(ii)
 
 rate lock
-  The lender's promise to keep a rate for a number of days. Until then the rate can change.
+  The lender's promise to keep a rate for a number of days. Until you have a lock, the rate can
+  change.
   Source: 12 CFR 1026.37(a)(13)
 
 rate sheet
@@ -149,7 +150,7 @@ cash to close
   Source: 12 CFR 1026.37(h)
 
 closing
-  The day you sign the loan, pay, and get the home.
+  The day you sign the loan papers, pay what is due and get the home.
   Common practice, no source.
 
 closing costs
@@ -190,7 +191,8 @@ housing ratio
   Common practice, no source.
 
 debt-to-income ratio (DTI)
-  Your monthly payment and your other debts as a percent of your monthly income before taxes.
+  Your monthly payment plus the payments on your other debts, as a percent of your monthly income
+  before taxes.
   Source: 12 CFR 1026.43(c)(7)
 
 residual income
@@ -211,8 +213,8 @@ credit score
   Common practice, no source.
 
 finance charge
-  What the loan costs in dollars over its whole life: the interest and the fees that count as
-  such.
+  What the loan costs in dollars over its whole life: the interest and the fees that federal rules
+  count with it.
   Source: 12 CFR 1026.4
 
 amount financed
@@ -261,10 +263,10 @@ $ quoin terms --json | digest
       "meaning": "A licensed or registered person who takes loan applications..." 82 letters #060a3b03
       "source": "12 CFR 1008.23"
     }
-    56 rows #beba6d06
+    56 rows #1e9895b0
   ]
 }
-340 lines #cbb2c458
+340 lines #84729343
 = 0
 $ quoin terms --help
 What the words mean, with the regulations that name them
@@ -276,6 +278,6 @@ Options:
 Example:
   quoin terms --language es
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0

@@ -4,7 +4,7 @@ The home, area by area
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price $103,120.00
+Contract price $103,120.00
 Ten percent down: $8,197.59 a month, $9,654.45 cash to close. A short loan: interest rate
   6.250%, 0.000 points, APR 6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV
   90.00%, 60-day rate lock
@@ -17,7 +17,7 @@ or take out one you chose.
     Walk-out door                                       not available    $3,200.00
         only on walk-out lots
         decide by: Permit drawings
-    requested outside the price book: A bench by the door
+    special request, not in the price: A bench by the door
 
   Inside
     + Pine floor
@@ -46,8 +46,8 @@ Incentives from the builder
 What an option changes is one whole quote minus another, with each quote rounded first.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -69,7 +69,7 @@ The home, area by area
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price $103,120.00
+Contract price $103,120.00
 A third down: $6,015.72 a month, $34,942.73 cash to close. A short loan: interest rate 6.000%,
   1.000 points, APR 7.739%, loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day
   rate lock
@@ -82,7 +82,7 @@ or take out one you chose.
     Walk-out door                                       not available    $3,200.00
         only on walk-out lots
         decide by: Permit drawings
-    requested outside the price book: A bench by the door
+    special request, not in the price: A bench by the door
 
   Inside
     + Pine floor
@@ -111,8 +111,8 @@ Incentives from the builder
 What an option changes is one whole quote minus another, with each quote rounded first.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

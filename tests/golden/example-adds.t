@@ -5,7 +5,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Sorrel plan (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 20, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price now $395,725.00
+Contract price now: $395,725.00
 
 The loans
   FHA, 3.5% down: $3,131.71 a month. FHA, fixed rate: interest rate 6.000%, lender credit of
@@ -21,7 +21,7 @@ The loans
     0.000 points, APR 7.817%, loan term 30 years, down payment $11,872.00 (3.00%), LTV 97.00%,
     180-day rate lock. Rule of thumb: each $1,000 you borrow costs $6.32 a month.
 
-Add one option to your home as it is now: the change in price, and a month
+Add one option to your home as it is now: the change in price and in monthly payment
                                                                       FHA, all      USDA,
                                                          FHA, 3.5%   available    nothing  Conventional,
                                                   price       down        cash       down        3% down
@@ -129,7 +129,7 @@ Add one option to your home as it is now: the change in price, and a month
         takes the place of Leave out the lawn
     Concrete patio                           +$2,500.00    +$19.52     +$20.17    +$19.78        +$22.16
 
-Take out one option you chose: the change in price, and a month
+Take out one option you chose: the change in price and in monthly payment
                                                                      FHA, all      USDA,
                                                          FHA, 3.5%  available    nothing  Conventional,
                                                   price       down       cash       down        3% down
@@ -158,7 +158,7 @@ Not available
   Wider driveway: needs Third garage bay
   Boulder wall and steps: only on lot 7, 8 or 9
 
-Your options one after another, from a home with none: the change in price, and a month
+Your options one by one, starting from none: the change in price and in monthly payment
                                                                      FHA, all      USDA,
                                                          FHA, 3.5%  available    nothing  Conventional,
                                                   price       down       cash       down        3% down
@@ -170,15 +170,15 @@ Your options one after another, from a home with none: the change in price, and 
   all together                               +$1,325.00    +$10.34    +$10.71    +$10.49        +$11.75
 
 Why some figures jump
-  a  FHA, all available cash: annual fee goes from 0.5% to 0.55% (LTV over 95%)
+  a  FHA, all available cash: annual mortgage insurance goes from 0.5% to 0.55% (LTV over 95%)
 
 Each figure is one whole quote minus another, with each quote rounded first. So an option alone and
 the same option after others can differ by cents. They can differ by more where a loan rule changes
 at a certain amount.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -202,7 +202,7 @@ Oxbarrow Meadow by Tarnwick Builders
 Comfrey plan (two-story, 2,694 sq ft), elevation Quarry, lot 9, for Buyer 4
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing July 30, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-contract price now $637,333.50
+Contract price now: $637,333.50
 
 The loans
   Conventional, 30 years: $4,219.06 a month. Conventional, fixed rate: interest rate 6.500%,
@@ -215,7 +215,7 @@ The loans
     month.
   Conventional, 30 years, paid ahead: $4,177.27 a month. Conventional, fixed rate: interest rate
     6.375%, 0.500 points, APR 6.447%, loan term 30 years, down payment $127,600.50 (20.02%), LTV
-    79.98%, 270-day rate lock, $250.00 a month of optional extra principal. Rule of thumb: each
+    79.98%, 270-day rate lock, $250.00 a month in optional extra principal. Rule of thumb: each
     $1,000 you borrow costs $6.24 a month.
 
 Windows: Triple pane, low-E (windows:triple), added: +$8,100.00
@@ -251,8 +251,8 @@ the same option after others can differ by cents. They can differ by more where 
 at a certain amount.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

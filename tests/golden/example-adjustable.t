@@ -88,12 +88,12 @@ Cash needed and cash to close
   credits                       -$7,500.00   -$7,500.00   -$7,500.00   -$7,500.00
                                -----------  -----------  -----------  -----------
   cash needed                   $73,820.33   $74,819.41   $74,768.11   $83,090.45
-  minus deposits               -$18,896.00  -$18,896.00  -$18,896.00  -$18,896.00
+  deposits                     -$18,896.00  -$18,896.00  -$18,896.00  -$18,896.00
   cash to close                 $54,924.33   $55,923.41   $55,872.11   $64,194.45
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

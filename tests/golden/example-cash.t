@@ -20,7 +20,7 @@ Cash
   credits                                                                             -$5,848.50
                                                                   --------------  --------------
   cash needed                                                                         $16,214.69
-  minus deposits                                                                      -$5,331.25
+  deposits                                                                            -$5,331.25
   cash to close                                                                       $10,883.44
 
 When it is due
@@ -57,7 +57,8 @@ Prepaids
   insurance, 12 months                                                                 $1,092.20
   property taxes and district charges                             due 5/31/2027          $661.21
 
-Escrow account: $1,690.66 at closing, then $563.57 a month. It always keeps $1,127.13 or more.
+Escrow account: $1,690.66 at closing, then $563.57 a month. Its balance never drops below
+$1,127.13.
   month            paid in         bills       balance
   6/2027         $1,690.66         $0.00     $1,690.66
   7/2027           $563.57         $0.00     $2,254.23
@@ -76,10 +77,11 @@ Escrow account: $1,690.66 at closing, then $563.57 a month. It always keeps $1,1
   homeowner's insurance, due 5/20/2028: $1,092.20
   property taxes and district charges, due 5/31/2028: $2,835.30
   These deposits are set from the full taxes, after the home is assessed. The escrow review after
-  the first year finds $2,174.13 too much, which you get back.
-  If the lender sets them from the first year's bills instead, such as land-only taxes, you pay in
-  $382.39 a month in the first year. The escrow review after the first year finds $543.49 missing,
-  to be made up over the next 12 months; you pay in $226.47 more a month.
+  the first year finds $2,174.13 too much. You get it back.
+  If the lender sets them from the first year's bills instead, such as land-only taxes, you pay
+  $382.39 a month into escrow in the first year. The escrow review after the first year finds
+  $543.49 missing. You make it up over the next 12 months, and you pay $226.47 more a month into
+  escrow.
 
 Credits
   used for closing costs                                                               $3,990.20
@@ -98,8 +100,8 @@ What the loan costs
   total interest percentage (TIP)                                                       116.038%
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -5,14 +5,14 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-your limits: $4,060.00 a month and $45,000.00 cash needed, deposits included
+Your limits: $4,060.00 a month and $45,000.00 cash needed, deposits included
 
 Conventional, 5% down, 30 years
-price $508,567.60, $4,046.57 a month, $27,987.68 cash needed: $266.72 cash back at closing
+Price $508,567.60, $4,046.57 a month, $27,987.68 cash needed; $266.72 cash back at closing
   Conventional, fixed rate: interest rate 6.375%, lender credit of 0.125 points, APR 6.848%, loan
   term 30 years, down payment $25,428.60 (5.00%), LTV 95.00%, 180-day rate lock
-worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
-  a month. Looked into: 4.
+Worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
+  a month. Choices looked into: 4.
 
                                                 rank      worth        price     a month         cash
 
@@ -30,17 +30,17 @@ worth 12. Proven: no choice within your limits is worth more, and none worth as 
         over your monthly limit by $48.02
 
 To add Basement finish: Framed, wired and insulated: raise your monthly limit by $74.79. Or stay
-  within your limits and give up Windows: Triple pane, low-E, Tile floors in the baths, Heated
+  within your limits and give up Windows: Triple pane, low-E; Tile floors in the baths; Heated
   floor, owner's bath. That choice is worth 6.
 
-A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
-wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
-between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
-cash needed, deposits included.
+A wish is worth its weight. If it has no weight, its place by rank decides: the last of your wishes
+is worth 1, the one before it 2, and so on up to the first. What a wish left out would add is the
+difference between two whole quotes. Your limits are for the monthly payment with full taxes and for
+all the cash needed, deposits included.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from
@@ -60,25 +60,25 @@ Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
 As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
 Prepared by Sales desk, Oxbarrow Meadow
-your limits: $4,000.00 a month and $40,000.00 cash needed, deposits included
+Your limits: $4,000.00 a month and $40,000.00 cash needed, deposits included
 
 FHA, 3.5% down, 30 years
   lot       worth        price     a month         cash
   7            12  $508,567.60   $3,976.41   $20,919.95
-  4                                                      nothing can be chosen
+  4                                                      your choices do not work here
         Walk-out basement would be removed: only on walk-out lots
-  6                                                      nothing can be chosen
+  6                                                      your choices do not work here
         Walk-out basement would be removed: only on walk-out lots
   9             0  $511,160.00   $3,996.47   $21,045.04
-  12                                                     nothing can be chosen
+  12                                                     your choices do not work here
         Walk-out basement would be removed: only on walk-out lots
 
 On lot 7:
-price $508,567.60, $3,976.41 a month, $20,919.95 cash needed: $7,334.45 cash back at closing
+Price $508,567.60, $3,976.41 a month, $20,919.95 cash needed; $7,334.45 cash back at closing
   FHA, fixed rate: interest rate 5.875%, 0.000 points, APR 6.607%, loan term 30 years, down
   payment $17,800.60 (3.50%), LTV 96.50%, 180-day rate lock
-worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
-  a month. Looked into: 8.
+Worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
+  a month. Choices looked into: 8.
 
                                                 rank      worth        price     a month         cash
 
@@ -96,17 +96,17 @@ worth 12. Proven: no choice within your limits is worth more, and none worth as 
         over your monthly limit by $36.79
 
 To add Basement finish: Framed, wired and insulated: raise your monthly limit by $63.09. Or stay
-  within your limits and give up Windows: Triple pane, low-E, Heated floor, owner's bath. That
+  within your limits and give up Windows: Triple pane, low-E; Heated floor, owner's bath. That
   choice is worth 10.
 
-A wish is worth its weight. A wish without a weight is worth n + 1 minus its place among the n
-wishes by rank, so the first one is worth the most. What a wish left out would add is the difference
-between two whole quotes. Your limits are for the monthly payment with full taxes and for all the
-cash needed, deposits included.
+A wish is worth its weight. If it has no weight, its place by rank decides: the last of your wishes
+is worth 1, the one before it 2, and so on up to the first. What a wish left out would add is the
+difference between two whole quotes. Your limits are for the monthly payment with full taxes and for
+all the cash needed, deposits included.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

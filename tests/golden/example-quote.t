@@ -93,13 +93,13 @@ Cash needed and cash to close
   credits                       -$5,848.50   -$5,848.50   -$5,848.50     -$5,848.50
                                -----------  -----------  -----------  -------------
   cash needed                   $16,214.69   $22,499.06    $2,418.65     $14,766.73
-  minus deposits                -$5,331.25   -$5,331.25   -$5,331.25     -$5,331.25
+  deposits                      -$5,331.25   -$5,331.25   -$5,331.25     -$5,331.25
   cash to close                 $10,883.44   $17,167.81            -      $9,435.48
   cash back at closing                   -            -    $2,912.60              -
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Sample lender (license: none, sample data), dated November 20, 2026 and good through
 December 18, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -4,7 +4,7 @@ What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
-contract price now $103,120.00
+Contract price now: $103,120.00
 
 The loans
   Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
@@ -108,8 +108,8 @@ the same option after others can differ by cents. They can differ by more where 
 at a certain amount.
 
 This is an estimate as of November 24, 2026. It is not a Loan Estimate, an approval or an offer to
-lend. Only a licensed loan originator (none is named here yet) can give you those. The published
-programs and local law decide. You may choose any lender.
+lend. Those come from a licensed loan originator (none is named here yet). The published program
+rules and local law decide what applies. You may choose any lender.
 
 Rates are from Nobody's lender (license: none, invented), dated November 20, 2026 and good through
 December 4, 2026. A rate holds only once it is locked. These are sample rates, not an offer from

@@ -103,15 +103,15 @@ $ quoin adds data/buyer.json stove --rates data/rates --json | digest
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #23edda73
+    5 rows #4b648470
   ]
 }
-388 lines #70acdb9b
+388 lines #8fc57705
 = 0

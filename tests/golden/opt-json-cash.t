@@ -121,7 +121,7 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     {
       "code": "rates_until_locked", "about": []
@@ -132,8 +132,8 @@ $ quoin cash data/buyer.json --scenario "A third down" --rates data/rates --json
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    4 rows #6d529a8c
+    4 rows #b6620191
   ]
 }
-333 lines #b195d17b
+333 lines #e906b03e
 = 0

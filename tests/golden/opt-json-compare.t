@@ -96,7 +96,7 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     {
       "code": "rates_until_locked", "about": []
@@ -107,8 +107,8 @@ $ quoin compare data/buyer.json --rates data/rates --json | digest
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    4 rows #6d529a8c
+    4 rows #b6620191
   ]
 }
-350 lines #37fccbd7
+350 lines #18feff69
 = 0

@@ -140,19 +140,19 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
   "cautions": [
     {
       "code": "money_on_top", "about": []
-      "words": "This money comes on top of the incentives and credits alrea..." 446 letters #1234610f
+      "words": "This money comes on top of any incentives and credits alrea..." 444 letters #870e4233
     }
     {
       "code": "cost_spent_and_owed", "about": []
-      "words": "Cost is what you have spent plus what you still owe: cash, ..." 336 letters #f04ae1ea
+      "words": "Cost is what you have spent plus what you still owe: cash, ..." 332 letters #58a4b049
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    7 rows #868e5e87
+    7 rows #39649de0
   ]
 }
-500 lines #d06ddc50
+500 lines #fefa7bb3
 = 0

@@ -33,16 +33,16 @@ $ quoin programs data/buyer.json --rates data/rates --json | digest
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #7bbc53fc
+    5 rows #511110d1
   ]
 }
-88 lines #dc5830b9
+88 lines #2e894a07
 = 0
 

@@ -109,7 +109,7 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     {
       "code": "rates_until_locked", "about": []
@@ -120,8 +120,8 @@ $ quoin quote data/buyer.json --rates data/rates --json | digest
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #94111346
+    5 rows #f59d8c85
   ]
 }
-407 lines #0fbc66de
+407 lines #3e053420
 = 0

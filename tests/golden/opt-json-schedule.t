@@ -93,7 +93,7 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
   "cautions": [
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     {
       "code": "rates_until_locked", "about": []
@@ -105,5 +105,5 @@ $ quoin schedule data/buyer.json --scenario "Ten percent down" --rates data/rate
     }
   ]
 }
-306 lines #f5fb23c1
+306 lines #731de9c0
 = 0

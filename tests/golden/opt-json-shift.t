@@ -64,19 +64,19 @@ $ quoin shift data/buyer.json --scenario "A third down" --steps 1 --rates data/r
   "cautions": [
     {
       "code": "steps_no_forecast", "about": []
-      "words": "A figure with a sign is the difference from the quote. Nobo..." 276 letters #df09805d
+      "words": "A figure with a sign is the difference from the quote. Nobo..." 288 letters #86cc1fd7
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #60532d7f
+    5 rows #2c68e334
   ]
 }
-282 lines #4cce7378
+282 lines #7df15147
 = 0

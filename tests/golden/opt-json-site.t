@@ -61,15 +61,15 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    5 rows #4f0f8dac
+    5 rows #fff44860
   ]
 }
-161 lines #56f7a43d
+161 lines #2a40dfd9
 = 0

@@ -105,15 +105,15 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     }
     {
       "code": "estimate", "about": []
-      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 253 letters #7b4a1ad8
+      "words": "This is an estimate as of November 24, 2026. It is not a Lo..." 263 letters #23c23b25
     }
     ...
     {
       "code": "agent_license", "about": []
       "words": "For the sales agent: you may explain prices, and how progra..." 243 letters #a0d54217
     }
-    6 rows #cde34a97
+    6 rows #7c09a365
   ]
 }
-714 lines #b138da3b
+714 lines #312445e3
 = 0

@@ -25,8 +25,8 @@ Incentivos
   Opening weeks: $1,200.00 para costos de cierre
 
 Depósitos (parte del efectivo necesario)
-  depósito de buena fe, al contratar         $1,000.00
-  depósito por opciones, al elegirlas          $312.00
+  depósito de buena fe, con el contrato       $1,000.00
+  depósito por opciones, al elegirlas           $312.00
 
 Pago mensual
                                  Ten percent      A third
@@ -60,22 +60,23 @@ Efectivo necesario y efectivo para el cierre
   créditos                         -$1,200.00   -$1,200.00
                                   -----------  -----------
   efectivo necesario               $10,966.45   $36,254.73
-  menos los depósitos              -$1,312.00   -$1,312.00
+  depósitos                        -$1,312.00   -$1,312.00
   efectivo para el cierre           $9,654.45   $34,942.73
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 * Lo marcado incluye trabajos de gas, electricidad, plomería o estructura. Esos trabajos deben
 cumplir el código local, necesitan un permiso y debe hacerlos un profesional con licencia, ahora o
@@ -83,7 +84,7 @@ más adelante.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin compare data/buyer.json --language es --rates data/rates
@@ -92,7 +93,7 @@ Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
 Al 24 de noviembre de 2026; lista de precios 1, vigente hasta el 31 de diciembre de 2026; cierre
 el 15 de enero de 2027
-Precio del contrato $103,120.00
+Precio del contrato: $103,120.00
 
 Pago mensual
                                  Ten percent      A third
@@ -115,16 +116,16 @@ Pago mensual
   relación préstamo-valor (LTV)       90.00%       66.06%
 
 Préstamo
-                                Ten percent      A third
-                                       down         down
-  precio del contrato           $103,120.00  $103,120.00
-  pago inicial                   $10,312.00   $35,000.00
-  monto base del préstamo        $92,808.00   $68,120.00
-  monto del préstamo             $92,808.00   $68,120.00
-  seguro hipotecario                 $46.40       no hay
-  porcentaje anual del seguro         0.60%       no hay
-  último pago con seguro             4/2027       no hay
-  antes, si lo solicita al 80%       4/2027            -
+                                  Ten percent      A third
+                                         down         down
+  precio del contrato             $103,120.00  $103,120.00
+  pago inicial                     $10,312.00   $35,000.00
+  monto base del préstamo          $92,808.00   $68,120.00
+  monto del préstamo               $92,808.00   $68,120.00
+  seguro hipotecario                   $46.40       no hay
+  porcentaje anual del seguro           0.60%       no hay
+  último pago con seguro               4/2027       no hay
+  si lo solicita con LTV del 80%       4/2027            -
 
 Efectivo necesario y efectivo para el cierre
                                   Ten percent      A third
@@ -138,7 +139,7 @@ Efectivo necesario y efectivo para el cierre
   créditos                         -$1,200.00   -$1,200.00
                                   -----------  -----------
   efectivo necesario               $10,966.45   $36,254.73
-  menos los depósitos              -$1,312.00   -$1,312.00
+  depósitos                        -$1,312.00   -$1,312.00
   efectivo para el cierre           $9,654.45   $34,942.73
 
 A lo largo de los años
@@ -159,28 +160,29 @@ Qué préstamo cuesta menos, y cuándo
   Aquí, el costo es el efectivo, los pagos del préstamo y el seguro hipotecario hasta ese momento,
   más el saldo que aún se debe.
   Ten percent down frente a A third down: Ten percent down cuesta menos hasta el pago 4; A third
-    down cuesta menos a partir del pago 5
+    down cuesta menos a partir del pago 5.
 
 Lo que debe tener en cuenta de cada programa
   A short loan: It is invented, for transcripts only.
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin adds data/buyer.json --language es --rates data/rates
@@ -189,7 +191,7 @@ Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
 Al 24 de noviembre de 2026; lista de precios 1, vigente hasta el 31 de diciembre de 2026; cierre
 el 15 de enero de 2027
-precio del contrato ahora $103,120.00
+Precio del contrato ahora: $103,120.00
 
 Los préstamos
   Ten percent down: $8,197.59 al mes. A short loan: tasa de interés 6.250%, 0.000 puntos, APR
@@ -199,7 +201,7 @@ Los préstamos
     7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%), LTV 66.06%, bloqueo de la
     tasa por 60 días. Regla general: cada $1,000 de préstamo cuestan $86.07 al mes.
 
-Agregar una opción a su vivienda tal como está: el cambio en el precio y al mes
+Agregar una opción a su vivienda tal como está: cambio en el precio y en el pago mensual
                                                          Ten percent    A third
                                                  precio         down       down
   Inside
@@ -208,7 +210,7 @@ Agregar una opción a su vivienda tal como está: el cambio en el precio y al me
     Gas heater *                             +$1,800.00     +$142.66   +$157.14
     Warm package                             +$2,200.00     +$174.36   +$192.07
 
-Quitar una opción que usted eligió: el cambio en el precio y al mes
+Quitar una opción que usted eligió: cambio en el precio y en el pago mensual
                                                          Ten percent    A third
                                                  precio         down       down
   Inside
@@ -219,7 +221,7 @@ Quitar una opción que usted eligió: el cambio en el precio y al mes
 No disponibles
   Walk-out door: solo en lotes de este tipo: con salida al patio
 
-Sus opciones una tras otra, desde una vivienda sin opciones: el cambio en el precio y al mes
+Sus opciones una tras otra, desde una vivienda sin opciones: cambio en precio y pago mensual
                                                          Ten percent    A third
                                                  precio         down       down
   Floor: Oak                                 +$2,040.00     +$161.68   +$178.10
@@ -233,18 +235,19 @@ opción sola y la misma opción después de otras pueden diferir en centavos. La
 mayor donde una regla del préstamo cambia a partir de cierto monto.
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 * Lo marcado incluye trabajos de gas, electricidad, plomería o estructura. Esos trabajos deben
 cumplir el código local, necesitan un permiso y debe hacerlos un profesional con licencia, ahora o
@@ -252,7 +255,7 @@ más adelante.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin cash data/buyer.json --language es --scenario "Ten percent down" --rates data/rates
@@ -274,7 +277,7 @@ Efectivo
   créditos                                                                            -$1,200.00
                                                                   --------------  --------------
   efectivo necesario                                                                  $10,966.45
-  menos los depósitos                                                                 -$1,312.00
+  depósitos                                                                           -$1,312.00
   efectivo para el cierre                                                              $9,654.45
 
 Cuándo se paga
@@ -308,15 +311,15 @@ conserva $255.73 o más.
   12/2027          $127.87       $618.72       $424.85
   1/2028           $127.87       $296.99       $255.73
   2/2028           $127.87         $0.00       $383.60
-  impuestos sobre la propiedad y cargos del distrito, vence 6/30/2027: $618.72
-  impuestos sobre la propiedad y cargos del distrito, vence 12/31/2027: $618.72
-  seguro de vivienda, vence 1/15/2028: $296.99
+  impuestos sobre la propiedad y cargos del distrito, vence el 6/30/2027: $618.72
+  impuestos sobre la propiedad y cargos del distrito, vence el 12/31/2027: $618.72
+  seguro de vivienda, vence el 1/15/2028: $296.99
 
 Créditos
   se usa para los costos de cierre                                                       $900.00
   se usa para los gastos prepagados y la cuenta de escrow                                $300.00
-  El vendedor y otras partes interesadas pueden contribuir hasta 3% del valor de la vivienda. De
-  estos créditos, $1,200.00 cuentan para ese límite.
+  El vendedor y otras partes interesadas pueden contribuir hasta el 3% del valor de la vivienda.
+  De estos créditos, $1,200.00 cuentan para ese límite.
 
 Lo que cuesta el préstamo
   cargo financiero prepagado                                                               $273.87
@@ -329,22 +332,23 @@ Lo que cuesta el préstamo
   porcentaje total de intereses (TIP)                                                       3.713%
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin credit data/buyer.json --language es --amount 2500 --scenario "A third down" --rates data/rates
@@ -353,16 +357,16 @@ Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
 Al 24 de noviembre de 2026; lista de precios 1, vigente hasta el 31 de diciembre de 2026; cierre
 el 15 de enero de 2027
-precio del contrato sin ese dinero: $103,120.00
+Precio del contrato sin ese dinero: $103,120.00
 
 A third down: $6,015.72 al mes sin ese dinero. A short loan: tasa de interés 6.000%, 1.000
   puntos, APR 7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%), LTV 66.06%,
   bloqueo de la tasa por 60 días
-  El vendedor y otras partes interesadas pueden contribuir hasta 3% del valor de la vivienda, es
-  decir, $3,093.60. De eso ya se usan $1,200.00.
+  El vendedor y otras partes interesadas pueden contribuir hasta el 3% del valor de la vivienda,
+  es decir, $3,093.60. De eso ya se usan $1,200.00.
 
                                   tasa de              al mes,  después de    efectivo
-  todo a un solo uso              interés       APR      ahora   tres años   necesario   sin usar
+  todo para un solo uso           interés       APR      ahora   tres años   necesario   sin usar
   sin ese dinero                   6.000%    7.739%  $6,015.72     $152.87  $36,254.73      $0.00
   rebaja del precio                6.000%    7.739%  $5,797.45     $149.77  $36,206.26      $0.00
   costos de cierre y prepagados    6.000%    7.739%  $6,015.72     $152.87  $35,681.20  $1,926.47
@@ -382,26 +386,26 @@ A third down: $6,015.72 al mes sin ese dinero. A short loan: tasa de interés 6.
   pago más bajo ahora: $2,500.00 de rebaja del precio. Tasa de interés 6.000%, APR 7.739%.
     $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario: $36,206.26.
     Costo en todo el préstamo: $105,775.66.
-  menos efectivo: $1,269.00 de rebaja del precio, $668.51 a puntos (6.000% con 1.000 puntos),
-    $561.55 a gastos prepagados; para $0.94 no queda nada que pagar. Tasa de interés 6.000%, APR
-    6.001%. $5,904.92 al mes ahora, $151.29 al mes después de tres años. Efectivo necesario:
-    $35,000.00. Costo en todo el préstamo: $105,859.02.
+  menos efectivo: $1,269.00 de rebaja del precio, $668.51 para puntos (6.000% con 1.000 puntos),
+    $561.55 para gastos prepagados; $0.94 quedan sin usar. Tasa de interés 6.000%, APR 6.001%.
+    $5,904.92 al mes ahora, $151.29 al mes después de tres años. Efectivo necesario: $35,000.00.
+    Costo en todo el préstamo: $105,859.02.
   costo más bajo en todo el préstamo: $2,500.00 de rebaja del precio. Tasa de interés 6.000%,
     APR 7.739%. $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario:
     $36,206.26. Costo en todo el préstamo: $105,775.66.
 
   Combinaciones que ninguna otra supera a la vez en pago, efectivo y costo
-                                                                                 costo en
-  rebaja del   tasa de                     a puntos y    al mes,    efectivo      todo el
-      precio   interés       APR  buydown      costos      ahora   necesario     préstamo
-   $2,500.00    6.000%    7.739%   no hay       $0.00  $5,797.45  $36,206.26  $105,775.66
-   $2,187.00    6.000%    6.911%   no hay     $313.00  $5,824.77  $35,899.29  $105,796.51
-   $1,875.00    6.000%    6.099%   no hay     $625.00  $5,852.02  $35,593.39  $105,817.64
-   $1,562.00    6.000%    6.001%   no hay     $938.00  $5,879.34  $35,286.42  $105,838.49
-   $1,270.00    6.000%    6.001%   no hay   $1,230.00  $5,904.83  $35,000.13  $105,858.11
-   $1,269.00    6.000%    6.001%   no hay   $1,230.06  $5,904.92  $35,000.00  $105,859.02
+                                                                                  costo en
+  rebaja del   tasa de                     para puntos    al mes,    efectivo      todo el
+      precio   interés       APR  buydown     y costos      ahora   necesario     préstamo
+   $2,500.00    6.000%    7.739%   no hay        $0.00  $5,797.45  $36,206.26  $105,775.66
+   $2,187.00    6.000%    6.911%   no hay      $313.00  $5,824.77  $35,899.29  $105,796.51
+   $1,875.00    6.000%    6.099%   no hay      $625.00  $5,852.02  $35,593.39  $105,817.64
+   $1,562.00    6.000%    6.001%   no hay      $938.00  $5,879.34  $35,286.42  $105,838.49
+   $1,270.00    6.000%    6.001%   no hay    $1,230.00  $5,904.83  $35,000.13  $105,858.11
+   $1,269.00    6.000%    6.001%   no hay    $1,230.06  $5,904.92  $35,000.00  $105,859.02
 
-Este dinero se suma a los incentivos y créditos que ya están en la consulta. El límite a las
+Este dinero se suma a los incentivos y créditos que ya se cuentan aquí. El límite a las
 contribuciones los cubre a todos juntos. El dinero paga primero puntos, después el buydown, los
 costos de cierre, los gastos prepagados y un cargo inicial o una prima en efectivo. Nunca paga el
 pago inicial. En ninguna combinación paga usted más de su propio dinero en costos y puntos que sin
@@ -414,26 +418,27 @@ terminada. La rebaja del precio va en dólares enteros. Entre los montos que se 
 cambian de manera uniforme.
 
 Si el dinero depende de un prestamista, de una compañía de títulos o de una fecha, sus condiciones
-lo dicen. Usted puede elegir a cualquier prestamista, y entonces quizá no reciba ese dinero. Compare
+lo dicen. Usted puede elegir cualquier prestamista, y entonces quizá no reciba ese dinero. Compare
 el costo total.
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin shift data/buyer.json --language es --scenario "A third down" --rates data/rates
@@ -442,7 +447,7 @@ Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
 Al 24 de noviembre de 2026; lista de precios 1, vigente hasta el 31 de diciembre de 2026; cierre
 el 15 de enero de 2027
-precio del contrato según la cotización $103,120.00
+Precio del contrato según la cotización $103,120.00
 
 A third down: $6,015.72 al mes, $36,254.73 de efectivo necesario. A short loan: tasa de interés
   6.000%, 1.000 puntos, APR 7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%),
@@ -484,22 +489,23 @@ mueven juntas, cada una con sus puntos. Hasta que usted bloquee una tasa, puede 
 estas, o ir más allá.
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Nobody's lender (licencia: none, invented), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 4 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea. Son
 tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Nowhere County (cifras de muestra). Los intereses corren desde el cierre. La APR
-incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo largo
-de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Nowhere County (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin payment --loan 250000 --rate 6.5 --years 30 --language es
@@ -533,59 +539,59 @@ Al 24 de noviembre de 2026; lista de precios 2026-11, vigente hasta el 31 de ene
 el 14 de mayo de 2027
 Preparado por Sales desk, Oxbarrow Meadow
 
-  Plano Teasel, precio base                                                                                 $419,900.00
-  Fachada Orchard                                                                                             $7,400.00
-  Recargo del lote 7                                                                                         $18,500.00
+  Plano Teasel, precio base                                                                   $419,900.00
+  Fachada Orchard                                                                               $7,400.00
+  Recargo del lote 7                                                                           $18,500.00
 
   Exterior y estructura
-    Terraza trasera, 12 x 16 pies: Tablas y barandas de material compuesto *                                 $14,900.00
+    Terraza 12 x 16: Material compuesto *                                                      $14,900.00
         La vivienda no incluye terraza. Sin ella, la puerta corrediza conserva su
         baranda de protección.
-    Colores exteriores: Pizarra, molduras blancas, puerta roja                                                sin costo
+    Colores exteriores: Pizarra, molduras blancas, puerta roja                                  sin costo
         Dos viviendas vecinas no pueden tener la misma combinación. Quien firma
         primero la conserva.
 
   Garaje
-    Tomacorriente de 240 voltios para auto *                                                                  $1,150.00
+    Tomacorriente de 240 V para auto *                                                          $1,150.00
         Es solo el tomacorriente. El cargador lo pone usted.
 
   Entrada y escaleras
-    Color de las paredes: Lino                                                                                sin costo
+    Color de las paredes: Lino                                                                  sin costo
 
   Sala principal y comedor
-    Chimenea de gas *                                                                                         $5,150.00
+    Chimenea de gas *                                                                           $5,150.00
         El marco tiene su propio precio. Sin él, queda con paneles de yeso pintados
         y una repisa sencilla de madera.
-    Marco de la chimenea: Piedra hasta la repisa                                                              $2,380.00
-    Pisos de la planta principal: Tablones de vinilo                                  640 pies² x $3.25       $2,080.00
-    Luces empotradas *                                                                      8 x $165.00       $1,320.00
+    Marco de chimenea: Piedra a la repisa                                                       $2,380.00
+    Pisos principales: Tablones de vinilo                               640 pies² x $3.25       $2,080.00
+    Luces empotradas *                                                        8 x $165.00       $1,320.00
         La sala principal no incluye ninguna. Trae un tomacorriente para lámparas,
         con interruptor.
 
   Cocina
-    Paquete para quien cocina                                                                                 $5,700.00
+    Paquete para quien cocina                                                                   $5,700.00
         Las encimeras son de cuarzo liso. Con cuarzo con vetas, los cuatro se pagan
         por separado. Comfrey ya incluye el cuarzo, por eso su precio es menor.
-    Gabinetes de cocina: Arce shaker, altos de 42 pulgadas                                                    $3,300.00
+    Gabinetes de cocina: Arce shaker                                                            $3,300.00
 
   Baños
-    Ducha del baño principal: Paredes y base de azulejo *                                                     $3,600.00
+    Ducha principal: De azulejo *                                                               $3,600.00
 
   Lavandería y recibidor
-    Gabinetes sobre las máquinas                                              6 pies lineales x $215.00       $1,290.00
+    Gabinetes sobre las máquinas                                6 pies lineales x $215.00       $1,290.00
         La pared mide nueve pies. Cada gabinete mide 18 pulgadas de ancho.
 
   Sótano
-    Sótano con salida al patio (walk-out) *                                                                  $10,200.00
+    Sótano con salida al patio *                                                               $10,200.00
         El recargo del lote paga la pendiente, no esta pared. Sin esta opción, la
         pared trasera es de concreto con una ventana.
 
   Calefacción, energía y cableado
-    Asignación para lámparas                                                                                    $790.00
+    Asignación para lámparas                                                                      $790.00
         Las lámparas de la casa modelo cuestan más del doble de la asignación. Si
         elige menos, no se le devuelve la diferencia.
-                                                                              -------------------------  --------------
-  Precio del contrato                                                                                       $497,660.00
+                                                                -------------------------  --------------
+  Precio del contrato                                                                         $497,660.00
 
 Solicitudes especiales: no están en el precio y el constructor aún debe confirmarlas
   Lavandería y recibidor: Floor drain beside the washer, con un costo estimado de $650.00
@@ -596,12 +602,12 @@ Por elegir, sin costo
 
 Incentivos
   Inicio de invierno: $7,500.00 para costos de cierre
-  Inicio de invierno: Debe firmar las opciones estructurales dentro de los 21 días del contrato,
-    para que los cimientos se hagan antes de la primavera.
+  Inicio de invierno: Debe firmar las opciones estructurales dentro de los 21 días posteriores
+    al contrato, para que los cimientos se hagan antes de la primavera.
 
 Depósitos (parte del efectivo necesario)
-  depósito de buena fe, al contratar         $5,000.00
-  depósito por opciones, al elegirlas       $20,527.50
+  depósito de buena fe, con el contrato       $5,000.00
+  depósito por opciones, al elegirlas        $20,527.50
   El depósito de buena fe se paga al firmar el contrato. El depósito por opciones se paga al
   firmar cada opción. No se devuelve una vez pedido el trabajo.
 
@@ -645,23 +651,24 @@ Efectivo necesario y efectivo para el cierre
   créditos                             -$7,500.00     -$7,500.00     -$7,500.00   -$7,500.00   -$7,500.00   -$7,500.00
                                     -------------  -------------  -------------  -----------  -----------  -----------
   efectivo necesario                   $27,257.45    $101,577.75     $50,759.71   $20,341.56    $2,402.99    $3,032.37
-  menos los depósitos                 -$25,527.50    -$25,527.50    -$25,527.50  -$25,527.50  -$25,527.50  -$25,527.50
+  depósitos                           -$25,527.50    -$25,527.50    -$25,527.50  -$25,527.50  -$25,527.50  -$25,527.50
   efectivo para el cierre               $1,729.95     $76,050.25     $25,232.21            -            -            -
   efectivo que recibe en el cierre              -              -              -    $5,185.94   $23,124.51   $22,495.13
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
-Estimate), ni una aprobación, ni una oferta de préstamo. Solo un originador de préstamos con
-licencia (aquí aún no se nombra a nadie) puede dárselas. Los programas publicados y las leyes
-locales deciden. Usted puede elegir cualquier prestamista.
+Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con
+licencia (aquí aún no se nombra a nadie). Las reglas publicadas de los programas y las leyes locales
+deciden qué se aplica. Usted puede elegir cualquier prestamista.
 
 Las tasas son de Sample lender (licencia: none, sample data), tienen fecha del 20 de noviembre de
 2026 y son válidas hasta el 18 de diciembre de 2026. Una tasa se mantiene solo cuando se bloquea.
 Son tasas de muestra, no una oferta de nadie.
 
 Los impuestos, los seguros, las cuotas de la asociación (HOA) y los costos de cierre usan las cifras
-registradas para Condado de Venning (cifras de muestra). Los intereses corren desde el cierre. La
-APR incluye los intereses prepagados y los días adicionales del primer período. Los totales a lo
-largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de hoy.
+registradas para este lugar: Condado de Venning (cifras de muestra). Los intereses corren desde el
+cierre. La APR incluye los intereses prepagados y los días adicionales del primer período. Los
+totales a lo largo de los años mantienen los impuestos, los seguros y las cuotas en los montos de
+hoy.
 
 * Lo marcado incluye trabajos de gas, electricidad, plomería o estructura. Esos trabajos deben
 cumplir el código local, necesitan un permiso y debe hacerlos un profesional con licencia, ahora o
@@ -669,7 +676,7 @@ más adelante.
 
 Para el agente de ventas: usted puede explicar los precios y cómo funcionan los programas en
 general. Presentar las condiciones de un préstamo en particular a cambio de un beneficio puede
-exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige declarar más datos (12 CFR
+exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar más datos (12 CFR
 1026.24).
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --language es | digest

@@ -8,39 +8,39 @@ Options:
   -h,--help                   Print this help message and exit
   --version                   Display program version information and exit
   --json                      answer in JSON
-  --rates TEXT                folder of programs/, sheets/ and places/ (else $QUOIN_RATES, else the data that came with the program)
+  --rates TEXT                folder with programs/, sheets/ and places/ (if not given, $QUOIN_RATES or the data that came with the program)
   --language TEXT             answer in this language: en (English) or es (español)
 
 Subcommands:
-  quote                       The priced home line by line, and the month of each loan
-  adds                        What each option adds: price, month, cash, years; alone and stacked
-  compare                     The scenarios side by side on the same home
-  cash                        What cash a loan takes: costs, prepaids, escrow, credits, and when
-  credit                      What a builder's money does: off the price, costs, points, a buydown
-  shift                       What can move before the closing: the rate, the price, the appraisal
+  quote                       The home price line by line, and the monthly payment with each loan
+  adds                        What options add to the price and monthly payment, alone and together
+  compare                     Loans side by side for one home
+  cash                        The cash a loan needs, and when: costs, prepaids, escrow and credits
+  credit                      What money from the builder can do: price, costs, points or a buydown
+  shift                       What can change before closing: the rate, the price, the appraisal
   recheck                     Each figure with its formula, inputs, rounding, rule, date and source
-  afford                      The highest price that income, debts, cash and the programs allow
-  later                       An option from the builder, financed or in cash, or after closing
-  shown                       What the furnished model shows, against what is included and chosen
+  afford                      The highest price that income, debts, cash and loan programs allow
+  later                       An option now, financed or in cash, or later, after closing
+  shown                       What you see in the model home: included, chosen or extra
   schedule                    A loan month by month, with mortgage insurance and extra principal
-  tour                        The home area by area: what comes with it, what a touch adds a month
-  fit                         Which wishes fit within a month and the cash: the most worth, proven
-  site                        The lots and plans, and what another one would change
-  programs                    The loan programs and rates that the inquiry can use
-  payment                     The quick answer with no files
-  apr                         The APR of plain advances and payments
-  check                       Validates price books, rates, places, programs and inquiries
-  list                        Plans, lots or options of a price book
+  tour                        The home area by area: what comes with it, what an option adds
+  fit                         Which wishes fit your limits and are worth the most, with proof
+  site                        Lots and plans, and what another one would change
+  programs                    Loan programs and their rates for this inquiry
+  payment                     Principal and interest for any loan, with no files
+  apr                         The APR for a list of advances and payments
+  check                       Checks price books, rate sheets, places, programs and inquiries
+  list                        The plans, lots or options in a price book
   terms                       What the words mean, with the regulations that name them
-  sheet                       What the buyer takes home: one HTML file to print
-  serve                       The page and the questions on this machine, in a browser
+  sheet                       A sheet for the buyer to take home: one HTML file to print
+  serve                       The page in a browser and the questions, served on this computer
 
-Exit codes: 0 done, 1 the input is wrong, 2 wrong use, 3 a fault of the program, 130 stopped.
+Exit codes: 0 done, 1 the input is wrong, 2 the command is wrong, 3 a fault of the program, 130 stopped.
 'quoin COMMAND --help' explains a command with an example.
 
 = 0
 $ quoin quote --help
-The priced home line by line, and the month of each loan
+The home price line by line, and the monthly payment with each loan
 Usage: quoin quote [OPTIONS] INQUIRY
 
 Positionals:
@@ -52,29 +52,29 @@ Options:
 Example:
   quoin quote buyer.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin adds --help
-What each option adds: price, month, cash, years; alone and stacked
+What options add to the price and monthly payment, alone and together
 Usage: quoin adds [OPTIONS] INQUIRY [OPTION...]
 
 Positionals:
   INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
-  OPTION TEXT ...             options to ask about, as ID, ID:LEVEL or ID=NUMBER; all of them if none
+  OPTION TEXT ...             options to look at, as ID, ID:LEVEL or ID=NUMBER; all options if not given
 
 Options:
   -h,--help                   Print this help message and exit
-  --by-part                   the month by part, cash and years for each option
+  --by-part                   each option by part of the monthly payment, with cash and cost over the years
 
 Example:
   quoin adds buyer.json deck kitchen-counters:quartz can-lights=6
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin cash --help
-What cash a loan takes: costs, prepaids, escrow, credits, and when
+The cash a loan needs, and when: costs, prepaids, escrow and credits
 Usage: quoin cash [OPTIONS] INQUIRY
 
 Positionals:
@@ -82,17 +82,17 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT REQUIRED    the scenario's name in the inquiry
-  --appraised TEXT            if it appraises at this, in dollars
+  --scenario TEXT REQUIRED    the loan's name in the inquiry
+  --appraised TEXT            what the home appraises for, in dollars
 
 Example:
   quoin cash buyer.json --scenario "FHA, 3.5% down" --appraised 455000
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin apr --help
-The APR of plain advances and payments
+The APR for a list of advances and payments
 Usage: quoin apr [OPTIONS] FILE
 
 Positionals:
@@ -104,11 +104,11 @@ Options:
 Example:
   quoin apr problem.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin compare --help
-The scenarios side by side on the same home
+Loans side by side for one home
 Usage: quoin compare [OPTIONS] INQUIRY
 
 Positionals:
@@ -120,11 +120,11 @@ Options:
 Example:
   quoin compare buyer.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shown --help
-What the furnished model shows, against what is included and chosen
+What you see in the model home: included, chosen or extra
 Usage: quoin shown [OPTIONS] INQUIRY
 
 Positionals:
@@ -136,7 +136,7 @@ Options:
 Example:
   quoin shown buyer.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin schedule --help
@@ -148,43 +148,43 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT REQUIRED    the scenario's name in the inquiry
+  --scenario TEXT REQUIRED    the loan's name in the inquiry
   --extra TEXT                extra principal each month, in dollars
   --index TEXT ... Excludes: --worst-case
-                              adjustable rates: the index at each change, in percent; the last stays
+                              adjustable rate: the index at each change, in percent; the last one stays
   --worst-case Excludes: --index
-                              adjustable rates: every change as high as the caps let it be
+                              adjustable rate: every change as large as the caps allow
   --csv                       comma-separated values, for a spreadsheet
 
 Example:
   quoin schedule buyer.json --scenario "FHA, 3.5% down" --extra 150
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin payment --help
-The quick answer with no files
+Principal and interest for any loan, with no files
 Usage: quoin payment [OPTIONS]
 
 Options:
   -h,--help                   Print this help message and exit
-  --loan TEXT REQUIRED        the loan, in dollars
-  --rate TEXT REQUIRED        the yearly note rate, in percent
+  --loan TEXT REQUIRED        the loan amount, in dollars
+  --rate TEXT REQUIRED        the yearly interest rate, in percent
 [Option Group: term]
    
   [Exactly 1 of the following options is required]
   Options:
-    --years TEXT                the term in years, 1 to 40
-    --months TEXT               the term in months, 1 to 480
+    --years TEXT                the loan term in years, 1 to 40
+    --months TEXT               the loan term in months, 1 to 480
 
 Example:
   quoin payment --loan 250000 --rate 6.5 --years 30
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin check --help
-Validates price books, rates, places, programs and inquiries
+Checks price books, rate sheets, places, programs and inquiries
 Usage: quoin check [OPTIONS] FILE...
 
 Positionals:
@@ -192,16 +192,16 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --as-of TEXT                name the tables that end within 90 days of this one; an inquiry's own day, or today, if not given
+  --as-of TEXT                list the tables that end within 90 days of this day; if not given, of the inquiry's own day or today
 
 Example:
   quoin check pricebook.json buyers/*.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin list --help
-Plans, lots or options of a price book
+The plans, lots or options in a price book
 Usage: quoin list [OPTIONS] WHAT PRICEBOOK
 
 Positionals:
@@ -216,7 +216,7 @@ Options:
 Example:
   quoin list options pricebook.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin --version
@@ -244,7 +244,7 @@ $ quoin quote data/buyer.json --speed 9
 2>   'quoin quote --help' explains it with an example
 = 2
 $ quoin tour --help
-The home area by area: what comes with it, what a touch adds a month
+The home area by area: what comes with it, what an option adds
 Usage: quoin tour [OPTIONS] INQUIRY
 
 Positionals:
@@ -252,16 +252,16 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
+  --scenario TEXT             the loan to figure with, by its name; the first in the inquiry if not given
 
 Example:
   quoin tour buyer.json --scenario "FHA, 3.5% down"
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin site --help
-The lots and plans, and what another one would change
+Lots and plans, and what another one would change
 Usage: quoin site [OPTIONS] INQUIRY
 
 Positionals:
@@ -269,16 +269,16 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT             the way to pay that the figures are under; the inquiry's first if not given
+  --scenario TEXT             the loan to figure with, by its name; the first in the inquiry if not given
 
 Example:
   quoin site buyer.json --scenario "FHA, 3.5% down"
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin programs --help
-The loan programs and rates that the inquiry can use
+Loan programs and their rates for this inquiry
 Usage: quoin programs [OPTIONS] INQUIRY
 
 Positionals:
@@ -290,12 +290,12 @@ Options:
 Example:
   quoin programs buyer.json
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 
 $ quoin credit --help
-What a builder's money does: off the price, costs, points, a buydown
+What money from the builder can do: price, costs, points or a buydown
 Usage: quoin credit [OPTIONS] INQUIRY
 
 Positionals:
@@ -303,19 +303,19 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --amount TEXT REQUIRED      the builder's money, in dollars
-  --scenario TEXT             one scenario alone; all of them if none
-  --years TEXT                years to look for the least cost over; 7 if none
-  --instead                   in place of the incentives that the inquiry uses, not on top of them
+  --amount TEXT REQUIRED      the money from the builder, in dollars
+  --scenario TEXT             one loan, by its name in the inquiry; all loans if not given
+  --years TEXT                find the lowest cost over this many years; 7 if not given
+  --instead                   instead of the incentives that the inquiry uses, not on top of them
 
 Example:
   quoin credit buyer.json --amount 10000 --years 5
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shift --help
-What can move before the closing: the rate, the price, the appraisal
+What can change before closing: the rate, the price, the appraisal
 Usage: quoin shift [OPTIONS] INQUIRY
 
 Positionals:
@@ -323,13 +323,13 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --scenario TEXT             one scenario alone; all of them if none
-  --steps TEXT                steps of the rate each way; 4 if none
-  --step TEXT                 percentage points of a step; 0.125 if none
+  --scenario TEXT             one loan, by its name in the inquiry; all loans if not given
+  --steps TEXT                rate steps up and down; 4 if not given
+  --step TEXT                 the size of a step in percentage points; 0.125 if not given
 
 Example:
   quoin shift buyer.json --scenario "FHA, 3.5% down" --steps 6
 
---json, --language and --rates go with every command; 'quoin --help' explains them.
+--json, --language and --rates work with every command; 'quoin --help' explains them.
 
 = 0

@@ -5,6 +5,6 @@ $ quoin quote buyer.json --rates rates
 2>     |     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /ladders/0
 2>   expected a margin no higher than the rate can go, and an initial term shorter than the loan term
-2>   check "margin", the rungs, and the program's "caps"
+2>   check "margin", the rungs and the program's "caps"
 2>   [adjustable-out-of-bounds]
 = 1

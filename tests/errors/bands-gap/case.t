@@ -5,7 +5,7 @@ $ quoin check short.json
 2>     |             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /rules/maximum_ltv/0/rows
 2>   expected a row for each case
-2>   add the row, or take the case out of "covers"
+2>   add the row, or remove the case from "covers"
 2>   [bands-gap]
 = 1
 $ quoin check cap.json
@@ -14,6 +14,6 @@ $ quoin check cap.json
 2>     |             ^
 2>   at /rules/contribution_cap/0/rows
 2>   expected a row for each case
-2>   add the row, or take the case out of "covers"
+2>   add the row, or remove the case from "covers"
 2>   [bands-gap]
 = 1

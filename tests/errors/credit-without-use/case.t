@@ -5,6 +5,6 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>     |               ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 2>   at /credits/0
 2>   expected at least one entry in "uses"
-2>   say what it may pay, such as "closing costs", "prepaids", or "points"
+2>   say what it may pay, such as "closing costs", "prepaids" or "points"
 2>   [credit-without-use]
 = 1

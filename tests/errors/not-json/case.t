@@ -4,6 +4,6 @@ $ quoin check book.json
 2>   4 |   "areas": [{"id": "inside"
 2>     |                            ^
 2>   expected '}'
-2>   look for a missing comma, quote, or bracket here or just before
+2>   look for a missing comma, quote or bracket here or just before
 2>   [not-json]
 = 1

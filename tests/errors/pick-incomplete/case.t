@@ -4,6 +4,6 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>   5 |   "selections": ["floor"],
 2>     |                  ^^^^^^^
 2>   at /selections/0
-2>   expected an object with its "level", "choice", or "spend"
+2>   expected an object with its "level", "choice" or "spend"
 2>   [pick-incomplete]
 = 1

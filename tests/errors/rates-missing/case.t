@@ -4,7 +4,7 @@ $ quoin quote buyer.json --rates ../../golden/data/rates
 2>   3 |   "as_of": "2026-11-02", "closing": "2027-01-15",
 2>     |            ^^^^^^^^^^^^
 2>   at /as_of
-2>   expected lending data for this inquiry
+2>   expected lending data with a rate sheet for that day
 2>   use --rates DIR for a folder that has it, or change "as_of"
 2>   [rates-missing]
 = 1
