@@ -97,7 +97,7 @@ TEST_CASE("A quote tells what each incentive gives to each use, a temporary buyd
     CHECK(answer.incentive_lenders == std::vector<std::string>{"Sample lender"});
     const std::string text = text_of(answer);
     CHECK(text.find("Winter start: $7,500.00 toward closing costs") != std::string::npos);
-    CHECK(text.find("$1,500.00 toward temporary buydown") != std::string::npos);
+    CHECK(text.find("$1,500.00 toward a temporary buydown") != std::string::npos);
     for (const ScenarioAnswer& scenario : answer.scenarios) {
         if (!scenario.available()) continue;
         CHECK(scenario.cash[CashPart::credits] + scenario.credits.without_use +

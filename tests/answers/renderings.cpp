@@ -235,10 +235,10 @@ TEST_CASE("A lock that ends before the closing, and rates past their day, are sa
     for (Scenario& scenario : inquiry.scenarios) scenario.lock_days = 60;
     inquiry.as_of = date("2026-12-28");
     const std::string text = unwrapped(text_of(quote(Sitting(six_programs().desk, inquiry))));
-    CHECK(text.find("A 60-day lock taken now ends on 26 February 2027, before the closing") !=
+    CHECK(text.find("A 60-day rate lock taken now ends on February 26, 2027, before closing") !=
           std::string::npos);
-    CHECK(text.find("that day has passed: ask for new ones") != std::string::npos);
+    CHECK(text.find("that day has passed; ask for new rates") != std::string::npos);
     const std::string fresh = unwrapped(text_of(quote(six_programs().sitting())));
-    CHECK(fresh.find("before the closing") == std::string::npos);
+    CHECK(fresh.find("before closing") == std::string::npos);
     CHECK(fresh.find("that day has passed") == std::string::npos);
 }

@@ -300,7 +300,7 @@ TEST_CASE("Dates, levels and packages out of order") {
     CHECK(priced("2600").findings.none());
     const ReadBook falling = priced("2000");
     CHECK(words_of(falling.findings.problems().at(0), catalogue_in(Language::english)).found ==
-          "a level that costs less than the one before it, on large");
+          "a level that costs less than the one before it, for large");
 }
 
 TEST_CASE("Options that need each other are found, by the way back to themselves") {
