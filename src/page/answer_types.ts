@@ -384,7 +384,10 @@ export type Cash = {
         before_closing: boolean;
     })[];
     prepaids: ({
+        what: 'interest' | 'insurance' | 'property_tax';
         name: string;
+        count: number;
+        per_day: string;
         due: string | null;
         amount: string;
     })[];
@@ -392,11 +395,12 @@ export type Cash = {
         deposit: string;
         initial_deposit: string;
         cushion: string;
-        bills: {
+        bills: ({
+            what: 'principal_and_interest' | 'mortgage_insurance' | 'property_tax' | 'homeowners_insurance' | 'flood_insurance' | 'wind_insurance' | 'association_dues' | 'district_charges';
             name: string;
             due: string;
             amount: string;
-        }[];
+        })[];
         months: {
             month: string;
             deposit: string;
