@@ -9,6 +9,7 @@ import type {
     MonthRow,
     Recheck,
     Scenario,
+    TermCode,
     YearRow,
 } from './answer_types';
 import {is_zero} from './figures';
@@ -52,7 +53,16 @@ export interface MonthPart {
     key: MonthPartKey;
     name: string;
     color: string;
+    term?: TermCode; ///< that explains it
 }
+
+const month_terms: Partial<Record<MonthPartKey, TermCode>> = {
+    principal_and_interest: 'principal_and_interest',
+    mortgage_insurance: 'mortgage_insurance',
+    property_tax: 'property_taxes',
+    homeowners_insurance: 'homeowners_insurance',
+    association_dues: 'dues',
+};
 
 /// The parts that any of these months has something in, in the order of the answer.
 export function parts_of(months: Monthly[]): MonthPart[] {
@@ -62,6 +72,7 @@ export function parts_of(months: Monthly[]): MonthPart[] {
             key,
             name: say.codes.month_parts[key],
             color: `part-${at + 1}`,
+            term: month_terms[key],
         }))
         .filter(({key}) => months.some((month) => !is_zero(month[key])));
 }

@@ -1,5 +1,6 @@
 // The only door to the engine: every figure on the page comes through ask(), and every sentence of
 // the engine in the language in hand.
+import type {TermCode} from './answer_types';
 import {language} from './language';
 
 export interface Problem {
@@ -108,6 +109,28 @@ export interface Cases {
 
 export async function cases(): Promise<Cases> {
     return answer_of<Cases>(await reach('/api/cases', {headers: headers()}));
+}
+
+export interface ExplainedTerm {
+    term: TermCode;
+    name: string;
+    meaning: string;
+    source: string; ///< the regulation that names it; empty: none does
+}
+
+const glossaries = new Map<string, Promise<ExplainedTerm[]>>();
+
+/// What the words mean, in the language in hand: asked once in each, kept unless it failed.
+export function terms(): Promise<ExplainedTerm[]> {
+    const asked_in = language.peek();
+    const before = glossaries.get(asked_in);
+    if (before) return before;
+    const answer = reach('/api/terms', {headers: headers()})
+        .then((response) => answer_of<{terms: ExplainedTerm[]}>(response))
+        .then((all) => all.terms);
+    glossaries.set(asked_in, answer);
+    answer.catch(() => glossaries.delete(asked_in));
+    return answer;
 }
 
 function address_of(question: string, options: Options): string {

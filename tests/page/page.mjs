@@ -12,13 +12,14 @@ import * as moves from './moves.mjs';
 import * as returns from './returns.mjs';
 import * as speaks from './speaks.mjs';
 import * as speed from './speed.mjs';
+import * as terms from './terms.mjs';
 import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
 import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side.
 const halves = {
-    shown: {...figures, ...budget, ...keys, ...looks, ...speaks, ...speed},
+    shown: {...figures, ...budget, ...keys, ...looks, ...speaks, ...terms, ...speed},
     used: {...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
 };
 

@@ -12,7 +12,14 @@ const ts = createRequire(folder)('typescript');
 const for_machines = new Set(['class', 'viewBox', 'd', 'points', 'preserveAspectRatio']);
 
 /// Words of HTTP and of the browser, which look like words for people.
-const names_of_others = new Set(['Content-Type', 'Quoin-Code', 'AbortError', 'Enter', 'Escape']);
+const names_of_others = new Set([
+    'Content-Type',
+    'Quoin-Code',
+    'AbortError',
+    'Enter',
+    'Escape',
+    'Tab',
+]);
 
 const value = '\0'; // stands for what is put into a text
 

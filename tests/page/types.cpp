@@ -1,7 +1,9 @@
-// Prints the types that the page knows the answers by: src/page/answer_types.ts.
+// Prints the types that the page knows the answers by, and the codes of the terms that it explains:
+// src/page/answer_types.ts.
 #include <iostream>
 
 #include <quoin/questions/questions.hpp>
+#include <quoin/words/glossary.hpp>
 
 int main() {
     std::vector<quoin::Shape> shapes;
@@ -12,4 +14,7 @@ int main() {
         << "// What the answers hold; amounts, rates and dates are text. Printed by the program "
            "page-types\n// of the tests, never written by hand.\n"
         << quoin::types_of(shapes);
+    std::cout << "\nexport type TermCode =";
+    for (const auto& term : quoin::codes<quoin::Term>) std::cout << "\n    | '" << term.code << "'";
+    std::cout << ";\n";
 }

@@ -16,6 +16,7 @@ import {Means} from './means';
 import {Reach} from './reach';
 import {estimate_words, minus, terms_words} from './terms';
 import {Name} from './name';
+import {Explained} from './term';
 
 /// The options of a question that are set.
 export function options_set(asks: Record<string, string>, names: string[]): Options {
@@ -175,12 +176,15 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                             })}
                         </p>
                         <p class="terms">
-                            {say.afford.at_that_price({
-                                month: dollars(one.scenario.monthly.total),
-                                cash: dollars(one.scenario.cash.needed),
-                                terms: terms_words(one.terms),
-                                estimate: estimate_words(tour.value!.heading),
-                            })}
+                            <Explained
+                                text={say.afford.at_that_price({
+                                    month: dollars(one.scenario.monthly.total),
+                                    cash: dollars(one.scenario.cash.needed),
+                                    terms: terms_words(one.terms),
+                                    estimate: estimate_words(tour.value!.heading),
+                                })}
+                                terms={['cash_needed', 'points', 'apr']}
+                            />
                         </p>
                     </>
                 ) : (

@@ -35,6 +35,7 @@ import {Buyers} from './buyers';
 import {Openings} from './openings';
 import {WayOn} from './way_on';
 import {Name, WholeName} from './name';
+import {TermCard} from './term';
 
 const views: View[] = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'];
 
@@ -295,6 +296,7 @@ export function App() {
             </main>
             <Bar />
             <WholeName />
+            <TermCard />
         </>
     );
 }

@@ -3,6 +3,7 @@ import {brief, closing_name, dollars, signed, unsigned} from '../figures';
 import {say} from '../language';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
 import {marked} from './marks';
+import {Explained, Term} from './term';
 import {estimate_words, terms_words} from './terms';
 
 /// The terms that stand beside the monthly figure.
@@ -11,11 +12,14 @@ function Terms() {
     const {terms} = scenario;
     return (
         <p class="terms">
-            {say.terms.of_loan({
-                loan: terms.program_name,
-                terms: terms_words(terms),
-                estimate: estimate_words(heading),
-            })}
+            <Explained
+                text={say.terms.of_loan({
+                    loan: terms.program_name,
+                    terms: terms_words(terms),
+                    estimate: estimate_words(heading),
+                })}
+                terms={['points', 'apr']}
+            />
         </p>
     );
 }
@@ -69,11 +73,15 @@ export function Bar() {
         <footer class={`bar ${stale}`} aria-label={say.frame.bar_label} aria-busy={busy.value}>
             <dl class="figures">
                 <div class="figure price">
-                    <dt>{say.common.contract_price}</dt>
+                    <dt>
+                        <Term of="contract_price">{say.common.contract_price}</Term>
+                    </dt>
                     <dd data-figure="contract_price">{dollars(answer.contract_price)}</dd>
                 </div>
                 <div class="figure month">
-                    <dt>{say.common.a_month}</dt>
+                    <dt>
+                        <Term of="monthly_payment">{say.common.a_month}</Term>
+                    </dt>
                     <dd data-figure="monthly.total">
                         {scenario.available
                             ? dollars(scenario.monthly.total)
@@ -81,7 +89,11 @@ export function Bar() {
                     </dd>
                 </div>
                 <div class="figure cash">
-                    <dt>{closing_name(scenario.available ? scenario.cash.to_close : null)}</dt>
+                    <dt>
+                        <Term of="cash_to_close">
+                            {closing_name(scenario.available ? scenario.cash.to_close : null)}
+                        </Term>
+                    </dt>
                     <dd data-figure="cash.to_close">
                         {scenario.available ? unsigned(scenario.cash.to_close) : '–'}
                     </dd>

@@ -25,6 +25,7 @@ import {Split} from './credit_split';
 import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
+import {Explained} from './term';
 
 /// The amount to begin with: the one incentive that the inquiry uses, where there is one.
 function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
@@ -360,7 +361,12 @@ export function BuildersMoney() {
             <h3 id="builders-money" tabIndex={-1}>
                 {say.money.title}
             </h3>
-            <p class="group-says">{say.money.says}</p>
+            <p class="group-says">
+                <Explained
+                    text={say.money.says}
+                    terms={['closing_costs', 'points', 'temporary_buydown', 'upfront_fee']}
+                />
+            </p>
             <Fields amount={amount} instead={instead} uses={uses} />
             {uses && <Conditions quote={quote} />}
             {problems.map((each, i) => (

@@ -9,6 +9,7 @@ import {act, buyer, tour} from '../store';
 import type {Use} from '../words/english/codes';
 import {Typed} from './typed_field';
 import {Name} from './name';
+import {Term} from './term';
 
 type Uses = {use: string; amount?: string}[];
 
@@ -137,7 +138,9 @@ export function Incentives() {
     if (incentives.length === 0) return null;
     return (
         <section class="incentives" aria-labelledby="incentives-name">
-            <h3 id="incentives-name">{say.incentives.title}</h3>
+            <h3 id="incentives-name">
+                <Term of="incentive">{say.incentives.title}</Term>
+            </h3>
             <p class="home-line">{say.incentives.says}</p>
             <div class="incentive-list">
                 {incentives.map((one) => (

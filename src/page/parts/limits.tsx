@@ -2,6 +2,7 @@
 import type {AffordScenario, Room} from '../answers';
 import {dollars, percent, size, unsigned} from '../figures';
 import {say} from '../language';
+import {Explained} from './term';
 
 type Ratios = AffordScenario['ratios'];
 
@@ -38,7 +39,12 @@ function RoomRow({room, ratios, binds}: {room: Room; ratios: Ratios; binds: bool
     return (
         <li class={`room ${over ? 'over' : ''} ${binds ? 'binds' : ''}`}>
             <p class="room-head">
-                <span class="room-name">{limit_words(room.limit, ratios)}</span>
+                <span class="room-name">
+                    <Explained
+                        text={limit_words(room.limit, ratios)}
+                        terms={['housing_ratio', 'dti', 'residual_income']}
+                    />
+                </span>
                 <span class="room-left">
                     {over
                         ? say.afford.limits.too_much({amount: unsigned(room.room), monthly})

@@ -1,5 +1,5 @@
 // One way to pay: its month, its terms to change, what it comes to.
-import type {Program, Scenario} from '../answers';
+import type {Program, Scenario, TermCode} from '../answers';
 import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
@@ -20,6 +20,7 @@ import {MonthBar, MonthParts} from './month_bar';
 import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
+import {Explained, Term} from './term';
 
 function remove(index: number): void {
     const one = buyer.value!;
@@ -54,10 +55,13 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
                 {say.loan.month({amount: dollars(scenario.monthly.total), big: marked('big')})}
             </p>
             <p class="terms">
-                {say.terms.beside({
-                    terms: terms_words(scenario.terms),
-                    estimate: estimate_words(tour.value!.heading),
-                })}
+                <Explained
+                    text={say.terms.beside({
+                        terms: terms_words(scenario.terms),
+                        estimate: estimate_words(tour.value!.heading),
+                    })}
+                    terms={['points', 'apr']}
+                />
             </p>
             <MonthBar monthly={scenario.monthly} widest={widest} />
         </div>
@@ -66,10 +70,10 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
 
 function Answer({scenario}: {scenario: Scenario}) {
     if (!scenario.available) return null;
-    const rows: [string, string][] = [
-        [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close)],
-        [say.loan.all_cash, dollars(scenario.cash.needed)],
-        [say.common.loan, dollars(scenario.loan)],
+    const rows: [string, string, TermCode?][] = [
+        [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close), 'cash_to_close'],
+        [say.loan.all_cash, dollars(scenario.cash.needed), 'cash_needed'],
+        [say.common.loan, dollars(scenario.loan), 'loan_amount'],
         [say.common.mortgage_insurance, insurance_words(scenario)],
         [say.loan.paid_in_five_years, dollars(scenario.paid_in_five_years)],
         [say.loan.owed_after_five_years, dollars(scenario.balance_after_five_years)],
@@ -91,9 +95,11 @@ function Answer({scenario}: {scenario: Scenario}) {
                 </p>
             )}
             <dl class="facts-list">
-                {rows.map(([name, value]) => (
+                {rows.map(([name, value, code]) => (
                     <div key={name}>
-                        <dt>{name}</dt>
+                        <dt>
+                            <Term of={code}>{name}</Term>
+                        </dt>
                         <dd>{value}</dd>
                     </div>
                 ))}
@@ -155,6 +161,7 @@ export function Card({
                 />
                 <Select
                     label={say.common.term}
+                    explained="loan_term"
                     value={String(months)}
                     choices={unique([...terms, months]).map((count) => [
                         String(count),

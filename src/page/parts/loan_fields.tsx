@@ -1,5 +1,5 @@
 // The fields of one way to pay, each changing the inquiry where it stands.
-import type {Program} from '../answers';
+import type {Program, TermCode} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
 import {say} from '../language';
@@ -7,6 +7,7 @@ import {name_after} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
 import {minus} from './terms';
+import {Term} from './term';
 import {Typed} from './typed_field';
 import {brief} from '../figures';
 
@@ -61,7 +62,9 @@ export function DownPayment({
     };
     return (
         <fieldset class="field">
-            <legend>{say.common.down_payment}</legend>
+            <legend>
+                <Term of="down_payment">{say.common.down_payment}</Term>
+            </legend>
             <div class="pair">
                 <Typed
                     label={say.common.down_payment}
@@ -145,7 +148,9 @@ export function RateField({
     choices.set('quoted', [words.quoted, {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'}]);
     return (
         <fieldset class="field">
-            <legend>{say.loan.rate}</legend>
+            <legend>
+                <Term of="interest_rate">{say.loan.rate}</Term>
+            </legend>
             <select
                 aria-label={say.loan.rate}
                 value={now}
@@ -194,23 +199,33 @@ export function Select({
     value,
     choices,
     change,
+    explained,
 }: {
     label: string;
     value: string;
     choices: [string, string][];
     change: (value: string) => void;
+    explained?: TermCode;
 }) {
+    // What is touched is the term or the list: a label would make one of the other.
+    const Field = explained ? 'div' : 'label';
     return (
-        <label class="field">
-            <span>{label}</span>
-            <select value={value} onChange={(event) => change(event.currentTarget.value)}>
+        <Field class="field">
+            <span>
+                <Term of={explained}>{label}</Term>
+            </span>
+            <select
+                aria-label={label}
+                value={value}
+                onChange={(event) => change(event.currentTarget.value)}
+            >
                 {choices.map(([key, words]) => (
                     <option key={key} value={key}>
                         {words}
                     </option>
                 ))}
             </select>
-        </label>
+        </Field>
     );
 }
 
@@ -278,6 +293,7 @@ export function More({
             </label>
             <Select
                 label={say.loan.lock}
+                explained="rate_lock"
                 value={String(lock)}
                 choices={unique([...locks, lock]).map((days) => [
                     String(days),
@@ -287,6 +303,7 @@ export function More({
             />
             <Select
                 label={say.loan.buydown}
+                explained="temporary_buydown"
                 value={written.buydown ?? 'none'}
                 choices={Object.entries(say.loan.buydowns)}
                 change={(value) =>
@@ -300,6 +317,7 @@ export function More({
             {program && choices.includes('fee') && (
                 <Select
                     label={program.upfront_fee}
+                    explained="upfront_fee"
                     value={written.fee ?? 'financed'}
                     choices={Object.entries(say.loan.fees)}
                     change={(value) => edit(index, {fee: value}, program.upfront_fee)}
@@ -308,6 +326,7 @@ export function More({
             {choices.includes('mi_premium') && (
                 <Select
                     label={say.loan.insurance_paid}
+                    explained="mortgage_insurance"
                     value={premium_of(written)}
                     choices={Object.entries(say.loan.premiums)}
                     change={(value) =>

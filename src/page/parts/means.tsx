@@ -3,6 +3,7 @@ import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
 import {say} from '../language';
 import {act, buyer, problems, set_ask} from '../store';
+import {Term} from './term';
 import {Typed} from './typed_field';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
@@ -54,15 +55,17 @@ export function Means() {
                     change={(value) => write('household', false, value, means.household)}
                 />
             </label>
-            <label class="field">
-                <span>{means.reserves}</span>
+            <div class="field">
+                <span>
+                    <Term of="reserves">{means.reserves}</Term>
+                </span>
                 <Typed
                     label={means.reserves_label}
                     after={means.months}
                     value={asks.reserves ?? '0'}
                     change={(value) => set_ask('reserves', value)}
                 />
-            </label>
+            </div>
             <label class="tick-box">
                 <input
                     type="checkbox"

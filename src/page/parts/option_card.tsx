@@ -1,4 +1,6 @@
 // One option of the tour: its forms to touch, its number or its budget, what has to be known of it.
+import type {ComponentChildren} from 'preact';
+
 import type {AddsItem, Form, Option, Touch} from '../answers';
 import {ask} from '../engine';
 import {brief, is_zero, plain, short, signed} from '../figures';
@@ -13,6 +15,7 @@ import {marked, small} from './marks';
 import {Typed, use_typed} from './typed_field';
 import {turn_wish} from './wish_list';
 import {Name} from './name';
+import {Term} from './term';
 
 /// Single things have none.
 function unit_of({unit}: {unit: Unit}): string | null {
@@ -234,14 +237,15 @@ function Allowance({option}: {option: Option}) {
     );
 }
 
-function facts_of(option: Option): string[] {
-    const facts = [];
+function facts_of(option: Option): ComponentChildren[] {
+    const facts: ComponentChildren[] = [];
     if (option.quantity && !option.quantity.asked) {
         const count = plain(option.quantity.now);
         facts.push(say.options.counted({count, unit: unit_of(option.quantity)}));
     }
     if (option.agreed) facts.push(say.options.agreed);
-    if (option.cutoff) facts.push(say.options.choose_before({stage: option.cutoff}));
+    if (option.cutoff)
+        facts.push(<Term of="decide_by">{say.options.choose_before({stage: option.cutoff})}</Term>);
     if (option.work.length > 0)
         facts.push(
             say.options.work({
@@ -335,7 +339,9 @@ export function OptionCard({option}: {option: Option}) {
             {option.parts.length > 0 && (
                 <p class="facts">{say.options.brings({parts: option.parts.join('; ')})}</p>
             )}
-            {facts.length > 0 && <p class="facts">{facts.join(' · ')}</p>}
+            {facts.length > 0 && (
+                <p class="facts">{facts.flatMap((one, at) => (at > 0 ? [' · ', one] : [one]))}</p>
+            )}
             {option.note && <p class="note">{option.note}</p>}
             {option.later && <p class="note">{later_words(option)}</p>}
         </article>

@@ -1,7 +1,7 @@
 // The lender's view: every figure with its formula, inputs, rounding, rule, dates and source.
 import {useState} from 'preact/hooks';
 
-import type {Figure, Recheck} from '../answers';
+import type {Figure, Recheck, TermCode} from '../answers';
 import {ask_file, Refused} from '../engine';
 import {brief, short_date} from '../figures';
 import {file_name, hand_over} from '../files';
@@ -11,6 +11,21 @@ import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, known, lost, notice, tour} from '../store';
 import {Name} from '../parts/name';
+import {Term} from '../parts/term';
+
+/// The figures that are terms themselves, and told nowhere else.
+const explained: Record<string, TermCode> = {
+    earnest_money: 'earnest_money',
+    option_deposit: 'option_deposit',
+    base_loan: 'base_loan',
+    ltv: 'ltv',
+    contribution_cap: 'contribution_limit',
+    amount_financed: 'amount_financed',
+    finance_charge: 'finance_charge',
+    total_interest_percentage: 'tip',
+    total_of_payments: 'total_of_payments',
+    apr: 'apr',
+};
 
 /// What a figure rests on, in one line.
 function ground_words(figure: Figure): string {
@@ -54,7 +69,9 @@ function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
         <li class="checked" id={`figure-${figure.id}`} tabIndex={-1}>
             <p class="checked-head">
                 <span class="checked-name">
-                    <Name of={figure.name} />
+                    <Term of={explained[figure.id]}>
+                        <Name of={figure.name} />
+                    </Term>
                 </span>
                 <span class="checked-value">{figure.shown}</span>
                 <span class={figure.agrees ? 'agrees' : 'refused'}>

@@ -17,6 +17,7 @@ import {RateMoves} from '../parts/rate_moves';
 import {estimate_words, terms_words} from '../parts/terms';
 import {act, answered, buyer, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
+import {Again, Term} from '../parts/term';
 
 function add(): void {
     const one = buyer.value!;
@@ -80,12 +81,12 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
             ))}
             <p class="facts">{estimate_words(answer.heading)}</p>
             <p class="overview-key">
-                {parts_of(months_of(answer.scenarios)).map(({key, name, color}) => (
+                {parts_of(months_of(answer.scenarios)).map(({key, name, color, term}) => (
                     <span key={key}>
                         <svg class="swatch" viewBox="0 0 10 10" aria-hidden="true">
                             <rect class={`part ${color}`} width="10" height="10" />
                         </svg>
-                        {name}
+                        <Term of={term}>{name}</Term>
                     </span>
                 ))}
             </p>
@@ -121,15 +122,16 @@ export function LoansView() {
             <Incentives />
             <div class="loans">
                 {scenarios.map((written, index) => (
-                    <Card
-                        key={index}
-                        index={index}
-                        written={written}
-                        scenario={find(written.name, index)}
-                        programs={offered?.programs ?? []}
-                        widest={widest}
-                        only={scenarios.length === 1}
-                    />
+                    <Again.Provider key={index} value={index > 0}>
+                        <Card
+                            index={index}
+                            written={written}
+                            scenario={find(written.name, index)}
+                            programs={offered?.programs ?? []}
+                            widest={widest}
+                            only={scenarios.length === 1}
+                        />
+                    </Again.Provider>
                 ))}
                 <button class="add-loan" onClick={add}>
                     {say.loans.add}

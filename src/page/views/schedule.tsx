@@ -8,6 +8,7 @@ import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
 import {strong} from '../parts/marks';
+import {Explained, Term} from '../parts/term';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
@@ -64,12 +65,14 @@ function Table({answer}: {answer: Schedule}) {
                     <tr>
                         <th scope="col">{say.schedule.year}</th>
                         <th scope="col" class="roomy-cell">
-                            {say.schedule.principal_and_interest}
+                            <Term of="principal_and_interest">
+                                {say.schedule.principal_and_interest}
+                            </Term>
                         </th>
                         <th scope="col">{say.schedule.interest}</th>
                         <th scope="col">{say.schedule.principal}</th>
                         <th scope="col" class="roomy-cell">
-                            {say.common.mortgage_insurance}
+                            <Term of="mortgage_insurance">{say.common.mortgage_insurance}</Term>
                         </th>
                         <th scope="col">{say.schedule.balance}</th>
                         <th class="share">
@@ -145,7 +148,12 @@ function Table({answer}: {answer: Schedule}) {
 
 function Saves({answer}: {answer: Schedule}) {
     const saves = answer.extra;
-    if (!saves) return <p class="facts">{say.schedule.no_extra}</p>;
+    if (!saves)
+        return (
+            <p class="facts">
+                <Explained text={say.schedule.no_extra} terms={['extra_principal']} />
+            </p>
+        );
     return (
         <p class="saves">
             {say.schedule.saves({
@@ -250,12 +258,15 @@ export function ScheduleView() {
             {answer && terms && answer.scenario.available && (
                 <>
                     <p class="home-line">
-                        {say.schedule.says({
-                            loan: dollars(answer.scenario.loan),
-                            terms: terms_words(terms),
-                            estimate: estimate_words(answer.heading),
-                            first_payment: date(answer.scenario.first_payment),
-                        })}
+                        <Explained
+                            text={say.schedule.says({
+                                loan: dollars(answer.scenario.loan),
+                                terms: terms_words(terms),
+                                estimate: estimate_words(answer.heading),
+                                first_payment: date(answer.scenario.first_payment),
+                            })}
+                            terms={['loan_amount', 'interest_rate', 'points', 'apr']}
+                        />
                     </p>
                     <Saves answer={answer} />
                     <BoughtDown answer={answer} />

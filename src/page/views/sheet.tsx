@@ -1,6 +1,6 @@
 // The sheet to print: the home line by line, its month with every loan, cash, cautions.
 import {months_of, parts_of} from '../answers';
-import type {Cash, Quote, Scenario} from '../answers';
+import type {Cash, Quote, Scenario, TermCode} from '../answers';
 import {
     brief,
     closing_amount,
@@ -19,6 +19,7 @@ import {Cautions} from '../parts/cautions';
 import {change_words, minus} from '../parts/terms';
 import {answered, tour} from '../store';
 import {Name, Words} from '../parts/name';
+import {Term} from '../parts/term';
 
 function Head({answer}: {answer: Quote}) {
     const home = answer.heading;
@@ -115,7 +116,9 @@ function Home({answer}: {answer: Quote}) {
                 </tbody>
                 <tfoot>
                     <tr>
-                        <th scope="row">{say.common.contract_price}</th>
+                        <th scope="row">
+                            <Term of="contract_price">{say.common.contract_price}</Term>
+                        </th>
                         <td />
                         <td class="amount" data-figure="contract_price">
                             {dollars(answer.contract_price)}
@@ -167,15 +170,17 @@ function Home({answer}: {answer: Quote}) {
 function Months({answer}: {answer: Quote}) {
     const all = answer.scenarios;
     const cell = (one: Scenario, text: string) => (one.available ? text : '–');
-    const rows: [string, (one: Scenario) => string][] = [
-        [say.common.note_rate, (one) => percent(one.terms.rate)],
+    const rows: [TermCode, string, (one: Scenario) => string][] = [
+        ['interest_rate', say.common.note_rate, (one) => percent(one.terms.rate)],
         [
+            'apr',
             say.common.apr,
             (one) => (one.terms.apr ? percent(one.terms.apr) : say.common.apr_not_found),
         ],
-        [say.common.term, (one) => term(one.terms.months)],
-        [say.common.points, (one) => minus(one.terms.points)],
+        ['loan_term', say.common.term, (one) => term(one.terms.months)],
+        ['points', say.common.points, (one) => minus(one.terms.points)],
         [
+            'down_payment',
             say.common.down_payment,
             ({terms}) =>
                 say.sheet.month.down({
@@ -183,12 +188,14 @@ function Months({answer}: {answer: Quote}) {
                     percent: percent(terms.down_percent),
                 }),
         ],
-        [say.common.loan, (one) => cell(one, dollars(one.loan))],
+        ['loan_amount', say.common.loan, (one) => cell(one, dollars(one.loan))],
         [
+            'cash_to_close',
             say.common.cash_to_close,
             (one) => cell(one, one.available ? closing_amount(one.cash.to_close) : ''),
         ],
         [
+            'cash_needed',
             say.common.all_cash_needed,
             (one) => cell(one, one.available ? dollars(one.cash.needed) : ''),
         ],
@@ -211,9 +218,11 @@ function Months({answer}: {answer: Quote}) {
                         </tr>
                     </thead>
                     <tbody>
-                        {parts_of(months_of(all)).map(({key, name}) => (
+                        {parts_of(months_of(all)).map(({key, name, term: code}) => (
                             <tr key={key}>
-                                <th scope="row">{name}</th>
+                                <th scope="row">
+                                    <Term of={code}>{name}</Term>
+                                </th>
                                 {all.map((one) => (
                                     <td key={one.terms.name}>
                                         {cell(one, one.available ? dollars(one.monthly[key]) : '')}
@@ -222,16 +231,20 @@ function Months({answer}: {answer: Quote}) {
                             </tr>
                         ))}
                         <tr class="total">
-                            <th scope="row">{say.common.a_month}</th>
+                            <th scope="row">
+                                <Term of="monthly_payment">{say.common.a_month}</Term>
+                            </th>
                             {all.map((one) => (
                                 <td key={one.terms.name}>
                                     {cell(one, one.available ? dollars(one.monthly.total) : '')}
                                 </td>
                             ))}
                         </tr>
-                        {rows.map(([name, text]) => (
-                            <tr key={name}>
-                                <th scope="row">{name}</th>
+                        {rows.map(([code, name, text]) => (
+                            <tr key={code}>
+                                <th scope="row">
+                                    <Term of={code}>{name}</Term>
+                                </th>
                                 {all.map((one) => (
                                     <td key={one.terms.name}>{text(one)}</td>
                                 ))}
@@ -277,6 +290,16 @@ const cash_parts = [
     'temporary_buydown',
 ] as const;
 
+/// Those of them that no row above explains.
+const cash_terms: Partial<Record<(typeof cash_parts)[number], TermCode>> = {
+    upfront_fee_in_cash: 'upfront_fee',
+    closing_costs: 'closing_costs',
+    prepaid_interest: 'prepaid_interest',
+    prepaid_bills: 'prepaids',
+    initial_escrow_deposit: 'escrow_account',
+    temporary_buydown: 'temporary_buydown',
+};
+
 /// A row of them: its words, and its amount, which takes off what a lender gives.
 function cash_part({scenario}: Cash, key: (typeof cash_parts)[number]): [string, string] {
     const amount = scenario.cash[key];
@@ -302,7 +325,9 @@ function CashPart({cash}: {cash: Cash}) {
                                 const [words, amount] = cash_part(cash, key);
                                 return (
                                     <tr key={key}>
-                                        <td>{words}</td>
+                                        <td>
+                                            <Term of={cash_terms[key]}>{words}</Term>
+                                        </td>
                                         <td class="amount">{amount}</td>
                                     </tr>
                                 );

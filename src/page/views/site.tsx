@@ -5,6 +5,7 @@ import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Name} from '../parts/name';
+import {Explained} from '../parts/term';
 import {small} from '../parts/marks';
 import {terms_words} from '../parts/terms';
 import {answered, move, tour} from '../store';
@@ -284,7 +285,10 @@ export function SiteView() {
                 <section class="group">
                     <h3>{say.site.lots}</h3>
                     <p class="group-says">
-                        {say.site.lots_say({terms: terms_words(answer.terms)})}
+                        <Explained
+                            text={say.site.lots_say({terms: terms_words(answer.terms)})}
+                            terms={['lot_premium', 'contract_price', 'apr']}
+                        />
                     </p>
                     <div class="rows">
                         {answer.lots.map((lot) => (
@@ -293,7 +297,9 @@ export function SiteView() {
                     </div>
                 </section>
                 <section class="group">
-                    <h3>{say.site.plans}</h3>
+                    <h3>
+                        <Explained text={say.site.plans} terms={['plan', 'elevation']} />
+                    </h3>
                     <p class="group-says">{say.site.plans_say}</p>
                     {answer.plans.map((plan) => (
                         <PlanCard key={plan.id} plan={plan} answer={answer} />

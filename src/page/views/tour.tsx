@@ -1,7 +1,7 @@
 // The tour: one area of the home at a time, what comes with it, what can be touched.
 import {useRef, useState} from 'preact/hooks';
 
-import type {Area, Option, Shown, Tour} from '../answers';
+import type {Area, Option, Shown, TermCode, Tour} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
 import {Cautions} from '../parts/cautions';
@@ -9,6 +9,7 @@ import {OptionCard} from '../parts/option_card';
 import {buyer, tour, walk_to} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
+import {Again, Term} from '../parts/term';
 
 /// What cannot be had here, each with its reason.
 function Barred({options}: {options: Option[]}) {
@@ -78,14 +79,30 @@ function Model({items, model}: {items: Shown[]; model: string}) {
     );
 }
 
-function Group({title, says, options}: {title: string; says: string; options: Option[]}) {
+function Group({
+    title,
+    says,
+    options,
+    explained,
+    met,
+}: {
+    title: string;
+    says: string;
+    options: Option[];
+    explained?: TermCode;
+    met?: Option; ///< the first of the area whose own terms are told
+}) {
     if (options.length === 0) return null;
     return (
         <section class="group">
-            <h3>{title}</h3>
+            <h3>
+                <Term of={explained}>{title}</Term>
+            </h3>
             <p class="group-says">{says}</p>
             {options.map((option) => (
-                <OptionCard key={option.id} option={option} />
+                <Again.Provider key={option.id} value={option !== met}>
+                    <OptionCard option={option} />
+                </Again.Provider>
             ))}
         </section>
     );
@@ -96,6 +113,13 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
         option.forms.some((form) => form.state !== 'unavailable'),
     );
     const of = (...kinds: string[]) => can.filter((option) => kinds.includes(option.kind));
+    const shown = [
+        ...of('package'),
+        ...of('levels', 'upgrade'),
+        ...of('choice'),
+        ...of('allowance'),
+    ];
+    const met = shown.find((option) => option.cutoff);
     return (
         <div class="area">
             {area.included.length > 0 && (
@@ -108,17 +132,32 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                     </ul>
                 </section>
             )}
-            <Group title={say.tour.packages} says={say.tour.packages_say} options={of('package')} />
+            <Group
+                title={say.tour.packages}
+                says={say.tour.packages_say}
+                options={of('package')}
+                explained="package"
+                met={met}
+            />
             <Group
                 title={say.tour.upgrades}
                 says={say.tour.upgrades_say}
                 options={of('levels', 'upgrade')}
+                explained="option"
+                met={met}
             />
-            <Group title={say.tour.choices} says={say.tour.choices_say} options={of('choice')} />
+            <Group
+                title={say.tour.choices}
+                says={say.tour.choices_say}
+                options={of('choice')}
+                met={met}
+            />
             <Group
                 title={say.tour.allowances}
                 says={say.tour.allowances_say}
                 options={of('allowance')}
+                explained="allowance"
+                met={met}
             />
             {area.requests.length > 0 && (
                 <section class="group">

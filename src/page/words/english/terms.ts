@@ -48,4 +48,7 @@ export const terms = {
     back_at_closing: ({amount}: Texts<'amount'>) => `${amount} cash back at closing`,
     /// The same among amounts of cash to close.
     back: ({amount}: Texts<'amount'>) => `${amount} back`,
+
+    /// Of what a term means: the regulation that names it.
+    source: ({source}: Texts<'source'>) => `Source: ${source}`,
 };

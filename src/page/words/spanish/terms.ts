@@ -44,4 +44,6 @@ export const terms = {
     to_close: ({amount}: Texts<'amount'>) => `${amount} para el cierre`,
     back_at_closing: ({amount}: Texts<'amount'>) => `recibe ${amount} en el cierre`,
     back: ({amount}: Texts<'amount'>) => `recibe ${amount}`,
+
+    source: ({source}: Texts<'source'>) => `Fuente: ${source}`,
 };
