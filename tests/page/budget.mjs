@@ -206,7 +206,7 @@ export async function budget_credit_is_the_command_lines({cases, server, context
     }
     const words = await page.textContent(part);
     check('any lender', words.includes('may choose any lender'));
-    check('the condition of the incentive', words.includes('signed within 21 days'));
+    check('the condition of the incentive', words.includes('within 21 days of the contract'));
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
 }
 
@@ -417,7 +417,7 @@ async function a_file_with_the_money_in_it({server, chrome}, costs, hand, buydow
     await view(page, 'Budget');
     await page.getByLabel('In place of the incentives').setChecked(false);
     await type(page, 'The builder gives', '7000');
-    await split(page, 'All to temporary buydown 1-0');
+    await split(page, 'All to 1-0 temporary buydown');
     await put_to_use(page, buydown, 'a buydown in place of what a file has');
     const {credits} = (await kept(page)).inquiry;
     equal('one credit', credits.map((one) => one.uses.join()).join('; '), 'temporary_buydown');

@@ -96,7 +96,7 @@ export async function an_estimate_says_so_beside_every_payment({server, context}
             for (const beside of [
                 'estimate as of november 24, 2026',
                 'rates of november 20, 2026',
-                'not an approval',
+                /not (a loan estimate, )?an approval or an offer to lend/,
                 'apr',
                 'years',
                 /down( payment|, |\s\()/,

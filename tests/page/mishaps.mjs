@@ -194,5 +194,5 @@ export async function a_program_without_recheck({server, context}) {
     });
     const page = await open_page(context, server.url);
     await page.click('.view:has(.view-name:text-is("Check"))');
-    await page.waitForSelector('.main .message:has-text("does not answer")');
+    await page.waitForSelector('.main .message:has-text("cannot answer the question")');
 }
