@@ -10,14 +10,15 @@ import {
     is_zero,
     percent,
     plain,
+    rate_percent,
     term,
     unsigned,
 } from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
-import {change_words, minus} from '../parts/terms';
-import {answered, tour} from '../store';
+import {change_words, points_cell} from '../parts/terms';
+import {answered, loan_name, tour} from '../store';
 import {Name, Words} from '../parts/name';
 
 function Head({answer}: {answer: Quote}) {
@@ -98,16 +99,16 @@ function Home({answer}: {answer: Quote}) {
                         return [
                             title && (
                                 <tr key={`a${i}`} class="area-row">
-                                    <th scope="rowgroup" colSpan={3}>
+                                    <th scope="rowgroup" colSpan={2}>
                                         {title}
                                     </th>
                                 </tr>
                             ),
                             <tr key={i}>
                                 <td>
-                                    <Words of={name_of(line)} />
+                                    <Words of={name_of(line)} />{' '}
+                                    <span class="measure">{measure_of(line)}</span>
                                 </td>
-                                <td class="measure">{measure_of(line)}</td>
                                 <td class="amount">{amount_of(line)}</td>
                             </tr>,
                         ];
@@ -116,7 +117,6 @@ function Home({answer}: {answer: Quote}) {
                 <tfoot>
                     <tr>
                         <th scope="row">{say.common.contract_price}</th>
-                        <td />
                         <td class="amount" data-figure="contract_price">
                             {dollars(answer.contract_price)}
                         </td>
@@ -168,13 +168,13 @@ function Months({answer}: {answer: Quote}) {
     const all = answer.scenarios;
     const cell = (one: Scenario, text: string) => (one.available ? text : '–');
     const rows: [string, (one: Scenario) => string][] = [
-        [say.common.note_rate, (one) => percent(one.terms.rate)],
+        [say.common.note_rate, (one) => rate_percent(one.terms.rate)],
         [
             say.common.apr,
-            (one) => (one.terms.apr ? percent(one.terms.apr) : say.common.apr_not_found),
+            (one) => (one.terms.apr ? rate_percent(one.terms.apr) : say.common.apr_not_found),
         ],
         [say.common.term, (one) => term(one.terms.months)],
-        [say.common.points, (one) => minus(one.terms.points)],
+        [say.common.points, (one) => points_cell(one.terms.points)],
         [
             say.common.down_payment,
             ({terms}) =>
@@ -205,7 +205,7 @@ function Months({answer}: {answer: Quote}) {
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {brief(one.terms.name)}
+                                    {brief(loan_name(one.terms.name))}
                                 </th>
                             ))}
                         </tr>
@@ -245,7 +245,7 @@ function Months({answer}: {answer: Quote}) {
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
                         {say.sheet.month.change({
-                            loan: <Name of={one.terms.name} />,
+                            loan: <Name of={loan_name(one.terms.name)} />,
                             change: change_words(one.terms),
                         })}
                     </p>
@@ -255,7 +255,7 @@ function Months({answer}: {answer: Quote}) {
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
                         {say.sheet.month.refused({
-                            loan: <Name of={one.terms.name} />,
+                            loan: <Name of={loan_name(one.terms.name)} />,
                             why: one.refusals.map((each) => each.words).join('; '),
                         })}
                     </p>
@@ -292,7 +292,9 @@ function CashPart({cash}: {cash: Cash}) {
     const amounts = cash.scenario.cash;
     return (
         <section class="sheet-part together">
-            <h3>{say.sheet.cash.title({loan: <Name of={cash.scenario.terms.name} />})}</h3>
+            <h3>
+                {say.sheet.cash.title({loan: <Name of={loan_name(cash.scenario.terms.name)} />})}
+            </h3>
             <div class="two">
                 <table class="lines">
                     <tbody>
