@@ -54,6 +54,13 @@ export function is_zero(amount: string | null | undefined): boolean {
     return !amount || /^-?0*(\.0*)?$/.test(amount);
 }
 
+/// "6" as "6.000%": rates have three places beside each other.
+export function rate_percent(amount: string | null | undefined): string {
+    if (!amount) return '';
+    const [whole, rest = ''] = amount.split('.');
+    return `${whole}.${rest.padEnd(3, '0')}%`;
+}
+
 /// "6.375" as "6.375%".
 export function percent(amount: string | null | undefined): string {
     return amount ? `${amount}%` : '';
@@ -88,6 +95,12 @@ export function short_date(text: string | null | undefined): string {
 export function month(text: string | null | undefined): string {
     const day = day_of(text ?? '');
     return day ? say.figures.month(day) : (text ?? '');
+}
+
+/// The same in a table: "Aug 2038".
+export function short_month(text: string | null | undefined): string {
+    const day = day_of(text ?? '');
+    return day ? say.figures.short_month(day) : (text ?? '');
 }
 
 /// "30 years" of 360 months.

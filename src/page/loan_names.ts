@@ -1,8 +1,9 @@
-// Names of ways to pay: what one says of its terms follows them, what a person wrote beside stays.
+// Names of loans: what one says of its terms follows them, and is shown in the language in hand; what
+// a person wrote beside stays.
 import type {Program} from './answers';
 import type {Inquiry} from './engine';
 import {is_zero, short} from './figures';
-import {every_language} from './language';
+import {every_language, say} from './language';
 import type {Words} from './words/catalogue';
 import type {Entitlement} from './words/english/codes';
 
@@ -55,4 +56,31 @@ export function name_after(
     for (let i = 2; ; i += 1) {
         if (!taken.includes(`${name} (${i})`)) return `${name} (${i})`;
     }
+}
+
+/// "Conventional" is the same part of a name whichever program of that kind it is.
+function shown_sayings(words: Words, written: Inquiry): string[] {
+    return [...sayings(words, written), ...Object.values(words.codes.programs)];
+}
+
+/// "30 years (2)" as "30 years" and " (2)".
+const numbered = /^(.*?)( \(\d+\))?$/;
+
+/// A name as it is shown: what it says of its terms in another language is said in this one.
+export function shown_name(name: string, written: Inquiry): string {
+    const tell = shown_sayings(say, written);
+    const told = [say, ...every_language].map((words) =>
+        shown_sayings(words, written).map((one) => one.toLowerCase()),
+    );
+    const shown = (words: string) => {
+        const at = told.map((each) => each.indexOf(words.toLowerCase())).find((one) => one >= 0);
+        return at === undefined || told[0].includes(words.toLowerCase()) ? words : tell[at];
+    };
+    return name
+        .split(part)
+        .map((words) => {
+            const [, bare, count = ''] = numbered.exec(words)!;
+            return shown(bare) + count;
+        })
+        .join(part);
 }

@@ -20,6 +20,7 @@ import {
 } from './keeping';
 import type {Kept} from './keeping';
 import {language, say} from './language';
+import {shown_name} from './loan_names';
 import type {Language} from './words/catalogue';
 import {all_gone, mended} from './mending';
 import type {Mending} from './mending';
@@ -126,6 +127,12 @@ function look_at_day(): void {
 
 function scenario_names(inquiry: Inquiry): string[] {
     return (inquiry.scenarios ?? []).map((one: any) => one.name);
+}
+
+/// One of the loans of the buyer in hand, as its name is shown.
+export function loan_name(name: string): string {
+    const written = buyer.value?.inquiry.scenarios?.find((one: any) => one.name === name);
+    return written ? shown_name(name, written) : name;
 }
 
 function add(inquiry: Inquiry, example: boolean): Buyer {
@@ -682,7 +689,7 @@ export function take_in_hand(scenario: string): void {
     const before = named(tour.value?.scenario.terms.name ?? '');
     replace({...one, hand: scenario});
     const what: Change = {
-        what: say.frame.figures_under({loan: brief(scenario)}),
+        what: say.frame.figures_under({loan: brief(loan_name(scenario))}),
         touch: null,
         remarks: [],
     };

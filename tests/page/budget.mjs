@@ -12,9 +12,10 @@ import {
     open_file,
     open_page,
     paints_soon,
+    rate_shown,
     reach,
-    Server,
     serious,
+    Server,
     shots,
     sizes,
     until,
@@ -92,8 +93,8 @@ async function reach_is(page, answer, name) {
             `${name}: month, rate, APR, term and down payment beside ${one.terms.name}`,
             [
                 `${money(one.scenario.monthly.total)} a month`,
-                `${one.terms.rate}% interest rate`,
-                `APR ${one.terms.apr}%`,
+                `${rate_shown(one.terms.rate)} interest rate`,
+                `APR ${rate_shown(one.terms.apr)}`,
                 `${one.terms.months / 12} years`,
                 `${money(one.terms.down_payment)} down`,
             ].every((words) => text.includes(words)),
@@ -161,7 +162,7 @@ export async function budget_income_moves_are_the_command_lines({cases, server, 
         equal(`housing at ${one.by}`, front, `${one.front}%`);
         equal(`with debts at ${one.by}`, back, `${one.back}%`);
         equal(`within at ${one.by}`, within, one.within ? 'within limits' : 'over the limit');
-        equal(`rate at ${one.by}`, up_to, rate ? `${rate}%` : 'no rate');
+        equal(`rate at ${one.by}`, up_to, rate ? rate_shown(rate) : 'no rate');
     }
     await reads(page, 'section[aria-labelledby="afford"]', money(ratios.least_income));
     await type(page, 'Gross monthly income', '');

@@ -11,6 +11,7 @@ import {
     numbers_in,
     open_buyer,
     open_page,
+    rate_shown,
     settled,
     until,
     view,
@@ -53,8 +54,8 @@ async function bar_is(page, cases, name) {
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
-        ['rate', `${tour.scenario.terms.rate}% interest rate`],
-        ['APR', `APR ${tour.scenario.terms.apr}%`],
+        ['rate', `${rate_shown(tour.scenario.terms.rate)} interest rate`],
+        ['APR', `APR ${rate_shown(tour.scenario.terms.apr)}`],
         ['down payment', `(${tour.scenario.terms.down_percent}%)`],
         ['not an offer', 'Not an approval or an offer to lend'],
     ]) {
@@ -257,7 +258,11 @@ export async function a_rate_that_changes_says_how_far({cases, server, context})
     const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
-    check('its ceiling stands beside the month', terms.includes(`up to ${highest}%`), terms);
+    check(
+        'its ceiling stands beside the month',
+        terms.includes(`up to ${rate_shown(highest)}`),
+        terms,
+    );
     const step = worst.find((one) => one.rate === highest);
     check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
     await view(page, 'Schedule');

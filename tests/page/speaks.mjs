@@ -24,6 +24,11 @@ export async function another_language_by_a_touch({server, context}) {
     equal('Spanish then', await lang_of(page), 'es');
     equal('the view names', (await view_names(page))[1], 'Préstamos');
     check('asked anew, in Spanish', asked.length > 0 && asked.every((one) => one === 'es'), asked);
+    equal(
+        'what names of loans say of their terms',
+        await page.locator('.bar option').first().textContent(),
+        'Convencional, 5% inicial, 30 años',
+    );
     equal('the home is the same', JSON.stringify((await kept(page)).inquiry), before);
     equal(
         'what is chosen is told',
@@ -67,6 +72,11 @@ export async function longer_words_have_room({server, chrome}) {
             await until(page, () => !document.querySelector('.main .waiting'));
             await settled(page);
             const found = await page.evaluate(() => ({
+                lines: new Set(
+                    [...document.querySelectorAll('.view')].map(
+                        (one) => one.getBoundingClientRect().top,
+                    ),
+                ).size,
                 wide: document.documentElement.scrollWidth - innerWidth,
                 small: [...document.querySelectorAll('.language, .view, .step')]
                     .filter((one) => one.getClientRects().length > 0)
@@ -80,6 +90,7 @@ export async function longer_words_have_room({server, chrome}) {
             const where = `view ${i + 1} in Spanish at ${width} x ${height}`;
             check(`${where}: nothing runs out of the page`, found.wide <= 0, `${found.wide} px`);
             check(`${where}: big enough to touch`, found.small.length === 0, found.small.join());
+            equal(`${where}: the views stand in one line`, found.lines, 1);
             check(`${where}: no label is cut`, found.cut.length === 0, found.cut.join());
         }
         await context.close();

@@ -202,6 +202,12 @@ export function bare(text) {
         .replace(/\.$/, '');
 }
 
+/// "6" as rates are shown, with three places.
+export function rate_shown(rate) {
+    const [whole, rest = ''] = rate.split('.');
+    return `${whole}.${rest.padEnd(3, '0')}%`;
+}
+
 export async function browser() {
     // The whole browser draws a window and its own pages too: two thirds more time for each test.
     const path = ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium'].find(existsSync);
@@ -398,14 +404,14 @@ const figures_of = (page, where) =>
                 '',
             );
         return [
-            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)? %/g),
+            ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)?%/g),
         ].map((match) => match[0]);
     });
 
 /// Each of them is one of the known.
 export async function all_known(page, where, known, name) {
     const found = await figures_of(page, where);
-    const strange = found.filter((one) => !known.has(bare(one.replace(' %', ''))));
+    const strange = found.filter((one) => !known.has(bare(one.replace('%', ''))));
     check(
         `${name}: ${found.length} figures are the engine's`,
         found.length > 0 && strange.length === 0,

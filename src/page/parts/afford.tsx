@@ -2,10 +2,10 @@
 import type {Afford as Answer, AffordScenario, Site} from '../answers';
 import {cautions_beside} from '../answers';
 import type {Options} from '../engine';
-import {brief, dollars, percent, unless_zero} from '../figures';
+import {brief, dollars, rate_percent, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
-import {answered, buyer, move, set_ask, tour} from '../store';
+import {answered, buyer, loan_name, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {IncomeMoves} from './income_moves';
@@ -14,7 +14,7 @@ import {small, strong} from './marks';
 import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
-import {estimate_words, minus, terms_words} from './terms';
+import {estimate_words, points_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
 
@@ -56,7 +56,7 @@ function step_words(step: NonNullable<AffordScenario['step']>): string {
         income: unless_zero(step.more_income),
         after_tax: unless_zero(step.more_after_tax),
         less_debts: step.debts_suffice ? dollars(step.less_debts) : null,
-        lower_rate: lower && {rate: percent(lower.rate), points: minus(lower.points)},
+        lower_rate: lower && {rate: rate_percent(lower.rate), points: points_words(lower.points)},
     });
 }
 
@@ -165,7 +165,7 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
         <div class="two looked">
             <section class="allowed">
                 <h4>
-                    <Name of={one.terms.name} />
+                    <Name of={loan_name(one.terms.name)} />
                 </h4>
                 {one.price && one.scenario ? (
                     <>

@@ -1,6 +1,7 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
 import {brief, closing_name, dollars, signed, unsigned} from '../figures';
 import {say} from '../language';
+import {shown_name} from '../loan_names';
 import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
 import {marked} from './marks';
 import {Explained, Term} from './term';
@@ -108,7 +109,7 @@ export function Bar() {
                     >
                         {(one.inquiry.scenarios ?? []).map((each: any) => (
                             <option key={each.name} value={each.name}>
-                                {brief(each.name)}
+                                {brief(shown_name(each.name, each))}
                             </option>
                         ))}
                     </select>

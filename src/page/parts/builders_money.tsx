@@ -10,13 +10,14 @@ import {
     dollars,
     is_zero,
     percent,
+    rate_percent,
     term,
     unless_zero,
 } from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
 import {without_money} from '../money';
-import {answered, buyer, set_ask, tour} from '../store';
+import {answered, buyer, loan_name, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
@@ -169,8 +170,8 @@ function MixRow({
                     name
                 )}
             </th>
-            <td>{percent(mix.rate)}</td>
-            <td>{mix.apr ? percent(mix.apr) : '–'}</td>
+            <td>{rate_percent(mix.rate)}</td>
+            <td>{mix.apr ? rate_percent(mix.apr) : '–'}</td>
             <td>{dollars(mix.monthly_now)}</td>
             <td>{dollars(mix.monthly_after_three_years)}</td>
             <td>{closing_amount(mix.cash_to_close)}</td>
@@ -279,7 +280,7 @@ function Found({
         <>
             <p class="home-line">
                 {say.money.without_it({
-                    loan: <Name of={one.terms.name} />,
+                    loan: <Name of={loan_name(one.terms.name)} />,
                     month: dollars(one.without.monthly_now),
                     closing: closing_words(one.without.cash_to_close),
                     terms: terms_words(one.terms),

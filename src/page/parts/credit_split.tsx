@@ -4,12 +4,12 @@ import {useEffect, useState} from 'preact/hooks';
 import type {Cash, Mix} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry} from '../engine';
-import {closing_name, dollars, is_zero, percent, size, unsigned} from '../figures';
+import {closing_name, dollars, is_zero, rate_percent, size, unsigned} from '../figures';
 import {without_means} from '../inquiry';
 import {language, say} from '../language';
 import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
-import {minus} from './terms';
+import {points_words} from './terms';
 
 function fee_name({paid_in_cash}: Mix): string {
     const {fee_financed, fee_in_cash} = say.money.shares;
@@ -21,7 +21,7 @@ function fee_name({paid_in_cash}: Mix): string {
 /// What the money goes to, with the member of the price or the pay that says how much.
 function shares_of(mix: Mix): [string, string, string][] {
     const words = say.money.shares;
-    const points = words.points({rate: percent(mix.rate), points: minus(mix.points)});
+    const points = words.points({rate: rate_percent(mix.rate), points: points_words(mix.points)});
     const shares: [string, string, string][] = [
         ['off_price', words.off_price, mix.off_price],
         ['points', points, mix.pays.points],
@@ -169,8 +169,8 @@ export function Split({
         [say.money.split.month_after_three_years, dollars(mix.monthly_after_three_years)],
         [closing_name(mix.cash_to_close), unsigned(mix.cash_to_close)],
         [say.money.split.all_cash, dollars(mix.cash_needed)],
-        [say.common.note_rate, percent(mix.rate)],
-        [say.common.apr, mix.apr ? percent(mix.apr) : say.common.apr_not_found],
+        [say.common.note_rate, rate_percent(mix.rate)],
+        [say.common.apr, mix.apr ? rate_percent(mix.apr) : say.common.apr_not_found],
         [say.money.table.cost_over({years}), dollars(mix.cost_over_asked_years)],
     ];
     return (

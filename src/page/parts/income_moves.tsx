@@ -2,15 +2,14 @@
 import {useState} from 'preact/hooks';
 
 import type {Shift, ShiftIncome} from '../answers';
-import {dollars, percent} from '../figures';
+import {dollars, percent, rate_percent} from '../figures';
 import {say} from '../language';
 import {buyer} from '../store';
 import {use_answer} from './asked';
-import {minus} from './terms';
 
 function moved_by(by: string): string {
     if (by === '0') return say.afford.moves.as_it_stands;
-    return by.startsWith('-') ? `${minus(by)}%` : `+${by}%`;
+    return by.startsWith('-') ? `−${by.slice(1)}%` : `+${by}%`;
 }
 
 function IncomeRow({one}: {one: ShiftIncome}) {
@@ -25,7 +24,7 @@ function IncomeRow({one}: {one: ShiftIncome}) {
             <td>{one.within ? say.afford.moves.within : say.afford.moves.over}</td>
             <td>
                 {one.highest_rate.to_a_thousandth
-                    ? percent(one.highest_rate.to_a_thousandth)
+                    ? rate_percent(one.highest_rate.to_a_thousandth)
                     : say.afford.moves.no_rate}
             </td>
         </tr>

@@ -7,7 +7,7 @@ import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
-import {answered, tour} from '../store';
+import {answered, loan_name, tour} from '../store';
 import {use_answer} from './asked';
 import {LaterCosts} from './later_costs';
 import {Select} from './loan_fields';
@@ -182,7 +182,7 @@ function Found({
             </ul>
             <p class="home-line">
                 {say.later.without_it({
-                    loan: <Name of={one.terms.name} />,
+                    loan: <Name of={loan_name(one.terms.name)} />,
                     month: dollars(one.monthly_without),
                     terms: terms_words(one.terms),
                     estimate: estimate_words(tour.value!.heading),

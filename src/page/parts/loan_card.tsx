@@ -4,6 +4,7 @@ import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
+import {shown_name} from '../loan_names';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {
     DownPayment,
@@ -26,7 +27,7 @@ function remove(index: number): void {
     const one = buyer.value!;
     const next = copy(one.inquiry);
     const [gone] = next.scenarios.splice(index, 1);
-    const what = say.loan.taken_away({loan: brief(gone.name)});
+    const what = say.loan.taken_away({loan: brief(shown_name(gone.name, gone))});
     void act(next, {what, touch: null, remarks: []}, true);
 }
 
@@ -91,6 +92,7 @@ function Answer({scenario}: {scenario: Scenario}) {
                     {say.loan.first_months({
                         months: first.months,
                         amount: dollars(first.monthly.total),
+                        bought_down: scenario.temporary_buydown !== null,
                     })}
                 </p>
             )}
@@ -132,7 +134,10 @@ export function Card({
     const months = months_of(written);
     const hand = tour.value?.scenario.terms.name === written.name;
     return (
-        <article class={`loan ${hand ? 'in-hand' : ''}`} aria-label={brief(written.name)}>
+        <article
+            class={`loan ${hand ? 'in-hand' : ''}`}
+            aria-label={brief(shown_name(written.name, written))}
+        >
             <label class="loan-head">
                 <input
                     type="radio"
@@ -141,7 +146,7 @@ export function Card({
                     onChange={() => take_in_hand(written.name)}
                 />
                 <span class="loan-name">
-                    <Name of={written.name} />
+                    <Name of={shown_name(written.name, written)} />
                 </span>
             </label>
             {scenario && <Month scenario={scenario} widest={widest} />}

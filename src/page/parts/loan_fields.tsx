@@ -3,13 +3,13 @@ import type {Program, TermCode} from '../answers';
 import type {Problem} from '../engine';
 import {copy} from '../inquiry';
 import {say} from '../language';
-import {name_after} from '../loan_names';
+import {name_after, shown_name} from '../loan_names';
 import {buyer, change_terms, tour} from '../store';
 import {plain_number} from '../typed';
-import {minus} from './terms';
+import {points_words} from './terms';
 import {Term} from './term';
 import {Typed} from './typed_field';
-import {brief} from '../figures';
+import {brief, rate_percent} from '../figures';
 
 export type Written = Record<string, any>;
 
@@ -32,7 +32,7 @@ export function edit(
         scenario.name = name_after(before, scenario, taken, programs);
     }
     next.scenarios[index] = scenario;
-    const change = say.loan.change({loan: brief(scenario.name), what});
+    const change = say.loan.change({loan: brief(shown_name(scenario.name, scenario)), what});
     change_terms(next, index, {what: change, touch: null, remarks: []});
 }
 
@@ -139,12 +139,12 @@ export function RateField({
     }
     for (const rung of ladder?.rungs ?? []) {
         choices.set(`note:${rung.rate}`, [
-            words.listed({rate: rung.rate, points: minus(rung.points)}),
+            words.listed({rate: rate_percent(rung.rate), points: points_words(rung.points)}),
             {note: rung.rate},
         ]);
     }
     if (now.startsWith('note') && !choices.has(now))
-        choices.set(now, [words.noted({rate: `${rate.note}`}), rate]);
+        choices.set(now, [words.noted({rate: rate_percent(`${rate.note}`)}), rate]);
     choices.set('quoted', [words.quoted, {quoted: ladder?.rungs[0]?.rate ?? '6', points: '0'}]);
     return (
         <fieldset class="field">
@@ -285,7 +285,7 @@ export function More({
                 <Typed
                     label={say.loan.name}
                     mode="text"
-                    value={written.name}
+                    value={shown_name(written.name, written)}
                     change={(value) => {
                         if (value) rename(index, value);
                     }}

@@ -2,8 +2,9 @@
 import {useState} from 'preact/hooks';
 
 import type {Compare, Stretch} from '../answers';
-import {brief, dollars, percent} from '../figures';
+import {brief, dollars, rate_percent} from '../figures';
 import {say} from '../language';
+import {loan_name} from '../store';
 import {marked} from './marks';
 import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
@@ -56,7 +57,7 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
                             <th scope="col">{say.loans.years.end_of_year}</th>
                             {drawn.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    <Name of={one.terms.name} />
+                                    <Name of={loan_name(one.terms.name)} />
                                 </th>
                             ))}
                         </tr>
@@ -106,8 +107,8 @@ export function Crossings({answer}: {answer: Compare}) {
                     <li key={`${first}|${second}`}>
                         <span>
                             {say.loans.crossings.against({
-                                first: brief(first),
-                                second: brief(second),
+                                first: brief(loan_name(first)),
+                                second: brief(loan_name(second)),
                                 faint: marked('faint'),
                             })}
                         </span>
@@ -121,7 +122,11 @@ export function Crossings({answer}: {answer: Compare}) {
                                               loan: (
                                                   <strong>
                                                       {brief(
-                                                          one.cheaper === 'first' ? first : second,
+                                                          loan_name(
+                                                              one.cheaper === 'first'
+                                                                  ? first
+                                                                  : second,
+                                                          ),
                                                       )}
                                                   </strong>
                                               ),
@@ -146,9 +151,9 @@ export function Points({answer}: {answer: Compare}) {
                     <li key={i}>
                         <span>
                             {say.loans.points.pay_back({
-                                loan: one.scenario,
-                                rate: percent(one.rate),
-                                rate_without: percent(one.rate_without),
+                                loan: loan_name(one.scenario),
+                                rate: rate_percent(one.rate),
+                                rate_without: rate_percent(one.rate_without),
                                 cash: dollars(one.extra_cash),
                                 saved: dollars(one.saved_monthly),
                                 when: one.words,

@@ -57,6 +57,11 @@ function words_beside(how: Touch | null): string {
     return words.join('; ');
 }
 
+/// Without what stands in parentheses at its end: the bar says all of it after a touch.
+function in_short(jump: string): string {
+    return jump.replace(/ \([^()]*\)$/, '');
+}
+
 /// Beside a row that can be touched stands what the touch changes, against what is chosen now.
 function price_of(option: Option, form: Form, single: boolean): string {
     if (form.state === 'in_package') return say.common.in_a_package;
@@ -80,7 +85,9 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
     const held = form.state === 'in_package';
     const fixed = held || form.touch === null;
     const name = form.name || option.name;
-    const beside = words_beside(form.touch);
+    /// What a touch changes: one on the choice that is made changes nothing.
+    const told = single || !on ? form.touch : null;
+    const beside = words_beside(told);
     const tap = () => {
         if (form.touch) touch(option, form, form.touch);
     };
@@ -113,18 +120,19 @@ function Row({option, form, single}: {option: Option; form: Form; single: boolea
                         </span>
                     )}
                     {beside && <span class="row-note bites">{beside}</span>}
-                    {form.touch?.jumps.map((jump) => (
-                        <span key={jump} class="row-note jump" title={jump}>
-                            {jump}
-                        </span>
-                    ))}
                 </span>
                 <span class="row-money">
                     <span class="row-price">{price_of(option, form, single)}</span>
-                    {form.touch && option.kind !== 'choice' && (single || !on) && (
-                        <Effect how={form.touch} taken={form.state === 'chosen'} />
+                    {told && option.kind !== 'choice' && (
+                        <Effect how={told} taken={form.state === 'chosen'} />
                     )}
                 </span>
+                {told?.jumps.map((jump) => (
+                    <span key={jump} class="row-note jump">
+                        {form.state === 'chosen' && `${say.options.taking_it_out} `}
+                        {in_short(jump)}
+                    </span>
+                ))}
             </label>
         </div>
     );
@@ -273,7 +281,14 @@ function Without({option}: {option: Option}) {
                 <span class="row-name">
                     <span class="row-title">{say.options.without}</span>
                 </span>
-                <span class="row-money">{out && <Effect how={out} taken={false} />}</span>
+                <span class="row-money">
+                    {out && (
+                        <>
+                            <span class="row-price">{signed(out.price, short)}</span>
+                            <Effect how={out} taken={false} />
+                        </>
+                    )}
+                </span>
             </label>
         </div>
     );

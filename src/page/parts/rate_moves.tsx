@@ -1,10 +1,10 @@
 // What moves if the rate moves before the closing, and what a longer lock costs.
 import type {Shift, ShiftLock, ShiftRate} from '../answers';
-import {closing_amount, date, dollars, percent, plain, signed} from '../figures';
+import {closing_amount, date, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
-import {answered, tour} from '../store';
+import {answered, loan_name, tour} from '../store';
 import {use_answer} from './asked';
-import {estimate_words, terms_words} from './terms';
+import {estimate_words, points_cell, terms_words} from './terms';
 import {Name} from './name';
 
 function RateRow({one}: {one: ShiftRate}) {
@@ -14,10 +14,10 @@ function RateRow({one}: {one: ShiftRate}) {
         <tr class={one.steps === 0 ? 'today' : ''}>
             <th scope="row">
                 {one.steps === 0
-                    ? say.loans.rates.today({rate: percent(one.rate)})
-                    : percent(one.rate)}
+                    ? say.loans.rates.today({rate: rate_percent(one.rate)})
+                    : rate_percent(one.rate)}
             </th>
-            <td>{one.apr ? percent(one.apr) : '-'}</td>
+            <td>{one.apr ? rate_percent(one.apr) : '–'}</td>
             <td>{had ? dollars(cell.monthly) : say.common.not_to_be_had}</td>
             <td>{had ? closing_amount(cell.cash_to_close) : ''}</td>
         </tr>
@@ -33,7 +33,7 @@ function LockRow({one}: {one: ShiftLock}) {
                     {say.loans.rates.ends({on: date(one.ends), too_soon: !one.covers_closing})}
                 </span>
             </th>
-            <td>{one.points === null ? say.loans.rates.not_offered : plain(one.points)}</td>
+            <td>{one.points === null ? say.loans.rates.not_offered : points_cell(one.points)}</td>
             <td>{one.extra_cash === null ? '' : signed(one.extra_cash)}</td>
         </tr>
     );
@@ -48,7 +48,7 @@ export function RateMoves({scenario}: {scenario: string}) {
             <h3>{say.loans.rates.title}</h3>
             <p class="home-line">
                 {say.loans.rates.says({
-                    loan: <Name of={one.terms.name} />,
+                    loan: <Name of={loan_name(one.terms.name)} />,
                     terms: terms_words(one.terms),
                     estimate: estimate_words(tour.value!.heading),
                 })}
@@ -64,8 +64,8 @@ export function RateMoves({scenario}: {scenario: string}) {
                         </tr>
                     </thead>
                     <tbody>
-                        {one.rates.map((rate) => (
-                            <RateRow key={rate.steps} one={rate} />
+                        {one.rates.map((each) => (
+                            <RateRow key={each.steps} one={each} />
                         ))}
                     </tbody>
                 </table>

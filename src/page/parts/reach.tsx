@@ -2,7 +2,7 @@
 import type {Afford, AffordScenario} from '../answers';
 import {dollars, size} from '../figures';
 import {say} from '../language';
-import {take_in_hand} from '../store';
+import {loan_name, take_in_hand} from '../store';
 import {holds_no_ratio, limits_words} from './limits';
 import {small} from './marks';
 import {estimate_words, terms_words} from './terms';
@@ -60,7 +60,7 @@ function Row({
             />
             <span class="overview-name">
                 <span class="row-title">
-                    <Name of={one.terms.name} />
+                    <Name of={loan_name(one.terms.name)} />
                 </span>
                 {one.price ? (
                     <span class="terms">{terms_words(one.terms)}</span>

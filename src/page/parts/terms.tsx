@@ -1,33 +1,45 @@
 // The terms that stand beside every payment: rate, APR, term, down payment, what may change.
 import type {Heading, Terms} from '../answers';
-import {date, dollars, percent, term, unless_zero} from '../figures';
+import {date, dollars, percent, rate_percent, term, unless_zero} from '../figures';
 import {say} from '../language';
 
-/// "−0.125": a credit.
-export function minus(number: string): string {
-    return number.replace('-', '−');
+/// Less than none are a credit, which is said and has no minus.
+function credit_in(points: string): string | null {
+    return points.startsWith('-') ? points.slice(1) : null;
+}
+
+/// "0.5 points"; "lender credit of 0.125 points".
+export function points_words(points: string): string {
+    const credit = credit_in(points);
+    return credit ? say.terms.points_credit({points: credit}) : say.terms.points({points});
+}
+
+/// The same in a row or a column of points.
+export function points_cell(points: string): string {
+    const credit = credit_in(points);
+    return credit ? say.terms.points_back({points: credit}) : points;
 }
 
 /// What a rate that changes may come to; empty where it is fixed.
 export function change_words(terms: Terms): string {
-    const rate = terms.adjustable;
-    if (!rate) return '';
+    const how = terms.adjustable;
+    if (!how) return '';
     const worst =
-        rate.worst_case.find((step) => step.rate === rate.highest_rate) ??
-        rate.worst_case[rate.worst_case.length - 1];
+        how.worst_case.find((step) => step.rate === how.highest_rate) ??
+        how.worst_case[how.worst_case.length - 1];
     return say.terms.change({
-        holds: term(rate.initial_months),
-        every_months: rate.reset_months,
-        highest: percent(rate.highest_rate),
+        holds: term(how.initial_months),
+        every_months: how.reset_months,
+        highest: rate_percent(how.highest_rate),
         worst: worst ? {payment: dollars(worst.payment), from: worst.from_payment} : null,
     });
 }
 
 export function terms_words(terms: Terms): string {
     return say.terms.line({
-        rate: percent(terms.rate),
-        points: minus(terms.points),
-        apr: terms.apr && percent(terms.apr),
+        rate: rate_percent(terms.rate),
+        points: points_words(terms.points),
+        apr: terms.apr && rate_percent(terms.apr),
         term: term(terms.months),
         down: dollars(terms.down_payment),
         down_percent: percent(terms.down_percent),

@@ -6,7 +6,7 @@ import {seen_of} from '../keeping';
 import type {Seen} from '../keeping';
 import {say} from '../language';
 import type {Loss, Mending} from '../mending';
-import {buyer, go_on, known, tour, undo} from '../store';
+import {buyer, go_on, known, loan_name, tour, undo} from '../store';
 import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 
@@ -56,7 +56,11 @@ function figures_words({heading, scenario}: Tour, since?: string): string {
         return say.way_on.figures_refused({why, ...both});
     }
     const {terms} = scenario;
-    return say.way_on.figures_of({loan: brief(terms.name), terms: terms_words(terms), ...both});
+    return say.way_on.figures_of({
+        loan: brief(loan_name(terms.name)),
+        terms: terms_words(terms),
+        ...both,
+    });
 }
 
 /// The totals of before, as they were last on the screen, beside those without what has gone.

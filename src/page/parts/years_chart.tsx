@@ -2,6 +2,7 @@
 import type {Compare} from '../answers';
 import {term} from '../figures';
 import {every_language, say} from '../language';
+import {loan_name} from '../store';
 import {LinesChart} from './lines_chart';
 
 export type Curve = 'balance' | 'spent_and_owed' | 'paid';
@@ -22,7 +23,7 @@ export function YearsChart({
             ? name
             : say.loan_names.with_term({name, term: term(months)});
     const lines = scenarios.map((one, index) => ({
-        name: with_term(one.terms.name, one.terms.months),
+        name: with_term(loan_name(one.terms.name), one.terms.months),
         points: ((one.available && one.curve) || []).map((point): [number, string] => [
             point.year,
             point[curve],

@@ -9,7 +9,7 @@ import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
-import {answered, known, lost, notice, tour} from '../store';
+import {answered, known, loan_name, lost, notice, tour} from '../store';
 import {Name} from '../parts/name';
 import {Term} from '../parts/term';
 
@@ -186,7 +186,7 @@ export function CheckView() {
             <h2>{say.check.title}</h2>
             <p class="home-line">
                 {say.check.says({
-                    loan: <Name of={terms.name} />,
+                    loan: <Name of={loan_name(terms.name)} />,
                     terms: terms_words(terms),
                     estimate: estimate_words(heading),
                 })}

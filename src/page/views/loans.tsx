@@ -5,6 +5,7 @@ import type {Inquiry} from '../engine';
 import {closing_words, dollars, size} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
+import {shown_name} from '../loan_names';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Incentives} from '../parts/incentives';
@@ -15,7 +16,7 @@ import {small} from '../parts/marks';
 import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
 import {estimate_words, terms_words} from '../parts/terms';
-import {act, answered, buyer, take_in_hand, tour} from '../store';
+import {act, answered, buyer, loan_name, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
 
@@ -29,7 +30,11 @@ function add(): void {
     let name = fresh;
     for (let i = 2; names.has(name); ++i) name = say.common.numbered({name: fresh, number: i});
     next.scenarios.push({...copy(base), name});
-    void act(next, {what: say.loan.added({loan: name}), touch: null, remarks: []}, true);
+    void act(
+        next,
+        {what: say.loan.added({loan: shown_name(name, base)}), touch: null, remarks: []},
+        true,
+    );
 }
 
 /// All of them on one scale: what a month is made of, and what it takes to start.
@@ -49,7 +54,7 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                     />
                     <span class="overview-name">
                         <span class="row-title">
-                            <Name of={one.terms.name} />
+                            <Name of={loan_name(one.terms.name)} />
                         </span>
                         {one.available ? (
                             <span class="terms">{terms_words(one.terms)}</span>

@@ -2,8 +2,9 @@
 import {useState} from 'preact/hooks';
 
 import type {MonthRow, Row, Schedule} from '../answers';
-import {brief, date, dollars, is_zero, month, size, unless_zero} from '../figures';
+import {brief, date, dollars, is_zero, month, short_month, size, unless_zero} from '../figures';
 import {say} from '../language';
+import {shown_name} from '../loan_names';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
@@ -18,7 +19,7 @@ function Months({rows}: {rows: MonthRow[]}) {
         <>
             {rows.map((row) => (
                 <tr key={row.month} class="month-row">
-                    <th scope="row">{month(row.due)}</th>
+                    <th scope="row">{short_month(row.due)}</th>
                     <td class="roomy-cell">{dollars(row.payment)}</td>
                     <td>{dollars(row.interest)}</td>
                     <td>{dollars(row.principal)}</td>
@@ -208,7 +209,7 @@ export function ScheduleView() {
                     >
                         {(answered.value?.scenarios ?? []).map((one: any) => (
                             <option key={one.name} value={one.name}>
-                                {brief(one.name)}
+                                {brief(shown_name(one.name, one))}
                             </option>
                         ))}
                     </select>

@@ -10,14 +10,15 @@ import {
     is_zero,
     percent,
     plain,
+    rate_percent,
     term,
     unsigned,
 } from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
-import {change_words, minus} from '../parts/terms';
-import {answered, tour} from '../store';
+import {change_words, points_cell} from '../parts/terms';
+import {answered, loan_name, tour} from '../store';
 import {Name, Words} from '../parts/name';
 import {Term} from '../parts/term';
 
@@ -99,16 +100,16 @@ function Home({answer}: {answer: Quote}) {
                         return [
                             title && (
                                 <tr key={`a${i}`} class="area-row">
-                                    <th scope="rowgroup" colSpan={3}>
+                                    <th scope="rowgroup" colSpan={2}>
                                         {title}
                                     </th>
                                 </tr>
                             ),
                             <tr key={i}>
                                 <td>
-                                    <Words of={name_of(line)} />
+                                    <Words of={name_of(line)} />{' '}
+                                    <span class="measure">{measure_of(line)}</span>
                                 </td>
-                                <td class="measure">{measure_of(line)}</td>
                                 <td class="amount">{amount_of(line)}</td>
                             </tr>,
                         ];
@@ -119,7 +120,6 @@ function Home({answer}: {answer: Quote}) {
                         <th scope="row">
                             <Term of="contract_price">{say.common.contract_price}</Term>
                         </th>
-                        <td />
                         <td class="amount" data-figure="contract_price">
                             {dollars(answer.contract_price)}
                         </td>
@@ -171,14 +171,14 @@ function Months({answer}: {answer: Quote}) {
     const all = answer.scenarios;
     const cell = (one: Scenario, text: string) => (one.available ? text : '–');
     const rows: [TermCode, string, (one: Scenario) => string][] = [
-        ['interest_rate', say.common.note_rate, (one) => percent(one.terms.rate)],
+        ['interest_rate', say.common.note_rate, (one) => rate_percent(one.terms.rate)],
         [
             'apr',
             say.common.apr,
-            (one) => (one.terms.apr ? percent(one.terms.apr) : say.common.apr_not_found),
+            (one) => (one.terms.apr ? rate_percent(one.terms.apr) : say.common.apr_not_found),
         ],
         ['loan_term', say.common.term, (one) => term(one.terms.months)],
-        ['points', say.common.points, (one) => minus(one.terms.points)],
+        ['points', say.common.points, (one) => points_cell(one.terms.points)],
         [
             'down_payment',
             say.common.down_payment,
@@ -212,7 +212,7 @@ function Months({answer}: {answer: Quote}) {
                             </th>
                             {all.map((one) => (
                                 <th scope="col" key={one.terms.name}>
-                                    {brief(one.terms.name)}
+                                    {brief(loan_name(one.terms.name))}
                                 </th>
                             ))}
                         </tr>
@@ -258,7 +258,7 @@ function Months({answer}: {answer: Quote}) {
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
                         {say.sheet.month.change({
-                            loan: <Name of={one.terms.name} />,
+                            loan: <Name of={loan_name(one.terms.name)} />,
                             change: change_words(one.terms),
                         })}
                     </p>
@@ -268,7 +268,7 @@ function Months({answer}: {answer: Quote}) {
                 .map((one) => (
                     <p key={one.terms.name} class="facts">
                         {say.sheet.month.refused({
-                            loan: <Name of={one.terms.name} />,
+                            loan: <Name of={loan_name(one.terms.name)} />,
                             why: one.refusals.map((each) => each.words).join('; '),
                         })}
                     </p>
@@ -315,7 +315,9 @@ function CashPart({cash}: {cash: Cash}) {
     const amounts = cash.scenario.cash;
     return (
         <section class="sheet-part together">
-            <h3>{say.sheet.cash.title({loan: <Name of={cash.scenario.terms.name} />})}</h3>
+            <h3>
+                {say.sheet.cash.title({loan: <Name of={loan_name(cash.scenario.terms.name)} />})}
+            </h3>
             <div class="two">
                 <table class="lines">
                     <tbody>

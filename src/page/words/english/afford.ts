@@ -63,7 +63,7 @@ function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): s
     if (after_tax) parts.push(`${after_tax} more a month after taxes${or_debts}`);
     if (parts.length === 0) return `A home at ${price} needs nothing more.`;
     const instead = lower_rate
-        ? ` An interest rate of ${lower_rate.rate} at ${lower_rate.points} points would be enough instead.`
+        ? ` An interest rate of ${lower_rate.rate} with ${lower_rate.points} would be enough instead.`
         : '';
     return `A home at ${price} needs ${parts.join(', and ')}.${instead}`;
 }

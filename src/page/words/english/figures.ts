@@ -31,6 +31,9 @@ export const figures = {
     date: ({day, month, year}: Day) => `${months[month - 1]} ${day}, ${year}`,
     /// "Nov 24, 2026", where room is short.
     short_date: ({day, month, year}: Day) => `${months[month - 1].slice(0, 3)} ${day}, ${year}`,
+    /// "Nov 2026", in a table.
+    short_month: ({month, year}: {month: number; year: number}) =>
+        `${months[month - 1].slice(0, 3)} ${year}`,
     month: ({month, year}: {month: number; year: number}) => `${months[month - 1]} ${year}`,
     /// "30 years" of 360 months.
     term: (count: number) =>

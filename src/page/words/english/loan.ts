@@ -15,8 +15,8 @@ const rates = {
     lowest: 'lowest without points',
     up_to_points: ({points}: Texts<'points'>) =>
         points === '1' ? 'lowest with up to 1 point' : `lowest with up to ${points} points`,
-    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate}% at ${points} points`,
-    noted: ({rate}: Texts<'rate'>) => `${rate}%`,
+    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate} with ${points}`,
+    noted: ({rate}: Texts<'rate'>) => rate,
     quoted: 'quoted by a lender…',
     rate_quoted: 'Quoted rate',
     points_quoted: 'Quoted points',
@@ -83,9 +83,16 @@ export const loan = {
     owed_after_five_years: 'Owed after five years',
     paid_over_loan: 'Paid over the whole loan',
     paid_off_with: 'Paid off with payment',
-    first_months: ({months, amount}: {months: number; amount: string}) =>
-        `First ${months} months: ${amount} a month. Taxes are lower until the finished home is ` +
-        'assessed, or a buydown pays part of the payment.',
+    first_months: ({
+        months,
+        amount,
+        bought_down,
+    }: Texts<'amount'> & {months: number; bought_down: boolean}) =>
+        `First ${months} months: ${amount} a month. ` +
+        (bought_down
+            ? 'The buydown pays part of the payment, and taxes may be lower until the finished ' +
+              'home is assessed.'
+            : 'Taxes are lower until the finished home is assessed.'),
     take_away: 'Remove this loan',
 
     program: 'Program',

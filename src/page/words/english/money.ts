@@ -16,7 +16,7 @@ const credit_names: Record<CreditUse, string> = {
 /// What a split of the money goes to.
 const shares = {
     off_price: 'off the price',
-    points: ({rate, points}: Texts<'rate' | 'points'>) => `points: ${rate} at ${points} points`,
+    points: ({rate, points}: Texts<'rate' | 'points'>) => `points: ${rate} with ${points}`,
     buydown: ({buydown}: Texts<'buydown'>) => `${buydown} temporary buydown`,
     closing_costs: 'closing costs',
     /// The cents of a financed fee are in cash too.

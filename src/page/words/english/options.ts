@@ -47,7 +47,7 @@ export const options = {
     counted: ({count, unit}: Texts<'count'> & {unit: string | null}) =>
         unit ? `${count} ${unit}` : `${count} in all`,
     agreed: 'already in the contract',
-    choose_before: ({stage}: Texts<'stage'>) => `decide by: ${stage.toLowerCase()}`,
+    choose_before: ({stage}: Texts<'stage'>) => `decide by this stage: ${stage.toLowerCase()}`,
     work: ({trades}: Texts<'trades'>) => `${trades} work: needs a permit and a licensed trade`,
     brings: ({parts}: Texts<'parts'>) => `Comes with: ${parts}`,
     later: ({estimate, note}: Texts<'estimate' | 'note'>) =>

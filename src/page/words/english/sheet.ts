@@ -31,7 +31,8 @@ const home = {
         | 'prepared_by'
         | 'originator'
     > & {samples: boolean}) =>
-        `Estimate as of ${as_of}. Price book ${version}, good through ${expires}. Contract date: ` +
+        `Estimate as of ${as_of}. Not an approval or an offer to lend. Price book ${version}, ` +
+        `good through ${expires}. Contract date: ` +
         `${contract}. Closing date: ${closing}. Rates of ${rates} from ${lender}` +
         `${samples ? ' (sample figures)' : ''}. Prepared by ${prepared_by}. Licensed loan ` +
         `originator: ${originator}.`,

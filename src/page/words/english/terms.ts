@@ -2,6 +2,11 @@
 import type {Texts} from '../phrase';
 
 export const terms = {
+    points: ({points}: Texts<'points'>) => `${points} ${points === '1' ? 'point' : 'points'}`,
+    points_credit: ({points}: Texts<'points'>) =>
+        `lender credit of ${points} ${points === '1' ? 'point' : 'points'}`,
+    points_back: ({points}: Texts<'points'>) => `${points} credit`, ///< among numbers of points
+
     /// What a rate that changes may come to.
     change: ({
         holds,
@@ -31,7 +36,7 @@ export const terms = {
         extra: string | null;
         change: string | null;
     }) =>
-        `${rate} interest rate, ${points} points, ${apr ? `APR ${apr}` : 'APR not found'}, ` +
+        `${rate} interest rate, ${points}, ${apr ? `APR ${apr}` : 'APR not found'}, ` +
         `${term}, ${down} down (${down_percent})` +
         (extra ? `, ${extra} extra principal a month by choice` : '') +
         (change ? `; ${change}` : ''),

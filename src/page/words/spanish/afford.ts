@@ -60,7 +60,7 @@ function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): s
     if (after_tax) parts.push(`${after_tax} más al mes después de impuestos${or_debts}`);
     if (parts.length === 0) return `Una vivienda de ${price} no requiere nada más.`;
     const instead = lower_rate
-        ? ` En lugar de todo eso, bastaría una tasa de interés de ${lower_rate.rate} con ${lower_rate.points} puntos.`
+        ? ` En lugar de todo eso, bastaría una tasa de interés de ${lower_rate.rate} con ${lower_rate.points}.`
         : '';
     return `Una vivienda de ${price} requiere ${parts.join(', y ')}.${instead}`;
 }

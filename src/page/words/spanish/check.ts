@@ -5,7 +5,7 @@ import type {Parts, Texts} from '../phrase';
 export const check = {
     title: 'De dónde viene cada cifra',
     says: ({loan, terms, estimate}: Parts<'loan' | 'terms' | 'estimate'>) =>
-        rich`Para el prestamista. ${loan}: ${terms}. ${estimate}`,
+        rich`Para el prestamista. Las fórmulas y las fuentes están en inglés. ${loan}: ${terms}. ${estimate}`,
     no_recheck:
         'Este programa aún no puede responder a la pregunta "recheck". Mientras tanto, la línea ' +
         'de comandos muestra las partes de cada cifra: quoin quote, quoin cash y quoin schedule.',

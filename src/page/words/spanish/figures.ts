@@ -25,6 +25,8 @@ interface Day {
 export const figures = {
     date: ({day, month, year}: Day) => `${day} de ${months[month - 1]} de ${year}`,
     short_date: ({day, month, year}: Day) => `${day} ${months[month - 1].slice(0, 3)} ${year}`,
+    short_month: ({month, year}: {month: number; year: number}) =>
+        `${months[month - 1].slice(0, 3)} ${year}`,
     month: ({month, year}: {month: number; year: number}) => `${months[month - 1]} de ${year}`,
     term: (count: number) =>
         count % 12 === 0

@@ -3,13 +3,13 @@ import {rich} from '../phrase';
 import type {Marks, Texts} from '../phrase';
 
 const views = {
-    tour: {name: 'Recorrido', says: 'cuarto por cuarto'},
+    tour: {name: 'Visita', says: 'cuarto por cuarto'},
     loans: {name: 'Préstamos', says: 'lado a lado'},
     budget: {name: 'Presupuesto', says: 'hasta cuánto'},
     site: {name: 'Lotes', says: 'lotes y planos'},
     schedule: {name: 'Pagos', says: 'año por año'},
     sheet: {name: 'Hoja', says: 'para imprimir'},
-    check: {name: 'Revisión', says: 'para el prestamista'},
+    check: {name: 'Cifras', says: 'para el prestamista'},
 };
 
 export const frame = {

@@ -15,8 +15,8 @@ const rates = {
     lowest: 'la más baja sin puntos',
     up_to_points: ({points}: Texts<'points'>) =>
         points === '1' ? 'la más baja con hasta 1 punto' : `la más baja con hasta ${points} puntos`,
-    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate}% con ${points} puntos`,
-    noted: ({rate}: Texts<'rate'>) => `${rate}%`,
+    listed: ({rate, points}: Texts<'rate' | 'points'>) => `${rate} con ${points}`,
+    noted: ({rate}: Texts<'rate'>) => rate,
     quoted: 'cotizada por un prestamista…',
     rate_quoted: 'Tasa cotizada',
     points_quoted: 'Puntos cotizados',
@@ -82,9 +82,16 @@ export const loan = {
     owed_after_five_years: 'Debe después de cinco años',
     paid_over_loan: 'Pagado en todo el préstamo',
     paid_off_with: 'Se termina con el pago',
-    first_months: ({months, amount}: {months: number; amount: string}) =>
-        `Primeros ${months} meses: ${amount} al mes. Los impuestos son menores hasta que se tase ` +
-        'la vivienda terminada, o una reducción temporal paga parte del pago.',
+    first_months: ({
+        months,
+        amount,
+        bought_down,
+    }: Texts<'amount'> & {months: number; bought_down: boolean}) =>
+        `Primeros ${months} meses: ${amount} al mes. ` +
+        (bought_down
+            ? 'La reducción temporal (buydown) cubre parte del pago, y los impuestos pueden ser ' +
+              'menores hasta que el condado valore la vivienda terminada.'
+            : 'Los impuestos son menores hasta que el condado valore la vivienda terminada.'),
     take_away: 'Quitar este préstamo',
 
     program: 'Programa',

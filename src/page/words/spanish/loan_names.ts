@@ -4,8 +4,8 @@ import type {Texts} from '../phrase';
 export const loan_names = {
     all_the_cash: 'todo el efectivo disponible',
     nothing_down: 'sin pago inicial',
-    percent_down: ({percent}: Texts<'percent'>) => `${percent}% de pago inicial`,
-    amount_down: ({amount}: Texts<'amount'>) => `${amount} de pago inicial`,
+    percent_down: ({percent}: Texts<'percent'>) => `${percent}% inicial`,
+    amount_down: ({amount}: Texts<'amount'>) => `${amount} inicial`,
     fee_in_cash: 'cargo en efectivo',
     bought_down: ({buydown}: Texts<'buydown'>) => `reducción temporal ${buydown}`,
     insurance_paid_up: 'prima única',

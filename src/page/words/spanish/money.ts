@@ -13,7 +13,7 @@ const credit_names: Record<CreditUse, string> = {
 
 const shares = {
     off_price: 'rebaja del precio',
-    points: ({rate, points}: Texts<'rate' | 'points'>) => `puntos: ${rate} con ${points} puntos`,
+    points: ({rate, points}: Texts<'rate' | 'points'>) => `puntos: ${rate} con ${points}`,
     buydown: ({buydown}: Texts<'buydown'>) => `reducción temporal ${buydown} (buydown)`,
     closing_costs: 'costos de cierre',
     fee_financed: 'cargo inicial',

@@ -45,7 +45,8 @@ export const options = {
     counted: ({count, unit}: Texts<'count'> & {unit: string | null}) =>
         unit ? `${count} ${unit}` : `${count} en total`,
     agreed: 'ya está en el contrato',
-    choose_before: ({stage}: Texts<'stage'>) => `decidir antes de: ${stage.toLowerCase()}`,
+    choose_before: ({stage}: Texts<'stage'>) =>
+        `decidir antes de esta etapa: ${stage.toLowerCase()}`,
     work: ({trades}: Texts<'trades'>) =>
         `trabajo de ${trades}: requiere permiso y un profesional con licencia`,
     brings: ({parts}: Texts<'parts'>) => `Viene con: ${parts}`,

@@ -31,7 +31,8 @@ const home = {
         | 'prepared_by'
         | 'originator'
     > & {samples: boolean}) =>
-        `Estimación al ${as_of}. Lista de precios ${version}, válida hasta el ${expires}. Fecha del ` +
+        `Estimación al ${as_of}. No es aprobación ni oferta de préstamo. Lista de precios ` +
+        `${version}, válida hasta el ${expires}. Fecha del ` +
         `contrato: ${contract}. Fecha del cierre: ${closing}. Tasas del ${rates}, de ${lender}` +
         `${samples ? ' (cifras de muestra)' : ''}. Preparado por ${prepared_by}. Originador de ` +
         `préstamos con licencia: ${originator}.`,

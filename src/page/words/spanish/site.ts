@@ -17,7 +17,7 @@ export const site = {
     street_says:
         'El ancho de los lotes y la profundidad detrás de la vivienda vienen de la lista de ' +
         'precios, en su orden. Esto no es un levantamiento topográfico.',
-    too_small: 'pequeño',
+    too_small: 'no cabe',
     left_behind: ({names}: Texts<'names'>) => `se quitaría: ${names}`,
 
     lots: 'Lotes',

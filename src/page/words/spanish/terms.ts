@@ -2,6 +2,11 @@
 import type {Texts} from '../phrase';
 
 export const terms = {
+    points: ({points}: Texts<'points'>) => `${points} ${points === '1' ? 'punto' : 'puntos'}`,
+    points_credit: ({points}: Texts<'points'>) =>
+        `crédito del prestamista de ${points} ${points === '1' ? 'punto' : 'puntos'}`,
+    points_back: ({points}: Texts<'points'>) => `crédito ${points}`,
+
     change: ({
         holds,
         every_months,
@@ -30,12 +35,12 @@ export const terms = {
         extra: string | null;
         change: string | null;
     }) =>
-        `${rate} de tasa de interés, ${points} puntos, ${apr ? `APR de ${apr}` : 'APR no hallada'}, ` +
+        `${rate} de tasa de interés, ${points}, ${apr ? `APR ${apr}` : 'APR no hallada'}, ` +
         `${term}, ${down} de pago inicial (${down_percent})` +
         (extra ? `, ${extra} de capital adicional al mes por decisión propia` : '') +
         (change ? `; ${change}` : ''),
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
-        `Estimación al ${as_of}, con tasas del ${rates}. No es una aprobación ni una oferta de ` +
+        `Estimación al ${as_of}, con tasas del ${rates}. No es aprobación ni oferta de ` +
         'préstamo.',
     beside: ({terms, estimate}: Texts<'terms' | 'estimate'>) => `${terms}. ${estimate}`,
     of_loan: ({loan, terms, estimate}: Texts<'loan' | 'terms' | 'estimate'>) =>

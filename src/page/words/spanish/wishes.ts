@@ -2,7 +2,7 @@
 import type {Texts} from '../phrase';
 
 const list = {
-    none: 'Aún no hay deseos. Agregue uno aquí o en el recorrido.',
+    none: 'Aún no hay deseos. Agregue uno aquí o en la visita.',
     level_of: ({name}: Texts<'name'>) => `Variante de ${name}`,
     how_much_of: ({name}: Texts<'name'>) => `Cantidad: ${name}`,
     worth: 'valor',
