@@ -8,14 +8,10 @@
 
 #include <quoin/exact/decimal.hpp>
 
+#include "http.hpp"
+
 namespace quoin::apps {
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-    const std::size_t from = text.find_first_not_of(" \t");
-    if (from == std::string_view::npos) return {};
-    return text.substr(from, text.find_last_not_of(" \t") - from + 1);
-}
 
 /// What stands before the first `mark`; it and the mark are taken off `text`.
 std::string_view cut(std::string_view& text, char mark) {

@@ -10,6 +10,9 @@
 
 namespace quoin::apps {
 
+/// A header's value without the white space around it, or the end of its line.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
 /// Names of headers are the same in any case.
 struct HeaderLess {
     using is_transparent = void;

@@ -27,12 +27,6 @@ bool is_content_length(std::string_view name) {
            });
 }
 
-std::string_view trimmed(std::string_view text) {
-    const std::size_t begin = std::min(text.find_first_not_of(" \t"), text.size());
-    const std::size_t end = text.find_last_not_of(" \t\r\n");
-    return end == std::string_view::npos ? "" : text.substr(begin, end + 1 - begin);
-}
-
 /// The length of the body; 0 where the head does not say it once, or says one above the limit.
 std::size_t body_length(std::string_view head) {
     std::size_t length = 0;
