@@ -215,6 +215,30 @@ class Answers(Shared):
             self.assertEqual(status, 200, answer)
             self.assertEqual(answer, command_line(question, *words))
 
+    def test_a_request_is_answered_in_the_language_that_it_accepts(self):
+        served = {os.path.join(EXAMPLES, each["id"]): each["inquiry"]
+                  for book in self.cases["price_books"] for each in book["inquiries"]}
+        path = BUYERS[0]
+        body = json.dumps(served[path]).encode()
+        answers = {}
+        for accepted, language in (("es-MX, en;q=0.5", "es"), ("en-US, es;q=0.9", "en"),
+                                   ("de", "en")):
+            status, headers, answer = self.post("/api/quote", body, {"Accept-Language": accepted})
+            self.assertEqual((status, headers["Content-Language"]), (200, language))
+            self.assertEqual(answer, command_line("quote", path, "--language", language))
+            answers[language] = answer
+        self.assertNotEqual(answers["es"], answers["en"])
+        refused = self.post("/api/quote", b"{}", {"Accept-Language": "es"})
+        self.assertEqual(refused[1]["Content-Language"], "es")
+        self.assertIn("price_book", self.refused(refused, 422, "member-missing")[0]["found"])
+
+    def test_the_glossary_is_served_in_the_language_that_is_accepted(self):
+        for language in ("en", "es"):
+            status, _, answer = self.server.ask("GET", "/api/terms", None,
+                                                {"Accept-Language": language})
+            self.assertEqual(status, 200)
+            self.assertEqual(answer, command_line("terms", "--language", language))
+
     def test_cases_hold_every_inquiry_with_its_literals(self):
         for book in self.cases["price_books"]:
             for each in book["inquiries"]:

@@ -6,7 +6,7 @@ $ quoin schedule ../../golden/data/buyer.json --scenario "A thrid down" --rates 
 2>   [scenario-unknown]
 = 1
 
-# A question about a way to pay, and an inquiry that has none.
+# A question about a loan, and an inquiry that has none.
 $ quoin tour buyer.json --rates ../../golden/data/rates
 2> quoin: found no loan in the inquiry
 2>   expected at least one loan
