@@ -12,26 +12,34 @@
 namespace quoin {
 namespace {
 
+bool is_language(std::string_view name) {
+    return std::any_of(codes<Language>.begin(), codes<Language>.end(),
+                       [&](const auto& language) { return language.code == name; });
+}
+
 /// One language is enough to tell: no object of a file has a member of these names.
 bool is_in_languages(const Value& value) {
     return value.kind == Value::Kind::object &&
-           std::any_of(value.keys.begin(), value.keys.end(), [](const Key& key) {
-               return meaning_in(codes<Language>, key.name).has_value();
-           });
+           std::any_of(value.keys.begin(), value.keys.end(),
+                       [](const Key& key) { return is_language(key.name); });
+}
+
+void add_unknown(const Key& key, const Path& path, Findings& findings) {
+    const std::vector<std::string> known = language_codes();
+    Value named; // the message points at the name, not at the value
+    named.place = key.place;
+    findings.add(
+        problems::language_unknown({&named, path}, key.name, nearest(key.name, known), known));
 }
 
 void check(const Spot& texts, Findings& findings) {
-    const std::vector<std::string> known = language_codes();
     for (std::size_t i = 0; i < texts.value->items.size(); ++i) {
         const Key& key = texts.value->keys[i];
         if (key.name == "comment") continue;
         const Value& text = texts.value->items[i];
         const Spot spot{&text, Path{&texts.path, key.name}};
-        if (std::find(known.begin(), known.end(), key.name) == known.end()) {
-            Value named; // the message points at the name, not at the value
-            named.place = key.place;
-            findings.add(problems::language_unknown({&named, spot.path}, key.name,
-                                                    nearest(key.name, known), known));
+        if (!is_language(key.name)) {
+            add_unknown(key, spot.path, findings);
         } else if (text.kind != Value::Kind::text) {
             findings.add(problems::not_a_text(spot));
         }
@@ -39,16 +47,18 @@ void check(const Spot& texts, Findings& findings) {
 }
 
 /// The text in the language, or the first that is no comment.
-const Value& chosen(const Value& texts, Language language) {
-    if (const Value* wanted = texts.find(code_of(language))) return *wanted;
-    const bool remark = texts.keys.front().name == "comment";
-    return texts.items[remark ? 1 : 0]; // it is there: a language is among the members
+Value& chosen(Value& texts, Language language) {
+    std::size_t at = texts.keys.front().name == "comment" ? 1 : 0; // there: a language is a member
+    for (std::size_t i = 0; i < texts.keys.size(); ++i) {
+        if (texts.keys[i].name == code_of(language)) at = i;
+    }
+    return texts.items[at];
 }
 
 void choose(Value& value, const Path& path, Language language, Findings& findings) {
     if (is_in_languages(value)) {
         check({&value, path}, findings);
-        value = Value(chosen(value, language));
+        value = Value(std::move(chosen(value, language)));
         return;
     }
     for (std::size_t i = 0; i < value.items.size(); ++i) {
