@@ -149,7 +149,7 @@ export async function on_paper({server, context}) {
             price,
             month,
             'APR',
-            'not an approval',
+            'Not an approval',
             'Cash to close',
             'permit',
             'You may choose any lender',

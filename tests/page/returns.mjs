@@ -247,7 +247,7 @@ export async function a_price_book_that_moved_on({cases, context}) {
     );
     check(
         'an incentive that has ended, by name',
-        words.includes('Winter start (for contracts until 2026-11-20)'),
+        words.includes('Winter start (only for contracts signed by November 20, 2026)'),
         words,
     );
     check('no ids', !/charging-outlet|winter-start/.test(words), words);
