@@ -47,6 +47,16 @@ void read_elevations(Reader& only, const PriceBook& book, Only& into) {
     });
 }
 
+/// What an elevation is called: plans that share one by its id share its name.
+std::string named(const PriceBook& book, const std::string& elevation) {
+    for (const Plan& plan : book.plans) {
+        for (const Elevation& one : plan.elevations) {
+            if (one.id == elevation) return one.name;
+        }
+    }
+    return elevation;
+}
+
 /// The first measure by which the lot is too small.
 Detail too_small(const LimitAsked& asked) {
     for (const Measure& least : asked.only.lot_at_least) {
@@ -61,8 +71,10 @@ const LimitRule rules[] = {
      [](const LimitAsked& asked) {
          return unless(allows(asked.only.elevations, asked.elevation().id));
      },
-     [](const PriceBook&, const Only& only, const Unkept&) {
-         return WhyNot{.kind = WhyNot::Kind::only_on_elevations, .names = only.elevations};
+     [](const PriceBook& book, const Only& only, const Unkept&) {
+         WhyNot why{.kind = WhyNot::Kind::only_on_elevations};
+         for (const std::string& id : only.elevations) why.names.push_back(named(book, id));
+         return why;
      }},
     {Limit::lots,
      [](Reader& only, const PriceBook& book, Only& into) {

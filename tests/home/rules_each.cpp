@@ -96,7 +96,7 @@ TEST_CASE("Each barrier in words, and the home where it is none") {
                  on(small_plan, plain, flat, {"rail"})},
              Row{on(small_plan, plain, flat, {"arch"}), "arch: not available on this plan",
                  on(large_plan, stone, flat, {"arch"})},
-             Row{on(large_plan, plain, flat, {"arch"}), "arch: only on elevation stone",
+             Row{on(large_plan, plain, flat, {"arch"}), "arch: only on elevation Stone",
                  on(large_plan, stone, flat, {"arch"})},
              Row{on(large_plan, plain, garden, {"porch", "steps"}), "steps: only on lot 1 or 2",
                  on(large_plan, plain, slope, {"porch", "steps"})},
@@ -181,7 +181,7 @@ TEST_CASE("All that bars an option is told, in the order of precedence") {
                      op_add("/options/11/requires", R"(["porch"])") + "]");
     REQUIRE(read.findings.none());
     CHECK(conflict_words(read.book, home(read.book, small_plan, plain, flat, {"arch"}, painting)) ==
-          RowWords{"arch: not available on this plan", "arch: only on elevation stone",
+          RowWords{"arch: not available on this plan", "arch: only on elevation Stone",
                    "arch: only on lot 2", "arch: only on walk-out lots",
                    "arch: needs a lot whose rear is 30 ft or more",
                    "arch: too late; it had to be chosen before Permit", "arch: needs porch"});

@@ -43,9 +43,9 @@ export async function cautions_in_other_words({server, context}) {
     await money.waitFor();
     const words = await money.textContent();
     check('its own are told', words.includes('This money comes on top'), words);
-    check('those of all answers are told once', !words.includes('An estimate as of'), words);
+    check('those of all answers are told once', !words.includes('an estimate as of'), words);
     const afford = await page.locator('.group:has(#afford) .cautions').textContent();
-    check('beside others too', !afford.includes('An estimate as of'), afford);
+    check('beside others too', !afford.includes('an estimate as of'), afford);
 }
 
 export async function problems_in_other_words({server, context}) {

@@ -94,8 +94,8 @@ const moves = {
     at_todays_rate: 'Con la tasa de hoy',
     within_up_to: 'Dentro del límite hasta',
     as_it_stands: 'como está ahora',
-    within: 'dentro del límite',
-    over: 'sobre el límite',
+    within: 'cumple',
+    over: 'no cumple',
     no_rate: 'ninguna tasa',
     least: ({income, automated}: Texts<'income'> & {automated: string | null}) =>
         'Con la tasa de hoy, los límites de este préstamo requieren un ingreso mensual de al ' +
