@@ -96,3 +96,59 @@ export async function longer_words_have_room({server, chrome}) {
         await context.close();
     }
 }
+
+/// What a person reads or is read to of a page, each text once: of tour all areas, all opened.
+async function texts_of(page) {
+    const texts = new Set();
+    for (let i = 0; i < 6; i += 1) {
+        await page.locator('.view').nth(i).click();
+        await until(page, () => !document.querySelector('.main .waiting'));
+        await settled(page);
+        const areas = i === 0 ? await page.locator('.area-link').count() : 0;
+        for (let area = 0; area <= areas; area += 1) {
+            if (area > 0)
+                await page
+                    .locator('.area-link')
+                    .nth(area - 1)
+                    .click();
+            for (const one of await page.$$('details:not([open]) > summary')) await one.click();
+            await settled(page);
+            for (const text of await page.evaluate(() => {
+                const found = [];
+                const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+                for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+                    if (node.parentElement.closest('script, style, noscript, .languages')) continue;
+                    found.push(node.data);
+                }
+                for (const one of document.querySelectorAll('[aria-label], [title], [placeholder]'))
+                    for (const name of ['aria-label', 'title', 'placeholder'])
+                        found.push(one.getAttribute(name) ?? '');
+                return found;
+            }))
+                texts.add(text.replace(/\s+/g, ' ').trim());
+        }
+    }
+    return texts;
+}
+
+/// Names in both languages: what somebody wrote into an inquiry, and one word with a capital, as
+/// plans and elevations have it.
+const names = (inquiries) => (text) =>
+    inquiries.includes(JSON.stringify(text).slice(1, -1)) ||
+    /^([A-Z][a-z]+|APR|Ctrl.*)$/.test(text);
+
+export async function nothing_is_said_in_one_language_alone({server, chrome}) {
+    const said = [];
+    for (const locale of ['en-US', 'es-US']) {
+        const context = await chrome.newContext({locale, viewport: {width: 1440, height: 900}});
+        said.push(await texts_of(await open_page(context, server.url)));
+        await context.close();
+    }
+    const [english, spanish] = said;
+    check('texts were found', english.size > 400 && spanish.size > 400, `${english.size}`);
+    const is_name = names(await (await fetch(`${server.url}api/cases`)).text());
+    const same = [...english].filter(
+        (text) => spanish.has(text) && /[A-Za-z]{3,}/.test(text) && !is_name(text),
+    );
+    check('the same in both languages', same.length === 0, same.slice(0, 60).join(' | '));
+}
