@@ -18,7 +18,7 @@ namespace {
 constexpr int shown_years[] = {1, 3, 5, 7, 10, 15, 30};
 
 std::string cost_at(const LaterPath& path, int years) {
-    const auto month = static_cast<std::size_t>(12 * years);
+    const auto month = std::size_t{12} * static_cast<std::size_t>(years);
     return path.available() && month < path.cost.size() ? dollars(path.cost[month])
                                                         : std::string("-");
 }

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include <quoin/exact/broken.hpp>
 #include <quoin/lending/place.hpp>
 #include <quoin/lending/program.hpp>
 #include <quoin/lending/rate_sheet.hpp>
@@ -101,6 +102,7 @@ class Edition {
     /// Where no edition is in force. Precondition: it has ended, or is still to come.
     [[nodiscard]] ListGap gap(RuleList list) const {
         const bool ended = state_ == State::ended;
+        ensure(found_ != nullptr, "a gap is that of an edition");
         return {list, ended ? ListGap::Kind::ended : ListGap::Kind::not_yet,
                 ended ? *found_->until : *found_->effective};
     }
