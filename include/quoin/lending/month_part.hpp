@@ -60,15 +60,16 @@ static_assert(std::all_of(month_parts.begin(), month_parts.end(),
                           [](const MonthPartRow& row) { return &row_of(row.part) == &row; }),
               "the rows stand in the order of the parts");
 
-template <>
-inline constexpr auto codes<MonthPart> = [] {
-    std::array<Code<MonthPart>, month_parts.size()> codes{};
-    std::transform(month_parts.begin(), month_parts.end(), codes.begin(),
+consteval std::array<Code<MonthPart>, month_parts.size()> codes_of_month_parts() {
+    std::array<Code<MonthPart>, month_parts.size()> list{};
+    std::transform(month_parts.begin(), month_parts.end(), list.begin(),
                    [](const MonthPartRow& row) {
-                       return Code<MonthPart>{row.part, row.code};
+                       return Code<MonthPart>{row.part, row.code, row.code};
                    });
-    return codes;
-}();
+    return list;
+}
+template <>
+inline constexpr auto codes<MonthPart> = codes_of_month_parts();
 
 /// The rows of the parts of a source, in order.
 template <PartSource source>
