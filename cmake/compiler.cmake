@@ -37,6 +37,8 @@ function(quoin_compile target)
         $<$<CXX_COMPILER_ID:GNU>:-Wduplicated-cond -Wduplicated-branches -Wlogical-op>
         # gcc 12 sees an overlap in every std::string::insert (its bug 105651).
         $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>
+        # Where several sources are compiled as one, a name of one may hide its neighbour's.
+        $<$<BOOL:${CMAKE_UNITY_BUILD}>:-Wno-shadow>
         $<$<BOOL:${QUOIN_WERROR}>:-Werror>)
     if(QUOIN_SANITIZE)
         target_compile_options(${target} PRIVATE

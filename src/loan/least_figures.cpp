@@ -95,7 +95,7 @@ Money not_negative(Money amount) { return std::max(amount, Money{}); }
 class Bounding {
   public:
     Bounding(const ScenarioRules& rules, const PurchaseFacts& facts, const PriceRange& range)
-        : rules_(rules), facts_(facts), range_(range), price_{range.least, range.most} {
+        : rules_(rules), range_(range), price_{range.least, range.most} {
         ensure(range.least <= range.most, "a range of prices rises");
         const Money value = facts.appraised_value.value_or(range.most);
         value_ = {std::min(price_.least, value), std::min(price_.most, value)};
@@ -151,7 +151,6 @@ class Bounding {
     [[nodiscard]] bool by(DownPayment::By how) const { return rules_.scenario.down.by == how; }
 
     const ScenarioRules& rules_;
-    const PurchaseFacts& facts_;
     const PriceRange& range_;
     Range<Money> price_;
     Range<Money> value_;
