@@ -18,7 +18,7 @@ export async function the_program_ends({cases, context}) {
     const page = await open_page(context, server.url);
     await server.stop();
     await row(page, 'Triple pane, low-E').click();
-    await page.waitForSelector('.message.bad:has-text("cannot answer the question")');
+    await page.waitForSelector('.message.bad:has-text("does not answer")');
     check(
         'what was touched is kept',
         JSON.stringify((await kept(page)).inquiry.selections).includes('windows'),
