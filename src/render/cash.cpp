@@ -6,6 +6,7 @@
 #include "own_cautions.hpp"
 #include "words/cash.hpp"
 #include "words/parts.hpp"
+#include "words/side_by_side.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
@@ -204,7 +205,7 @@ std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
     row(of.cash_needed(), cash.needed());
     for (const CashPartRow& each : paid_before_parts) part(each);
     const bool back = cash.to_close() < Money{};
-    table.row({back ? of.paid_back() : of.left_to_bring(), "",
+    table.row({back ? say.side.back() : of.left_to_bring(), "",
                dollars(back ? -cash.to_close() : cash.to_close())});
     return titled(of.cash()) + table.text() + lender_credit_text(answer.scenario, of);
 }
@@ -212,9 +213,8 @@ std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
 std::string calendar_text(const CashAnswer& answer, const Catalogue& say) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
-        const bool back = day.amount < Money{};
-        table.row({back ? say.cash.paid_back() : say.parts.due(day.what), short_date(day.date),
-                   dollars(back ? -day.amount : day.amount)});
+        const SaidDay said = said_day(day, say);
+        table.row({said.what, short_date(day.date), said.amount});
     }
     return titled(say.cash.when()) + table.text();
 }

@@ -3,6 +3,8 @@
 
 #include "words/cash.hpp"
 #include "words/parts.hpp"
+#include "words/side_by_side.hpp"
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -16,6 +18,11 @@ std::string prepaid_words(const PrepaidLine& line, const Catalogue& say) {
         return say.cash.tax_bill();
     }
     return {};
+}
+
+SaidDay said_day(const CalendarDay& day, const Catalogue& say) {
+    if (day.amount < Money{}) return {say.side.back(), dollars(-day.amount)};
+    return {say.parts.due(day.what), dollars(day.amount)};
 }
 
 std::string bill_words(MonthPart item, const Catalogue& say) {

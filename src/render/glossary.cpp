@@ -49,9 +49,9 @@ std::string glossary_markdown() {
         out += fmt::format("\n## {}\n\n{} {}\n", term.name, term.meaning, source_text(term, say));
         for (const auto& [language, code, name] : codes<Language>) {
             if (language == say.language) continue;
-            const ExplainedTerm other =
-                glossary(catalogue_in(language))[static_cast<std::size_t>(term.term)];
-            out += fmt::format("\n*{}:* **{}.** {}\n", name, other.name, other.meaning);
+            const GlossaryWords& other = catalogue_in(language).glossary;
+            out += fmt::format("\n*{}:* **{}.** {}\n", name, other.name(term.term),
+                               other.meaning(term.term));
         }
     }
     return out;

@@ -80,10 +80,7 @@ void add_terms(SideBySide& table, const Catalogue& catalogue) {
     table.row(say.apr(), [&](auto& s) {
         return s.terms.apr ? disclosed_text(s.terms.apr->percent()) : say.none();
     });
-    table.row(say.points(), [&](auto& s) {
-        const Decimal points = s.terms.points.value();
-        return points < Decimal{} ? say.points_credit(fixed(-points, 3)) : fixed(points, 3);
-    });
+    table.row(say.points(), [&](auto& s) { return points_cell(s.terms.points, say); });
     table.row(say.term(), [&](auto& s) { return term_text(s.terms.term, catalogue); });
     table.row(say.lock(), [&](auto& s) { return say.days(s.terms.lock_days); });
     table.money(say.down_payment(), [](auto& s) { return s.terms.down_payment; });
@@ -287,6 +284,11 @@ SideBySide cash_side(const std::vector<ScenarioAnswer>& scenarios, const Catalog
 }
 
 } // namespace
+
+std::string points_cell(Points points, const SideWords& say) {
+    const Decimal number = points.value();
+    return number < Decimal{} ? say.points_credit(fixed(-number, 3)) : fixed(number, 3);
+}
 
 std::string cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     return cash_side(scenarios, say).text();

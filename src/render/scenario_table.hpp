@@ -18,6 +18,9 @@ struct SideRow {
     std::vector<std::string> figures;
 };
 
+/// "0.125", or "0.125 credit": a lender credit is told by its name, without a minus.
+[[nodiscard]] std::string points_cell(Points points, const SideWords& say);
+
 /// The month by part, what is settled and what the first year is; then the terms that stand beside.
 [[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios,
                                       const Catalogue& say = catalogue_in(Language::english));

@@ -13,7 +13,6 @@
 #include "words/parts.hpp"
 #include "words/quote.hpp"
 #include "words/sheet.hpp"
-#include "words/side_by_side.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/written_mark.hpp>
@@ -172,10 +171,8 @@ std::string cash_section(const QuoteAnswer& quote, const Catalogue& say) {
 std::string calendar_section(const CashAnswer& cash, const Catalogue& say) {
     std::string rows;
     for (const CalendarDay& day : cash.calendar) {
-        const bool back = day.amount < Money{};
-        rows +=
-            figure_row(back ? say.side.back() : say.parts.due(day.what),
-                       {say.sheet.table_day(day.date), dollars(back ? -day.amount : day.amount)});
+        const SaidDay said = said_day(day, say);
+        rows += figure_row(said.what, {say.sheet.table_day(day.date), said.amount});
     }
     if (rows.empty()) return {};
     return section(say.sheet.calendar(), element("table", element("tbody", rows)), "keep");

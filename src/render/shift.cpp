@@ -3,6 +3,7 @@
 #include <quoin/render/answers.hpp>
 
 #include "own_cautions.hpp"
+#include "scenario_table.hpp"
 #include "shift_words.hpp"
 #include "words/shift.hpp"
 #include "words/side_by_side.hpp"
@@ -56,12 +57,6 @@ std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
     return out;
 }
 
-/// A lender credit is told by its name, without a minus.
-std::string points_text(const Points& points, const SideWords& say) {
-    const Decimal number = points.value();
-    return number < Decimal{} ? say.points_credit(fixed(-number, 3)) : fixed(number, 3);
-}
-
 std::string locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
     if (s.locks.empty()) return {};
     const ShiftWords& say = catalogue.shift;
@@ -74,7 +69,7 @@ std::string locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
         table.row({say.lock_days(lock.days) + (lock.is_chosen ? " *" : ""),
                    say.lock_ends_on(lock.ends),
                    lock.covers_closing ? std::string() : say.ends_before_closing(),
-                   lock.points ? points_text(*lock.points, catalogue.side) : say.no_such_rate(),
+                   lock.points ? points_cell(*lock.points, catalogue.side) : say.no_such_rate(),
                    lock.points ? signed_dollars(lock.extra_cash) : ""});
     }
     return "\n  " + say.lock_costs(s.terms.rate) + "\n" + table.text();

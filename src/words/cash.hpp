@@ -23,7 +23,6 @@ struct CashWords {
     Phrase<> appraisal_gap;
     Phrase<> cash_needed;
     Phrase<> left_to_bring;
-    Phrase<> paid_back;
     Phrase<Money> lender_credit_reduces; ///< principal
     Phrase<Money> lender_credit_lost;
 

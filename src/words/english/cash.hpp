@@ -17,7 +17,6 @@ inline constexpr CashWords cash = {
     .appraisal_gap = "part of it: price above appraised value",
     .cash_needed = "cash needed",
     .left_to_bring = "cash to close",
-    .paid_back = "cash back at closing",
     .lender_credit_reduces =
         "The lender credit at this interest rate is more than your closing costs and prepaids. The "
         "other {} pays down your principal at closing. Your loan amount and payment stay the same, "

@@ -17,7 +17,6 @@ inline constexpr CashWords cash = {
     .appraisal_gap = "de eso: exceso sobre la tasación",
     .cash_needed = "efectivo necesario",
     .left_to_bring = "efectivo para el cierre",
-    .paid_back = "efectivo que recibe en el cierre",
     .lender_credit_reduces =
         "El crédito del prestamista con esta tasa de interés es mayor que sus costos de cierre y "
         "gastos prepagados. Los otros {} reducen el capital en el cierre. El monto y el pago del "
