@@ -95,11 +95,13 @@ endif()
 file(WRITE ${OUT}.new "// The page's files, embedded. Written by cmake/embed.cmake.
 #include \"apps/whole/page_assets.hpp\"
 
+// NOLINTBEGIN(bugprone-macro-parentheses): a name that is declared stands in none
 #define EMBED(name, file)                                                       \\
     asm(\".pushsection .rodata\\n\" #name \":\\n.incbin \\\"\" file \"\\\"\\n\"               \\
         #name \"_end:\\n.byte 0\\n.popsection\\n\");                                 \\
     extern \"C\" const char name[] asm(#name);                                    \\
     extern \"C\" const char name##_end[] asm(#name \"_end\");
+// NOLINTEND(bugprone-macro-parentheses)
 
 ${blobs}
 namespace quoin::apps {

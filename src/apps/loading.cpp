@@ -13,14 +13,24 @@
 namespace quoin::apps {
 namespace fs = std::filesystem;
 
-Document read_json(const fs::path& path, FileMeant what, Findings& findings) {
+namespace {
+
+Document parse_file(const fs::path& path, FileMeant what, std::optional<Language> texts_in,
+                    Findings& findings) {
     auto source = read_file(path, what, findings);
-    return source != nullptr ? parse_json(std::move(source), findings) : Document{};
+    if (source == nullptr) return {};
+    return parse_json(std::move(source), findings, caps::values, texts_in);
+}
+
+} // namespace
+
+Document read_json(const fs::path& path, FileMeant what, Findings& findings) {
+    return parse_file(path, what, {}, findings);
 }
 
 Document read_data(const fs::path& path, FileMeant what, Language language, Findings& findings) {
-    Document document = read_json(path, what, findings);
-    choose_texts(document, language, findings);
+    Document document = parse_file(path, what, language, findings);
+    choose_texts(document, language, findings); // says what is wrong in those that are left
     return document;
 }
 

@@ -1,18 +1,22 @@
 // JSON text to values with places: the library reads the grammar, this keeps literal and position.
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <set>
+#include <span>
 
 #include <nlohmann/json.hpp>
 
 #include <quoin/text/json_writer.hpp>
+#include <quoin/text/language.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/value.hpp>
 
 namespace quoin {
 namespace {
 
-/// Feeds the parser a byte at a time and remembers how far it has read.
+/// Feeds the parser a byte at a time and remembers how far it has read. It passes over the blanks
+/// that a line is indented by, which no text holds: a line end stands outside of every text.
 class CountingIterator {
   public:
     using iterator_category = std::input_iterator_tag;
@@ -21,10 +25,12 @@ class CountingIterator {
     using pointer = const char*;
     using reference = const char&;
 
-    CountingIterator(const char* at, const char** furthest) : at_(at), furthest_(furthest) {}
+    CountingIterator(const char* at, const char* end, const char** furthest)
+        : at_(at), end_(end), furthest_(furthest) {}
     reference operator*() const { return *at_; }
     CountingIterator& operator++() {
-        *furthest_ = ++at_;
+        if (*at_++ == '\n') at_ = std::find_if(at_, end_, [](char c) { return c != ' '; });
+        *furthest_ = at_;
         return *this;
     }
     CountingIterator operator++(int) {
@@ -38,6 +44,7 @@ class CountingIterator {
 
   private:
     const char* at_;
+    const char* end_;
     const char** furthest_;
 };
 
@@ -46,9 +53,9 @@ class CountingIterator {
 class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
   public:
     TreeBuilder(const Source& source, const char* const* furthest, Findings& findings,
-                std::size_t most_values)
+                std::size_t most_values, std::optional<Language> texts_in)
         : source_(source), furthest_(furthest), findings_(findings), room_(most_values),
-          most_values_(most_values) {}
+          most_values_(most_values), texts_in_(texts_in) {}
 
     bool null() override { return add_literal(Value::Kind::null); }
     bool boolean(bool) override { return add_literal(Value::Kind::boolean); }
@@ -68,8 +75,19 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
                      const nlohmann::json::exception& error) override;
 
     Value take() { return std::move(root_); }
+    [[nodiscard]] bool languages_left() const { return languages_left_; }
 
   private:
+    /// An object or list that is not closed yet.
+    struct Open {
+        Value::Kind kind;
+        Span place;
+        std::size_t first_item;                        ///< in items_
+        std::size_t first_key;                         ///< in keys_
+        std::set<std::string, std::less<>> names = {}; ///< of its keys, where there are many
+        bool in_languages = false;                     ///< one of its members has a language's name
+    };
+
     std::size_t token_begin();
     Span token();
     Span text_token();
@@ -84,18 +102,10 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     bool add_literal(Value::Kind kind);
     bool open(Value::Kind kind);
     bool close();
+    bool keep_one_language(const Open& closing);
     bool has_room(Span place);
     bool is_known(std::string_view name);
     void put(Value value);
-
-    /// An object or list that is not closed yet.
-    struct Open {
-        Value::Kind kind;
-        Span place;
-        std::size_t first_item;                   ///< in items_
-        std::size_t first_key;                    ///< in keys_
-        std::set<std::string, std::less<>> names; ///< of its keys, where there are many
-    };
 
     const Source& source_;
     const char* const* furthest_;
@@ -108,6 +118,8 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
     std::size_t offset_ = 0; ///< end of the last token
     std::size_t room_;       ///< values that may still come
     std::size_t most_values_;
+    std::optional<Language> texts_in_; ///< of texts in several, the one that is kept
+    bool languages_left_ = false;
 };
 
 std::size_t string_end(std::string_view text, std::size_t begin) {
@@ -211,6 +223,7 @@ bool TreeBuilder::key(string_t& name) {
         return false;
     }
     keys_.push_back({name, place});
+    if (name.size() == 2 && is_language(name)) open_.back().in_languages = true;
     return true;
 }
 
@@ -221,7 +234,7 @@ bool TreeBuilder::open(Value::Kind kind) {
         return false;
     }
     if (!has_room(place)) return false;
-    open_.push_back({kind, place, items_.size(), keys_.size(), {}});
+    open_.push_back({kind, place, items_.size(), keys_.size()});
     return true;
 }
 
@@ -234,8 +247,30 @@ std::vector<Item> taken_from(std::vector<Item>& all, std::size_t first) {
     return own;
 }
 
+/// Keeps of a sound text in several languages only the one asked for, before an object is made.
+/// What stands where a text should, within another such object, is left to be told.
+bool TreeBuilder::keep_one_language(const Open& closing) {
+    const bool within = open_.size() > 1 && open_[open_.size() - 2].in_languages;
+    if (!texts_in_ || within) return false;
+    const auto chosen = sound_text_in(*texts_in_, std::span(keys_).subspan(closing.first_key),
+                                      std::span(items_).subspan(closing.first_item));
+    if (!chosen) return false;
+    const std::size_t at = closing.first_item;
+    if (*chosen != 0) items_[at] = std::move(items_[at + *chosen]);
+    items_.resize(at + 1);
+    keys_.resize(closing.first_key);
+    return true;
+}
+
 bool TreeBuilder::close() {
     const Open& closing = open_.back();
+    if (closing.in_languages && keep_one_language(closing)) {
+        token();
+        open_.pop_back();
+        if (open_.empty()) root_ = std::move(items_.front());
+        return true;
+    }
+    languages_left_ = languages_left_ || closing.in_languages;
     Value value;
     value.kind = closing.kind;
     value.place = closing.place;
@@ -292,13 +327,13 @@ const Value* Value::find(std::string_view key) const {
 }
 
 Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
-                    std::size_t most_values) {
+                    std::size_t most_values, std::optional<Language> texts_in) {
     const std::string_view text = source->text();
     const char* furthest = text.data();
-    TreeBuilder builder(*source, &furthest, findings, most_values);
-    const bool good =
-        nlohmann::json::sax_parse(CountingIterator(text.data(), &furthest),
-                                  CountingIterator(text.data() + text.size(), &furthest), &builder);
+    TreeBuilder builder(*source, &furthest, findings, most_values, texts_in);
+    const char* end = text.data() + text.size();
+    const bool good = nlohmann::json::sax_parse(CountingIterator(text.data(), end, &furthest),
+                                                CountingIterator(end, end, &furthest), &builder);
     const std::size_t null_byte = text.find('\0'); // the parser takes it for the text's end
     const bool whole = good && null_byte == std::string_view::npos;
     if (good && !whole) {
@@ -306,7 +341,10 @@ Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
                                           static_cast<std::uint32_t>(null_byte + 1)}));
     }
     Document document{std::move(source), {}};
-    if (whole) document.root = builder.take();
+    if (whole) {
+        document.root = builder.take();
+        document.languages_left = builder.languages_left();
+    }
     return document;
 }
 

@@ -12,15 +12,8 @@
 namespace quoin {
 namespace {
 
-bool is_language(std::string_view name) {
-    return std::any_of(codes<Language>.begin(), codes<Language>.end(),
-                       [&](const auto& language) { return language.code == name; });
-}
-
-/// One language is enough to tell: no object of a file has a member of these names.
-bool is_in_languages(const Value& value) {
-    return value.kind == Value::Kind::object &&
-           std::any_of(value.keys.begin(), value.keys.end(),
+bool is_in_languages(std::span<const Key> keys) {
+    return std::any_of(keys.begin(), keys.end(),
                        [](const Key& key) { return is_language(key.name); });
 }
 
@@ -46,22 +39,23 @@ void check(const Spot& texts, Findings& findings) {
     }
 }
 
-/// The text in the language, or the first that is no comment.
-Value& chosen(Value& texts, Language language) {
-    std::size_t at = texts.keys.front().name == "comment" ? 1 : 0; // there: a language is a member
-    for (std::size_t i = 0; i < texts.keys.size(); ++i) {
-        if (texts.keys[i].name == code_of(language)) at = i;
+/// The place of the text in the language, or of the first that is no comment.
+std::size_t chosen(std::span<const Key> keys, Language language) {
+    std::size_t at = keys.front().name == "comment" ? 1 : 0; // there: a language is a member
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        if (keys[i].name == code_of(language)) at = i;
     }
-    return texts.items[at];
+    return at;
 }
 
 void choose(Value& value, const Path& path, Language language, Findings& findings) {
-    if (is_in_languages(value)) {
+    if (is_in_languages(value.keys)) {
         check({&value, path}, findings);
-        value = Value(std::move(chosen(value, language)));
+        value = Value(std::move(value.items[chosen(value.keys, language)]));
         return;
     }
     for (std::size_t i = 0; i < value.items.size(); ++i) {
+        if (value.items[i].items.empty()) continue; // a plain value, or an object of nothing
         const Path inside = value.kind == Value::Kind::object
                                 ? Path{&path, value.keys[i].name}
                                 : Path{&path, {}, static_cast<int>(i)};
@@ -111,8 +105,18 @@ std::vector<std::string> language_codes() {
     return list;
 }
 
+std::optional<std::size_t> sound_text_in(Language language, std::span<const Key> keys,
+                                         std::span<const Value> items) {
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        const bool sound = is_language(keys[i].name) && items[i].kind == Value::Kind::text;
+        if (!sound && keys[i].name != "comment") return std::nullopt;
+    }
+    return chosen(keys, language);
+}
+
 void choose_texts(Document& document, Language language, Findings& findings) {
-    choose(document.root, Path{}, language, findings);
+    if (document.languages_left) choose(document.root, Path{}, language, findings);
+    document.languages_left = false;
 }
 
 void choose_column(Document& list, std::string_view name, Language language) {

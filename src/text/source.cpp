@@ -6,24 +6,20 @@
 namespace quoin {
 
 Source::Source(std::string name, std::string text)
-    : name_(std::move(name)), text_(std::move(text)), line_starts_{0} {
-    for (std::size_t i = text_.find('\n'); i != std::string::npos; i = text_.find('\n', i + 1)) {
-        line_starts_.push_back(i + 1);
-    }
-}
+    : name_(std::move(name)), text_(std::move(text)) {}
 
 Source::Position Source::position(std::size_t offset) const {
-    const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), offset);
-    const auto line = after - line_starts_.begin();
-    const std::size_t start = line_starts_[static_cast<std::size_t>(line - 1)];
-    return {static_cast<int>(line), static_cast<int>(offset - start) + 1};
+    const std::string_view before = text().substr(0, offset);
+    const std::size_t line_end = before.rfind('\n');
+    const std::size_t start = line_end == std::string_view::npos ? 0 : line_end + 1;
+    const auto lines = std::count(before.begin(), before.end(), '\n');
+    return {static_cast<int>(lines) + 1, static_cast<int>(before.size() - start) + 1};
 }
 
 std::string_view Source::line(int number) const {
-    const std::size_t start = line_starts_[static_cast<std::size_t>(number - 1)];
-    const auto next = static_cast<std::size_t>(number);
-    const std::size_t end = next < line_starts_.size() ? line_starts_[next] - 1 : text_.size();
-    std::string_view rest = text().substr(start, end - start);
+    std::string_view rest = text();
+    for (int above = 1; above < number; ++above) rest.remove_prefix(rest.find('\n') + 1);
+    rest = rest.substr(0, rest.find('\n'));
     if (!rest.empty() && rest.back() == '\r') rest.remove_suffix(1);
     return rest;
 }

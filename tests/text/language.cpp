@@ -71,6 +71,31 @@ TEST_CASE("A language that is none and what is no text are refused where they st
     }
 }
 
+/// What was read, and what was wrong: before the texts were chosen, or while they were read.
+std::string read_in(const std::string& text, Language language, std::optional<Language> texts_in) {
+    Findings findings;
+    Document document =
+        parse_json(std::make_shared<Source>("t.json", text), findings, caps::values, texts_in);
+    choose_texts(document, language, findings);
+    return write_json(document.root) + listing(findings);
+}
+
+TEST_CASE("Texts chosen while they are read are those chosen afterwards") {
+    for (const std::string text :
+         {R"({"name": {"en": "deck", "es": "terraza"}, "id": "x", "more": [{"es": "cerca"}, {}]})",
+          R"({"comment": "of a builder", "es": "cerca"})",
+          R"([[{"en": "a"}], {"no": {"en": "b"}}])",
+          R"({"rows": [[1, "en"], {"en": "fence", "comment": 7, "es": "cerca"}], "last": null})",
+          R"([{"en": "deck", "sp": "terraza"}, {"en": "a", "es": "b"}])",
+          R"([{"en": "deck", "es": 7}])", R"([{"en": {"es": "x"}}])", R"({"es": {"en": "x"}})"}) {
+        for (const auto& language : codes<Language>) {
+            CAPTURE(text, language.code);
+            CHECK(read_in(text, language.meaning, language.meaning) ==
+                  read_in(text, language.meaning, std::nullopt));
+        }
+    }
+}
+
 TEST_CASE("A column of a list in several languages is read in the one asked for, else in any") {
     const auto noted = [](const std::string& csv, Language language) {
         Findings findings;

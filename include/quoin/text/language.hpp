@@ -8,6 +8,8 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -35,8 +37,21 @@ class EachLanguage {
 
     std::array<T, codes<Language>.size()> each_{};
 };
+/// Whether a member's name makes its object a text in several languages: no other object of a file
+/// has one of these names.
+[[nodiscard]] constexpr bool is_language(std::string_view name) {
+    for (const auto& language : codes<Language>) {
+        if (language.code == name) return true;
+    }
+    return false;
+}
 /// "en", "es"
 [[nodiscard]] std::vector<std::string> language_codes();
+
+/// Where the text in `language`, or the first where there is none, stands among the members of an
+/// object that has one; nothing where one of its members is no language or no text.
+[[nodiscard]] std::optional<std::size_t> sound_text_in(Language language, std::span<const Key> keys,
+                                                       std::span<const Value> items);
 
 /// Puts one text in the place of every object of languages: the one in `language`, or the first
 /// where there is none. Findings: a language that is none, and what is no text.

@@ -7,7 +7,6 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace quoin {
 
@@ -28,7 +27,6 @@ class Source {
   private:
     std::string name_;
     std::string text_;
-    std::vector<std::size_t> line_starts_;
 };
 
 /// A stretch of a source: bytes begin to end. `source` outlives every place in it.

@@ -7,7 +7,9 @@
 //   doc.root.find("price")->literal   ->  "412900.00"
 #pragma once
 
+#include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +21,7 @@
 namespace quoin {
 
 class JsonWriter;
+enum class Language : std::uint8_t;
 
 struct Key {
     std::string name;
@@ -41,6 +44,7 @@ struct Value {
 struct Document {
     std::shared_ptr<const Source> source;
     Value root;
+    bool languages_left = false; ///< one of its objects has a language's name among its members
 };
 
 /// Largest nesting that is read; deeper texts are refused.
@@ -48,9 +52,11 @@ inline constexpr int deepest_nesting = 32;
 
 /// Parses JSON (RFC 8259). Syntax errors, repeated members, invalid UTF-8, numbers out of range,
 /// too deep a nesting and more than caps::members of an object or `most_values` in all are
-/// findings; the root is then null.
+/// findings; the root is then null. With `texts_in`, the texts of other languages are let go as
+/// they are read (text/language.hpp).
 [[nodiscard]] Document parse_json(std::shared_ptr<const Source> source, Findings& findings,
-                                  std::size_t most_values = caps::values);
+                                  std::size_t most_values = caps::values,
+                                  std::optional<Language> texts_in = {});
 
 /// Parses CSV (RFC 4180: quotes, doubled quotes, CRLF) whose first row names the columns, into a
 /// list of objects: each cell becomes a text value under its column's name; empty cells are left
