@@ -18,6 +18,14 @@ export function short(amount: string | null | undefined): string {
     return dollars(amount).replace(/\.00$/, '');
 }
 
+/// To the dollar from ten dollars on, half away from zero; what is less keeps its cents.
+export function rounded(amount: string | null | undefined): string {
+    const match = /^(-?)(\d{2,})\.(\d)\d*$/.exec(amount ?? '');
+    if (!match) return short(amount);
+    const [, minus, whole, tenth] = match;
+    return short(`${minus}${BigInt(whole) + (tenth >= '5' ? 1n : 0n)}`);
+}
+
 /// With its sign: what a touch changes.
 export function signed(amount: string, write = dollars): string {
     return is_zero(amount)

@@ -1,4 +1,8 @@
 // Starts the page.
+import './parts/top.css';
+import './views/tour.css';
+import './parts/option_card.css';
+import './parts/bar.css';
 import './app.css';
 
 import {render} from 'preact';

@@ -529,6 +529,11 @@ export function touch(option: Option, form: Form, how: Touch): void {
     });
 }
 
+/// Without what stands in parentheses at its end: the option that opens says all of it.
+function in_short(jump: string): string {
+    return jump.replace(/ \([^()]*\)$/, '');
+}
+
 export function remarks_of(how: Touch): string[] {
     const words: string[] = [];
     const along = {names: how.along.map(brief).join(', ')};
@@ -536,7 +541,7 @@ export function remarks_of(how: Touch): string[] {
     if (along.names) words.push(how.takes_out ? and_with_it(along) : together_with(along));
     if (how.instead_of.length > 0)
         words.push(instead_of({names: how.instead_of.map(brief).join(', ')}));
-    return words.concat(how.jumps);
+    return words.concat(how.jumps.map(in_short));
 }
 
 /// Done, and what it came to is said once the engine has told, unless something else was touched

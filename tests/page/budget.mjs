@@ -3,6 +3,7 @@
 import {join} from 'node:path';
 
 import {
+    Server,
     all_known,
     ask,
     check,
@@ -15,9 +16,9 @@ import {
     rate_shown,
     reach,
     serious,
-    Server,
     shots,
     sizes,
+    take_loan,
     until,
     view,
 } from './support.mjs';
@@ -282,6 +283,7 @@ export async function budget_later_of_several_is_the_command_lines({cases, serve
     equal('an estimate for all stays', estimates['rear-sod=500'], estimates['rear-sod=5000']);
     await view(page, 'Tour');
     await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await page.locator('.option:has-text("ecessed") .opener').click();
     const card = await page.textContent('.option:has-text("ecessed")');
     check('on the tour it is told as one', card.includes('about $260 each'), card);
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
@@ -339,7 +341,7 @@ export async function budget_money_pays_a_premium({cases, server, context}) {
         ['Conventional, 10% down, 15 years', 'mi_premium', 'single', 'single premium'],
         ['FHA, 3.5% down, 30 years', 'fee', 'cash', 'Upfront mortgage insurance premium'],
     ]) {
-        await page.getByLabel('Loan shown').selectOption(name);
+        await take_loan(page, name);
         await type(page, 'The builder gives', '9600');
         const answer = ask(cases, 'credit', inquiry, credit_options(name, '9600', false));
         const use = of_hand(answer, name).each_use.find((one) => one.use === 'upfront_fee');
@@ -573,7 +575,7 @@ export async function budget_by_key({server, context}) {
     await page.keyboard.press('Control+a');
     await page.keyboard.type('9100');
     await page.keyboard.press('Enter');
-    await until(page, () => document.querySelector('.last strong')?.textContent.includes('income'));
+    await until(page, () => document.querySelector('.last-name')?.textContent.includes('income'));
     equal('Enter commits it', (await kept(page)).inquiry.income.monthly, '9100');
     await reach(page, '.means input[type="checkbox"]', 'automated underwriting');
     await page.keyboard.press('Space');

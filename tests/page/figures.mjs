@@ -6,6 +6,7 @@ import {
     ask,
     bare,
     check,
+    control,
     equal,
     kept,
     numbers_in,
@@ -13,6 +14,8 @@ import {
     open_page,
     rate_shown,
     settled,
+    take_loan,
+    unfold,
     until,
     view,
 } from './support.mjs';
@@ -46,18 +49,20 @@ async function bar_is(page, cases, name) {
     const shown = async (figure) => bare(await page.textContent(`.bar [data-figure="${figure}"]`));
     equal(`${name}: contract price`, await shown('contract_price'), bare(tour.contract_price));
     equal(`${name}: month`, await shown('monthly.total'), bare(tour.scenario.monthly.total));
+    equal(`${name}: cash needed`, await shown('cash.needed'), bare(tour.scenario.cash.needed));
     const back = tour.scenario.cash.to_close.startsWith('-');
     equal(
         `${name}: cash to close`,
-        `${await page.textContent('.bar .cash dt')} ${await shown('cash.to_close')}`,
+        `${(await page.textContent('.bar .closing')).replace(/[\s\u00a0]*\$.*/, '')} ${await shown('cash.to_close')}`,
         `${back ? 'Cash back at closing' : 'Cash to close'} ${bare(tour.scenario.cash.to_close).replace('-', '')}`,
     );
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     for (const [what, text] of [
-        ['rate', `${rate_shown(tour.scenario.terms.rate)} interest rate`],
+        ['rate', rate_shown(tour.scenario.terms.rate)],
         ['APR', `APR ${rate_shown(tour.scenario.terms.apr)}`],
         ['down payment', `(${tour.scenario.terms.down_percent}%)`],
-        ['not an offer', 'Not an approval or an offer to lend'],
+        ['what is in it', 'taxes and insurance included'],
+        ['not an offer', 'not an approval or an offer to lend'],
     ]) {
         check(
             `${name}: ${what} beside the month`,
@@ -141,7 +146,7 @@ export async function figures_after_touches({cases, server, context}) {
     ]) {
         await page.click(`.area-link:has(span:text-is("${area}"))`);
         const row = option
-            ? page.locator(`.row:has(.row-title:text-is("${option}")) input`).first()
+            ? await control(page, option)
             : page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
         if ((await row.count()) === 0) continue;
         const before = await kept(page);
@@ -160,6 +165,7 @@ export async function figures_after_touches({cases, server, context}) {
         );
     }
     await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await unfold(page);
     const more = page.locator('.stepper button:text-is("+")').first();
     const before = await kept(page);
     await more.click();
@@ -179,7 +185,7 @@ export async function figures_under_other_loans({cases, server, context}) {
     const page = await open_page(context, server.url);
     const {inquiry} = await kept(page);
     for (const scenario of inquiry.scenarios) {
-        await page.selectOption('.bar select', scenario.name);
+        await take_loan(page, scenario.name);
         await bar_is(page, cases, scenario.name);
     }
     await view(page, 'Loans');
@@ -264,7 +270,11 @@ export async function a_rate_that_changes_says_how_far({cases, server, context})
         terms,
     );
     const step = worst.find((one) => one.rate === highest);
-    check('and the worst payment', bare(terms).includes(bare(step.payment)), terms);
+    await page.click('.choose-loan');
+    await page.waitForSelector('.dialog[open]');
+    const whole = await page.textContent('.dialog .note');
+    check('and the worst payment', bare(whole).includes(bare(step.payment)), whole);
+    await page.keyboard.press('Escape');
     await view(page, 'Schedule');
     await page.click('.tick-box input');
     await settled(page);

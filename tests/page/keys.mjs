@@ -28,7 +28,9 @@ export async function keyboard_all_the_way({server, context}) {
     await page.keyboard.press('Control+z');
     await settled(page);
     equal('Ctrl+Z takes it back', (await kept(page)).inquiry.selections.length, before);
-    await reach(page, '.bar select', 'the way to pay in hand');
+    await reach(page, '.choose-loan', 'the loan in hand');
+    await page.keyboard.press('Enter');
+    await reach(page, '.loan-choice input:checked', 'the one that is shown');
     await page.keyboard.press('ArrowDown');
     await settled(page);
     equal(

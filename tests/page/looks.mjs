@@ -2,7 +2,7 @@
 import {execFileSync} from 'node:child_process';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_page, shots, sizes, view, until} from './support.mjs';
+import {check, equal, kept, open_page, settled, shots, sizes, view, until} from './support.mjs';
 
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
 
@@ -67,6 +67,67 @@ export async function every_view_at_every_size({server, chrome}) {
                 await page.screenshot({
                     path: join(shots, `${name.toLowerCase()}-${width}-${colorScheme}.png`),
                 });
+            }
+            await context.close();
+        }
+    }
+}
+
+/// Of the opening tour: the rows that stand whole above the bar, the highest of the closed ones, how
+/// high the bar is, and the smallest letters in sight.
+const first_screen = (page) =>
+    page.evaluate(() => {
+        const bar = document.querySelector('.bar').getBoundingClientRect();
+        const rows = Array.from(
+            document.querySelectorAll('.option .single, .option .group-head'),
+            (one) => one.getBoundingClientRect(),
+        );
+        const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        let smallest = Infinity;
+        while (words.nextNode()) {
+            const {parentElement: by, data} = words.currentNode;
+            if (!data.trim() || by.getClientRects().length === 0) continue;
+            smallest = Math.min(smallest, parseFloat(getComputedStyle(by).fontSize));
+        }
+        return {
+            bar: Math.round(bar.height),
+            above: rows.filter(({bottom}) => bottom <= bar.top).length,
+            all: rows.length,
+            highest: Math.round(Math.max(...rows.map(({height}) => height))),
+            smallest,
+            wide: document.documentElement.scrollWidth - innerWidth,
+        };
+    });
+
+export async function the_first_screen_has_room({server, chrome}) {
+    for (const locale of ['en-US', 'es-US']) {
+        for (const [width, height, bar, rows] of [
+            [1180, 820, 96, 8],
+            [820, 1180, 120, 9],
+            [390, 844, 120, 5],
+            [844, 390, 64, 0],
+            [1440, 900, 96, 8],
+        ]) {
+            const context = await chrome.newContext({
+                viewport: {width, height},
+                locale,
+                hasTouch: width < 1200,
+            });
+            const page = await open_page(context, server.url);
+            await settled(page);
+            for (let i = 0; i < (await page.locator('.area-link').count()); i += 1) {
+                if (i > 0) await page.locator('.area-link').nth(i).click();
+                const seen = await first_screen(page);
+                const where = `${locale}, ${width} x ${height}, area ${i + 1}`;
+                check(`${where}: the bar`, seen.bar <= bar, `${seen.bar} px of ${bar}`);
+                check(
+                    `${where}: rows in sight`,
+                    seen.above >= Math.min(rows, seen.all),
+                    `${seen.above} of ${seen.all}`,
+                );
+                check(`${where}: a closed row`, seen.highest <= 64, `${seen.highest} px`);
+                check(`${where}: the smallest letters`, seen.smallest >= 12, `${seen.smallest} px`);
+                check(`${where}: nothing runs out of the page`, seen.wide <= 0, `${seen.wide} px`);
             }
             await context.close();
         }

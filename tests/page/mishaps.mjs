@@ -1,23 +1,24 @@
 // What goes wrong: the program ends, a number is no number, two tabs, a book with nothing in it.
 import {
+    Server,
     check,
+    control,
     equal,
     kept,
     open_buyer,
     open_page,
     settled,
-    Server,
-    view,
+    touch,
+    unfold,
     until,
+    view,
 } from './support.mjs';
-
-const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
 export async function the_program_ends({cases, context}) {
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await server.stop();
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await page.waitForSelector('.message.bad:has-text("does not answer")');
     check(
         'what was touched is kept',
@@ -28,7 +29,7 @@ export async function the_program_ends({cases, context}) {
     await settled(page);
     check(
         'the touch is in the figures once it is back',
-        await row(page, 'Triple pane, low-E').isChecked(),
+        await (await control(page, 'Triple pane, low-E')).isChecked(),
     );
     await again.stop();
 }
@@ -62,6 +63,7 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
     await page.waitForSelector('.main .wrong');
     await view(page, 'Tour');
     await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await unfold(page);
     const many = page.locator('.stepper input').first();
     const was = await many.inputValue();
     await many.fill('9999');
@@ -103,12 +105,12 @@ export async function two_tabs({server, context}) {
     const two = await open_page(context, server.url, '.start');
     await two.click('.kept-name');
     await settled(two);
-    await row(one, 'Triple pane, low-E').click();
+    await touch(one, 'Triple pane, low-E');
     await settled(one);
     await until(two, () =>
         Array.from(
-            document.querySelectorAll('.row.on .row-title'),
-            (title) => title.textContent,
+            document.querySelectorAll('.group-head.on .row-beside'),
+            (level) => level.textContent,
         ).includes('Triple pane, low-E'),
     );
     await open_buyer(two, 'Buyer 4');

@@ -16,6 +16,7 @@ import {
     settled,
     until,
     view,
+    touch,
 } from './support.mjs';
 
 const tab = (page) => page.textContent('.tab[aria-current]');
@@ -24,7 +25,6 @@ const selected = async (page) =>
     (await kept(page)).inquiry.selections.map((one) =>
         typeof one === 'string' ? one : one.option,
     );
-const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
 /// A list of names, and not one figure.
 async function names_alone(page, name, names) {
@@ -71,7 +71,7 @@ export async function a_buyer_closed_is_brought_back({server, context}) {
     const keys = () => page.evaluate(() => Object.keys(localStorage).sort().join());
     await open_buyer(page, 'Buyer 4');
     await page.click('.tab >> nth=0');
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     const before = [await tab(page), await price(page), await keys()];
     const close = async () => {
@@ -330,7 +330,7 @@ export async function a_file_about_what_is_not_sold({server, context}) {
 
 export async function a_new_buyer_is_told_one_thing({server, context}) {
     const page = await open_page(context, server.url);
-    check('an example is called one', (await page.textContent('.welcome')).includes('an example'));
+    check('an example is called one', (await page.textContent('.welcome')).includes('An example'));
     await page.click('button:text-is("Open…")');
     await page.click('.dialog .row-button:has-text("A new buyer")');
     await page.waitForSelector('.tab[aria-current]:text-is("New buyer")');
@@ -338,7 +338,7 @@ export async function a_new_buyer_is_told_one_thing({server, context}) {
     const text = await page.textContent('body');
     check('nothing is called filled in', !text.includes('already filled in'));
     equal('one message', await page.locator('.message, .welcome').count(), 1);
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     check('nor later', !(await page.textContent('body')).includes('already filled in'));
     await page.click('.view:has(.view-name:text-is("Budget"))');

@@ -24,11 +24,14 @@ export async function another_language_by_a_touch({server, context}) {
     equal('Spanish then', await lang_of(page), 'es');
     equal('the view names', (await view_names(page))[1], 'Préstamos');
     check('asked anew, in Spanish', asked.length > 0 && asked.every((one) => one === 'es'), asked);
+    await page.click('.choose-loan');
+    await page.waitForSelector('.dialog[open]');
     equal(
         'what names of loans say of their terms',
-        await page.locator('.bar option').first().textContent(),
+        await page.locator('.loan-choice span').first().textContent(),
         'Convencional, 5% inicial, 30 años',
     );
+    await page.keyboard.press('Escape');
     equal('the home is the same', JSON.stringify((await kept(page)).inquiry), before);
     equal(
         'what is chosen is told',

@@ -377,6 +377,31 @@ export async function kept(page) {
     });
 }
 
+/// Opens every option of the area that is shown: its levels, and what is known of it.
+export async function unfold(page) {
+    const closed = page.locator('.opener[aria-expanded="false"]');
+    for (let left = await closed.count(); left > 0; left -= 1) await closed.first().click();
+}
+
+/// The control of an option, a level or a choice of the area that is shown.
+export async function control(page, name) {
+    const found = page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
+    if ((await found.count()) === 0) await unfold(page);
+    return found;
+}
+
+export async function touch(page, name) {
+    await (await control(page, name)).click();
+}
+
+/// Looks at the home under another of its loans.
+export async function take_loan(page, name) {
+    await page.click('.choose-loan');
+    await page.waitForSelector('.dialog[open]');
+    await page.locator('.loan-choice').filter({hasText: name}).first().click();
+    await settled(page);
+}
+
 export async function open_buyer(page, name) {
     await page.click('button:text-is("Open…")');
     await page.click(`.dialog .row-button:has(span:text-is("${name}"))`);
@@ -395,11 +420,32 @@ export async function open_file(page, inquiry) {
     await settled(page);
 }
 
+/// A part of the page as it is read, but each figure as exact as the engine told it.
+export const exactly = (page, where) =>
+    page.$eval(where, (element) => {
+        const figures = Array.from(element.querySelectorAll('[data-exact]'));
+        const shown = figures.map((one) => one.firstChild.data);
+        for (const one of figures) {
+            const [sign] = /^[+\u2212]?/.exec(one.textContent);
+            const [whole, rest] = one.dataset.exact.replace('-', '').split('.');
+            one.firstChild.data = `${sign}$${Number(whole).toLocaleString('en-US')}.${rest}`;
+        }
+        const words = element.textContent;
+        figures.forEach((one, at) => {
+            one.firstChild.data = shown[at];
+        });
+        return words.replace(/\u00a0/g, ' ');
+    });
+
 /// Every amount and percent that can be read in a part of the page, in drawings too.
 const figures_of = (page, where) =>
     page.$eval(where, (element) => {
+        const rounded = Array.from(element.querySelectorAll('[data-exact]'), (one) => [
+            one.textContent,
+            ` $${one.dataset.exact.replace('-', '')} `,
+        ]);
         const text =
-            element.innerText +
+            rounded.reduce((words, pair) => words.replace(...pair), element.innerText) +
             Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
                 '',
             );

@@ -2,7 +2,7 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 
-import {check, equal, open_page, root, serious, settled, sizes, view} from './support.mjs';
+import {check, equal, open_page, root, serious, settled, sizes, view, unfold} from './support.mjs';
 
 /// The glossary as the program hands it out.
 async function glossary(server, language) {
@@ -109,7 +109,7 @@ export async function terms_by_key({server, context}) {
         await page.keyboard.press('Tab');
         await page.keyboard.press('Tab');
         equal(`${language}: left by Tab it closes`, await card(page).count(), 0);
-        check(`${language}: Tab goes on behind it`, await focused(page, 'cash_to_close'));
+        check(`${language}: Tab goes on behind it`, await focused(page, 'cash_needed'));
     }
     equal('asked anew in Spanish alone', asked.join(), 'es');
     await page.click('.language[lang="en"]');
@@ -135,6 +135,7 @@ export async function terms_where_a_buyer_meets_them({server, chrome}) {
         const page = await open_in(context, server);
         for (const [name, codes] of Object.entries(met)) {
             await view(page, name);
+            if (name === 'Tour') await unfold(page);
             const there = await page.$$eval('.main .term', (all) =>
                 all.map((one) => one.dataset.term),
             );

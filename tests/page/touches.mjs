@@ -2,11 +2,22 @@
 import {readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_buyer, open_page, settled, view, until} from './support.mjs';
+import {
+    check,
+    equal,
+    exactly,
+    kept,
+    open_buyer,
+    open_page,
+    settled,
+    touch,
+    unfold,
+    until,
+    view,
+} from './support.mjs';
 
 const option_ids = (inquiry) =>
     inquiry.selections.map((one) => (typeof one === 'string' ? one : one.option));
-const row = (page, name) => page.locator(`.row:has(.row-title:text-is("${name}")) input`).first();
 
 export async function a_first_visit({server, context}) {
     const began = Date.now();
@@ -32,11 +43,11 @@ export async function put_in_take_out_step_back({server, context}) {
     const page = await open_page(context, server.url);
     const first = (await kept(page)).inquiry;
     const price = await page.textContent('.bar [data-figure="contract_price"]');
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     check('put in', option_ids((await kept(page)).inquiry).includes('windows'));
     check('the bar says what it was', (await page.textContent('.last')).includes('Triple pane'));
-    await row(page, 'Double pane, low-E').click();
+    await touch(page, 'Double pane, low-E');
     await settled(page);
     check(
         'taken out by the included level',
@@ -79,6 +90,7 @@ export async function what_excludes_bites({server, context}) {
 export async function choices_at_no_cost({server, context}) {
     const page = await open_page(context, server.url);
     const colors = page.locator('article[aria-label="Exterior colors"]');
+    await colors.locator('.opener').click();
     const chosen = () => colors.locator('input:checked').count();
     equal('one is chosen', await chosen(), 1);
     await colors.locator('.row:has-text("Oat") input').click();
@@ -90,7 +102,7 @@ export async function choices_at_no_cost({server, context}) {
         'oat',
     );
     equal('and it alone', await chosen(), 1);
-    equal('at no cost', (await page.textContent('.last-figures')).includes('$0.00'), true);
+    equal('at no cost', (await exactly(page, '.last-figures')).includes('$0.00'), true);
 }
 
 export async function another_lot_and_plan({server, context}) {
@@ -140,7 +152,7 @@ export async function buyers_side_by_side({server, context}) {
     await page.click('.tab >> nth=0');
     await settled(page);
     equal('back at the first', (await kept(page)).inquiry.plan, 'teasel');
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     await page.reload();
     await page.waitForSelector('.bar');
@@ -157,14 +169,14 @@ export async function a_new_buyer_on_a_price_book({server, context}) {
     check('what is assumed is said', (await page.textContent('.message')).includes('assumed'));
     const {inquiry} = await kept(page);
     equal('nothing is chosen', inquiry.selections, undefined);
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     equal('the first touch', option_ids((await kept(page)).inquiry).join(), 'windows');
 }
 
 export async function files({cases, server, context}) {
     const page = await open_page(context, server.url);
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     const inquiry = (await kept(page)).inquiry;
     await page.click('button:text-is("This buyer…")');
@@ -200,7 +212,7 @@ export async function files({cases, server, context}) {
 export async function a_link_holds_nothing_private({server, context, chrome}) {
     await context.grantPermissions(['clipboard-read', 'clipboard-write'], {origin: server.url});
     const page = await open_page(context, server.url);
-    await row(page, 'Triple pane, low-E').click();
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     const {inquiry} = await kept(page);
     await page.click('button:text-is("This buyer…")');
@@ -264,6 +276,7 @@ export async function amounts_as_people_write_them({server, context}) {
     const spend = page.locator('.allowance input');
     for (const area of await page.locator('.area-link').all()) {
         await area.click();
+        await unfold(page);
         if ((await spend.count()) > 0) break;
     }
     await type(spend.first(), '$2,700');

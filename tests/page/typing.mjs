@@ -1,6 +1,6 @@
 // What is typed is never lost: not to an answer that is late, not to one that comes while typing,
 // not before the page has painted.
-import {equal, kept, open_buyer, open_page, Server, settled, view} from './support.mjs';
+import {Server, equal, kept, open_buyer, open_page, settled, unfold, view} from './support.mjs';
 
 /// Answers of the tour are held back until they are let go.
 async function hold(context) {
@@ -72,8 +72,9 @@ export async function typed_before_the_page_has_painted({server, context}) {
     await view(page, 'Tour');
     const lights = '.stepper input';
     for (const area of await page.locator('.area-link').all()) {
-        if ((await page.locator(lights).count()) > 0) break;
         await area.click();
+        await unfold(page);
+        if ((await page.locator(lights).count()) > 0) break;
     }
     const before = await page.locator(lights).first().inputValue();
     const [one, two] = [Number(before) + 1, Number(before) + 2].map(String);

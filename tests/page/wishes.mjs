@@ -127,6 +127,7 @@ export async function wishes_are_changed({server, context}) {
     const first = await wishes(page);
     const card = page.locator('.option[aria-label="Lawn irrigation"]');
     await page.click('.area-link:has(span:text-is("Yard and driveway"))');
+    await card.locator('.opener').click();
     await card.locator('.wish-button').click();
     await settled(page);
     equal('from the tour', (await wishes(page)).join(), [...first, 'irrigation'].join());

@@ -57,6 +57,7 @@ function Views() {
                 <button
                     key={one}
                     class="view"
+                    title={say.frame.views[one].says}
                     aria-current={view.value === one ? 'page' : undefined}
                     onClick={() => {
                         view.value = one;
@@ -64,7 +65,6 @@ function Views() {
                     }}
                 >
                     <span class="view-name">{say.frame.views[one].name}</span>
-                    <span class="view-says">{say.frame.views[one].says}</span>
                 </button>
             ))}
         </nav>
@@ -262,21 +262,23 @@ export function App() {
             </a>
             <header class="top">
                 <div class="whose">
-                    <p class="community">{home ? <Name of={home.community} /> : ' '}</p>
-                    <p class="builder">
-                        {home
-                            ? say.frame.book({
-                                  builder: brief(home.builder),
-                                  version: home.price_book_version,
-                              })
-                            : ' '}
-                        {home && home.price_book_expires < today() && (
-                            <strong class="refused">
-                                {' '}
-                                {say.frame.book_ended({on: short_date(home.price_book_expires)})}
-                            </strong>
-                        )}
+                    <p
+                        class="community"
+                        title={
+                            home &&
+                            say.frame.book({
+                                builder: brief(home.builder),
+                                version: home.price_book_version,
+                            })
+                        }
+                    >
+                        {home ? <Name of={home.community} /> : ' '}
                     </p>
+                    {home && home.price_book_expires < today() && (
+                        <p class="book-ended refused">
+                            {say.frame.book_ended({on: short_date(home.price_book_expires)})}
+                        </p>
+                    )}
                 </div>
                 <Buyers />
                 <Languages />

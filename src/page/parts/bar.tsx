@@ -1,148 +1,192 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
-import {brief, closing_name, dollars, signed, unsigned} from '../figures';
-import {say} from '../language';
-import {shown_name} from '../loan_names';
-import {busy, buyer, change, problems, redo, take_in_hand, tour, undo} from '../store';
-import {marked} from './marks';
-import {Explained, Term} from './term';
-import {estimate_words, terms_words} from './terms';
+import {signal} from '@preact/signals';
 
-/// The terms that stand beside the monthly figure.
+import type {Move} from '../answers';
+import {
+    closing_name,
+    percent,
+    rate_percent,
+    rounded,
+    short,
+    short_date,
+    signed,
+    term,
+    unsigned,
+} from '../figures';
+import {say} from '../language';
+import {busy, buyer, change, problems, redo, tour, undo} from '../store';
+import {Amount} from './amount';
+import {LoanInHand} from './loan_in_hand';
+import {marked} from './marks';
+import {Term} from './term';
+
+const choosing = signal(false);
+
+/// The terms that stand beside the monthly figure; all of them are in the dialog of the loan.
 function Terms() {
     const {heading, scenario} = tour.value!;
     const {terms} = scenario;
+    if (!scenario.available) {
+        return <p class="terms refused">{scenario.refusals.map((one) => one.words).join('; ')}</p>;
+    }
     return (
         <p class="terms">
-            <Explained
-                text={say.terms.of_loan({
-                    loan: terms.program_name,
-                    terms: terms_words(terms),
-                    estimate: estimate_words(heading),
-                })}
-                terms={['points', 'apr']}
-            />
+            {say.terms.in_short({
+                loan: terms.program_name,
+                rate: rate_percent(terms.rate),
+                highest: terms.adjustable && rate_percent(terms.adjustable.highest_rate),
+                apr: (
+                    <>
+                        <Term of="apr">{say.common.apr}</Term>{' '}
+                        {terms.apr ? rate_percent(terms.apr) : say.common.apr_not_found}
+                    </>
+                ),
+                term: term(terms.months),
+                down: short(terms.down_payment),
+                down_percent: percent(terms.down_percent),
+                as_of: short_date(heading.as_of),
+                roomy: marked('terms-roomy'),
+            })}
         </p>
     );
 }
 
-function told(change: string | undefined): string | null {
-    return change === undefined ? null : signed(change);
+function MoveFigures({move}: {move: Move}) {
+    const {per_month, price, cash_needed} = move;
+    return (
+        <span class="last-figures">
+            {per_month !== undefined && (
+                <strong class="last-month">
+                    {say.common.monthly_part({
+                        amount: <Amount of={per_month} write={(text) => signed(text, rounded)} />,
+                    })}
+                </strong>
+            )}
+            <span class="last-sums">
+                {say.frame.sums({
+                    price: <Amount of={price} write={(text) => signed(text, short)} />,
+                    cash: cash_needed !== undefined && (
+                        <Amount of={cash_needed} write={(text) => signed(text, rounded)} />
+                    ),
+                })}
+            </span>
+        </span>
+    );
 }
 
 function Last() {
     const last = change.value;
-    if (!last) {
-        return (
-            <p class="last" aria-live="polite" tabIndex={0}>
-                {say.frame.untouched}
-            </p>
-        );
-    }
-    const touch = last.touch;
     return (
-        <p class="last" aria-live="polite" tabIndex={0}>
-            <strong>{last.what}</strong>
-            {touch && (
-                <span class="last-figures">
-                    {say.frame.changed({
-                        month: told(touch.per_month),
-                        price: signed(touch.price),
-                        cash: told(touch.cash_needed),
-                        at_closing:
-                            touch.cash_needed !== undefined &&
-                            touch.cash_to_close !== touch.cash_needed
-                                ? signed(touch.cash_to_close ?? '')
-                                : null,
-                        roomy: marked('roomiest'),
-                    })}
-                </span>
+        <div class="last" aria-live="polite">
+            {last ? (
+                <>
+                    {last.touch && <MoveFigures move={last.touch} />}
+                    <span class="last-name" title={last.what}>
+                        {last.what}
+                    </span>
+                    {last.remarks.length > 0 && (
+                        <p class="last-remarks">{last.remarks.join('; ')}</p>
+                    )}
+                </>
+            ) : (
+                <span class="last-hint">{say.frame.untouched}</span>
             )}
-            {last.remarks.length > 0 && (
-                <span class="last-remarks"> {last.remarks.join('; ')}</span>
-            )}
-        </p>
+        </div>
+    );
+}
+
+function Figures() {
+    const {contract_price, scenario} = tour.value!;
+    const {available, cash, monthly} = scenario;
+    return (
+        <dl class="figures">
+            <div class="figure price">
+                <dt>
+                    <Term of="contract_price">{say.common.contract_price}</Term>
+                </dt>
+                <dd>
+                    <Amount of={contract_price} write={short} figure="contract_price" />
+                </dd>
+            </div>
+            <div class="figure month">
+                <dt>
+                    <Term of="monthly_payment">{say.common.a_month}</Term>
+                </dt>
+                <dd>
+                    {available ? (
+                        <Amount of={monthly.total} figure="monthly.total" />
+                    ) : (
+                        say.common.not_to_be_had
+                    )}
+                </dd>
+            </div>
+            <div class="figure cash">
+                <dt>
+                    <Term of="cash_needed">{say.common.all_cash_needed}</Term>
+                </dt>
+                <dd>{available ? <Amount of={cash.needed} figure="cash.needed" /> : '–'}</dd>
+                {available && (
+                    <dd class="closing">
+                        {say.common.of_it({
+                            name: <Term of="cash_to_close">{closing_name(cash.to_close)}</Term>,
+                            amount: (
+                                <Amount
+                                    of={cash.to_close}
+                                    write={unsigned}
+                                    figure="cash.to_close"
+                                />
+                            ),
+                        })}
+                    </dd>
+                )}
+            </div>
+        </dl>
     );
 }
 
 export function Bar() {
-    const answer = tour.value;
     const one = buyer.value;
-    if (!answer || !one) return null;
-    const scenario = answer.scenario;
+    if (!tour.value || !one) return null;
     const stale = problems.value.length > 0 ? 'stale' : '';
     return (
         <footer class={`bar ${stale}`} aria-label={say.frame.bar_label} aria-busy={busy.value}>
-            <dl class="figures">
-                <div class="figure price">
-                    <dt>
-                        <Term of="contract_price">{say.common.contract_price}</Term>
-                    </dt>
-                    <dd data-figure="contract_price">{dollars(answer.contract_price)}</dd>
-                </div>
-                <div class="figure month">
-                    <dt>
-                        <Term of="monthly_payment">{say.common.a_month}</Term>
-                    </dt>
-                    <dd data-figure="monthly.total">
-                        {scenario.available
-                            ? dollars(scenario.monthly.total)
-                            : say.common.not_to_be_had}
-                    </dd>
-                </div>
-                <div class="figure cash">
-                    <dt>
-                        <Term of="cash_to_close">
-                            {closing_name(scenario.available ? scenario.cash.to_close : null)}
-                        </Term>
-                    </dt>
-                    <dd data-figure="cash.to_close">
-                        {scenario.available ? unsigned(scenario.cash.to_close) : '–'}
-                    </dd>
-                </div>
-            </dl>
-            <div class="hand">
-                <label class="select">
-                    <span class="sr">{say.frame.in_hand}</span>
-                    <select
-                        value={scenario.terms.name}
-                        onChange={(event) => take_in_hand(event.currentTarget.value)}
-                    >
-                        {(one.inquiry.scenarios ?? []).map((each: any) => (
-                            <option key={each.name} value={each.name}>
-                                {brief(shown_name(each.name, each))}
-                            </option>
-                        ))}
-                    </select>
-                </label>
-                {scenario.available ? (
-                    <Terms />
-                ) : (
-                    <p class="terms refused">
-                        {scenario.refusals.map((one) => one.words).join('; ')}
-                    </p>
-                )}
+            <Figures />
+            <Last />
+            <div class="steps">
+                <button
+                    class="step choose-loan"
+                    aria-haspopup="dialog"
+                    onClick={() => {
+                        choosing.value = true;
+                    }}
+                >
+                    {say.frame.loan}
+                </button>
+                <button
+                    class="step"
+                    disabled={one.past.length === 0}
+                    onClick={undo}
+                    title={say.frame.undo_keys}
+                >
+                    {say.common.undo}
+                </button>
+                <button
+                    class="step again"
+                    disabled={one.future.length === 0}
+                    onClick={redo}
+                    title={say.frame.redo_keys}
+                >
+                    {say.common.redo}
+                </button>
             </div>
-            <div class="touch">
-                <Last />
-                <div class="steps">
-                    <button
-                        class="step"
-                        disabled={one.past.length === 0}
-                        onClick={undo}
-                        title={say.frame.undo_keys}
-                    >
-                        {say.common.undo}
-                    </button>
-                    <button
-                        class="step"
-                        disabled={one.future.length === 0}
-                        onClick={redo}
-                        title={say.frame.redo_keys}
-                    >
-                        {say.common.redo}
-                    </button>
-                </div>
-            </div>
+            <Terms />
+            {choosing.value && (
+                <LoanInHand
+                    done={() => {
+                        choosing.value = false;
+                    }}
+                />
+            )}
         </footer>
     );
 }

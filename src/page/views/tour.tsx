@@ -6,6 +6,7 @@ import {brief, short} from '../figures';
 import {say} from '../language';
 import {Cautions} from '../parts/cautions';
 import {OptionCard} from '../parts/option_card';
+import {first_said, FirstSaid} from '../parts/option_row';
 import {buyer, tour, walk_to} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
@@ -81,13 +82,11 @@ function Model({items, model}: {items: Shown[]; model: string}) {
 
 function Group({
     title,
-    says,
     options,
     explained,
     met,
 }: {
     title: string;
-    says: string;
     options: Option[];
     explained?: TermCode;
     met?: Option; ///< the first of the area whose own terms are told
@@ -95,15 +94,22 @@ function Group({
     if (options.length === 0) return null;
     return (
         <section class="group">
-            <h3>
-                <Term of={explained}>{title}</Term>
-            </h3>
-            <p class="group-says">{says}</p>
-            {options.map((option) => (
-                <Again.Provider key={option.id} value={option !== met}>
-                    <OptionCard option={option} />
-                </Again.Provider>
-            ))}
+            <div class="group-top">
+                <h3>
+                    <Term of={explained}>{title}</Term>
+                </h3>
+                <p class="columns" aria-hidden="true">
+                    <span>{say.tour.price_column}</span>
+                    <span>{say.tour.month_column}</span>
+                </p>
+            </div>
+            <div class="options">
+                {options.map((option) => (
+                    <Again.Provider key={option.id} value={option !== met}>
+                        <OptionCard option={option} />
+                    </Again.Provider>
+                ))}
+            </div>
         </section>
     );
 }
@@ -121,7 +127,26 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
     ];
     const met = shown.find((option) => option.cutoff);
     return (
-        <div class="area">
+        <FirstSaid.Provider value={first_said(shown)}>
+            <Group
+                title={say.tour.packages}
+                options={of('package')}
+                explained="package"
+                met={met}
+            />
+            <Group
+                title={say.tour.upgrades}
+                options={of('levels', 'upgrade')}
+                explained="option"
+                met={met}
+            />
+            <Group title={say.tour.choices} options={of('choice')} met={met} />
+            <Group
+                title={say.tour.allowances}
+                options={of('allowance')}
+                explained="allowance"
+                met={met}
+            />
             {area.included.length > 0 && (
                 <section class="group comes">
                     <h3>{say.tour.comes_with({plan: <Name of={answer.heading.plan} />})}</h3>
@@ -132,33 +157,6 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                     </ul>
                 </section>
             )}
-            <Group
-                title={say.tour.packages}
-                says={say.tour.packages_say}
-                options={of('package')}
-                explained="package"
-                met={met}
-            />
-            <Group
-                title={say.tour.upgrades}
-                says={say.tour.upgrades_say}
-                options={of('levels', 'upgrade')}
-                explained="option"
-                met={met}
-            />
-            <Group
-                title={say.tour.choices}
-                says={say.tour.choices_say}
-                options={of('choice')}
-                met={met}
-            />
-            <Group
-                title={say.tour.allowances}
-                says={say.tour.allowances_say}
-                options={of('allowance')}
-                explained="allowance"
-                met={met}
-            />
             {area.requests.length > 0 && (
                 <section class="group">
                     <h3>{say.tour.requests}</h3>
@@ -178,7 +176,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
             )}
             <Model items={area.shown} model={answer.model} />
             <Barred options={area.options} />
-        </div>
+        </FirstSaid.Provider>
     );
 }
 
@@ -252,18 +250,22 @@ export function TourView() {
             </nav>
             <div class="area-page">
                 <Welcome />
-                <p class="home-line">
-                    {say.tour.home_line({
-                        plan: <Name of={answer.heading.plan} />,
-                        elevation: <Name of={answer.heading.elevation} />,
-                        lot: answer.heading.lot,
-                        stage: answer.stage,
-                    })}
-                </p>
-                <h2 ref={top} tabIndex={-1}>
-                    <Name of={area.name} />
-                </h2>
-                <AreaView key={area.id} area={area} answer={answer} />
+                <header class="area-head">
+                    <h2 ref={top} tabIndex={-1}>
+                        <Name of={area.name} />
+                    </h2>
+                    <p class="home-line">
+                        {say.tour.home_line({
+                            plan: <Name of={answer.heading.plan} />,
+                            elevation: <Name of={answer.heading.elevation} />,
+                            lot: answer.heading.lot,
+                            stage: answer.stage,
+                        })}
+                    </p>
+                </header>
+                <div class="area">
+                    <AreaView key={area.id} area={area} answer={answer} />
+                </div>
                 {next && (
                     <button class="main-button next-area" onClick={() => go(next.id)}>
                         {say.tour.next({area: brief(next.name)})}

@@ -32,6 +32,9 @@ export const common = {
     monthly: ({amount}: Texts<'amount'>) => `${amount} a month`,
     monthly_small: ({amount, small}: Parts<'amount'> & Marks<'small'>) =>
         rich`${amount}${small(' a month')}`,
+    monthly_part: ({amount}: Parts<'amount'>) => rich`${amount} a month`,
+    /// An amount that is part of the one above it.
+    of_it: ({name, amount}: Parts<'name' | 'amount'>) => rich`${name} ${amount}`,
     in_price: ({amount}: Texts<'amount'>) => `${amount} in price`,
     cash: ({amount}: Texts<'amount'>) => `${amount} cash`,
     up_to: ({amount, small}: Parts<'amount'> & Marks<'small'>) => rich`${small('up to ')}${amount}`,
@@ -50,7 +53,6 @@ export const common = {
     numbered: ({name, number}: {name: string; number: number}) => `${name} (${number})`,
     /// An option with its choice, an incentive with its use.
     with_form: ({name, form}: Texts<'name' | 'form'>) => `${name}: ${form}`,
-    with_form_marked: ({name, form}: Parts<'name' | 'form'>) => rich`${name}: ${form}`,
     and: (each: string[]) =>
         each.length > 2
             ? `${each.slice(0, -1).join(', ')} and ${each[each.length - 1]}`

@@ -1,6 +1,6 @@
 // The frame: its views, what stands in the way, the bar of figures.
 import {rich} from '../phrase';
-import type {Marks, Texts} from '../phrase';
+import type {Parts, Texts} from '../phrase';
 
 const views = {
     tour: {name: 'Tour', says: 'room by room'},
@@ -59,22 +59,11 @@ export const frame = {
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Figures for ${loan}`,
-    untouched: 'Choose anything to add it or take it out. What it changes shows here.',
-    /// What the last touch changed: a month and cash are not told where there is no loan.
-    changed: ({
-        month,
-        price,
-        cash,
-        at_closing,
-        roomy,
-    }: Texts<'price'> & {
-        month: string | null;
-        cash: string | null;
-        at_closing: string | null;
-    } & Marks<'roomy'>) =>
-        rich`${month && `${month} a month, `}${price} in price${cash && `, ${cash} cash`}${
-            at_closing && roomy(` (${at_closing} at closing)`)
-        }`,
+    untouched: 'What you touch shows here.',
+    loan: 'Loan…',
+    /// What the last touch changed, besides the month: cash is not told where there is no loan.
+    sums: ({price, cash}: Parts<'price' | 'cash'>) =>
+        rich`${price} in price${cash && rich` · ${cash} cash`}`,
 
     whole_name: 'Full name',
     what_to_know: 'What to know',

@@ -2,7 +2,7 @@
 import {rich} from '../phrase';
 import type {Option} from '../../answers';
 import type {Unit} from './codes';
-import type {Marks, Parts, Texts} from '../phrase';
+import type {Parts, Texts} from '../phrase';
 
 /// Trades that need a permit or a license, as they stand before "work".
 const trades: Record<Option['work'][number], string> = {
@@ -22,12 +22,13 @@ const per: Record<Unit, string> = {
 export const options = {
     trades,
     taking_it_out: 'if removed:',
-    cash_in_all: ({amount, roomy}: Parts<'amount'> & Marks<'roomy'>) =>
-        rich`${amount} cash${roomy(' needed')}`,
+    rate_step: 'a rate changes too', ///< or a fee: it moves to another band
+    cash_needed: ({amount}: Parts<'amount'>) => rich`${amount} cash needed`,
+    more_of: ({name}: Texts<'name'>) => `More about ${name}`,
+    none_of_it: 'none',
     takes_out: ({names}: Texts<'names'>) => `also removes: ${names}`,
     brings_along: ({names}: Texts<'names'>) => `also adds: ${names}`,
     takes_the_place: ({names}: Texts<'names'>) => `replaces: ${names}`,
-    yours_at: ({price}: Texts<'price'>) => `yours, ${price}`,
     included: 'included',
     comes_in: ({package_name}: Texts<'package_name'>) => `part of ${package_name}`,
     without: 'Without',

@@ -1,5 +1,6 @@
 // The terms that stand beside every payment, and which way the cash goes at closing.
-import type {Texts} from '../phrase';
+import {rich} from '../phrase';
+import type {Marks, Parts, Texts} from '../phrase';
 
 export const terms = {
     points: ({points}: Texts<'points'>) => `${points} ${points === '1' ? 'point' : 'points'}`,
@@ -40,6 +41,26 @@ export const terms = {
         `${term}, ${down} down (${down_percent})` +
         (extra ? `, ${extra} extra principal a month by choice` : '') +
         (change ? `; ${change}` : ''),
+    /// Below the bar's figures, where two lines of a phone have to do.
+    in_short: ({
+        loan,
+        rate,
+        highest,
+        apr,
+        term,
+        down,
+        down_percent,
+        as_of,
+        roomy,
+    }: Texts<'loan' | 'rate' | 'term' | 'down' | 'down_percent' | 'as_of'> & {
+        highest: string | null;
+    } & Parts<'apr'> &
+        Marks<'roomy'>) =>
+        rich`${roomy(`${loan}: `)}${rate}${highest && ` at first, up to ${highest}`}, ${apr}, ${
+            term
+        }, ${down} down (${down_percent}), taxes and insurance included. Estimate, ${as_of}${roomy(
+            ', not an approval or an offer to lend',
+        )}`,
     /// What every payment and rate beside it is.
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
         `Estimate as of ${as_of}, with rates of ${rates}. Not an approval or an offer to lend.`,

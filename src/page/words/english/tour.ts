@@ -12,17 +12,16 @@ export const tour = {
         stage,
     }: Parts<'plan' | 'elevation' | 'lot'> & {stage: string | null}) =>
         rich`${plan}, elevation ${elevation}, lot ${lot}${stage && `. Construction so far: ${stage}`}`,
+    /// Above the two figures of every row.
+    price_column: 'price',
+    month_column: 'a month',
     next: ({area}: Texts<'area'>) => `Next: ${area}`,
 
     comes_with: ({plan}: Parts<'plan'>) => rich`Included in the ${plan}`,
     packages: 'Packages',
-    packages_say: 'Several things for one price.',
     upgrades: 'Upgrades',
-    upgrades_say: 'Touch an upgrade to add or remove it. The figures show what that changes.',
     choices: 'Choices at no cost',
-    choices_say: 'Pick any one.',
     allowances: 'Allowances',
-    allowances_say: 'The price already includes a budget for these.',
 
     requests: 'Requests outside the price book',
     request: ({estimate}: {estimate: string | null}) =>
@@ -33,7 +32,7 @@ export const tour = {
     model_partly: ({level}: Texts<'level'>) => `yours: ${level}`,
 
     welcome: ({strong}: Marks<'strong'>) =>
-        rich`${strong('This is an example that is already filled in.')} Walk through its rooms and touch any line. The price, the monthly payment and the cash at the bottom of the page change right away. Undo takes back every touch.`,
+        rich`${strong('An example, already filled in:')} touch any line.`,
     understood: 'Got it',
 
     empty: 'Nothing to walk through yet',

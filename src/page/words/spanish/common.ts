@@ -40,6 +40,8 @@ export const common = {
     monthly: ({amount}: Texts<'amount'>) => `${amount} al mes`,
     monthly_small: ({amount, small}: Parts<'amount'> & Marks<'small'>) =>
         rich`${amount}${small(' al mes')}`,
+    monthly_part: ({amount}: Parts<'amount'>) => rich`${amount} al mes`,
+    of_it: ({name, amount}: Parts<'name' | 'amount'>) => rich`${name} ${amount}`,
     in_price: ({amount}: Texts<'amount'>) => `${amount} en el precio`,
     cash: ({amount}: Texts<'amount'>) => `${amount} en efectivo`,
     up_to: ({amount, small}: Parts<'amount'> & Marks<'small'>) => rich`${small('hasta ')}${amount}`,
@@ -57,6 +59,5 @@ export const common = {
     because: ({name, why}: Texts<'name' | 'why'>) => `${name} (${why})`,
     numbered: ({name, number}: {name: string; number: number}) => `${name} (${number})`,
     with_form: ({name, form}: Texts<'name' | 'form'>) => `${name}: ${form}`,
-    with_form_marked: ({name, form}: Parts<'name' | 'form'>) => rich`${name}: ${form}`,
     and,
 };

@@ -1,6 +1,6 @@
 // The frame: its views, what stands in the way, the bar of figures.
 import {rich} from '../phrase';
-import type {Marks, Texts} from '../phrase';
+import type {Parts, Texts} from '../phrase';
 
 const views = {
     tour: {name: 'Visita', says: 'cuarto por cuarto'},
@@ -61,21 +61,10 @@ export const frame = {
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Cifras de ${loan}`,
-    untouched: 'Elija cualquier cosa para agregarla o quitarla. Lo que cambia aparece aquí.',
-    changed: ({
-        month,
-        price,
-        cash,
-        at_closing,
-        roomy,
-    }: Texts<'price'> & {
-        month: string | null;
-        cash: string | null;
-        at_closing: string | null;
-    } & Marks<'roomy'>) =>
-        rich`${month && `${month} al mes, `}${price} en el precio${cash && `, ${cash} en efectivo`}${
-            at_closing && roomy(` (${at_closing} en el cierre)`)
-        }`,
+    untouched: 'Lo que usted toque aparece aquí.',
+    loan: 'Préstamo…',
+    sums: ({price, cash}: Parts<'price' | 'cash'>) =>
+        rich`${price} en el precio${cash && rich` · ${cash} de efectivo`}`,
 
     whole_name: 'Nombre completo',
     what_to_know: 'Lo que debe saber',

@@ -2,7 +2,7 @@
 import {rich} from '../phrase';
 import type {Option} from '../../answers';
 import type {Unit} from '../english/codes';
-import type {Marks, Parts, Texts} from '../phrase';
+import type {Parts, Texts} from '../phrase';
 
 /// As they stand after "trabajo de".
 const trades: Record<Option['work'][number], string> = {
@@ -21,12 +21,13 @@ const per: Record<Unit, string> = {
 export const options = {
     trades,
     taking_it_out: 'si se quita:',
-    cash_in_all: ({amount, roomy}: Parts<'amount'> & Marks<'roomy'>) =>
-        rich`${amount} de efectivo${roomy(' necesario')}`,
+    rate_step: 'también cambia una tasa',
+    cash_needed: ({amount}: Parts<'amount'>) => rich`${amount} de efectivo necesario`,
+    more_of: ({name}: Texts<'name'>) => `Más sobre ${name}`,
+    none_of_it: 'ninguno',
     takes_out: ({names}: Texts<'names'>) => `también se quita: ${names}`,
     brings_along: ({names}: Texts<'names'>) => `también se agrega: ${names}`,
     takes_the_place: ({names}: Texts<'names'>) => `reemplaza: ${names}`,
-    yours_at: ({price}: Texts<'price'>) => `su elección, ${price}`,
     included: 'incluido',
     comes_in: ({package_name}: Texts<'package_name'>) => `parte de ${package_name}`,
     without: 'Sin esta opción',

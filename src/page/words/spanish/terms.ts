@@ -1,5 +1,6 @@
 // The terms that stand beside every payment, and which way the cash goes at closing.
-import type {Texts} from '../phrase';
+import {rich} from '../phrase';
+import type {Marks, Parts, Texts} from '../phrase';
 
 export const terms = {
     points: ({points}: Texts<'points'>) => `${points} ${points === '1' ? 'punto' : 'puntos'}`,
@@ -39,6 +40,25 @@ export const terms = {
         `${term}, ${down} de pago inicial (${down_percent})` +
         (extra ? `, ${extra} de capital adicional al mes por decisión propia` : '') +
         (change ? `; ${change}` : ''),
+    in_short: ({
+        loan,
+        rate,
+        highest,
+        apr,
+        term,
+        down,
+        down_percent,
+        as_of,
+        roomy,
+    }: Texts<'loan' | 'rate' | 'term' | 'down' | 'down_percent' | 'as_of'> & {
+        highest: string | null;
+    } & Parts<'apr'> &
+        Marks<'roomy'>) =>
+        rich`${roomy(`${loan}: `)}${rate}${highest && ` al principio, hasta ${highest}`}, ${apr}, ${
+            term
+        }, ${down} inicial (${down_percent}), con impuestos y seguro. Estimación, ${as_of}${roomy(
+            '; no es aprobación ni oferta de préstamo',
+        )}`,
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
         `Estimación al ${as_of}, con tasas del ${rates}. No es aprobación ni oferta de ` +
         'préstamo.',

@@ -12,17 +12,15 @@ export const tour = {
         stage,
     }: Parts<'plan' | 'elevation' | 'lot'> & {stage: string | null}) =>
         rich`${plan}, fachada ${elevation}, lote ${lot}${stage && `. Avance de la obra: ${stage}`}`,
+    price_column: 'precio',
+    month_column: 'al mes',
     next: ({area}: Texts<'area'>) => `Siguiente: ${area}`,
 
     comes_with: ({plan}: Parts<'plan'>) => rich`Incluido en el plano ${plan}`,
     packages: 'Paquetes',
-    packages_say: 'Varias cosas por un solo precio.',
     upgrades: 'Mejoras',
-    upgrades_say: 'Toque una mejora para agregarla o quitarla. Las cifras muestran lo que cambia.',
     choices: 'Elecciones sin costo',
-    choices_say: 'Elija la que prefiera.',
     allowances: 'Asignaciones',
-    allowances_say: 'El precio ya incluye un presupuesto para esto.',
 
     requests: 'Pedidos fuera de la lista de precios',
     request: ({estimate}: {estimate: string | null}) =>
@@ -33,7 +31,7 @@ export const tour = {
     model_partly: ({level}: Texts<'level'>) => `en su vivienda: ${level}`,
 
     welcome: ({strong}: Marks<'strong'>) =>
-        rich`${strong('Este es un ejemplo que ya tiene datos.')} Recorra los cuartos y toque cualquier línea. El precio, el pago mensual y el efectivo al pie de la página cambian al instante. Con Deshacer se anula cada toque.`,
+        rich`${strong('Un ejemplo que ya tiene datos:')} toque cualquier línea.`,
     understood: 'Entendido',
 
     empty: 'Aún no hay nada que recorrer',

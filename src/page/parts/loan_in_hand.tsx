@@ -1,0 +1,54 @@
+// Which loan the bar's figures are under, all its terms, and the step forward that a small bar lacks.
+import {brief} from '../figures';
+import {say} from '../language';
+import {shown_name} from '../loan_names';
+import {buyer, redo, take_in_hand, tour} from '../store';
+import {Dialog} from './dialog';
+import {Explained} from './term';
+import {estimate_words, terms_words} from './terms';
+
+export function LoanInHand({done}: {done: () => void}) {
+    const one = buyer.value!;
+    const {heading, scenario} = tour.value!;
+    return (
+        <Dialog title={say.frame.in_hand} done={done}>
+            <div class="rows" role="radiogroup" aria-label={say.frame.in_hand}>
+                {(one.inquiry.scenarios ?? []).map((each: any) => (
+                    <label key={each.name} class="row-button loan-choice">
+                        <input
+                            type="radio"
+                            name="loan-in-hand"
+                            checked={each.name === scenario.terms.name}
+                            onClick={() => {
+                                if (each.name !== scenario.terms.name) take_in_hand(each.name);
+                                done();
+                            }}
+                        />
+                        <span>{brief(shown_name(each.name, each))}</span>
+                    </label>
+                ))}
+            </div>
+            <p class="note">
+                <Explained
+                    text={say.terms.of_loan({
+                        loan: scenario.terms.program_name,
+                        terms: terms_words(scenario.terms),
+                        estimate: estimate_words(heading),
+                    })}
+                    terms={['points', 'apr']}
+                />
+            </p>
+            {one.future.length > 0 && (
+                <button
+                    class="step"
+                    onClick={() => {
+                        redo();
+                        done();
+                    }}
+                >
+                    {say.common.one_step_forward}
+                </button>
+            )}
+        </Dialog>
+    );
+}
