@@ -58,9 +58,9 @@ export const terms = {
         Marks<'roomy'>) =>
         rich`${roomy(`${loan}: `)}${rate}${highest && ` at first, up to ${highest}`}, ${apr}, ${
             term
-        }, ${down} down (${down_percent}), taxes and insurance included. Estimate, ${as_of}${roomy(
-            ', not an approval or an offer to lend',
-        )}`,
+        }, ${down} down (${down_percent}), taxes and insurance included. Estimate, ${as_of}, not an ${roomy(
+            'approval or an ',
+        )}offer${roomy(' to lend')}`,
     /// What every payment and rate beside it is.
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
         `Estimate as of ${as_of}, with rates of ${rates}. Not an approval or an offer to lend.`,

@@ -56,9 +56,9 @@ export const terms = {
         Marks<'roomy'>) =>
         rich`${roomy(`${loan}: `)}${rate}${highest && ` al principio, hasta ${highest}`}, ${apr}, ${
             term
-        }, ${down} inicial (${down_percent}), con impuestos y seguro. Estimación, ${as_of}${roomy(
-            '; no es aprobación ni oferta de préstamo',
-        )}`,
+        }, ${down} inicial (${down_percent}), con impuestos y seguro. Estimación, ${as_of}; no es ${roomy(
+            'aprobación ni ',
+        )}oferta${roomy(' de préstamo')}`,
     estimate: ({as_of, rates}: Texts<'as_of' | 'rates'>) =>
         `Estimación al ${as_of}, con tasas del ${rates}. No es aprobación ni oferta de ` +
         'préstamo.',
