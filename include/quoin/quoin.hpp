@@ -30,9 +30,12 @@
 #include <quoin/text/plain.hpp>
 
 #include <quoin/pricebook/lot.hpp>
+#include <quoin/pricebook/look.hpp>
 #include <quoin/pricebook/only.hpp>
 #include <quoin/pricebook/option.hpp>
+#include <quoin/pricebook/drawing.hpp>
 #include <quoin/pricebook/price_book.hpp>
+#include <quoin/pricebook/site_map.hpp>
 
 #include <quoin/lending/adjustable_plan.hpp>
 #include <quoin/lending/dated.hpp>

@@ -66,7 +66,9 @@ Outcome told(const Typed& typed, Asked asked) {
 }
 
 std::unique_ptr<Loaded> loaded_for(const Typed& typed) {
-    return load_inquiry(typed.given.one("inquiry"), typed.rates, typed.language);
+    const Question* question = typed.command->question;
+    return load_inquiry(typed.given.one("inquiry"), typed.rates, typed.language,
+                        question != nullptr && question->draws ? Drawn::yes : Drawn::no);
 }
 
 Outcome ask(const Typed& typed) {

@@ -4,6 +4,7 @@
 #include <fstream>
 
 #include "clock.hpp"
+#include "drawing_files.hpp"
 #include "files.hpp"
 #include <quoin/lending/reading.hpp>
 #include <quoin/loan/fee_methods.hpp>
@@ -128,7 +129,7 @@ enum class Sheets { all, own }; ///< which of the rate sheets are read
 /// Reads an inquiry's price book, the lending data and the inquiry itself; stops where one of them
 /// is needed by the next and is not sound.
 std::unique_ptr<Loaded> read_all(const Document& document, const std::string& rates, Sheets sheets,
-                                 Language language, Findings& findings) {
+                                 Language language, Drawn drawn, Findings& findings) {
     auto loaded = std::make_unique<Loaded>();
     const auto named = price_book_of(document);
     if (!named) {
@@ -139,6 +140,10 @@ std::unique_ptr<Loaded> read_all(const Document& document, const std::string& ra
     }
     const fs::path path = fs::path(document.source->name()).parent_path() / *named;
     loaded->desk.book = read_book_at(path.lexically_normal(), language, findings);
+    if (drawn == Drawn::yes && findings.none()) {
+        const fs::path folder = path.lexically_normal().parent_path();
+        loaded->desk.drawings = read_drawings(loaded->desk.book, folder, language, findings);
+    }
     const auto asked = sheets == Sheets::own ? sheet_asked(document) : std::nullopt;
     loaded->desk.lending = asked ? load_lending(rates, *asked, findings, language)
                                  : load_lending(rates, findings, language);
@@ -164,9 +169,9 @@ auto load(const std::string& file, FileMeant what, const auto& read) {
 } // namespace
 
 std::unique_ptr<Loaded> load_inquiry(const std::string& file, const std::string& rates,
-                                     Language language) {
+                                     Language language, Drawn drawn) {
     return load(file, FileMeant::inquiry, [&](const Document& document, Findings& findings) {
-        return read_all(document, rates, Sheets::own, language, findings);
+        return read_all(document, rates, Sheets::own, language, drawn, findings);
     });
 }
 
@@ -200,6 +205,17 @@ void check_place(const Document& document, const PriceBook& book, const std::str
     const Value* place = document.root.find("community")->find("place");
     look_up(lending.places, Noun::place, book.community.place, {place, Path{&community, "place"}},
             findings);
+}
+
+/// With its place and what is drawn of it.
+void check_book(const Document& document, const std::string& rates, Language language,
+                Findings& findings) {
+    const PriceBook book = read_book(document, language, findings);
+    if (findings.none()) {
+        const fs::path folder = fs::path(document.source->name()).parent_path();
+        static_cast<void>(read_drawings(book, folder, language, findings));
+    }
+    check_place(document, book, rates, language, findings);
 }
 
 class EndingTables {
@@ -251,11 +267,11 @@ void check_as(FileKind kind, const Document& document, const std::string& rates,
     const Date day = asked.value_or(today());
     switch (kind) {
     case FileKind::price_book:
-        check_place(document, read_book(document, language, checked.findings), rates, language,
-                    checked.findings);
+        check_book(document, rates, language, checked.findings);
         break;
     case FileKind::inquiry: {
-        const auto loaded = read_all(document, rates, Sheets::all, language, checked.findings);
+        const auto loaded =
+            read_all(document, rates, Sheets::all, language, Drawn::no, checked.findings);
         if (!checked.findings.none()) break;
         checked.endings = endings_for(*loaded, asked.value_or(loaded->inquiry.as_of));
         break;
@@ -275,6 +291,10 @@ void check_as(FileKind kind, const Document& document, const std::string& rates,
         break;
     case FileKind::apr_problem:
         static_cast<void>(read_and_solve_apr(document, checked.findings));
+        break;
+    case FileKind::drawing:
+    case FileKind::site_map:
+        checked.findings.add(problems::drawing_alone({&document.root, Path{}}));
         break;
     case FileKind::unknown:
         checked.findings.add(problems::format_not_of_files({&document.root, Path{}}));

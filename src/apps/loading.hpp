@@ -26,11 +26,14 @@ struct Loaded {
     [[nodiscard]] Sitting sitting() const { return {desk, inquiry, &not_interrupted()}; }
 };
 
+enum class Drawn { no, yes }; ///< whether drawings are read, too
+
 /// Throws Refused with everything that is wrong in the inquiry, its price book or the lending data.
 /// Of the rate sheets only the inquiry's own is read whole. `language`: of the data's texts.
 [[nodiscard]] std::unique_ptr<Loaded> load_inquiry(const std::string& file,
                                                    const std::string& rates,
-                                                   Language language = Language::english);
+                                                   Language language = Language::english,
+                                                   Drawn drawn = Drawn::no);
 
 /// A JSON file; its problems are recorded and its root is then null. `what` names it in messages.
 [[nodiscard]] Document read_json(const std::filesystem::path& path, FileMeant what,

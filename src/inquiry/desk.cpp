@@ -11,7 +11,8 @@ FileKind kind_of(const Document& document) {
     const Words<FileKind> kinds = {
         {FileKind::price_book, "quoin/pricebook/1"}, {FileKind::inquiry, "quoin/inquiry/1"},
         {FileKind::program, "quoin/program/1"},      {FileKind::rate_sheet, "quoin/rates/1"},
-        {FileKind::place, "quoin/place/1"},          {FileKind::apr_problem, "quoin/apr/1"}};
+        {FileKind::place, "quoin/place/1"},          {FileKind::apr_problem, "quoin/apr/1"},
+        {FileKind::drawing, "quoin/drawing/1"},      {FileKind::site_map, "quoin/map/1"}};
     return meaning_in(kinds, format->literal).value_or(FileKind::unknown);
 }
 

@@ -14,6 +14,11 @@ PriceByPlan price_by_plan(Reader& reader, std::string_view key, const PriceBook&
 
 std::vector<Measure> measures(Reader& reader, std::string_view key);
 
+/// The name of a file in the price book's folder or below it; empty where there is none.
+std::string file_below(Reader& reader, std::string_view key);
+/// "picture" and "color" of something that can be chosen.
+Look read_look(Reader& item);
+
 [[nodiscard]] Only read_only(Reader& option, const PriceBook& book);
 void read_lots(Reader& root, const Document* list, PriceBook& book);
 void read_options(Reader& root, PriceBook& book);

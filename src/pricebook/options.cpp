@@ -68,6 +68,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
         level.id = item.id("id");
         level.name = item.name("name");
         level.note = item.text_or("note", "");
+        level.look = read_look(item);
         level.price = price_by_plan(item, "price", book);
         distinct_id(item, levels, level.id, Noun::level);
         levels.push_back(std::move(level));
@@ -78,7 +79,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
 std::vector<Choice> read_choices(Reader& option) {
     std::vector<Choice> choices;
     option.each("choices", [&](Reader& item) {
-        Choice choice{item.id("id"), item.name("name"), item.text_or("note", "")};
+        Choice choice{item.id("id"), item.name("name"), item.text_or("note", ""), read_look(item)};
         distinct_id(item, choices, choice.id, Noun::choice);
         choices.push_back(std::move(choice));
     });
@@ -150,6 +151,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.name = item.name("name");
     option.text = item.text_or("text", "");
     option.note = item.text_or("note", "");
+    option.look = read_look(item);
     option.area = index_or_first(item, "area", book.areas, Noun::area);
     option.kind = kind_of(item);
     option.unit = item.word_or("unit", Unit::each);

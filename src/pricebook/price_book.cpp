@@ -29,6 +29,7 @@ std::vector<Elevation> read_elevations(Reader& plan, Money base) {
             elevation.name = item.name("name");
             elevation.price = item.money("price");
             elevation.note = item.text_or("note", "");
+            elevation.look = read_look(item);
             if (base > Money{} && base + elevation.price <= Money{}) {
                 item.report(problems::elevation_takes_all(item.spot("price")));
             }
@@ -63,6 +64,7 @@ void read_plans(Reader& root, PriceBook& book) {
             plan.square_feet = item.decimal("square_feet");
             plan.measures = measures(item, "measures");
             plan.elevations = read_elevations(item, plan.base_price);
+            plan.drawing = file_below(item, "drawing");
             distinct_id(item, book.plans, plan.id, Noun::plan);
             book.plans.push_back(std::move(plan));
         },
@@ -79,6 +81,7 @@ void read_community(Reader& root, PriceBook& book) {
             book.community.note = item.text_or("note", "");
         },
         true);
+    book.map = file_below(root, "map");
     book.version = root.name("version");
     const auto effective = root.maybe_date("effective");
     const auto expires = root.maybe_date("expires");

@@ -21,6 +21,7 @@ class Sitting {
 
     [[nodiscard]] const PriceBook& book() const { return desk_->book; }
     [[nodiscard]] const Lending& lending() const { return desk_->lending; }
+    [[nodiscard]] const Drawings& drawings() const { return desk_->drawings; }
     [[nodiscard]] const Inquiry& inquiry() const { return *inquiry_; }
     [[nodiscard]] const RateSheet& sheet() const { return *sheet_; }
     [[nodiscard]] const Place& place() const { return *place_; }

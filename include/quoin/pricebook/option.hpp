@@ -11,6 +11,7 @@
 #include <quoin/exact/decimal.hpp>
 #include <quoin/exact/index.hpp>
 #include <quoin/exact/money.hpp>
+#include <quoin/pricebook/look.hpp>
 #include <quoin/pricebook/only.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/text/wanted.hpp>
@@ -58,6 +59,7 @@ struct Level {
     std::string id;
     std::string name;
     std::string note;
+    Look look;
     PriceByPlan price; ///< list price; the charge is the difference to the included level
 };
 
@@ -65,6 +67,7 @@ struct Choice {
     std::string id;
     std::string name;
     std::string note;
+    Look look;
 };
 
 /// How many units are bought: one, a measure of the plan, or what the buyer says within limits.
@@ -127,6 +130,7 @@ struct Option {
     std::string name;
     std::string text;
     std::string note; ///< the catch, said plainly
+    Look look;
     Index<Area> area;
     OptionKind kind = OptionKind::upgrade;
     Unit unit = Unit::each;

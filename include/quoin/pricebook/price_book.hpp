@@ -42,6 +42,7 @@ struct Elevation {
     std::string id;
     std::string name;
     std::string note;
+    Look look;
     Money price;
 };
 
@@ -56,6 +57,7 @@ struct Plan {
     Decimal square_feet;
     std::vector<Measure> measures;
     std::vector<Elevation> elevations;
+    std::string drawing; ///< file, from the price book's folder; empty: none
 };
 
 /// What comes with the home at no extra charge.
@@ -124,6 +126,7 @@ struct FurnishedModel {
 struct PriceBook {
     std::string file; ///< name it was read under
     Community community;
+    std::string map; ///< file of the site map, from the price book's folder; empty: none
     std::string version;
     Date effective;
     Date expires; ///< last day it may be used

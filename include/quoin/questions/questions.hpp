@@ -95,6 +95,7 @@ struct Question {
     /// checked against `options`, the form is one of `forms`.
     Told (*told)(Asked asked, Form form);
     const Shape& (*shape)() = nullptr; ///< of its JSON; nullptr where it has none
+    bool draws = false;                ///< it looks at the drawings of the desk
 
     [[nodiscard]] bool has(Form form) const;
     /// In any form but a workbook.

@@ -112,6 +112,22 @@
     ROW(premium_takes_all, "out-of-range", Shown())                                                \
     ROW(credits_take_all, "out-of-range", Shown())                                                 \
     ROW(dates_reversed, "dates-reversed", Shown(Text earlier, Text later))                         \
+    /* Drawings and pictures. */                                                                   \
+    ROW(drawing_alone, "drawing-alone", Place())                                                   \
+    ROW(outline_unsound, "outline-unsound", Place())                                               \
+    ROW(outlines_overlap, "outlines-overlap", Place(Quoted other))                                 \
+    ROW(not_in_wall, "not-in-wall", Place())                                                       \
+    ROW(stairs_unmatched, "stairs-unmatched", Place(Text floor))                                   \
+    ROW(drawn_otherwise, "drawn-otherwise", Place(Text measure, Figure drawn, Figure said))        \
+    ROW(change_not_priced, "change-not-priced", Place(Text measure))                               \
+    ROW(lot_not_drawn, "lot-not-drawn", Place(Lot lot))                                            \
+    ROW(fits_as_drawn, "fit-drawn-otherwise", Place(Plan plan, Lot lot))                           \
+    ROW(too_small_as_drawn, "fit-drawn-otherwise", Place(Plan plan, Lot lot))                      \
+    ROW(file_elsewhere, "file-elsewhere", Shown())                                                 \
+    ROW(not_a_picture, "not-a-picture", Place())                                                   \
+    ROW(picture_too_large, "picture-too-large", Place(Count found_kb, Count most_kb))              \
+    ROW(picture_active, "picture-active", Place(Quoted part))                                      \
+    ROW(not_a_color, "not-a-color", Shown())                                                       \
     /* Rate sheets. */                                                                             \
     ROW(ladder_not_falling, "ladder-not-falling", Place())                                         \
     ROW(adjustable_out_of_bounds, "adjustable-out-of-bounds",                                      \

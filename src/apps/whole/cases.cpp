@@ -6,6 +6,7 @@
 #include <quoin/text/problems.hpp>
 #include <quoin/words/catalogue.hpp>
 
+#include "../drawing_files.hpp"
 #include "../loading.hpp"
 #include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
@@ -84,7 +85,11 @@ CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguag
         choose_texts(document, language, findings);
         PriceBook book = read_book(document, language, findings);
         book.file = read.id; // what a request is told about it names no folder of this machine
-        read.desks[language] = {std::move(book), lending[language]};
+        Drawings drawings;
+        if (findings.none()) {
+            drawings = read_drawings(book, found.file.parent_path(), language, findings);
+        }
+        read.desks[language] = {std::move(book), lending[language], std::move(drawings)};
         if (!findings.none()) break;
     }
     return read;
