@@ -4,7 +4,9 @@
 #include <algorithm>
 
 #include "add_item.hpp"
+#include "difference.hpp"
 #include <quoin/exact/broken.hpp>
+#include <quoin/home/rules.hpp>
 #include <quoin/home/standing.hpp>
 
 namespace quoin {
@@ -194,9 +196,37 @@ TourOption option_of(const InHand& walk, Index<Option> index) {
     return item;
 }
 
+/// What the lines of an area's options come to.
+Money chosen_price(const InHand& walk, Index<Area> area) {
+    Money sum;
+    for (const Line& line : walk.now.home.lines) {
+        const bool here = line.option && at(walk.book.options, *line.option).area == area;
+        if (here) sum = sum + line.amount;
+    }
+    return sum;
+}
+
+std::optional<TourEmptied> emptied_of(const InHand& walk) {
+    TourEmptied emptied;
+    Selection bare = walk.selection;
+    std::erase_if(bare.picks, [&](const Pick& pick) {
+        const Option& option = at(walk.book.options, pick.option);
+        const bool stays = pick.agreed || cutoff_passed(option, walk.selection);
+        if (stays) emptied.keeps.push_back(option.id);
+        return !stays;
+    });
+    if (bare.picks.size() == walk.selection.picks.size()) return {};
+    if (!conflicts(walk.book, bare).empty()) return {}; // what stays needs what would go
+    const Standpoint then = standpoint(walk.sitting, bare);
+    emptied.price = then.home.contract_price - walk.now.home.contract_price;
+    emptied.added =
+        difference(walk.sitting.rules().front(), walk.now.figures.front(), then.figures.front());
+    return emptied;
+}
+
 TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
     const Named& named = at(walk.book.areas, index);
-    TourArea area{named.id, named.name, {}, {}, {}, {}};
+    TourArea area{named.id, named.name, chosen_price(walk, index), {}, {}, {}, {}};
     for (const Included& included : walk.book.included) {
         const bool here = included.area == index && allows(included.plans, walk.selection.plan);
         if (here) area.included.push_back(included.text);
@@ -219,8 +249,10 @@ TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<Show
 void check(const InHand& walk, const TourAnswer& answer) {
     std::size_t options = 0;
     std::size_t chosen = 0;
+    Money price;
     for (const TourArea& area : answer.areas) {
         options += area.options.size();
+        price = price + area.price;
         for (const TourOption& option : area.options) {
             chosen += static_cast<std::size_t>(
                 std::count_if(option.forms.begin(), option.forms.end(), [](const TourForm& form) {
@@ -229,6 +261,7 @@ void check(const InHand& walk, const TourAnswer& answer) {
         }
     }
     ensure_equal(answer.scenario.price, answer.contract_price, "a tour's loan is on its home");
+    ensure_equal(price, walk.now.home.options, "the areas' prices sum to the options'");
     ensure_equal(options, walk.book.options.size(), "a tour comes by every option once");
     ensure_equal(chosen, walk.selection.picks.size(), "every pick is a chosen form of the tour");
 }
@@ -258,6 +291,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
         if (!is_empty(area)) answer.areas.push_back(std::move(area));
     }
     answer.incentives = incentive_offers(alone, walk.now.home);
+    answer.emptied = emptied_of(walk);
     check(walk, answer);
     return answer;
 }

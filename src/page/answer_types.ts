@@ -858,6 +858,7 @@ export type Option = {
 export type Area = {
     id: string;
     name: string;
+    price: string;
     included: string[];
     shown: Shown[];
     options: Option[];
@@ -885,6 +886,15 @@ export type Incentive = {
     })[];
 };
 
+export type Emptied = {
+    keeps: string[];
+    price: string;
+    refusals?: Refusal[];
+    per_month?: string;
+    cash_needed?: string;
+    cash_to_close?: string;
+};
+
 export type Tour = {
     question: 'tour';
     heading: Heading;
@@ -895,6 +905,7 @@ export type Tour = {
     scenario: Scenario;
     areas: Area[];
     incentives: Incentive[];
+    emptied: Emptied | null;
     cautions: Caution[];
 };
 

@@ -28,6 +28,13 @@ export function without(inquiry: Inquiry, options: string[]): Inquiry {
     return next;
 }
 
+/// Without its picks but these options'.
+export function only(inquiry: Inquiry, options: string[]): Inquiry {
+    const next = copy(inquiry);
+    next.selections = picks_of(next).filter((pick) => options.includes(option_of(pick)));
+    return next;
+}
+
 /// A pick replaced where it stands, or put at the end.
 export function with_pick(inquiry: Inquiry, pick: Pick): Inquiry {
     const next = copy(inquiry);

@@ -1,6 +1,9 @@
 // Starts the page.
 import './parts/top.css';
 import './views/tour.css';
+import './parts/areas.css';
+import './parts/chosen.css';
+import './parts/find.css';
 import './parts/option_card.css';
 import './parts/bar.css';
 import './app.css';

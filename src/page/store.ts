@@ -1,11 +1,11 @@
 // What is open: the buyers, each with an inquiry, its past and the answer that is on the screen.
 import {batch, computed, effect, signal} from '@preact/signals';
 
-import type {Compare, FallsOut, Form, Move, Option, Tour, Touch} from './answers';
+import type {Compare, Emptied, FallsOut, Form, Move, Option, Tour, Touch} from './answers';
 import {ask, cases, Refused, set_code} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {brief, date} from './figures';
-import {copy, from_link, touched, with_selection, without_refused} from './inquiry';
+import {copy, from_link, only, touched, with_selection, without_refused} from './inquiry';
 import type {Fallen} from './inquiry';
 import {
     all_kept,
@@ -33,13 +33,16 @@ export interface Buyer {
     key: string;
     inquiry: Inquiry;
     hand: string; ///< name of the scenario in hand
-    area: string; ///< of the tour
+    area: string; ///< of the tour: an id, or `all_areas`
     asks: Record<string, string>; ///< what is asked besides the inquiry, as options of a question
     uses: Use[]; ///< of the builder's money, so that another takes the place of the one before
     past: Inquiry[];
     future: Inquiry[];
     example?: boolean; ///< shown to a first visitor
 }
+
+/// In the tour, what was chosen in the whole home: no id has a star.
+export const all_areas = '*';
 
 /// What the last touch changed, in the engine's figures.
 export interface Change {
@@ -487,6 +490,9 @@ function replace(one: Buyer): void {
     keep(one);
 }
 
+/// What led to an inquiry, as long as the page is open: a step back or forward says it again.
+const led_to = new WeakMap<Inquiry, Change>();
+
 /// The next inquiry of the buyer in hand. A home that cannot stand is put back as it was; typed
 /// terms of a loan stay, with what is wrong beside them.
 export async function act(next: Inquiry, what: Change, typed = false): Promise<void> {
@@ -501,6 +507,7 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
             future: [],
         });
         change.value = what;
+        led_to.set(next, what);
         notice.value = '';
         closed.value = null;
     });
@@ -553,7 +560,9 @@ export async function tell(
 ): Promise<void> {
     try {
         const [told] = await Promise.all([figures(), done]);
-        if (told && change.value === what) change.value = {...what, ...told};
+        if (!told) return;
+        Object.assign(what, told); // a step back from here knows them, too
+        if (change.value === what) change.value = {...what};
     } catch {
         // What is wrong with the change is said where it was made.
     }
@@ -663,6 +672,37 @@ export function use_money(bare: Inquiry, next: Inquiry, scenario: string, what: 
     void act(after, {what, touch: null, remarks: []});
 }
 
+/// All that may still be taken out.
+export function take_all_out(all: Emptied): void {
+    const one = buyer.value;
+    if (!one) return;
+    void act(only(one.inquiry, all.keeps), {
+        what: say.tour.all_taken_out,
+        touch: all.refusals ? null : all,
+        remarks: [],
+    });
+}
+
+/// A difference the other way: the same digits with the other sign.
+function other_way(amount: string): string {
+    if (/^-?0(\.0*)?$/.test(amount)) return amount;
+    return amount.startsWith('-') ? amount.slice(1) : `-${amount}`;
+}
+
+function back(move: Move | null): Move | null {
+    if (!move) return null;
+    const {price, per_month, cash_needed} = move;
+    return {
+        price: other_way(price),
+        ...(per_month !== undefined && {per_month: other_way(per_month)}),
+        ...(cash_needed !== undefined && {cash_needed: other_way(cash_needed)}),
+    } as Move;
+}
+
+function step(what: string, touch: Move | null): Change {
+    return {what, touch, remarks: []};
+}
+
 export function undo(): void {
     if (closed.value) return bring_back();
     const one = buyer.value;
@@ -674,7 +714,7 @@ export function undo(): void {
         past: one.past.slice(0, -1),
         future: [one.inquiry, ...one.future],
     });
-    change.value = {what: say.common.one_step_back, touch: null, remarks: []};
+    change.value = step(say.common.one_step_back, back(led_to.get(one.inquiry)?.touch ?? null));
     void refresh();
 }
 
@@ -683,7 +723,7 @@ export function redo(): void {
     if (!one || one.future.length === 0) return;
     const [inquiry, ...future] = one.future;
     replace({...renamed(one, inquiry), inquiry, past: [...one.past, one.inquiry], future});
-    change.value = {what: say.common.one_step_forward, touch: null, remarks: []};
+    change.value = step(say.common.one_step_forward, led_to.get(inquiry)?.touch ?? null);
     void refresh();
 }
 

@@ -92,6 +92,7 @@ void fields(auto& v, Of<TourArea> auto& area) {
     v.named("Area");
     v("id", area.id);
     v("name", area.name);
+    v("price", area.price);
     v("included", area.included);
     v("shown", area.shown);
     v("options", area.options);
@@ -122,6 +123,13 @@ void fields(auto& v, Of<IncentiveOffer> auto& offer) {
     v("used", offer.used);
 }
 
+void fields(auto& v, Of<TourEmptied> auto& emptied) {
+    v.named("Emptied");
+    v("keeps", emptied.keeps);
+    v("price", emptied.price);
+    difference(v, emptied.added);
+}
+
 void fields(auto& v, Of<TourAnswer> auto& answer) {
     v.named("Tour");
     v.constant("question", "tour");
@@ -133,6 +141,7 @@ void fields(auto& v, Of<TourAnswer> auto& answer) {
     v("scenario", answer.scenario);
     v("areas", answer.areas);
     v("incentives", answer.incentives);
+    v("emptied", answer.emptied);
     v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 

@@ -171,6 +171,39 @@ TEST_CASE(
     CHECK(touched > 90);
 }
 
+TEST_CASE("Areas say what is chosen in them comes to, and taking all of it out is one quote less "
+          "another") {
+    const auto& loaded = six_programs();
+    const TourAnswer answer = tour(loaded.sitting(), 0);
+    Money sum;
+    for (const TourArea& area : answer.areas) sum += area.price;
+    CHECK(sum == answer.options_price);
+    REQUIRE(answer.emptied);
+    CHECK(answer.emptied->keeps.empty());
+    Inquiry bare = loaded.inquiry;
+    bare.selection.picks.clear();
+    const TourAnswer then = tour(Sitting(loaded.desk, bare), 0);
+    CHECK(answer.emptied->price == then.contract_price - answer.contract_price);
+    CHECK(answer.emptied->added.per_month ==
+          then.scenario.monthly.total() - answer.scenario.monthly.total());
+    CHECK_FALSE(then.emptied);
+}
+
+TEST_CASE(
+    "What is agreed stays where all is taken out, and nothing is offered where it needs more") {
+    const auto& loaded = six_programs();
+    Inquiry inquiry = loaded.inquiry;
+    for (Pick& pick : inquiry.selection.picks) pick.agreed = false;
+    inquiry.selection.picks.front().agreed = true;
+    const TourAnswer answer = tour(Sitting(loaded.desk, inquiry), 0);
+    const auto& kept = at(loaded.desk.book.options, inquiry.selection.picks.front().option).id;
+    REQUIRE(answer.emptied);
+    CHECK(answer.emptied->keeps == std::vector<std::string>{kept});
+    const auto surround = index_of(loaded.desk.book.options, "fireplace-surround").value();
+    for (Pick& pick : inquiry.selection.picks) pick.agreed = pick.option == surround;
+    CHECK_FALSE(tour(Sitting(loaded.desk, inquiry), 0).emptied); // it needs the fireplace
+}
+
 TEST_CASE("States of the tour: what comes with the plan, is chosen, in a package, barred") {
     const auto loaded = small();
     const TourAnswer answer = tour(loaded->sitting(), 0);

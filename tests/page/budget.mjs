@@ -21,6 +21,7 @@ import {
     take_loan,
     until,
     view,
+    walk,
 } from './support.mjs';
 
 const money = (amount) => {
@@ -282,7 +283,7 @@ export async function budget_later_of_several_is_the_command_lines({cases, serve
     equal('an estimate for one, as often as chosen', estimates['recessed-lights=8'], '2080.00');
     equal('an estimate for all stays', estimates['rear-sod=500'], estimates['rear-sod=5000']);
     await view(page, 'Tour');
-    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await walk(page, 'Great room and dining');
     await page.locator('.option:has-text("ecessed") .opener').click();
     const card = await page.textContent('.option:has-text("ecessed")');
     check('on the tour it is told as one', card.includes('about $260 each'), card);

@@ -18,6 +18,7 @@ import {
     unfold,
     until,
     view,
+    walk,
 } from './support.mjs';
 
 /// All that the command line says about an inquiry, as a set of numbers.
@@ -122,7 +123,7 @@ export async function figures_of_every_view({cases, server, context}) {
     const known = known_numbers(cases, inquiry, hand);
     let seen = 0;
     for (const area of tour.areas) {
-        await page.click(`.area-link:has(span:text-is("${area.name}"))`);
+        await walk(page, area.name);
         seen += await all_known(page, '.area', known, `tour, ${area.name}`);
     }
     for (const name of ['Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
@@ -144,7 +145,7 @@ export async function figures_after_touches({cases, server, context}) {
         ['Basement', null],
         ['Heating, energy and wiring', null],
     ]) {
-        await page.click(`.area-link:has(span:text-is("${area}"))`);
+        await walk(page, area);
         const row = option
             ? await control(page, option)
             : page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
@@ -164,7 +165,7 @@ export async function figures_after_touches({cases, server, context}) {
             `what the touch in ${area} changed`,
         );
     }
-    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await walk(page, 'Great room and dining');
     await unfold(page);
     const more = page.locator('.stepper button:text-is("+")').first();
     const before = await kept(page);
@@ -309,7 +310,7 @@ export async function figures_of_a_large_book({cases, server, context}) {
     );
     const known = known_numbers(cases, inquiry, hand);
     for (const area of tour.areas) {
-        await page.click(`.area-link:has(span:text-is("${area.name}"))`);
+        await walk(page, area.name);
         await all_known(page, '.area', known, `two hundred options, ${area.name}`);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         check(`long names stay within the page, ${area.name}`, wide <= 0, `${wide} px too wide`);

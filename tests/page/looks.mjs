@@ -2,7 +2,19 @@
 import {execFileSync} from 'node:child_process';
 import {join} from 'node:path';
 
-import {check, equal, kept, open_page, settled, shots, sizes, view, until} from './support.mjs';
+import {
+    check,
+    equal,
+    kept,
+    open_page,
+    settled,
+    shots,
+    sizes,
+    view,
+    until,
+    areas_of,
+    walk,
+} from './support.mjs';
 
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
 
@@ -115,10 +127,10 @@ export async function the_first_screen_has_room({server, chrome}) {
             });
             const page = await open_page(context, server.url);
             await settled(page);
-            for (let i = 0; i < (await page.locator('.area-link').count()); i += 1) {
-                if (i > 0) await page.locator('.area-link').nth(i).click();
+            for (const [i, area] of (await areas_of(page)).entries()) {
+                if (i > 0) await walk(page, area);
                 const seen = await first_screen(page);
-                const where = `${locale}, ${width} x ${height}, area ${i + 1}`;
+                const where = `${locale}, ${width} x ${height}, ${area}`;
                 check(`${where}: the bar`, seen.bar <= bar, `${seen.bar} px of ${bar}`);
                 check(
                     `${where}: rows in sight`,
@@ -156,10 +168,10 @@ export async function the_tour_at_three_sizes({server, chrome}) {
     for (const [width, height] of sizes) {
         const context = await chrome.newContext({viewport: {width, height}});
         const page = await open_page(context, server.url);
-        const areas = await page.locator('.area-link').count();
+        const areas = await areas_of(page);
         let touched = 0;
-        for (let i = 0; i < areas; i += 1) {
-            await page.locator('.area-link').nth(i).click();
+        for (const area of areas) {
+            await walk(page, area);
             const row = page.locator('.option.upgrade .row:not(.on):not(.fixed) input').first();
             if ((await row.count()) === 0) continue;
             const before = (await kept(page)).inquiry.selections.length;
@@ -180,7 +192,7 @@ export async function the_tour_at_three_sizes({server, chrome}) {
         check(
             `the tour at ${width} px: a touch in most areas`,
             touched >= 6,
-            `${touched} of ${areas}`,
+            `${touched} of ${areas.length}`,
         );
         await page.screenshot({path: join(shots, `tour-touched-${width}.png`)});
         equal(`the tour at ${width} px: no errors`, page.wrong.length, 0);

@@ -12,6 +12,7 @@ import {
     unfold,
     until,
     view,
+    walk,
 } from './support.mjs';
 
 export async function the_program_ends({cases, context}) {
@@ -62,7 +63,7 @@ export async function wrong_numbers_stay_and_are_told({server, context}) {
     await page.press('.controls input', 'Enter');
     await page.waitForSelector('.main .wrong');
     await view(page, 'Tour');
-    await page.click('.area-link:has(span:text-is("Great room and dining"))');
+    await walk(page, 'Great room and dining');
     await unfold(page);
     const many = page.locator('.stepper input').first();
     const was = await many.inputValue();

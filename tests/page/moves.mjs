@@ -12,6 +12,7 @@ import {
     unfold,
     until,
     view,
+    walk,
 } from './support.mjs';
 
 const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
@@ -128,7 +129,7 @@ export async function levels_say_differences({cases, server, context}) {
     const tour = ask(cases, 'tour', inquiry, ['--scenario', hand]);
     let seen = 0;
     for (const area of tour.areas) {
-        await page.click(`.area-link:has(span:text-is("${area.name}"))`);
+        await walk(page, area.name);
         for (const option of area.options.filter((one) => one.kind === 'levels')) {
             const article = page.locator(`article[aria-label="${option.name}"]`);
             if ((await article.count()) === 0) continue; // none of it goes with this home
@@ -151,7 +152,7 @@ export async function levels_say_differences({cases, server, context}) {
     check('levels to compare', seen > 10, `${seen}`);
     const kitchen = tour.areas.find((area) => area.id === 'kitchen');
     const {name} = kitchen.options.find((one) => one.id === 'kitchen-counters');
-    await page.click(`.area-link:has(span:text-is("${kitchen.name}"))`);
+    await walk(page, kitchen.name);
     const counters = page.locator(`article[aria-label="${name}"]`);
     await unfold(page);
     await counters.locator('.row:not(.on) input:not([disabled])').last().click();

@@ -5,6 +5,7 @@ import {check, case_folder, Server, browser, summary} from './support.mjs';
 import * as budget from './budget.mjs';
 import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
+import * as finds from './finds.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
@@ -20,7 +21,7 @@ import * as wishes from './wishes.mjs';
 // Two halves that take about as long and run side by side.
 const halves = {
     shown: {...figures, ...budget, ...keys, ...looks, ...speaks, ...terms, ...speed},
-    used: {...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
+    used: {...finds, ...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
 };
 
 /// The tests of these names; a half's name stands for all of it.

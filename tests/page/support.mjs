@@ -394,9 +394,25 @@ export async function touch(page, name) {
     await (await control(page, name)).click();
 }
 
+/// The areas of the home, in their order.
+export const areas_of = (page) =>
+    page.$$eval('.areas .area-link:not(.all-chosen) span:first-child', (all) =>
+        all.map((one) => one.textContent),
+    );
+
+/// Into an area of the home, or to what was chosen in all of them: beside the tour or, where there
+/// is no room for that, out of the sheet that the bar opens.
+export async function walk(page, name) {
+    const beside = await page.locator('.areas').isVisible();
+    if (!beside) await page.click('.open-areas');
+    await page.click(
+        `${beside ? '.areas' : '.areas-sheet'} .area-link:has(span:text-is("${name}"))`,
+    );
+}
+
 /// Looks at the home under another of its loans.
 export async function take_loan(page, name) {
-    await page.click('.choose-loan');
+    await page.locator('.choose-loan, .change-loan').filter({visible: true}).click();
     await page.waitForSelector('.dialog[open]');
     await page.locator('.loan-choice').filter({hasText: name}).first().click();
     await settled(page);

@@ -15,6 +15,7 @@ import {
     settled,
     until,
     view,
+    walk,
 } from './support.mjs';
 
 const field = (page, name) => page.getByLabel(name, {exact: true});
@@ -126,7 +127,7 @@ export async function wishes_are_changed({server, context}) {
     const page = await open_page(context, server.url);
     const first = await wishes(page);
     const card = page.locator('.option[aria-label="Lawn irrigation"]');
-    await page.click('.area-link:has(span:text-is("Yard and driveway"))');
+    await walk(page, 'Yard and driveway');
     await card.locator('.opener').click();
     await card.locator('.wish-button').click();
     await settled(page);

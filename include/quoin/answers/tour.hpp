@@ -107,10 +107,18 @@ struct TourOption {
 struct TourArea {
     std::string id;
     std::string name;
+    Money price; ///< of what is chosen here, as the home's lines charge it
     std::vector<std::string> included;
     std::vector<ShownItem> shown; ///< in the furnished model
     std::vector<TourOption> options;
     std::vector<Request> requests;
+};
+
+/// Taking out all that may still be taken out.
+struct TourEmptied {
+    std::vector<std::string> keeps; ///< ids of options that stay: agreed, or past their cutoff
+    Money price;                    ///< change of the contract price
+    Added added;                    ///< change under the scenario in hand
 };
 
 struct TourAnswer {
@@ -122,6 +130,7 @@ struct TourAnswer {
     ScenarioAnswer scenario;
     std::vector<TourArea> areas; ///< those with anything in them
     std::vector<IncentiveOffer> incentives;
+    std::optional<TourEmptied> emptied; ///< nothing where nothing can be taken out together
 };
 
 [[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario);

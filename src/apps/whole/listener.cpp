@@ -11,6 +11,8 @@
 #include <httplib.h>
 #include <unistd.h>
 
+#include "gzip.hpp"
+
 namespace quoin::apps {
 namespace {
 
@@ -93,7 +95,7 @@ void only_ours(socket_t socket) {
     setsockopt(socket, SOL_SOCKET, SO_REUSEADDR, &yes, sizeof yes);
 }
 
-/// Answers are not compressed on the way to the same machine, nor sent in parts.
+/// The library neither compresses nor sends in parts.
 void plain(httplib::Request& request) {
     const bool gzip = request.get_header_value("Accept-Encoding").find("gzip") != std::string::npos;
     request.headers.erase("Accept-Encoding");
@@ -132,7 +134,8 @@ HttpRequest head_of(const httplib::Request& request) {
             request.has_header(takes_gzip)};
 }
 
-void hand_on(HttpResponse made, httplib::Response& response) {
+void hand_on(HttpResponse made, const HttpRequest& request, httplib::Response& response) {
+    compress(made, request);
     response.status = made.status;
     for (const auto& [name, value] : made.headers) response.set_header(name, value);
     if (made.type.empty()) return;
@@ -155,7 +158,7 @@ class LibraryListener final : public httplib::Server, public Listener {
             const HttpRequest head = head_of(request);
             HttpResponse made{head.language()};
             const bool replied = requests_->reply_at_once(head, access_, made);
-            if (replied) hand_on(std::move(made), response);
+            if (replied) hand_on(std::move(made), head, response);
             if (judging != nullptr) *judging = !replied;
             return replied || judging != nullptr ? HandlerResponse::Handled
                                                  : HandlerResponse::Unhandled;
@@ -166,14 +169,15 @@ class LibraryListener final : public httplib::Server, public Listener {
             asked.body = request.body;
             HttpResponse made{asked.language()};
             requests_->ask(asked, made, [] { return answering->is_awaited(); });
-            hand_on(std::move(made), response);
+            hand_on(std::move(made), asked, response);
         });
         set_error_handler([](const httplib::Request& request, httplib::Response& response) {
             if (!response.body.empty()) return;
-            HttpResponse made{head_of(request).language()};
+            const HttpRequest head = head_of(request);
+            HttpResponse made{head.language()};
             made.status = response.status;
             Requests::explain(made);
-            hand_on(std::move(made), response);
+            hand_on(std::move(made), head, response);
         });
     }
     ~LibraryListener() override {

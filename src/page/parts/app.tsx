@@ -32,6 +32,7 @@ import {SiteView} from '../views/site';
 import {TourView} from '../views/tour';
 import {Bar} from './bar';
 import {Buyers} from './buyers';
+import {FindButton} from './find';
 import {Openings} from './openings';
 import {WayOn} from './way_on';
 import {Name, WholeName} from './name';
@@ -283,6 +284,7 @@ export function App() {
                 <Buyers />
                 <Languages />
                 <Views />
+                <FindButton />
             </header>
             <Messages />
             <main id="main" tabIndex={-1} class={`main in-${view.value}`}>

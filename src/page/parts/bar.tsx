@@ -14,8 +14,10 @@ import {
     unsigned,
 } from '../figures';
 import {say} from '../language';
-import {busy, buyer, change, problems, redo, tour, undo} from '../store';
+import {busy, buyer, change, problems, redo, tour, undo, view} from '../store';
 import {Amount} from './amount';
+import {AreasButton} from './areas';
+import {Icon} from './icon';
 import {LoanInHand} from './loan_in_hand';
 import {marked} from './marks';
 import {Term} from './term';
@@ -46,7 +48,16 @@ function Terms() {
                 down_percent: percent(terms.down_percent),
                 as_of: short_date(heading.as_of),
                 roomy: marked('terms-roomy'),
-            })}
+            })}{' '}
+            <button
+                class="change-loan"
+                aria-haspopup="dialog"
+                onClick={() => {
+                    choosing.value = true;
+                }}
+            >
+                {say.frame.loan}
+            </button>
         </p>
     );
 }
@@ -88,9 +99,7 @@ function Last() {
                         <p class="last-remarks">{last.remarks.join('; ')}</p>
                     )}
                 </>
-            ) : (
-                <span class="last-hint">{say.frame.untouched}</span>
-            )}
+            ) : null}
         </div>
     );
 }
@@ -153,6 +162,7 @@ export function Bar() {
             <Figures />
             <Last />
             <div class="steps">
+                {view.value === 'tour' && <AreasButton />}
                 <button
                     class="step choose-loan"
                     aria-haspopup="dialog"
@@ -163,12 +173,13 @@ export function Bar() {
                     {say.frame.loan}
                 </button>
                 <button
-                    class="step"
+                    class="step back"
                     disabled={one.past.length === 0}
                     onClick={undo}
                     title={say.frame.undo_keys}
                 >
-                    {say.common.undo}
+                    <Icon of="undo" />
+                    <span class="step-word">{say.common.undo}</span>
                 </button>
                 <button
                     class="step again"

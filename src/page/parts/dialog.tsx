@@ -6,10 +6,12 @@ import {say} from '../language';
 
 export function Dialog({
     title,
+    kind = '',
     done,
     children,
 }: {
     title: string;
+    kind?: '' | 'from-below'; ///< at the foot of the screen, where a thumb is
     done: () => void;
     children: ComponentChildren;
 }) {
@@ -22,7 +24,7 @@ export function Dialog({
     return (
         <dialog
             ref={dialog}
-            class="dialog"
+            class={`dialog ${kind}`}
             onClose={done}
             aria-label={title}
             onClick={(event) => {

@@ -1,13 +1,16 @@
 // The tour: one area of the home at a time, what comes with it, what can be touched.
-import {useRef, useState} from 'preact/hooks';
+import {useState} from 'preact/hooks';
 
-import type {Area, Option, Shown, TermCode, Tour} from '../answers';
+import type {Area, Option, Shown as Exhibit, TermCode, Tour} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
+import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
 import {Cautions} from '../parts/cautions';
+import {AllChosen} from '../parts/chosen';
+import {FindField, FoundOptions, looked_for} from '../parts/find';
 import {OptionCard} from '../parts/option_card';
 import {first_said, FirstSaid} from '../parts/option_row';
-import {buyer, tour, walk_to} from '../store';
+import {all_areas, buyer, tour} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
@@ -44,7 +47,7 @@ function Barred({options}: {options: Option[]}) {
 }
 
 /// How what is shown stands to the buyer's home.
-function standing_of({standing, your_level, price}: Shown): string {
+function standing_of({standing, your_level, price}: Exhibit): string {
     if (standing === 'yours_partly') return say.tour.model_partly({level: brief(your_level)});
     const words = say.codes.standings[standing];
     return standing === 'extra' && price
@@ -52,7 +55,7 @@ function standing_of({standing, your_level, price}: Shown): string {
         : words;
 }
 
-function Model({items, model}: {items: Shown[]; model: string}) {
+function Model({items, model}: {items: Exhibit[]; model: string}) {
     if (items.length === 0) return null;
     return (
         <section class="group">
@@ -84,11 +87,13 @@ function Group({
     title,
     options,
     explained,
+    first,
     met,
 }: {
     title: string;
     options: Option[];
     explained?: TermCode;
+    first?: Option; ///< of the area: above it stands what the two figures are
     met?: Option; ///< the first of the area whose own terms are told
 }) {
     if (options.length === 0) return null;
@@ -98,10 +103,12 @@ function Group({
                 <h3>
                     <Term of={explained}>{title}</Term>
                 </h3>
-                <p class="columns" aria-hidden="true">
-                    <span>{say.tour.price_column}</span>
-                    <span>{say.tour.month_column}</span>
-                </p>
+                {options[0] === first && (
+                    <p class="columns" aria-hidden="true">
+                        <span>{say.tour.price_column}</span>
+                        <span>{say.tour.month_column}</span>
+                    </p>
+                )}
             </div>
             <div class="options">
                 {options.map((option) => (
@@ -132,19 +139,22 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                 title={say.tour.packages}
                 options={of('package')}
                 explained="package"
+                first={shown[0]}
                 met={met}
             />
             <Group
                 title={say.tour.upgrades}
                 options={of('levels', 'upgrade')}
                 explained="option"
+                first={shown[0]}
                 met={met}
             />
-            <Group title={say.tour.choices} options={of('choice')} met={met} />
+            <Group title={say.tour.choices} options={of('choice')} first={shown[0]} met={met} />
             <Group
                 title={say.tour.allowances}
                 options={of('allowance')}
                 explained="allowance"
+                first={shown[0]}
                 met={met}
             />
             {area.included.length > 0 && (
@@ -207,16 +217,47 @@ function Welcome() {
     );
 }
 
+function AreaPage({area, next}: {area: Area; next?: Area}) {
+    const answer = tour.value!;
+    return (
+        <>
+            <header class="area-head">
+                <h2 id="area-title" tabIndex={-1}>
+                    <Name of={area.name} />
+                </h2>
+                <p class="home-line">
+                    {say.tour.home_line({
+                        plan: <Name of={answer.heading.plan} />,
+                        elevation: <Name of={answer.heading.elevation} />,
+                        lot: answer.heading.lot,
+                        stage: answer.stage,
+                    })}
+                </p>
+            </header>
+            <div class="area">
+                <AreaView key={area.id} area={area} answer={answer} />
+            </div>
+            {next && (
+                <button class="main-button next-area" onClick={() => go_to(next.id)}>
+                    {say.tour.next({area: brief(next.name)})}
+                </button>
+            )}
+        </>
+    );
+}
+
+function Shown() {
+    const {areas} = tour.value!;
+    const here = area_in_hand();
+    if (looked_for.value) return <FoundOptions />;
+    if (here === all_areas) return <AllChosen />;
+    const index = areas.findIndex((area) => area.id === here);
+    return <AreaPage area={areas[index]} next={areas[index + 1]} />;
+}
+
 export function TourView() {
     const answer = tour.value!;
-    const one = buyer.value!;
-    const index = Math.max(
-        answer.areas.findIndex((area) => area.id === one.area),
-        0,
-    );
-    const area = answer.areas[index];
-    const top = useRef<HTMLHeadingElement>(null);
-    if (!area) {
+    if (answer.areas.length === 0) {
         return (
             <div class="area-page">
                 <h2>{say.tour.empty}</h2>
@@ -225,52 +266,13 @@ export function TourView() {
             </div>
         );
     }
-    const go = (id: string) => {
-        walk_to(id);
-        top.current?.focus({preventScroll: true});
-        window.scrollTo({top: 0});
-    };
-    const next = answer.areas[index + 1];
     return (
         <div class="tour-page">
-            <nav class="areas" aria-label={say.tour.areas}>
-                {answer.areas.map((each) => (
-                    <button
-                        key={each.id}
-                        class="area-link"
-                        aria-current={each === area ? 'true' : undefined}
-                        onClick={() => go(each.id)}
-                    >
-                        <span>{brief(each.name)}</span>
-                        {each.options.some((option) => option.picked) && (
-                            <span class="dot" title={say.tour.something_chosen} />
-                        )}
-                    </button>
-                ))}
-            </nav>
+            <AreasBeside />
             <div class="area-page">
+                <FindField />
                 <Welcome />
-                <header class="area-head">
-                    <h2 ref={top} tabIndex={-1}>
-                        <Name of={area.name} />
-                    </h2>
-                    <p class="home-line">
-                        {say.tour.home_line({
-                            plan: <Name of={answer.heading.plan} />,
-                            elevation: <Name of={answer.heading.elevation} />,
-                            lot: answer.heading.lot,
-                            stage: answer.stage,
-                        })}
-                    </p>
-                </header>
-                <div class="area">
-                    <AreaView key={area.id} area={area} answer={answer} />
-                </div>
-                {next && (
-                    <button class="main-button next-area" onClick={() => go(next.id)}>
-                        {say.tour.next({area: brief(next.name)})}
-                    </button>
-                )}
+                <Shown />
                 <Cautions all={answer.cautions} />
             </div>
         </div>

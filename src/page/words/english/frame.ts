@@ -59,7 +59,6 @@ export const frame = {
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Figures for ${loan}`,
-    untouched: 'What you touch shows here.',
     loan: 'Loan…',
     /// What the last touch changed, besides the month: cash is not told where there is no loan.
     sums: ({price, cash}: Parts<'price' | 'cash'>) =>

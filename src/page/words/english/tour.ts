@@ -4,7 +4,26 @@ import type {Marks, Parts, Texts} from '../phrase';
 
 export const tour = {
     areas: 'Areas of the home',
-    something_chosen: 'you chose something here',
+    areas_short: 'Areas',
+    chosen_here: ({price}: Texts<'price'>) => `you chose something here: ${price}`,
+
+    all_chosen: 'What you chose',
+    options_come_to: ({price}: Texts<'price'>) => `Options: ${price}`,
+    take_all_out: 'Take it all out',
+    all_taken_out: 'All options: removed',
+    still_open: 'Still to decide',
+    decide_before: ({stage}: Texts<'stage'>) => `Before this stage: ${stage.toLowerCase()}`,
+    decide_any_time: 'At any time',
+
+    find: 'Find an option',
+    find_example: 'deck, quartz, outlet…',
+    found: ({count}: {count: number}) =>
+        count === 0
+            ? 'Nothing by these words. Try one word, or a shorter one.'
+            : count === 1
+              ? '1 option'
+              : `${count} options`,
+
     home_line: ({
         plan,
         elevation,

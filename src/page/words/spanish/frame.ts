@@ -61,7 +61,6 @@ export const frame = {
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Cifras de ${loan}`,
-    untouched: 'Lo que usted toque aparece aquí.',
     loan: 'Préstamo…',
     sums: ({price, cash}: Parts<'price' | 'cash'>) =>
         rich`${price} en el precio${cash && rich` · ${cash} de efectivo`}`,

@@ -4,7 +4,26 @@ import type {Marks, Parts, Texts} from '../phrase';
 
 export const tour = {
     areas: 'Áreas de la vivienda',
-    something_chosen: 'usted eligió algo aquí',
+    areas_short: 'Áreas',
+    chosen_here: ({price}: Texts<'price'>) => `usted eligió algo aquí: ${price}`,
+
+    all_chosen: 'Lo que eligió',
+    options_come_to: ({price}: Texts<'price'>) => `Opciones: ${price}`,
+    take_all_out: 'Quitar todo',
+    all_taken_out: 'Todas las opciones: quitadas',
+    still_open: 'Por decidir',
+    decide_before: ({stage}: Texts<'stage'>) => `Antes de esta etapa: ${stage.toLowerCase()}`,
+    decide_any_time: 'En cualquier momento',
+
+    find: 'Buscar una opción',
+    find_example: 'terraza, cuarzo, tomacorriente…',
+    found: ({count}: {count: number}) =>
+        count === 0
+            ? 'Nada con estas palabras. Pruebe con una sola, o con una más corta.'
+            : count === 1
+              ? '1 opción'
+              : `${count} opciones`,
+
     home_line: ({
         plan,
         elevation,

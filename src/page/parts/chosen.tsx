@@ -1,0 +1,92 @@
+// What was chosen in the whole home, area by area with what it comes to; what is still to decide.
+import type {Area, Option} from '../answers';
+import {short} from '../figures';
+import {say} from '../language';
+import {buyer, take_all_out, tour} from '../store';
+import {go_to} from './areas';
+import {Name} from './name';
+import {OptionCard} from './option_card';
+
+function Cards({options}: {options: Option[]}) {
+    return (
+        <div class="options">
+            {options.map((option) => (
+                <OptionCard key={option.id} option={option} />
+            ))}
+        </div>
+    );
+}
+
+function Chosen({area}: {area: Area}) {
+    return (
+        <section class="group">
+            <div class="group-top">
+                <h3>
+                    <button class="area-name" onClick={() => go_to(area.id)}>
+                        <Name of={area.name} />
+                    </button>
+                </h3>
+                <p class="area-price">{short(area.price)}</p>
+            </div>
+            <Cards options={area.options.filter((option) => option.picked)} />
+        </section>
+    );
+}
+
+/// A color or a budget that the buyer has not said: the home has the first color, and no more than
+/// the allowance.
+function is_open(option: Option): boolean {
+    const can = option.forms.some((form) => form.state !== 'unavailable');
+    return can && !option.picked && (option.kind === 'choice' || option.kind === 'allowance');
+}
+
+/// By the stage that they are decided before, in the order that the options name the stages.
+function by_cutoff(options: Option[]): [string, Option[]][] {
+    const groups = new Map<string, Option[]>();
+    for (const option of options) {
+        groups.set(option.cutoff, [...(groups.get(option.cutoff) ?? []), option]);
+    }
+    return [...groups];
+}
+
+function StillOpen() {
+    const open = tour.value!.areas.flatMap((area) => area.options).filter(is_open);
+    if (open.length === 0) return null;
+    return (
+        <>
+            <h2 class="still-open">{say.tour.still_open}</h2>
+            {by_cutoff(open).map(([stage, options]) => (
+                <section key={stage} class="group">
+                    <h3>{stage ? say.tour.decide_before({stage}) : say.tour.decide_any_time}</h3>
+                    <Cards options={options} />
+                </section>
+            ))}
+        </>
+    );
+}
+
+export function AllChosen() {
+    const {areas, emptied, options} = tour.value!;
+    const some = areas.filter((area) => area.options.some((option) => option.picked));
+    return (
+        <>
+            <header class="area-head">
+                <h2 id="area-title" tabIndex={-1}>
+                    {say.tour.all_chosen}
+                </h2>
+                <p class="home-line">{say.tour.options_come_to({price: short(options)})}</p>
+            </header>
+            <div class="area">
+                {some.map((area) => (
+                    <Chosen key={area.id} area={area} />
+                ))}
+                {emptied && (buyer.value?.inquiry.selections?.length ?? 0) > 0 && (
+                    <button class="step take-out" onClick={() => take_all_out(emptied)}>
+                        {say.tour.take_all_out}
+                    </button>
+                )}
+                <StillOpen />
+            </div>
+        </>
+    );
+}
