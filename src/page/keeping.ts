@@ -28,6 +28,7 @@ export interface Sitting {
     keys: string[];
     current: string;
     view: View;
+    facing?: boolean; ///< the buyer looks on
     day: string;
 }
 

@@ -64,6 +64,8 @@ export const code_needed = signal(false);
 export const busy = signal(false);
 export const change = signal<Change | null>(null);
 export const notice = signal('');
+/// The buyer looks on: nothing of anybody else is on the screen, and nothing that is the agent's.
+export const facing = signal(false);
 /// The way on where the home or the day is not to be had any more.
 export const mending = signal<Mending | null>(null);
 /// Who was closed last, and where among the others: to be brought back.
@@ -115,7 +117,7 @@ let last_touch = today();
 
 effect(() => {
     const keys = buyers.value.map((one) => one.key);
-    const now = {keys, current: current.value, view: view.value};
+    const now = {keys, current: current.value, view: view.value, facing: facing.value};
     if (!begun.value) return;
     last_touch = today();
     keep_sitting(now);
@@ -315,6 +317,7 @@ async function start(): Promise<void> {
 /// After a reload the same buyer on the same view; on a first visit an example; else the names.
 function begin(): void {
     const sitting = kept_sitting();
+    facing.value = sitting?.facing === true;
     const mine = (sitting?.keys ?? [])
         .flatMap((key) => kept_buyer(key) ?? [])
         .filter((one) => book_of(one.inquiry.price_book) !== null);
@@ -750,6 +753,14 @@ export function take_in_hand(scenario: string): void {
 export function set_ask(name: string, value: string): void {
     const one = buyer.value;
     if (one) replace({...one, asks: {...one.asks, [name]: value}});
+}
+
+export function turn_to_buyer(): void {
+    batch(() => {
+        facing.value = true;
+        closed.value = null;
+        notice.value = '';
+    });
 }
 
 export function walk_to(area: string): void {

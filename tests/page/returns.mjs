@@ -420,3 +420,40 @@ export async function a_name_as_long_as_can_be({cases, server, chrome}) {
     await there.stop();
     rmSync(folder, {recursive: true});
 }
+
+export async function the_buyer_looks_on({server, context}) {
+    const page = await open_page(context, server.url);
+    await open_buyer(page, 'Buyer 4');
+    const names = await page.$$eval('.tab', (all) => all.map((one) => one.textContent));
+    check('several buyers are open', names.length > 1, names.join());
+    const said = async () =>
+        [await page.title(), await page.locator('body').innerText()].join('\n');
+    check('at the desk their names stand there', (await said()).includes(names[0]));
+    await page.click('button:text-is("This buyer…")');
+    await page.click('.dialog button:has-text("Turn the screen")');
+    for (const view_name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule']) {
+        await view(page, view_name);
+        await settled(page);
+        const words = await said();
+        check(
+            `${view_name}: nobody's name`,
+            names.every((one) => !words.includes(one)),
+        );
+        check(`${view_name}: nothing for the agent`, !words.includes('For the sales agent'));
+        equal(
+            `${view_name}: no rank`,
+            (await page.locator('.wish-rank').allTextContents()).join(''),
+            '',
+        );
+    }
+    await page.reload();
+    await page.waitForSelector('.bar');
+    const after = await said();
+    check(
+        'nor after a reload',
+        names.every((one) => !after.includes(one)),
+    );
+    equal('no list of names to open', await page.locator('.tab').count(), 0);
+    await page.click('.turn-back');
+    equal('back at the desk', await page.locator('.tab').count(), names.length);
+}

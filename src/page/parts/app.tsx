@@ -11,6 +11,7 @@ import {
     closed,
     code_needed,
     enter,
+    facing,
     gone,
     known,
     mending,
@@ -252,7 +253,9 @@ export function App() {
     const home = tour.value?.heading;
     const who = brief(String(one?.inquiry.buyer ?? say.buyers.unnamed));
     document.title = home
-        ? say.frame.title({buyer: who, community: brief(home.community)})
+        ? facing.value
+            ? brief(home.community)
+            : say.frame.title({buyer: who, community: brief(home.community)})
         : 'quoin';
     if (code_needed.value) return <Code />;
     if (!one) return <Nothing />;

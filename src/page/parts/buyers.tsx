@@ -4,7 +4,18 @@ import {useEffect, useRef, useState} from 'preact/hooks';
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
 import {say} from '../language';
-import {buyer, buyers, close, current, notice, open, put_away, show} from '../store';
+import {
+    buyer,
+    buyers,
+    close,
+    current,
+    facing,
+    notice,
+    open,
+    put_away,
+    show,
+    turn_to_buyer,
+} from '../store';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
 import {Openings} from './openings';
@@ -48,6 +59,12 @@ function Menu({done}: {done: () => void}) {
             <Facts done={done} />
             <ul class="choices">
                 <li>
+                    <button class="row-button" onClick={then(turn_to_buyer)}>
+                        <span>{say.buyers.turn}</span>
+                        <span class="faint">{say.buyers.turn_says}</span>
+                    </button>
+                </li>
+                <li>
                     <button class="row-button" onClick={then(() => open(copy(one.inquiry)))}>
                         <span>{say.buyers.copy}</span>
                         <span class="faint">{say.buyers.copy_says}</span>
@@ -82,7 +99,27 @@ function Menu({done}: {done: () => void}) {
     );
 }
 
+/// While the buyer looks on: no name, and the way back.
+function TurnedAway() {
+    return (
+        <div class="buyers">
+            <button
+                class="step turn-back"
+                onClick={() => {
+                    facing.value = false;
+                }}
+            >
+                {say.buyers.turn_back}
+            </button>
+        </div>
+    );
+}
+
 export function Buyers() {
+    return facing.value ? <TurnedAway /> : <AtTheDesk />;
+}
+
+function AtTheDesk() {
     const [asks, set] = useState<'' | 'new' | 'menu'>('');
     const tabs = useRef<HTMLDivElement>(null);
     useEffect(() => {

@@ -1,13 +1,16 @@
 // What has to be known beside the figures, as the engine says it.
 import type {Caution} from '../answers';
 import {say} from '../language';
+import {facing} from '../store';
 
 export function Cautions({all}: {all: Caution[]}) {
     return (
         <section class="cautions" aria-label={say.frame.what_to_know}>
-            {all.map(({words}, i) => (
-                <p key={i}>{words}</p>
-            ))}
+            {all
+                .filter(({code}) => code !== 'agent_license' || !facing.value)
+                .map(({words}, i) => (
+                    <p key={i}>{words}</p>
+                ))}
         </section>
     );
 }

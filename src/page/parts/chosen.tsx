@@ -1,9 +1,10 @@
 // What was chosen in the whole home, area by area with what it comes to; what is still to decide.
 import type {Area, Option} from '../answers';
-import {short} from '../figures';
+import {is_zero, short} from '../figures';
 import {say} from '../language';
 import {buyer, take_all_out, tour} from '../store';
 import {go_to} from './areas';
+import {can_be_had} from './barred';
 import {Name} from './name';
 import {OptionCard} from './option_card';
 
@@ -26,7 +27,7 @@ function Chosen({area}: {area: Area}) {
                         <Name of={area.name} />
                     </button>
                 </h3>
-                <p class="area-price">{short(area.price)}</p>
+                {!is_zero(area.price) && <p class="area-price">{short(area.price)}</p>}
             </div>
             <Cards options={area.options.filter((option) => option.picked)} />
         </section>
@@ -36,8 +37,11 @@ function Chosen({area}: {area: Area}) {
 /// A color or a budget that the buyer has not said: the home has the first color, and no more than
 /// the allowance.
 function is_open(option: Option): boolean {
-    const can = option.forms.some((form) => form.state !== 'unavailable');
-    return can && !option.picked && (option.kind === 'choice' || option.kind === 'allowance');
+    return (
+        can_be_had(option) &&
+        !option.picked &&
+        (option.kind === 'choice' || option.kind === 'allowance')
+    );
 }
 
 /// By the stage that they are decided before, in the order that the options name the stages.

@@ -6,6 +6,7 @@ import type {Area, Option} from '../answers';
 import {brief} from '../figures';
 import {say} from '../language';
 import {tour, view} from '../store';
+import {Barred, can_be_had} from './barred';
 import {Icon} from './icon';
 import {OptionCard} from './option_card';
 import {Name} from './name';
@@ -124,18 +125,21 @@ export function FoundOptions() {
             <p class="found-count" role="status">
                 {say.tour.found({count})}
             </p>
-            {found.map(({area, options}) => (
-                <section key={area.id} class="group" aria-label={brief(area.name)}>
-                    <h3>
-                        <Name of={area.name} />
-                    </h3>
-                    <div class="options">
-                        {options.map((option) => (
-                            <OptionCard key={option.id} option={option} />
-                        ))}
-                    </div>
-                </section>
-            ))}
+            {found
+                .filter(({options}) => options.some(can_be_had))
+                .map(({area, options}) => (
+                    <section key={area.id} class="group" aria-label={brief(area.name)}>
+                        <h3>
+                            <Name of={area.name} />
+                        </h3>
+                        <div class="options">
+                            {options.filter(can_be_had).map((option) => (
+                                <OptionCard key={option.id} option={option} />
+                            ))}
+                        </div>
+                    </section>
+                ))}
+            <Barred options={found.flatMap((one) => one.options)} />
         </div>
     );
 }

@@ -1,6 +1,6 @@
 // Whom to open: somebody this browser kept, a new buyer, an example, a file.
 import {say} from '../language';
-import {away, book_of, books_here, known, notice, open, open_new, take_up} from '../store';
+import {away, book_of, books_here, facing, known, notice, open, open_new, take_up} from '../store';
 import {Name} from './name';
 import {brief} from '../figures';
 
@@ -23,7 +23,7 @@ async function load(file: File): Promise<void> {
 
 /// Names alone: nobody's figures are on the screen before they are asked for.
 function Names({done}: {done: () => void}) {
-    if (away.value.length === 0) return null;
+    if (away.value.length === 0 || facing.value) return null;
     return (
         <section>
             <h3>{say.buyers.kept}</h3>

@@ -4,6 +4,7 @@ import type {ComponentChildren} from 'preact';
 import type {Option} from '../answers';
 import {plain, short} from '../figures';
 import {say} from '../language';
+import {facing} from '../store';
 import {wish_for} from '../wishes';
 import {Stepper, unit_of} from './option_number';
 import {Term} from './term';
@@ -38,7 +39,9 @@ function WishButton({option}: {option: Option}) {
         >
             {option.wish === null
                 ? say.wishes.list.add
-                : say.wishes.list.take_it_off({rank: `${option.wish}`})}
+                : facing.value
+                  ? say.wishes.list.take_off_any
+                  : say.wishes.list.take_it_off({rank: `${option.wish}`})}
         </button>
     );
 }

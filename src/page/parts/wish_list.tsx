@@ -3,7 +3,7 @@ import {useState} from 'preact/hooks';
 
 import type {Option} from '../answers';
 import {say} from '../language';
-import {act, buyer, problems, tour} from '../store';
+import {act, buyer, facing, problems, tour} from '../store';
 import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Placed, Wish} from '../wishes';
 import {Typed} from './typed_field';
@@ -63,7 +63,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
     const counted = option?.quantity?.asked ? option.quantity : null;
     return (
         <li class="wish">
-            <span class="wish-rank">{at + 1}</span>
+            <span class="wish-rank">{!facing.value && at + 1}</span>
             <span class="wish-name">
                 {wish.level && levels.length > 1 ? (
                     <select

@@ -5,6 +5,7 @@ import type {Area, Option, Shown as Exhibit, TermCode, Tour} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
 import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
+import {Barred, can_be_had} from '../parts/barred';
 import {Cautions} from '../parts/cautions';
 import {AllChosen} from '../parts/chosen';
 import {FindField, FoundOptions, looked_for} from '../parts/find';
@@ -14,37 +15,6 @@ import {all_areas, buyer, tour} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
-
-/// What cannot be had here, each with its reason.
-function Barred({options}: {options: Option[]}) {
-    const rows = options.flatMap((option) =>
-        option.forms
-            .filter((form) => form.state === 'unavailable')
-            .map((form) => ({
-                key: `${option.id}:${form.id}`,
-                why: form.why,
-                name: form.name
-                    ? say.common.with_form({name: option.name, form: form.name})
-                    : option.name,
-            })),
-    );
-    if (rows.length === 0) return null;
-    return (
-        <section class="group">
-            <h3>{say.tour.barred}</h3>
-            <ul class="barred">
-                {rows.map((row) => (
-                    <li key={row.key}>
-                        <span>
-                            <Name of={row.name} />
-                        </span>
-                        <span class="faint">{row.why}</span>
-                    </li>
-                ))}
-            </ul>
-        </section>
-    );
-}
 
 /// How what is shown stands to the buyer's home.
 function standing_of({standing, your_level, price}: Exhibit): string {
@@ -122,9 +92,7 @@ function Group({
 }
 
 function AreaView({area, answer}: {area: Area; answer: Tour}) {
-    const can = area.options.filter((option) =>
-        option.forms.some((form) => form.state !== 'unavailable'),
-    );
+    const can = area.options.filter(can_be_had);
     const of = (...kinds: string[]) => can.filter((option) => kinds.includes(option.kind));
     const shown = [
         ...of('package'),

@@ -23,6 +23,9 @@ export const buyers = {
     open_title: 'Open a buyer',
     closed: ({name}: Parts<'name'>) => rich`${name} is closed and erased from this browser.`,
 
+    turn: 'Turn the screen to the buyer',
+    turn_says: "hides other buyers' names, ranks of wishes and what is for the agent",
+    turn_back: 'Back to the desk',
     copy: 'Make a copy',
     copy_says: 'to try something else beside it',
     save: 'Save as a file',

@@ -10,6 +10,7 @@ const list = {
     take_off: ({name}: Texts<'name'>) => `Remove: ${name}`,
     something_else: 'Another wish',
     add: 'Add to the wish list',
+    take_off_any: 'On the wish list: remove it',
     take_it_off: ({rank}: Texts<'rank'>) => `Wish no. ${rank}: remove it`,
 
     /// What was changed; "higher" and "lower" name the buttons too.

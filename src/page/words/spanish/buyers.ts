@@ -22,6 +22,9 @@ export const buyers = {
     open_title: 'Abrir un comprador',
     closed: ({name}: Parts<'name'>) => rich`Se cerró y se borró de este navegador: ${name}.`,
 
+    turn: 'Girar la pantalla hacia el comprador',
+    turn_says: 'oculta los nombres de otros compradores, el orden de los deseos y lo del agente',
+    turn_back: 'Volver al escritorio',
     copy: 'Hacer una copia',
     copy_says: 'para probar otra cosa al lado',
     save: 'Guardar como archivo',

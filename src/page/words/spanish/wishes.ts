@@ -10,6 +10,7 @@ const list = {
     take_off: ({name}: Texts<'name'>) => `Quitar: ${name}`,
     something_else: 'Otro deseo',
     add: 'Agregar a la lista de deseos',
+    take_off_any: 'En la lista de deseos: quitar',
     take_it_off: ({rank}: Texts<'rank'>) => `Deseo n.º ${rank}: quitar`,
 
     on: ({name}: Texts<'name'>) => `${name}: en la lista de deseos`,
