@@ -1,5 +1,6 @@
 // Starts the page.
 import './parts/top.css';
+import './views/check.css';
 import './views/tour.css';
 import './parts/areas.css';
 import './parts/chosen.css';

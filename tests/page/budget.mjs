@@ -315,7 +315,7 @@ export async function budget_money_put_to_use({cases, server, context}) {
         JSON.stringify((await kept(page)).inquiry.incentives),
         JSON.stringify([{id: 'winter-start', use: 'options', amount: off.off_price}]),
     );
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await reads(page, '.last', 'One step back');
     await page.getByLabel('In place of the incentives').setChecked(false);
     await type(page, 'The builder gives', '7000');
@@ -397,7 +397,7 @@ export async function budget_money_used_again_takes_the_place(task) {
         JSON.stringify(costs.scenarios[0].rate),
         JSON.stringify(inquiry.scenarios[0].rate),
     );
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await reads(page, '.last', 'One step back');
     await split(page, 'All to points');
     await reads(page, '.split-card', 'used this way now');
@@ -441,7 +441,7 @@ export async function budget_a_home_is_taken_over({cases, server, context}) {
         [plan.plan, plan.elevation, plan.lot].join(),
     );
     await until(page, () => document.querySelector('.last-remarks') !== null);
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await reads(page, '.last', 'One step back');
     equal('and back', JSON.stringify((await kept(page)).inquiry), JSON.stringify(inquiry));
 }
@@ -509,7 +509,7 @@ export async function budget_wrong_means_and_steps_back({cases, server, context}
     await type(page, 'Months of payments to keep in reserve', '0');
     await type(page, 'Gross monthly income', '7000');
     await reach_is(page, ask(cases, 'afford', (await kept(page)).inquiry), 'a right one');
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await reach_is(page, ask(cases, 'afford', before.inquiry), 'undone');
     equal(
         'the inquiry is back',

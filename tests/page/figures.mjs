@@ -222,8 +222,20 @@ export async function every_figure_with_its_ground({cases, server, context}) {
     await view(page, 'Check');
     const {inquiry, hand} = await kept(page);
     const recheck = ask(cases, 'recheck', inquiry, ['--scenario', hand]);
-    equal('every figure is there', await page.locator('.checked').count(), recheck.figures);
-    equal('and agrees', await page.locator('.checked .refused').count(), 0);
+    const open = page.locator('.checked');
+    equal('no section is open at first', await open.count(), 0);
+    let shown = 0;
+    for (const opener of await page.locator('.section-opener').all()) {
+        await opener.click();
+        shown += await open.count();
+        equal(
+            'one at a time',
+            await page.locator('.section-opener[aria-expanded="true"]').count(),
+            1,
+        );
+        equal('and agrees', await page.locator('.checked .refused').count(), 0);
+    }
+    equal('every figure is there', shown, recheck.figures);
     const [download] = await Promise.all([
         page.waitForEvent('download'),
         page.click('text=Workbook for a spreadsheet'),
@@ -231,13 +243,14 @@ export async function every_figure_with_its_ground({cases, server, context}) {
     const bytes = readFileSync(await download.path());
     check('the workbook is a zip', bytes.subarray(0, 2).toString() === 'PK', bytes.length);
     check('its name', download.suggestedFilename().endsWith('.xlsx'));
-    await page.fill('.find input', 'level payment');
+    await page.fill('.check-find input', 'level payment');
     check('found by its formula', (await page.locator('.checked').count()) > 0);
-    await page.fill('.find input', '');
-    await page.locator('.checked:has-text("contract price") .input-link').first().click();
-    check(
-        'an input leads to its figure',
-        await page.evaluate(() => document.activeElement.matches('.checked')),
+    await page.locator('.input-link').first().click();
+    await until(page, () => document.activeElement.matches('.checked'));
+    equal(
+        'an input leads to its figure, and what was looked for goes',
+        await page.inputValue('.check-find input'),
+        '',
     );
 }
 
@@ -353,8 +366,8 @@ export async function incentives_used_another_way({cases, server, context}) {
             'not on this lot',
         ),
     );
-    while (await page.locator('.steps button:text-is("Undo")').isEnabled()) {
-        await page.click('.steps button:text-is("Undo")');
+    while (await page.locator('.steps .back').isEnabled()) {
+        await page.click('.steps .back');
         await settled(page);
     }
     equal('undone', JSON.stringify((await kept(page)).inquiry.incentives), JSON.stringify(first));

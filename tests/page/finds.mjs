@@ -25,7 +25,7 @@ export async function an_option_is_found({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
     await page.getByLabel('Find an option').click();
-    const field = page.locator('.find input');
+    const field = page.locator('.find-option input');
     equal(
         'the field has the keys',
         await field.evaluate((one) => one === document.activeElement),
@@ -62,7 +62,7 @@ export async function an_option_is_found({server, context}) {
     await settled(page);
     check('touched where it was found', (await page.textContent('.last')).includes('charging'));
     await field.press('Escape');
-    equal('closed again', await page.locator('.find').count(), 0);
+    equal('closed again', await page.locator('.find-option').count(), 0);
     await view(page, 'Tour');
     equal(
         'and the tour is where it was',

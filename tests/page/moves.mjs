@@ -90,7 +90,7 @@ export async function a_loan_says_what_it_changes({cases, server, context}) {
     const paper = plain_spaces(await page.textContent('.paper'));
     check('the sheet says ten', paper.includes('Conventional, 10% down, 30 years'));
     check('and five nowhere', !paper.includes('Conventional, 5% down'));
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await settled(page);
     const back = await kept(page);
     equal('the name goes back with it', back.inquiry.scenarios[0].name, old.name);

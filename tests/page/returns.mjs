@@ -91,7 +91,7 @@ export async function a_buyer_closed_is_brought_back({server, context}) {
     check('it says who', (await page.textContent('.message.closed')).includes(before[0]));
     await page.click('.message.closed button:text-is("Undo")');
     await is_back('by the button');
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await settled(page);
     check('its own steps too', !(await selected(page)).includes('windows'));
     await page.click('.steps button:text-is("Redo")');

@@ -270,7 +270,7 @@ export async function view(page, name) {
         Site: '.street',
         Schedule: '.years',
         Sheet: '.paper',
-        Check: '.checked',
+        Check: '.check-section',
     }[name];
     await page.waitForSelector(sign);
     await settled(page);

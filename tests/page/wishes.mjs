@@ -118,7 +118,7 @@ export async function wishes_are_put_in_and_taken_back({cases, server, context})
         bare(await page.textContent('.bar [data-figure="monthly.total"]')),
         bare(home.scenario.monthly.total),
     );
-    await page.click('.steps button:text-is("Undo")');
+    await page.click('.steps .back');
     await settled(page);
     equal('taken back', JSON.stringify((await kept(page)).inquiry), JSON.stringify(before));
 }

@@ -82,7 +82,7 @@ function Field() {
     const field = useRef<HTMLInputElement>(null);
     useEffect(() => field.current?.focus(), []);
     return (
-        <search class="find">
+        <search class="find-option">
             <input
                 ref={field}
                 type="search"

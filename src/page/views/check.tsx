@@ -1,5 +1,7 @@
 // The lender's view: every figure with its formula, inputs, rounding, rule, dates and source.
-import {useState} from 'preact/hooks';
+import {signal} from '@preact/signals';
+import {createContext} from 'preact';
+import {useContext, useEffect, useRef, useState} from 'preact/hooks';
 
 import type {Figure, Recheck, TermCode} from '../answers';
 import {ask_file, Refused} from '../engine';
@@ -42,19 +44,19 @@ function ground_words(figure: Figure): string {
     return words.join('; ');
 }
 
-function to_figure(id: string): void {
-    const row = document.getElementById(`figure-${id}`);
-    row?.scrollIntoView({block: 'center'});
-    row?.focus({preventScroll: true});
-}
+/// Shows a figure, whatever section it is in.
+const ToFigure = createContext<(id: string) => void>(() => undefined);
+/// The figure that is gone to, until it is on the screen.
+const aimed_at = signal('');
 
 function Inputs({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
+    const go = useContext(ToFigure);
     if (figure.inputs.length === 0) return null;
     return (
         <ul class="inputs" aria-label={say.check.inputs_of({figure: figure.name})}>
             {figure.inputs.map((id) => (
                 <li key={id}>
-                    <button class="input-link" onClick={() => to_figure(id)}>
+                    <button class="input-link" onClick={() => go(id)}>
                         {brief(all.get(id)?.name ?? id)} <span>{all.get(id)?.shown}</span>
                     </button>
                 </li>
@@ -65,8 +67,16 @@ function Inputs({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
 
 function FigureRow({figure, all}: {figure: Figure; all: Map<string, Figure>}) {
     const ground = ground_words(figure);
+    const row = useRef<HTMLLIElement>(null);
+    const aimed = aimed_at.value === figure.id;
+    useEffect(() => {
+        if (!aimed) return;
+        aimed_at.value = '';
+        row.current?.scrollIntoView({block: 'center'});
+        row.current?.focus({preventScroll: true});
+    }, [aimed]);
     return (
-        <li class="checked" id={`figure-${figure.id}`} tabIndex={-1}>
+        <li class="checked" id={`figure-${figure.id}`} tabIndex={-1} ref={row}>
             <p class="checked-head">
                 <span class="checked-name">
                     <Term of={explained[figure.id]}>
@@ -109,45 +119,93 @@ function matches(figure: Figure, wanted: string): boolean {
     return text.toLowerCase().includes(wanted.trim().toLowerCase());
 }
 
+/// A section by its title: one is open at a time, or all that hold what is looked for.
+function Section({
+    section,
+    all,
+    open,
+    turn,
+}: {
+    section: Sections[number];
+    all: Map<string, Figure>;
+    open: boolean;
+    turn: () => void;
+}) {
+    const {title, figures} = section;
+    return (
+        <section class="check-section">
+            <h3>
+                <button class="opener section-opener" aria-expanded={open} onClick={turn}>
+                    <span>{title}</span>
+                    <span class="count">{say.check.in_section({count: figures.length})}</span>
+                    <span class="chevron" aria-hidden="true" />
+                </button>
+            </h3>
+            {open && (
+                <ul class="checked-list">
+                    {figures.map((figure) => (
+                        <FigureRow key={figure.id} figure={figure} all={all} />
+                    ))}
+                </ul>
+            )}
+        </section>
+    );
+}
+
+type Sections = Recheck['sections'];
+
+/// The sections with the figures that hold what is looked for.
+function found_in(sections: Sections, wanted: string): Sections {
+    return sections
+        .map((section) => ({
+            ...section,
+            figures: section.figures.filter((one) => matches(one, wanted)),
+        }))
+        .filter(({figures}) => figures.length > 0);
+}
+
 function Figures({answer}: {answer: Recheck}) {
     const [wanted, want] = useState('');
+    const [shown, show] = useState('');
     const all = new Map(
         answer.sections.flatMap((section) =>
             section.figures.map((figure): [string, Figure] => [figure.id, figure]),
         ),
     );
-    const sections = answer.sections
-        .map(({title, figures}) => ({
-            title,
-            figures: figures.filter((one) => matches(one, wanted)),
-        }))
-        .filter(({figures}) => figures.length > 0);
+    const sections = found_in(answer.sections, wanted);
+    const go = (id: string) => {
+        const there = answer.sections.find(({figures}) => figures.some((one) => one.id === id));
+        want('');
+        show(there?.title ?? '');
+        aimed_at.value = id;
+    };
     return (
-        <>
+        <ToFigure.Provider value={go}>
             <p class="saves">{say.check.figures(answer)}</p>
-            <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
-                {say.check.workbook}
-            </button>
-            <label class="field find">
-                <span>{say.check.find}</span>
-                <input
-                    type="search"
-                    value={wanted}
-                    onInput={(event) => want(event.currentTarget.value)}
-                />
-            </label>
+            <div class="check-tools">
+                <label class="field check-find">
+                    <span>{say.check.find}</span>
+                    <input
+                        type="search"
+                        value={wanted}
+                        onInput={(event) => want(event.currentTarget.value)}
+                    />
+                </label>
+                <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
+                    {say.check.workbook}
+                </button>
+            </div>
             {sections.length === 0 && <p class="home-line">{say.check.nothing_found}</p>}
-            {sections.map(({title, figures}) => (
-                <section class="group wide" key={title}>
-                    <h3>{title}</h3>
-                    <ul class="checked-list">
-                        {figures.map((figure) => (
-                            <FigureRow key={figure.id} figure={figure} all={all} />
-                        ))}
-                    </ul>
-                </section>
+            {sections.map((section) => (
+                <Section
+                    key={section.title}
+                    section={section}
+                    all={all}
+                    open={wanted.trim() !== '' || section.title === shown}
+                    turn={() => show(section.title === shown ? '' : section.title)}
+                />
             ))}
-        </>
+        </ToFigure.Provider>
     );
 }
 

@@ -20,6 +20,7 @@ export const check = {
     find: 'Find a figure, a rule or a source',
     nothing_found: 'Nothing here matches that.',
 
+    in_section: ({count}: {count: number}) => `${count} figures`,
     agrees: 'agrees',
     does_not_agree: 'does not agree',
     inputs_of: ({figure}: Texts<'figure'>) => `What goes into ${figure}`,

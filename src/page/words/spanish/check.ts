@@ -23,6 +23,7 @@ export const check = {
     find: 'Busque una cifra, una regla o una fuente',
     nothing_found: 'Nada aquí coincide con eso.',
 
+    in_section: ({count}: {count: number}) => `${count} cifras`,
     agrees: 'coincide',
     does_not_agree: 'no coincide',
     inputs_of: ({figure}: Texts<'figure'>) => `De qué se calcula: ${figure}`,
