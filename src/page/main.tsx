@@ -3,6 +3,8 @@ import './parts/top.css';
 import './views/tour.css';
 import './parts/option_card.css';
 import './parts/bar.css';
+import './parts/chart/chart.css';
+import './parts/schedule_chart.css';
 import './app.css';
 
 import {render} from 'preact';

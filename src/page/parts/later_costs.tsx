@@ -85,11 +85,15 @@ export function LaterCosts({one}: {one: LaterScenario}) {
     const end = span === 0 ? last : Math.min(span * 12, last);
     const lines = ways.map((path, color) => ({
         name: say.later.ways[path.way],
-        points: path.cost
-            .slice(0, end + 1)
-            .map((amount, month): [number, string] => [month / 12, amount]),
+        amounts: path.cost.slice(0, end + 1),
         color,
     }));
+    const place = (month: number) =>
+        month === 0
+            ? say.later.costs.the_closing
+            : month % 12 === 0
+              ? term(month)
+              : say.later.costs.month({month});
     return (
         <>
             <div class="segments" role="radiogroup" aria-label={say.later.costs.spans_label}>
@@ -110,7 +114,14 @@ export function LaterCosts({one}: {one: LaterScenario}) {
                 ))}
             </div>
             <div class="two drawn">
-                <LinesChart title={say.later.costs.chart} lines={lines} />
+                <LinesChart
+                    title={say.later.costs.chart}
+                    label={say.loans.years.chart({title: say.later.costs.chart})}
+                    years={Array.from({length: end + 1}, (_, month) => month / 12)}
+                    lines={lines}
+                    place={place}
+                    leap={12}
+                />
                 <BreakEven one={one} />
             </div>
             <Table

@@ -1,0 +1,120 @@
+// Axes on kept scales: round amounts upwards, years across. Ticks are places on a scale and no
+// figures of an answer.
+import type {ScaleLinear} from 'd3-scale';
+
+import {dollars, signed} from '../../figures';
+import {width_of} from './labels';
+
+export type Scale = ScaleLinear<number, number>;
+
+/// "$5,000", or "+$5,000" where the axis tells differences; cents only between dollars.
+export function tick_words(tick: number, differences = false): string {
+    const amount = Number.isInteger(tick) ? String(tick) : tick.toFixed(2);
+    return differences ? signed(amount) : dollars(amount);
+}
+
+/// The room that the words of an axis of amounts take.
+export function room_of(scale: Scale, count: number, differences = false): number {
+    return (
+        Math.max(...scale.ticks(count).map((tick) => width_of(tick_words(tick, differences)))) + 10
+    );
+}
+
+export function AmountAxis({
+    scale,
+    count,
+    left,
+    right,
+    differences = false,
+}: {
+    scale: Scale;
+    count: number;
+    left: number;
+    right: number;
+    differences?: boolean;
+}) {
+    return (
+        <g class="axis" data-axis="amount">
+            {scale.ticks(count).map((tick) => (
+                <g key={tick} class={`tick ${tick === 0 ? 'zero' : ''}`}>
+                    <line x1={left} x2={right} y1={scale(tick)} y2={scale(tick)} />
+                    <text x={left - 8} y={scale(tick) + 4} text-anchor="end" data-value={tick}>
+                        {tick_words(tick, differences)}
+                    </text>
+                </g>
+            ))}
+        </g>
+    );
+}
+
+/// Amounts across.
+export function CrossAxis({
+    scale,
+    count,
+    top,
+    bottom,
+}: {
+    scale: Scale;
+    count: number;
+    top: number;
+    bottom: number;
+}) {
+    return (
+        <g class="axis" data-axis="amount">
+            {scale.ticks(count).map((tick) => (
+                <g key={tick} class="tick">
+                    <line x1={scale(tick)} x2={scale(tick)} y1={top} y2={bottom} />
+                    <text x={scale(tick)} y={bottom + 18} text-anchor="middle" data-value={tick}>
+                        {tick_words(tick)}
+                    </text>
+                </g>
+            ))}
+        </g>
+    );
+}
+
+/// The years to tell, those first that matter most: the ends, then tens, fives, and the first.
+function years_by_weight(last: number): number[] {
+    const between = Array.from({length: Math.max(last - 1, 0)}, (_, i) => i + 1);
+    const every = last <= 6 ? 1 : 5;
+    return [
+        0,
+        last,
+        ...between.filter((year) => year % 10 === 0),
+        ...between.filter((year) => year % 10 !== 0 && year % every === 0),
+        ...between.filter((year) => year === 1 && every > 1),
+    ];
+}
+
+export function YearAxis({
+    scale,
+    last,
+    at,
+    words,
+}: {
+    scale: Scale;
+    last: number;
+    at: number; ///< how far down
+    words: (year: number) => string; ///< at the ends; between them a number is enough
+}) {
+    const told: {year: number; text: string; from: number; to: number}[] = [];
+    for (const year of years_by_weight(Math.floor(last))) {
+        const text = year === 0 || year === Math.floor(last) ? words(year) : String(year);
+        const half = width_of(text) / 2 + 4;
+        const [from, to] = [scale(year) - half, scale(year) + half];
+        if (told.every((one) => to <= one.from || from >= one.to))
+            told.push({year, text, from, to});
+    }
+    return (
+        <g class="axis" data-axis="year">
+            {told.map(({year, text}) => (
+                <g key={year} class="tick">
+                    <line x1={scale(year)} x2={scale(year)} y1={at - 16} y2={at - 12} />
+                    <text x={scale(year)} y={at} text-anchor="middle" data-value={year}>
+                        {text}
+                    </text>
+                </g>
+            ))}
+        </g>
+    );
+}
