@@ -4,6 +4,7 @@ import './views/tour.css';
 import './parts/option_card.css';
 import './parts/bar.css';
 import './parts/chart/chart.css';
+import './parts/credit_chart.css';
 import './parts/schedule_chart.css';
 import './app.css';
 

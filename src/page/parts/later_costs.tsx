@@ -76,6 +76,12 @@ function BreakEven({one}: {one: LaterScenario}) {
     );
 }
 
+/// "10 years", or "month 37" between two.
+function place_of(month: number): string {
+    if (month === 0) return say.later.costs.the_closing;
+    return month % 12 === 0 ? term(month) : say.later.costs.month({month});
+}
+
 export function LaterCosts({one}: {one: LaterScenario}) {
     const [span, show] = useState(10);
     const [open, set] = useState(false);
@@ -88,12 +94,6 @@ export function LaterCosts({one}: {one: LaterScenario}) {
         amounts: path.cost.slice(0, end + 1),
         color,
     }));
-    const place = (month: number) =>
-        month === 0
-            ? say.later.costs.the_closing
-            : month % 12 === 0
-              ? term(month)
-              : say.later.costs.month({month});
     return (
         <>
             <div class="segments" role="radiogroup" aria-label={say.later.costs.spans_label}>
@@ -119,7 +119,7 @@ export function LaterCosts({one}: {one: LaterScenario}) {
                     label={say.loans.years.chart({title: say.later.costs.chart})}
                     years={Array.from({length: end + 1}, (_, month) => month / 12)}
                     lines={lines}
-                    place={place}
+                    place={place_of}
                     leap={12}
                 />
                 <BreakEven one={one} />

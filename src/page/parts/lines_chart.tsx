@@ -7,6 +7,7 @@ import {useState} from 'preact/hooks';
 import {dollars, signed, size} from '../figures';
 import {say} from '../language';
 import {AmountAxis, room_of, YearAxis} from './chart/axis';
+import type {Scale} from './chart/axis';
 import {Frame} from './chart/frame';
 import type {Drawn} from './chart/frame';
 import {EndLabels, height_of} from './chart/labels';
@@ -32,32 +33,164 @@ interface Asked {
 
 const top = 34;
 const below = 34;
+const between = 44;
 const ticks = 5;
 
 /// What is looked at first, in years.
 const first_looked_at = 10;
 
-function figure_of(amount: string, asked: Asked): string {
-    return asked.base === undefined ? dollars(amount) : signed(amount);
+/// From how many times as far on lines stand apart from the rest, on a scale of their own.
+const far = 4;
+
+/// Lines on one scale, with the labels at their ends.
+interface Panel {
+    lines: Line[];
+    base: string | undefined; ///< the label of the line of zero, where this panel has it
+    top: number;
+    bottom: number;
+    y: Scale;
 }
 
-/// The lowest and the highest, and always zero between them.
-function reach_of(lines: Line[]): [number, number] {
+function differs(asked: Asked): boolean {
+    return asked.base !== undefined;
+}
+
+function figure_of(amount: string, asked: Asked): string {
+    return differs(asked) ? signed(amount) : dollars(amount);
+}
+
+/// The farthest that a line goes from zero.
+function farthest(one: Line): number {
+    return Math.max(...one.amounts.map((amount) => Math.abs(size(amount))));
+}
+
+/// The lines that lie close to the one of zero would lie on each other beside some that go very
+/// far: those are drawn below, on a larger scale.
+function parted(asked: Asked): Line[][] {
+    if (!differs(asked)) return [asked.lines];
+    const sorted = [...asked.lines].sort((a, b) => farthest(a) - farthest(b));
+    const leaps = sorted.slice(1).map((one, i) => farthest(one) / Math.max(farthest(sorted[i]), 1));
+    const widest = Math.max(...leaps);
+    if (!(widest >= far)) return [asked.lines];
+    const near = new Set(sorted.slice(0, leaps.indexOf(widest) + 1));
+    return [
+        asked.lines.filter((one) => near.has(one)),
+        asked.lines.filter((one) => !near.has(one)),
+    ];
+}
+
+/// A round scale from the lowest to the highest, always with zero.
+function scale_of(lines: Line[]): Scale {
     const all = lines.flatMap((one) => one.amounts.map(size));
     const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
-    return low === high ? [0, 1] : [low, high];
+    return scaleLinear()
+        .domain(low === high ? [0, 1] : [low, high])
+        .nice(ticks);
 }
 
-function labels_of(asked: Asked, at: number, y: (amount: number) => number): Label[] {
-    const own = asked.lines.map((one) => ({
+function labels_of(asked: Asked, {lines, base, y}: Omit<Panel, 'top' | 'bottom'>, at: number) {
+    const labels = lines.map((one): Label => ({
         at: y(size(one.amounts[one.amounts.length - 1])),
         name: one.name,
         figure: figure_of(one.amounts[at], asked),
-        kind: `curve c${one.color}`,
+        kind: `c${one.color}`,
     }));
-    if (asked.base === undefined) return own;
-    const base = {at: y(0), name: asked.base, figure: say.loans.years.shown, kind: 'curve base'};
-    return [...own, base];
+    if (base === undefined) return labels;
+    const shown = {at: y(0), name: base, figure: say.loans.years.shown, kind: 'base'};
+    return [...labels, shown];
+}
+
+/// The panels from the top down, each as high as its labels need.
+function panels_of(asked: Asked, room: number, least: number): Panel[] {
+    let from = top;
+    return parted(asked).map((lines, i) => {
+        const panel = {lines, base: i === 0 ? asked.base : undefined, y: scale_of(lines)};
+        const needed = height_of(labels_of(asked, panel, 0), room);
+        const bottom = from + Math.max(i === 0 ? least : least * 0.6, needed);
+        const placed = {...panel, top: from, bottom};
+        panel.y.range([bottom, from]);
+        from = bottom + between;
+        return placed;
+    });
+}
+
+/// Where everything goes in a drawing of a width: the scales, and the column of the labels.
+function laid_out(asked: Asked, width: number) {
+    const narrow = width < 520;
+    const room = narrow ? Math.max(108, width * 0.3) : Math.min(220, width * 0.27);
+    const panels = panels_of(asked, room, narrow ? 200 : 240);
+    const left = Math.max(...panels.map(({y}) => room_of(y, ticks, differs(asked))));
+    const right = width - room - 30;
+    const last = asked.years[asked.years.length - 1];
+    return {
+        room,
+        left,
+        right,
+        panels,
+        last,
+        bottom: panels[panels.length - 1].bottom,
+        x: scaleLinear().domain([0, last]).range([left, right]),
+    };
+}
+
+function Lines({
+    asked,
+    panel,
+    at,
+    left,
+    right,
+    room,
+    x,
+}: {
+    asked: Asked;
+    panel: Panel;
+    at: number;
+    left: number;
+    right: number;
+    room: number;
+    x: Scale;
+}) {
+    const {y} = panel;
+    const path = line<string>()
+        .x((_, i) => x(asked.years[i]))
+        .y((amount) => y(size(amount)));
+    return (
+        <g class="panel">
+            <AmountAxis
+                scale={y}
+                count={ticks}
+                left={left}
+                right={right}
+                differences={differs(asked)}
+            />
+            {differs(asked) && <line class="curve base" x1={left} x2={right} y1={y(0)} y2={y(0)} />}
+            {panel.lines.map((one, i) => (
+                <path
+                    key={`${i} ${one.name}`}
+                    class={`curve c${one.color}`}
+                    d={path(one.amounts) ?? ''}
+                />
+            ))}
+            <Rule
+                x={x(asked.years[at])}
+                top={panel.top}
+                bottom={panel.bottom}
+                grip={panel.base !== undefined || !differs(asked)}
+                marks={panel.lines.map((one) => ({
+                    y: y(size(one.amounts[at])),
+                    kind: `m${one.color}`,
+                }))}
+            />
+            <EndLabels
+                labels={labels_of(asked, panel, at)}
+                from={right}
+                left={right + 30}
+                room={room}
+                top={panel.top}
+                bottom={panel.bottom}
+            />
+        </g>
+    );
 }
 
 function read_out(asked: Asked, at: number): string {
@@ -68,59 +201,39 @@ function read_out(asked: Asked, at: number): string {
     return say.common.at_a_place({place: asked.place(at), lines});
 }
 
-/// Where everything goes in a drawing of a width: the scales, and the column of the labels.
-function laid_out(asked: Asked, width: number) {
-    const narrow = width < 520;
-    const room = narrow ? Math.max(104, width * 0.3) : Math.min(220, width * 0.27);
-    const reach = reach_of(asked.lines);
-    const differences = asked.base !== undefined;
-    const amounts = scaleLinear().domain(reach).nice(ticks);
-    const left = room_of(amounts, ticks, differences);
-    const right = width - room - 30;
-    const needed = height_of(
-        labels_of(asked, 0, () => 0),
-        room,
-    );
-    const bottom = top + Math.max(narrow ? 220 : 260, needed);
-    const last = asked.years[asked.years.length - 1];
-    return {
-        room,
-        left,
-        right,
-        bottom,
-        last,
-        x: scaleLinear().domain([0, last]).range([left, right]),
-        y: amounts.range([bottom, top]),
-    };
+function pointing_of(asked: Asked, at: number, choose: (at: number) => void) {
+    const {label, leap, years} = asked;
+    const words = read_out(asked, at);
+    return {label, at, count: years.length, leap, words, choose, follows: true};
 }
 
 function drawn_at(asked: Asked, width: number, at: number, choose: (at: number) => void): Drawn {
-    const {room, left, right, bottom, last, x, y} = laid_out(asked, width);
-    const path = line<string>()
-        .x((_, i) => x(asked.years[i]))
-        .y((amount) => y(size(amount)));
-    const column = right + 30;
+    const {room, left, right, panels, bottom, last, x} = laid_out(asked, width);
     return {
         height: bottom + below,
         pointing: {
-            label: asked.label,
-            at,
-            count: asked.years.length,
-            leap: asked.leap,
-            words: read_out(asked, at),
+            ...pointing_of(asked, at, choose),
             find: (across) => nearest(asked.years, x.invert(across)),
-            choose,
-            follows: true,
         },
         parts: (
             <>
-                <AmountAxis
-                    scale={y}
-                    count={ticks}
-                    left={left}
-                    right={right}
-                    differences={asked.base !== undefined}
-                />
+                {panels.map((panel, i) => (
+                    <Lines
+                        key={i}
+                        asked={asked}
+                        panel={panel}
+                        at={at}
+                        left={left}
+                        right={right}
+                        room={room}
+                        x={x}
+                    />
+                ))}
+                {panels.slice(1).map((panel) => (
+                    <text key="scale" class="panel-title" x={left} y={panel.top - 14}>
+                        {say.loans.years.larger_scale}
+                    </text>
+                ))}
                 <YearAxis
                     scale={x}
                     last={last}
@@ -129,36 +242,9 @@ function drawn_at(asked: Asked, width: number, at: number, choose: (at: number) 
                         year === 0 ? say.common.closing : say.loans.years.year({year})
                     }
                 />
-                {asked.base !== undefined && (
-                    <line class="curve base" x1={left} x2={right} y1={y(0)} y2={y(0)} />
-                )}
-                {asked.lines.map((one, i) => (
-                    <path
-                        key={`${i} ${one.name}`}
-                        class={`curve c${one.color}`}
-                        d={path(one.amounts) ?? ''}
-                    />
-                ))}
-                <Rule
-                    x={x(asked.years[at])}
-                    top={top}
-                    bottom={bottom}
-                    marks={asked.lines.map((one) => ({
-                        y: y(size(one.amounts[at])),
-                        kind: `m${one.color}`,
-                    }))}
-                />
-                <text class="place" x={column} y={top - 14}>
+                <text class="place" x={right + 30} y={top - 14}>
                     {asked.place(at)}
                 </text>
-                <EndLabels
-                    labels={labels_of(asked, at, y)}
-                    from={right}
-                    left={column}
-                    room={room}
-                    top={top}
-                    bottom={bottom}
-                />
             </>
         ),
     };

@@ -10,7 +10,7 @@ import {AmountAxis, room_of, YearAxis} from './chart/axis';
 import type {Scale} from './chart/axis';
 import {Frame} from './chart/frame';
 import type {Drawn} from './chart/frame';
-import {line_height} from './chart/labels';
+import {broken, line_height} from './chart/labels';
 import {Rule} from './chart/pointer';
 
 type Part = 'interest' | 'principal' | 'mortgage_insurance';
@@ -67,23 +67,32 @@ function Columns({answer, x, y}: {answer: Schedule; x: Scale; y: Scale}) {
 /// The figures of the year that is looked at, each beside what it stands for.
 function Figures({
     rows,
-    at,
+    left,
+    room,
     top: first,
 }: {
     rows: {kind: string; name: string; figure: string}[];
-    at: number;
+    left: number;
+    room: number;
     top: number;
 }) {
+    let y = first;
     return (
         <>
-            {rows.map(({kind, name, figure}, i) => {
-                const y = first + i * (2 * line_height + 6);
+            {rows.map(({kind, name, figure}) => {
+                const lines = broken(name, room - 16, 2);
+                const at = y;
+                y += (lines.length + 1) * line_height + 6;
                 return (
                     <g key={kind} class="end-label">
-                        <rect class={`key ${kind}`} x={at} y={y - 9} width="10" height="10" />
-                        <text class="label" x={at + 16} y={y}>
-                            {name}
-                            <tspan class="label-figure" x={at + 16} dy={line_height}>
+                        <rect class={`key ${kind}`} x={left} y={at - 9} width="10" height="10" />
+                        <text class="label" x={left + 16} y={at}>
+                            {lines.map((words, n) => (
+                                <tspan key={n} x={left + 16} dy={n === 0 ? 0 : line_height}>
+                                    {words}{' '}
+                                </tspan>
+                            ))}
+                            <tspan class="label-figure" x={left + 16} dy={line_height}>
                                 {figure}
                             </tspan>
                         </text>
@@ -116,6 +125,7 @@ function laid_out(answer: Schedule, width: number) {
     const left = Math.max(room_of(balance, 4), room_of(year, 3));
     const right = width - column - 14;
     return {
+        column,
         middle,
         bottom,
         last,
@@ -141,15 +151,12 @@ function told_at(answer: Schedule, at: number) {
     };
 }
 
-function drawn_at(
-    answer: Schedule,
-    width: number,
-    at: number,
-    choose: (at: number) => void,
-): Drawn {
-    const {middle, bottom, last, left, right, balance, year, x} = laid_out(answer, width);
+type Layout = ReturnType<typeof laid_out>;
+
+/// What is owed, as a line with the ground below it.
+function Owed({answer, layout}: {answer: Schedule; layout: Layout}) {
+    const {balance, left, right, x} = layout;
     const balances = balances_of(answer);
-    const told = told_at(answer, at);
     const owed = line<string>()
         .x((_, i) => x(i))
         .y((amount) => balance(size(amount)));
@@ -157,30 +164,76 @@ function drawn_at(
         .x((_, i) => x(i))
         .y0(balance(0))
         .y1((amount) => balance(size(amount)));
+    return (
+        <>
+            <path class="owed-ground" d={ground(balances) ?? ''} />
+            <AmountAxis scale={balance} count={4} left={left} right={right} />
+            <path class="curve owed" d={owed(balances) ?? ''} />
+        </>
+    );
+}
+
+/// The figures at the right of the two drawings.
+function Told({answer, at, layout}: {answer: Schedule; at: number; layout: Layout}) {
+    const {column, middle, right} = layout;
+    const told = told_at(answer, at);
+    const [left, room] = [right + 14, column];
+    return (
+        <>
+            <text class="place" x={left} y={top - 14}>
+                {told.place}
+            </text>
+            <Figures
+                rows={[{kind: 'owed', ...told.balance}]}
+                left={left}
+                room={room}
+                top={top + line_height}
+            />
+            <Figures
+                rows={[...told.parts].reverse()}
+                left={left}
+                room={room}
+                top={middle + between + 6}
+            />
+        </>
+    );
+}
+
+function pointing_of(answer: Schedule, at: number, choose: (at: number) => void) {
+    const {place, balance, parts} = told_at(answer, at);
+    const lines = [balance, ...(at > 0 ? parts : [])];
+    return {
+        label: say.schedule.chart.label,
+        at,
+        count: answer.years.length + 1,
+        leap: 5,
+        words: say.common.at_a_place({
+            place,
+            lines: lines.map(({name, figure}) => ({name, amount: figure})),
+        }),
+        choose,
+        follows: true,
+    };
+}
+
+function drawn_at(
+    answer: Schedule,
+    width: number,
+    at: number,
+    choose: (at: number) => void,
+): Drawn {
+    const layout = laid_out(answer, width);
+    const {middle, bottom, last, left, right, balance, year, x} = layout;
     return {
         height: bottom + below,
         pointing: {
-            label: say.schedule.chart.label,
-            at,
-            count: balances.length,
-            leap: 5,
-            words: say.common.at_a_place({
-                place: told.place,
-                lines: [told.balance, ...(at > 0 ? told.parts : [])].map(({name, figure}) => ({
-                    name,
-                    amount: figure,
-                })),
-            }),
+            ...pointing_of(answer, at, choose),
             find: (across) => Math.max(0, Math.min(Math.round(x.invert(across)), last)),
-            choose,
-            follows: true,
         },
         parts: (
             <>
-                <path class="owed-ground" d={ground(balances) ?? ''} />
-                <AmountAxis scale={balance} count={4} left={left} right={right} />
-                <path class="curve owed" d={owed(balances) ?? ''} />
-                <text class="panel" x={left} y={middle + between - 14}>
+                <Owed answer={answer} layout={layout} />
+                <text class="panel-title" x={left} y={middle + between - 14}>
                     {say.schedule.chart.each_year}
                 </text>
                 <AmountAxis scale={year} count={3} left={left} right={right} />
@@ -197,21 +250,10 @@ function drawn_at(
                     x={x(at)}
                     top={top}
                     bottom={bottom}
-                    marks={[{y: balance(size(balances[at])), kind: 'owed'}]}
+                    grip
+                    marks={[{y: balance(size(balances_of(answer)[at])), kind: 'owed'}]}
                 />
-                <text class="place" x={right + 14} y={top - 14}>
-                    {told.place}
-                </text>
-                <Figures
-                    rows={[{kind: 'owed', ...told.balance}]}
-                    at={right + 14}
-                    top={top + line_height}
-                />
-                <Figures
-                    rows={[...told.parts].reverse()}
-                    at={right + 14}
-                    top={middle + between + 6}
-                />
+                <Told answer={answer} at={at} layout={layout} />
             </>
         ),
     };

@@ -73,17 +73,13 @@ export function CrossAxis({
     );
 }
 
-/// The years to tell, those first that matter most: the ends, then tens, fives, and the first.
-function years_by_weight(last: number): number[] {
+/// The years that may be told, those first that matter most: the ends, tens, fives, the first.
+function years_by_weight(last: number): number[][] {
     const between = Array.from({length: Math.max(last - 1, 0)}, (_, i) => i + 1);
-    const every = last <= 6 ? 1 : 5;
-    return [
-        0,
-        last,
-        ...between.filter((year) => year % 10 === 0),
-        ...between.filter((year) => year % 10 !== 0 && year % every === 0),
-        ...between.filter((year) => year === 1 && every > 1),
-    ];
+    const fives = between.filter((year) => year % 5 === 0 && year % 10 !== 0);
+    return last <= 6
+        ? [[0, last], between]
+        : [[0, last], between.filter((year) => year % 10 === 0), fives, [1]];
 }
 
 export function YearAxis({
@@ -97,13 +93,19 @@ export function YearAxis({
     at: number; ///< how far down
     words: (year: number) => string; ///< at the ends; between them a number is enough
 }) {
+    const end = Math.floor(last);
     const told: {year: number; text: string; from: number; to: number}[] = [];
-    for (const year of years_by_weight(Math.floor(last))) {
-        const text = year === 0 || year === Math.floor(last) ? words(year) : String(year);
-        const half = width_of(text) / 2 + 4;
-        const [from, to] = [scale(year) - half, scale(year) + half];
-        if (told.every((one) => to <= one.from || from >= one.to))
-            told.push({year, text, from, to});
+    for (const years of years_by_weight(end)) {
+        const more = years.map((year) => {
+            const text = year === 0 || year === end ? words(year) : String(year);
+            const half = width_of(text) / 2 + 4;
+            return {year, text, from: scale(year) - half, to: scale(year) + half};
+        });
+        // All of a kind or none, so that the steps stay even.
+        const fits = [...told, ...more].every((one, i, all) =>
+            all.every((other, n) => n <= i || one.to <= other.from || one.from >= other.to),
+        );
+        if (fits) told.push(...more);
     }
     return (
         <g class="axis" data-axis="year">

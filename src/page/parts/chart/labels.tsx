@@ -10,14 +10,15 @@ let pen: CanvasRenderingContext2D | null = null;
 export function width_of(words: string, weight = 400): number {
     pen ??= document.createElement('canvas').getContext('2d');
     if (!pen) return words.length * letters * 0.6;
-    pen.font = `${weight} ${letters}px ${getComputedStyle(document.body).fontFamily}`;
+    pen.font = [weight, `${letters}px`, getComputedStyle(document.body).fontFamily].join(' ');
     return pen.measureText(words).width * 1.02;
 }
 
 function cut(words: string, room: number): string {
+    if (width_of(words) <= room) return words;
     let left = words;
     while (left.length > 1 && width_of(`${left}…`) > room) left = left.slice(0, -1);
-    return left === words ? words : `${left.trimEnd()}…`;
+    return `${left.trimEnd()}…`;
 }
 
 /// Words in as many lines as they need, at most so many: what is left over is cut.
@@ -76,7 +77,7 @@ export function height_of(labels: Label[], room: number): number {
 }
 
 function box_of(label: Label, room: number): {lines: string[]; height: number} {
-    const lines = broken(label.name, room, 2);
+    const lines = broken(label.name, room, room < 130 ? 3 : 2);
     return {lines, height: (lines.length + 1) * line_height + 6};
 }
 
@@ -110,7 +111,7 @@ export function EndLabels({
                 return (
                     <g key={`${i} ${one.name}`} class="end-label">
                         <path
-                            class={`leader ${one.kind}`}
+                            class={`leader curve ${one.kind}`}
                             d={`M${from} ${one.at.toFixed(1)}L${left - 6} ${middles[i].toFixed(1)}`}
                         />
                         <text class="label" x={left} y={first}>
@@ -126,6 +127,140 @@ export function EndLabels({
                     </g>
                 );
             })}
+        </>
+    );
+}
+
+/// A point with a name, and where the name came to stand.
+export interface Spot {
+    key: string;
+    x: number;
+    y: number;
+    lines: string[];
+}
+interface PlacedSpot extends Spot {
+    box: Box;
+    aside: number; ///< to which side of its point it stands
+}
+
+interface Box {
+    left: number;
+    right: number;
+    top: number;
+    bottom: number;
+}
+
+function clash(a: Box, b: Box): boolean {
+    return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/// The ways to stand beside a point, the best first: how far aside and down the middle goes, in
+/// halves of the words' own width and height, and in units beyond that.
+const beside: [number, number, number, number][] = [
+    [1, 0, 13, 0],
+    [-1, 0, -13, 0],
+    [0, -1, 0, -12],
+    [0, 1, 0, 12],
+    [1, -1, 4, -9],
+    [-1, -1, -4, -9],
+    [1, 1, 4, 9],
+    [-1, 1, -4, 9],
+    [0, -1, 0, -32],
+    [0, 1, 0, 32],
+    [-1, -1, -4, -32],
+    [-1, 1, -4, 32],
+    [1, -1, 4, -32],
+    [1, 1, 4, 32],
+    [-1, -1, -4, -60],
+    [-1, 1, -4, 60],
+    [1, 1, 4, 60],
+    [1, -1, 4, -60],
+];
+
+function out_of(within: Box, box: Box): boolean {
+    return (
+        box.left < within.left ||
+        box.right > within.right ||
+        box.top < within.top ||
+        box.bottom > within.bottom
+    );
+}
+
+/// Where the line from a point to its name runs, without what lies close to the point.
+function lead_to({x, y}: Spot, {left, right, top, bottom}: Box): Box {
+    const to = Math.max(left, Math.min(x, right));
+    const [from, end] = y < top ? [y + 12, top - 1] : [bottom + 1, y - 12];
+    return {left: Math.min(x, to), right: Math.max(x, to), top: from, bottom: Math.max(from, end)};
+}
+
+/// The boxes that a name may have beside its point, in the order of the ways.
+function boxes_beside(spot: Spot): Box[] {
+    const half_wide = Math.max(...spot.lines.map((words) => width_of(words))) / 2 + 2;
+    const half_high = (spot.lines.length * line_height) / 2;
+    return beside.map(([aside, down, by_x, by_y]) => {
+        const x = spot.x + aside * half_wide + by_x;
+        const y = spot.y + down * half_high + by_y;
+        return {
+            left: x - half_wide,
+            right: x + half_wide,
+            top: y - half_high,
+            bottom: y + half_high,
+        };
+    });
+}
+
+/// Names beside their points, none on another, on a named point or out of the drawing, and on as
+/// little as can be of what is drawn otherwise. Who comes first has the first choice; who finds no
+/// place is left to the table.
+export function placed(spots: Spot[], within: Box, drawn: {x: number; y: number}[]): PlacedSpot[] {
+    const taken: Box[] = spots.map(({x, y}) => ({
+        left: x - 9,
+        right: x + 9,
+        top: y - 9,
+        bottom: y + 9,
+    }));
+    const covered = (box: Box) =>
+        drawn.filter(
+            ({x, y}) =>
+                x > box.left - 4 && x < box.right + 4 && y > box.top - 4 && y < box.bottom + 4,
+        ).length;
+    return spots.flatMap((spot): PlacedSpot[] => {
+        const [best] = boxes_beside(spot)
+            .map((box, way) => ({box, way}))
+            .filter(({box}) => !out_of(within, box) && !taken.some((one) => clash(one, box)))
+            .filter(({box}) => !taken.some((one) => clash(one, lead_to(spot, box))))
+            .map(({box, way}) => ({box, way, cost: covered(box) * 3 + way}))
+            .sort((a, b) => a.cost - b.cost);
+        if (!best) return [];
+        taken.push(best.box);
+        return [{...spot, box: best.box, aside: beside[best.way][0]}];
+    });
+}
+
+/// A name in its place; one that stands farther off is led to.
+export function SpotName({x, y, lines, box, aside}: PlacedSpot) {
+    const at = {start: box.left + 2, middle: (box.left + box.right) / 2, end: box.right - 2};
+    const anchor = aside > 0 ? 'start' : aside < 0 ? 'end' : 'middle';
+    const near = {
+        x: Math.max(box.left, Math.min(x, box.right)),
+        y: y < box.top ? box.top : box.bottom,
+    };
+    const far = y < box.top - 20 || y > box.bottom + 20;
+    return (
+        <>
+            {far && <path class="spot-lead" d={`M${x} ${y}L${near.x} ${near.y}`} />}
+            <text
+                class="spot-name"
+                x={at[anchor]}
+                y={box.top + line_height - 4}
+                text-anchor={anchor}
+            >
+                {lines.map((words, n) => (
+                    <tspan key={n} x={at[anchor]} dy={n === 0 ? 0 : line_height}>
+                        {words}{' '}
+                    </tspan>
+                ))}
+            </text>
         </>
     );
 }

@@ -9,7 +9,7 @@ export interface Pointing {
     words: string; ///< what is read out at the place
     find: (x: number, y: number) => number; ///< the place under a point of the drawing
     choose: (at: number) => void;
-    follows: boolean; ///< whether a mouse need not press
+    follows: boolean; ///< whether the place goes along with a mouse or a finger, or waits for a touch
 }
 
 /// Where a key goes, or null where it goes nowhere.
@@ -36,7 +36,7 @@ export function Pointer({
     width: number; ///< of the drawing, in its own units
     children: ComponentChildren;
 }) {
-    const under = (event: PointerEvent) => {
+    const under = (event: MouseEvent) => {
         const box = (event.currentTarget as HTMLElement).getBoundingClientRect();
         const unit = width / Math.max(box.width, 1);
         return pointing.find((event.clientX - box.left) * unit, (event.clientY - box.top) * unit);
@@ -51,12 +51,14 @@ export function Pointer({
             aria-valuemax={pointing.count - 1}
             aria-valuenow={pointing.at}
             aria-valuetext={pointing.words}
-            onPointerDown={(event) => pointing.choose(under(event))}
-            onPointerMove={(event) => {
-                const pressed = event.buttons > 0;
-                if (pressed || (pointing.follows && event.pointerType === 'mouse'))
-                    pointing.choose(under(event));
+            onPointerDown={(event) => {
+                if (pointing.follows) pointing.choose(under(event));
             }}
+            onPointerMove={(event) => {
+                const looks = event.buttons > 0 || event.pointerType === 'mouse';
+                if (pointing.follows && looks) pointing.choose(under(event));
+            }}
+            onClick={(event) => pointing.choose(under(event))}
             onKeyDown={(event) => {
                 const next = goes_to(event.key, pointing);
                 if (next === null || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -74,20 +76,24 @@ export function Rule({
     x,
     top,
     bottom,
+    grip,
     marks,
 }: {
     x: number;
     top: number;
     bottom: number;
+    grip: boolean; ///< whether it begins here
     marks: {y: number; kind: string}[];
 }) {
     return (
         <g class="rule">
             <line x1={x} x2={x} y1={top} y2={bottom} />
-            <path
-                class="grip"
-                d={`M${x - 6} ${top - 9}H${x + 6}V${top - 3}L${x} ${top + 3}L${x - 6} ${top - 3}Z`}
-            />
+            {grip && (
+                <path
+                    class="grip"
+                    d={`M${x - 6} ${top - 9}H${x + 6}V${top - 3}L${x} ${top + 3}L${x - 6} ${top - 3}Z`}
+                />
+            )}
             {marks.map(({y, kind}, i) => (
                 <circle key={i} class={`rule-mark ${kind}`} cx={x} cy={y} r="4" />
             ))}

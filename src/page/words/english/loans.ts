@@ -20,6 +20,7 @@ const years = {
     end_of_year: 'End of year',
     year: ({year}: {year: number}) => `year ${year}`,
     shown: 'the loan shown',
+    larger_scale: 'On a larger scale',
     at_closing: 'At closing',
     after: ({year}: {year: number}) => `End of year ${year}`,
     against: ({what, name}: Texts<'what' | 'name'>) =>

@@ -19,7 +19,8 @@ const years = {
     table: 'Cifras por año',
     end_of_year: 'Fin del año',
     year: ({year}: {year: number}) => `año ${year}`,
-    shown: 'el préstamo que se muestra',
+    shown: 'se muestra',
+    larger_scale: 'En una escala mayor',
     at_closing: 'Al cierre',
     after: ({year}: {year: number}) => `Fin del año ${year}`,
     against: ({what, name}: Texts<'what' | 'name'>) =>
