@@ -32,7 +32,7 @@ interface Asked {
 }
 
 const top = 34;
-const below = 34;
+const below = 38;
 const between = 44;
 const ticks = 5;
 
@@ -237,7 +237,7 @@ function drawn_at(asked: Asked, width: number, at: number, choose: (at: number) 
                 <YearAxis
                     scale={x}
                     last={last}
-                    at={bottom + 20}
+                    at={bottom + 24}
                     words={(year) =>
                         year === 0 ? say.common.closing : say.loans.years.year({year})
                     }

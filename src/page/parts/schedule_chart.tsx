@@ -19,7 +19,7 @@ const top = 34;
 const balance_height = 170;
 const between = 42;
 const paid_height = 120;
-const below = 34;
+const below = 38;
 
 const first_looked_at = 10;
 
@@ -241,7 +241,7 @@ function drawn_at(
                 <YearAxis
                     scale={x}
                     last={last}
-                    at={bottom + 20}
+                    at={bottom + 24}
                     words={(one) =>
                         one === 0 ? say.common.closing : say.loans.years.year({year: one})
                     }

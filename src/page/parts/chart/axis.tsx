@@ -111,7 +111,7 @@ export function YearAxis({
         <g class="axis" data-axis="year">
             {told.map(({year, text}) => (
                 <g key={year} class="tick">
-                    <line x1={scale(year)} x2={scale(year)} y1={at - 16} y2={at - 12} />
+                    <line x1={scale(year)} x2={scale(year)} y1={at - 24} y2={at - 18} />
                     <text x={scale(year)} y={at} text-anchor="middle" data-value={year}>
                         {text}
                     </text>

@@ -186,11 +186,16 @@ function out_of(within: Box, box: Box): boolean {
     );
 }
 
-/// Where the line from a point to its name runs, without what lies close to the point.
+/// A name so far from its point that a line has to lead to it.
+function is_far({y}: Spot, {top, bottom}: Box): boolean {
+    return y < top - 20 || y > bottom + 20;
+}
+
+/// Where that line runs, without what lies close to the point.
 function lead_to({x, y}: Spot, {left, right, top, bottom}: Box): Box {
     const to = Math.max(left, Math.min(x, right));
     const [from, end] = y < top ? [y + 12, top - 1] : [bottom + 1, y - 12];
-    return {left: Math.min(x, to), right: Math.max(x, to), top: from, bottom: Math.max(from, end)};
+    return {left: Math.min(x, to) - 1, right: Math.max(x, to) + 1, top: from, bottom: end};
 }
 
 /// The boxes that a name may have beside its point, in the order of the ways.
@@ -228,7 +233,10 @@ export function placed(spots: Spot[], within: Box, drawn: {x: number; y: number}
         const [best] = boxes_beside(spot)
             .map((box, way) => ({box, way}))
             .filter(({box}) => !out_of(within, box) && !taken.some((one) => clash(one, box)))
-            .filter(({box}) => !taken.some((one) => clash(one, lead_to(spot, box))))
+            .filter(
+                ({box}) =>
+                    !is_far(spot, box) || !taken.some((one) => clash(one, lead_to(spot, box))),
+            )
             .map(({box, way}) => ({box, way, cost: covered(box) * 3 + way}))
             .sort((a, b) => a.cost - b.cost);
         if (!best) return [];
@@ -238,17 +246,17 @@ export function placed(spots: Spot[], within: Box, drawn: {x: number; y: number}
 }
 
 /// A name in its place; one that stands farther off is led to.
-export function SpotName({x, y, lines, box, aside}: PlacedSpot) {
+export function SpotName(spot: PlacedSpot) {
+    const {x, y, lines, box, aside} = spot;
     const at = {start: box.left + 2, middle: (box.left + box.right) / 2, end: box.right - 2};
     const anchor = aside > 0 ? 'start' : aside < 0 ? 'end' : 'middle';
-    const near = {
+    const to = {
         x: Math.max(box.left, Math.min(x, box.right)),
         y: y < box.top ? box.top : box.bottom,
     };
-    const far = y < box.top - 20 || y > box.bottom + 20;
     return (
         <>
-            {far && <path class="spot-lead" d={`M${x} ${y}L${near.x} ${near.y}`} />}
+            {is_far(spot, box) && <path class="spot-lead" d={`M${x} ${y}L${to.x} ${to.y}`} />}
             <text
                 class="spot-name"
                 x={at[anchor]}
