@@ -447,19 +447,21 @@ export const exactly = (page, where) =>
 const figures_of = (page, where) =>
     page.$eval(where, (element) => {
         // What is told along an axis is a place on a scale, no figure.
-        const axes = Array.from(element.querySelectorAll('.axis'));
-        for (const axis of axes) axis.style.display = 'none';
+        const axes = Array.from(element.querySelectorAll('.axis'), (axis) => {
+            const place = document.createComment('');
+            axis.replaceWith(place);
+            return () => place.replaceWith(axis);
+        });
         const rounded = Array.from(element.querySelectorAll('[data-exact]'), (one) => [
             one.textContent,
             ` $${one.dataset.exact.replace('-', '')} `,
         ]);
         const text =
             rounded.reduce((words, pair) => words.replace(...pair), element.innerText) +
-            Array.from(
-                element.querySelectorAll('svg text:not(.axis text)'),
-                (one) => ` ${one.textContent}`,
-            ).join('');
-        for (const axis of axes) axis.style.display = '';
+            Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
+                '',
+            );
+        for (const put_back of axes) put_back();
         return [
             ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)?%/g),
         ].map((match) => match[0]);
