@@ -1,6 +1,8 @@
 // Answering a comparison.
 #include <quoin/answers/compare.hpp>
 
+#include <algorithm>
+
 #include "crossings.hpp"
 #include "difference.hpp"
 #include <quoin/exact/broken.hpp>
@@ -30,9 +32,30 @@ void check(const CompareAnswer& answer) {
     }
 }
 
+/// So are the years of two loans that both still run.
+void check_years(const CompareAnswer& answer) {
+    for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+        const auto& apart = answer.apart[i];
+        ensure_equal(!apart.empty(),
+                     answer.scenarios[i].available() &&
+                         answer.scenarios[answer.against].available(),
+                     "the years of two loans that can be had are held against each other");
+        const auto& one = answer.curves[i];
+        const auto& other = answer.curves[answer.against];
+        for (std::size_t year = 0; !apart.empty() && year < std::min(one.size(), other.size());
+             ++year) {
+            ensure_equal(apart[year].balance, one[year].balance - other[year].balance,
+                         "what is owed more is what two balances are apart");
+            ensure_equal(apart[year].spent_and_owed,
+                         one[year].spent_and_owed - other[year].spent_and_owed,
+                         "so is what has been spent and is owed");
+        }
+    }
+}
+
 } // namespace
 
-CompareAnswer compare(const Sitting& sitting) {
+CompareAnswer compare(const Sitting& sitting, std::size_t against) {
     const PricedHome home = price_home(sitting.book(), sitting.inquiry().selection);
     CompareAnswer answer;
     answer.heading = heading_of(sitting);
@@ -43,7 +66,10 @@ CompareAnswer compare(const Sitting& sitting) {
         answer.against_first.push_back(amounts_between(figures.front(), figures[i]));
         answer.curves.push_back(curve_of(figures[i]));
     }
+    answer.against = against;
+    answer.apart = apart_from(figures, against);
     check(answer);
+    check_years(answer);
     answer.points = points_paybacks(sitting, home, figures);
     answer.orders = orders_among(figures);
     return answer;

@@ -1,6 +1,8 @@
 // Running loans' costs over the months and setting them against each other.
 #include "crossings.hpp"
 
+#include <algorithm>
+
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
@@ -65,6 +67,39 @@ std::vector<PointsPayback> points_paybacks(const Sitting& sitting, const PricedH
                             no_dearer_from(order)});
     }
     return paybacks;
+}
+
+namespace {
+
+/// What has been paid by a month, when taxes and insurance go on after the loan.
+YearPoint standing_at(const LoanFigures& f, int year) {
+    const int month = months_a_year * year;
+    const int after = std::max(month - f.schedule.terms().term.count(), 0);
+    return {year, f.paid_through(month) + f.monthly.local() * after,
+            f.paid_schedule().balance(month), f.spent_and_owed(month)};
+}
+
+} // namespace
+
+std::vector<std::vector<YearPoint>> apart_from(const std::vector<LoanFigures>& figures,
+                                               std::size_t against) {
+    std::vector<std::vector<YearPoint>> apart(figures.size());
+    if (figures.empty()) return apart;
+    const LoanFigures& base = figures.at(against);
+    int months = 0;
+    for (const LoanFigures& f : figures) {
+        if (f.available()) months = std::max(months, f.paid_schedule().months());
+    }
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        if (!figures[i].available() || !base.available()) continue;
+        for (int year = 0; months_a_year * (year - 1) < months; ++year) {
+            const YearPoint one = standing_at(figures[i], year);
+            const YearPoint other = standing_at(base, year);
+            apart[i].push_back({year, one.paid - other.paid, one.balance - other.balance,
+                                one.spent_and_owed - other.spent_and_owed});
+        }
+    }
+    return apart;
 }
 
 std::vector<YearPoint> curve_of(const LoanFigures& figures) {

@@ -17,4 +17,9 @@ namespace quoin {
 
 [[nodiscard]] std::vector<YearPoint> curve_of(const LoanFigures& figures);
 
+/// Of each scenario, how much more has been paid and is owed at the end of each year than under one
+/// of them, through the longest loan. The costs of the home go on when a loan is paid off.
+[[nodiscard]] std::vector<std::vector<YearPoint>>
+apart_from(const std::vector<LoanFigures>& figures, std::size_t against);
+
 } // namespace quoin

@@ -340,7 +340,14 @@ export type Compare = {
             balance: string;
             spent_and_owed: string;
         }[];
+        apart: {
+            year: number;
+            paid: string;
+            balance: string;
+            spent_and_owed: string;
+        }[];
     })[];
+    apart_from: string | null;
     points: ({
         scenario: string;
         rate: string;

@@ -43,6 +43,13 @@ const parts = [
     'preact',
     '@preact/signals',
     '@preact/signals-core',
+    'd3-array',
+    'd3-color',
+    'd3-format',
+    'd3-interpolate',
+    'd3-path',
+    'd3-scale',
+    'd3-shape',
     '@fontsource-variable/source-sans-3',
     '@fontsource-variable/source-serif-4',
 ];

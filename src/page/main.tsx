@@ -7,6 +7,9 @@ import './parts/chosen.css';
 import './parts/find.css';
 import './parts/option_card.css';
 import './parts/bar.css';
+import './parts/chart/chart.css';
+import './parts/credit_chart.css';
+import './parts/schedule_chart.css';
 import './app.css';
 
 import {render} from 'preact';

@@ -61,7 +61,8 @@ Told tell_adds(Asked asked, Form form) {
 }
 
 Told tell_compare(Asked asked, Form form) {
-    return told(compare(asked.sitting()), form, catalogue_in(asked.language));
+    const std::size_t against = asked.has("scenario") ? scenario_of(asked) : 0;
+    return told(compare(asked.sitting(), against), form, catalogue_in(asked.language));
 }
 
 Told tell_cash(Asked asked, Form form) {
@@ -216,7 +217,10 @@ const std::vector<Question>& questions() {
               command}},
             tell_adds),
         answered<CompareAnswer>("compare", "Loans side by side for one home",
-                                "quoin compare buyer.json", {}, tell_compare),
+                                "quoin compare buyer.json --scenario \"FHA, 3.5% down\" --json",
+                                {{"scenario", "the loan that the years are held against (JSON), by "
+                                              "its name; the first if not given"}},
+                                tell_compare),
         answered<CashAnswer>(
             "cash", "The cash a loan needs, and when: costs, prepaids, escrow and credits",
             "quoin cash buyer.json --scenario \"FHA, 3.5% down\" --appraised 455000",

@@ -103,6 +103,19 @@ void payback_fields(auto& v, auto& p, const CompareAnswer& answer, const auto& n
     v.words("words", [&](const Catalogue& say) { return payback_words(p, say); });
 }
 
+/// The loan that the years are held against, where the inquiry has one at all.
+std::optional<std::string> name_held_against(const CompareAnswer& answer) {
+    if (answer.scenarios.empty()) return std::nullopt;
+    return answer.scenarios[answer.against].terms.name;
+}
+
+std::size_t place_of(const std::optional<std::string>& name,
+                     const std::vector<ScenarioAnswer>& scenarios) {
+    std::size_t place = 0;
+    while (place < scenarios.size() && scenarios[place].terms.name != name) ++place;
+    return place < scenarios.size() ? place : 0;
+}
+
 } // namespace
 
 void fields(auto& v, Of<CompareAnswer> auto& answer) {
@@ -119,7 +132,11 @@ void fields(auto& v, Of<CompareAnswer> auto& answer) {
             "against_first", [&] { difference(v, beside(answer.against_first, i)); },
             difference_name);
         v("curve", beside(answer.curves, i));
+        v("apart", beside(answer.apart, i));
     });
+    v.held(
+        "apart_from", [&] { return name_held_against(answer); },
+        [&](const auto& held) { answer.against = place_of(held, answer.scenarios); });
     v.each("points", answer.points,
            [&](auto& point, std::size_t) { payback_fields(v, point, answer, name); });
     v.each("orders", answer.orders, [&](auto& order, std::size_t) {

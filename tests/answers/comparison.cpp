@@ -125,6 +125,30 @@ TEST_CASE("A curve begins with the cash and the loan, and ends with the loan pai
     }
 }
 
+TEST_CASE("Over the years each loan is held against any one of them, through the longest") {
+    const Sitting& sitting = six_programs().sitting();
+    const auto figures = sitting.figures(price_home(sitting.book(), sitting.inquiry().selection));
+    for (std::size_t against = 0; against < figures.size(); ++against) {
+        const CompareAnswer answer = compare(sitting, against);
+        for (std::size_t i = 0; i < figures.size(); ++i) {
+            CAPTURE(against, i);
+            const auto& apart = answer.apart[i];
+            REQUIRE(apart.size() == 31); // the longest are of 30 years
+            for (const YearPoint& one : apart) {
+                const int month = 12 * one.year;
+                CHECK(one.balance == figures[i].paid_schedule().balance(month) -
+                                         figures[against].paid_schedule().balance(month));
+                CHECK(one.spent_and_owed ==
+                      figures[i].spent_and_owed(month) - figures[against].spent_and_owed(month));
+                // Nothing is owed in the end; taxes and insurance go on under every loan alike.
+                if (one.year == 30) CHECK(one.paid == one.spent_and_owed);
+            }
+            CHECK(apart.front().paid == figures[i].cash.needed() - figures[against].cash.needed());
+            CHECK(compare(sitting, i).apart[against].back().paid == -apart.back().paid);
+        }
+    }
+}
+
 TEST_CASE("Each way to pay is held against the first, to the cent") {
     const Sitting& sitting = six_programs().sitting();
     const CompareAnswer answer = compare(sitting);

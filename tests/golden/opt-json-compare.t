@@ -1,5 +1,5 @@
 # The answer of `compare` in JSON.
-$ quoin compare data/buyer.json --rates data/rates --json | digest
+$ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --json | digest
 {
   "question": "compare"
   "heading": {

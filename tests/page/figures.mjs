@@ -28,7 +28,7 @@ function known_numbers(cases, inquiry, hand, extra) {
     for (const [question, options] of [
         ['tour', one],
         ['quote', []],
-        ['compare', []],
+        ['compare', one],
         ['cash', one],
         ['site', []],
         ['programs', []],

@@ -3,6 +3,7 @@ import {rmSync} from 'node:fs';
 
 import {check, case_folder, Server, browser, summary} from './support.mjs';
 import * as budget from './budget.mjs';
+import * as charts from './charts.mjs';
 import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
 import * as finds from './finds.mjs';
@@ -20,7 +21,7 @@ import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side.
 const halves = {
-    shown: {...figures, ...budget, ...keys, ...looks, ...speaks, ...terms, ...speed},
+    shown: {...figures, ...budget, ...charts, ...keys, ...looks, ...speaks, ...terms, ...speed},
     used: {...finds, ...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
 };
 

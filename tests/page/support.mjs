@@ -276,6 +276,12 @@ export async function view(page, name) {
     await settled(page);
 }
 
+/// The same by its place among the views, whatever the language.
+export async function view_number(page, number) {
+    await page.locator('.view').nth(number).click();
+    await settled(page);
+}
+
 /// Until something holds in the page. (The page's policy forbids Playwright's own way to wait.)
 export async function until(page, holds, argument) {
     const end = Date.now() + deadline;
@@ -456,6 +462,12 @@ export const exactly = (page, where) =>
 /// Every amount and percent that can be read in a part of the page, in drawings too.
 const figures_of = (page, where) =>
     page.$eval(where, (element) => {
+        // What is told along an axis is a place on a scale, no figure.
+        const axes = Array.from(element.querySelectorAll('.axis'), (axis) => {
+            const place = document.createComment('');
+            axis.replaceWith(place);
+            return () => place.replaceWith(axis);
+        });
         const rounded = Array.from(element.querySelectorAll('[data-exact]'), (one) => [
             one.textContent,
             ` $${one.dataset.exact.replace('-', '')} `,
@@ -465,6 +477,7 @@ const figures_of = (page, where) =>
             Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
                 '',
             );
+        for (const put_back of axes) put_back();
         return [
             ...text.replace(/\u00a0/g, ' ').matchAll(/\$\d[\d,]*(?:\.\d+)?|\d[\d,]*(?:\.\d+)?%/g),
         ].map((match) => match[0]);

@@ -44,10 +44,14 @@ struct CompareAnswer {
     std::vector<ScenarioAnswer> scenarios;      ///< in the inquiry's order
     std::vector<Added> against_first;           ///< of each, what it changes against the first
     std::vector<std::vector<YearPoint>> curves; ///< one for each scenario; empty where it is barred
+    std::size_t against = 0;                    ///< the scenario that the years are held against
+    std::vector<std::vector<YearPoint>> apart;  ///< of each, how much more by then than against it,
+                                                ///< to the end of the longest; empty where barred
     std::vector<PointsPayback> points;
     std::vector<LoanOrder> orders; ///< of every two that can be had
 };
 
-[[nodiscard]] CompareAnswer compare(const Sitting& sitting);
+/// `against` is the scenario that the years are held against.
+[[nodiscard]] CompareAnswer compare(const Sitting& sitting, std::size_t against = 0);
 
 } // namespace quoin

@@ -291,7 +291,7 @@ function Found({
             <Bests named={named} chosen={chosen.key} choose={choose} />
             {!one.least_cash && <p class="note">{say.money.all_cash_down}</p>}
             <div class="two drawn">
-                <CreditChart one={one} named={named} chosen={chosen.mix} choose={choose} />
+                <CreditChart one={one} named={named} chosen={chosen} choose={choose} />
                 <Split
                     name={chosen.name}
                     mix={chosen.mix}

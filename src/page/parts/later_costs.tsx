@@ -76,6 +76,12 @@ function BreakEven({one}: {one: LaterScenario}) {
     );
 }
 
+/// "10 years", or "month 37" between two.
+function place_of(month: number): string {
+    if (month === 0) return say.later.costs.the_closing;
+    return month % 12 === 0 ? term(month) : say.later.costs.month({month});
+}
+
 export function LaterCosts({one}: {one: LaterScenario}) {
     const [span, show] = useState(10);
     const [open, set] = useState(false);
@@ -85,9 +91,7 @@ export function LaterCosts({one}: {one: LaterScenario}) {
     const end = span === 0 ? last : Math.min(span * 12, last);
     const lines = ways.map((path, color) => ({
         name: say.later.ways[path.way],
-        points: path.cost
-            .slice(0, end + 1)
-            .map((amount, month): [number, string] => [month / 12, amount]),
+        amounts: path.cost.slice(0, end + 1),
         color,
     }));
     return (
@@ -110,7 +114,14 @@ export function LaterCosts({one}: {one: LaterScenario}) {
                 ))}
             </div>
             <div class="two drawn">
-                <LinesChart title={say.later.costs.chart} lines={lines} />
+                <LinesChart
+                    title={say.later.costs.chart}
+                    label={say.loans.years.chart({title: say.later.costs.chart})}
+                    years={Array.from({length: end + 1}, (_, month) => month / 12)}
+                    lines={lines}
+                    place={place_of}
+                    leap={12}
+                />
                 <BreakEven one={one} />
             </div>
             <Table

@@ -2,7 +2,7 @@
 import {useState} from 'preact/hooks';
 
 import type {Compare, Stretch} from '../answers';
-import {brief, dollars, rate_percent} from '../figures';
+import {brief, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
 import {loan_name} from '../store';
 import {marked} from './marks';
@@ -12,7 +12,7 @@ import {Name} from './name';
 
 const curves: Curve[] = ['spent_and_owed', 'balance', 'paid'];
 
-export function Years({answer, hand}: {answer: Compare; hand: string}) {
+export function Years({answer}: {answer: Compare}) {
     const [curve, show] = useState<Curve>('spent_and_owed');
     const words = say.loans.years;
     return (
@@ -31,22 +31,36 @@ export function Years({answer, hand}: {answer: Compare; hand: string}) {
                     </label>
                 ))}
             </div>
-            <YearsChart
-                scenarios={answer.scenarios}
-                curve={curve}
-                hand={hand}
-                title={words.curves[curve].says}
-            />
+            <YearsChart answer={answer} curve={curve} />
             <YearsTable answer={answer} curve={curve} />
         </section>
     );
 }
 
-function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
-    const drawn = answer.scenarios.filter((one) => one.available && one.curve);
-    const years = [...new Set(drawn.flatMap((one) => one.curve!.map((point) => point.year)))].sort(
-        (a, b) => a - b,
+/// What a loan comes to at the end of a year, and what that is against the loan shown.
+function YearCell({
+    one,
+    year,
+    curve,
+    base,
+}: {
+    one: Compare['scenarios'][0];
+    year: number;
+    curve: Curve;
+    base: boolean;
+}) {
+    const apart = one.apart.find((point) => point.year === year)?.[curve];
+    return (
+        <td>
+            {dollars(one.curve.find((point) => point.year === year)?.[curve])}
+            {!base && apart && <span class="cell-note">{signed(apart)}</span>}
+        </td>
     );
+}
+
+function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
+    const told = answer.scenarios.filter((one) => one.available);
+    const longest = told.reduce((years, one) => Math.max(years, one.curve.length), 0);
     return (
         <details class="more">
             <summary>{say.loans.years.as_table}</summary>
@@ -55,7 +69,7 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
                     <thead>
                         <tr>
                             <th scope="col">{say.loans.years.end_of_year}</th>
-                            {drawn.map((one) => (
+                            {told.map((one) => (
                                 <th scope="col" key={one.terms.name}>
                                     <Name of={loan_name(one.terms.name)} />
                                 </th>
@@ -63,17 +77,17 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
                         </tr>
                     </thead>
                     <tbody>
-                        {years.map((year) => (
+                        {Array.from({length: longest}, (_, year) => (
                             <tr key={year}>
                                 <th scope="row">{year === 0 ? say.common.closing : year}</th>
-                                {drawn.map((one) => (
-                                    <td key={one.terms.name}>
-                                        {dollars(
-                                            one.curve!.find((point) => point.year === year)?.[
-                                                curve
-                                            ],
-                                        )}
-                                    </td>
+                                {told.map((one) => (
+                                    <YearCell
+                                        key={one.terms.name}
+                                        one={one}
+                                        year={year}
+                                        curve={curve}
+                                        base={one.terms.name === answer.apart_from}
+                                    />
                                 ))}
                             </tr>
                         ))}

@@ -1,4 +1,5 @@
-// The loans over the years: what is owed, or what has been spent and is owed still.
+// The loans over the years, each against the one that is shown: what has been spent and is owed, or
+// what is owed still, or what has been paid, more or less than under it.
 import type {Compare} from '../answers';
 import {term} from '../figures';
 import {every_language, say} from '../language';
@@ -7,29 +8,34 @@ import {LinesChart} from './lines_chart';
 
 export type Curve = 'balance' | 'spent_and_owed' | 'paid';
 
-export function YearsChart({
-    scenarios,
-    curve,
-    hand,
-    title,
-}: {
-    scenarios: Compare['scenarios'];
-    curve: Curve;
-    hand: string;
-    title: string;
-}) {
-    const with_term = (name: string, months: number) =>
-        every_language.some(({figures}) => name.includes(figures.term(months)))
-            ? name
-            : say.loan_names.with_term({name, term: term(months)});
-    const lines = scenarios.map((one, index) => ({
-        name: with_term(loan_name(one.terms.name), one.terms.months),
-        points: ((one.available && one.curve) || []).map((point): [number, string] => [
-            point.year,
-            point[curve],
-        ]),
-        color: index % 6,
-        strong: one.terms.name === hand,
-    }));
-    return <LinesChart title={title} lines={lines} />;
+function with_term({name, months}: Compare['scenarios'][0]['terms']): string {
+    const shown = loan_name(name);
+    return every_language.some(({figures}) => shown.includes(figures.term(months)))
+        ? shown
+        : say.loan_names.with_term({name: shown, term: term(months)});
+}
+
+export function YearsChart({answer, curve}: {answer: Compare; curve: Curve}) {
+    const words = say.loans.years;
+    const base = answer.scenarios.find((one) => one.terms.name === answer.apart_from);
+    const others = answer.scenarios
+        .map((one, index) => ({one, color: index % 6}))
+        .filter(({one}) => one !== base && one.available && one.apart.length > 1);
+    if (!base || others.length === 0) return null;
+    const name = with_term(base.terms);
+    return (
+        <LinesChart
+            title={words.against({what: words.curves[curve].says, name})}
+            label={words.chart({title: words.curves[curve].says})}
+            years={others[0].one.apart.map((point) => point.year)}
+            lines={others.map(({one, color}) => ({
+                name: with_term(one.terms),
+                amounts: one.apart.map((point) => point[curve]),
+                color,
+            }))}
+            base={name}
+            place={(year) => (year === 0 ? words.at_closing : words.after({year}))}
+            leap={5}
+        />
+    );
 }

@@ -101,7 +101,8 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
 
 export function LoansView() {
     const inquiry: Inquiry = buyer.value!.inquiry;
-    const {answer} = use_answer<Compare>('compare', answered.value);
+    const hand = tour.value?.scenario.terms.name ?? '';
+    const {answer} = use_answer<Compare>('compare', answered.value, hand ? {scenario: hand} : {});
     const {answer: offered} = use_answer<Programs>('programs', answered.value);
     const widest = Math.max(
         1,
@@ -109,7 +110,6 @@ export function LoansView() {
             .filter((one) => one.available)
             .map((one) => size(one.monthly.total)),
     );
-    const hand = tour.value?.scenario.terms.name ?? '';
     const find = (name: string, index: number) =>
         answer?.scenarios.find((one) => one.terms.name === name) ?? answer?.scenarios[index];
     const scenarios: Written[] = inquiry.scenarios ?? [];
@@ -142,7 +142,7 @@ export function LoansView() {
                     {say.loans.add}
                 </button>
             </div>
-            {answer && <Years answer={answer} hand={hand} />}
+            {answer && <Years answer={answer} />}
             {answer && <Crossings answer={answer} />}
             {answer && <Points answer={answer} />}
             <RateMoves scenario={hand} />

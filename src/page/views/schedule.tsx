@@ -9,6 +9,7 @@ import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
 import {Cautions} from '../parts/cautions';
 import {strong} from '../parts/marks';
+import {ScheduleChart} from '../parts/schedule_chart';
 import {Explained, Term} from '../parts/term';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
@@ -271,6 +272,7 @@ export function ScheduleView() {
                     </p>
                     <Saves answer={answer} />
                     <BoughtDown answer={answer} />
+                    <ScheduleChart answer={answer} />
                     <Table answer={answer} />
                     <Cautions all={answer.cautions} />
                 </>

@@ -45,6 +45,10 @@ export const common = {
     home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
         rich`${plan} on lot ${lot}, contract price ${price}.`,
 
+    /// What a chart comes to at a place: "End of year 5: …".
+    at_a_place: ({place, lines}: {place: string; lines: Texts<'name' | 'amount'>[]}) =>
+        `${place}: ${lines.map(({name, amount}) => `${name} ${amount}`).join('; ')}`,
+
     not_to_be_had: 'not available',
     refused: ({why}: Texts<'why'>) => `Not available: ${why}`,
     refused_beside: ({why}: Texts<'why'>) => `not available: ${why}`,

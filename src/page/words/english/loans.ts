@@ -19,6 +19,12 @@ const years = {
     table: 'Figures by year',
     end_of_year: 'End of year',
     year: ({year}: {year: number}) => `year ${year}`,
+    shown: 'the loan shown',
+    larger_scale: 'On a larger scale',
+    at_closing: 'At closing',
+    after: ({year}: {year: number}) => `End of year ${year}`,
+    against: ({what, name}: Texts<'what' | 'name'>) =>
+        `${what}: how much more or less than with the loan shown, ${name}.`,
     chart: ({title}: Texts<'title'>) => `${title}. The table below has the same figures.`,
 };
 

@@ -50,12 +50,12 @@ const table = {
 
 const chart = {
     title:
-        'Each dot is a split that no other beats on payment, cash and cost all at once. Farther ' +
-        'left takes less cash. Farther down has a lower payment now.',
+        'Each dot is a split that no other beats on payment, cash and cost all at once. The line ' +
+        'joins those with the lowest payment now for their cash; faint dots cost less over the ' +
+        'years.',
     label: 'Cash to close and monthly payment now. The table below has the same figures.',
-    a_month: 'a month',
-    cash_to_close: 'cash to close',
-    one_use: 'all to one use',
+    stands_at: ({name, month, closing}: Texts<'name' | 'month' | 'closing'>) =>
+        `${name}: ${month}, ${closing}`,
     without: 'without the money',
 };
 

@@ -38,6 +38,11 @@ export const schedule = {
         `The temporary buydown pays ${amount} of these payments: ` +
         `${years.map((one) => `${one.amount} in year ${one.year}`).join(', ')}.`,
 
+    chart: {
+        title: 'The balance at the end of each year, and what each year pays.',
+        label: 'Balance and payments by year. The table below has the same figures.',
+        each_year: 'Paid each year',
+    },
     table: 'Payments by year',
     year: 'Year',
     year_number: ({year}: {year: number}) => `Year ${year}`,

@@ -52,6 +52,9 @@ export const common = {
     home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
         rich`${plan} en el lote ${lot}, precio del contrato: ${price}.`,
 
+    at_a_place: ({place, lines}: {place: string; lines: Texts<'name' | 'amount'>[]}) =>
+        `${place}: ${lines.map(({name, amount}) => `${name} ${amount}`).join('; ')}`,
+
     not_to_be_had: 'no disponible',
     refused: ({why}: Texts<'why'>) => `No disponible: ${why}`,
     refused_beside: ({why}: Texts<'why'>) => `no disponible: ${why}`,

@@ -19,6 +19,12 @@ const years = {
     table: 'Cifras por año',
     end_of_year: 'Fin del año',
     year: ({year}: {year: number}) => `año ${year}`,
+    shown: 'se muestra',
+    larger_scale: 'En una escala mayor',
+    at_closing: 'Al cierre',
+    after: ({year}: {year: number}) => `Fin del año ${year}`,
+    against: ({what, name}: Texts<'what' | 'name'>) =>
+        `${what}: cuánto más o menos que con el préstamo que se muestra, ${name}.`,
     chart: ({title}: Texts<'title'>) => `${title}. La tabla de abajo tiene las mismas cifras.`,
 };
 

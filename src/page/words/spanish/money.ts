@@ -47,12 +47,12 @@ const table = {
 
 const chart = {
     title:
-        'Cada punto es un reparto que ningún otro supera en pago, efectivo y costo a la vez. Más a ' +
-        'la izquierda, menos efectivo. Más abajo, un pago menor ahora.',
+        'Cada punto es un reparto que ningún otro supera en pago, efectivo y costo a la vez. La ' +
+        'línea une los que dan el menor pago ahora por su efectivo; los puntos tenues cuestan ' +
+        'menos con los años.',
     label: 'Efectivo para el cierre y pago mensual ahora. La tabla de abajo tiene las mismas cifras.',
-    a_month: 'al mes',
-    cash_to_close: 'efectivo para el cierre',
-    one_use: 'todo para un solo uso',
+    stands_at: ({name, month, closing}: Texts<'name' | 'month' | 'closing'>) =>
+        `${name}: ${month}, ${closing}`,
     without: 'sin el dinero',
 };
 

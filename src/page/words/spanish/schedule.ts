@@ -38,6 +38,11 @@ export const schedule = {
         `La reducción temporal de la tasa (buydown) cubre ${amount} de estos pagos: ` +
         `${years.map((one) => `${one.amount} en el año ${one.year}`).join(', ')}.`,
 
+    chart: {
+        title: 'El saldo al final de cada año y lo que se paga cada año.',
+        label: 'Saldo y pagos por año. La tabla de abajo tiene las mismas cifras.',
+        each_year: 'Pagado cada año',
+    },
     table: 'Pagos por año',
     year: 'Año',
     year_number: ({year}: {year: number}) => `Año ${year}`,
