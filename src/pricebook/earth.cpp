@@ -1,7 +1,7 @@
 // Radii of the earth in whole numbers: no figure here is binary floating point.
 #include "earth.hpp"
 
-#include "polygon.hpp"
+#include "ground.hpp"
 
 namespace quoin {
 namespace {

@@ -7,8 +7,8 @@
 
 #include "book_reader.hpp"
 #include "earth.hpp"
+#include "ground.hpp"
 #include "map_reader.hpp"
-#include "polygon.hpp"
 
 namespace quoin {
 namespace {
@@ -21,6 +21,7 @@ struct Features {
     std::vector<std::pair<Land, Line>> land;
     std::vector<std::pair<LotOutline, Line>> lots;
     std::vector<Mark> lot_marks;
+    std::vector<Mark> land_marks;
     std::vector<std::optional<std::size_t>> fronts; ///< where a lot tells it
 };
 
@@ -35,7 +36,7 @@ std::optional<std::int64_t> degrees(const Spot& spot, int most, Findings& findin
     const auto figure = as_decimal({&shorter, spot.path}, findings);
     if (!figure) return std::nullopt;
     if (*figure < Decimal::whole(-most) || *figure > Decimal::whole(most)) {
-        findings.add(problems::not_a_whole_number(spot, -most, most));
+        findings.add(problems::number_too_large(spot.value->place, spot.value->literal));
         return std::nullopt;
     }
     return figure->billionths();
@@ -44,7 +45,7 @@ std::optional<std::int64_t> degrees(const Spot& spot, int most, Findings& findin
 /// Longitude, latitude and perhaps a height, which is passed over (section 3.1.1).
 std::optional<Position> read_position(const Spot& place, Findings& findings) {
     if (place.value->kind != Value::Kind::list || place.value->items.size() < 2) {
-        findings.add(problems::outline_unsound(place));
+        findings.add(problems::not_a_list(place));
         return std::nullopt;
     }
     const auto longitude =
@@ -60,8 +61,8 @@ Line read_positions(const Spot& list, Findings& findings) {
         findings.add(problems::not_a_list(list));
         return line;
     }
-    if (list.value->items.size() > caps::list) {
-        findings.add(problems::too_many(list, list.value->items.size(), caps::list));
+    if (list.value->items.size() > caps::map_corners) {
+        findings.add(problems::too_many(list, list.value->items.size(), caps::map_corners));
         return line;
     }
     int index = 0;
@@ -125,7 +126,7 @@ void read_lot_feature(Reader& feature, Reader& of, const PriceBook& book, MapRea
     const int corners = static_cast<int>(std::max<std::size_t>(ring.size(), 1));
     const auto front = of.maybe_whole("front", 0, corners - 1);
     if (!index) return;
-    lot.index = *index;
+    lot.lot = *index;
     read.map.lots.push_back(lot); // its outline follows
     features.lots.emplace_back(std::move(lot), std::move(ring));
     features.lot_marks.emplace_back(feature.spot("geometry"));
@@ -144,10 +145,13 @@ void read_feature(Reader& feature, const PriceBook& book, MapRead& read, Feature
     Reader of(*members, spot.path, feature.findings());
     if (of.has("street")) {
         Street street{of.name("street"), {}, feet(of, "width_ft")};
-        features.streets.emplace_back(std::move(street), read_geometry(feature, "LineString"));
+        Line line = read_geometry(feature, "LineString");
+        hold_to_line(feature, "geometry", line.size());
+        features.streets.emplace_back(std::move(street), std::move(line));
     } else if (of.has("land")) {
         Land land{of.name_or("name", ""), of.word<LandKind>("land"), {}};
         features.land.emplace_back(std::move(land), read_geometry(feature, "Polygon"));
+        features.land_marks.emplace_back(feature.spot("geometry"));
     } else {
         read_lot_feature(feature, of, book, read, features);
     }
@@ -173,39 +177,37 @@ Position middle_of(const Features& features) {
             least.latitude + (greatest.latitude - least.latitude) / 2};
 }
 
-/// Four times the square of how far the middle of a stretch is from a side of a street's line.
-Int128 distance(const Point& twice, const Point& a, const Point& b) {
-    const Point from{2 * a.x, 2 * a.y};
-    const Point to{2 * b.x, 2 * b.y};
-    const Point along{to.x - from.x, to.y - from.y};
-    const Int128 square = Int128{along.x} * along.x + Int128{along.y} * along.y;
-    const Int128 reach = Int128{twice.x - from.x} * along.x + Int128{twice.y - from.y} * along.y;
-    if (square > 0 && reach > 0 && reach < square) {
-        const Int128 height = turn(from, to, twice) / std::max<Int128>(root_of(square), 1);
-        return height * height;
+/// The square of how far a place is from a side of a street's line.
+Int128 square_away(const Point& place, const OutlineSide& side) {
+    const Int128 dx = side.to.x - side.from.x;
+    const Int128 dy = side.to.y - side.from.y;
+    const Int128 x = place.x - side.from.x;
+    const Int128 y = place.y - side.from.y;
+    const Int128 reach = x * dx + y * dy;
+    if (reach > 0 && reach < dx * dx + dy * dy) {
+        const Int128 away = (x * dy - y * dx) / length_of(side);
+        return away * away;
     }
-    const Point& end = reach <= 0 ? from : to;
-    return Int128{twice.x - end.x} * (twice.x - end.x) +
-           Int128{twice.y - end.y} * (twice.y - end.y);
+    return reach <= 0 ? x * x + y * y : (x - dx) * (x - dx) + (y - dy) * (y - dy);
 }
 
 /// The side of a lot whose middle is nearest to a street's line.
 std::size_t front_of(const Outline& lot, const std::vector<Street>& streets) {
-    std::size_t nearest_side = 0;
+    std::size_t front = 0;
     std::optional<Int128> least;
     for (std::size_t i = 0; i < lot.size(); ++i) {
         const Point& next = lot[(i + 1) % lot.size()];
-        const Point twice{lot[i].x + next.x, lot[i].y + next.y};
+        const Point middle{(lot[i].x + next.x) / 2, (lot[i].y + next.y) / 2};
         for (const Street& street : streets) {
             for (std::size_t j = 0; j + 1 < street.line.size(); ++j) {
-                const Int128 far = distance(twice, street.line[j], street.line[j + 1]);
-                if (least && *least <= far) continue;
-                least = far;
-                nearest_side = i;
+                const Int128 away = square_away(middle, {street.line[j], street.line[j + 1]});
+                if (least && *least <= away) continue;
+                least = away;
+                front = i;
             }
         }
     }
-    return nearest_side;
+    return front;
 }
 
 void lay_flat(Features features, MapRead& read) {
@@ -230,6 +232,7 @@ void lay_flat(Features features, MapRead& read) {
         lot.front = features.fronts[i].value_or(front_of(lot.outline, read.map.streets));
     }
     read.lots = std::move(features.lot_marks);
+    read.land = std::move(features.land_marks);
 }
 
 } // namespace

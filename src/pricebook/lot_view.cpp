@@ -8,7 +8,7 @@
 
 #include <quoin/pricebook/site_map.hpp>
 
-#include "polygon.hpp"
+#include "ground.hpp"
 
 namespace quoin {
 namespace {
@@ -27,7 +27,7 @@ std::int64_t to_hundredths(Int128 product, std::int64_t length) {
 Outline from_front(const LotOutline& lot) {
     Outline corners = lot.outline;
     std::size_t left = lot.front;
-    if (runs_clockwise(corners)) {
+    if (twice_area(corners) < 0) {
         left = (2 * corners.size() - 2 - lot.front) % corners.size();
         std::reverse(corners.begin(), corners.end());
     }
@@ -174,7 +174,7 @@ std::optional<Outline> LotView::house(const Footprint& footprint) const {
     for (const Stretch& gap : gaps_between(std::move(taken))) {
         const Point inside{gap.middle() + footprint.width / 2,
                            front_setback_ + footprint.depth / 2};
-        if (!lies_in(outline_, inside)) continue;
+        if (lies(inside, outline_) != Lies::inside) continue;
         if (!widest || gap.length() > widest->length()) widest = gap;
     }
     if (!widest) return std::nullopt;

@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "book_reader.hpp"
+#include "ground.hpp"
 #include "map_reader.hpp"
-#include "polygon.hpp"
 
 namespace quoin {
 namespace {
@@ -36,14 +36,10 @@ class Checks {
     [[nodiscard]] bool outlines() {
         const std::size_t found = findings_.problems().size();
         for (std::size_t i = 0; i < read_.lots.size(); ++i) {
-            if (!is_simple(read_.map.lots[i].outline)) {
-                findings_.add(problems::outline_unsound(read_.lots[i].spot()));
-            }
+            sound(read_.map.lots[i].outline, read_.lots[i]);
         }
-        for (std::size_t i = 0; i < read_.map.land.size(); ++i) {
-            if (!is_simple(read_.map.land[i].outline)) {
-                findings_.add(problems::outline_unsound(read_.whole.spot()));
-            }
+        for (std::size_t i = 0; i < read_.land.size(); ++i) {
+            sound(read_.map.land[i].outline, read_.land[i]);
         }
         return findings_.problems().size() == found;
     }
@@ -52,9 +48,9 @@ class Checks {
         for (std::size_t i = 0; i < read_.lots.size(); ++i) {
             for (std::size_t j = 0; j < i; ++j) {
                 const LotOutline& other = read_.map.lots[j];
-                if (!overlap(read_.map.lots[i].outline, other.outline, apart)) continue;
-                findings_.add(problems::outlines_overlap(read_.lots[i].spot(),
-                                                         at(book_.lots, other.index).id));
+                if (!overlap_by_more(read_.map.lots[i].outline, other.outline, apart)) continue;
+                findings_.add(
+                    problems::outlines_overlap(read_.lots[i].spot(), at(book_.lots, other.lot).id));
             }
         }
     }
@@ -63,7 +59,7 @@ class Checks {
         for (const Index<Lot> lot : indexes_of(book_.lots)) {
             const auto& drawn = read_.map.lots;
             const bool there = std::any_of(drawn.begin(), drawn.end(),
-                                           [&](const auto& one) { return one.index == lot; });
+                                           [&](const auto& one) { return one.lot == lot; });
             if (there) continue;
             findings_.add(problems::lot_not_drawn(read_.whole.spot(), at(book_.lots, lot).id));
         }
@@ -72,7 +68,7 @@ class Checks {
     void each_lot() {
         for (std::size_t i = 0; i < read_.lots.size(); ++i) {
             const LotOutline& drawn = read_.map.lots[i];
-            const Lot& lot = at(book_.lots, drawn.index);
+            const Lot& lot = at(book_.lots, drawn.lot);
             const LotView view(drawn);
             const auto across = view.across(drawn.front_setback);
             hold(read_.lots[i], lot, "width_ft", across ? across->length() : 0);
@@ -84,6 +80,10 @@ class Checks {
     }
 
   private:
+    void sound(const Outline& outline, const Mark& mark) {
+        if (!is_simple(outline)) findings_.add(problems::outline_unsound(mark.spot()));
+    }
+
     void hold(const Mark& mark, const Lot& lot, std::string_view measure, std::int64_t drawn) {
         const Decimal* said = find_measure(lot.measures, measure);
         if (said == nullptr) return;
@@ -131,24 +131,17 @@ class Checks {
 } // namespace
 
 Footprint footprint_of(const Plan& plan, const PlanDrawing* drawing) {
-    Point least;
-    Point most;
-    bool first = true;
+    Outline corners;
     for (const Floor& floor : drawing != nullptr ? drawing->floors : std::vector<Floor>{}) {
         for (const Room& room : floor.parts.rooms) {
-            for (const Point& corner : room.outline) {
-                least = first ? corner
-                              : Point{std::min(least.x, corner.x), std::min(least.y, corner.y)};
-                most =
-                    first ? corner : Point{std::max(most.x, corner.x), std::max(most.y, corner.y)};
-                first = false;
-            }
+            corners.insert(corners.end(), room.outline.begin(), room.outline.end());
         }
     }
+    const Extent drawn = corners.empty() ? Extent{} : extent_of(corners);
     const Decimal* width = find_measure(plan.measures, "house_width_ft");
     const Decimal* depth = find_measure(plan.measures, "house_depth_ft");
-    return {width != nullptr ? in_hundredths(*width) : most.x - least.x,
-            depth != nullptr ? in_hundredths(*depth) : most.y - least.y};
+    return {width != nullptr ? in_hundredths(*width) : drawn.high.x - drawn.low.x,
+            depth != nullptr ? in_hundredths(*depth) : drawn.high.y - drawn.low.y};
 }
 
 void check_site_map(const MapRead& read, const PriceBook& book,

@@ -13,11 +13,14 @@ namespace quoin {
 struct MapRead {
     SiteMap map;
     std::vector<Mark> lots; ///< one for each of the map's
+    std::vector<Mark> land; ///< likewise
     Mark whole;
 };
 
 /// A figure in feet as hundredths; 0 with a problem where it is below zero, or no figure.
 std::int64_t feet(Reader& item, std::string_view key);
+/// A problem where a street's line, in which nothing else is wrong, goes nowhere.
+void hold_to_line(Reader& item, std::string_view key, std::size_t places);
 /// The lot of the book that a map's lot names; a second outline of one is a problem.
 std::optional<Index<Lot>> lot_named(Reader& item, const PriceBook& book, const SiteMap& so_far);
 

@@ -9,33 +9,56 @@
 namespace quoin {
 namespace {
 
-/// As far as a map reaches from its middle, in feet.
+/// As far as a map reaches from its zero, in feet.
 constexpr int farthest = 100'000;
 
-std::optional<std::int64_t> hundredths(const Spot& spot, Findings& findings) {
+std::optional<std::int64_t> length(const Spot& spot, Findings& findings) {
     const auto feet = as_decimal(spot, findings);
     if (!feet) return std::nullopt;
     if (*feet < Decimal::whole(-farthest) || *feet > Decimal::whole(farthest)) {
-        findings.add(problems::not_a_whole_number(spot, -farthest, farthest));
+        findings.add(problems::number_too_large(spot.value->place, spot.value->literal));
         return std::nullopt;
     }
     return divide_rounded(feet->billionths(), Decimal::hundredth, Rounding::half_away);
 }
 
-/// A list of places [x, y], and where it stands.
+/// A place [x, y], of which each may be below zero.
+std::optional<Point> place_on_sheet(const Spot& spot, Findings& findings) {
+    const auto& numbers = spot.value->items;
+    if (spot.value->kind != Value::Kind::list) {
+        findings.add(problems::not_a_list(spot));
+    } else if (numbers.size() < 2) {
+        findings.add(problems::member_missing(spot, numbers.empty() ? "x" : "y"));
+    } else if (numbers.size() > 2) {
+        findings.add(problems::too_many(spot, numbers.size(), 2));
+    } else {
+        const auto x = length({&numbers[0], Path{&spot.path, {}, 0}}, findings);
+        const auto y = length({&numbers[1], Path{&spot.path, {}, 1}}, findings);
+        if (x && y) return Point{*x, *y};
+    }
+    return std::nullopt;
+}
+
 Outline read_line(Reader& item, std::string_view key) {
     Outline line;
     item.must_have(key);
-    item.items(key, [&](const Spot& place) {
-        const bool pair = place.value->kind == Value::Kind::list && place.value->items.size() == 2;
-        if (!pair) return item.report(problems::outline_unsound(place));
-        const auto x =
-            hundredths({&place.value->items[0], Path{&place.path, {}, 0}}, item.findings());
-        const auto y =
-            hundredths({&place.value->items[1], Path{&place.path, {}, 1}}, item.findings());
-        if (x && y) line.push_back({*x, *y});
-    });
+    const auto read = [&](const Spot& spot) {
+        if (const auto place = place_on_sheet(spot, item.findings())) line.push_back(*place);
+    };
+    item.items(key, read, caps::map_corners);
     return line;
+}
+
+Street read_street(Reader& item) {
+    Street street{item.name("name"), read_line(item, "line"), feet(item, "width")};
+    hold_to_line(item, "line", street.line.size());
+    return street;
+}
+
+void read_land(Reader& item, MapRead& read) {
+    read.map.land.push_back(
+        {item.name_or("name", ""), item.word<LandKind>("kind"), read_line(item, "outline")});
+    read.land.emplace_back(item.spot("outline"));
 }
 
 void read_lot(Reader& item, const PriceBook& book, MapRead& read) {
@@ -51,40 +74,39 @@ void read_lot(Reader& item, const PriceBook& book, MapRead& read) {
     };
     item.object("setbacks", setbacks, true);
     if (!index) return;
-    lot.index = *index;
+    lot.lot = *index;
     read.lots.emplace_back(item.spot("outline"));
     read.map.lots.push_back(std::move(lot));
 }
 
 } // namespace
 
+void hold_to_line(Reader& item, std::string_view key, std::size_t places) {
+    if (places < 2 && item.sound()) item.report(problems::outline_unsound(item.spot(key)));
+}
+
 std::int64_t feet(Reader& item, std::string_view key) {
     item.must_have(key);
     if (!item.has(key)) return 0;
-    const auto length = hundredths(item.spot(key), item.findings());
-    if (!length || *length >= 0) return length.value_or(0);
+    const auto found = length(item.spot(key), item.findings());
+    if (!found || *found >= 0) return found.value_or(0);
     item.report(problems::figure_below_zero(item.spot(key)));
     return 0;
 }
 
 std::optional<Index<Lot>> lot_named(Reader& item, const PriceBook& book, const SiteMap& so_far) {
-    const auto index = index_member(item, "lot", book.lots, Noun::lot);
-    const bool again = index && std::any_of(so_far.lots.begin(), so_far.lots.end(),
-                                            [&](const auto& lot) { return lot.index == *index; });
+    const auto lot = index_member(item, "lot", book.lots, Noun::lot);
+    const bool again = lot && std::any_of(so_far.lots.begin(), so_far.lots.end(),
+                                          [&](const LotOutline& one) { return one.lot == *lot; });
     if (again) item.report(problems::id_repeated(item.spot("lot"), Noun::lot));
-    return index;
+    return lot;
 }
 
 void read_feet(Reader& root, const PriceBook& book, MapRead& read) {
     if (!root.format_is("quoin/map/1")) return;
     read.map.north = root.maybe_whole("north", 0, 359).value_or(0);
-    read.map.streets = root.list("streets", [](Reader& item) {
-        return Street{item.name("name"), read_line(item, "line"), feet(item, "width")};
-    });
-    read.map.land = root.list("land", [](Reader& item) {
-        return Land{item.name_or("name", ""), item.word<LandKind>("kind"),
-                    read_line(item, "outline")};
-    });
+    read.map.streets = root.list("streets", read_street);
+    root.each("land", [&](Reader& item) { read_land(item, read); });
     root.each(
         "lots", [&](Reader& item) { read_lot(item, book, read); }, true);
     root.finish();

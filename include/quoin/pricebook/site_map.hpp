@@ -20,6 +20,11 @@
 
 namespace quoin {
 
+// How much a map may hold.
+namespace caps {
+inline constexpr std::size_t map_corners = 500; ///< of a lot, of land, of a street's line
+} // namespace caps
+
 /// A lot's outline. Its front lies on a street; setbacks keep the house off the lines.
 struct LotOutline {
     Index<Lot> lot;
