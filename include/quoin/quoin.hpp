@@ -34,6 +34,7 @@
 #include <quoin/pricebook/only.hpp>
 #include <quoin/pricebook/option.hpp>
 #include <quoin/pricebook/drawing.hpp>
+#include <quoin/pricebook/drawn.hpp>
 #include <quoin/pricebook/price_book.hpp>
 #include <quoin/pricebook/site_map.hpp>
 

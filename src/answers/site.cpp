@@ -102,6 +102,29 @@ SitePlan plan_of(const InHand& street, Index<Plan> index) {
     return answer;
 }
 
+/// Where a house stands, or would stand if it were not too large: in the middle of the lot.
+Outline house_on(const LotOutline& lot, const Footprint& footprint) {
+    if (footprint.width == 0) return {};
+    const LotView view(lot);
+    if (const auto house = view.house(footprint)) return view.on_sheet(*house);
+    const std::int64_t front = lot.front_setback;
+    const std::int64_t left = view.across(front).value_or(Stretch{}).middle() - footprint.width / 2;
+    const std::int64_t right = left + footprint.width;
+    const std::int64_t back = front + footprint.depth;
+    return view.on_sheet(Outline{{left, front}, {right, front}, {right, back}, {left, back}});
+}
+
+std::optional<SiteDrawn> drawn(const InHand& street) {
+    const auto& map = street.sitting.drawings().map;
+    if (!map) return std::nullopt;
+    const Index<Plan> plan = street.selection.plan;
+    const Footprint footprint =
+        footprint_of(at(street.book.plans, plan), street.sitting.drawings().of(plan));
+    SiteDrawn answer{*map, footprint, {}};
+    for (const LotOutline& lot : map->lots) answer.houses.push_back(house_on(lot, footprint));
+    return answer;
+}
+
 } // namespace
 
 SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
@@ -123,6 +146,7 @@ SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
     for (const Index<Plan> index : indexes_of(book.plans)) {
         answer.plans.push_back(plan_of(street, index));
     }
+    answer.map = drawn(street);
     return answer;
 }
 

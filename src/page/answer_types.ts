@@ -1072,7 +1072,13 @@ export type Site = {
     terms: Terms;
     lots: Lot[];
     plans: Plan[];
+    map: SiteMap | null;
     cautions: Caution[];
+};
+
+export type SiteMap = {
+    north: number;
+    svg: string;
 };
 
 export type ListGap = {

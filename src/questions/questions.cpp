@@ -164,6 +164,12 @@ Question answered(std::string_view name, std::string_view summary, std::string_v
             told, shape_of<Answer>};
 }
 
+/// One that looks at the drawings, too.
+Question drawing(Question question) {
+    question.draws = true;
+    return question;
+}
+
 const QuestionOption scenario = {"scenario", "the loan's name in the inquiry", needed};
 const QuestionOption one_scenario = {
     "scenario", "one loan, by its name in the inquiry; all loans if not given"};
@@ -307,9 +313,9 @@ const std::vector<Question>& questions() {
               "how many choices each search may look into before it stops; 2000000 if not given",
               value, command}},
             tell_fit),
-        answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
-                             "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
-                             tell_site),
+        drawing(answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
+                                     "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
+                                     tell_site)),
         answered<ProgramsAnswer>("programs", "Loan programs and their rates for this inquiry",
                                  "quoin programs buyer.json", {}, tell_programs),
     };

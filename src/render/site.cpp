@@ -2,6 +2,7 @@
 #include <quoin/answers/site.hpp>
 
 #include "shared_fields.hpp"
+#include "site_svg.hpp"
 #include "words/parts.hpp"
 #include "words/site.hpp"
 #include <quoin/render/cautions.hpp>
@@ -189,6 +190,11 @@ void fields(auto& v, Of<SiteAnswer> auto& answer) {
     v("terms", answer.terms);
     v("lots", answer.lots);
     v("plans", answer.plans);
+    const auto drawn = [&](auto& map) {
+        v("north", map.map.north);
+        v.words("svg", [&](const Catalogue& say) { return site_svg(answer, say); });
+    };
+    v.maybe("map", answer.map, drawn, "SiteMap");
     v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });
 }
 

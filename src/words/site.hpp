@@ -37,6 +37,14 @@ struct SiteWords {
     Phrase<Text, Text> elevation;  ///< its name, what the move to it comes to
     Phrase<Text, Text> falls_out;  ///< what would be removed, reason
 
+    // The map.
+    Phrase<> map;
+    Phrase<Text, Text> map_lot; ///< a lot's id, its status
+    Phrase<> your_lot;          ///< in place of the status
+    Phrase<> too_small;         ///< likewise, where the plan does not fit
+    Phrase<> north;             ///< one letter
+    Phrase<int> scale;          ///< feet
+
     Phrase<> survey_decides; ///< a caution
 };
 

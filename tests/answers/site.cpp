@@ -6,6 +6,8 @@
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/site.hpp>
 #include <quoin/home/rules.hpp>
+#include <quoin/render/answers.hpp>
+#include <quoin/text/ids.hpp>
 
 #include "homes.hpp"
 #include "support/files.hpp"
@@ -114,6 +116,84 @@ TEST_CASE("Another elevation of the same plan is a move, the one in hand is none
             CHECK(each.move->price != Money{});
         }
     }
+}
+
+namespace {
+
+/// The example with its drawings, on another lot or plan.
+SiteAnswer drawn_site(const std::string& lot, const std::string& plan,
+                      Language language = Language::english) {
+    static const auto english =
+        apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/six-programs.json",
+                           QUOIN_SOURCE_DIR "/rates", Language::english, apps::Drawn::yes);
+    static const auto spanish =
+        apps::load_inquiry(QUOIN_SOURCE_DIR "/examples/oxbarrow-meadow/buyers/six-programs.json",
+                           QUOIN_SOURCE_DIR "/rates", Language::spanish, apps::Drawn::yes);
+    const apps::Loaded& loaded = language == Language::english ? *english : *spanish;
+    Inquiry inquiry = loaded.inquiry;
+    inquiry.selection.picks.clear();
+    inquiry.selection.incentives.clear();
+    inquiry.selection.lot = *index_of(loaded.desk.book.lots, lot);
+    inquiry.selection.plan = *index_of(loaded.desk.book.plans, plan);
+    inquiry.selection.elevation = Index<Elevation>{};
+    return site(Sitting(loaded.desk, inquiry));
+}
+
+std::string svg_of(const SiteAnswer& answer, Language language = Language::english) {
+    const Document document = json(json_text_of(answer, catalogue_in(language)));
+    return document.root.find("map")->find("svg")->literal;
+}
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+    std::size_t count = 0;
+    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+        ++count;
+    }
+    return count;
+}
+
+} // namespace
+
+TEST_CASE("The map shows each lot by its status, and the lot in hand") {
+    const std::string svg = svg_of(drawn_site("7", "teasel"));
+    CHECK(count_of(svg, "<g class=\"lot ") == 12);
+    CHECK(count_of(svg, "data-lot=\"7\"") == 1);
+    CHECK(count_of(svg, "class=\"lot free chosen\"") == 1);
+    CHECK(count_of(svg, "class=\"lot sold\"") == 2);
+    CHECK(count_of(svg, "class=\"lot held\"") == 2);
+    CHECK(count_of(svg, "class=\"lot free small\"") == 3); // 3, 10 and 11
+    CHECK(count_of(svg, "class=\"setback\"") == 1);
+    CHECK(count_of(svg, "class=\"fall\"") == 6);  // all that are not level
+    CHECK(count_of(svg, "class=\"house\"") == 8); // of free lots
+    CHECK(count_of(svg, "Oxbarrow Lane</text>") == 1);
+    CHECK(svg.size() < 20'000);
+}
+
+TEST_CASE("The map needs neither style nor script, and speaks the language asked for") {
+    const std::string svg =
+        svg_of(drawn_site("6", "burdock", Language::spanish), Language::spanish);
+    for (const char* active : {"<style", "style=", "<script", "href", "onclick", "url("}) {
+        CHECK(svg.find(active) == std::string::npos);
+    }
+    CHECK(count_of(svg, "Pradera</text>") == 1);
+    CHECK(count_of(svg, "50 pies</text>") == 1);
+    CHECK(count_of(svg, "su lote</text>") == 1);
+    CHECK(count_of(svg, "small") == 0); // burdock fits everywhere
+}
+
+TEST_CASE("Names out of the data are escaped on the map") {
+    SiteAnswer answer = drawn_site("7", "teasel");
+    answer.map->map.streets[1].name = "<b onclick=\"x\">A & B</b>";
+    const std::string svg = svg_of(answer);
+    CHECK(svg.find("<b ") == std::string::npos);
+    CHECK(svg.find("&lt;b onclick=&quot;x&quot;&gt;A &amp; B&lt;/b&gt;") != std::string::npos);
+}
+
+TEST_CASE("Without a map there is none") {
+    const SiteAnswer answer = site(six_programs().sitting());
+    CHECK_FALSE(answer.map);
+    CHECK(json_text_of(answer, catalogue_in(Language::english)).find("\"map\": null") !=
+          std::string::npos);
 }
 
 TEST_CASE("The programs are those the rate sheet has ladders for") {

@@ -267,7 +267,7 @@ export async function view(page, name) {
         Tour: '.area-page',
         Loans: '.loan .big',
         Budget: '.reach',
-        Site: '.street',
+        Site: '.site-page',
         Schedule: '.years',
         Sheet: '.paper',
         Check: '.check-section',

@@ -3,6 +3,7 @@ import {readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
 import {
+    ask,
     check,
     equal,
     exactly,
@@ -142,6 +143,47 @@ export async function another_lot_and_plan({server, context}) {
     now = (await kept(page)).inquiry;
     equal('the plan', now.plan, 'comfrey');
     equal('no problems are left', await page.locator('.message.bad').count(), 0);
+}
+
+export async function a_lot_is_taken_on_the_map({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const {inquiry, hand} = await kept(page);
+    const answer = ask(cases, 'site', inquiry, ['--scenario', hand]);
+    await view(page, 'Site');
+    equal('every lot is on the map', await page.locator('.site-map .lot').count(), 12);
+    const card = page.locator('.lot-card');
+    check('at first the lot in hand', (await card.textContent()).includes('Lot 7'));
+    const asked = await page.evaluate(() => window.counts.asked.length);
+    await page.locator('.site-map .lot[data-lot="6"] .lot-line').click();
+    await until(page, () => document.querySelector('.lot-card')?.textContent.includes('Lot 6'));
+    const lot = answer.lots.find((one) => one.id === '6');
+    const said = (await card.textContent()).replace(/\u00a0/g, ' ');
+    for (const what of [lot.note, ...lot.measures.map((one) => one.words), 'daylight'])
+        check(`the card says "${what}"`, said.includes(what), said);
+    check('and what would fall out', said.includes('would be removed'), said);
+    equal('looking asks nothing', await page.evaluate(() => window.counts.asked.length), asked);
+    equal('nor takes it', (await kept(page)).inquiry.lot, '7');
+    equal(
+        'it is marked',
+        await page.locator('.site-map .lot[aria-pressed="true"]').getAttribute('data-lot'),
+        '6',
+    );
+    await card.locator('button:text-is("Take this lot")').click();
+    await page.waitForSelector('.last-remarks');
+    await settled(page);
+    equal('taken', (await kept(page)).inquiry.lot, '6');
+    equal(
+        'and drawn so',
+        await page.locator('.site-map .lot.chosen').getAttribute('data-lot'),
+        '6',
+    );
+    equal('no button to take it again', await card.locator('button').count(), 0);
+    await page.locator('.site-map .lot[data-lot="2"]').focus();
+    await page.keyboard.press('Enter');
+    await until(page, () => document.querySelector('.lot-card')?.textContent.includes('Lot 2'));
+    check('a sold lot says so', (await card.textContent()).includes('sold'));
+    equal('and cannot be taken', await card.locator('button').count(), 0);
+    equal('nothing is refused', page.wrong.join('; '), '');
 }
 
 export async function buyers_side_by_side({server, context}) {

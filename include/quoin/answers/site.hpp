@@ -9,6 +9,7 @@
 
 #include <quoin/answers/adds.hpp>
 #include <quoin/pricebook/lot.hpp>
+#include <quoin/pricebook/site_map.hpp>
 #include <quoin/text/why_not.hpp>
 
 namespace quoin {
@@ -51,6 +52,14 @@ struct SitePlan {
     bool fits = false; ///< the lot in hand
 };
 
+/// The map of the lots, and on each the house of the plan in hand.
+struct SiteDrawn {
+    SiteMap map;
+    Footprint house;             ///< of the plan in hand
+    std::vector<Outline> houses; ///< one for each of the map's lots, on the sheet, front left
+                                 ///< first; empty where nothing tells the width
+};
+
 struct SiteAnswer {
     Heading heading;
     std::string lot;       ///< id of the lot in hand
@@ -60,6 +69,7 @@ struct SiteAnswer {
     ScenarioTerms terms;   ///< that the moves are figured under
     std::vector<SiteLot> lots;
     std::vector<SitePlan> plans;
+    std::optional<SiteDrawn> map; ///< where the price book has one
 };
 
 [[nodiscard]] SiteAnswer site(const Sitting& sitting, std::size_t scenario = 0);

@@ -1,22 +1,17 @@
-// The lots in a row along the street, as wide as they are, and the plans that fit them.
+// The lots on their map and in a list, and the plans that fit them.
+import {useState} from 'preact/hooks';
+
 import type {Elevation, Lot, Move, Plan, Site} from '../answers';
-import {brief, is_zero, plain, short, signed, size} from '../figures';
+import {brief, is_zero, plain, short, signed} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Name} from '../parts/name';
 import {Explained} from '../parts/term';
 import {small} from '../parts/marks';
+import {SiteMap} from '../parts/site_map';
 import {terms_words} from '../parts/terms';
 import {answered, move, tour} from '../store';
-
-function measure(lot: {measures: {name: string; value: string}[]}, name: string): number {
-    return size(lot.measures.find((one) => one.name === name)?.value);
-}
-
-function names_of(lots: Lot[]): string {
-    return lots.map((lot) => lot.id).join(', ');
-}
 
 function take_lot(lot: Lot): void {
     move((inquiry) => ({...inquiry, lot: lot.id}), say.common.lot({lot: lot.id}), lot);
@@ -25,99 +20,6 @@ function take_lot(lot: Lot): void {
 function take_plan(plan: Plan, elevation: Elevation): void {
     const what = say.site.plan_taken({plan: plan.name, elevation: elevation.name});
     move((inquiry) => ({...inquiry, plan: plan.id, elevation: elevation.id}), what, elevation);
-}
-
-/// Parcels as wide as the price book says, the ground under the house as it falls, the house of the
-/// plan in hand where it fits. No map: lots stand in the order of the list.
-function Street({answer}: {answer: Site}) {
-    const plan = answer.plans.find((one) => one.chosen);
-    const house = plan ? measure(plan, 'house_width_ft') : 0;
-    const known = answer.lots.some((lot) => measure(lot, 'width_ft') > 0);
-    const width_of = (lot: Lot) => measure(lot, 'width_ft') || 70;
-    const depth_of = (lot: Lot) => measure(lot, 'rear_setback_ft') || 30;
-    const most = window.innerWidth < 640 ? 4 : 8;
-    const count = Math.ceil(answer.lots.length / most);
-    const each = Math.ceil(answer.lots.length / Math.max(count, 1));
-    const rows = Array.from({length: count}, (_, row) =>
-        answer.lots.slice(row * each, (row + 1) * each),
-    );
-    return (
-        <figure class="street">
-            {rows.map((row, r) => {
-                const total = row.reduce((sum, lot) => sum + width_of(lot), 0);
-                const deepest = Math.max(...answer.lots.map(depth_of));
-                let at = 0;
-                return (
-                    <svg
-                        key={r}
-                        viewBox={`0 0 ${total} ${deepest + 64}`}
-                        role="img"
-                        aria-label={say.site.street({lots: names_of(row)})}
-                    >
-                        {row.map((lot) => {
-                            const x = at;
-                            const width = width_of(lot);
-                            at += width;
-                            const state = lot.chosen ? 'chosen' : lot.can_be_had ? 'free' : 'taken';
-                            return (
-                                <g
-                                    key={lot.id}
-                                    class={`parcel ${state} ${state === 'free' ? 'tap' : ''}`}
-                                    onClick={() => {
-                                        if (lot.can_be_had && !lot.chosen) take_lot(lot);
-                                    }}
-                                >
-                                    <rect
-                                        class="ground"
-                                        x={x + 1}
-                                        y={deepest - depth_of(lot) + 1}
-                                        width={width - 2}
-                                        height={depth_of(lot) + 50}
-                                        rx="2"
-                                    />
-                                    {(lot.fits || !known) &&
-                                        house > 0 &&
-                                        house < width &&
-                                        state !== 'taken' && (
-                                            <rect
-                                                class="house"
-                                                x={x + (width - house) / 2}
-                                                y={deepest + 1}
-                                                width={house}
-                                                height="36"
-                                                rx="1.5"
-                                            />
-                                        )}
-                                    <text
-                                        class="lot-id"
-                                        x={x + width / 2}
-                                        y={deepest + 24}
-                                        text-anchor="middle"
-                                    >
-                                        {lot.id}
-                                    </text>
-                                    <text
-                                        class="lot-state"
-                                        x={x + width / 2}
-                                        y={deepest - 4}
-                                        text-anchor="middle"
-                                    >
-                                        {lot.status === 'free'
-                                            ? lot.fits
-                                                ? ''
-                                                : say.site.too_small
-                                            : say.site.states[lot.status]}
-                                    </text>
-                                </g>
-                            );
-                        })}
-                        <rect class="road" x="0" y={deepest + 54} width={total} height="10" />
-                    </svg>
-                );
-            })}
-            <figcaption>{say.site.street_says}</figcaption>
-        </figure>
-    );
 }
 
 function Fallen({list}: {list: {name: string; why: string}[]}) {
@@ -156,7 +58,61 @@ function Moving({move}: {move: Move | null}) {
     );
 }
 
-function LotRow({lot}: {lot: Lot}) {
+/// How the ground falls, how large it is, and whether it can be under water.
+function ground_of(lot: Lot): string {
+    return [
+        say.codes.grades[lot.grade],
+        ...lot.measures.map((one) => one.words),
+        ...(lot.flood_zone ? [say.site.flood_zone] : []),
+    ].join(' · ');
+}
+
+function premium_of(lot: Lot): string {
+    return is_zero(lot.premium)
+        ? say.site.no_premium
+        : say.site.premium({amount: short(lot.premium)});
+}
+
+/// Why a lot cannot be taken, or that it is the one in hand.
+function standing_of(lot: Lot): string {
+    if (lot.chosen) return say.common.yours;
+    return lot.status !== 'free' ? say.site.states[lot.status] : say.site.plan_does_not_fit;
+}
+
+/// The lot that is looked at on the map: all that tells whether to take it.
+function LotCard({lot}: {lot: Lot}) {
+    return (
+        <section class="lot-card" aria-live="polite" aria-label={say.common.lot({lot: lot.id})}>
+            <h3 class="lot-card-name">{say.common.lot({lot: lot.id})}</h3>
+            <p class="lot-card-ground">{ground_of(lot)}</p>
+            {lot.note && <p class="lot-card-note">{lot.note}</p>}
+            <p class="lot-card-premium">{premium_of(lot)}</p>
+            {lot.move ? <Moving move={lot.move} /> : <p class="effect">{standing_of(lot)}</p>}
+            {lot.move && <Fallen list={lot.falls_out} />}
+            {lot.can_be_had && !lot.chosen && (
+                <button class="main-button" onClick={() => take_lot(lot)}>
+                    {say.site.take}
+                </button>
+            )}
+        </section>
+    );
+}
+
+/// The map, with the lot that was touched last beside it, or the one in hand.
+function Mapped({answer}: {answer: Site}) {
+    const [touched, touch] = useState('');
+    const lot = answer.lots.find((one) => one.id === (touched || answer.lot));
+    if (!answer.map) return null;
+    return (
+        <div class="mapped">
+            <SiteMap svg={answer.map.svg} looked={lot?.id ?? ''} look={touch} />
+            {lot && <LotCard lot={lot} />}
+        </div>
+    );
+}
+
+/// `note`: with what the book remarks on the lot, where no map tells it.
+function LotRow({lot, note}: {lot: Lot; note: boolean}) {
     const can = lot.can_be_had || lot.chosen;
     return (
         <div class={`row ${lot.chosen ? 'on' : ''} ${can ? '' : 'fixed'}`}>
@@ -172,32 +128,16 @@ function LotRow({lot}: {lot: Lot}) {
                 />
                 <span class="row-name">
                     <span class="row-title">{say.common.lot({lot: lot.id})}</span>
-                    <span class="row-note">
-                        {[
-                            say.codes.grades[lot.grade],
-                            ...lot.measures.map((one) => one.words),
-                            ...(lot.flood_zone ? [say.site.flood_zone] : []),
-                        ].join(' · ')}
-                    </span>
-                    {lot.note && <span class="row-note">{lot.note}</span>}
+                    <span class="row-note">{ground_of(lot)}</span>
+                    {note && lot.note && <span class="row-note">{lot.note}</span>}
                     {!lot.chosen && lot.can_be_had && <Fallen list={lot.falls_out} />}
                 </span>
                 <span class="row-money">
-                    <span class="row-price">
-                        {is_zero(lot.premium)
-                            ? say.site.no_premium
-                            : say.site.premium({amount: short(lot.premium)})}
-                    </span>
+                    <span class="row-price">{premium_of(lot)}</span>
                     {lot.move ? (
                         <Moving move={lot.move} />
                     ) : (
-                        <span class="effect">
-                            {lot.chosen
-                                ? say.common.yours
-                                : lot.status !== 'free'
-                                  ? say.site.states[lot.status]
-                                  : say.site.plan_does_not_fit}
-                        </span>
+                        <span class="effect">{standing_of(lot)}</span>
                     )}
                 </span>
             </label>
@@ -280,7 +220,7 @@ export function SiteView() {
         <div class="site-page">
             <h2>{say.site.title}</h2>
             <p class="home-line">{answer.note}</p>
-            <Street answer={answer} />
+            <Mapped answer={answer} />
             <div class="two">
                 <section class="group">
                     <h3>{say.site.lots}</h3>
@@ -292,7 +232,7 @@ export function SiteView() {
                     </p>
                     <div class="rows">
                         {answer.lots.map((lot) => (
-                            <LotRow key={lot.id} lot={lot} />
+                            <LotRow key={lot.id} lot={lot} note={answer.map === null} />
                         ))}
                     </div>
                 </section>

@@ -28,6 +28,12 @@ inline constexpr SiteWords site = {
     .no_loan = "{} in price; this loan is not available: {}",
     .elevation = "{}: {}",
     .falls_out = "would be removed: {} ({})",
+    .map = "Map of the lots",
+    .map_lot = "Lot {}, {}",
+    .your_lot = "your lot",
+    .too_small = "too small",
+    .north = "N",
+    .scale = "{} ft",
     .survey_decides =
         "Lot widths and setbacks come from the price book. The survey and the permit drawings "
         "decide what can be built where.",

@@ -28,6 +28,12 @@ inline constexpr SiteWords site = {
     .no_loan = "{} en el precio; este préstamo no está disponible: {}",
     .elevation = "{}: {}",
     .falls_out = "se quitaría: {} ({})",
+    .map = "Mapa de los lotes",
+    .map_lot = "Lote {}, {}",
+    .your_lot = "su lote",
+    .too_small = "no cabe",
+    .north = "N",
+    .scale = "{} pies",
     .survey_decides =
         "El ancho y los retiros de los lotes vienen de la lista de precios. El levantamiento "
         "topográfico y los planos del permiso deciden qué se puede construir y dónde.",

@@ -1,4 +1,4 @@
-// The lots along the street, and the plans that fit them.
+// The lots on their map, and the plans that fit them.
 import {capital} from '../phrase';
 import type {Lot} from '../../answers';
 import type {Texts} from '../phrase';
@@ -13,11 +13,8 @@ export const site = {
     states,
     walking: 'Loading the lots…',
     title: 'Choose your lot and your plan',
-    street: ({lots}: Texts<'lots'>) => `Lots ${lots}. Each is in the list below.`,
-    street_says:
-        'Lot widths and the depths behind the home come from the price book, in its order. This ' +
-        'is not a survey.',
-    too_small: 'too small',
+    map_says: 'Touch a lot to see it. Drawn from the price book, not a survey.',
+    take: 'Take this lot',
     left_behind: ({names}: Texts<'names'>) => `would be removed: ${names}`,
 
     lots: 'Lots',

@@ -1,4 +1,4 @@
-// The lots along the street, and the plans that fit them.
+// The lots on their map, and the plans that fit them.
 import {capital} from '../phrase';
 import type {Lot} from '../../answers';
 import type {Texts} from '../phrase';
@@ -13,11 +13,9 @@ export const site = {
     states,
     walking: 'Cargando los lotes…',
     title: 'Elija su lote y su plano',
-    street: ({lots}: Texts<'lots'>) => `Lotes ${lots}. Cada uno está en la lista de abajo.`,
-    street_says:
-        'El ancho de los lotes y la profundidad detrás de la vivienda vienen de la lista de ' +
-        'precios, en su orden. Esto no es un levantamiento topográfico.',
-    too_small: 'no cabe',
+    map_says:
+        'Toque un lote para verlo. Dibujado según la lista de precios; no es un levantamiento topográfico.',
+    take: 'Tomar este lote',
     left_behind: ({names}: Texts<'names'>) => `se quitaría: ${names}`,
 
     lots: 'Lotes',

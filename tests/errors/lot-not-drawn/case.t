@@ -1,0 +1,2 @@
+# One of two lots is on the map.
+$ quoin check book.json
