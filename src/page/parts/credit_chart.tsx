@@ -156,7 +156,7 @@ function laid_out({one, named}: Asked, width: number) {
         return low === high ? [low - 1, high + 1] : [low, high];
     };
     const [across, up] = [narrow ? 3 : 5, 5];
-    const [top, bottom] = [30, narrow ? 320 : 350];
+    const [top, bottom] = [30, narrow ? 370 : 350];
     const month = scaleLinear()
         .domain(over((mix) => mix.monthly_now))
         .nice(up)
@@ -203,7 +203,7 @@ function Chosen({x, y, left, bottom}: {x: number; y: number; left: number; botto
 function drawn_at(asked: Asked, width: number): Drawn {
     const {across, up, top, bottom, left, right, month, cash} = laid_out(asked, width);
     const spots = placed(
-        spots_of(asked, cash, month, Math.min(150, width * 0.3)),
+        spots_of(asked, cash, month, Math.max(130, Math.min(150, width * 0.3))),
         {left: left + 2, right, top: top - 8, bottom: bottom - 2},
         drawn_points(asked.one, cash, month),
     );

@@ -84,7 +84,7 @@ function scale_of(lines: Line[]): Scale {
     const all = lines.flatMap((one) => one.amounts.map(size));
     const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
     return scaleLinear()
-        .domain(low === high ? [0, 1] : [low, high])
+        .domain(low === high ? [0, 1000] : [low, high])
         .nice(ticks);
 }
 

@@ -16,7 +16,7 @@ export function tick_words(tick: number, differences = false): string {
 /// The room that the words of an axis of amounts take.
 export function room_of(scale: Scale, count: number, differences = false): number {
     return (
-        Math.max(...scale.ticks(count).map((tick) => width_of(tick_words(tick, differences)))) + 10
+        Math.max(...scale.ticks(count).map((tick) => width_of(tick_words(tick, differences)))) + 12
     );
 }
 
