@@ -1,5 +1,6 @@
 // A plan's drawing: read whole, then one mistake at a time; each at its place, and no other.
 #include <quoin/pricebook/drawn.hpp>
+#include <quoin/text/ids.hpp>
 
 #include <shown.hpp>
 
