@@ -25,9 +25,9 @@ template <class Part>
 void bring(std::vector<Drawn<Part>>& drawn, const std::vector<Part>& brought,
            Index<DrawingChange> by) {
     for (const Part& part : brought) {
-        const auto same = std::find_if(
-            drawn.begin(), drawn.end(),
-            [&](const Drawn<Part>& one) { return !part.id.empty() && one->id == part.id; });
+        const auto same = std::find_if(drawn.begin(), drawn.end(), [&](const Drawn<Part>& one) {
+            return !part.id.empty() && one->id == part.id;
+        });
         if (same == drawn.end()) {
             drawn.push_back({&part, by});
         } else {

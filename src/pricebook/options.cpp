@@ -29,6 +29,7 @@ OptionKind kind_of(Reader& item) {
 void read_from_plan(Reader& item, const PriceBook& book, Quantity& quantity) {
     const std::string name = item.text("from_plan");
     quantity.from = Quantity::From::plan;
+    quantity.measure = name;
     std::vector<std::string> known;
     bool found = false;
     std::vector<Decimal> by_plan;

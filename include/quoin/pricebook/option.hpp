@@ -75,6 +75,7 @@ struct Quantity {
     enum class From { one, plan, buyer };
 
     From from = From::one;
+    std::string measure;            ///< from == plan: its name
     PerItem<Plan, Decimal> by_plan; ///< from == plan: its measure; 0: has none
     Decimal lowest = Decimal::whole(1);
     Decimal highest = Decimal::whole(1);
