@@ -1,7 +1,9 @@
 // Standing walls on the lines between rooms.
-#include <quoin/pricebook/walls.hpp>
+#include "walls.hpp"
 
 #include <algorithm>
+#include <cstdlib>
+#include <optional>
 
 #include <quoin/exact/rounding.hpp>
 
@@ -31,23 +33,16 @@ std::int64_t length_of(Point direction) {
     return root;
 }
 
-/// Counterclockwise, and without corners on a straight line.
-Outline tidied(Outline outline) {
-    if (twice_area(outline) < 0) std::reverse(outline.begin(), outline.end());
-    Outline corners;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point before = outline[(i + outline.size() - 1) % outline.size()];
-        const Point after = outline[(i + 1) % outline.size()];
-        if (cross(outline[i] - before, after - outline[i]) != 0) corners.push_back(outline[i]);
-    }
-    return corners;
-}
-
 /// Where the lines through two places meet. Precondition: the directions are not parallel.
 Point meeting(Point a, Point along_a, Point b, Point along_b) {
     const std::int64_t parts = cross(along_a, along_b);
     const std::int64_t times = cross(b - a, along_b);
     return {a.x + scaled(along_a.x, times, parts), a.y + scaled(along_a.y, times, parts)};
+}
+
+/// Whether a place is on the line through another, to a hundredth: few of a slanted one are whole.
+bool is_beside(Point place, Point on_line, Point along) {
+    return std::abs(cross(along, place - on_line)) <= length_of(along);
 }
 
 /// A stretch of a side, by how far along it its ends are.
@@ -64,17 +59,6 @@ Point aside(Point place, Point direction, std::int64_t left) {
     const std::int64_t length = length_of(direction);
     return {place.x - scaled(direction.y, left, length),
             place.y + scaled(direction.x, left, length)};
-}
-
-void Extent::take_in(Point place) {
-    low = {std::min(low.x, place.x), std::min(low.y, place.y)};
-    high = {std::max(high.x, place.x), std::max(high.y, place.y)};
-}
-
-Extent extent_of(const Outline& outline) {
-    Extent extent{outline.front(), outline.front()};
-    for (const Point corner : outline) extent.take_in(corner);
-    return extent;
 }
 
 namespace {
@@ -147,9 +131,8 @@ std::vector<Outline> joined_lines(std::vector<Stretch> stretches) {
             end = next->to;
             stretches.erase(next);
         }
-        lines.push_back(tidied(std::move(line)));
+        if (line.size() > 2) lines.push_back(plainest(line));
     }
-    std::erase_if(lines, [](const Outline& line) { return line.size() < 3; });
     return lines;
 }
 
@@ -158,13 +141,13 @@ std::vector<Outline> joined_lines(std::vector<Stretch> stretches) {
 Walls::Walls(const std::vector<WalledRoom>& rooms) {
     std::vector<Outline> closed;
     for (const WalledRoom& room : rooms) {
-        if (!room.open) closed.push_back(tidied(room.outline));
+        if (!room.open) closed.push_back(plainest(room.outline));
     }
     std::vector<Stretch> faces;
     std::size_t place = 0;
     for (const WalledRoom& room : rooms) {
         if (room.open) {
-            clear_.push_back(tidied(room.outline));
+            clear_.push_back(plainest(room.outline));
             continue;
         }
         const Outline& outline = closed[place];
@@ -206,7 +189,7 @@ WallCut Walls::cut(Point from, Point to) const {
     std::int64_t end = far(to);
     const std::int64_t whole = end;
     for (const Side& side : sides_) {
-        if (cross(along, side.to - side.from) != 0 || cross(along, side.from - from) != 0) continue;
+        if (!is_beside(side.from, from, along) || !is_beside(side.to, from, along)) continue;
         if (std::max(far(side.from), far(side.to)) <= 0) continue;
         if (std::min(far(side.from), far(side.to)) >= whole) continue;
         const bool same_way = dot(along, side.to - side.from) > 0;

@@ -9,9 +9,9 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 #include <vector>
 
+#include "geometry.hpp"
 #include <quoin/pricebook/drawing.hpp>
 
 namespace quoin {
@@ -65,17 +65,11 @@ class Walls {
 /// The place so far to the left of a direction. Precondition: the direction is not nothing.
 [[nodiscard]] Point aside(Point place, Point direction, std::int64_t left);
 
-struct Extent {
-    Point low;
-    Point high;
-
-    [[nodiscard]] std::int64_t width() const { return high.x - low.x; }
-    [[nodiscard]] std::int64_t depth() const { return high.y - low.y; }
-    [[nodiscard]] Point middle() const { return {(low.x + high.x) / 2, (low.y + high.y) / 2}; }
-    void take_in(Point place);
-};
-
-/// Precondition: it has a corner.
-[[nodiscard]] Extent extent_of(const Outline& outline);
+[[nodiscard]] inline std::int64_t width_of(const Extent& extent) {
+    return extent.high.x - extent.low.x;
+}
+[[nodiscard]] inline std::int64_t depth_of(const Extent& extent) {
+    return extent.high.y - extent.low.y;
+}
 
 } // namespace quoin
