@@ -72,7 +72,7 @@ std::vector<FloorDrawn> floors_drawn(const PlanDrawing& drawing,
     }
     for (const Index<DrawingChange> index : changes) {
         const DrawingChange& change = at(drawing.changes, index);
-        make(floors.at(change.floor), change, index);
+        make(at(floors, Index<FloorDrawn>(change.floor)), change, index);
     }
     return floors;
 }

@@ -8,6 +8,7 @@
 //   PlanDrawing drawing = read_drawing(document, book, plan, findings);
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -26,6 +27,15 @@ struct Elevation;
 class Findings;
 struct Plan;
 struct PriceBook;
+
+// How much a drawing may hold.
+namespace caps {
+inline constexpr std::size_t floors = 8;
+inline constexpr std::size_t drawn = 200; ///< of a kind on a floor, or in a change
+inline constexpr std::size_t corners = 100;
+inline constexpr std::size_t changes = 100;
+inline constexpr std::size_t conditions = 20; ///< of a change, of either kind
+} // namespace caps
 
 /// A place, in hundredths of a foot.
 struct Point {
