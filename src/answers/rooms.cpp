@@ -21,12 +21,12 @@ struct TwoHomes {
 bool has_choice(const PriceBook& book, const Selection& selection, const DrawnIf& wanted) {
     const Pick* pick = selection.find(wanted.option->option);
     if (pick != nullptr) return pick->choice == wanted.choice;
-    const bool comes = std::any_of(
-        selection.picks.begin(), selection.picks.end(),
-        [&](const Pick& one) { return at(book.options, one.option).brings(*wanted.option); });
+    const bool comes =
+        std::any_of(selection.picks.begin(), selection.picks.end(), [&](const Pick& one) {
+            return at(book.options, one.option).brings(*wanted.option);
+        });
     const Pick first{wanted.option->option, {}, Index<Choice>{}};
-    return wanted.choice == first.choice &&
-           (comes || comes_with_plan(book, first, selection.plan));
+    return wanted.choice == first.choice && (comes || comes_with_plan(book, first, selection.plan));
 }
 
 bool has(const PriceBook& book, const Selection& selection, const DrawnIf& wanted) {
@@ -71,7 +71,9 @@ std::vector<OnFloor<Part>> on_floor(const std::vector<Drawn<Part>>& drawn,
     return parts;
 }
 
-Decimal feet(std::int64_t hundredths) { return Decimal::billionths(hundredths * Decimal::hundredth); }
+Decimal feet(std::int64_t hundredths) {
+    return Decimal::billionths(hundredths * Decimal::hundredth);
+}
 
 /// From twice an area in square hundredths of a foot.
 Decimal square_feet(std::int64_t twice) {
@@ -116,8 +118,8 @@ RoomsAnswer rooms(const Sitting& sitting) {
     if (drawing == nullptr) return answer;
     TwoHomes homes{book, selection, selection};
     homes.bare.picks.clear();
-    const auto made = changes_made(
-        *drawing, [&](const DrawnIf& wanted) { return has(book, selection, wanted); });
+    const auto made =
+        changes_made(*drawing, [&](const DrawnIf& wanted) { return has(book, selection, wanted); });
     const Bringers bringers(homes, *drawing);
     for (const FloorDrawn& floor : floors_drawn(*drawing, made)) {
         answer.floors.push_back(floor_of(book, floor, bringers));

@@ -16,7 +16,7 @@
 
 namespace quoin {
 
-inline constexpr std::int64_t outer_wall = 50; ///< 6 inches, as framed and sheathed
+inline constexpr std::int64_t outer_wall = 50;      ///< 6 inches, as framed and sheathed
 inline constexpr std::int64_t half_inner_wall = 19; ///< of 4 1/2 inches
 
 struct WalledRoom {

@@ -18,9 +18,7 @@ class Placed {
   public:
     Placed(const Extent& box, Back back) : box_(box), back_(back) {}
 
-    [[nodiscard]] bool lies_across() const {
-        return back_ == Back::low_y || back_ == Back::high_y;
-    }
+    [[nodiscard]] bool lies_across() const { return back_ == Back::low_y || back_ == Back::high_y; }
     [[nodiscard]] std::int64_t width() const {
         return lies_across() ? width_of(box_) : depth_of(box_);
     }
@@ -33,14 +31,11 @@ class Placed {
         };
         switch (back_) {
         case Back::low_y:
-            return {part(box_.low.x, box_.high.x, across),
-                    part(box_.low.y, box_.high.y, forward)};
+            return {part(box_.low.x, box_.high.x, across), part(box_.low.y, box_.high.y, forward)};
         case Back::high_y:
-            return {part(box_.low.x, box_.high.x, across),
-                    part(box_.high.y, box_.low.y, forward)};
+            return {part(box_.low.x, box_.high.x, across), part(box_.high.y, box_.low.y, forward)};
         case Back::low_x:
-            return {part(box_.low.x, box_.high.x, forward),
-                    part(box_.low.y, box_.high.y, across)};
+            return {part(box_.low.x, box_.high.x, forward), part(box_.low.y, box_.high.y, across)};
         case Back::high_x:
             break;
         }

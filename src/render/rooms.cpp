@@ -157,8 +157,7 @@ void fields(auto& v, Of<RoomsAnswer> auto& answer) {
             v("openings", floor.openings);
             v("stairs", floor.stairs);
             v("symbols", floor.symbols);
-            v.words("svg",
-                    [&](const Catalogue& say) { return plan_svg(answer, place, say); });
+            v.words("svg", [&](const Catalogue& say) { return plan_svg(answer, place, say); });
         },
         "FloorOfPlan");
     v("notes", answer.notes);

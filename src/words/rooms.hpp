@@ -20,9 +20,9 @@ struct RoomsWords {
     Phrase<> sizes_as_drawn;         ///< a caution
 
     // The drawing.
-    Phrase<Text, Text> drawing;        ///< plan, floor
-    Phrase<Text, Text> room_and_size;  ///< its name, its size
-    Phrase<> up;                       ///< what stairs do
+    Phrase<Text, Text> drawing;       ///< plan, floor
+    Phrase<Text, Text> room_and_size; ///< its name, its size
+    Phrase<> up;                      ///< what stairs do
     Phrase<> down;
     Phrase<> refrigerator; ///< letters that fit on it, likewise below
     Phrase<> washer;

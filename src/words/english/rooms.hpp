@@ -15,7 +15,9 @@ inline constexpr RoomsWords rooms = {
     .square_feet = "sq ft",
     .brought_by = "with {}",
     .size_of_room = "{} x {}",
-    .sizes_as_drawn = "Sizes are from wall to wall as drawn, to the inch; square feet are to the middle of inner walls and the outside of outer ones. The construction drawings decide.",
+    .sizes_as_drawn =
+        "Sizes are from wall to wall as drawn, to the inch; square feet are to the middle of inner "
+        "walls and the outside of outer ones. The construction drawings decide.",
     .drawing = "{}, {}: floor plan",
     .room_and_size = "{}, {}",
     .up = "UP",

@@ -15,7 +15,9 @@ inline constexpr RoomsWords rooms = {
     .square_feet = "pies²",
     .brought_by = "con {}",
     .size_of_room = "{} x {}",
-    .sizes_as_drawn = "Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² llegan al centro de las paredes interiores y al exterior de las exteriores. Deciden los planos de construcción.",
+    .sizes_as_drawn = "Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² "
+                      "llegan al centro de las paredes interiores y al exterior de las exteriores. "
+                      "Deciden los planos de construcción.",
     .drawing = "{}, {}: plano",
     .room_and_size = "{}, {}",
     .up = "SUBE",
