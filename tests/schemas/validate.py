@@ -16,7 +16,7 @@ import sys
 from jsonschema import Draft202012Validator, FormatChecker
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
-KINDS = ("pricebook", "inquiry", "program", "rates", "place", "apr")
+KINDS = ("pricebook", "drawing", "inquiry", "program", "rates", "place", "apr")
 GONE = object()
 
 
@@ -87,14 +87,20 @@ def check_shared_definitions(schemas, tally):
 
 
 def check_caps(schemas, tally):
-    """Every list has the cap of text/caps.hpp, and so have texts and names."""
-    source = (ROOT / "include/quoin/text/caps.hpp").read_text(encoding="utf-8")
+    """Every list has the cap of text/caps.hpp or of its own header; so have texts and names."""
+    source = "".join((ROOT / "include/quoin" / header).read_text(encoding="utf-8")
+                     for header in ("text/caps.hpp", "pricebook/drawing.hpp"))
     caps = {name: int(number.replace("'", ""))
             for name, number in re.findall(r"size_t (\w+) = ([\d']+);", source)}
     of_its_own = {("inquiry", name): caps[name] for name in
                   ("scenarios", "selections", "wishes", "requests", "incentives", "credits")}
     of_its_own |= {("inquiry", "uses"): caps["credit_uses"], ("pricebook", "plans"): caps["plans"],
                    ("pricebook", "options"): caps["options"]}
+    drawn = {"floors": "floors", "changes": "changes", "outline": "corners",
+             "when": "conditions", "unless": "conditions", "removes": "drawn", "rooms": "drawn",
+             "openings": "drawn", "stairs": "drawn", "symbols": "drawn"}
+    of_its_own |= {("drawing", name): caps[cap] for name, cap in drawn.items()}
+    of_its_own |= {("drawing", "place"): 2}  # x, y
     lists = {key: 0 for key in of_its_own}
     for kind, schema in schemas.items():
         for path, node in each_node(schema):
@@ -102,7 +108,7 @@ def check_caps(schemas, tally):
                 continue
             top = path[:1] == ("properties",) and len(path) == 2
             key = (kind, path[-1])
-            own = key in of_its_own and (top or key == ("inquiry", "uses"))
+            own = key in of_its_own and (top or kind == "drawing" or key == ("inquiry", "uses"))
             cap = of_its_own[key] if own else caps["list"]
             lists[key] = 1
             tally.check(node.get("maxItems") == cap,

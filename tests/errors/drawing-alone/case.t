@@ -1,0 +1,2 @@
+# A drawing by itself: what it is held to stands in its price book.
+$ quoin check cabin.json

@@ -1,0 +1,2 @@
+# A room two feet wider than the price book says.
+$ quoin check book.json

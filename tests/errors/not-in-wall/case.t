@@ -1,0 +1,2 @@
+# A window one foot outside the wall.
+$ quoin check book.json

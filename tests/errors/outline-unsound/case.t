@@ -1,0 +1,2 @@
+# Two corners in the wrong order: the outline crosses itself.
+$ quoin check book.json

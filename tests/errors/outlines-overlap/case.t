@@ -1,0 +1,2 @@
+# Two rooms on the same ground.
+$ quoin check book.json
