@@ -181,29 +181,32 @@ Outline Walls::clear_within(std::vector<Side>& sides) {
     return clear;
 }
 
-WallCut Walls::cut(Point from, Point to) const {
+WallCut Walls::cut(Point from, Point to, bool framed) const {
     WallCut cut{from, to, 0, 0};
     const Point along = to - from;
-    const auto far = [&](Point place) { return dot(place - from, along); };
-    std::int64_t begin = 0;
-    std::int64_t end = far(to);
-    const std::int64_t whole = end;
+    const std::int64_t length = length_of(along);
+    const auto far = [&](Point place) { return scaled(dot(place - from, along), 1, length); };
+    std::int64_t begin = -length;
+    std::int64_t end = 2 * length;
     for (const Side& side : sides_) {
         if (!is_beside(side.from, from, along) || !is_beside(side.to, from, along)) continue;
         if (std::max(far(side.from), far(side.to)) <= 0) continue;
-        if (std::min(far(side.from), far(side.to)) >= whole) continue;
+        if (std::min(far(side.from), far(side.to)) >= length) continue;
         const bool same_way = dot(along, side.to - side.from) > 0;
         (same_way ? cut.left : cut.right) = side.inward;
         begin = std::max(begin, std::min(far(side.clear_from), far(side.clear_to)));
         end = std::min(end, std::max(far(side.clear_from), far(side.clear_to)));
     }
-    if (begin < end) {
+    const std::int64_t post = framed ? 0 : 60;
+    const std::int64_t first = begin > -post ? begin : 0;
+    const std::int64_t last = end < length + post ? end : length;
+    if (first < last) {
         const auto place = [&](std::int64_t how_far) {
-            return Point{from.x + scaled(along.x, how_far, whole),
-                         from.y + scaled(along.y, how_far, whole)};
+            return Point{from.x + scaled(along.x, how_far, length),
+                         from.y + scaled(along.y, how_far, length)};
         };
-        cut.from = place(begin);
-        cut.to = place(end);
+        cut.from = place(first);
+        cut.to = place(last);
     }
     return cut;
 }

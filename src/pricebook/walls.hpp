@@ -42,8 +42,9 @@ class Walls {
     [[nodiscard]] const Outline& clear(std::size_t room) const { return clear_[room]; }
     /// The outer faces of all walls, as closed lines.
     [[nodiscard]] const std::vector<Outline>& around() const { return around_; }
-    /// Precondition: from and to are two places.
-    [[nodiscard]] WallCut cut(Point from, Point to) const;
+    /// Precondition: from and to are two places. An opening without a frame goes on to the face of
+    /// the next wall where less than a post would be left between them.
+    [[nodiscard]] WallCut cut(Point from, Point to, bool framed = true) const;
 
   private:
     struct Side {

@@ -10,7 +10,7 @@
 namespace quoin {
 namespace {
 
-constexpr std::int64_t margin = 18; ///< between a label and a line, hundredths of a foot
+constexpr std::int64_t margin = 24; ///< between a label and a line, hundredths of a foot
 
 std::int64_t width_of(const Extent& box) { return box.high.x - box.low.x; }
 std::int64_t depth_of(const Extent& box) { return box.high.y - box.low.y; }
@@ -128,7 +128,7 @@ std::vector<Label> candidates(const std::string& name, const std::string& size) 
             all.push_back({std::move(lines), true, false, font, {}});
         }
     }
-    for (const std::int64_t font : {118, 106, 96, 88, 80, 72}) {
+    for (const std::int64_t font : {100, 92, 84, 76, 70}) {
         for (const auto& lines : names) all.push_back({lines, false, false, font, {}});
         all.push_back({{name}, false, true, font, {}});
     }

@@ -11,19 +11,61 @@ namespace {
 constexpr std::int64_t tread = 90;
 constexpr std::int64_t letter_size = 85;
 
+/// A flight seen along its walking line: how far along, and how far across.
+struct Flight {
+    const Stairs& stairs;
+    bool along_x;
+    bool rising; ///< towards greater figures
+
+    [[nodiscard]] std::int64_t along(Point place) const { return along_x ? place.x : place.y; }
+    [[nodiscard]] std::int64_t across(Point place) const { return along_x ? place.y : place.x; }
+    [[nodiscard]] Point at(std::int64_t along, std::int64_t across) const {
+        return along_x ? Point{along, across} : Point{across, along};
+    }
+    [[nodiscard]] std::int64_t onward(std::int64_t far) const {
+        return along(stairs.from) + (rising ? far : -far);
+    }
+    // The letters stand on the first treads, which make room for them.
+    [[nodiscard]] std::int64_t lettered_depth() const { return along_x ? 190 : 120; }
+    [[nodiscard]] std::int64_t lettered_half() const { return along_x ? 65 : 100; }
+};
+
+Flight flight_of(const Stairs& stairs) {
+    const Point way{stairs.toward.x - stairs.from.x, stairs.toward.y - stairs.from.y};
+    const bool along_x = std::abs(way.x) > std::abs(way.y);
+    return {stairs, along_x, along_x ? way.x > 0 : way.y > 0};
+}
+
 /// Where a line across the flight meets its outline, from one side to the other.
-std::vector<std::int64_t> crossings(const Outline& outline, bool upright, std::int64_t at) {
+std::vector<std::int64_t> crossings(const Flight& flight, std::int64_t at) {
     std::vector<std::int64_t> places;
-    for (const OutlineSide& side : sides_of(outline)) {
-        const std::int64_t from = upright ? side.from.x : side.from.y;
-        const std::int64_t to = upright ? side.to.x : side.to.y;
+    for (const OutlineSide& side : sides_of(flight.stairs.outline)) {
+        const std::int64_t from = flight.along(side.from);
+        const std::int64_t to = flight.along(side.to);
         if ((from <= at) == (to <= at)) continue;
-        const std::int64_t low = upright ? side.from.y : side.from.x;
-        const std::int64_t high = upright ? side.to.y : side.to.x;
-        places.push_back(low + (high - low) * (at - from) / (to - from));
+        const std::int64_t low = flight.across(side.from);
+        places.push_back(low + (flight.across(side.to) - low) * (at - from) / (to - from));
     }
     std::sort(places.begin(), places.end());
     return places;
+}
+
+void draw_tread(const Flight& flight, std::int64_t at, PathText& line) {
+    const std::int64_t middle = flight.across(flight.stairs.from);
+    const std::int64_t left = middle - flight.lettered_half();
+    const std::int64_t right = middle + flight.lettered_half();
+    const std::vector<std::int64_t> ends = crossings(flight, at);
+    for (std::size_t i = 0; i + 1 < ends.size(); i += 2) {
+        const bool lettered =
+            std::abs(at - flight.along(flight.stairs.from)) < flight.lettered_depth() &&
+            ends[i] < left && ends[i + 1] > right;
+        if (!lettered) {
+            line.segment(flight.at(at, ends[i]), flight.at(at, ends[i + 1]));
+            continue;
+        }
+        line.segment(flight.at(at, ends[i]), flight.at(at, left));
+        line.segment(flight.at(at, right), flight.at(at, ends[i + 1]));
+    }
 }
 
 void draw_arrow(Point from, Point to, PathText& line) {
@@ -43,42 +85,21 @@ void draw_arrow(Point from, Point to, PathText& line) {
 
 void draw_stairs(const Stairs& stairs, bool up, bool chosen, Pens& pens,
                  std::vector<Letters>& letters, const Catalogue& say) {
-    const Point way{stairs.toward.x - stairs.from.x, stairs.toward.y - stairs.from.y};
-    const bool along_x = std::abs(way.x) > std::abs(way.y);
-    const bool rising = along_x ? way.x > 0 : way.y > 0;
-    const Extent box = extent_of(stairs.outline);
-    const std::int64_t low = along_x ? box.low.x : box.low.y;
-    const std::int64_t high = along_x ? box.high.x : box.high.y;
-    const std::int64_t middle = along_x ? stairs.from.y : stairs.from.x;
-    const std::int64_t start = along_x ? stairs.from.x : stairs.from.y;
-    // The letters stand on the first treads, which make room for them.
-    const std::int64_t lettered_depth = along_x ? 190 : 120;
-    const std::int64_t half_width = along_x ? 65 : 100;
-    const auto place = [&](std::int64_t along, std::int64_t across) {
-        return along_x ? Point{along, across} : Point{across, along};
-    };
-    pens.with(Pen::fine, chosen).outline(stairs.outline);
+    const Flight flight = flight_of(stairs);
     PathText& line = pens.with(Pen::fine, chosen);
-    for (std::int64_t i = 1; tread * i < high - low; ++i) {
-        const std::int64_t at = rising ? low + tread * i : high - tread * i;
-        const std::vector<std::int64_t> ends = crossings(stairs.outline, along_x, at);
-        for (std::size_t end = 0; end + 1 < ends.size(); end += 2) {
-            const bool lettered = std::abs(at - start) < lettered_depth &&
-                                  ends[end] < middle - half_width &&
-                                  ends[end + 1] > middle + half_width;
-            if (!lettered) {
-                line.segment(place(at, ends[end]), place(at, ends[end + 1]));
-                continue;
-            }
-            line.segment(place(at, ends[end]), place(at, middle - half_width));
-            line.segment(place(at, middle + half_width), place(at, ends[end + 1]));
-        }
+    line.outline(stairs.outline);
+    const Extent box = extent_of(stairs.outline);
+    const std::int64_t low = flight.along(box.low);
+    const std::int64_t high = flight.along(box.high);
+    for (std::int64_t far = tread; far < high - low; far += tread) {
+        draw_tread(flight, flight.rising ? low + far : high - far, line);
     }
-    const std::int64_t forward = rising ? 1 : -1;
-    draw_arrow(place(start + forward * lettered_depth, middle), stairs.toward,
+    const std::int64_t middle = flight.across(stairs.from);
+    draw_arrow(flight.at(flight.onward(flight.lettered_depth()), middle), stairs.toward,
                pens.with(Pen::medium, chosen));
     letters.push_back({up ? say.rooms.up() : say.rooms.down(),
-                       place(start + forward * lettered_depth / 2, middle), letter_size, chosen});
+                       flight.at(flight.onward(flight.lettered_depth() / 2), middle), letter_size,
+                       chosen});
 }
 
 } // namespace quoin

@@ -19,7 +19,7 @@ namespace {
 constexpr std::int64_t left_margin = 330; ///< with the depth of the home
 constexpr std::int64_t right_margin = 60;
 constexpr std::int64_t upper_margin = 60;
-constexpr std::int64_t lower_margin = 560; ///< with its width and the scale
+constexpr std::int64_t lower_margin = 400; ///< with its width and the scale
 constexpr std::int64_t dimension_font = 125;
 
 Decimal in_feet(std::int64_t hundredths) {
@@ -64,6 +64,33 @@ Frame frame_of(const RoomsAnswer& answer, const FloorOfPlan& floor) {
              {extent.high.x + right_margin, extent.high.y + upper_margin}}};
 }
 
+bool holds(const Extent& outer, const Extent& inner) {
+    return outer.low.x <= inner.low.x && outer.low.y <= inner.low.y &&
+           inner.high.x <= outer.high.x && inner.high.y <= outer.high.y;
+}
+
+/// A sink in a vanity, or the vanity around it.
+bool is_paired(const Symbol& symbol, const FloorOfPlan& floor) {
+    const Extent box = extent_of(symbol.outline);
+    return std::any_of(floor.symbols.begin(), floor.symbols.end(), [&](const auto& other) {
+        const Extent beside = extent_of(other.part.outline);
+        return symbol.kind == SymbolKind::sink
+                   ? other.part.kind == SymbolKind::vanity && holds(beside, box)
+               : symbol.kind == SymbolKind::vanity
+                   ? other.part.kind == SymbolKind::sink && holds(box, beside)
+                   : false;
+    });
+}
+
+/// Text between tags, where quotes may stand as they are: sizes are full of them.
+std::string written(std::string_view text) {
+    std::string out;
+    for (const char c : text) {
+        out += c == '&' ? "&amp;" : c == '<' ? "&lt;" : c == '>' ? "&gt;" : std::string(1, c);
+    }
+    return out;
+}
+
 /// A floor on its way to the sheet.
 class Sheet {
   public:
@@ -83,6 +110,7 @@ class Sheet {
     }
 
     void draw_walls();
+    void clear_posts();
     void draw_opening(const OnFloor<Opening>& opening);
     void draw_window(const WallCut& cut, bool chosen);
     void draw_leaf(Point hinge, Point closed, bool left, bool chosen);
@@ -106,7 +134,8 @@ class Sheet {
     PathText wall_;
     std::vector<Letters> letters_;
     std::string dimensions_;
-    std::vector<Extent> swings_; ///< of doors
+    std::vector<Extent>
+        gives_way_;              ///< swings of doors and cars, where a label finds no other place
     std::vector<Extent> things_; ///< that a label leaves free
 };
 
@@ -148,7 +177,7 @@ void Sheet::draw_leaf(Point hinge, Point closed, bool left, bool chosen) {
     const std::int64_t radius = std::max(std::abs(leaf.x), std::abs(leaf.y));
     swing.move(open);
     swing.quarter(radius, closed, left);
-    swings_.push_back(extent_of({hinge, open, closed}));
+    gives_way_.push_back(extent_of({hinge, open, closed}));
 }
 
 void Sheet::draw_doors(const Opening& opening, const WallCut& cut, bool chosen) {
@@ -179,7 +208,7 @@ void Sheet::draw_sliding(const WallCut& cut, bool chosen) {
 void Sheet::draw_opening(const OnFloor<Opening>& opening) {
     const Opening& part = opening.part;
     const bool chosen = !opening.by.empty();
-    const WallCut cut = walls_.cut(part.from, part.to);
+    const WallCut cut = walls_.cut(part.from, part.to, part.kind != OpeningKind::cased);
     const Point along{cut.to.x - cut.from.x, cut.to.y - cut.from.y};
     if (cut.left + cut.right > 0) {
         wall_.outline({aside(cut.from, along, -cut.right), aside(cut.to, along, -cut.right),
@@ -200,11 +229,29 @@ void Sheet::draw_opening(const OnFloor<Opening>& opening) {
     }
 }
 
+/// Where doorless openings meet in a corner, nothing stands.
+void Sheet::clear_posts() {
+    std::vector<Point> ends;
+    std::vector<Point> cleared;
+    for (const OnFloor<Opening>& opening : floor_.openings) {
+        if (opening.part.kind != OpeningKind::cased) continue;
+        for (const Point end : {opening.part.from, opening.part.to}) {
+            const bool met = std::find(ends.begin(), ends.end(), end) != ends.end();
+            ends.push_back(end);
+            if (!met || std::find(cleared.begin(), cleared.end(), end) != cleared.end()) continue;
+            cleared.push_back(end);
+            constexpr std::int64_t half = half_inner_wall;
+            wall_.box({{end.x - half, end.y - half}, {end.x + half, end.y + half}});
+        }
+    }
+}
+
 void Sheet::draw_things() {
     for (const OnFloor<Symbol>& symbol : floor_.symbols) {
         std::vector<Outline> rooms;
         for (std::size_t i = 0; i < floor_.rooms.size(); ++i) rooms.push_back(walls_.clear(i));
-        draw_symbol(symbol.part, !symbol.by.empty(), rooms, pens_, letters_, say_);
+        draw_symbol(symbol.part, !symbol.by.empty(), is_paired(symbol.part, floor_), rooms, pens_,
+                    letters_, say_);
         const Extent box = extent_of(symbol.part.outline);
         const SymbolKind kind = symbol.part.kind;
         if (kind == SymbolKind::vault) {
@@ -212,8 +259,8 @@ void Sheet::draw_things() {
             const Point center{middle(box.low.x, box.high.x), middle(box.low.y, box.high.y)};
             things_.push_back(wide ? Extent{{box.low.x, center.y}, {box.high.x, center.y + 1}}
                                    : Extent{{center.x, box.low.y}, {center.x + 1, box.high.y}});
-        } else if (kind != SymbolKind::tray && kind != SymbolKind::car) {
-            things_.push_back(box);
+        } else if (kind != SymbolKind::tray) {
+            (kind == SymbolKind::car ? gives_way_ : things_).push_back(box);
         }
     }
     const auto floor_at = [&](const std::string& id) {
@@ -259,13 +306,13 @@ void Sheet::draw_dimensions() {
                               R"t(transform="rotate(-90 {0} {1})">{3}</text>)t"
                               "\n",
                               frame_.x(beside), frame_.y(beside), dimension_font,
-                              escaped(feet_and_inches(in_feet(depth_of(home)))));
+                              written(feet_and_inches(in_feet(depth_of(home)))));
 }
 
 /// Ten feet, the first five of them filled.
 void Sheet::draw_scale() {
     const Extent home = walled_extent(floor_);
-    const std::int64_t y = frame_.extent.low.y + 110;
+    const std::int64_t y = frame_.extent.low.y + 120;
     const std::int64_t x = home.high.x - 1000;
     pens_.with(Pen::fine, false).box({{x, y}, {x + 1000, y + 24}});
     pens_.with(Pen::heavy, false).segment({x, y + 12}, {x + 500, y + 12});
@@ -276,7 +323,7 @@ void Sheet::draw_scale() {
 std::string Sheet::label_text(std::size_t place) const {
     const FloorRoom& room = floor_.rooms[place];
     const auto label =
-        label_in(walls_.clear(place), room.room.name, size_text(room, say_), swings_, things_);
+        label_in(walls_.clear(place), room.room.name, size_text(room, say_), gives_way_, things_);
     if (!label) return {};
     const std::int64_t x = frame_.x(label->middle);
     const std::int64_t y = frame_.y(label->middle);
@@ -291,7 +338,7 @@ std::string Sheet::label_text(std::size_t place) const {
             label->upright ? fmt::format(" transform=\"rotate(-90 {} {})\"", x, y) : "";
         out += fmt::format(R"(<text class="{}" x="{}" y="{}" font-size="{}"{}>{}</text>)",
                            label->is_size(i) ? "size" : "name", x, base, label->font_of(i), turned,
-                           escaped(label->lines[i]));
+                           written(label->lines[i]));
     }
     return out;
 }
@@ -304,7 +351,7 @@ std::string Sheet::room_text(std::size_t place) const {
     std::string out = fmt::format(R"(<g class="room{}" data-room="{}")", chosen ? " chosen" : "",
                                   escaped(room.room.id));
     if (!room.area.empty()) out += fmt::format(R"( data-area="{}")", escaped(room.area));
-    out += "><title>" + escaped(say_.rooms.room_and_size(room.room.name, size_text(room, say_))) +
+    out += "><title>" + written(say_.rooms.room_and_size(room.room.name, size_text(room, say_))) +
            "</title>";
     out += chosen ? R"(<path class="ground" fill="currentColor" fill-opacity=".1")"
                   : R"(<path class="ground" fill="none" pointer-events="all")";
@@ -317,7 +364,7 @@ std::string Sheet::letters_text() const {
         out += fmt::format(R"(<text{} x="{}" y="{}" font-size="{}">{}</text>)"
                            "\n",
                            one.chosen ? R"( class="chosen")" : "", frame_.x(one.middle),
-                           frame_.y(one.middle) + one.size * 36 / 100, one.size, escaped(one.text));
+                           frame_.y(one.middle) + one.size * 36 / 100, one.size, written(one.text));
     }
     return out + dimensions_;
 }
@@ -325,6 +372,7 @@ std::string Sheet::letters_text() const {
 std::string Sheet::svg() {
     draw_walls();
     for (const OnFloor<Opening>& opening : floor_.openings) draw_opening(opening);
+    clear_posts();
     draw_things();
     draw_dimensions();
     draw_scale();

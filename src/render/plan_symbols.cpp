@@ -101,6 +101,7 @@ struct Drawing {
     const Symbol& symbol;
     Placed placed;
     bool chosen;
+    bool paired;
     Pens& pens;
     std::vector<Letters>& letters;
 
@@ -131,6 +132,7 @@ struct Drawing {
 };
 
 void draw_sink(const Drawing& d) {
+    if (d.paired) return d.bowl(500, 500, d.placed.width(), d.placed.depth());
     d.outlined();
     constexpr std::int64_t two_bowls = 220;
     if (d.placed.width() < two_bowls) {
@@ -174,6 +176,7 @@ void draw_toilet(const Drawing& d) {
 
 void draw_vanity(const Drawing& d) {
     d.outlined();
+    if (d.paired) return;
     const std::int64_t deep = d.placed.depth() * 55 / 100;
     const std::int64_t wide = std::min(deep * 13 / 10, d.placed.width() * 7 / 10);
     constexpr std::int64_t two_bowls = 480;
@@ -293,10 +296,10 @@ void draw(const Drawing& d, const RoomsWords& say) {
 
 } // namespace
 
-void draw_symbol(const Symbol& symbol, bool chosen, const std::vector<Outline>& rooms, Pens& pens,
-                 std::vector<Letters>& letters, const Catalogue& say) {
+void draw_symbol(const Symbol& symbol, bool chosen, bool paired, const std::vector<Outline>& rooms,
+                 Pens& pens, std::vector<Letters>& letters, const Catalogue& say) {
     const Placed placed(extent_of(symbol.outline), back_of(symbol, rooms));
-    draw({symbol, placed, chosen, pens, letters}, say.rooms);
+    draw({symbol, placed, chosen, paired, pens, letters}, say.rooms);
 }
 
 } // namespace quoin

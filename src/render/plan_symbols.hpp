@@ -19,8 +19,9 @@ struct Letters {
 };
 
 /// Draws a symbol; what stands against a wall has its back to one of the sides of its room.
-void draw_symbol(const Symbol& symbol, bool chosen, const std::vector<Outline>& rooms, Pens& pens,
-                 std::vector<Letters>& letters, const Catalogue& say);
+/// `paired`: a sink in a vanity, or the vanity around it.
+void draw_symbol(const Symbol& symbol, bool chosen, bool paired, const std::vector<Outline>& rooms,
+                 Pens& pens, std::vector<Letters>& letters, const Catalogue& say);
 
 /// Treads, the walking line, and whether they lead up.
 void draw_stairs(const Stairs& stairs, bool up, bool chosen, Pens& pens,

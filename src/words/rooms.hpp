@@ -29,7 +29,8 @@ struct RoomsWords {
     Phrase<> dryer;
     Phrase<> furnace;
     Phrase<> water_heater;
-    Phrase<> scale; ///< how long the bar is
+    Phrase<> in_color; ///< beside a drawing on paper
+    Phrase<> scale;    ///< how long the bar is
 };
 
 } // namespace quoin

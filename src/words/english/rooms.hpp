@@ -27,6 +27,7 @@ inline constexpr RoomsWords rooms = {
     .dryer = "D",
     .furnace = "FURN",
     .water_heater = "WH",
+    .in_color = "In color: what your options bring.",
     .scale = "10 ft",
 };
 

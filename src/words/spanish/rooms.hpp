@@ -27,6 +27,7 @@ inline constexpr RoomsWords rooms = {
     .dryer = "S",
     .furnace = "CALEF",
     .water_heater = "CA",
+    .in_color = "En color: lo que aportan sus opciones.",
     .scale = "10 pies",
 };
 
