@@ -81,6 +81,11 @@ Decimal square_feet(std::int64_t twice) {
     return Decimal::billionths(std::abs(twice) * half_square_hundredth);
 }
 
+/// Nine parts in ten.
+bool nearly_fills(const Outline& clear, const Extent& extent) {
+    return twice_area(clear) * 10 >= 2 * width_of(extent) * depth_of(extent) * 9;
+}
+
 FloorOfPlan floor_of(const PriceBook& book, const FloorDrawn& drawn, const Bringers& bringers) {
     FloorOfPlan floor;
     floor.id = drawn.floor->id;
@@ -96,6 +101,7 @@ FloorOfPlan floor_of(const PriceBook& book, const FloorDrawn& drawn, const Bring
                       square_feet(twice_area(room->outline)),
                       feet(width_of(extent)),
                       feet(depth_of(extent)),
+                      nearly_fills(walls.clear(i), extent),
                       bringers.of(room.by)};
         if (room->living) floor.square_feet = floor.square_feet + one.square_feet;
         floor.rooms.push_back(std::move(one));

@@ -118,6 +118,7 @@ class Sheet {
     void draw_sliding(const WallCut& cut, bool chosen);
     void draw_lines(const WallCut& cut, Pen pen, bool chosen);
     void draw_things();
+    void leave_free(const Symbol& symbol);
     void draw_dimensions();
     void draw_scale();
     void write(std::string text, Point middle, std::int64_t font);
@@ -231,18 +232,36 @@ void Sheet::draw_opening(const OnFloor<Opening>& opening) {
 
 /// Where doorless openings meet in a corner, nothing stands.
 void Sheet::clear_posts() {
-    std::vector<Point> ends;
-    std::vector<Point> cleared;
+    struct Post {
+        Point at;
+        int openings = 0;
+        Extent reach{{-half_inner_wall, -half_inner_wall}, {half_inner_wall, half_inner_wall}};
+    };
+    std::vector<Post> posts;
     for (const OnFloor<Opening>& opening : floor_.openings) {
-        if (opening.part.kind != OpeningKind::cased) continue;
-        for (const Point end : {opening.part.from, opening.part.to}) {
-            const bool met = std::find(ends.begin(), ends.end(), end) != ends.end();
-            ends.push_back(end);
-            if (!met || std::find(cleared.begin(), cleared.end(), end) != cleared.end()) continue;
-            cleared.push_back(end);
-            constexpr std::int64_t half = half_inner_wall;
-            wall_.box({{end.x - half, end.y - half}, {end.x + half, end.y + half}});
+        const Opening& part = opening.part;
+        if (part.kind != OpeningKind::cased) continue;
+        const WallCut cut = walls_.cut(part.from, part.to, false);
+        for (const Point end : {part.from, part.to}) {
+            auto post = std::find_if(posts.begin(), posts.end(),
+                                     [&](const Post& one) { return one.at == end; });
+            if (post == posts.end()) post = posts.insert(post, Post{end});
+            ++post->openings;
+            if (part.from.x == part.to.x) {
+                const bool up = part.to.y > part.from.y;
+                post->reach.low.x = -(up ? cut.left : cut.right);
+                post->reach.high.x = up ? cut.right : cut.left;
+            } else {
+                const bool right = part.to.x > part.from.x;
+                post->reach.low.y = -(right ? cut.right : cut.left);
+                post->reach.high.y = right ? cut.left : cut.right;
+            }
         }
+    }
+    for (const Post& post : posts) {
+        if (post.openings < 2) continue;
+        wall_.box({{post.at.x + post.reach.low.x, post.at.y + post.reach.low.y},
+                   {post.at.x + post.reach.high.x, post.at.y + post.reach.high.y}});
     }
 }
 
@@ -252,16 +271,7 @@ void Sheet::draw_things() {
         for (std::size_t i = 0; i < floor_.rooms.size(); ++i) rooms.push_back(walls_.clear(i));
         draw_symbol(symbol.part, !symbol.by.empty(), is_paired(symbol.part, floor_), rooms, pens_,
                     letters_, say_);
-        const Extent box = extent_of(symbol.part.outline);
-        const SymbolKind kind = symbol.part.kind;
-        if (kind == SymbolKind::vault) {
-            const bool wide = width_of(box) >= depth_of(box);
-            const Point center{middle(box.low.x, box.high.x), middle(box.low.y, box.high.y)};
-            things_.push_back(wide ? Extent{{box.low.x, center.y}, {box.high.x, center.y + 1}}
-                                   : Extent{{center.x, box.low.y}, {center.x + 1, box.high.y}});
-        } else if (kind != SymbolKind::tray) {
-            (kind == SymbolKind::car ? gives_way_ : things_).push_back(box);
-        }
+        leave_free(symbol.part);
     }
     const auto floor_at = [&](const std::string& id) {
         return std::find_if(answer_.floors.begin(), answer_.floors.end(),
@@ -272,6 +282,20 @@ void Sheet::draw_things() {
         draw_stairs(stairs.part, up, !stairs.by.empty(), pens_, letters_, say_);
         things_.push_back(extent_of(stairs.part.outline));
     }
+}
+
+/// What a label must not cross: of a ceiling its lines, of a car not even those where there is no
+/// other place.
+void Sheet::leave_free(const Symbol& symbol) {
+    const Extent box = extent_of(symbol.outline);
+    if (symbol.kind == SymbolKind::car) return gives_way_.push_back(box);
+    if (symbol.kind != SymbolKind::vault && symbol.kind != SymbolKind::tray) {
+        return things_.push_back(box);
+    }
+    things_.push_back({box.low, {box.high.x, box.low.y + 1}});
+    things_.push_back({{box.low.x, box.high.y - 1}, box.high});
+    things_.push_back({box.low, {box.low.x + 1, box.high.y}});
+    things_.push_back({{box.high.x - 1, box.low.y}, box.high});
 }
 
 void Sheet::write(std::string text, Point middle, std::int64_t font) {
@@ -396,7 +420,9 @@ std::string Sheet::svg() {
 } // namespace
 
 std::string size_text(const FloorRoom& room, const Catalogue& say) {
-    return say.rooms.size_of_room(feet_and_inches(room.width), feet_and_inches(room.depth));
+    const std::string size =
+        say.rooms.size_of_room(feet_and_inches(room.width), feet_and_inches(room.depth));
+    return room.rectangular ? size : say.rooms.up_to(size);
 }
 
 std::string plan_svg(const RoomsAnswer& answer, std::size_t floor, const Catalogue& say) {

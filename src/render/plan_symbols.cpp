@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
+#include <utility>
 
 #include "words/rooms.hpp"
 
@@ -208,12 +209,15 @@ void draw_steps(const Drawing& d) {
     for (std::int64_t i = 1; i < treads; ++i) d.across(1000 * i / treads);
 }
 
-/// A line along the middle of the longer way, where two slopes of a ceiling meet.
+/// Lines along the middle of the longer way, where two slopes of a ceiling meet; between them is
+/// room for the name.
 void draw_vault(const Drawing& d) {
     d.dashed().outline(d.symbol.outline);
-    d.placed.width() >= d.placed.depth()
-        ? d.dashed().segment(d.placed.at(0, 500), d.placed.at(1000, 500))
-        : d.dashed().segment(d.placed.at(500, 0), d.placed.at(500, 1000));
+    const bool across = d.placed.width() >= d.placed.depth();
+    for (const auto& [from, to] : {std::pair{0, 330}, std::pair{670, 1000}}) {
+        across ? d.dashed().segment(d.placed.at(from, 500), d.placed.at(to, 500))
+               : d.dashed().segment(d.placed.at(500, from), d.placed.at(500, to));
+    }
 }
 
 void draw_car(const Drawing& d) {

@@ -109,6 +109,7 @@ void fields(auto& v, Of<FloorRoom> auto& one) {
     v("square_feet", one.square_feet);
     v("width", one.width);
     v("depth", one.depth);
+    v("rectangular", one.rectangular);
     v.words("size", [&](const Catalogue& say) { return size_text(one, say); });
     outline_field(v, one.room.outline);
     v("by", one.by);

@@ -17,6 +17,7 @@ struct RoomsWords {
     Phrase<> square_feet;
     Phrase<Text> brought_by;         ///< names of options
     Phrase<Text, Text> size_of_room; ///< width, depth, as 14' 0"
+    Phrase<Text> up_to;              ///< the size of a room of another shape than a rectangle
     Phrase<> sizes_as_drawn;         ///< a caution
 
     // The drawing.

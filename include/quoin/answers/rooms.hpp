@@ -31,6 +31,7 @@ struct FloorRoom {
     Decimal square_feet;
     Decimal width; ///< clear, of the smallest rectangle around it
     Decimal depth;
+    bool rectangular = true; ///< fills that rectangle, or nearly so
     std::vector<BroughtBy> by;
 };
 

@@ -15,6 +15,7 @@ inline constexpr RoomsWords rooms = {
     .square_feet = "sq ft",
     .brought_by = "with {}",
     .size_of_room = "{} x {}",
+    .up_to = "up to {}",
     .sizes_as_drawn =
         "Sizes are from wall to wall as drawn, to the inch; square feet are to the middle of inner "
         "walls and the outside of outer ones. The construction drawings decide.",

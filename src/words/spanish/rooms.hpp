@@ -15,6 +15,7 @@ inline constexpr RoomsWords rooms = {
     .square_feet = "pies²",
     .brought_by = "con {}",
     .size_of_room = "{} x {}",
+    .up_to = "hasta {}",
     .sizes_as_drawn = "Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² "
                       "llegan al centro de las paredes interiores y al exterior de las exteriores. "
                       "Deciden los planos de construcción.",
