@@ -1,5 +1,6 @@
 // A plan's drawing: read whole, then one mistake at a time; each at its place, and no other.
 #include <quoin/pricebook/drawn.hpp>
+#include <quoin/text/ids.hpp>
 
 #include <shown.hpp>
 
@@ -105,8 +106,8 @@ std::string porch(const std::string& when, int left, int right) {
     const std::string l = std::to_string(left);
     const std::string r = std::to_string(right);
     return R"({"when": [)" + when + R"(], "floor": "main", "rooms": [{"id": "porch-)" + l +
-           R"(", "name": "Porch", "living": false, "outline": [[)" + l + ", 25], [" + r +
-           ", 25], [" + r + ", 30], [" + l + ", 30]]}]}";
+           R"(", "name": "Porch", "living": false, "open": true, "outline": [[)" + l + ", 25], [" +
+           r + ", 25], [" + r + ", 30], [" + l + ", 30]]}]}";
 }
 
 const std::string deck = R"({"option": "deck"})";
@@ -476,6 +477,8 @@ TEST_CASE(
     CHECK(both.at(3).by == change(2));
     CHECK_FALSE(both.at(0).by.has_value());
     CHECK(rooms({change(0)}).at(3)->name == "Porch");
+    CHECK(rooms({change(0)}).at(3)->open);
+    CHECK_FALSE(rooms({change(0)}).at(0)->open);
     CHECK(ids(rooms({change(0), change(1), change(2), change(3)})) ==
           Names{"hall", "den", "bedroom", "porch-9"});
     const auto floors = floors_drawn(drawing, {change(3)});
