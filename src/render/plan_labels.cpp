@@ -145,11 +145,11 @@ std::int64_t text_width(std::string_view text) {
         const auto is_one_of = [&](std::string_view letters) {
             return letters.find(letter) != std::string_view::npos;
         };
-        width += is_one_of("ijl.,'\"|")           ? 27
-                 : is_one_of("frt -/()")          ? 38
+        width += is_one_of("ijl.,'|")             ? 27
+                 : is_one_of("frt -/()\"")        ? 42
                  : is_one_of("mwMW")              ? 88
                  : letter >= "A" && letter <= "Z" ? 70
-                                                  : 58;
+                                                  : 61;
     }
     return width;
 }

@@ -98,7 +98,7 @@ class Sheet {
         : answer_(answer), floor_(floor), say_(say), frame_(frame_of(answer, floor)),
           walls_(walled(floor)), pens_(frame_), wall_(frame_) {}
 
-    [[nodiscard]] std::string svg();
+    [[nodiscard]] std::string svg(SvgStands stands);
 
   private:
     static std::vector<WalledRoom> walled(const FloorOfPlan& floor) {
@@ -393,7 +393,7 @@ std::string Sheet::letters_text() const {
     return out + dimensions_;
 }
 
-std::string Sheet::svg() {
+std::string Sheet::svg(SvgStands stands) {
     draw_walls();
     for (const OnFloor<Opening>& opening : floor_.openings) draw_opening(opening);
     clear_posts();
@@ -404,7 +404,7 @@ std::string Sheet::svg() {
     for (std::size_t i = 0; i < floor_.rooms.size(); ++i) rooms += room_text(i);
     const std::string title = escaped(say_.rooms.drawing(answer_.heading.plan, floor_.name));
     constexpr std::string_view texts = R"(fill="currentColor" stroke="none" text-anchor="middle")";
-    return fmt::format(R"(<svg xmlns="http://www.w3.org/2000/svg" class="floor" )"
+    return fmt::format(R"(<svg{} class="floor" )"
                        R"(data-floor="{}" viewBox="0 0 {} {}" role="img" aria-label="{}" )"
                        R"(fill="none" stroke="currentColor"><title>{}</title>)"
                        "\n<g class=\"rooms\" {}>\n{}</g>\n"
@@ -413,6 +413,7 @@ std::string Sheet::svg() {
                        R"(<path class="wall" fill="currentColor" fill-rule="evenodd" )"
                        R"(stroke="none" d="{}"/>)"
                        "\n{}<g class=\"letters\" {}>\n{}</g>\n</g>\n</svg>\n",
+                       stands == SvgStands::alone ? R"( xmlns="http://www.w3.org/2000/svg")" : "",
                        escaped(floor_.id), width_of(frame_.extent), depth_of(frame_.extent), title,
                        title, texts, rooms, wall_.text(), pens_.svg(), texts, letters_text());
 }
@@ -425,10 +426,11 @@ std::string size_text(const FloorRoom& room, const Catalogue& say) {
     return room.rectangular ? size : say.rooms.up_to(size);
 }
 
-std::string plan_svg(const RoomsAnswer& answer, std::size_t floor, const Catalogue& say) {
+std::string plan_svg(const RoomsAnswer& answer, std::size_t floor, const Catalogue& say,
+                     SvgStands stands) {
     ensure(floor < answer.floors.size() && !answer.floors[floor].rooms.empty(),
            "a floor that is drawn has rooms");
-    return Sheet(answer, answer.floors[floor], say).svg();
+    return Sheet(answer, answer.floors[floor], say).svg(stands);
 }
 
 } // namespace quoin

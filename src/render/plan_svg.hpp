@@ -11,10 +11,13 @@
 
 namespace quoin {
 
+/// Whether a drawing is a file of its own, which names its language, or stands in a page.
+enum class SvgStands { alone, in_page };
+
 /// One of the floors. All floors of a home are drawn to one width, so that they lie over each
 /// other at one scale. Precondition: it has the floor, and the floor has a room.
 [[nodiscard]] std::string plan_svg(const RoomsAnswer& answer, std::size_t floor,
-                                   const Catalogue& say);
+                                   const Catalogue& say, SvgStands stands = SvgStands::alone);
 
 /// 14' 0" x 12' 6"
 [[nodiscard]] std::string size_text(const FloorRoom& room, const Catalogue& say);

@@ -92,8 +92,8 @@ std::string plan_section(const RoomsAnswer& rooms, const Catalogue& say) {
         const bool chosen = has_chosen(floor);
         if (floor.rooms.empty() || (!chosen && floor.square_feet == Decimal{})) continue;
         colored = colored || chosen;
-        drawn +=
-            element("figure", plan_svg(rooms, i, say) + text_element("figcaption", floor.name));
+        drawn += element("figure", plan_svg(rooms, i, say, SvgStands::in_page) +
+                                       text_element("figcaption", floor.name));
     }
     if (drawn.empty()) return {};
     const std::string note =
