@@ -177,7 +177,7 @@ TEST_CASE("A drawing shows what is chosen, names rooms in the language, and runs
     const std::string text = json_text_of(cabin.answer(), catalogue_in(Language::spanish));
     for (const char* part : {"role=\\\"img\\\"", "class=\\\"room chosen\\\" data-room=\\\"nook\\\"",
                              "class=\\\"room\\\" data-room=\\\"hall\\\" data-area=\\\"inside\\\"",
-                             "10 pies", "aria-label=\\\"Cabin, Main floor: plano\\\""}) {
+                             "10 pies", "aria-label=\\\"Cabin, Main floor: distribución\\\""}) {
         CAPTURE(part);
         CHECK(text.find(part) != std::string::npos);
     }

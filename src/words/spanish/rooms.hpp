@@ -6,7 +6,7 @@
 namespace quoin::spanish {
 
 inline constexpr RoomsWords rooms = {
-    .title = "Plano de la casa",
+    .title = "Distribución de la casa",
     .no_drawing = "La lista de precios no tiene el dibujo de este plano.",
     .floor = "{}: {} pies² habitables",
     .other_floor = "{}",
@@ -19,7 +19,7 @@ inline constexpr RoomsWords rooms = {
     .sizes_as_drawn = "Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² "
                       "llegan al centro de las paredes interiores y al exterior de las exteriores. "
                       "Deciden los planos de construcción.",
-    .drawing = "{}, {}: plano",
+    .drawing = "{}, {}: distribución",
     .room_and_size = "{}, {}",
     .up = "SUBE",
     .down = "BAJA",
