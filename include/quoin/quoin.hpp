@@ -113,6 +113,7 @@
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/rooms.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
@@ -120,6 +121,7 @@
 #include <quoin/answers/tour.hpp>
 
 #include <quoin/words/catalogue.hpp>
+#include <quoin/words/feet.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/glossary.hpp>
 #include <quoin/words/joined.hpp>

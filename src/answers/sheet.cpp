@@ -6,7 +6,7 @@
 namespace quoin {
 
 SheetAnswer sheet(const Sitting& sitting, std::optional<std::size_t> scenario) {
-    SheetAnswer answer{quote(sitting), std::nullopt};
+    SheetAnswer answer{quote(sitting), rooms(sitting), std::nullopt};
     if (scenario) {
         answer.quote.scenarios = {answer.quote.scenarios.at(*scenario)};
         answer.cash = cash(sitting, *scenario);

@@ -15,6 +15,7 @@
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/rooms.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
@@ -140,6 +141,10 @@ Told tell_site(Asked asked, Form form) {
     return told(site(asked.sitting(), scenario), form, catalogue_in(asked.language));
 }
 
+Told tell_rooms(Asked asked, Form form) {
+    return told(rooms(asked.sitting()), form, catalogue_in(asked.language));
+}
+
 Told tell_fit(Asked asked, Form form) {
     FitQuestion question;
     question.limits = {limit_given("--monthly", asked.one("monthly")),
@@ -164,8 +169,8 @@ Question answered(std::string_view name, std::string_view summary, std::string_v
             told, shape_of<Answer>};
 }
 
-/// One that looks at the drawings, too.
-Question drawing(Question question) {
+/// The same, which looks at the drawings.
+Question looking(Question question) {
     question.draws = true;
     return question;
 }
@@ -292,13 +297,13 @@ const std::vector<Question>& questions() {
          {json, text, csv},
          tell_schedule,
          shape_of<MonthByMonthAnswer>},
-        {"sheet",
-         "A sheet for the buyer to take home: one HTML file to print",
-         "quoin sheet buyer.json -o sheet.html",
-         {{"scenario",
-           "one loan, by its name, with its costs and due dates; all loans if not given"}},
-         {html},
-         tell_sheet},
+        looking({"sheet",
+                 "A sheet for the buyer to take home: one HTML file to print",
+                 "quoin sheet buyer.json -o sheet.html",
+                 {{"scenario",
+                   "one loan, by its name, with its costs and due dates; all loans if not given"}},
+                 {html},
+                 tell_sheet}),
         answered<TourAnswer>(
             "tour", "The home area by area: what comes with it, what an option adds",
             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
@@ -313,9 +318,11 @@ const std::vector<Question>& questions() {
               "how many choices each search may look into before it stops; 2000000 if not given",
               value, command}},
             tell_fit),
-        drawing(answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
+        looking(answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
                                      "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
                                      tell_site)),
+        looking(answered<RoomsAnswer>("rooms", "The floor plan as chosen: each room with its size",
+                                      "quoin rooms buyer.json", {}, tell_rooms)),
         answered<ProgramsAnswer>("programs", "Loan programs and their rates for this inquiry",
                                  "quoin programs buyer.json", {}, tell_programs),
     };

@@ -6,12 +6,14 @@
 
 #include "cash_words.hpp"
 #include "html.hpp"
+#include "plan_svg.hpp"
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include "sheet_style.hpp"
 #include "words/heading.hpp"
 #include "words/parts.hpp"
 #include "words/quote.hpp"
+#include "words/rooms.hpp"
 #include "words/sheet.hpp"
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/words.hpp>
@@ -69,6 +71,35 @@ std::string home_section(const QuoteAnswer& quote, const Catalogue& say) {
     }
     rows += figure_row(say.quote.contract_price(), {"", dollars(quote.contract_price)}, "sum");
     return section(say.sheet.home(), element("table", element("tbody", rows)));
+}
+
+bool brings_any(const auto& parts) {
+    return std::any_of(parts.begin(), parts.end(),
+                       [](const auto& part) { return !part.by.empty(); });
+}
+
+bool has_chosen(const FloorOfPlan& floor) {
+    return brings_any(floor.rooms) || brings_any(floor.openings) || brings_any(floor.stairs) ||
+           brings_any(floor.symbols);
+}
+
+/// The floors that somebody lives on, or that an option changes.
+std::string plan_section(const RoomsAnswer& rooms, const Catalogue& say) {
+    std::string drawn;
+    bool colored = false;
+    for (std::size_t i = 0; i < rooms.floors.size(); ++i) {
+        const FloorOfPlan& floor = rooms.floors[i];
+        const bool chosen = has_chosen(floor);
+        if (floor.rooms.empty() || (!chosen && floor.square_feet == Decimal{})) continue;
+        colored = colored || chosen;
+        drawn += element("figure", plan_svg(rooms, i, say, SvgStands::in_page) +
+                                       text_element("figcaption", floor.name));
+    }
+    if (drawn.empty()) return {};
+    const std::string note =
+        (colored ? say.rooms.in_color() + " " : "") + say.rooms.sizes_as_drawn();
+    return section(say.rooms.title(),
+                   element("div", drawn, "plans") + text_element("p", note, "small"), "keep");
 }
 
 std::string requests_section(const QuoteAnswer& quote, const Catalogue& say) {
@@ -235,8 +266,8 @@ std::string body_of(const SheetAnswer& answer, const Catalogue& say) {
     const std::string small = requests_section(quote, say) + choices_section(quote, say) +
                               incentives_section(quote, say) + deposits_section(quote, say);
     std::string out = head_of(quote.heading, say) + home_section(quote, say) +
-                      element("div", small, "beside") + month_section(quote, say) +
-                      cash_section(quote, say);
+                      element("div", small, "beside") + plan_section(answer.rooms, say) +
+                      month_section(quote, say) + cash_section(quote, say);
     if (answer.cash && answer.cash->scenario.available()) {
         out += calendar_section(*answer.cash, say) + costs_section(*answer.cash, say);
     }

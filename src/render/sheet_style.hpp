@@ -43,6 +43,12 @@ tbody th::first-letter, li::first-letter { text-transform: uppercase; }
 ul { margin: 0; padding-left: 4.5mm; }
 li { margin-bottom: 0.6mm; }
 .rests li { font-size: 8.8pt; }
+.plans { display: flex; gap: 6mm; justify-content: center; }
+.plans figure { margin: 0; flex: 1 1 0; max-width: 92mm; }
+.plans svg { display: block; width: 100%; max-height: 74mm; }
+.plans path.chosen { stroke: #a8480a; }
+.plans text.chosen, .plans .room.chosen .ground { fill: #a8480a; }
+figcaption { text-align: center; font-size: 8.6pt; }
 .who { break-inside: avoid; }
 .who dl { display: grid; grid-template-columns: auto 1fr auto 1fr; gap: 3mm 4mm; margin: 1mm 0 0; }
 .who dd { border-bottom: 0.4pt solid #8a8a84; min-height: 5.2mm; }

@@ -21,6 +21,7 @@
 #include "english/reasons.hpp"
 #include "english/recheck.hpp"
 #include "english/refusals.hpp"
+#include "english/rooms.hpp"
 #include "english/schedule.hpp"
 #include "english/sheet.hpp"
 #include "english/shift.hpp"
@@ -48,6 +49,7 @@ const Catalogue catalogue = {
     .tour = tour,
     .shown = shown,
     .site = site,
+    .rooms = rooms,
     .later = later,
     .fit = fit,
     .compare = compare,

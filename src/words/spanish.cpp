@@ -21,6 +21,7 @@
 #include "spanish/reasons.hpp"
 #include "spanish/recheck.hpp"
 #include "spanish/refusals.hpp"
+#include "spanish/rooms.hpp"
 #include "spanish/schedule.hpp"
 #include "spanish/sheet.hpp"
 #include "spanish/shift.hpp"
@@ -48,6 +49,7 @@ const Catalogue catalogue = {
     .tour = tour,
     .shown = shown,
     .site = site,
+    .rooms = rooms,
     .later = later,
     .fit = fit,
     .compare = compare,

@@ -52,7 +52,8 @@ const std::map<std::string_view, WrittenAgain> readers = {
     {"afford", written_again<AffordAnswer>},   {"later", written_again<LaterAnswer>},
     {"shown", written_again<ShownAnswer>},     {"schedule", written_again<MonthByMonthAnswer>},
     {"tour", written_again<TourAnswer>},       {"fit", written_again<FitAnswer>},
-    {"site", written_again<SiteAnswer>},       {"programs", written_again<ProgramsAnswer>}};
+    {"site", written_again<SiteAnswer>},       {"programs", written_again<ProgramsAnswer>},
+    {"rooms", written_again<RoomsAnswer>}};
 
 /// A member or an item of what JSON holds, by its JSON Pointer.
 Value& at(Value& root, std::string_view pointer) {

@@ -17,6 +17,7 @@
 #include <quoin/answers/programs.hpp>
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
+#include <quoin/answers/rooms.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
@@ -98,6 +99,7 @@ void ask_compare(const Asked& a) { show("compare", compare(a.sitting)); }
 void ask_site(const Asked& a) {
     show("site", site(a.sitting, scenario_or_first(a.inquiry, a.option("scenario"))));
 }
+void ask_rooms(const Asked& a) { show("rooms", rooms(a.sitting)); }
 void ask_programs(const Asked& a) { show("programs", programs(a.sitting)); }
 
 void ask_adds(const Asked& a) {
@@ -200,7 +202,7 @@ const std::vector<Question> all_questions = {
     {"recheck", ask_recheck},   {"afford", ask_afford},     {"later", ask_later},
     {"shown", ask_shown},       {"schedule", ask_schedule}, {"sheet", ask_sheet},
     {"tour", ask_tour},         {"fit", ask_fit},           {"site", ask_site},
-    {"programs", ask_programs},
+    {"programs", ask_programs}, {"rooms", ask_rooms},
 };
 
 void ask_one(const Question& question, const Asked& asked) {

@@ -20,6 +20,7 @@ struct PaymentAnswer;
 struct ProgramsAnswer;
 struct QuoteAnswer;
 struct RecheckAnswer;
+struct RoomsAnswer;
 struct SheetAnswer;
 struct ShiftAnswer;
 struct ShownAnswer;
@@ -52,6 +53,8 @@ struct TourAnswer;
 [[nodiscard]] std::string text_of(const QuoteAnswer& answer,
                                   const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::string text_of(const RecheckAnswer& answer,
+                                  const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] std::string text_of(const RoomsAnswer& answer,
                                   const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::string text_of(const ShiftAnswer& answer,
                                   const Catalogue& say = catalogue_in(Language::english));

@@ -33,6 +33,7 @@ struct QuoteWords;
 struct ReasonWords;
 struct RecheckWords;
 struct RefusalWords;
+struct RoomsWords;
 struct ScheduleWords;
 struct SheetWords;
 struct ShiftWords;
@@ -57,6 +58,7 @@ struct Catalogue {
     const TourWords& tour;
     const ShownWords& shown;
     const SiteWords& site;
+    const RoomsWords& rooms;
     const LaterWords& later;
     const FitWords& fit;
     const CompareWords& compare;
