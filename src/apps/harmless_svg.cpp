@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 #include <vector>
 
 #include <pugixml.hpp>
@@ -20,112 +19,33 @@ constexpr std::size_t most_drawn = 20'000;
 constexpr std::string_view svg_namespace = "http://www.w3.org/2000/svg";
 constexpr std::string_view link_namespace = "http://www.w3.org/1999/xlink";
 
-using Names = std::set<std::string_view>;
+// Names with a blank on each side.
+constexpr std::string_view elements =
+    " svg g defs symbol use title desc path rect circle ellipse line polyline polygon text tspan "
+    "linearGradient radialGradient stop clipPath ";
+constexpr std::string_view attributes =
+    // of any element
+    " id class style lang xml:lang xml:space role aria-label aria-hidden transform "
+    "transform-origin "
+    // where it is and how large
+    "version viewBox preserveAspectRatio width height x y x1 y1 x2 y2 cx cy r rx ry fx fy fr dx dy "
+    "d points pathLength rotate textLength lengthAdjust offset gradientUnits gradientTransform "
+    "spreadMethod clipPathUnits "
+    // how it is painted
+    "fill fill-opacity fill-rule stroke stroke-width stroke-linecap stroke-linejoin "
+    "stroke-miterlimit stroke-dasharray stroke-dashoffset stroke-opacity opacity color display "
+    "visibility overflow stop-color stop-opacity paint-order vector-effect shape-rendering "
+    "color-interpolation clip-path clip-rule "
+    // how letters are set
+    "font-family font-size font-style font-weight font-variant font-stretch letter-spacing "
+    "word-spacing text-anchor text-decoration text-rendering dominant-baseline "
+    "alignment-baseline baseline-shift direction writing-mode ";
+/// What a value may call; of `url` only what points into the picture itself.
+constexpr std::string_view functions =
+    " rgb rgba hsl hsla url matrix scale skewX skewY translate rotate ";
 
-const Names& elements() {
-    static const Names names = {
-        "svg",  "g",     "defs",           "symbol",         "use",  "title",    "desc",
-        "path", "rect",  "circle",         "ellipse",        "line", "polyline", "polygon",
-        "text", "tspan", "linearGradient", "radialGradient", "stop",
-    };
-    return names;
-}
-
-const Names& attributes() {
-    static const Names names = {
-        // of any element
-        "id",
-        "class",
-        "style",
-        "lang",
-        "xml:lang",
-        "xml:space",
-        "role",
-        "aria-label",
-        "aria-hidden",
-        "transform",
-        "transform-origin",
-        // where it is and how large
-        "version",
-        "viewBox",
-        "preserveAspectRatio",
-        "width",
-        "height",
-        "x",
-        "y",
-        "x1",
-        "y1",
-        "x2",
-        "y2",
-        "cx",
-        "cy",
-        "r",
-        "rx",
-        "ry",
-        "fx",
-        "fy",
-        "fr",
-        "dx",
-        "dy",
-        "d",
-        "points",
-        "pathLength",
-        "rotate",
-        "textLength",
-        "lengthAdjust",
-        "offset",
-        "gradientUnits",
-        "gradientTransform",
-        "spreadMethod",
-        // how it is painted
-        "fill",
-        "fill-opacity",
-        "fill-rule",
-        "stroke",
-        "stroke-width",
-        "stroke-linecap",
-        "stroke-linejoin",
-        "stroke-miterlimit",
-        "stroke-dasharray",
-        "stroke-dashoffset",
-        "stroke-opacity",
-        "opacity",
-        "color",
-        "display",
-        "visibility",
-        "overflow",
-        "stop-color",
-        "stop-opacity",
-        "paint-order",
-        "vector-effect",
-        "shape-rendering",
-        "color-interpolation",
-        // how letters are set
-        "font-family",
-        "font-size",
-        "font-style",
-        "font-weight",
-        "font-variant",
-        "font-stretch",
-        "letter-spacing",
-        "word-spacing",
-        "text-anchor",
-        "text-decoration",
-        "text-rendering",
-        "dominant-baseline",
-        "alignment-baseline",
-        "baseline-shift",
-        "direction",
-        "writing-mode",
-    };
-    return names;
-}
-
-/// The functions that a value may call; of `url` only what points into the picture itself.
-const Names& functions() {
-    static const Names names = {"rgb",   "rgba",  "hsl",   "hsla",      "url",   "matrix",
-                                "scale", "skewX", "skewY", "translate", "rotate"};
-    return names;
+bool has_name(std::string_view list, std::string_view name) {
+    return list.find(" " + std::string(name) + " ") != std::string_view::npos;
 }
 
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
@@ -148,7 +68,7 @@ bool calls_are_harmless(std::string_view value) {
         std::size_t begin = open;
         while (begin > 0 && is_of_name(value[begin - 1])) --begin;
         const std::string_view name = value.substr(begin, open - begin);
-        if (!functions().contains(name)) return false;
+        if (!has_name(functions, name)) return false;
         if (name != "url") continue;
         const std::string_view rest = value.substr(open + 1);
         const std::size_t close = rest.find(')');
@@ -163,11 +83,19 @@ bool is_harmless(std::string_view name, std::string_view value) {
     if (name == "xmlns") return value == svg_namespace;
     if (name == "xmlns:xlink") return value == link_namespace;
     if (is_link(name)) return is_local(value);
-    return attributes().contains(name) && calls_are_harmless(value);
+    return has_name(attributes, name) && calls_are_harmless(value);
 }
 
 std::string shown(const pugi::xml_attribute& attribute) {
     return std::string(attribute.name()) + "=\"" + attribute.value() + "\"";
+}
+
+/// What cuts others is itself cut by nothing, nor repeats what may be: no cut grows by another.
+bool is_in_clip(pugi::xml_node node) {
+    for (; node; node = node.parent()) {
+        if (std::string_view(node.name()) == "clipPath") return true;
+    }
+    return false;
 }
 
 /// Looks at each node in turn, without calling itself.
@@ -205,10 +133,14 @@ class Walk : public pugi::xml_tree_walker {
 
     void look_at_element(const pugi::xml_node& node) {
         const std::string name = node.name();
-        if (!elements().contains(name)) return found("<" + name + ">");
+        if (!has_name(elements, name)) return found("<" + name + ">");
         if (depth() > deepest) return found("<" + name + "> × " + std::to_string(depth()));
         for (const pugi::xml_attribute& attribute : node.attributes()) {
             if (!is_harmless(attribute.name(), attribute.value())) return found(shown(attribute));
+        }
+        if (is_in_clip(node)) {
+            if (name == "use") return found("<use>");
+            if (const auto clip = node.attribute("clip-path")) return found(shown(clip));
         }
         ++drawn;
         if (name == "use") uses.push_back(node);

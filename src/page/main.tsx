@@ -2,6 +2,7 @@
 import './parts/top.css';
 import './views/tour.css';
 import './parts/option_card.css';
+import './parts/look.css';
 import './parts/bar.css';
 import './app.css';
 

@@ -6,6 +6,7 @@ import type {Form, Option} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
 import {Allowance} from './option_number';
+import {has_look, Look} from './look';
 import {More} from './option_more';
 import {Consequences, Money, price_of, Row, told_by, Without} from './option_row';
 import {Name} from './name';
@@ -63,6 +64,7 @@ function Head({option}: {option: Option}) {
     const yours = form && form.state !== 'included';
     return (
         <Opener option={option} class={`group-head ${yours ? 'on' : ''}`}>
+            <Look of={form && has_look(form) ? form : option} />
             <span class="row-name">
                 <span class="row-title">
                     <Name of={option.name} />

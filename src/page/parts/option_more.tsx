@@ -5,6 +5,7 @@ import type {Option} from '../answers';
 import {plain, short} from '../figures';
 import {say} from '../language';
 import {wish_for} from '../wishes';
+import {Look} from './look';
 import {Stepper, unit_of} from './option_number';
 import {Term} from './term';
 import {turn_wish} from './wish_list';
@@ -56,6 +57,7 @@ export function More({option}: {option: Option}) {
     const facts = facts_of(option);
     return (
         <div class="more">
+            {option.picture && <Look of={option} large />}
             {option.text && <p class="option-text">{option.text}</p>}
             {option.quantity?.asked && option.picked && <Stepper option={option} />}
             {option.parts.length > 0 && (

@@ -8,6 +8,7 @@ import {brief, is_zero, plain, rounded, short, signed} from '../figures';
 import {say} from '../language';
 import {touch} from '../store';
 import {Amount} from './amount';
+import {Look} from './look';
 import {Name} from './name';
 import {unit_of} from './option_number';
 
@@ -165,6 +166,7 @@ export function Row({option, form, single}: {option: Option; form: Form; single:
                         else event.currentTarget.checked = on;
                     }}
                 />
+                <Look of={single ? option : form} />
                 <span class="row-name">
                     <span class="row-title">
                         <Name of={form.name || option.name} />
