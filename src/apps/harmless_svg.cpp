@@ -12,7 +12,7 @@
 namespace quoin::apps {
 namespace {
 
-constexpr int deepest = 64;
+constexpr int deepest_svg = 64;
 /// Elements that are drawn, each `use` with all that it repeats.
 constexpr std::size_t most_drawn = 20'000;
 
@@ -20,10 +20,10 @@ constexpr std::string_view svg_namespace = "http://www.w3.org/2000/svg";
 constexpr std::string_view link_namespace = "http://www.w3.org/1999/xlink";
 
 // Names with a blank on each side.
-constexpr std::string_view elements =
+constexpr std::string_view svg_elements =
     " svg g defs symbol use title desc path rect circle ellipse line polyline polygon text tspan "
     "linearGradient radialGradient stop clipPath ";
-constexpr std::string_view attributes =
+constexpr std::string_view svg_attributes =
     // of any element
     " id class style lang xml:lang xml:space role aria-label aria-hidden transform "
     "transform-origin "
@@ -41,7 +41,7 @@ constexpr std::string_view attributes =
     "word-spacing text-anchor text-decoration text-rendering dominant-baseline "
     "alignment-baseline baseline-shift direction writing-mode ";
 /// What a value may call; of `url` only what points into the picture itself.
-constexpr std::string_view functions =
+constexpr std::string_view svg_functions =
     " rgb rgba hsl hsla url matrix scale skewX skewY translate rotate ";
 
 bool has_name(std::string_view list, std::string_view name) {
@@ -68,7 +68,7 @@ bool calls_are_harmless(std::string_view value) {
         std::size_t begin = open;
         while (begin > 0 && is_of_name(value[begin - 1])) --begin;
         const std::string_view name = value.substr(begin, open - begin);
-        if (!has_name(functions, name)) return false;
+        if (!has_name(svg_functions, name)) return false;
         if (name != "url") continue;
         const std::string_view rest = value.substr(open + 1);
         const std::size_t close = rest.find(')');
@@ -83,10 +83,10 @@ bool is_harmless(std::string_view name, std::string_view value) {
     if (name == "xmlns") return value == svg_namespace;
     if (name == "xmlns:xlink") return value == link_namespace;
     if (is_link(name)) return is_local(value);
-    return has_name(attributes, name) && calls_are_harmless(value);
+    return has_name(svg_attributes, name) && calls_are_harmless(value);
 }
 
-std::string shown(const pugi::xml_attribute& attribute) {
+std::string markup_of(const pugi::xml_attribute& attribute) {
     return std::string(attribute.name()) + "=\"" + attribute.value() + "\"";
 }
 
@@ -99,7 +99,7 @@ bool is_in_clip(pugi::xml_node node) {
 }
 
 /// Looks at each node in turn, without calling itself.
-class Walk : public pugi::xml_tree_walker {
+class SvgWalk : public pugi::xml_tree_walker {
   public:
     std::optional<SvgFault> fault;
     std::vector<pugi::xml_node> uses;
@@ -122,7 +122,7 @@ class Walk : public pugi::xml_tree_walker {
         case pugi::node_declaration: {
             const std::string_view encoding = node.attribute("encoding").value();
             if (encoding.empty() || encoding == "UTF-8" || encoding == "utf-8") return;
-            return found(shown(node.attribute("encoding")));
+            return found(markup_of(node.attribute("encoding")));
         }
         case pugi::node_doctype:
             return found("<!DOCTYPE>");
@@ -133,14 +133,15 @@ class Walk : public pugi::xml_tree_walker {
 
     void look_at_element(const pugi::xml_node& node) {
         const std::string name = node.name();
-        if (!has_name(elements, name)) return found("<" + name + ">");
-        if (depth() > deepest) return found("<" + name + "> × " + std::to_string(depth()));
+        if (!has_name(svg_elements, name)) return found("<" + name + ">");
+        if (depth() > deepest_svg) return found("<" + name + "> × " + std::to_string(depth()));
         for (const pugi::xml_attribute& attribute : node.attributes()) {
-            if (!is_harmless(attribute.name(), attribute.value())) return found(shown(attribute));
+            if (!is_harmless(attribute.name(), attribute.value()))
+                return found(markup_of(attribute));
         }
         if (is_in_clip(node)) {
             if (name == "use") return found("<use>");
-            if (const auto clip = node.attribute("clip-path")) return found(shown(clip));
+            if (const auto clip = node.attribute("clip-path")) return found(markup_of(clip));
         }
         ++drawn;
         if (name == "use") uses.push_back(node);
@@ -152,7 +153,7 @@ class Walk : public pugi::xml_tree_walker {
 
 /// How many elements stand in one, itself counted; nothing where one of them repeats others, so
 /// that no repetition grows by another.
-class Size : public pugi::xml_tree_walker {
+class SizeOf : public pugi::xml_tree_walker {
   public:
     std::size_t elements = 1;
     bool repeats = false;
@@ -171,7 +172,7 @@ std::string_view link_of(const pugi::xml_node& node) {
 }
 
 /// A short picture may repeat parts of itself without end, or so often that nobody can draw it.
-std::optional<SvgFault> repetition_fault(const Walk& walk) {
+std::optional<SvgFault> repetition_fault(const SvgWalk& walk) {
     std::map<std::string_view, std::size_t> sizes;
     std::size_t drawn = walk.drawn;
     for (const pugi::xml_node& use : walk.uses) {
@@ -180,7 +181,7 @@ std::optional<SvgFault> repetition_fault(const Walk& walk) {
         if (target == walk.ids.end()) continue; // draws nothing
         auto [size, is_new] = sizes.try_emplace(link, 0);
         if (is_new) {
-            Size counted;
+            SizeOf counted;
             pugi::xml_node node = target->second;
             node.traverse(counted);
             if (counted.repeats || std::string_view(node.name()) == "use") {
@@ -225,7 +226,7 @@ std::optional<SvgFault> svg_fault(std::string_view text) {
     const auto read =
         document.load_buffer(text.data(), text.size(), everything, pugi::encoding_utf8);
     if (!read || !has_svg_root(document)) return SvgFault{};
-    Walk walk;
+    SvgWalk walk;
     document.traverse(walk);
     return walk.fault ? walk.fault : repetition_fault(walk);
 }

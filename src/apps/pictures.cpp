@@ -21,32 +21,32 @@ constexpr std::size_t most_svg_kb = 60; ///< of one that is drawn element by ele
 constexpr std::size_t most_shown_kb = std::size_t{4} * 4000 * 4000 / kb;
 constexpr std::size_t most_pictures = 500; ///< of one book: they are all held in memory
 
-using Named = std::function<void(const Spot& picture)>;
+using EachNamed = std::function<void(const Spot& picture)>;
 
-void name_own(const Value& item, const Path& path, const Named& named) {
+void name_picture(const Value& item, const Path& path, const EachNamed& named) {
     const Value* picture = item.find("picture");
     if (picture != nullptr) named({picture, Path{&path, "picture"}});
 }
 
 /// Of each item of a list, and of what it consists of itself.
-void name_all(const Value& owner, const Path& above, std::string_view list,
-              std::initializer_list<std::string_view> inner, const Named& named) {
+void name_pictures(const Value& owner, const Path& above, std::string_view list,
+                   std::initializer_list<std::string_view> inner, const EachNamed& named) {
     const Value* items = owner.find(list);
     if (items == nullptr) return;
     const Path path{&above, list};
     int index = 0;
     for (const Value& item : items->items) {
         const Path here{&path, {}, index++};
-        name_own(item, here, named);
-        for (const std::string_view each : inner) name_all(item, here, each, {}, named);
+        name_picture(item, here, named);
+        for (const std::string_view each : inner) name_pictures(item, here, each, {}, named);
     }
 }
 
 /// Every place of a price book where a picture is named.
-void name_all(const Document& document, const Named& named) {
+void name_pictures(const Document& document, const EachNamed& named) {
     const Path top;
-    name_all(document.root, top, "plans", {"elevations"}, named);
-    name_all(document.root, top, "options", {"levels", "choices"}, named);
+    name_pictures(document.root, top, "plans", {"elevations"}, named);
+    name_pictures(document.root, top, "options", {"levels", "choices"}, named);
 }
 
 /// Whether it lies in the folder or below it once every link is followed.
@@ -126,7 +126,7 @@ std::vector<Picture> read_pictures(const Document& document, Findings& findings)
     fs::path folder = fs::path(document.source->name()).parent_path();
     if (folder.empty()) folder = ".";
     std::set<std::string> seen;
-    name_all(document, [&](const Spot& named) {
+    name_pictures(document, [&](const Spot& named) {
         if (findings.full() || !seen.insert(named.value->literal).second) return;
         if (seen.size() > most_pictures) {
             if (seen.size() == most_pictures + 1) {
