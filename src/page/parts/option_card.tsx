@@ -8,7 +8,7 @@ import {say} from '../language';
 import {Allowance} from './option_number';
 import {has_look, Look} from './look';
 import {More} from './option_more';
-import {Consequences, Money, price_of, Row, told_by, Without} from './option_row';
+import {Consequences, in_the_home, Money, price_of, Row, told_by, Without} from './option_row';
 import {Name} from './name';
 
 /// The options that are open, until the page is loaded anew.
@@ -40,14 +40,6 @@ function Opener({
             {children}
             <span class="chevron" aria-hidden="true" />
         </button>
-    );
-}
-
-/// The form that is in the home.
-function in_the_home(option: Option): Form | undefined {
-    return (
-        option.forms.find((form) => form.state === 'chosen' || form.state === 'in_package') ??
-        option.forms.find((form) => form.state === 'included')
     );
 }
 

@@ -48,6 +48,14 @@ function without_sign(amount: string): string {
     return amount.replace('-', '');
 }
 
+/// The form that is in the home.
+export function in_the_home(option: Option): Form | undefined {
+    return (
+        option.forms.find((form) => form.state === 'chosen' || form.state === 'in_package') ??
+        option.forms.find((form) => form.state === 'included')
+    );
+}
+
 /// The two columns at the right of a row.
 export function Money({
     price,
