@@ -60,9 +60,10 @@ bool is_local(std::string_view text) {
            std::all_of(text.begin() + 1, text.end(), is_of_name);
 }
 
-/// Whether all that a value calls may be called. A backslash could spell a name in another way.
+/// Whether all that a value calls may be called. A backslash could spell a name in another way; a
+/// "<" ends a value for some parsers.
 bool calls_are_harmless(std::string_view value) {
-    if (value.find('\\') != std::string_view::npos) return false;
+    if (value.find_first_of("\\<") != std::string_view::npos) return false;
     for (std::size_t open = value.find('('); open != std::string_view::npos;
          open = value.find('(', open + 1)) {
         std::size_t begin = open;

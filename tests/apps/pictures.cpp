@@ -94,7 +94,7 @@ TEST_CASE("A picture of points is known by its first bytes, and its size is read
     const std::string riff = "RIFF\x40\0\0\0WEBP"s;
     CHECK(kind_and_size(riff + "VP8 \x20\0\0\0\0\0\0\x9d\x01\x2a\x80\x02\xe0\x01"s) ==
           "webp 640 x 480");
-    CHECK(kind_and_size(riff + "VP8L\x20\0\0\0\x2f\x7f\xc2\x77\0\0\0\0\0"s) == "webp 640 x 480");
+    CHECK(kind_and_size(riff + "VP8L\x20\0\0\0\x2f\x7f\xc2\x77\0\0\0\0\0\0"s) == "webp 640 x 480");
     CHECK(kind_and_size(riff + "VP8X\x0a\0\0\0\0\0\0\0\x7f\x02\0\xdf\x01\0"s) == "webp 640 x 480");
     CHECK(kind_and_size(riff + "VP8 "s) == "none");
     CHECK(kind_and_size("GIF89a\x80\x02\xe0\x01"s) == "none");
@@ -146,6 +146,7 @@ TEST_CASE("What an SVG picture could run, move or fetch is told by its name") {
         {R"x(<rect fill="url(#a) url(b)"/>)x", R"x(fill="url(#a) url(b)")x"},
         {R"x(<rect fill="url(#a"/>)x", R"x(fill="url(#a")x"},
         {R"x(<rect fill="u\72l(a)"/>)x", R"x(fill="u\72l(a)")x"},
+        {R"x(<rect fill="<script>"/>)x", R"x(fill="<script>")x"},
         {R"x(<rect fill="URL(a)"/>)x", R"x(fill="URL(a)")x"},
         {R"x(<rect style="background: image-set('a')"/>)x",
          R"x(style="background: image-set('a')")x"},
