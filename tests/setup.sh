@@ -16,6 +16,7 @@ libcpp-httplib-dev  build  include:httplib.h
 pkg-config          build  command:pkg-config
 libxlsxwriter-dev   build  include:xlsxwriter.h
 zlib1g-dev          build  include:zlib.h
+libpugixml-dev      build  include:pugixml.hpp
 catch2              tests  include:catch2
 python3             tests  command:python3
 libbenchmark-dev    bench  include:benchmark/benchmark.h

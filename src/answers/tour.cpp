@@ -107,17 +107,21 @@ void judge(const InHand& walk, const Pick& pick, TourForm& form) {
     if (touched) form.touch = touch_of(walk, standing);
 }
 
+/// Of a level or a choice.
+void tell(const auto& item, TourForm& form) {
+    form.id = item.id;
+    form.name = item.name;
+    form.note = item.note;
+    form.look = item.look;
+}
+
 TourForm form_of(const InHand& walk, Index<Option> index, LevelOf level, ChoiceOf choice) {
     const Option& option = at(walk.book.options, index);
     TourForm form;
     if (level) {
-        form.id = at(option.levels, *level).id;
-        form.name = at(option.levels, *level).name;
-        form.note = at(option.levels, *level).note;
+        tell(at(option.levels, *level), form);
     } else if (choice) {
-        form.id = at(option.choices, *choice).id;
-        form.name = at(option.choices, *choice).name;
-        form.note = at(option.choices, *choice).note;
+        tell(at(option.choices, *choice), form);
     }
     judge(walk, pick_for(walk, index, level, choice), form);
     return form;
@@ -170,6 +174,7 @@ TourOption option_of(const InHand& walk, Index<Option> index) {
     item.kind = option.kind;
     item.text = option.text;
     item.note = option.note;
+    item.look = option.look;
     item.structural = option.structural;
     item.work = option.work;
     if (option.cutoff) item.cutoff = at(walk.book.stages, *option.cutoff).name;

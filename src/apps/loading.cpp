@@ -6,6 +6,7 @@
 #include "clock.hpp"
 #include "drawing_files.hpp"
 #include "files.hpp"
+#include "pictures.hpp"
 #include <quoin/lending/reading.hpp>
 #include <quoin/loan/fee_methods.hpp>
 #include <quoin/text/names.hpp>
@@ -207,13 +208,14 @@ void check_place(const Document& document, const PriceBook& book, const std::str
             findings);
 }
 
-/// With its place and what is drawn of it.
+/// With its place, what is drawn of it and its pictures.
 void check_book(const Document& document, const std::string& rates, Language language,
                 Findings& findings) {
     const PriceBook book = read_book(document, language, findings);
     if (findings.none()) {
         const fs::path folder = fs::path(document.source->name()).parent_path();
         static_cast<void>(read_drawings(book, folder, language, findings));
+        static_cast<void>(read_pictures(document, findings));
     }
     check_place(document, book, rates, language, findings);
 }

@@ -821,6 +821,8 @@ export type Form = {
     id: string;
     name: string;
     note: string;
+    picture: string;
+    color: string;
     state: 'included' | 'chosen' | 'in_package' | 'offered' | 'unavailable';
     why: string;
     price: string | null;
@@ -833,6 +835,8 @@ export type Option = {
     kind: 'upgrade' | 'levels' | 'choice' | 'allowance' | 'package';
     text: string;
     note: string;
+    picture: string;
+    color: string;
     picked: boolean;
     agreed: boolean;
     wish: number | null;
@@ -1042,6 +1046,8 @@ export type Elevation = {
     id: string;
     name: string;
     note: string;
+    picture: string;
+    color: string;
     price: string;
     falls_out: FallsOut[];
     move: Move | null;

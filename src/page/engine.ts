@@ -86,7 +86,7 @@ async function answer_of<T>(response: Response): Promise<T> {
 
 async function reach(address: string, init: RequestInit): Promise<Response> {
     try {
-        return await fetch(address, {...init, cache: 'no-store'});
+        return await fetch(address, {cache: 'no-store', ...init});
     } catch (error) {
         if ((error as Error).name === 'AbortError') throw error;
         throw new Gone('the program cannot be reached');
@@ -102,6 +102,7 @@ export interface Cases {
         effective: string;
         expires: string;
         inquiries: {id: string; buyer: string; inquiry: Inquiry}[];
+        pictures: {file: string; address: string}[];
         first: Inquiry | null; ///< a bare home, to begin a new buyer with
     }[];
     questions: {name: string}[];
@@ -179,4 +180,19 @@ export function ask<T = any>(
     answer.catch(() => kept.delete(key));
     if (kept.size > 120) kept.delete(kept.keys().next().value as string);
     return answer;
+}
+
+const pictures = new Map<string, Promise<string>>();
+
+/// A picture as an address that an image can have: an image of its own would ask without the access
+/// code. Its address names its content, so it is fetched once, and the browser may keep it.
+export function picture(address: string): Promise<string> {
+    const before = pictures.get(address);
+    if (before) return before;
+    const shown = reach(address, {headers: headers(), cache: 'default'})
+        .then((response) => (response.ok ? response.blob() : answer_of<Blob>(response)))
+        .then((bytes) => URL.createObjectURL(bytes));
+    pictures.set(address, shown);
+    shown.catch(() => pictures.delete(address));
+    return shown;
 }

@@ -6,6 +6,7 @@ import './parts/areas.css';
 import './parts/chosen.css';
 import './parts/find.css';
 import './parts/option_card.css';
+import './parts/look.css';
 import './parts/bar.css';
 import './parts/chart/chart.css';
 import './parts/credit_chart.css';

@@ -261,6 +261,17 @@ export function book_of(path: string): string | null {
     return found?.id ?? null;
 }
 
+const picture_addresses = computed(() => {
+    const books = known.value?.price_books ?? [];
+    const book = books.find((one) => one.id === buyer.value?.inquiry.price_book);
+    return new Map(book?.pictures.map((one) => [one.file, one.address]));
+});
+
+/// Where the picture of that name in the buyer's price book is; null where there is none.
+export function picture_address(file: string): string | null {
+    return picture_addresses.value.get(file) ?? null;
+}
+
 /// A first visitor sees the example with the most ways to pay: it shows the most.
 function open_first(): void {
     const first = known.value?.price_books.find((book) => book.inquiries.length > 0);

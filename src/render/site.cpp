@@ -1,6 +1,7 @@
 // Rendering the lots and plans of a community.
 #include <quoin/answers/site.hpp>
 
+#include "look_fields.hpp"
 #include "shared_fields.hpp"
 #include "site_svg.hpp"
 #include "words/parts.hpp"
@@ -158,6 +159,7 @@ void fields(auto& v, Of<SiteElevation> auto& one) {
     v("id", one.elevation.id);
     v("name", one.elevation.name);
     v("note", one.elevation.note);
+    look_fields(v, one.elevation.look);
     v("price", one.elevation.price);
     v("falls_out", one.falls_out);
     v("move", one.move);

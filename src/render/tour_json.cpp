@@ -1,6 +1,7 @@
 // The tour as JSON.
 #include <quoin/answers/tour.hpp>
 
+#include "look_fields.hpp"
 #include "own_cautions.hpp"
 #include "shown_fields.hpp"
 #include <quoin/words/reasons.hpp>
@@ -33,6 +34,7 @@ void fields(auto& v, Of<TourForm> auto& form) {
     v("id", form.id);
     v("name", form.name);
     v("note", form.note);
+    look_fields(v, form.look);
     v("state", form.state);
     v.words("why", [&](const Catalogue& say) {
         return form.why_not ? words_of(form.why_not, say) : form.package;
@@ -72,6 +74,7 @@ void fields(auto& v, Of<TourOption> auto& item) {
     v("kind", item.kind);
     v("text", item.text);
     v("note", item.note);
+    look_fields(v, item.look);
     v("picked", item.picked);
     v("agreed", item.agreed);
     v.counted("wish", item.wish);

@@ -14,6 +14,8 @@
 #include <quoin/render/listing.hpp>
 
 #include "apps/command_line.hpp"
+#include "apps/harmless_svg.hpp"
+#include "apps/picture_header.hpp"
 #include "questions.hpp"
 #include "shipped.hpp"
 #include <quoin/inquiry/asking.hpp>
@@ -61,7 +63,7 @@ void ask_some(const Desk& desk, const Community& community,
 
 void use_book(const PriceBook& book, const Community& community) {
     static Desk desk;
-    desk = {book, community.desk.lending};
+    desk = {book, community.desk.lending, {}};
     ask_some(desk, community, {"quote", "tour", "site", "shown", "adds", "fit"});
 }
 
@@ -154,7 +156,7 @@ void use_lending(Document document, Community& community) {
     }
     Findings findings;
     static Desk desk;
-    desk = {community.desk.book, read_lending(documents, findings)};
+    desk = {community.desk.book, read_lending(documents, findings), {}};
     render(findings);
     if (findings.none()) {
         ask_some(desk, community, {"quote", "compare", "cash", "recheck", "afford", "programs"});
@@ -270,6 +272,14 @@ void run_typed(const std::string& bytes) {
     }
 }
 
+/// A picture is judged, whatever it is; one of points has a size, and is no SVG picture, too.
+void run_picture(const std::string& bytes) {
+    const auto raster = apps::raster_of(bytes);
+    const auto fault = apps::svg_fault(bytes);
+    if (raster && (raster->width == 0 || raster->height == 0)) throw Find("a picture of no size");
+    if (raster && !fault) throw Find("a picture of two kinds");
+}
+
 std::vector<Seed> typed_seeds() {
     return {
         {"payment", "payment --loan 250000 --rate 6.5 --years 30"},
@@ -290,6 +300,7 @@ std::vector<Seed> seeds_of() {
 
 std::vector<Seed> json_seeds() { return files_ending_in(".json"); }
 std::vector<Seed> csv_seeds() { return files_ending_in(".csv"); }
+std::vector<Seed> picture_seeds() { return files_ending_in(".svg"); }
 
 /// Each inquiry, and once more with options in its comment.
 std::vector<Seed> question_seeds() {
@@ -331,6 +342,7 @@ const std::vector<Target>& targets() {
         {"lots", "the list of lots of the example", run_lots, csv_seeds, false},
         {"json", "any JSON", run_json, json_seeds, false},
         {"csv", "any CSV", run_csv, csv_seeds, false},
+        {"picture", "a picture beside a price book", run_picture, picture_seeds, false},
         {"typed", "figures and days on the command line", run_typed, typed_seeds, false},
     };
     return table;

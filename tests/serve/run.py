@@ -303,6 +303,46 @@ class Answers(Shared):
         connection.close()
 
 
+class Pictures(Shared):
+    def pictures(self):
+        """(price book's id, file, address) of every picture."""
+        found = [(book["id"], one["file"], one["address"]) for book in self.cases["price_books"]
+                 for one in book["pictures"]]
+        self.assertGreater(len(found), 10)
+        return found
+
+    def test_those_that_a_book_names_are_served_and_can_do_nothing(self):
+        for book, file, address in self.pictures():
+            status, headers, body = self.server.ask("GET", address)
+            self.assertEqual(status, 200)
+            with open(os.path.join(EXAMPLES, os.path.dirname(book), file), "rb") as beside:
+                self.assertEqual(body, beside.read())
+            self.assertEqual(headers["Content-Type"], "image/svg+xml")
+            self.assertEqual(headers["X-Content-Type-Options"], "nosniff")
+            self.assertEqual(headers.get_all("Content-Security-Policy"),
+                             ["default-src 'none'; style-src 'unsafe-inline'; sandbox"])
+            self.assertEqual(headers["Cache-Control"], "private, max-age=31536000, immutable")
+            again = self.server.ask("GET", address, headers={"If-None-Match": headers["ETag"]})
+            self.assertEqual((again[0], again[2]), (304, b""))
+
+    def test_a_tour_tells_of_none_but_those(self):
+        served = {file for book, file, _ in self.pictures() if book == self.inquiry["price_book"]}
+        options = [option for area in json.loads(self.post("/api/tour")[2])["areas"]
+                   for option in area["options"]]
+        shown = {each["picture"] for option in options for each in [option, *option["forms"]]}
+        self.assertGreater(len(shown), 10)
+        self.assertLessEqual(shown - {""}, served)
+
+    def test_nothing_else_is_reached(self):
+        address = self.pictures()[0][2]
+        folder = address[:address.rindex("/") + 1]
+        for path in (folder, folder + "0" * 16 + ".svg", address + "/", address + ".svg",
+                     folder + "pictures/elevation-sorrel-field.svg", folder + "../cases",
+                     folder + "..%2f..%2fpricebook.json", folder + "oxbarrow-meadow/lots.csv"):
+            self.refused(self.server.ask("GET", path), 404, "http-path-unknown")
+        self.refused(self.server.ask("POST", address, "{}", JSON_TYPE), 405, "http-method")
+
+
 class Inputs(Shared):
     def test_mistakes_have_their_place(self):
         wrong = dict(self.inquiry, plan="nothing-like-it")
@@ -762,6 +802,9 @@ class Starting(unittest.TestCase):
         self.assertEqual(asked(address, f"/api/cases?code={server.code}", {}), 401)
         right = {"Quoin-Code": server.code}
         self.assertEqual(asked(address, "/api/cases", right), 200)
+        picture = picture_of(address, server)
+        self.assertEqual(asked(address, picture, {}), 401)
+        self.assertEqual(asked(address, picture, right), 200)
         self.assertEqual(asked("rebound.example", "/api/cases", right), 403)
         with self.assertRaises(OSError):
             socket.create_connection(("127.0.0.1", server.port), timeout=5)
@@ -798,10 +841,44 @@ class Starting(unittest.TestCase):
         self.assertIn("lost.json", said)
         self.assertNotIn("note.json", said)
 
+    def test_a_picture_with_a_fault_is_left_out_and_named(self):
+        with tempfile.TemporaryDirectory() as folder:
+            home = os.path.join(folder, "home")
+            shutil.copytree(os.path.join(EXAMPLES, "first-home"), home)
+            with open(os.path.join(home, "pricebook.json"), encoding="utf-8") as file:
+                book = json.load(file)
+            drawn = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 3">%s</svg>'
+            for option, name, inside in ((0, "runs.svg", "<script/>"), (1, "draws.svg", "<rect/>")):
+                book["options"][option]["picture"] = name
+                with open(os.path.join(home, name), "w", encoding="utf-8") as file:
+                    file.write(drawn % inside)
+            with open(os.path.join(home, "pricebook.json"), "w", encoding="utf-8") as file:
+                json.dump(book, file)
+            server = Server(folder)
+            cases = cases_of(server)["price_books"][0]
+            tour = server.ask("POST", "/api/tour", json.dumps(cases["first"]), JSON_TYPE)[2]
+            code, said = server.stop()
+        self.assertEqual([one["file"] for one in cases["pictures"]], ["draws.svg"])
+        shown = [option["picture"] for area in json.loads(tour)["areas"]
+                 for option in area["options"] if option["picture"]]
+        self.assertEqual(shown, ["draws.svg"])
+        self.assertEqual(code, 0)
+        self.assertIn("picture-active", said)
+        self.assertNotIn("draws.svg", said)
+
     def test_a_folder_without_price_books(self):
         with tempfile.TemporaryDirectory() as folder:
             self.assertIn("no-price-book", self.refusal(folder, "--port", "0"))
             self.assertIn("file-missing", self.refusal(folder + "/none", "--port", "0"))
+
+
+def picture_of(address, server):
+    """The address of a picture, told to those who have the code."""
+    connection = http.client.HTTPConnection(address, server.port, timeout=DEADLINE)
+    connection.request("GET", "/api/cases", headers={"Quoin-Code": server.code})
+    books = json.loads(connection.getresponse().read())["price_books"]
+    connection.close()
+    return next(one["address"] for book in books for one in book["pictures"])
 
 
 def own_address():

@@ -11,6 +11,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/shown.hpp>
+#include <quoin/pricebook/look.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/text/why_not.hpp>
 
@@ -56,6 +57,7 @@ struct TourForm {
     std::string id; ///< of the level or choice; empty: the option itself
     std::string name;
     std::string note;
+    Look look; ///< of the level or choice
     TourState state = TourState::offered;
     std::optional<WhyNot> why_not; ///< barred: the reason
     std::string package;           ///< held: the one that brings it
@@ -88,6 +90,7 @@ struct TourOption {
     OptionKind kind = OptionKind::upgrade;
     std::string text;
     std::string note; ///< the catch
+    Look look;
     bool structural = false;
     Work work;
     std::string cutoff; ///< name of the stage before which it must be chosen; empty: any time

@@ -2,12 +2,16 @@
 #include "cases.hpp"
 
 #include <algorithm>
+#include <cstdint>
+
+#include <fmt/format.h>
 
 #include <quoin/text/problems.hpp>
 #include <quoin/words/catalogue.hpp>
 
 #include "../drawing_files.hpp"
 #include "../loading.hpp"
+#include "media_types.hpp"
 #include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
 #include <quoin/inquiry/typed.hpp>
@@ -79,7 +83,7 @@ EachLanguage<Lending> read_lending_in_each(const std::string& rates) {
 /// A price book in every language; what is wrong in several is told once.
 CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguage<Lending>& lending,
                    Findings& findings) {
-    CaseBook read{id_of(found.file, folder), {}, {}, {}};
+    CaseBook read{id_of(found.file, folder), {}, {}, {}, {}};
     for (const auto& [language, code, name] : codes<Language>) {
         Document document = found.document;
         choose_texts(document, language, findings);
@@ -95,13 +99,39 @@ CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguag
     return read;
 }
 
+/// FNV-1a of 64 bits: the same bytes have the same address, others another one.
+std::uint64_t mark_of(std::string_view bytes) {
+    std::uint64_t mark = 0xcbf29ce484222325U;
+    for (const char byte : bytes) {
+        mark = (mark ^ static_cast<unsigned char>(byte)) * 0x100000001b3U;
+    }
+    return mark;
+}
+
+/// The pictures that are sound; no desk names another.
+void add_pictures(const Document& document, CaseBook& book, Findings& left_out) {
+    const std::vector<Picture> pictures = read_pictures(document, left_out);
+    for (const auto& language : codes<Language>) {
+        keep_pictures(book.desks[language.meaning].book, pictures);
+    }
+    for (const Picture& picture : pictures) {
+        book.pictures.push_back(
+            {fmt::format("{}{:016x}.{}", pictures_path, mark_of(picture.source->text()),
+                         ending_of(picture.kind)),
+             picture});
+    }
+}
+
 std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path& folder,
                                  const EachLanguage<Lending>& lending, Findings& left_out) {
     std::vector<CaseBook> books;
     for (const Found& each : of_kind(found, FileKind::price_book)) {
         Findings findings;
         CaseBook book = read_case(each, folder, lending, findings);
-        if (findings.none()) books.push_back(std::move(book));
+        if (findings.none()) {
+            add_pictures(each.document, book, left_out);
+            books.push_back(std::move(book));
+        }
         left_out.take(std::move(findings));
     }
     return books;
@@ -195,6 +225,15 @@ std::size_t Cases::inquiry_count() const {
     std::size_t count = 0;
     for (const CaseBook& book : books_) count += book.inquiries.size();
     return count;
+}
+
+const CasePicture* Cases::picture_at(std::string_view address) const {
+    for (const CaseBook& book : books_) {
+        for (const CasePicture& one : book.pictures) {
+            if (one.address == address) return &one;
+        }
+    }
+    return nullptr;
 }
 
 const CaseBook* Cases::find(std::string_view id) const {

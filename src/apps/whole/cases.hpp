@@ -16,6 +16,8 @@
 #include <quoin/text/findings.hpp>
 #include <quoin/text/language.hpp>
 
+#include "../pictures.hpp"
+
 namespace quoin::apps {
 
 /// An inquiry as its file has it, but for `price_book`, which is the price book's id here.
@@ -25,9 +27,16 @@ struct CaseInquiry {
     std::string json; ///< every literal as it was written
 };
 
+/// A picture that a price book names, at an address that names its content.
+struct CasePicture {
+    std::string address; ///< "/api/pictures/0123456789abcdef.svg"
+    Picture picture;
+};
+
 struct CaseBook {
     std::string id; ///< path relative to the folder
     EachLanguage<Desk> desks;
+    std::vector<CasePicture> pictures;
     std::vector<CaseInquiry> inquiries;
     /// JSON of an inquiry to begin a new buyer with; it says what it assumes.
     EachLanguage<std::optional<std::string>> first;
@@ -35,15 +44,19 @@ struct CaseBook {
 
 class Cases {
   public:
-    /// Looks for price books and inquiries, two folders deep. What is not sound is left out, and
-    /// `left_out` says why. Throws Refused where there is no such folder, no sound lending data or
-    /// no sound price book. A new buyer's inquiry is as of `today`.
+    /// Looks for price books and inquiries, two folders deep. What is not sound is left out, of a
+    /// price book a picture alone, and `left_out` says why. Throws Refused where there is no such
+    /// folder, no sound lending data or no sound price book. A new buyer's inquiry is as of
+    /// `today`.
     Cases(const std::filesystem::path& folder, const std::string& rates, Date today,
           Findings& left_out);
 
     /// Those with the most inquiries first, then by id.
     [[nodiscard]] const std::vector<CaseBook>& books() const { return books_; }
     [[nodiscard]] std::size_t inquiry_count() const;
+
+    /// The picture at an address, or nullptr.
+    [[nodiscard]] const CasePicture* picture_at(std::string_view address) const;
 
     /// Reads an inquiry whose price_book is an id of this set. `desk` is then the one it was read
     /// against, with its texts in the language. Throws Refused.

@@ -137,6 +137,7 @@ HttpRequest head_of(const httplib::Request& request) {
 void hand_on(HttpResponse made, const HttpRequest& request, httplib::Response& response) {
     compress(made, request);
     response.status = made.status;
+    for (const auto& header : made.headers) response.headers.erase(header.first); // as by default
     for (const auto& [name, value] : made.headers) response.set_header(name, value);
     if (made.type.empty()) return;
     response.headers.erase("Content-Type");

@@ -117,12 +117,37 @@ void get_path(JsonWriter& json, const std::string& id, std::string_view path,
     });
 }
 
+void pictures_path_of(JsonWriter& json) {
+    json.object(std::string(pictures_path) + "{picture}", [&] {
+        json.object("get", [&] {
+            json.text("operationId", "picture");
+            json.text("summary", "A picture of a price book, at the address that /api/cases gives");
+            json.list("parameters", [&] {
+                json.object([&] {
+                    json.text("name", "picture");
+                    json.text("in", "path");
+                    json.truth("required", true);
+                    json.object("schema", [&] { json.text("type", "string"); });
+                });
+            });
+            json.object("responses", [&] {
+                json.object("200", [&] {
+                    json.text("description", "PNG, JPEG, WebP or SVG");
+                    content(json, "image/*", [&] { json.object("schema", [] {}); });
+                });
+                problem_response(json, "4XX", "There is none, or the request is refused");
+            });
+        });
+    });
+}
+
 void paths(JsonWriter& json) {
     get_path(json, "cases", "/api/cases", "The price books and inquiries to start from",
              "Price books, inquiries, questions");
     get_path(json, "terms", "/api/terms", "What the words mean",
              "Each term with the sentence that explains it and its source");
     get_path(json, "openapi", "/api/openapi.json", "This description", "An OpenAPI 3.1 document");
+    pictures_path_of(json);
     for (const Question& question : questions()) {
         json.object("/api/" + std::string(question.name),
                     [&] { json.object("post", [&] { operation(json, question); }); });

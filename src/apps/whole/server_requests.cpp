@@ -77,6 +77,14 @@ void write(const CaseBook& book, Language language, JsonWriter& json) {
         json.list("inquiries", [&] {
             for (const CaseInquiry& one : book.inquiries) write(one, json);
         });
+        json.list("pictures", [&] {
+            for (const CasePicture& one : book.pictures) {
+                json.object([&] {
+                    json.text("file", one.picture.file);
+                    json.text("address", one.address);
+                });
+            }
+        });
         json.key("first");
         json.literal(book.first[language].value_or("null"));
     });
@@ -141,6 +149,22 @@ void reply_asset(const Asset& asset, const HttpRequest& request, HttpResponse& r
     const std::string_view bytes = gzip ? asset.gzip : asset.bytes;
     response.status = 200;
     set_content(response, bytes, asset.type);
+}
+
+/// Alone in its tab it may do nothing, whatever it is. It is for those who may ask: no cache that
+/// others share keeps it.
+void reply_picture(const CasePicture& one, const HttpRequest& request, HttpResponse& response) {
+    const std::string tag = "\"" + one.address.substr(pictures_path.size()) + "\"";
+    response.headers.emplace("ETag", tag);
+    response.headers.emplace("Cache-Control", "private, max-age=31536000, immutable");
+    response.headers.emplace("Content-Security-Policy",
+                             "default-src 'none'; style-src 'unsafe-inline'; sandbox");
+    if (request.header("If-None-Match") == tag) {
+        response.status = 304;
+        return;
+    }
+    response.status = 200;
+    set_content(response, one.picture.source->text(), media_type_of(one.picture.kind));
 }
 
 /// Looks now and then whether a client waits, and how long the work has taken.
@@ -245,7 +269,7 @@ bool Requests::route(const HttpRequest& request, const Access& access,
     } else if (question_of(request.path) != nullptr) {
         if (request.method == "POST") return false;
         refuse_method(request.path, "POST", response);
-    } else if (!is_fixed(request.path)) {
+    } else if (!is_fixed(request.path) && cases_.picture_at(request.path) == nullptr) {
         refuse_path(request.path, response);
     } else if (!reads) {
         refuse_method(request.path, "GET", response);
@@ -260,6 +284,9 @@ void Requests::get(const HttpRequest& request, HttpResponse& response) const {
     if (request.path == "/api/openapi.json") return reply(response, openapi_);
     if (request.path == "/api/terms") {
         return reply(response, glossary_json(catalogue_in(response.language)));
+    }
+    if (const CasePicture* one = cases_.picture_at(request.path)) {
+        return reply_picture(*one, request, response);
     }
     for (const Asset& asset : page_assets()) {
         if (asset.path == request.path) return reply_asset(asset, request, response);
@@ -302,7 +329,7 @@ void Requests::explain(HttpResponse& response) {
 Headers safety_headers() {
     return {
         {"Content-Security-Policy",
-         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src "
+         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src "
          "'self'; "
          "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"},
         {"X-Content-Type-Options", "nosniff"},

@@ -6,8 +6,9 @@ import type {Form, Option} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
 import {Allowance} from './option_number';
+import {has_look, Look} from './look';
 import {More} from './option_more';
-import {Consequences, Money, price_of, Row, told_by, Without} from './option_row';
+import {Consequences, in_the_home, Money, price_of, Row, told_by, Without} from './option_row';
 import {Name} from './name';
 
 /// The options that are open, until the page is loaded anew.
@@ -42,14 +43,6 @@ function Opener({
     );
 }
 
-/// The form that is in the home.
-function in_the_home(option: Option): Form | undefined {
-    return (
-        option.forms.find((form) => form.state === 'chosen' || form.state === 'in_package') ??
-        option.forms.find((form) => form.state === 'included')
-    );
-}
-
 /// What a closed group says at its right: what it is worth in the home.
 function standing_of(option: Option, form: Form | undefined): string {
     if (option.kind === 'allowance') return short(option.budget);
@@ -63,6 +56,7 @@ function Head({option}: {option: Option}) {
     const yours = form && form.state !== 'included';
     return (
         <Opener option={option} class={`group-head ${yours ? 'on' : ''}`}>
+            <Look of={form && has_look(form) ? form : option} />
             <span class="row-name">
                 <span class="row-title">
                     <Name of={option.name} />

@@ -6,7 +6,9 @@ import {plain, short} from '../figures';
 import {say} from '../language';
 import {facing} from '../store';
 import {wish_for} from '../wishes';
+import {Look} from './look';
 import {Stepper, unit_of} from './option_number';
+import {in_the_home} from './option_row';
 import {Term} from './term';
 import {turn_wish} from './wish_list';
 
@@ -57,8 +59,11 @@ function later_words({later, quantity}: Option): string {
 /// Beside its rows, which say what each of them changes.
 export function More({option}: {option: Option}) {
     const facts = facts_of(option);
+    const home = in_the_home(option);
+    const shown = home?.picture ? home : option;
     return (
         <div class="more">
+            {shown.picture && <Look of={shown} large />}
             {option.text && <p class="option-text">{option.text}</p>}
             {option.quantity?.asked && option.picked && <Stepper option={option} />}
             {option.parts.length > 0 && (

@@ -8,6 +8,7 @@ import {brief, is_zero, plain, rounded, short, signed} from '../figures';
 import {say} from '../language';
 import {touch} from '../store';
 import {Amount} from './amount';
+import {Look} from './look';
 import {Name} from './name';
 import {unit_of} from './option_number';
 
@@ -45,6 +46,14 @@ function Month({how, taken}: {how: Touch | null; taken: boolean}) {
 
 function without_sign(amount: string): string {
     return amount.replace('-', '');
+}
+
+/// The form that is in the home.
+export function in_the_home(option: Option): Form | undefined {
+    return (
+        option.forms.find((form) => form.state === 'chosen' || form.state === 'in_package') ??
+        option.forms.find((form) => form.state === 'included')
+    );
 }
 
 /// The two columns at the right of a row.
@@ -165,6 +174,7 @@ export function Row({option, form, single}: {option: Option; form: Form; single:
                         else event.currentTarget.checked = on;
                     }}
                 />
+                <Look of={single ? option : form} />
                 <span class="row-name">
                     <span class="row-title">
                         <Name of={form.name || option.name} />

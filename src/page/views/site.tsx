@@ -6,6 +6,7 @@ import {brief, is_zero, plain, short, signed} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
+import {Look} from '../parts/look';
 import {Name} from '../parts/name';
 import {Explained} from '../parts/term';
 import {small} from '../parts/marks';
@@ -163,7 +164,7 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
             </p>
             {!plan.fits && <p class="note">{say.site.does_not_fit({lot: answer.lot})}</p>}
             <div
-                class="rows"
+                class="rows elevations"
                 role="radiogroup"
                 aria-label={say.site.elevations_of({plan: plan.name})}
             >
@@ -184,6 +185,7 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
                                         if (!on) take_plan(plan, elevation);
                                     }}
                                 />
+                                <Look of={elevation} large />
                                 <span class="row-name">
                                     <span class="row-title">
                                         <Name of={elevation.name} />

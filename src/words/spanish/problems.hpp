@@ -280,7 +280,9 @@ inline constexpr ProblemsWords problems = {
           row<p::file_elsewhere>("{0}", "un archivo en la carpeta de la lista de precios o debajo"),
           row<p::not_a_picture>("un archivo que no es una imagen de un tipo que se muestre",
                                 "PNG, JPEG, WebP o SVG"),
-          row<p::picture_too_large>("una imagen de {0} kB", "como máximo {1} kB"),
+          row<p::picture_too_large>(
+              "una imagen de {0} kB", "como máximo {1} kB",
+              "guárdela más pequeña: cuentan su archivo y 4 bytes por píxel"),
           row<p::picture_active>("una imagen SVG con {0}", "solo formas y textos"),
           row<p::not_a_color>("{0}", "un color como \"#8a9a7b\""),
           row<p::ladder_not_falling>("un escalón (\"rungs\") fuera de orden",
