@@ -203,7 +203,7 @@ function Chosen({x, y, left, bottom}: {x: number; y: number; left: number; botto
 function drawn_at(asked: Asked, width: number): Drawn {
     const {across, up, top, bottom, left, right, month, cash} = laid_out(asked, width);
     const spots = placed(
-        spots_of(asked, cash, month, Math.max(130, Math.min(150, width * 0.3))),
+        spots_of(asked, cash, month, Math.max(112, Math.min(150, width * 0.3))),
         {left: left + 2, right, top: top - 8, bottom: bottom - 2},
         drawn_points(asked.one, cash, month),
     );
