@@ -5,6 +5,7 @@ import {build} from 'esbuild';
 import {copyFileSync, mkdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
+import subset from 'subset-font';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const out = process.argv[2] ?? join(here, '../../build/page');
@@ -27,14 +28,26 @@ await build({
 
 const font = (family, name) =>
     join(here, 'node_modules/@fontsource-variable', family, 'files', name);
-copyFileSync(
-    font('source-sans-3', 'source-sans-3-latin-wght-normal.woff2'),
-    join(out, 'sans.woff2'),
+// The letters of both languages and the signs of the page, at the weights that the styles use: two
+// of the sans, one of the serif. A name in other letters is shown in the system's.
+const between = (first, last) =>
+    Array.from({length: last - first + 1}, (_, i) => String.fromCharCode(first + i)).join('');
+const letters = between(0x20, 0x7e) + between(0xa0, 0xff) + '–—‘’“”…•−×≤≥÷→←↑↓✓✕';
+const cut = async (family, name, wght, to) =>
+    writeFileSync(
+        join(out, to),
+        await subset(readFileSync(font(family, name)), letters, {
+            targetFormat: 'woff2',
+            variationAxes: {wght},
+        }),
+    );
+await cut(
+    'source-sans-3',
+    'source-sans-3-latin-wght-normal.woff2',
+    {min: 400, max: 600},
+    'sans.woff2',
 );
-copyFileSync(
-    font('source-serif-4', 'source-serif-4-latin-wght-normal.woff2'),
-    join(out, 'serif.woff2'),
-);
+await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', 500, 'serif.woff2');
 copyFileSync(join(here, 'index.html'), join(out, 'index.html'));
 copyFileSync(join(here, 'icon.svg'), join(out, 'icon.svg'));
 
@@ -44,11 +57,7 @@ const parts = [
     '@preact/signals',
     '@preact/signals-core',
     'd3-array',
-    'd3-color',
-    'd3-format',
-    'd3-interpolate',
     'd3-path',
-    'd3-scale',
     'd3-shape',
     '@fontsource-variable/source-sans-3',
     '@fontsource-variable/source-serif-4',

@@ -41,15 +41,11 @@ export async function weight_of_the_page({server, context}) {
     page.on('request', (request) => fetched.add(request.url()));
     await page.goto(server.url);
     await page.waitForSelector('.bar');
-    const files = [...fetched].filter((url) => !url.includes('/api/'));
+    const files = [...fetched].filter((url) => !/\/(api|pictures)\//.test(url));
     let sum = 0;
     for (const url of files) sum += (await weight(url)).bytes;
     console.log(`  ${files.length} files, ${(sum / 1000).toFixed(1)} kB as they travel`);
-    check('the page is within 250 kB', sum > 20000 && sum <= 250000, `${sum} bytes`);
-    let bare = 0;
-    for (const url of files.filter((one) => !one.endsWith('.woff2')))
-        bare += (await weight(url)).bytes;
-    check('without its letters within 140 kB', bare > 20000 && bare <= 140000, `${bare} bytes`);
+    check('the page is within 140 kB', sum > 20000 && sum <= 140000, `${sum} bytes`);
     check(
         'everything comes from here',
         files.every((url) => url.startsWith(server.url.replace(/\/$/, ''))),

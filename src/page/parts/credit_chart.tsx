@@ -1,13 +1,14 @@
 // Every split that no other beats: cash to close across, the month now upwards. Those that no other
 // beats on these two are joined; the rest are there for their cost.
-import {scaleLinear} from 'd3-scale';
 import {curveStepAfter, line} from 'd3-shape';
 
 import type {CreditScenario, Mix} from '../answers';
 import {closing_words, dollars, size} from '../figures';
 import {say} from '../language';
 import {AmountAxis, CrossAxis, room_of} from './chart/axis';
-import type {Scale} from './chart/axis';
+import {scale_of} from './chart/scale';
+import type {Scale} from './chart/scale';
+
 import {Frame} from './chart/frame';
 import type {Drawn} from './chart/frame';
 import {broken, placed, SpotName} from './chart/labels';
@@ -157,13 +158,11 @@ function laid_out({one, named}: Asked, width: number) {
     };
     const [across, up] = [narrow ? 3 : 5, 5];
     const [top, bottom] = [30, narrow ? 370 : 350];
-    const month = scaleLinear()
-        .domain(over((mix) => mix.monthly_now))
+    const month = scale_of(over((mix) => mix.monthly_now))
         .nice(up)
         .range([bottom - (narrow ? 46 : 26), top]);
     const left = room_of(month, up);
-    const cash = scaleLinear()
-        .domain(over((mix) => mix.cash_to_close))
+    const cash = scale_of(over((mix) => mix.cash_to_close))
         .nice(across)
         .range([left + 12, width - 26]);
     return {across, up, top, bottom, left, right: width - 8, month, cash};

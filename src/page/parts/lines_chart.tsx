@@ -1,5 +1,4 @@
 // Lines over the years of a loan: amounts, or what others come to against the one loan shown.
-import {scaleLinear} from 'd3-scale';
 import {line} from 'd3-shape';
 import type {ComponentChildren} from 'preact';
 import {useState} from 'preact/hooks';
@@ -7,7 +6,9 @@ import {useState} from 'preact/hooks';
 import {dollars, signed, size} from '../figures';
 import {say} from '../language';
 import {AmountAxis, room_of, YearAxis} from './chart/axis';
-import type {Scale} from './chart/axis';
+import {scale_of} from './chart/scale';
+import type {Scale} from './chart/scale';
+
 import {Frame} from './chart/frame';
 import type {Drawn} from './chart/frame';
 import {EndLabels, height_of} from './chart/labels';
@@ -80,12 +81,10 @@ function parted(asked: Asked): Line[][] {
 }
 
 /// A round scale from the lowest to the highest, always with zero.
-function scale_of(lines: Line[]): Scale {
+function with_zero(lines: Line[]): Scale {
     const all = lines.flatMap((one) => one.amounts.map(size));
     const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
-    return scaleLinear()
-        .domain(low === high ? [0, 1000] : [low, high])
-        .nice(ticks);
+    return scale_of(low === high ? [0, 1000] : [low, high]).nice(ticks);
 }
 
 function labels_of(asked: Asked, {lines, base, y}: Omit<Panel, 'top' | 'bottom'>, at: number) {
@@ -104,7 +103,7 @@ function labels_of(asked: Asked, {lines, base, y}: Omit<Panel, 'top' | 'bottom'>
 function panels_of(asked: Asked, room: number, least: number): Panel[] {
     let from = top;
     return parted(asked).map((lines, i) => {
-        const panel = {lines, base: i === 0 ? asked.base : undefined, y: scale_of(lines)};
+        const panel = {lines, base: i === 0 ? asked.base : undefined, y: with_zero(lines)};
         const needed = height_of(labels_of(asked, panel, 0), room);
         const bottom = from + Math.max(i === 0 ? least : least * 0.6, needed);
         const placed = {...panel, top: from, bottom};
@@ -129,7 +128,7 @@ function laid_out(asked: Asked, width: number) {
         panels,
         last,
         bottom: panels[panels.length - 1].bottom,
-        x: scaleLinear().domain([0, last]).range([left, right]),
+        x: scale_of([0, last]).range([left, right]),
     };
 }
 

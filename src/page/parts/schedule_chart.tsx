@@ -1,5 +1,4 @@
 // A loan over its years as one picture: the balance above, what each year pays below it.
-import {scaleLinear} from 'd3-scale';
 import {area, line} from 'd3-shape';
 import {useState} from 'preact/hooks';
 
@@ -7,7 +6,9 @@ import type {Row, Schedule} from '../answers';
 import {dollars, is_zero, size} from '../figures';
 import {say} from '../language';
 import {AmountAxis, room_of, YearAxis} from './chart/axis';
-import type {Scale} from './chart/axis';
+import {scale_of} from './chart/scale';
+import type {Scale} from './chart/scale';
+
 import {Frame} from './chart/frame';
 import type {Drawn} from './chart/frame';
 import {broken, line_height} from './chart/labels';
@@ -117,9 +118,8 @@ function laid_out(answer: Schedule, width: number) {
     const parts = parts_of(answer);
     const owed = Math.max(1, ...balances_of(answer).map(size));
     const paid = Math.max(1, ...answer.years.map((row) => height_of_year(row, parts)));
-    const balance = scaleLinear().domain([0, owed]).nice(4).range([middle, top]);
-    const year = scaleLinear()
-        .domain([0, paid])
+    const balance = scale_of([0, owed]).nice(4).range([middle, top]);
+    const year = scale_of([0, paid])
         .nice(3)
         .range([bottom, middle + between]);
     const left = Math.max(room_of(balance, 4), room_of(year, 3));
@@ -133,7 +133,7 @@ function laid_out(answer: Schedule, width: number) {
         right,
         balance,
         year,
-        x: scaleLinear().domain([0, last]).range([left, right]),
+        x: scale_of([0, last]).range([left, right]),
     };
 }
 

@@ -1,11 +1,9 @@
 // Axes on kept scales: round amounts upwards, years across. Ticks are places on a scale and no
 // figures of an answer.
-import type {ScaleLinear} from 'd3-scale';
 
 import {dollars, signed} from '../../figures';
 import {width_of} from './labels';
-
-export type Scale = ScaleLinear<number, number>;
+import type {Scale} from './scale';
 
 /// "$5,000", or "+$5,000" where the axis tells differences; cents only between dollars.
 export function tick_words(tick: number, differences = false): string {
