@@ -89,14 +89,27 @@ CaseBook read_case(const Found& found, const fs::path& folder, const EachLanguag
         choose_texts(document, language, findings);
         PriceBook book = read_book(document, language, findings);
         book.file = read.id; // what a request is told about it names no folder of this machine
-        Drawings drawings;
-        if (findings.none()) {
-            drawings = read_drawings(book, found.file.parent_path(), language, findings);
-        }
-        read.desks[language] = {std::move(book), lending[language], std::move(drawings)};
+        read.desks[language] = {std::move(book), lending[language], {}};
         if (!findings.none()) break;
     }
     return read;
+}
+
+/// What is drawn of it. Where something is wrong in that, it is told, and nothing drawn is shown: a
+/// home is sold without it, too.
+void add_drawings(const fs::path& folder, CaseBook& book, Findings& left_out) {
+    EachLanguage<Drawings> drawings;
+    for (const auto& language : codes<Language>) {
+        Findings findings;
+        drawings[language.meaning] =
+            read_drawings(book.desks[language.meaning].book, folder, language.meaning, findings);
+        if (findings.none()) continue;
+        left_out.take(std::move(findings));
+        return;
+    }
+    for (const auto& language : codes<Language>) {
+        book.desks[language.meaning].drawings = std::move(drawings[language.meaning]);
+    }
 }
 
 /// FNV-1a of 64 bits: the same bytes have the same address, others another one.
@@ -129,6 +142,7 @@ std::vector<CaseBook> read_books(const std::vector<Found>& found, const fs::path
         Findings findings;
         CaseBook book = read_case(each, folder, lending, findings);
         if (findings.none()) {
+            add_drawings(each.file.parent_path(), book, left_out);
             add_pictures(each.document, book, left_out);
             books.push_back(std::move(book));
         }
