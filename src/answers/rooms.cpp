@@ -71,10 +71,6 @@ std::vector<OnFloor<Part>> on_floor(const std::vector<Drawn<Part>>& drawn,
     return parts;
 }
 
-Decimal feet(std::int64_t hundredths) {
-    return Decimal::billionths(hundredths * Decimal::hundredth);
-}
-
 /// From twice an area in square hundredths of a foot.
 Decimal square_feet(std::int64_t twice) {
     constexpr std::int64_t half_square_hundredth = Decimal::one / 20'000;
@@ -99,8 +95,8 @@ FloorOfPlan floor_of(const PriceBook& book, const FloorDrawn& drawn, const Bring
         FloorRoom one{*room,
                       room->area ? at(book.areas, *room->area).id : "",
                       square_feet(twice_area(room->outline)),
-                      feet(width_of(extent)),
-                      feet(depth_of(extent)),
+                      in_feet(width_of(extent)),
+                      in_feet(depth_of(extent)),
                       nearly_fills(walls.clear(i), extent),
                       bringers.of(room.by)};
         if (room->living) floor.square_feet = floor.square_feet + one.square_feet;

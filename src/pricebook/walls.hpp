@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "geometry.hpp"
+#include <quoin/exact/decimal.hpp>
 #include <quoin/pricebook/drawing.hpp>
 
 namespace quoin {
@@ -71,6 +72,11 @@ class Walls {
 }
 [[nodiscard]] inline std::int64_t depth_of(const Extent& extent) {
     return extent.high.y - extent.low.y;
+}
+
+/// A length as it is told.
+[[nodiscard]] inline Decimal in_feet(std::int64_t hundredths) {
+    return Decimal::billionths(hundredths * Decimal::hundredth);
 }
 
 } // namespace quoin

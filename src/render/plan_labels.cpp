@@ -5,15 +5,13 @@
 #include <array>
 #include <string_view>
 
+#include "pricebook/walls.hpp"
 #include <quoin/text/plain.hpp>
 
 namespace quoin {
 namespace {
 
 constexpr std::int64_t margin = 24; ///< between a label and a line, hundredths of a foot
-
-std::int64_t width_of(const Extent& box) { return box.high.x - box.low.x; }
-std::int64_t depth_of(const Extent& box) { return box.high.y - box.low.y; }
 
 bool apart(const Extent& a, const Extent& b) {
     return a.high.x <= b.low.x || b.high.x <= a.low.x || a.high.y <= b.low.y || b.high.y <= a.low.y;

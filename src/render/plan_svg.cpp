@@ -23,10 +23,6 @@ constexpr std::int64_t upper_margin = 60;
 constexpr std::int64_t lower_margin = 400; ///< with its width and the scale
 constexpr std::int64_t dimension_font = 125;
 
-Decimal in_feet(std::int64_t hundredths) {
-    return Decimal::billionths(hundredths * Decimal::hundredth);
-}
-
 std::int64_t middle(std::int64_t a, std::int64_t b) { return (a + b) / 2; }
 
 void take_in(Extent& extent, const Extent& other) {

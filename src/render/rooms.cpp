@@ -2,6 +2,7 @@
 #include <quoin/answers/rooms.hpp>
 
 #include "plan_svg.hpp"
+#include "pricebook/walls.hpp"
 #include "shared_fields.hpp"
 #include "words/rooms.hpp"
 #include <quoin/render/cautions.hpp>
@@ -46,15 +47,11 @@ Cautions cautions_of(const RoomsAnswer& answer, const Catalogue& say) {
 /// Outlines are told in feet: [["0", "0"], ["14", "0"], ["14", "12.5"]].
 using Feet = std::vector<Decimal>;
 
-Decimal in_feet(std::int64_t hundredths) {
-    return Decimal::billionths(hundredths * Decimal::hundredth);
-}
+Feet feet_of(Point place) { return {in_feet(place.x), in_feet(place.y)}; }
 
-Feet in_feet(Point place) { return {in_feet(place.x), in_feet(place.y)}; }
-
-std::vector<Feet> in_feet(const Outline& outline) {
+std::vector<Feet> feet_of(const Outline& outline) {
     std::vector<Feet> corners;
-    for (const Point corner : outline) corners.push_back(in_feet(corner));
+    for (const Point corner : outline) corners.push_back(feet_of(corner));
     return corners;
 }
 
@@ -73,13 +70,13 @@ Outline outline_of(const std::vector<Feet>& corners) {
 
 void outline_field(auto& v, auto& outline) {
     v.held(
-        "outline", [&] { return in_feet(outline); },
+        "outline", [&] { return feet_of(outline); },
         [&](const auto& corners) { outline = outline_of(corners); });
 }
 
 void place_field(auto& v, std::string_view key, auto& place) {
     v.held(
-        key, [&] { return in_feet(place); }, [&](const auto& feet) { place = place_of(feet); });
+        key, [&] { return feet_of(place); }, [&](const auto& feet) { place = place_of(feet); });
 }
 
 } // namespace
