@@ -87,6 +87,8 @@ const std::vector<Seed>& files_ending_in(std::string_view ending) {
     };
     static const std::vector<Seed> json = ends(".json");
     static const std::vector<Seed> csv = ends(".csv");
+    static const std::vector<Seed> svg = ends(".svg");
+    if (ending == ".svg") return svg;
     return ending == ".json" ? json : csv;
 }
 

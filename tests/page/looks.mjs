@@ -146,6 +146,91 @@ export async function the_first_screen_has_room({server, chrome}) {
     }
 }
 
+/// Pictures in sight, and where the names of a group's closed rows begin.
+const beside_names = (page) =>
+    page.evaluate(() => {
+        const group = document.querySelector('.options:has(.single)');
+        const names = [...group.querySelectorAll('.single .row-name, .group-head .row-name')];
+        return {
+            images: [...document.querySelectorAll('.options .picture img')].map((one) => ({
+                drawn: one.complete && one.naturalWidth > 0,
+                silent: one.alt === '',
+                box: [one.clientWidth, one.clientHeight],
+            })),
+            rooms: group.querySelectorAll('.look').length,
+            lefts: [...new Set(names.map((one) => Math.round(one.getBoundingClientRect().left)))],
+        };
+    });
+
+const in_the_kitchen = async (page, at = 4) => {
+    await page.locator('.area-link').nth(at).click();
+    await settled(page);
+};
+
+const all_are_drawn = () =>
+    [...document.querySelectorAll('.options .picture img')].every(
+        (one) => one.complete && one.naturalWidth > 0,
+    );
+
+export async function pictures_stand_beside_the_names({server, chrome}) {
+    for (const [width, height] of sizes) {
+        const context = await chrome.newContext({viewport: {width, height}});
+        const page = await open_page(context, server.url);
+        await in_the_kitchen(page);
+        await until(page, all_are_drawn);
+        const seen = await beside_names(page);
+        const where = `at ${width} px`;
+        check(`pictures ${where}`, seen.images.length > 3, seen.images.length);
+        check(
+            `named once, in words, ${where}`,
+            seen.images.every((one) => one.silent),
+        );
+        check(
+            `each four to three ${where}`,
+            seen.images.every(({box: [wide, high]}) => Math.abs(wide * 3 - high * 4) <= 4),
+            JSON.stringify(seen.images.map((one) => one.box)),
+        );
+        const {rooms, lefts} = seen;
+        equal(`names begin under each other ${where}`, lefts.length, 1);
+        await page.click('.row-more');
+        await settled(page);
+        await until(page, all_are_drawn);
+        const large = await page.locator('.more .picture.large img').boundingBox();
+        check(`the opened one is larger ${where}`, large?.width > 200, large?.width);
+
+        // None to be had: no room is left for any.
+        const other = await chrome.newContext({viewport: {width, height}});
+        await other.route('**/api/pictures/*', (route) => route.fulfill({status: 404}));
+        const bare = await open_page(other, server.url);
+        await in_the_kitchen(bare);
+        await until(bare, () => !document.querySelector('.options .picture'));
+        const without = await beside_names(bare);
+        equal(`of ${rooms} pictures no room is kept ${where}`, without.rooms, 0);
+        check(
+            `names begin further left ${where}`,
+            without.lefts.length === 1 && without.lefts[0] < lefts[0] - 40,
+            `${without.lefts} and ${lefts}`,
+        );
+        equal(`nothing went wrong ${where}`, [...page.wrong, ...bare.wrong].join('; '), '');
+        await other.close();
+        await context.close();
+    }
+}
+
+export async function colors_are_shown_as_they_are({server, chrome}) {
+    const context = await chrome.newContext({viewport: {width: 1180, height: 820}});
+    const page = await open_page(context, server.url);
+    await in_the_kitchen(page);
+    await page.locator('.option.choice .group-head').last().click();
+    const shown = await page.$$eval('.opened .row .swatch rect', (all) =>
+        all.map((one) => getComputedStyle(one).fill),
+    );
+    check('as many colors as choices', shown.length > 1, shown.length);
+    equal('each its own', new Set(shown).size, shown.length);
+    equal('nothing went wrong', page.wrong.join('; '), '');
+    await context.close();
+}
+
 export async function bars_share_one_scale({server, chrome}) {
     for (const [width, height] of sizes) {
         const context = await chrome.newContext({viewport: {width, height}});
