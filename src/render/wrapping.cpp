@@ -31,7 +31,7 @@ std::size_t break_of(const std::string& word, std::size_t width) {
     return mark > 0 ? mark : at;
 }
 
-/// LineBreaks of words: how wide the first may be, and all others; whether a word may be broken.
+/// Lines of words: how wide the first may be, and all others; whether a word may be broken.
 struct LineBreaks {
     std::size_t first;
     std::size_t rest;

@@ -111,25 +111,25 @@ std::size_t widest(const std::string& text) {
 } // namespace
 
 TEST_CASE("Where a line is short, names are wrapped before anything else gives") {
-    CHECK(wishes().text(48) == "                               price    a month\n"
+    CHECK(wishes().text(48) == "                                price    a month\n"
                                "  Kitchen\n"
-                               "    Counters of quartz    +$4,582.00  +$35.80 a\n"
+                               "    Counters of quartz     +$4,582.00  +$35.80 a\n"
                                "      with veins\n"
                                "        also adds the cabinets\n"
-                               "                         -----------  ---------\n"
-                               "  all together           +$14,582.00   +$135.80\n");
+                               "                          -----------  ---------\n"
+                               "  all together            +$14,582.00   +$135.80\n");
 }
 
 TEST_CASE("Where even that is too wide, each figure stands under its name with what it is") {
     CHECK(wishes().text(38) == "  Kitchen\n"
                                "    Counters of quartz with veins\n"
-                               "        price         +$4,582.00\n"
-                               "        a month        +$35.80 a\n"
+                               "        price     +$4,582.00\n"
+                               "        a month    +$35.80 a\n"
                                "        also adds the cabinets\n"
-                               "                     -----------\n"
+                               "                 -----------\n"
                                "  all together\n"
-                               "      price          +$14,582.00\n"
-                               "      a month           +$135.80\n");
+                               "      price      +$14,582.00\n"
+                               "      a month       +$135.80\n");
 }
 
 TEST_CASE("Columns that are compared stand in groups where they do not fit side by side") {
@@ -138,17 +138,17 @@ TEST_CASE("Columns that are compared stand in groups where they do not fit side 
     table.rule();
     table.row({"month", "$12,845.12", "$12,900.00"});
     table.beside();
-    CHECK(table.text(34) == "                             one\n"
-                            "  principal and        $2,845.12\n"
+    CHECK(table.text(34) == "                               one\n"
+                            "  principal and          $2,845.12\n"
                             "    interest\n"
-                            "                      ----------\n"
-                            "  month               $12,845.12\n"
+                            "                        ----------\n"
+                            "  month                 $12,845.12\n"
                             "\n"
-                            "                             two\n"
-                            "  principal and        $2,900.00\n"
+                            "                               two\n"
+                            "  principal and          $2,900.00\n"
                             "    interest\n"
-                            "                      ----------\n"
-                            "  month               $12,900.00\n");
+                            "                        ----------\n"
+                            "  month                 $12,900.00\n");
 }
 
 TEST_CASE("No line of blocks is wider than asked for, and no word is lost") {
