@@ -60,11 +60,15 @@ Standpoint standpoint(const Sitting& sitting, const Selection& selection) {
 
 ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now, const Change& change,
                        bool takes_out) {
+    return change_adds(sitting, now, standpoint(sitting, change.selection), change, takes_out);
+}
+
+ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now, const Standpoint& then,
+                       const Change& change, bool takes_out) {
     const PriceBook& book = sitting.book();
     ChangeAdds adds;
     adds.along = option_names(book, takes_out ? change.also_removed : change.also_added);
     if (!takes_out) adds.instead = option_names(book, change.also_removed);
-    const Standpoint then = standpoint(sitting, change.selection);
     adds.price = then.home.contract_price - now.home.contract_price;
     adds.by_scenario = differences(sitting, now.figures, then.figures);
     return adds;
@@ -87,11 +91,16 @@ AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pic
     }
     const bool chosen = standing.kind == Kind::chosen;
     item.standing = chosen ? Standing::chosen : Standing::offered;
-    ChangeAdds adds = change_adds(sitting, now, standing.change, chosen);
+    const Standpoint then = standpoint(sitting, standing.change.selection);
+    ChangeAdds adds = change_adds(sitting, now, then, standing.change, chosen);
     item.price = adds.price;
     item.along = std::move(adds.along);
     item.instead = std::move(adds.instead);
     item.by_scenario = std::move(adds.by_scenario);
+    if (chosen) {
+        item.in_home = {now.home.contract_price - then.home.contract_price,
+                        differences(sitting, then.figures, now.figures)};
+    }
     return item;
 }
 

@@ -25,6 +25,9 @@ struct ChangeAdds {
 };
 [[nodiscard]] ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now,
                                      const Change& change, bool takes_out);
+/// `then` is the home after the change.
+[[nodiscard]] ChangeAdds change_adds(const Sitting& sitting, const Standpoint& now,
+                                     const Standpoint& then, const Change& change, bool takes_out);
 
 /// A pick that is not in the home is added, with what it needs; one that is there is taken out.
 [[nodiscard]] AddsItem add_item(const Sitting& sitting, const Standpoint& now, const Pick& pick);

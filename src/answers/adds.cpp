@@ -120,6 +120,7 @@ AddsAnswer adds(const Sitting& sitting, const std::vector<Pick>& asked) {
     AddsAnswer answer;
     answer.heading = heading_of(sitting);
     const Standpoint now = standpoint(sitting, sitting.inquiry().selection);
+    answer.asked = !asked.empty();
     answer.contract_price = now.home.contract_price;
     answer.scenarios = scenarios_of(sitting, now);
     for (const Pick& pick : asked.empty() ? every_form(sitting) : asked) {

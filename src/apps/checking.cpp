@@ -2,8 +2,8 @@
 #include "checking.hpp"
 
 #include "words/apps.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/problems.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin::apps {
@@ -40,9 +40,9 @@ void write(const Checked& file, const Catalogue& say, JsonWriter& json) {
     });
 }
 
-std::string as_text(const std::vector<Checked>& checked, const Catalogue& say) {
+Blocks as_text(const std::vector<Checked>& checked, const Catalogue& say) {
     const CheckingWords& of = say.apps.checking;
-    std::string out;
+    Blocks out;
     for (const Checked& file : checked) {
         if (!file.findings.none()) continue;
         out += of.sound(file.file, of.kind(file.kind)) + "\n";
@@ -65,13 +65,15 @@ std::string as_json(const std::vector<Checked>& checked, const Catalogue& say) {
 
 } // namespace
 
-Outcome report(const std::vector<Checked>& checked, bool json, const Catalogue& say) {
+Outcome report(const std::vector<Checked>& checked, const Typed& typed) {
+    const Catalogue& say = catalogue_in(typed.language);
     Outcome outcome;
-    outcome.output = json ? as_json(checked, say) : as_text(checked, say);
+    outcome.output = typed.json ? as_json(checked, say)
+                                : as_text(checked, say).text(typed.width.value_or(usual_width));
     for (const Checked& file : checked) {
         if (file.findings.none()) continue;
         outcome.input_sound = false;
-        if (!json) outcome.errors += text_of(file.findings, say);
+        if (!typed.json) outcome.errors += text_of(file.findings, say);
     }
     return outcome;
 }

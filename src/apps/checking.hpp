@@ -11,6 +11,6 @@
 namespace quoin::apps {
 
 /// As text, the sound files are listed and the problems follow; as JSON, one entry a file.
-[[nodiscard]] Outcome report(const std::vector<Checked>& checked, bool json, const Catalogue& say);
+[[nodiscard]] Outcome report(const std::vector<Checked>& checked, const Typed& typed);
 
 } // namespace quoin::apps

@@ -53,7 +53,9 @@ struct Typed {
     Given given; ///< with what was given as an empty text; a flag is there where it holds
     bool json = false;
     Language language = Language::english; ///< that answers and messages are told in
-    std::string rates;                     ///< a folder; empty: not said
+    /// Of a line of text, as typed or as the terminal has it.
+    std::optional<std::size_t> width = {};
+    std::string rates;            ///< a folder; empty: not said
     const Whole* whole = nullptr; ///< null: in the program that leaves some work to the whole one
 };
 

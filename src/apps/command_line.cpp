@@ -52,10 +52,12 @@ Result result_of(const std::function<Outcome()>& work, const Typed& typed) {
     }
 }
 
-Result run(const std::vector<std::string>& arguments, const Whole* whole) {
+Result run(const std::vector<std::string>& arguments, const Whole* whole,
+           std::optional<std::size_t> columns) {
     const Interruption interruption;
     Typed typed;
     typed.whole = whole;
+    typed.width = columns;
     std::optional<Result> no_work; // help, version and wrong use
     const auto parsing = [&] {
         no_work = parse(arguments, typed);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,8 +35,10 @@ struct Result {
 
 /// Runs one command. `arguments` without the program's name. Writes nothing itself, but the line
 /// that says how far a long search is, and what a server has to say. Where `whole` is null, a
-/// command that needs it is left to the whole program.
-[[nodiscard]] Result run(const std::vector<std::string>& arguments, const Whole* whole = nullptr);
+/// command that needs it is left to the whole program. `columns` are those of the terminal, if it
+/// is one that the answer is written to.
+[[nodiscard]] Result run(const std::vector<std::string>& arguments, const Whole* whole = nullptr,
+                         std::optional<std::size_t> columns = {});
 
 /// The result of a fault of the program's own, and what it was.
 [[nodiscard]] Result fault_of(const std::string& what,

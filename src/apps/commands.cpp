@@ -40,6 +40,7 @@ const Catalogue& say_of(const Typed& typed) { return catalogue_in(typed.language
 Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
     Asked asked{desk, inquiry, {}, &not_interrupted()};
     asked.language = typed.language;
+    asked.width = typed.width;
     for (const QuestionOption& option : typed.command->question->options) {
         for (std::string& text : typed.given.all(option.name)) {
             const bool counts = option.is_repeated() || option.kind == flag || !text.empty();
@@ -53,12 +54,18 @@ Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
 Form form_of(const Typed& typed) {
     const Question& question = *typed.command->question;
     if (!typed.json && typed.given.has("csv")) return Form::csv;
+    if (!typed.json && typed.given.has("brief")) return Form::brief;
     return typed.json || !question.has(Form::text) ? question.forms.front() : Form::text;
+}
+
+std::string laid_out(const Blocks& text, const Typed& typed) {
+    return text.text(typed.width.value_or(usual_width));
 }
 
 /// Of an answer that is no question's.
 Outcome told(const Typed& typed, const auto& answer) {
-    return {typed.json ? json_text_of(answer, say_of(typed)) : text_of(answer, say_of(typed))};
+    return {typed.json ? json_text_of(answer, say_of(typed))
+                       : laid_out(blocks_of(answer, say_of(typed)), typed)};
 }
 
 Outcome told(const Typed& typed, Asked asked) {
@@ -190,7 +197,7 @@ Outcome check(const Typed& typed) {
     for (const std::string& file : typed.given.all("file")) {
         checked.push_back(check_file(file, typed.rates, day));
     }
-    return report(checked, typed.json, say_of(typed));
+    return report(checked, typed);
 }
 
 Outcome list_of_book(const Typed& typed) {
@@ -201,11 +208,12 @@ Outcome list_of_book(const Typed& typed) {
     const PriceBook book = load_price_book(typed.given.one("pricebook"), typed.language);
     return {typed.json               ? listing_json(book, what)
             : typed.given.has("csv") ? listing_csv(book, what, say_of(typed))
-                                     : listing_text(book, what, say_of(typed))};
+                                     : laid_out(listing_text(book, what, say_of(typed)), typed)};
 }
 
 Outcome terms(const Typed& typed) {
-    return {typed.json ? glossary_json(say_of(typed)) : glossary_text(say_of(typed))};
+    return {typed.json ? glossary_json(say_of(typed))
+                       : laid_out(glossary_text(say_of(typed)), typed)};
 }
 
 Outcome serve(const Typed& typed) {
@@ -217,6 +225,8 @@ Outcome serve(const Typed& typed) {
 
 const CommandOption inquiry_file = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
 const CommandOption csv = {{"csv", "comma-separated values, for a spreadsheet", flag}};
+const CommandOption brief = {
+    {"brief", "one line for each loan, with what the payment rests on", flag}};
 const CommandOption force = {
     {"force", "replace a file with that name even if quoin did not write it", flag}};
 
@@ -225,6 +235,7 @@ Command command_of(const Question& question) {
                     ask,           &question};
     for (const QuestionOption& option : question.options) command.options.push_back({option});
     if (question.has(Form::csv)) command.options.push_back(csv);
+    if (question.has(Form::brief)) command.options.push_back(brief);
     return command;
 }
 

@@ -7,6 +7,7 @@
 
 #include "command_line.hpp"
 #include "files.hpp"
+#include "terminal.hpp"
 
 namespace {
 
@@ -22,6 +23,6 @@ Result become_whole(char** arguments) {
 } // namespace
 
 int main(int count, char** arguments) {
-    const Result result = run({arguments + 1, arguments + count}, nullptr);
+    const Result result = run({arguments + 1, arguments + count}, nullptr, terminal_columns());
     return written(result.left_to_whole ? become_whole(arguments) : result);
 }

@@ -12,7 +12,10 @@
 #include <quoin/text/findings.hpp>
 #include <quoin/text/plain.hpp>
 
+#include <quoin/render/table.hpp>
+
 #include "commands.hpp"
+#include "terminal.hpp"
 
 namespace quoin::apps {
 namespace {
@@ -121,8 +124,8 @@ void add_command(CLI::App& program, Sub& sub) {
     const Command& command = *sub.command;
     sub.app = program.add_subcommand(std::string(command.name), std::string(command.summary));
     sub.app->footer("Example:\n  " + std::string(command.example) +
-                    "\n\n--json, --language and --rates work with every command; 'quoin --help' "
-                    "explains them.\n");
+                    "\n\n--json, --language, --width and --rates work with every command; "
+                    "'quoin --help' explains them.\n");
     sub.app->fallthrough(); // those may stand on either side of the command's name
     sub.add(*sub.app, command.options);
     if (!command.group) return;
@@ -135,7 +138,8 @@ void add_command(CLI::App& program, Sub& sub) {
 /// The command asked for, or the word that stands where it should; empty where there is none.
 std::string command_word(const std::vector<std::string>& arguments) {
     for (std::size_t i = 0; i < arguments.size(); ++i) {
-        if (arguments[i] == "--rates" || arguments[i] == "--language") {
+        const std::string& word = arguments[i];
+        if (word == "--rates" || word == "--language" || word == "--width") {
             ++i; // its value
         } else if (!arguments[i].empty() && arguments[i].front() != '-') {
             return arguments[i];
@@ -169,6 +173,12 @@ std::string languages() {
     return all;
 }
 
+std::string widths() {
+    return "lines of text so many columns wide, " + std::to_string(narrowest) + " to " +
+           std::to_string(widest) + "; if not given, as wide as the terminal, or " +
+           std::to_string(usual_width) + " where there is none";
+}
+
 /// Help and version go to standard output and are no mistake; everything else is wrong use.
 Result parse_ended(const CLI::App& program, const std::vector<std::string>& arguments,
                    const CLI::ParseError& error) {
@@ -196,6 +206,9 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
     std::string language;
     program.add_option("--language", language, "answer in this language: " + languages())
         ->check(CLI::IsMember(language_codes()).description(""));
+    int width = 0;
+    CLI::Option* wide = program.add_option("--width", width, widths());
+    wide->check(CLI::Range(narrowest, widest).description(""));
     program.require_subcommand(1);
     std::deque<Sub> subs;
     for (const Command& command : commands())
@@ -207,6 +220,7 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
         return parse_ended(program, arguments, error);
     }
     typed.language = meaning_in(codes<Language>, language).value_or(typed.language);
+    if (wide->count() > 0) typed.width = static_cast<std::size_t>(width);
     for (const Sub& sub : subs) {
         if (!sub.app->parsed()) continue;
         typed.command = sub.command;

@@ -34,9 +34,23 @@ namespace {
 using enum QuestionOption::Kind;
 constexpr auto command = QuestionOption::By::command;
 
-/// As text or as JSON.
-Told told(const auto& answer, Form form, const Catalogue& say) {
-    return form == Form::json ? json_text_of(answer, say) : text_of(answer, say);
+const Catalogue& say_of(const Asked& asked) { return catalogue_in(asked.language); }
+
+std::string laid_out(const Blocks& text, const Asked& asked) {
+    return text.text(asked.width.value_or(usual_width));
+}
+
+std::string in_brief(const Blocks& lines, const Asked& asked) {
+    return lines.text(asked.width.value_or(unbroken));
+}
+
+/// As JSON or as text.
+Told told(const auto& answer, Form form, const Asked& asked) {
+    const Catalogue& say = say_of(asked);
+    if constexpr (requires { brief_of(answer, say); }) {
+        if (form == Form::brief) return in_brief(brief_of(answer, say), asked);
+    }
+    return form == Form::json ? json_text_of(answer, say) : laid_out(blocks_of(answer, say), asked);
 }
 
 std::size_t scenario_of(const Asked& asked) {
@@ -49,21 +63,20 @@ Sitting sitting_under(const Asked& asked) {
     return asked.has("scenario") ? sitting.only(scenario_of(asked)) : sitting;
 }
 
-Told tell_quote(Asked asked, Form form) {
-    return told(quote(asked.sitting()), form, catalogue_in(asked.language));
-}
+Told tell_quote(Asked asked, Form form) { return told(quote(asked.sitting()), form, asked); }
 
 Told tell_adds(Asked asked, Form form) {
     const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
     const AddsAnswer answer = adds(asked.sitting(), picks);
-    const Catalogue& say = catalogue_in(asked.language);
-    if (form == Form::json) return json_text_of(answer, say);
-    return text_of(answer, asked.has("by-part") || !picks.empty(), say);
+    if (form == Form::json) return json_text_of(answer, say_of(asked));
+    if (form == Form::brief) return in_brief(brief_of(answer, say_of(asked)), asked);
+    const bool by_part = asked.has("by-part") || !picks.empty();
+    return laid_out(blocks_of(answer, by_part, say_of(asked)), asked);
 }
 
 Told tell_compare(Asked asked, Form form) {
     const std::size_t against = asked.has("scenario") ? scenario_of(asked) : 0;
-    return told(compare(asked.sitting(), against), form, catalogue_in(asked.language));
+    return told(compare(asked.sitting(), against), form, asked);
 }
 
 Told tell_cash(Asked asked, Form form) {
@@ -71,27 +84,25 @@ Told tell_cash(Asked asked, Form form) {
     if (asked.has("appraised")) {
         asked.inquiry.facts.appraised_value = appraised_value(asked.one("appraised"));
     }
-    return told(cash(asked.sitting(), scenario), form, catalogue_in(asked.language));
+    return told(cash(asked.sitting(), scenario), form, asked);
 }
 
 Told tell_credit(Asked asked, Form form) {
     if (asked.has("instead")) asked.inquiry.selection.incentives.clear();
     const Sitting sitting = sitting_under(asked);
     return told(credit(sitting, credit_ask(sitting, asked.one("amount"), asked.one("years"))), form,
-                catalogue_in(asked.language));
+                asked);
 }
 
 Told tell_shift(Asked asked, Form form) {
     const Sitting sitting = sitting_under(asked);
-    return told(shift(sitting, shift_ask(asked.one("steps"), asked.one("step"))), form,
-                catalogue_in(asked.language));
+    return told(shift(sitting, shift_ask(asked.one("steps"), asked.one("step"))), form, asked);
 }
 
 Told tell_recheck(Asked asked, Form form) {
     const std::size_t scenario = scenario_of(asked);
     const RecheckAnswer answer = recheck(asked.sitting(), scenario);
-    return form == Form::workbook ? Told(workbook_told(answer))
-                                  : told(answer, form, catalogue_in(asked.language));
+    return form == Form::workbook ? Told(workbook_told(answer)) : told(answer, form, asked);
 }
 
 Told tell_afford(Asked asked, Form form) {
@@ -99,20 +110,20 @@ Told tell_afford(Asked asked, Form form) {
         asked.inquiry, {asked.one("reserves"), asked.one("step"), asked.has("automated")});
     AffordAnswer answer = afford(asked.sitting(), facts);
     answer.assumptions = std::move(asked.assumptions);
-    return told(answer, form, catalogue_in(asked.language));
+    return told(answer, form, asked);
 }
 
 Told tell_later(Asked asked, Form form) {
     const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
     const LaterFacts facts =
         later_facts({asked.one("month"), asked.one("loan-rate"), asked.one("loan-months")});
-    return told(later(asked.sitting(), picks, facts), form, catalogue_in(asked.language));
+    return told(later(asked.sitting(), picks, facts), form, asked);
 }
 
 Told tell_shown(Asked asked, Form form) {
     const auto answer = shown(asked.sitting());
     if (!answer) refuse(problems::no_model(asked.desk.book.file));
-    return told(*answer, form, catalogue_in(asked.language));
+    return told(*answer, form, asked);
 }
 
 Told tell_schedule(Asked asked, Form form) {
@@ -121,29 +132,26 @@ Told tell_schedule(Asked asked, Form form) {
     const RunAs run = run_as(sitting, scenario,
                              {asked.one("extra"), asked.all("index"), asked.has("worst-case")});
     const MonthByMonthAnswer answer = month_by_month(sitting, scenario, run);
-    const Catalogue& say = catalogue_in(asked.language);
-    return form == Form::csv ? csv_of(answer, say) : told(answer, form, say);
+    return form == Form::csv ? csv_of(answer, say_of(asked)) : told(answer, form, asked);
 }
 
 Told tell_sheet(Asked asked, Form /*form*/) {
     std::optional<std::size_t> scenario;
     if (asked.has("scenario")) scenario = scenario_of(asked);
-    return html_of(sheet(asked.sitting(), scenario), catalogue_in(asked.language));
+    return html_of(sheet(asked.sitting(), scenario), say_of(asked));
 }
 
 Told tell_tour(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(tour(asked.sitting(), scenario), form, catalogue_in(asked.language));
+    return told(tour(asked.sitting(), scenario), form, asked);
 }
 
 Told tell_site(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(site(asked.sitting(), scenario), form, catalogue_in(asked.language));
+    return told(site(asked.sitting(), scenario), form, asked);
 }
 
-Told tell_rooms(Asked asked, Form form) {
-    return told(rooms(asked.sitting()), form, catalogue_in(asked.language));
-}
+Told tell_rooms(Asked asked, Form form) { return told(rooms(asked.sitting()), form, asked); }
 
 Told tell_fit(Asked asked, Form form) {
     FitQuestion question;
@@ -153,13 +161,10 @@ Told tell_fit(Asked asked, Form form) {
     if (asked.has("nodes")) question.nodes = nodes_given(asked.one("nodes"));
     if (asked.has("scenario")) question.scenario = scenario_of(asked);
     // Its search is told to stop, and answers with what it has by then.
-    return told(fit(Sitting(asked.desk, asked.inquiry), question, asked.progress), form,
-                catalogue_in(asked.language));
+    return told(fit(Sitting(asked.desk, asked.inquiry), question, asked.progress), form, asked);
 }
 
-Told tell_programs(Asked asked, Form form) {
-    return told(programs(asked.sitting()), form, catalogue_in(asked.language));
-}
+Told tell_programs(Asked asked, Form form) { return told(programs(asked.sitting()), form, asked); }
 
 /// A question whose answer is told as JSON or as text.
 template <class Answer>
@@ -167,6 +172,12 @@ Question answered(std::string_view name, std::string_view summary, std::string_v
                   std::vector<QuestionOption> options, Told (*told)(Asked, Form)) {
     return {name, summary,         example, std::move(options), {Form::json, Form::text},
             told, shape_of<Answer>};
+}
+
+/// A question that can be answered in a line for each loan, too.
+Question briefly(Question question) {
+    question.forms.push_back(Form::brief);
+    return question;
 }
 
 /// The same, which looks at the drawings.
@@ -215,10 +226,10 @@ Workbook workbook_told(const RecheckAnswer& answer) {
 const std::vector<Question>& questions() {
     using enum Form;
     static const std::vector<Question> table = {
-        answered<QuoteAnswer>("quote",
-                              "The home price line by line, and the monthly payment with each loan",
-                              "quoin quote buyer.json", {}, tell_quote),
-        answered<AddsAnswer>(
+        briefly(answered<QuoteAnswer>(
+            "quote", "The home price line by line, and the monthly payment with each loan",
+            "quoin quote buyer.json", {}, tell_quote)),
+        briefly(answered<AddsAnswer>(
             "adds", "What options add to the price and monthly payment, alone and together",
             "quoin adds buyer.json deck kitchen-counters:quartz can-lights=6",
             {{"option",
@@ -226,17 +237,18 @@ const std::vector<Question>& questions() {
              {"by-part",
               "each option by part of the monthly payment, with cash and cost over the years", flag,
               command}},
-            tell_adds),
-        answered<CompareAnswer>("compare", "Loans side by side for one home",
-                                "quoin compare buyer.json --scenario \"FHA, 3.5% down\" --json",
-                                {{"scenario", "the loan that the years are held against (JSON), by "
-                                              "its name; the first if not given"}},
-                                tell_compare),
-        answered<CashAnswer>(
+            tell_adds)),
+        briefly(
+            answered<CompareAnswer>("compare", "Loans side by side for one home",
+                                    "quoin compare buyer.json --scenario \"FHA, 3.5% down\" --json",
+                                    {{"scenario", "the loan that the years are held against "
+                                                  "(JSON), by its name; the first if not given"}},
+                                    tell_compare)),
+        briefly(answered<CashAnswer>(
             "cash", "The cash a loan needs, and when: costs, prepaids, escrow and credits",
             "quoin cash buyer.json --scenario \"FHA, 3.5% down\" --appraised 455000",
-            {scenario, {"appraised", "what the home appraises for, in dollars"}}, tell_cash),
-        answered<CreditAnswer>(
+            {scenario, {"appraised", "what the home appraises for, in dollars"}}, tell_cash)),
+        briefly(answered<CreditAnswer>(
             "credit", "What money from the builder can do: price, costs, points or a buydown",
             "quoin credit buyer.json --amount 10000 --years 5",
             {{"amount", "the money from the builder, in dollars", needed},
@@ -244,14 +256,14 @@ const std::vector<Question>& questions() {
              {"years", "find the lowest cost over this many years; 7 if not given"},
              {"instead", "instead of the incentives that the inquiry uses, not on top of them",
               flag}},
-            tell_credit),
-        answered<ShiftAnswer>(
+            tell_credit)),
+        briefly(answered<ShiftAnswer>(
             "shift", "What can change before closing: the rate, the price, the appraisal",
             "quoin shift buyer.json --scenario \"FHA, 3.5% down\" --steps 6",
             {one_scenario,
              {"steps", "rate steps up and down; 4 if not given"},
              {"step", "the size of a step in percentage points; 0.125 if not given"}},
-            tell_shift),
+            tell_shift)),
         answered<RecheckAnswer>(
             "recheck", "Each figure with its formula, inputs, rounding, rule, date and source",
             "quoin recheck buyer.json --scenario \"FHA, 3.5% down\" --workbook check.xlsx",
@@ -262,7 +274,7 @@ const std::vector<Question>& questions() {
          {scenario},
          {workbook},
          tell_recheck},
-        answered<AffordAnswer>(
+        briefly(answered<AffordAnswer>(
             "afford", "The highest price that income, debts, cash and loan programs allow",
             "quoin afford buyer.json --reserves 2\n"
             "  quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25",
@@ -272,8 +284,8 @@ const std::vector<Question>& questions() {
               "assume that automated underwriting accepts the file: its DTI limit where one is "
               "published, else none",
               flag}},
-            tell_afford),
-        answered<LaterAnswer>(
+            tell_afford)),
+        briefly(answered<LaterAnswer>(
             "later", "An option now, financed or in cash, or later, after closing",
             "quoin later buyer.json deck:composite --loan-rate 11.5 --loan-months 60",
             {{"option", "options, as ID, ID:LEVEL or ID=NUMBER", needed_rest},
@@ -282,7 +294,7 @@ const std::vector<Question>& questions() {
              {"loan-rate",
               "the yearly rate of a personal loan or card for the later work, in percent"},
              {"loan-months", "the months of that loan, 1 to 240"}},
-            tell_later),
+            tell_later)),
         answered<ShownAnswer>("shown", "What you see in the model home: included, chosen or extra",
                               "quoin shown buyer.json", {}, tell_shown),
         {"schedule",
@@ -307,7 +319,7 @@ const std::vector<Question>& questions() {
         answered<TourAnswer>(
             "tour", "The home area by area: what comes with it, what an option adds",
             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
-        answered<FitAnswer>(
+        briefly(answered<FitAnswer>(
             "fit", "Which wishes fit your limits and are worth the most, with proof",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
             {{"monthly", "your limit for the monthly payment, in dollars", needed},
@@ -317,7 +329,7 @@ const std::vector<Question>& questions() {
              {"nodes",
               "how many choices each search may look into before it stops; 2000000 if not given",
               value, command}},
-            tell_fit),
+            tell_fit)),
         looking(answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
                                      "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
                                      tell_site)),

@@ -10,8 +10,8 @@
 #include "words/adds.hpp"
 #include "words/parts.hpp"
 #include "words/side_by_side.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/reasons.hpp>
@@ -23,15 +23,9 @@ std::string full_name(const auto& one, const Catalogue& say) {
     return one.level.empty() ? one.name : say.adds.named(one.name, one.level);
 }
 
-/// A name that fits its column; a long one is cut at a word.
-std::string short_name(const std::string& text, std::size_t width) {
-    if (display_width(text) <= width) return text;
-    return wrapped(text, width - 4).front() + " ...";
-}
-
-std::vector<Column> month_columns(const AddsAnswer& answer, std::size_t name_width,
-                                  const Catalogue& say) {
-    std::vector<Column> columns{{"", Align::left, name_width, name_width},
+std::vector<Column> month_columns(const AddsAnswer& answer, const Catalogue& say) {
+    constexpr std::size_t name_width = 40;
+    std::vector<Column> columns{{"", Align::left, name_width, name_width, name_width},
                                 {say.adds.price(), Align::right, 12, 11}};
     for (const AddsScenario& scenario : answer.scenarios) {
         columns.push_back({scenario.terms.name, Align::right, 11, 9});
@@ -57,8 +51,8 @@ class Reasons {
         }
         return letters.empty() ? letters : " " + letters;
     }
-    [[nodiscard]] std::string text() const {
-        std::string out;
+    [[nodiscard]] Blocks text() const {
+        Blocks out;
         for (std::size_t i = 0; i < reasons_.size(); ++i) {
             out += paragraph(reasons_[i], "  " + name(i) + "  ", "     ");
         }
@@ -93,28 +87,26 @@ std::vector<std::string> figures_row(const AddsAnswer& answer, std::string name,
     return cells;
 }
 
-/// What comes with an item, what it replaces, what else has to be known.
-std::string remark(const AddsItem& item, const AddsWords& say) {
+/// What comes with an item, what it replaces, what else has to be known; `along` says what comes.
+std::string remark(const AddsItem& item, const Phrase<Text>& along, const AddsWords& say) {
     std::string text;
     const auto add = [&](const std::string& words) { text += (text.empty() ? "" : "; ") + words; };
     if (item.wish > 0) add(say.wish(item.wish));
-    const auto& with = item.standing == Standing::chosen ? say.and_with : say.with;
-    if (!item.along.empty()) add(with(joined(item.along)));
+    if (!item.along.empty()) add(along(joined(item.along)));
     if (!item.instead.empty()) add(say.instead_of(joined(item.instead)));
     return text;
 }
 
-std::string heading_of_items(const AddsAnswer& answer, const Catalogue& say) {
+Blocks heading_of_items(const AddsAnswer& answer, const Catalogue& say) {
     const bool all_chosen =
         std::all_of(answer.items.begin(), answer.items.end(),
                     [](const AddsItem& item) { return item.standing != Standing::offered; });
     return all_chosen ? std::string() : titled(say.adds.alone());
 }
 
-std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& reasons,
-                          const Catalogue& say) {
-    constexpr std::size_t name_width = 40;
-    Table table(month_columns(answer, name_width, say));
+Blocks offered_table(const AddsAnswer& answer, Standing standing, Reasons& reasons,
+                     const Catalogue& say) {
+    Table table(month_columns(answer, say));
     std::string area;
     bool any = false;
     for (const AddsItem& item : answer.items) {
@@ -126,17 +118,17 @@ std::string offered_table(const AddsAnswer& answer, Standing standing, Reasons& 
         }
         std::string name = full_name(item, say);
         if (item.work.any()) name += " *";
-        table.row(figures_row(answer, "  " + short_name(name, name_width - 2), item.price,
-                              item.by_scenario, reasons));
-        table.remark(remark(item, say.adds), 84);
+        table.row(figures_row(answer, "  " + name, item.price, item.by_scenario, reasons));
+        const auto& along = item.standing == Standing::chosen ? say.adds.and_with : say.adds.with;
+        table.remark(remark(item, along, say.adds), 84);
     }
-    return any ? table.text() : std::string{};
+    return any ? Blocks(table) : Blocks();
 }
 
 /// Items without figures, each told in words.
-std::string lines_of(const AddsAnswer& answer, Standing standing, const std::string& title,
-                     const std::function<std::string(const AddsItem&)>& told) {
-    std::string out;
+Blocks lines_of(const AddsAnswer& answer, Standing standing, const std::string& title,
+                const std::function<std::string(const AddsItem&)>& told) {
+    Blocks out;
     for (const AddsItem& item : answer.items) {
         if (item.standing != standing) continue;
         out += paragraph(told(item), "  ", "    ");
@@ -144,7 +136,7 @@ std::string lines_of(const AddsAnswer& answer, Standing standing, const std::str
     return out.empty() ? out : titled(title) + out;
 }
 
-std::string lines_without_figures(const AddsAnswer& answer, const Catalogue& say) {
+Blocks lines_without_figures(const AddsAnswer& answer, const Catalogue& say) {
     const auto held = [&](const AddsItem& item) {
         return say.adds.in_package(full_name(item, say), item.package);
     };
@@ -155,38 +147,38 @@ std::string lines_without_figures(const AddsAnswer& answer, const Catalogue& say
            lines_of(answer, Standing::barred, say.adds.barred(), barred);
 }
 
-std::string stacked_table(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
+Blocks stacked_table(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
     if (answer.stacked.empty()) return {};
-    constexpr std::size_t name_width = 40;
-    Table table(month_columns(answer, name_width, say));
+    Table table(month_columns(answer, say));
     for (const AddsStep& step : answer.stacked) {
-        table.row(figures_row(answer, short_name(full_name(step, say), name_width), step.price,
-                              step.by_scenario, reasons));
+        table.row(figures_row(answer, full_name(step, say), step.price, step.by_scenario, reasons));
     }
     table.rule();
     table.row(figures_row(answer, say.adds.together(), answer.whole.price, answer.whole.by_scenario,
                           reasons));
-    return titled(say.adds.stacked()) + table.text();
+    return titled(say.adds.stacked()) + table;
 }
 
 /// One item in full: by part of the month, cash, years, under every scenario.
-std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons& reasons,
-                        const Catalogue& say) {
+Blocks parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons& reasons,
+                   const Catalogue& say) {
+    const std::vector<Added>& figures = item.in_home ? item.in_home->by_scenario : item.by_scenario;
     std::vector<Column> columns{{"", Align::left, 26, 26}};
     for (const AddsScenario& s : answer.scenarios) {
         columns.push_back({s.terms.name, Align::right, 11, 11});
     }
     Table table(std::move(columns));
+    table.beside();
     const auto row = [&](std::string label, const auto& amount) {
         std::vector<std::string> cells{std::move(label)};
-        for (const Added& added : item.by_scenario) {
+        for (const Added& added : figures) {
             cells.push_back(added.available() ? signed_dollars(amount(added)) : "-");
         }
         table.row(std::move(cells));
     };
     for (const MonthPartRow& part : month_parts) {
         const auto amount = [&](const Added& added) { return added.monthly[part.part]; };
-        const bool any = std::any_of(item.by_scenario.begin(), item.by_scenario.end(),
+        const bool any = std::any_of(figures.begin(), figures.end(),
                                      [&](const Added& added) { return !amount(added).is_zero(); });
         if (any) row(say.parts.month(part.part), amount);
     }
@@ -196,17 +188,19 @@ std::string parts_table(const AddsAnswer& answer, const AddsItem& item, Reasons&
     row(say.adds.to_close(), [](const Added& added) { return added.to_close; });
     row(say.adds.over_five_years(), [](const Added& added) { return added.in_five_years; });
     row(say.adds.over_loan(), [](const Added& added) { return added.over_loan; });
-    for (std::size_t i = 0; i < item.by_scenario.size(); ++i) {
-        (void)reasons.letters(answer, i, item.by_scenario[i]); // listed below the tables
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        (void)reasons.letters(answer, i, figures[i]); // listed below the tables
     }
-    return table.text();
+    return table;
 }
 
-std::string item_heading(const AddsItem& item, const Catalogue& say) {
+Blocks item_heading(const AddsItem& item, const Catalogue& say) {
     const std::string name = full_name(item, say) + (item.work.any() ? " *" : "");
-    const auto& moved = item.standing == Standing::chosen ? say.adds.taken_out : say.adds.added;
-    std::string out = titled(moved(name, item.id, signed_dollars(item.price)));
-    const std::string words = remark(item, say.adds);
+    const AddsWords& of = say.adds;
+    const auto& has = item.in_home;
+    Blocks out = titled((has ? of.in_home : of.added)(
+        name, item.id, signed_dollars(has ? has->price : item.price)));
+    const std::string words = remark(item, has ? of.counted_with : of.with, of);
     if (!words.empty()) out += paragraph(words, "  ");
     if (!item.note.empty()) out += paragraph(item.note, "  ");
     if (!item.cutoff.empty()) out += "  " + say.adds.before(item.cutoff) + "\n";
@@ -216,8 +210,8 @@ std::string item_heading(const AddsItem& item, const Catalogue& say) {
     return out;
 }
 
-std::string scenarios_text(const AddsAnswer& answer, const Catalogue& say) {
-    std::string out = titled(say.adds.loans());
+Blocks scenarios_text(const AddsAnswer& answer, const Catalogue& say) {
+    Blocks out = titled(say.adds.loans());
     for (const AddsScenario& s : answer.scenarios) {
         if (!s.refusals.empty()) {
             out += paragraph(refused_words(s.terms.name, s.refusals.front(), say), "  ", "    ");
@@ -230,8 +224,8 @@ std::string scenarios_text(const AddsAnswer& answer, const Catalogue& say) {
     return out;
 }
 
-std::string items_by_part(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
-    std::string out;
+Blocks items_by_part(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
+    Blocks out;
     for (const AddsItem& item : answer.items) {
         if (item.by_scenario.empty()) continue;
         out += item_heading(item, say) + parts_table(answer, item, reasons, say);
@@ -239,10 +233,10 @@ std::string items_by_part(const AddsAnswer& answer, Reasons& reasons, const Cata
     return out;
 }
 
-std::string items_in_tables(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
-    std::string out = heading_of_items(answer, say);
+Blocks items_in_tables(const AddsAnswer& answer, Reasons& reasons, const Catalogue& say) {
+    Blocks out = heading_of_items(answer, say);
     out += offered_table(answer, Standing::offered, reasons, say);
-    const std::string chosen = offered_table(answer, Standing::chosen, reasons, say);
+    const Blocks chosen = offered_table(answer, Standing::chosen, reasons, say);
     if (!chosen.empty()) out += titled(say.adds.taking_out()) + chosen;
     return out;
 }
@@ -260,15 +254,16 @@ Cautions cautions_of(const AddsAnswer& answer, const Catalogue& say) {
     return notes;
 }
 
-std::string text_of(const AddsAnswer& answer, bool by_part, const Catalogue& say) {
+Blocks blocks_of(const AddsAnswer& answer, bool by_part, const Catalogue& say) {
     Reasons reasons(by_part, say);
-    std::string out = heading_text(answer.heading, say.adds.title(), say);
+    Blocks out = brief_of(answer, say) + "\n";
+    out += heading_text(answer.heading, say.adds.title(), say);
     out += say.adds.contract_price(answer.contract_price) + "\n";
-    out += scenarios_text(answer, say);
     out += by_part ? items_by_part(answer, reasons, say) : items_in_tables(answer, reasons, say);
     out += lines_without_figures(answer, say);
     if (!by_part) out += stacked_table(answer, reasons, say);
-    return out + reasons.text() + footing_text(cautions_of(answer, say));
+    return out + reasons.text() + scenarios_text(answer, say) +
+           footing_text(cautions_of(answer, say));
 }
 
 } // namespace quoin

@@ -69,6 +69,12 @@ void item_fields(auto& v, const AddsAnswer& answer, auto& item) {
         v("instead_of", item.instead);
         by_scenario(v, answer, item.by_scenario);
     });
+    v.given("in_home", item.in_home, [&](auto& there) {
+        v.object("in_home", [&] {
+            v("price", there.price);
+            by_scenario(v, answer, there.by_scenario);
+        });
+    });
 }
 
 void figures_of_step(auto& v, const AddsAnswer& answer, auto& step) {

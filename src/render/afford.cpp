@@ -6,8 +6,9 @@
 
 #include "shared_fields.hpp"
 #include "words/afford.hpp"
+#include <quoin/render/answers.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -49,25 +50,25 @@ Table limits_table(const std::string& last, const AffordWords& say) {
 }
 
 /// What is left under each limit at the highest price.
-std::string rooms_text(const AffordScenario& s, const AffordWords& say) {
+Blocks rooms_text(const AffordScenario& s, const AffordWords& say) {
     if (s.rooms.empty()) return {};
     Table table = limits_table(say.left(), say);
     for (const LimitRoom& room : s.rooms) {
         table.row({limit_words(room.limit, s, say), dollars(room.needed), dollars(room.most),
                    dollars(room.room)});
     }
-    return table.text();
+    return table;
 }
 
 /// What is missing under each limit where no price fits.
-std::string misses_text(const AffordScenario& s, const AffordWords& say) {
+Blocks misses_text(const AffordScenario& s, const AffordWords& say) {
     if (s.nearest.empty()) return {};
     Table table = limits_table(say.short_by(), say);
     for (const LimitRoom& room : s.nearest) {
         table.row({limit_words(room.limit, s, say), dollars(room.needed), dollars(room.most),
                    room.room < Money{} ? dollars(Money{} - room.room) : std::string()});
     }
-    return table.text();
+    return table;
 }
 
 /// What a step takes: cash, and income or less in debts; empty where it takes none of these.
@@ -141,9 +142,9 @@ std::string passed_words(const AffordScenario& s, const AffordWords& say) {
                       percent_text(s.ratios->residual_instead->value(), 0));
 }
 
-std::string plans_text(const AffordScenario& s, const AffordWords& say) {
+Blocks plans_text(const AffordScenario& s, const AffordWords& say) {
     if (s.plans.empty()) return "    " + say.no_plan() + "\n";
-    std::string out;
+    Blocks out;
     for (const AffordPlan& plan : s.plans) {
         out += "    " +
                say.plan(plan.plan, say.pairs(plan.homes), plan.price, plan.elevation, plan.lot) +
@@ -152,11 +153,11 @@ std::string plans_text(const AffordScenario& s, const AffordWords& say) {
     return out;
 }
 
-std::string none_text(const AffordScenario& s, const Catalogue& catalogue) {
+Blocks none_text(const AffordScenario& s, const Catalogue& catalogue) {
     const AffordWords& say = catalogue.afford;
-    const std::string why =
+    const Blocks why =
         s.refusals.empty()
-            ? "  " + say.nearest(s.least_price) + "\n"
+            ? Blocks("  " + say.nearest(s.least_price) + "\n")
             : paragraph(say.refused(s.least_price, words(s.refusals, catalogue)), "  ");
     return why + misses_text(s, say);
 }
@@ -178,8 +179,8 @@ std::string binds_words(const AffordScenario& s, const Catalogue& catalogue) {
 }
 
 /// What the ratios are held to, and how.
-std::string ratios_text(const AffordScenario& s, const AffordWords& say) {
-    std::string out;
+Blocks ratios_text(const AffordScenario& s, const AffordWords& say) {
+    Blocks out;
     if (s.qualifying_rate) {
         out += paragraph(say.qualifying(*s.qualifying_rate, s.qualifying_source), "    ");
     }
@@ -191,9 +192,9 @@ std::string ratios_text(const AffordScenario& s, const AffordWords& say) {
     return out;
 }
 
-std::string scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
+Blocks scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
     const AffordWords& say = catalogue.afford;
-    std::string out = titled(s.terms.name);
+    Blocks out = titled(s.terms.name);
     if (!s.price) return out + none_text(s, catalogue);
     const bool untested = s.automated == AutomatedRatio::none_published;
     out += "  " +
@@ -210,7 +211,7 @@ std::string scenario_text(const AffordScenario& s, const Catalogue& catalogue) {
 }
 
 /// On figures alone: what was assumed stands where the home would.
-std::string plain_heading(const AffordAnswer& answer, const AffordWords& say) {
+Blocks plain_heading(const AffordAnswer& answer, const AffordWords& say) {
     return say.title() + "\n" + say.dates(answer.heading.as_of, answer.heading.closing) + "\n" +
            paragraph(say.assumed(fmt::format("{}", fmt::join(answer.assumptions, "; "))), "", "  ");
 }
@@ -226,10 +227,11 @@ Cautions cautions_of(const AffordAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const AffordAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const AffordAnswer& answer, const Catalogue& say) {
     const bool plain = !answer.assumptions.empty();
-    std::string out = plain ? plain_heading(answer, say.afford)
-                            : heading_text(answer.heading, say.afford.title(), say);
+    Blocks out = brief_of(answer, say) + "\n";
+    out += plain ? plain_heading(answer, say.afford)
+                 : heading_text(answer.heading, say.afford.title(), say);
     if (answer.facts.reserve_months > 0) {
         out += say.afford.reserve(answer.facts.reserve_months) + "\n";
     }

@@ -3,8 +3,8 @@
 
 #include "shared_fields.hpp"
 #include "words/payment.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -17,14 +17,14 @@ Cautions cautions(const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const AprAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const AprAnswer& answer, const Catalogue& say) {
     const PaymentWords& of = say.payment;
     Table table({{"", Align::left}, {"", Align::right}});
     table.row({of.apr(), percent_text(answer.apr, 6)});
     table.row({of.advanced(), dollars(answer.advanced)});
     table.row({of.paid(), dollars(answer.paid)});
     table.row({of.finance_charge(), dollars(answer.finance_charge)});
-    return table.text() + footing_text(cautions(say));
+    return table + footing_text(cautions(say));
 }
 
 void fields(auto& v, Of<AprAnswer> auto& answer) {

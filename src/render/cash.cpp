@@ -7,8 +7,8 @@
 #include "words/cash.hpp"
 #include "words/parts.hpp"
 #include "words/side_by_side.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -47,24 +47,24 @@ void add_section(const CashAnswer& answer, CostSection section, Table& table,
     }
 }
 
-std::string costs_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks costs_text(const CashAnswer& answer, const Catalogue& say) {
     Table table = two_columns(say.cash.buyers_sums());
     for (const CostSection section :
          {CostSection::origination, CostSection::not_shopped_for, CostSection::shopped_for,
           CostSection::taxes_and_government, CostSection::other}) {
         add_section(answer, section, table, say);
     }
-    return titled(say.cash.closing_costs()) + table.text();
+    return titled(say.cash.closing_costs()) + table;
 }
 
-std::string prepaids_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks prepaids_text(const CashAnswer& answer, const Catalogue& say) {
     if (answer.prepaids.empty()) return {};
     Table table = two_columns();
     for (const PrepaidLine& line : answer.prepaids) {
         table.row({prepaid_words(line, say),
                    line.due ? say.cash.bill_due(*line.due) : std::string(), dollars(line.amount)});
     }
-    return titled(say.cash.prepaids()) + table.text();
+    return titled(say.cash.prepaids()) + table;
 }
 
 /// "$1,350.00 short and spreads it over twelve months; $112.50 more a month".
@@ -85,9 +85,8 @@ std::string ends_text(const EscrowOutlook& outlook, const CashWords& say) {
     return out;
 }
 
-std::string outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
-    std::string out =
-        paragraph(say.set_from_settled() + ends_text(outlook.from_settled, say), "  ");
+Blocks outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
+    Blocks out = paragraph(say.set_from_settled() + ends_text(outlook.from_settled, say), "  ");
     const EscrowAccount& land = outlook.from_first_bills.first;
     if (land.deposit == outlook.from_settled.first.deposit) return out;
     return out +
@@ -95,11 +94,11 @@ std::string outlook_text(const NewHomeEscrow& outlook, const CashWords& say) {
                      "  ");
 }
 
-std::string escrow_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks escrow_text(const CashAnswer& answer, const Catalogue& say) {
     const CashWords& of = say.cash;
     if (!answer.escrow) return "\n" + paragraph(of.no_escrow());
     const EscrowAccount& account = answer.escrow->account;
-    std::string out =
+    Blocks out =
         "\n" + paragraph(of.escrow(account.initial_deposit, account.deposit, account.cushion));
     Table table({{of.escrow_month(), Align::left, 10, 10},
                  {of.escrow_in(), Align::right, 12, 12},
@@ -109,7 +108,7 @@ std::string escrow_text(const CashAnswer& answer, const Catalogue& say) {
         table.row({of.calendar_month(static_cast<int>(month.month.month()), month.month.year()),
                    dollars(month.deposit), dollars(month.paid), dollars(month.balance)});
     }
-    out += table.text();
+    out += table;
     for (const EscrowBill& bill : answer.escrow->bills) {
         out += "  " + of.escrow_bill(bill_words(bill.item, say), bill.due, bill.amount) + "\n";
     }
@@ -118,9 +117,9 @@ std::string escrow_text(const CashAnswer& answer, const Catalogue& say) {
 }
 
 /// How much interested parties may give, where that is limited, and what is over it.
-std::string cap_text(const CashAnswer& answer, const CashWords& say) {
+Blocks cap_text(const CashAnswer& answer, const CashWords& say) {
     const CreditsUsed& credits = answer.scenario.credits;
-    std::string out;
+    Blocks out;
     if (answer.contribution_cap) {
         const auto& phrase = answer.cap_by_price ? say.cap_of_price : say.cap_of_value;
         out += paragraph(
@@ -135,7 +134,7 @@ std::string cap_text(const CashAnswer& answer, const CashWords& say) {
     return out;
 }
 
-std::string credits_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks credits_text(const CashAnswer& answer, const Catalogue& say) {
     const CreditsUsed& credits = answer.scenario.credits;
     if (answer.credits.empty() && credits.without_use.is_zero() && credits.over_cap.is_zero()) {
         return {};
@@ -148,14 +147,14 @@ std::string credits_text(const CashAnswer& answer, const Catalogue& say) {
     if (!credits.without_use.is_zero()) {
         table.row({say.cash.without_use(), "", dollars(credits.without_use)});
     }
-    return titled(say.cash.credits()) + table.text() + cap_text(answer, say.cash);
+    return titled(say.cash.credits()) + table + cap_text(answer, say.cash);
 }
 
-std::string buydown_text(const CashAnswer& answer, const CashWords& say) {
+Blocks buydown_text(const CashAnswer& answer, const CashWords& say) {
     const auto& buydown = answer.scenario.buydown;
     if (!buydown) return {};
     const Money own = answer.scenario.cost_of_credit.buydown.put_up;
-    std::string out = titled(say.buydown(buydown->total_subsidy(), own));
+    Blocks out = titled(say.buydown(buydown->total_subsidy(), own));
     int year = 0;
     for (const BuydownYear& bought : buydown->years) {
         out += paragraph(say.bought_down(++year, bought.rate, bought.payment, bought.subsidy), "  ",
@@ -165,8 +164,8 @@ std::string buydown_text(const CashAnswer& answer, const CashWords& say) {
 }
 
 /// What becomes of a lender credit that closing costs and prepaids do not use up.
-std::string lender_credit_text(const ScenarioAnswer& scenario, const CashWords& say) {
-    std::string out;
+Blocks lender_credit_text(const ScenarioAnswer& scenario, const CashWords& say) {
+    Blocks out;
     const Money reduction = scenario.cash[CashPart::principal_reduction];
     if (!reduction.is_zero()) out += paragraph(say.lender_credit_reduces(reduction), "  ");
     const Money lost = scenario.lender_credit_without_use;
@@ -185,7 +184,7 @@ std::string name_of(CashPart part, const ScenarioAnswer& scenario, const Catalog
                    : say.parts.cash(part);
 }
 
-std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks needed_text(const CashAnswer& answer, const Catalogue& say) {
     const CashToClose& cash = answer.scenario.cash;
     const CashWords& of = say.cash;
     Table table = two_columns();
@@ -207,19 +206,19 @@ std::string needed_text(const CashAnswer& answer, const Catalogue& say) {
     const bool back = cash.to_close() < Money{};
     table.row({back ? say.side.back() : of.left_to_bring(), "",
                dollars(back ? -cash.to_close() : cash.to_close())});
-    return titled(of.cash()) + table.text() + lender_credit_text(answer.scenario, of);
+    return titled(of.cash()) + table + lender_credit_text(answer.scenario, of);
 }
 
-std::string calendar_text(const CashAnswer& answer, const Catalogue& say) {
+Blocks calendar_text(const CashAnswer& answer, const Catalogue& say) {
     Table table = two_columns();
     for (const CalendarDay& day : answer.calendar) {
         const SaidDay said = said_day(day, say);
         table.row({said.what, short_date(day.date), said.amount});
     }
-    return titled(say.cash.when()) + table.text();
+    return titled(say.cash.when()) + table;
 }
 
-std::string credit_cost_text(const ScenarioAnswer& scenario, const CashWords& say) {
+Blocks credit_cost_text(const ScenarioAnswer& scenario, const CashWords& say) {
     const CostOfCredit& cost = scenario.cost_of_credit;
     Table table = two_columns();
     const auto row = [&](const std::string& name, const std::string& figure) {
@@ -239,7 +238,7 @@ std::string credit_cost_text(const ScenarioAnswer& scenario, const CashWords& sa
     }
     row(say.apr(), cost.apr ? disclosed_text(cost.apr->percent()) : say.no_apr());
     row(say.total_interest_percentage(), disclosed_text(cost.total_interest_percentage.value()));
-    return titled(say.cost_of_credit()) + table.text();
+    return titled(say.cost_of_credit()) + table;
 }
 
 } // namespace
@@ -250,11 +249,14 @@ Cautions cautions_of(const CashAnswer& answer, const Catalogue& say) {
     return notes;
 }
 
-std::string text_of(const CashAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const CashAnswer& answer, const Catalogue& say) {
     const CashWords& of = say.cash;
     const ScenarioAnswer& scenario = answer.scenario;
-    std::string out = heading_text(answer.heading, of.title(), say);
-    if (!scenario.available()) return out + refused_lines(scenario.terms, scenario.refusals, say);
+    const Blocks heading = heading_text(answer.heading, of.title(), say);
+    if (!scenario.available()) {
+        return refused_lines(scenario.terms, scenario.refusals, say) + "\n" + heading;
+    }
+    Blocks out = brief_of(answer, say) + "\n" + heading;
     out += paragraph(
         of.month(scenario.terms.name, scenario.monthly.total(), terms_line(scenario.terms, say)));
     out += needed_text(answer, say) + calendar_text(answer, say) + costs_text(answer, say) +

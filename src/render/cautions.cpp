@@ -5,7 +5,7 @@
 #include <iterator>
 
 #include "words/cautions.hpp"
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
@@ -117,10 +117,9 @@ std::vector<std::string> words_of(const Cautions& cautions) {
     return words;
 }
 
-std::string footing_text(const Cautions& cautions) {
-    constexpr std::size_t footing_width = 100;
-    std::string out;
-    for (const Caution& each : cautions) out += "\n" + paragraph(each.words, "", "", footing_width);
+Blocks footing_text(const Cautions& cautions) {
+    Blocks out;
+    for (const Caution& each : cautions) out += "\n" + Blocks(Indented{each.words, "", ""});
     return out;
 }
 

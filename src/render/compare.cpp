@@ -7,16 +7,17 @@
 #include "scenario_table.hpp"
 #include "shared_fields.hpp"
 #include "words/compare.hpp"
+#include <quoin/render/answers.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 
 namespace quoin {
 namespace {
 
 /// What each program asks in return, once a program.
-std::string fine_print(const CompareAnswer& answer, const Catalogue& say) {
-    std::string out;
+Blocks fine_print(const CompareAnswer& answer, const Catalogue& say) {
+    Blocks out;
     std::vector<std::string> told;
     for (const ScenarioAnswer& s : answer.scenarios) {
         const std::string& id = s.terms.program_id;
@@ -29,8 +30,8 @@ std::string fine_print(const CompareAnswer& answer, const Catalogue& say) {
     return out.empty() ? out : titled(say.compare.catches()) + out;
 }
 
-std::string points_text(const CompareAnswer& answer, const Catalogue& say) {
-    std::string out;
+Blocks points_text(const CompareAnswer& answer, const Catalogue& say) {
+    Blocks out;
     for (const PointsPayback& p : answer.points) {
         out += paragraph(say.compare.points_take(answer.scenarios[p.scenario].terms.name,
                                                  p.rate_without, p.rate, p.extra_cash,
@@ -40,8 +41,8 @@ std::string points_text(const CompareAnswer& answer, const Catalogue& say) {
     return out.empty() ? out : titled(say.compare.points()) + out;
 }
 
-std::string orders_text(const CompareAnswer& answer, const Catalogue& say) {
-    std::string out;
+Blocks orders_text(const CompareAnswer& answer, const Catalogue& say) {
+    Blocks out;
     for (const LoanOrder& o : answer.orders) {
         const std::string& first = answer.scenarios[o.first].terms.name;
         const std::string& second = answer.scenarios[o.second].terms.name;
@@ -61,16 +62,16 @@ Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const CompareAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const CompareAnswer& answer, const Catalogue& say) {
     const CompareWords& of = say.compare;
-    std::string out = heading_text(answer.heading, of.title(), say);
+    Blocks out = brief_of(answer, say) + "\n" + heading_text(answer.heading, of.title(), say);
     out += of.contract_price(answer.contract_price) + "\n";
     out += titled(of.month()) + month_table(answer.scenarios, say);
     out += titled(of.loan()) + loan_table(answer.scenarios, say);
     out += titled(of.cash()) + cash_table(answer.scenarios, say);
     out += titled(of.years()) + years_table(answer.scenarios, say);
     out += points_text(answer, say) + orders_text(answer, say);
-    const std::string refusals = refusal_lines(answer.scenarios, say);
+    const Blocks refusals = refusal_lines(answer.scenarios, say);
     if (!refusals.empty()) out += "\n" + refusals;
     return out + fine_print(answer, say) + footing_text(cautions_of(answer, say));
 }

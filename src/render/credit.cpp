@@ -7,15 +7,15 @@
 #include "credit_words.hpp"
 #include "own_cautions.hpp"
 #include "words/credit.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
 namespace quoin {
 namespace {
 
-std::string cap_text(const CreditScenario& s, const CreditWords& say) {
+Blocks cap_text(const CreditScenario& s, const CreditWords& say) {
     if (!s.cap) return {};
     const auto& phrase = s.cap_by_price ? say.cap_of_price : say.cap_of_value;
     return paragraph(phrase(percent_text(s.cap->value(), 0), s.cap_amount,
@@ -34,7 +34,7 @@ std::string pure_name(const CreditPure& pure, const CreditScenario& s, const Cat
     return say.credit.with_points(name, fixed(pure.mix->points.value(), 3));
 }
 
-std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
+Blocks month_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
     const CreditWords& of = say.credit;
     Table table({{of.each_use(), Align::left, 30, 25},
                  {of.note_rate(), Align::right, 9, 8},
@@ -51,7 +51,7 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Cat
     for (const CreditPure& pure : s.pure) {
         if (pure.mix) row(pure_name(pure, s, say), *pure.mix);
     }
-    std::string out = table.text();
+    Blocks out = table;
     for (const CreditPure& pure : s.pure) {
         if (pure.mix) continue;
         out += paragraph(of.not_to_be_had(use_name(pure, s, say), why_not(pure, ask, say)), "  ",
@@ -60,18 +60,12 @@ std::string month_table(const CreditScenario& s, const CreditAsk& ask, const Cat
     return out;
 }
 
-/// "7 years", or "the whole loan" where it ends no later.
-std::string over(int years, const CreditScenario& s, const Catalogue& say) {
-    const Months asked(years * months_a_year);
-    return asked >= s.terms.term ? say.credit.whole_loan() : term_text(asked, say);
-}
-
-std::string years_table(const CreditScenario& s, const Catalogue& say) {
+Blocks years_table(const CreditScenario& s, const Catalogue& say) {
     std::vector<Column> columns{{say.credit.costs_after(), Align::left, 44, 26}};
     std::size_t told = 0; // a shorter loan ends before the last of the years
     while (told < credit_years.size()) {
         const int years = credit_years[told++];
-        columns.push_back({over(years, s, say), Align::right, 14, 12});
+        columns.push_back({years_words(years, s, say), Align::right, 14, 12});
         if (Months(years * months_a_year) >= s.terms.term) break;
     }
     Table table(std::move(columns));
@@ -84,24 +78,7 @@ std::string years_table(const CreditScenario& s, const Catalogue& say) {
     for (const CreditPure& pure : s.pure) {
         if (pure.mix) row(pure_name(pure, s, say), *pure.mix);
     }
-    return "\n" + table.text();
-}
-
-/// What each part of it goes to.
-std::string uses_words(const CreditMix& mix, const CreditScenario& s, const Catalogue& say) {
-    const CreditWords& of = say.credit;
-    std::vector<std::string> uses;
-    const auto add = [&](Money amount, const auto& phrase, const auto&... more) {
-        if (!amount.is_zero()) uses.push_back(phrase(amount, more...));
-    };
-    const CreditAmounts& pays = mix.pays;
-    add(mix.off_price, of.goes_off_price);
-    add(pays[CreditUse::points], of.goes_to_points, mix.rate, fixed(mix.points.value(), 3));
-    add(pays[CreditUse::buydown], of.goes_to_buydown, buydown_name(mix.buydown));
-    add(pays[CreditUse::upfront_fee], of.goes_to_upfront, fee_name(s, say));
-    add(pays[CreditUse::closing_costs], of.goes_to_costs);
-    add(pays[CreditUse::prepaids], of.goes_to_prepaids);
-    return uses.empty() ? of.pays_nothing() : joined(uses);
+    return Blocks("\n") + table;
 }
 
 /// Why some of it is lost, where it is.
@@ -112,26 +89,27 @@ std::string lost_words(const CreditMix& mix, const CreditWords& say) {
     return out;
 }
 
-std::string best_text(const std::string& what, const CreditMix& mix, const CreditScenario& s,
-                      const CreditAnswer& answer, const Catalogue& say) {
+Blocks best_text(const std::string& what, const CreditMix& mix, const CreditScenario& s,
+                 const CreditAnswer& answer, const Catalogue& say) {
     const CreditWords& of = say.credit;
     return paragraph(of.best(what, uses_words(mix, s, say), lost_words(mix, of), mix.rate,
                              apr_words(mix, of), mix.monthly_now, mix.monthly_later,
-                             mix.cash_needed, mix.cost_asked, over(answer.ask.years, s, say)),
+                             mix.cash_needed, mix.cost_asked,
+                             years_words(answer.ask.years, s, say)),
                      "  ", "    ");
 }
 
-std::string bests_text(const CreditScenario& s, const CreditAnswer& answer, const Catalogue& say) {
+Blocks bests_text(const CreditScenario& s, const CreditAnswer& answer, const Catalogue& say) {
     const CreditWords& of = say.credit;
-    std::string out = "\n  " + of.bests() + "\n";
+    Blocks out = "\n  " + of.bests() + "\n";
     out += best_text(of.lowest_payment(), s.lowest_payment, s, answer, say);
     if (s.cash_is_given) {
         out += paragraph(of.least_cash_is_given(), "  ", "    ");
     } else {
         out += best_text(of.least_cash(), s.least_cash, s, answer, say);
     }
-    return out +
-           best_text(of.least_cost(over(answer.ask.years, s, say)), s.least_cost, s, answer, say);
+    return out + best_text(of.least_cost(years_words(answer.ask.years, s, say)), s.least_cost, s,
+                           answer, say);
 }
 
 std::vector<Column> frontier_columns(bool fees, const std::string& years, const CreditWords& say) {
@@ -148,12 +126,12 @@ std::vector<Column> frontier_columns(bool fees, const std::string& years, const 
 }
 
 /// The mixes between which there is something to choose, thinned where they are many.
-std::string frontier_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
+Blocks frontier_table(const CreditScenario& s, const CreditAsk& ask, const Catalogue& say) {
     constexpr std::size_t most = 16;
     const CreditWords& of = say.credit;
     const bool fees = std::any_of(s.frontier.begin(), s.frontier.end(),
                                   [](const CreditMix& mix) { return mix.fee_in_cash; });
-    Table table(frontier_columns(fees, over(ask.years, s, say), of));
+    Table table(frontier_columns(fees, years_words(ask.years, s, say), of));
     const std::size_t count = s.frontier.size();
     const std::size_t told = std::min(count, most);
     for (std::size_t i = 0; i < told; ++i) {
@@ -169,24 +147,25 @@ std::string frontier_table(const CreditScenario& s, const CreditAsk& ask, const 
     }
     const std::string thinned =
         told < count ? of.thinned(static_cast<int>(told), static_cast<int>(count)) : std::string();
-    return "\n  " + of.frontier(thinned) + "\n" + table.text();
+    return Blocks("\n  " + of.frontier(thinned) + "\n") + table;
 }
 
-std::string scenario_text(const CreditScenario& s, const CreditAnswer& answer,
-                          const Catalogue& say) {
+Blocks scenario_text(const CreditScenario& s, const CreditAnswer& answer, const Catalogue& say) {
     if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals, say);
-    std::string out =
-        "\n" + paragraph(say.credit.without_it_month(s.terms.name, s.today.monthly_now,
-                                                     terms_line(s.terms, say)),
-                         "", "  ");
-    out += cap_text(s, say.credit) + "\n" + month_table(s, answer.ask, say) + years_table(s, say);
-    return out + bests_text(s, answer, say) + frontier_table(s, answer.ask, say);
+    Blocks out = "\n" + paragraph(say.credit.without_it_month(s.terms.name, s.today.monthly_now,
+                                                              terms_line(s.terms, say)),
+                                  "", "  ");
+    out += bests_text(s, answer, say) + "\n" + month_table(s, answer.ask, say);
+    out += years_table(s, say) + frontier_table(s, answer.ask, say);
+    const Blocks cap = cap_text(s, say.credit);
+    return cap.empty() ? out : out + "\n" + cap;
 }
 
 } // namespace
 
-std::string text_of(const CreditAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.credit.title(answer.ask.amount), say);
+Blocks blocks_of(const CreditAnswer& answer, const Catalogue& say) {
+    Blocks out = brief_of(answer, say) + "\n" +
+                 heading_text(answer.heading, say.credit.title(answer.ask.amount), say);
     out += say.credit.contract_price(answer.contract_price) + "\n";
     for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer, say);
     return out + footing_text(cautions_of(answer, say));

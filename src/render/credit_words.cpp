@@ -7,6 +7,8 @@
 #include "words/cash.hpp"
 #include "words/credit.hpp"
 #include <quoin/render/cautions.hpp>
+#include <quoin/render/words.hpp>
+#include <quoin/words/figures.hpp>
 
 namespace quoin {
 
@@ -30,6 +32,27 @@ std::string why_not(const CreditPure& pure, const CreditAsk& ask, const Catalogu
     if (pure.needed > ask.amount) return of.takes(pure.needed);
     if (!pure.needed.is_zero()) return of.takes_more_than_cap(pure.needed);
     return pure.way == CreditWay::points ? of.no_lower_rate() : of.not_with_this_loan();
+}
+
+std::string years_words(int years, const CreditScenario& s, const Catalogue& say) {
+    const Months asked(years * months_a_year);
+    return asked >= s.terms.term ? say.credit.whole_loan() : term_text(asked, say);
+}
+
+std::string uses_words(const CreditMix& mix, const CreditScenario& s, const Catalogue& say) {
+    const CreditWords& of = say.credit;
+    std::vector<std::string> uses;
+    const auto add = [&](Money amount, const auto& phrase, const auto&... more) {
+        if (!amount.is_zero()) uses.push_back(phrase(amount, more...));
+    };
+    const CreditAmounts& pays = mix.pays;
+    add(mix.off_price, of.goes_off_price);
+    add(pays[CreditUse::points], of.goes_to_points, mix.rate, fixed(mix.points.value(), 3));
+    add(pays[CreditUse::buydown], of.goes_to_buydown, buydown_name(mix.buydown));
+    add(pays[CreditUse::upfront_fee], of.goes_to_upfront, fee_name(s, say));
+    add(pays[CreditUse::closing_costs], of.goes_to_costs);
+    add(pays[CreditUse::prepaids], of.goes_to_prepaids);
+    return uses.empty() ? of.pays_nothing() : joined(uses);
 }
 
 Cautions cautions_of(const CreditAnswer& answer, const Catalogue& say) {

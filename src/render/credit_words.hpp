@@ -22,4 +22,10 @@ namespace quoin {
 [[nodiscard]] std::string why_not(const CreditPure& pure, const CreditAsk& ask,
                                   const Catalogue& say);
 
+/// "7 years", or "the whole loan" where it ends no later.
+[[nodiscard]] std::string years_words(int years, const CreditScenario& s, const Catalogue& say);
+/// What each part of it goes to.
+[[nodiscard]] std::string uses_words(const CreditMix& mix, const CreditScenario& s,
+                                     const Catalogue& say);
+
 } // namespace quoin

@@ -9,8 +9,8 @@
 #include "scenario_table.hpp"
 #include "words/fit.hpp"
 #include "words/parts.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/reasons.hpp>
@@ -147,23 +147,25 @@ std::string sure_text(const FitHome& home, const FitWords& say) {
                                      : say.other_over_cash(miss.least_cash);
 }
 
-std::string misses(const FitHome& home, const Catalogue& catalogue) {
+Blocks misses(const FitHome& home, const Catalogue& catalogue) {
     const FitWords& say = catalogue.fit;
-    if (home.barred) return say.barred(words(*home.barred, catalogue)) + "\n";
+    const auto told = [](const std::string& text) { return paragraph(text, "", "  ") + "\n"; };
+    if (home.barred) return told(say.barred(words(*home.barred, catalogue)));
     if (!home.scenario) {
-        return (home.proven ? say.stopped_before_nearest() : say.stopped_before_any()) + "\n";
+        return told(home.proven ? say.stopped_before_nearest() : say.stopped_before_any());
     }
     const std::string stays = what_stays(home, say);
     if (!home.miss) {
-        return (home.proven ? say.loan_for_no_home : say.loan_not_found)(stays) + "\n" +
+        return paragraph((home.proven ? say.loan_for_no_home : say.loan_not_found)(stays), "",
+                         "  ") +
                refusal_lines({*home.scenario}, catalogue);
     }
     const std::string over = over_text(home.over_monthly, home.over_cash, say);
-    return (home.proven ? say.nearest : say.nearest_of_found)(stays, over, sure_text(home, say)) +
-           "\n";
+    return told(
+        (home.proven ? say.nearest : say.nearest_of_found)(stays, over, sure_text(home, say)));
 }
 
-std::string figures_text(const FitHome& home, const Catalogue& say) {
+Blocks figures_text(const FitHome& home, const Catalogue& say) {
     const ScenarioAnswer& scenario = *home.scenario;
     if (!scenario.available()) return {};
     return paragraph(say.fit.figures(home.price, scenario.monthly.total(), scenario.cash.needed(),
@@ -172,7 +174,7 @@ std::string figures_text(const FitHome& home, const Catalogue& say) {
            paragraph(terms_line(scenario.terms, say), "  ");
 }
 
-std::string home_table(const FitHome& home, const Catalogue& say) {
+Blocks home_table(const FitHome& home, const Catalogue& say) {
     Table table = wishes_table(say.fit);
     table.gap();
     table.title(home.fits ? say.fit.chosen() : say.fit.with());
@@ -182,12 +184,12 @@ std::string home_table(const FitHome& home, const Catalogue& say) {
         table.title(say.fit.left_out());
     }
     for (const FitLeftOut& left : home.left_out) add_left_out(left, table, say);
-    return table.text();
+    return table;
 }
 
-std::string home_text(const FitHome& home, const Catalogue& say) {
-    std::string out;
-    if (!home.fits) out += paragraph(misses(home, say), "", "  ");
+Blocks home_text(const FitHome& home, const Catalogue& say) {
+    Blocks out;
+    if (!home.fits) out += misses(home, say);
     if (!home.scenario) return out;
     out += figures_text(home, say);
     if (home.fits) out += paragraph(worth_text(home, say.fit), "", "  ");
@@ -208,7 +210,7 @@ std::string lot_note(const FitHome& home, const FitWords& say) {
     return sure ? say.nothing_fits() : say.none_found();
 }
 
-std::string lots_text(const FitScenario& scenario, const Catalogue& catalogue) {
+Blocks lots_text(const FitScenario& scenario, const Catalogue& catalogue) {
     const FitWords& say = catalogue.fit;
     Table table({{say.lot(), Align::left, 8, 5},
                  {say.worth(), Align::right, 9, 8},
@@ -223,13 +225,13 @@ std::string lots_text(const FitScenario& scenario, const Catalogue& catalogue) {
                    figures ? dollars(home.scenario->cash.needed()) : "", lot_note(home, say)});
         if (home.barred) table.remark(words(*home.barred, catalogue), 86);
     }
-    return table.text();
+    return table;
 }
 
 } // namespace
 
-std::string text_of(const FitAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.fit.title(), say);
+Blocks blocks_of(const FitAnswer& answer, const Catalogue& say) {
+    Blocks out = brief_of(answer, say) + "\n" + heading_text(answer.heading, say.fit.title(), say);
     out += say.fit.within(answer.limits.monthly, answer.limits.cash) + "\n";
     for (const FitScenario& scenario : answer.scenarios) {
         out += titled(scenario.terms.name);

@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 
 #include "words/glossary.hpp"
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/text/json_writer.hpp>
 
 namespace quoin {
@@ -16,8 +16,8 @@ std::string source_text(const ExplainedTerm& term, const Catalogue& say) {
 
 } // namespace
 
-std::string glossary_text(const Catalogue& say) {
-    std::string out = say.glossary.title() + "\n" + say.glossary.about() + "\n";
+Blocks glossary_text(const Catalogue& say) {
+    Blocks out = say.glossary.title() + "\n" + say.glossary.about() + "\n";
     for (const ExplainedTerm& term : glossary(say)) {
         out += "\n" + term.name + "\n" + paragraph(term.meaning, "  ") +
                paragraph(source_text(term, say), "  ");

@@ -6,8 +6,9 @@
 #include "order_words.hpp"
 #include "shared_fields.hpp"
 #include "words/later.hpp"
+#include <quoin/render/answers.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/reasons.hpp>
@@ -23,10 +24,11 @@ std::string cost_at(const LaterPath& path, int years) {
                                                         : std::string("-");
 }
 
-std::string paths_text(const LaterScenario& s, const LaterWords& say) {
+Blocks paths_text(const LaterScenario& s, const LaterWords& say) {
     std::vector<Column> columns{{"", Align::left, 24, 24}};
     for (const LaterPath& path : s.paths) columns.push_back({say.way(path.way), Align::right, 16});
     Table table(columns, "    ");
+    table.beside();
     const auto row = [&](const std::string& label, const auto& figure) {
         std::vector<std::string> cells{label};
         for (const LaterPath& path : s.paths) cells.push_back(figure(path));
@@ -38,16 +40,16 @@ std::string paths_text(const LaterScenario& s, const LaterWords& say) {
     for (const int years : shown_years) {
         row(say.after_years(years), [&](auto& path) { return cost_at(path, years); });
     }
-    return table.text();
+    return table;
 }
 
 std::string even_words(const LaterBreakEven& even, const Catalogue& say) {
     return when_words({Cheaper::second, even.month, even.to}, say.order.months);
 }
 
-std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
+Blocks scenario_text(const LaterScenario& s, const Catalogue& say) {
     const LaterWords& of = say.later;
-    std::string out = "\n  " + s.terms.name + "\n";
+    Blocks out = "\n  " + s.terms.name + "\n";
     if (!s.refusals.empty()) {
         return out + paragraph(of.cannot_be_had(words(s.refusals.front(), say)), "    ");
     }
@@ -68,10 +70,10 @@ std::string scenario_text(const LaterScenario& s, const Catalogue& say) {
     return out;
 }
 
-std::string item_text(const LaterItem& item, const Catalogue& say) {
+Blocks item_text(const LaterItem& item, const Catalogue& say) {
     const LaterWords& of = say.later;
     const std::string name = item.level.empty() ? item.name : of.named(item.name, item.level);
-    std::string out = titled(of.item(name, item.id, signed_dollars(item.price)));
+    Blocks out = titled(of.item(name, item.id, signed_dollars(item.price)));
     if (item.why_not) {
         out += paragraph(of.not_from_builder(words_of(item.why_not, say)), "  ");
     }
@@ -99,8 +101,9 @@ Cautions cautions_of(const LaterAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const LaterAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.later.title(), say);
+Blocks blocks_of(const LaterAnswer& answer, const Catalogue& say) {
+    Blocks out =
+        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.later.title(), say);
     for (const LaterItem& item : answer.items) out += item_text(item, say);
     return out + footing_text(cautions_of(answer, say));
 }

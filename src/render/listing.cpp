@@ -7,7 +7,7 @@
 #include "words/listing.hpp"
 #include "words/parts.hpp"
 #include <quoin/home/priced_home.hpp>
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/text/json_writer.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -185,7 +185,7 @@ std::string csv_cell(const std::string& text) {
 
 } // namespace
 
-std::string listing_text(const PriceBook& book, Listing what, const Catalogue& say) {
+Blocks listing_text(const PriceBook& book, Listing what, const Catalogue& say) {
     const Rows list = rows_of(book, what, {false, &say});
     std::vector<Column> columns;
     for (const ListColumn& column : list.columns) {
@@ -194,9 +194,10 @@ std::string listing_text(const PriceBook& book, Listing what, const Catalogue& s
     }
     Table table(std::move(columns));
     for (const auto& row : list.rows) table.row(row);
-    return say.listing.book(book.community.name, book.community.builder, book.version,
-                            book.effective, book.expires) +
-           "\n\n" + table.text();
+    return Blocks(say.listing.book(book.community.name, book.community.builder, book.version,
+                                   book.effective, book.expires) +
+                  "\n\n") +
+           table;
 }
 
 std::string listing_csv(const PriceBook& book, Listing what, const Catalogue& say) {

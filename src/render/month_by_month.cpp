@@ -6,8 +6,8 @@
 #include "shared_fields.hpp"
 #include "words/parts.hpp"
 #include "words/schedule.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -22,7 +22,7 @@ std::string saves_text(const ExtraSaves& saves, const ScheduleWords& say) {
                                                      : say.saves_insurance(saves.insurance_saved));
 }
 
-std::string way_text(RateWay way, const ScheduleWords& say) {
+Blocks way_text(RateWay way, const ScheduleWords& say) {
     switch (way) {
     case RateWay::fixed:
         return {};
@@ -40,7 +40,7 @@ bool is_bought_down(const MonthByMonthAnswer& answer) {
     return answer.scenario.buydown.has_value();
 }
 
-std::string buydown_text(const MonthByMonthAnswer& answer, const ScheduleWords& say) {
+Blocks buydown_text(const MonthByMonthAnswer& answer, const ScheduleWords& say) {
     if (!is_bought_down(answer)) return {};
     return paragraph(say.buydown(answer.total_from_buydown));
 }
@@ -60,7 +60,7 @@ std::vector<Column> columns_of(const MonthByMonthAnswer& answer, const Catalogue
 
 /// The table of months; the rate of each is shown where it changes at all, and what a buydown pays
 /// of it where there is one.
-std::string rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
+Blocks rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
     const bool changes = answer.way != RateWay::fixed;
     const bool bought = is_bought_down(answer);
     Table table(columns_of(answer, say));
@@ -87,7 +87,7 @@ std::string rows_text(const MonthByMonthAnswer& answer, const Catalogue& say) {
     add({"", say.schedule.together(), dollars(paid + answer.total_interest),
          dollars(answer.total_interest), dollars(loan), dollars(answer.total_insurance), ""},
         "", answer.total_from_buydown);
-    return table.text();
+    return table;
 }
 
 /// What programs find the columns by: the same in every language.
@@ -96,9 +96,9 @@ constexpr std::string_view csv_headings =
 
 } // namespace
 
-std::string text_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const MonthByMonthAnswer& answer, const Catalogue& say) {
     const ScheduleWords& of = say.schedule;
-    std::string out = heading_text(answer.heading, of.title(), say);
+    Blocks out = heading_text(answer.heading, of.title(), say);
     const ScenarioAnswer& s = answer.scenario;
     if (!s.available()) return out + "\n" + refused_lines(s.terms, s.refusals, say);
     out += paragraph(of.loan(s.terms.name, s.loan, terms_line(s.terms, say)));

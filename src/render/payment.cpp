@@ -3,8 +3,8 @@
 
 #include "shared_fields.hpp"
 #include "words/payment.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -18,7 +18,7 @@ Cautions cautions(const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const PaymentAnswer& a, const Catalogue& say) {
+Blocks blocks_of(const PaymentAnswer& a, const Catalogue& say) {
     const PaymentWords& of = say.payment;
     Table table({{"", Align::left}, {"", Align::right}});
     table.row({of.loan(), dollars(a.terms.loan)});
@@ -30,7 +30,7 @@ std::string text_of(const PaymentAnswer& a, const Catalogue& say) {
     table.row({of.last_payment(), dollars(a.last_payment)});
     table.row({of.total_interest(), dollars(a.total_interest)});
     table.row({of.total_of_payments(), dollars(a.total_of_payments)});
-    return table.text() + footing_text(cautions(say));
+    return table + footing_text(cautions(say));
 }
 
 void fields(auto& v, Of<PaymentAnswer> auto& answer) {

@@ -5,8 +5,8 @@
 
 #include "shared_fields.hpp"
 #include "words/programs.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -14,7 +14,7 @@ namespace quoin {
 
 namespace {
 
-std::string ladder_text(const Ladder& ladder, const Catalogue& say) {
+Blocks ladder_text(const Ladder& ladder, const Catalogue& say) {
     std::vector<std::string> rungs;
     for (const Rung& rung : ladder.rungs) {
         rungs.push_back(say.programs.rung(rung.rate, fixed(rung.points.value(), 3)));
@@ -39,8 +39,8 @@ Cautions cautions_of(const ProgramsAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const ProgramsAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.programs.title(), say);
+Blocks blocks_of(const ProgramsAnswer& answer, const Catalogue& say) {
+    Blocks out = heading_text(answer.heading, say.programs.title(), say);
     for (const OfferedProgram& program : answer.programs) {
         out += fmt::format("\n{} ({})\n", program.name, program.id);
         out += paragraph(program.summary, "  ");

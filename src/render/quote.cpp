@@ -10,8 +10,8 @@
 #include "quote_words.hpp"
 #include "scenario_table.hpp"
 #include "words/quote.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -36,42 +36,42 @@ Table home_table(const QuoteAnswer& answer, const Catalogue& say) {
     return table;
 }
 
-std::string requests_text(const QuoteAnswer& answer, const Catalogue& say) {
+Blocks requests_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.requests.empty()) return {};
-    std::string out = titled(say.quote.requests());
+    Blocks out = titled(say.quote.requests());
     for (const QuoteRequest& request : answer.requests) {
         out += paragraph(request_text(request, say), "  ", "    ");
     }
     return out;
 }
 
-std::string choices_text(const QuoteAnswer& answer, const Catalogue& say) {
+Blocks choices_text(const QuoteAnswer& answer, const Catalogue& say) {
     if (answer.open_choices.empty()) return {};
-    std::string out = titled(say.quote.open_choices());
+    Blocks out = titled(say.quote.open_choices());
     for (const OpenChoice& choice : answer.open_choices) {
         out += "  " + choice_text(choice, say) + "\n";
     }
     return out;
 }
 
-std::string incentives_text(const QuoteAnswer& answer, const Catalogue& say) {
-    std::string out;
+Blocks incentives_text(const QuoteAnswer& answer, const Catalogue& say) {
+    Blocks out;
     for (const std::string& text : incentive_texts(answer, say)) {
         out += paragraph(text, "  ", "    ");
     }
     return out.empty() ? out : titled(say.quote.incentives()) + out;
 }
 
-std::string deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
+Blocks deposits_text(const QuoteAnswer& answer, const Catalogue& say) {
     Table table({{"", Align::left, 36, 36}, {"", Align::right, 14, 14}});
     table.row({say.quote.earnest_money(), dollars(answer.earnest_deposit)});
     table.row({say.quote.option_share(), dollars(answer.option_deposit)});
     if (answer.deposits_paid) {
         table.row({say.quote.paid_so_far(), dollars(*answer.deposits_paid)});
     }
-    const std::string note =
-        answer.deposit_note.empty() ? std::string() : paragraph(answer.deposit_note, "  ");
-    return titled(say.quote.deposits()) + table.text() + note;
+    const Blocks note =
+        answer.deposit_note.empty() ? Blocks() : paragraph(answer.deposit_note, "  ");
+    return titled(say.quote.deposits()) + table + note;
 }
 
 bool needs_trades(const QuoteAnswer& answer) {
@@ -88,9 +88,10 @@ Cautions cautions_of(const QuoteAnswer& answer, const Catalogue& say) {
     return notes;
 }
 
-std::string text_of(const QuoteAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.quote.title(), say);
-    out += "\n" + home_table(answer, say).text();
+Blocks blocks_of(const QuoteAnswer& answer, const Catalogue& say) {
+    Blocks out =
+        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.quote.title(), say);
+    out += Blocks("\n") + home_table(answer, say);
     out += requests_text(answer, say) + choices_text(answer, say) + incentives_text(answer, say);
     out += deposits_text(answer, say);
     out += titled(say.quote.month()) + month_table(answer.scenarios, say);

@@ -9,8 +9,8 @@
 #include "formula_text.hpp"
 #include "shared_fields.hpp"
 #include "words/recheck.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -61,13 +61,12 @@ std::string inputs_words(const RecheckedFigure& figure, const Figures& figures,
     return text.empty() ? text : say.recheck.inputs(text);
 }
 
-std::string figure_text(const RecheckedFigure& figure, const Figures& figures,
-                        const Catalogue& say) {
+Blocks figure_text(const RecheckedFigure& figure, const Figures& figures, const Catalogue& say) {
     const std::string differs =
         figure.agrees() ? std::string()
                         : "   " + say.recheck.differs(value_text(figure.unit, figure.reckoned));
-    std::string out = fmt::format("  {}: {}{}\n", label_words(figure.label, say),
-                                  value_text(figure.unit, figure.value), differs);
+    Blocks out = fmt::format("  {}: {}{}\n", label_words(figure.label, say),
+                             value_text(figure.unit, figure.value), differs);
     const auto add = [&](const std::string& line, const char* first) {
         if (!line.empty()) out += paragraph(line, first, "        ");
     };
@@ -85,8 +84,8 @@ std::string summary(const RecheckAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const RecheckAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.recheck.title(), say);
+Blocks blocks_of(const RecheckAnswer& answer, const Catalogue& say) {
+    Blocks out = heading_text(answer.heading, say.recheck.title(), say);
     const ScenarioTerms& terms = answer.scenario.terms;
     if (!answer.scenario.available()) {
         for (const Refusal& refusal : answer.scenario.refusals) {

@@ -23,7 +23,7 @@ std::string whole_feet(Decimal square_feet) {
     return grouped(Decimal::whole(square_feet.rounded(Rounding::half_away)));
 }
 
-std::string floor_text(const FloorOfPlan& floor, const Catalogue& say) {
+Blocks floor_text(const FloorOfPlan& floor, const Catalogue& say) {
     const RoomsWords& of = say.rooms;
     const std::string title = floor.square_feet > Decimal{}
                                   ? of.floor(floor.name, whole_feet(floor.square_feet))
@@ -36,7 +36,7 @@ std::string floor_text(const FloorOfPlan& floor, const Catalogue& say) {
         table.row({room.room.name, size_text(room, say), whole_feet(room.square_feet),
                    brought_text(room.by, say)});
     }
-    return titled(title) + table.text();
+    return titled(title) + table;
 }
 
 Cautions cautions_of(const RoomsAnswer& answer, const Catalogue& say) {
@@ -81,9 +81,9 @@ void place_field(auto& v, std::string_view key, auto& place) {
 
 } // namespace
 
-std::string text_of(const RoomsAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.rooms.title(), say);
-    if (answer.floors.empty()) out += "\n" + paragraph(say.rooms.no_drawing());
+Blocks blocks_of(const RoomsAnswer& answer, const Catalogue& say) {
+    Blocks out = heading_text(answer.heading, say.rooms.title(), say);
+    if (answer.floors.empty()) out += Blocks("\n") + paragraph(say.rooms.no_drawing());
     for (const FloorOfPlan& floor : answer.floors) out += floor_text(floor, say);
     if (!answer.notes.empty()) out += "\n";
     for (const std::string& note : answer.notes) out += paragraph(note);

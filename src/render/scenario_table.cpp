@@ -8,7 +8,7 @@
 
 #include "words/parts.hpp"
 #include "words/side_by_side.hpp"
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -38,7 +38,7 @@ class SideBySide {
     void rule() { rows_.push_back({SideRow::Kind::rule, {}, {}}); }
     void gap() { rows_.push_back({SideRow::Kind::gap, {}, {}}); }
     [[nodiscard]] const std::vector<SideRow>& rows() const { return rows_; }
-    [[nodiscard]] std::string text() const { return text_of(scenarios_, rows_); }
+    [[nodiscard]] Table table() const { return table_of(scenarios_, rows_); }
 
   private:
     static std::vector<Column> columns(const std::vector<ScenarioAnswer>& scenarios) {
@@ -48,9 +48,10 @@ class SideBySide {
         }
         return list;
     }
-    static std::string text_of(const std::vector<ScenarioAnswer>& scenarios,
-                               const std::vector<SideRow>& rows) {
+    static Table table_of(const std::vector<ScenarioAnswer>& scenarios,
+                          const std::vector<SideRow>& rows) {
         Table table(columns(scenarios));
+        table.beside();
         for (const SideRow& row : rows) {
             if (row.kind == SideRow::Kind::rule) table.rule();
             if (row.kind == SideRow::Kind::gap) table.gap();
@@ -59,7 +60,7 @@ class SideBySide {
             cells.insert(cells.end(), row.figures.begin(), row.figures.end());
             table.row(std::move(cells));
         }
-        return table.text();
+        return table;
     }
 
     const std::vector<ScenarioAnswer>& scenarios_;
@@ -179,8 +180,8 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalo
 
 } // namespace
 
-std::string month_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
-    return month_side(scenarios, say).text();
+Blocks month_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    return month_side(scenarios, say).table();
 }
 
 std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios,
@@ -188,7 +189,7 @@ std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios,
     return month_side(scenarios, say).rows();
 }
 
-std::string loan_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+Blocks loan_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
     const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
     table.money(say.contract_price(), [](auto& s) { return s.price; });
@@ -212,7 +213,7 @@ std::string loan_table(const std::vector<ScenarioAnswer>& scenarios, const Catal
         const auto& date = s.insurance.on_request_date;
         return date ? fmt::format("{}/{}", date->month(), date->year()) : std::string("-");
     });
-    return table.text();
+    return table.table();
 }
 
 namespace {
@@ -290,15 +291,15 @@ std::string points_cell(Points points, const SideWords& say) {
     return number < Decimal{} ? say.points_credit(fixed(-number, 3)) : fixed(number, 3);
 }
 
-std::string cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
-    return cash_side(scenarios, say).text();
+Blocks cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    return cash_side(scenarios, say).table();
 }
 
 std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     return cash_side(scenarios, say).rows();
 }
 
-std::string years_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+Blocks years_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
     const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
     table.money(say.paid_in_five(), [](auto& s) { return s.paid_in_five_years; });
@@ -307,11 +308,11 @@ std::string years_table(const std::vector<ScenarioAnswer>& scenarios, const Cata
     table.money(say.interest_over_loan(), [](auto& s) { return s.total_interest; });
     table.money(say.paid_over_loan(), [](auto& s) { return s.paid_over_loan; });
     table.row(say.payments(), [](auto& s) { return std::to_string(s.payments); });
-    return table.text();
+    return table.table();
 }
 
-std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
-    std::string out;
+Blocks refusal_lines(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
+    Blocks out;
     for (const ScenarioAnswer& s : scenarios) {
         for (const Refusal& refusal : s.refusals) {
             out += paragraph(refused_words(s.terms.name, refusal, say), "  ", "    ");

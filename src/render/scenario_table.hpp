@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/words/catalogue.hpp>
 
 namespace quoin {
@@ -22,27 +23,27 @@ struct SideRow {
 [[nodiscard]] std::string points_cell(Points points, const SideWords& say);
 
 /// The month by part, what is settled and what the first year is; then the terms that stand beside.
-[[nodiscard]] std::string month_table(const std::vector<ScenarioAnswer>& scenarios,
-                                      const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks month_table(const std::vector<ScenarioAnswer>& scenarios,
+                                 const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::vector<SideRow>
 month_rows(const std::vector<ScenarioAnswer>& scenarios,
            const Catalogue& say = catalogue_in(Language::english));
 
 /// The loan: price, down payment, base loan, fee, LTV, rate, mortgage insurance and its end.
-[[nodiscard]] std::string loan_table(const std::vector<ScenarioAnswer>& scenarios,
-                                     const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks loan_table(const std::vector<ScenarioAnswer>& scenarios,
+                                const Catalogue& say = catalogue_in(Language::english));
 
-[[nodiscard]] std::string cash_table(const std::vector<ScenarioAnswer>& scenarios,
-                                     const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks cash_table(const std::vector<ScenarioAnswer>& scenarios,
+                                const Catalogue& say = catalogue_in(Language::english));
 [[nodiscard]] std::vector<SideRow>
 cash_rows(const std::vector<ScenarioAnswer>& scenarios,
           const Catalogue& say = catalogue_in(Language::english));
 
-[[nodiscard]] std::string years_table(const std::vector<ScenarioAnswer>& scenarios,
-                                      const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks years_table(const std::vector<ScenarioAnswer>& scenarios,
+                                 const Catalogue& say = catalogue_in(Language::english));
 
 /// One line for each scenario that cannot be had, with its reasons; empty where all can.
-[[nodiscard]] std::string refusal_lines(const std::vector<ScenarioAnswer>& scenarios,
-                                        const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks refusal_lines(const std::vector<ScenarioAnswer>& scenarios,
+                                   const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

@@ -7,8 +7,8 @@
 #include "shift_words.hpp"
 #include "words/shift.hpp"
 #include "words/side_by_side.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 
@@ -26,9 +26,10 @@ std::vector<Column> grid_columns(const ShiftScenario& s, const Phrase<>& first,
 }
 
 /// A figure of every cell; the row of today's rate with the figure itself, all others against it.
-std::string grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::*figure,
-                 Money today, const Catalogue& say) {
+Blocks grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::*figure, Money today,
+            const Catalogue& say) {
     Table table(grid_columns(s, what, say));
+    table.beside();
     for (const ShiftRow& row : s.rows) {
         std::vector<std::string> cells{rate_text(row.rate), apr_text(row.apr, "")};
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -40,12 +41,12 @@ std::string grid(const ShiftScenario& s, const Phrase<>& what, Money ShiftCell::
         }
         table.row(std::move(cells));
     }
-    return "\n" + table.text();
+    return Blocks("\n") + table;
 }
 
 /// Why the loan is not available for a column at today's rate.
-std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
-    std::string out;
+Blocks refusals_text(const ShiftScenario& s, const Catalogue& say) {
+    Blocks out;
     for (const ShiftRow& row : s.rows) {
         if (row.steps != 0) continue;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -57,7 +58,7 @@ std::string refusals_text(const ShiftScenario& s, const Catalogue& say) {
     return out;
 }
 
-std::string locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
+Blocks locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
     if (s.locks.empty()) return {};
     const ShiftWords& say = catalogue.shift;
     Table table({{say.lock(), Align::left, 14, 10},
@@ -72,7 +73,7 @@ std::string locks_text(const ShiftScenario& s, const Catalogue& catalogue) {
                    lock.points ? points_cell(*lock.points, catalogue.side) : say.no_such_rate(),
                    lock.points ? signed_dollars(lock.extra_cash) : ""});
     }
-    return "\n  " + say.lock_costs(s.terms.rate) + "\n" + table.text();
+    return Blocks("\n  " + say.lock_costs(s.terms.rate) + "\n") + table;
 }
 
 std::string signed_percent(Percent by) {
@@ -130,18 +131,18 @@ Table incomes_table(const ShiftRatios& ratios, const ShiftWords& say) {
     return table;
 }
 
-std::string ratios_text(const ShiftScenario& s, const ShiftWords& say) {
+Blocks ratios_text(const ShiftScenario& s, const ShiftWords& say) {
     if (!s.ratios) return {};
-    return "\n  " + say.if_income_changes() + "\n" + incomes_table(*s.ratios, say).text() +
+    return Blocks("\n  " + say.if_income_changes() + "\n") + incomes_table(*s.ratios, say) +
            paragraph(limits_words(*s.ratios, say), "  ") +
            paragraph(least_income_words(*s.ratios, say), "  ");
 }
 
-std::string scenario_text(const ShiftScenario& s, const Catalogue& say) {
+Blocks scenario_text(const ShiftScenario& s, const Catalogue& say) {
     if (!s.available()) return "\n" + refused_lines(s.terms, s.refusals, say);
-    std::string out = "\n" + paragraph(say.shift.scenario(s.terms.name, s.monthly, s.cash_needed,
-                                                          terms_line(s.terms, say)),
-                                       "", "  ");
+    Blocks out = "\n" + paragraph(say.shift.scenario(s.terms.name, s.monthly, s.cash_needed,
+                                                     terms_line(s.terms, say)),
+                                  "", "  ");
     out += grid(s, say.shift.month_at, &ShiftCell::monthly, s.monthly, say);
     out += grid(s, say.shift.cash_at, &ShiftCell::cash_needed, s.cash_needed, say);
     out += refusals_text(s, say) + locks_text(s, say) + ratios_text(s, say.shift);
@@ -153,8 +154,9 @@ std::string scenario_text(const ShiftScenario& s, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const ShiftAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.shift.title(), say);
+Blocks blocks_of(const ShiftAnswer& answer, const Catalogue& say) {
+    Blocks out =
+        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.shift.title(), say);
     out += say.shift.contract_price(answer.contract_price) + "\n";
     for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s, say);
     return out + footing_text(cautions_of(answer, say));

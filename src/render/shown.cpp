@@ -3,7 +3,7 @@
 
 #include "shown_fields.hpp"
 #include "words/shown.hpp"
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/reasons.hpp>
@@ -34,9 +34,7 @@ std::string name_text(const ShownItem& item, const Catalogue& say) {
 }
 
 void add_shown(const ShownItem& item, Table& table, const Catalogue& say) {
-    const auto lines = wrapped(name_text(item, say), 56);
-    table.row({"  " + lines.front(), standing_text(item, say), price_text(item)});
-    for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
+    table.row({"  " + name_text(item, say), standing_text(item, say), price_text(item)});
     table.remark(words_of(item.why_not, say), 84);
 }
 
@@ -50,9 +48,7 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table,
               const Catalogue& say) {
     for (const IncludedItem& included : answer.included) {
         if (included.area != area) continue;
-        const auto lines = wrapped(included.text, 88);
-        table.title("  + " + lines.front());
-        for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+        table.words(included.text, "  + ", "    ", 88);
     }
     for (const ShownItem& item : answer.items) {
         if (item.area == area) add_shown(item, table, say);
@@ -61,12 +57,12 @@ void add_area(const ShownAnswer& answer, const std::string& area, Table& table,
 
 } // namespace
 
-std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
-    std::string out = heading_text(answer.heading, say.shown.title(), say);
+Blocks blocks_of(const ShownAnswer& answer, const Catalogue& say) {
+    Blocks out = heading_text(answer.heading, say.shown.title(), say);
     out += paragraph(model_text(answer, say.shown));
     if (!answer.model_note.empty()) out += paragraph(answer.model_note);
     out += paragraph(say.shown.how_to_read());
-    Table table({{"", Align::left, 58, 56},
+    Table table({{"", Align::left, 58, 56, 58},
                  {say.shown.for_you(), Align::left, 30, 16},
                  {say.shown.as_shown(), Align::right, 12, 11}});
     for (const std::string& area : answer.areas) {
@@ -77,8 +73,8 @@ std::string text_of(const ShownAnswer& answer, const Catalogue& say) {
     table.rule();
     table.row({say.shown.available(), "", dollars(answer.shown_total)});
     table.row({say.shown.missing(), "", dollars(answer.missing)});
-    out += "\n" + table.text();
-    return out + "\n" + paragraph(say.shown.whose_prices(), "", "", 100);
+    out += Blocks("\n") + table;
+    return out + "\n" + Indented{say.shown.whose_prices(), "", ""};
 }
 
 void fields(auto& v, Of<IncludedItem> auto& item) {

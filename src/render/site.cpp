@@ -6,8 +6,8 @@
 #include "site_svg.hpp"
 #include "words/parts.hpp"
 #include "words/site.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/measures.hpp>
@@ -93,9 +93,9 @@ Cautions cautions_of(const SiteAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string text_of(const SiteAnswer& answer, const Catalogue& catalogue) {
+Blocks blocks_of(const SiteAnswer& answer, const Catalogue& catalogue) {
     const SiteWords& say = catalogue.site;
-    std::string out = heading_text(answer.heading, say.title(), catalogue);
+    Blocks out = heading_text(answer.heading, say.title(), catalogue);
     if (!answer.note.empty()) out += paragraph(answer.note);
     out += paragraph(say.figured_under(answer.terms.name, terms_line(answer.terms, catalogue)), "",
                      "  ");
@@ -112,8 +112,7 @@ std::string text_of(const SiteAnswer& answer, const Catalogue& catalogue) {
                  {say.for_you(), Align::left, 24, 22},
                  {say.base_price(), Align::right, 12, 11}});
     for (const SitePlan& plan : answer.plans) add_plan(plan, plans, catalogue);
-    return out + "\n" + lots.text() + "\n" + plans.text() +
-           footing_text(cautions_of(answer, catalogue));
+    return out + "\n" + lots + "\n" + plans + footing_text(cautions_of(answer, catalogue));
 }
 
 void fields(auto& v, Of<Measure> auto& measure) {

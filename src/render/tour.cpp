@@ -8,8 +8,8 @@
 #include "words/adds.hpp"
 #include "words/quote.hpp"
 #include "words/tour.hpp"
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/cautions.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/words/figures.hpp>
 #include <quoin/words/reasons.hpp>
@@ -47,10 +47,7 @@ void add_form(const TourOption& item, const TourForm& form, Table& table, const 
         month = signed_dollars(form.touch->added.per_month);
         cash = signed_dollars(form.touch->added.cash);
     }
-    const auto lines = wrapped(name, name_width - 2);
-    table.row(
-        {"  " + lines.front(), state_text(item, form, say), price_text(form, say), month, cash});
-    for (std::size_t i = 1; i < lines.size(); ++i) table.row({"    " + lines[i]});
+    table.row({"  " + name, state_text(item, form, say), price_text(form, say), month, cash});
     if (form.state == TourState::barred) table.remark(words_of(form.why_not, say), 84);
     if (form.state == TourState::held) table.remark(say.tour.in_package(form.package), 84);
     if (form.touch) add_company(*form.touch, table, say.adds);
@@ -84,9 +81,7 @@ void add_option(const TourOption& item, Table& table, const Catalogue& say) {
 }
 
 void add_wrapped(const std::string& first, const std::string& text, Table& table) {
-    const auto lines = wrapped(text, 88);
-    table.title(first + lines.front());
-    for (std::size_t i = 1; i < lines.size(); ++i) table.title("    " + lines[i]);
+    table.words(text, first, "    ", 88);
 }
 
 void add_area(const TourArea& area, Table& table, const Catalogue& say) {
@@ -113,9 +108,9 @@ std::string uses_text(const IncentiveOffer& offer, const Catalogue& say) {
     return say.tour.not_used(joined(uses));
 }
 
-std::string incentives_text(const TourAnswer& answer, const Catalogue& say) {
+Blocks incentives_text(const TourAnswer& answer, const Catalogue& say) {
     if (answer.incentives.empty()) return {};
-    std::string out = titled(say.tour.incentives());
+    Blocks out = titled(say.tour.incentives());
     for (const IncentiveOffer& offer : answer.incentives) {
         out +=
             paragraph(say.tour.incentive(offer.incentive.name, offer.whole, uses_text(offer, say)),
@@ -143,9 +138,9 @@ Cautions cautions_of(const TourAnswer& answer, const Catalogue& say) {
     return notes;
 }
 
-std::string text_of(const TourAnswer& answer, const Catalogue& say) {
+Blocks blocks_of(const TourAnswer& answer, const Catalogue& say) {
     const ScenarioTerms& terms = answer.scenario.terms;
-    std::string out = heading_text(answer.heading, say.tour.title(), say);
+    Blocks out = heading_text(answer.heading, say.tour.title(), say);
     out += say.tour.contract_price(answer.contract_price) + "\n";
     if (answer.scenario.available()) {
         out += paragraph(say.tour.scenario(terms.name, answer.scenario.monthly.total(),
@@ -157,13 +152,13 @@ std::string text_of(const TourAnswer& answer, const Catalogue& say) {
             paragraph(refused_words(terms.name, answer.scenario.refusals.front(), say), "", "  ");
     }
     out += paragraph(say.tour.how_to_read());
-    Table table({{"", Align::left, name_width + 2, name_width},
+    Table table({{"", Align::left, name_width + 2, name_width, name_width},
                  {"", Align::left, 14, 13},
                  {say.tour.price(), Align::right, 12, 11},
                  {say.tour.a_month(), Align::right, 11, 9},
                  {say.tour.cash(), Align::right, 11, 9}});
     for (const TourArea& area : answer.areas) add_area(area, table, say);
-    out += "\n" + table.text() + incentives_text(answer, say);
+    out += Blocks("\n") + table + incentives_text(answer, say);
     return out + footing_text(cautions_of(answer, say));
 }
 

@@ -10,7 +10,7 @@
 #include "words/parts.hpp"
 #include "words/refusals.hpp"
 #include "words/terms.hpp"
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 
 namespace quoin {
 namespace {
@@ -90,9 +90,9 @@ std::string refused_words(const std::string& scenario, const Refusal& refusal,
     return say.refusals.cannot_be_had(scenario, words(refusal, say));
 }
 
-std::string refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
-                          const Catalogue& say) {
-    std::string out;
+Blocks refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
+                     const Catalogue& say) {
+    Blocks out;
     for (const Refusal& refusal : refusals)
         out += paragraph(refused_words(terms.name, refusal, say), "", "  ");
     return out;
@@ -245,9 +245,9 @@ std::string quantity_text(Decimal quantity, Unit unit, const Catalogue& say) {
                               : say.parts.so_much(number, say.parts.unit(unit));
 }
 
-std::string heading_text(const Heading& h, std::string_view title, const Catalogue& say) {
+Blocks heading_text(const Heading& h, std::string_view title, const Catalogue& say) {
     const HeadingWords& of = say.heading;
-    std::string out = std::string(title) + "\n" + of.community(h.community, h.builder) + "\n";
+    Blocks out = std::string(title) + "\n" + of.community(h.community, h.builder) + "\n";
     out += paragraph(of.home(h.plan, h.style, grouped(h.square_feet), h.elevation, h.lot, h.buyer));
     out += paragraph(of.dates(h.as_of, h.price_book_version, h.price_book_expires, h.closing));
     if (!h.prepared_by.empty()) out += of.prepared_by(h.prepared_by) + "\n";

@@ -23,14 +23,15 @@ struct AddsWords {
     Phrase<> jumps;
 
     // One option.
-    Phrase<Text, Text> named;           ///< option, level
-    Phrase<Text, Text> in_package;      ///< option, package
-    Phrase<Text, Text> why_barred;      ///< option, reason
-    Phrase<Text, Text, Text> added;     ///< option, id, change of the price
-    Phrase<Text, Text, Text> taken_out; ///< likewise
-    Phrase<int> wish;                   ///< its rank
-    Phrase<Text> with;                  ///< options that come along
-    Phrase<Text> and_with;              ///< options that go along when it is taken out
+    Phrase<Text, Text> named;         ///< option, level
+    Phrase<Text, Text> in_package;    ///< option, package
+    Phrase<Text, Text> why_barred;    ///< option, reason
+    Phrase<Text, Text, Text> added;   ///< option, id, change of the price
+    Phrase<Text, Text, Text> in_home; ///< likewise, of what it adds to a home that has it
+    Phrase<Text> counted_with;        ///< options that would go with it
+    Phrase<int> wish;                 ///< its rank
+    Phrase<Text> with;                ///< options that come along
+    Phrase<Text> and_with;            ///< options that go along when it is taken out
     Phrase<Text> instead_of;
     Phrase<Text> before;               ///< stage of the build
     Phrase<Money, Text> after_closing; ///< estimate, note

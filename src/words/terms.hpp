@@ -1,7 +1,7 @@
 // What is said of a loan's terms and of lengths of time.
 #pragma once
 
-#include "words/phrase.hpp"
+#include "words/brief.hpp"
 
 namespace quoin {
 
@@ -20,6 +20,7 @@ struct TermsWords {
     Phrase<Text, int, Text, Text, Date, Text, Text, Text, Text, Rate, Money> adjustable;
     Phrase<Money> to_bring; ///< to the closing
     Phrase<Money> back;     ///< at the closing
+    const BriefWords& brief;
 };
 
 } // namespace quoin

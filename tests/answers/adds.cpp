@@ -2,12 +2,14 @@
 #include <shown.hpp>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/quote.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/words/problem_words.hpp>
 
+#include "prose.hpp"
 #include "support/files.hpp"
 #include "support/told.hpp"
 
@@ -62,6 +64,61 @@ TEST_CASE("Where an option stands: offered, chosen, in a package, not to be had"
     CHECK(stove.standing == Standing::held);
     CHECK(stove.package == "Warm package");
     CHECK(stove.by_scenario.empty());
+}
+
+namespace {
+
+/// What each loan comes to with an option and without it, as two quotes tell.
+void check_against_quotes(const apps::Loaded& with, const apps::Loaded& without,
+                          const AddsInHome& has) {
+    const QuoteAnswer one = quote(with.sitting());
+    const QuoteAnswer other = quote(without.sitting());
+    CHECK(has.price == one.contract_price - other.contract_price);
+    REQUIRE(has.by_scenario.size() == one.scenarios.size());
+    for (std::size_t i = 0; i < one.scenarios.size(); ++i) {
+        const ScenarioAnswer& a = one.scenarios[i];
+        const ScenarioAnswer& b = other.scenarios[i];
+        const Added& added = has.by_scenario[i];
+        CAPTURE(a.terms.name);
+        CHECK(added.per_month == a.monthly.total() - b.monthly.total());
+        CHECK(added.cash == a.cash.needed() - b.cash.needed());
+        CHECK(added.to_close == a.cash.to_close() - b.cash.to_close());
+        CHECK(added.over_loan == a.paid_over_loan - b.paid_over_loan);
+        CHECK(added.ltv_before == b.terms.ltv);
+    }
+}
+
+} // namespace
+
+TEST_CASE("What is in the home already adds the home with it, less the home without") {
+    struct Row {
+        const char* option;
+        const char* also;   ///< chosen first
+        const char* leaves; ///< another option that goes with it
+        const char* heading;
+    };
+    for (const Row& row : {
+             Row{"flue", nullptr, nullptr,
+                 "Insulated flue * (flue), in your home already: it adds"},
+             Row{"floor:oak", nullptr, nullptr, "Floor: Oak (floor:oak), in your home already"},
+             Row{"shelves=3", nullptr, nullptr, "Shelves (shelves), in your home already"},
+             Row{"warm", "warm", nullptr, "Warm package * (warm), in your home already"},
+             Row{"flue", "stove", "stove", "counted with Wood stove, not available without it"},
+         }) {
+        CAPTURE(row.option);
+        const auto with = small();
+        if (row.also != nullptr) choose(*with, row.also);
+        const auto without = small();
+        if (row.also != nullptr && row.leaves == nullptr) choose(*without, row.also);
+        leave_out(*without, row.option);
+        const AddsAnswer answer = adds(with->sitting(), {pick_of(with->desk.book, row.option)});
+        const AddsItem& item = answer.items.front();
+        REQUIRE(item.in_home);
+        check_against_quotes(*with, *without, *item.in_home);
+        CHECK(item.in_home->price == Money{} - item.price); // taking it out is the way back
+        CHECK(unwrapped(text_of(answer, true)).find(row.heading) != std::string::npos);
+    }
+    CHECK_FALSE(item_for(*small(), "stove").in_home);
 }
 
 TEST_CASE("What an option needs comes with it, and what it excludes goes") {

@@ -87,7 +87,7 @@ std::vector<Expected> questions_without_buyer() {
         {"plans", Listing::plans}, {"lots", Listing::lots}, {"options", Listing::options}};
     for (const auto& [word, what] : listings) {
         list.push_back(
-            {{"list", word, book_file}, listing_text(book, what), listing_json(book, what)});
+            {{"list", word, book_file}, listing_text(book, what).text(), listing_json(book, what)});
     }
     return list;
 }

@@ -1,7 +1,7 @@
 // Tables and paragraphs of text, to the character.
 #include <shown.hpp>
 
-#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 
 using namespace quoin;
 
@@ -38,8 +38,11 @@ TEST_CASE("Words are wrapped at spaces, one that is too long stands alone") {
 }
 
 TEST_CASE("A paragraph has its first line behind one text, all others behind another") {
-    CHECK(paragraph("one two three", "* ", "  ", 9) == "* one two\n  three\n");
-    CHECK(paragraph("", "* ", "  ", 9) == "* \n");
+    CHECK(paragraph("one two three", "* ", "  ").text(9) == "* one two\n  three\n");
+    CHECK(paragraph("", "* ", "  ").text(9) == "* \n");
+    // On a line of the usual width or more two columns stay free.
+    const std::string words = paragraph(std::string(49, 'a') + " " + std::string(49, 'b')).text();
+    CHECK(words == std::string(49, 'a') + "\n" + std::string(49, 'b') + "\n");
 }
 
 TEST_CASE("Columns are as wide as their cells, numbers to the right, no blanks at line ends") {
@@ -80,4 +83,101 @@ TEST_CASE("Cells in letters of more than one byte stay aligned") {
     table.row({"\xC3\xA9t\xC3\xA9", "1"});
     table.row({"hiver", "22"});
     CHECK(table.text() == "\xC3\xA9t\xC3\xA9     1\nhiver  22\n");
+}
+
+namespace {
+
+Table wishes() {
+    Table table({{"", Align::left, 14, 20}, {"price", Align::right}, {"a month", Align::right}});
+    table.title("Kitchen");
+    table.row({"  Counters of quartz with veins", "+$4,582.00", "+$35.80 a"});
+    table.remark("also adds the cabinets", 84);
+    table.rule();
+    table.row({"all together", "+$14,582.00", "+$135.80"});
+    return table;
+}
+
+std::size_t widest(const std::string& text) {
+    std::size_t width = 0;
+    std::size_t from = 0;
+    while (from < text.size()) {
+        const std::size_t end = text.find('\n', from);
+        width = std::max(width, display_width(text.substr(from, end - from)));
+        from = end + 1;
+    }
+    return width;
+}
+
+} // namespace
+
+TEST_CASE("Where a line is short, names are wrapped before anything else gives") {
+    CHECK(wishes().text(48) == "                                price    a month\n"
+                               "  Kitchen\n"
+                               "    Counters of quartz     +$4,582.00  +$35.80 a\n"
+                               "      with veins\n"
+                               "        also adds the cabinets\n"
+                               "                          -----------  ---------\n"
+                               "  all together            +$14,582.00   +$135.80\n");
+}
+
+TEST_CASE("Where even that is too wide, each figure stands under its name with what it is") {
+    CHECK(wishes().text(38) == "  Kitchen\n"
+                               "    Counters of quartz with veins\n"
+                               "        price     +$4,582.00\n"
+                               "        a month    +$35.80 a\n"
+                               "        also adds the cabinets\n"
+                               "                 -----------\n"
+                               "  all together\n"
+                               "      price      +$14,582.00\n"
+                               "      a month       +$135.80\n");
+}
+
+TEST_CASE("Columns that are compared stand in groups where they do not fit side by side") {
+    Table table({{"", Align::left, 14, 12}, {"one", Align::right}, {"two", Align::right}});
+    table.row({"principal and interest", "$2,845.12", "$2,900.00"});
+    table.rule();
+    table.row({"month", "$12,845.12", "$12,900.00"});
+    table.beside();
+    CHECK(table.text(34) == "                               one\n"
+                            "  principal and          $2,845.12\n"
+                            "    interest\n"
+                            "                        ----------\n"
+                            "  month                 $12,845.12\n"
+                            "\n"
+                            "                               two\n"
+                            "  principal and          $2,900.00\n"
+                            "    interest\n"
+                            "                        ----------\n"
+                            "  month                 $12,900.00\n");
+}
+
+TEST_CASE("No line of blocks is wider than asked for, and no word is lost") {
+    Blocks all = titled("A title of some length that no narrow line has room for");
+    all += paragraph("one two /a/path/of/files/that/is/longer/than/a/line/of/forty/columns.json",
+                     "  a  ", "     ");
+    all += wishes();
+    all += "  a line as it is, which goes on below itself, two further in, where it is too long\n";
+    all += OneLine{{"$497,660.00", "$3,412.18 a month", "estimate, November 24, 2026"}};
+    const auto letters = [](std::string text) {
+        std::erase_if(text, [](char c) { return c == ' ' || c == '\n' || c == '-'; });
+        return text;
+    };
+    const std::string wide = all.text();
+    for (const std::size_t width : {std::size_t{40}, std::size_t{60}, std::size_t{160}}) {
+        CAPTURE(width);
+        CHECK(widest(all.text(width)) <= width);
+    }
+    CHECK(letters(all.text(60)) == letters(wide));
+    CHECK(wide.find("$497,660.00 \xC2\xB7 $3,412.18 a month \xC2\xB7 estimate") !=
+          std::string::npos);
+    CHECK(Blocks(OneLine{{"one two", "three four"}}).text(12) ==
+          "one two \xC2\xB7\n  three four\n");
+}
+
+TEST_CASE("A line that comes in pieces is one line") {
+    Blocks out = "  one ";
+    out += std::string("two\n");
+    out += Blocks();
+    CHECK(out.text() == "  one two\n");
+    CHECK(Blocks("").empty());
 }

@@ -1,9 +1,9 @@
 // "What does that add per month?"
 //
 // Every figure is the difference of two whole quotes, never a factor. An option that is not chosen
-// is added to the home as it stands, with what it needs; one that is chosen is taken out. The
-// stacked figures start from the home without options and add the buyer's picks in their order, so
-// that they sum to the whole difference, to the cent.
+// is added to the home as it stands, with what it needs; one that is chosen is taken out, and what
+// it adds is the way back. The stacked figures start from the home without options and add the
+// buyer's picks in their order, so that they sum to the whole difference, to the cent.
 #pragma once
 
 #include <optional>
@@ -63,6 +63,12 @@ inline constexpr auto codes<Standing> = coded<Standing>({{Standing::offered, "of
                                                          {Standing::held, "held"},
                                                          {Standing::barred, "barred"}});
 
+/// What a home has of an option that is in it already: the home with it, less the home without.
+struct AddsInHome {
+    Money price;
+    std::vector<Added> by_scenario;
+};
+
 struct AddsItem {
     std::string id; ///< "kitchen-counters:quartz" for a level
     std::string name;
@@ -83,6 +89,7 @@ struct AddsItem {
     std::string cutoff; ///< name of the stage before which it must be chosen
     std::optional<Later> later;
     std::vector<Added> by_scenario;
+    std::optional<AddsInHome> in_home; ///< chosen: the same the other way around
 };
 
 /// One pick in the buyer's order, on top of all before it.
@@ -106,6 +113,7 @@ struct AddsAnswer {
     Money contract_price;
     std::vector<AddsScenario> scenarios;
     std::vector<AddsItem> items;
+    bool asked = false; ///< the items are those that were asked about
     std::vector<AddsStep> stacked;
     AddsStep whole; ///< all picks at once; the stacked figures sum to it
 };

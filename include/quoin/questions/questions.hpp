@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -61,7 +62,14 @@ struct QuestionOption {
 };
 
 /// How an answer is told. Every question has the first of its forms.
-enum class Form { json, text, csv, html, workbook };
+enum class Form {
+    json,
+    text,
+    brief, ///< text, a line for each loan
+    csv,
+    html,
+    workbook
+};
 
 /// Everything that a question is asked with.
 struct Asked {
@@ -74,6 +82,9 @@ struct Asked {
     /// Told how far "fit" is; false ends it with the best so far.
     std::function<bool(const FitProgress&)> progress = {};
     Language language = Language::english; ///< that the answer is told in
+    /// Of a line of text, where somebody says it: else text is laid out on lines of the usual
+    /// width, and what is brief is not broken at all.
+    std::optional<std::size_t> width = {};
 
     [[nodiscard]] Sitting sitting() const { return {desk, inquiry, watch}; }
     [[nodiscard]] bool has(std::string_view option) const { return given.has(option); }

@@ -1,8 +1,9 @@
-// Every answer as text and as JSON.
+// Every answer as text and as JSON. Text is told in blocks, which whoever shows it lays out.
 #pragma once
 
 #include <string>
 
+#include <quoin/render/blocks.hpp>
 #include <quoin/words/catalogue.hpp>
 
 namespace quoin {
@@ -28,42 +29,65 @@ struct SiteAnswer;
 struct TourAnswer;
 
 /// `by_part`: the month's difference by part under each item, instead of one line an item.
-[[nodiscard]] std::string text_of(const AddsAnswer& answer, bool by_part,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const AffordAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const AprAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const CashAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const CompareAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const CreditAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const FitAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const LaterAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const MonthByMonthAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const PaymentAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const ProgramsAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const QuoteAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const RecheckAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const RoomsAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const ShiftAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const ShownAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const SiteAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::string text_of(const TourAnswer& answer,
-                                  const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const AddsAnswer& answer, bool by_part,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const AffordAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const AprAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const CashAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const CompareAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const CreditAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const FitAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const LaterAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const MonthByMonthAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const PaymentAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const ProgramsAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const QuoteAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const RecheckAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const RoomsAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const ShiftAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const ShownAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const SiteAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks blocks_of(const TourAnswer& answer,
+                               const Catalogue& say = catalogue_in(Language::english));
+
+/// The same in one line for each loan; of what is added, for each option asked about.
+[[nodiscard]] Blocks brief_of(const AddsAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const AffordAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const CashAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const CompareAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const CreditAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const FitAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const LaterAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say);
+
+/// An answer laid out on lines of the usual width.
+template <class Answer>
+requires requires(const Answer& answer, const Catalogue& say) { blocks_of(answer, say); }
+[[nodiscard]] std::string text_of(const Answer& answer,
+                                  const Catalogue& say = catalogue_in(Language::english)) {
+    return blocks_of(answer, say).text();
+}
+[[nodiscard]] inline std::string text_of(const AddsAnswer& answer, bool by_part,
+                                         const Catalogue& say = catalogue_in(Language::english)) {
+    return blocks_of(answer, by_part, say).text();
+}
 
 /// Comma-separated values, for a spreadsheet.
 [[nodiscard]] std::string csv_of(const MonthByMonthAnswer& answer,

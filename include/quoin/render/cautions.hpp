@@ -14,6 +14,7 @@
 
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/text/codes.hpp>
 #include <quoin/words/catalogue.hpp>
 
@@ -117,6 +118,6 @@ void add_continued_cautions(const std::vector<ScenarioTerms>& terms, Cautions& c
 
 [[nodiscard]] std::vector<std::string> words_of(const Cautions& cautions);
 /// The last lines of a text.
-[[nodiscard]] std::string footing_text(const Cautions& cautions);
+[[nodiscard]] Blocks footing_text(const Cautions& cautions);
 
 } // namespace quoin

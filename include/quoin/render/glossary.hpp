@@ -3,11 +3,12 @@
 
 #include <string>
 
+#include <quoin/render/blocks.hpp>
 #include <quoin/words/glossary.hpp>
 
 namespace quoin {
 
-[[nodiscard]] std::string glossary_text(const Catalogue& say);
+[[nodiscard]] Blocks glossary_text(const Catalogue& say);
 /// {"terms": [{"term", "name", "meaning", "source"}]}; a source may be empty.
 [[nodiscard]] std::string glossary_json(const Catalogue& say);
 /// A section a term, in every language.

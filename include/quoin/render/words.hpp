@@ -8,6 +8,7 @@
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/heading.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/words/catalogue.hpp>
 #include <quoin/words/joined.hpp>
 
@@ -21,9 +22,8 @@ namespace quoin {
 /// "the credit score is below the program's minimum; ...", of all of them.
 [[nodiscard]] std::string words(const std::vector<Refusal>& refusals, const Catalogue& say);
 /// A line for each reason.
-[[nodiscard]] std::string refused_lines(const ScenarioTerms& terms,
-                                        const std::vector<Refusal>& refusals,
-                                        const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks refused_lines(const ScenarioTerms& terms, const std::vector<Refusal>& refusals,
+                                   const Catalogue& say = catalogue_in(Language::english));
 /// "the program's loan limit"
 [[nodiscard]] std::string words(RuleList list,
                                 const Catalogue& say = catalogue_in(Language::english));
@@ -63,7 +63,7 @@ jump_words(const Added& added, const Catalogue& say = catalogue_in(Language::eng
                                         const Catalogue& say = catalogue_in(Language::english));
 
 /// Title, home, dates: the first lines of every text.
-[[nodiscard]] std::string heading_text(const Heading& heading, std::string_view title,
-                                       const Catalogue& say = catalogue_in(Language::english));
+[[nodiscard]] Blocks heading_text(const Heading& heading, std::string_view title,
+                                  const Catalogue& say = catalogue_in(Language::english));
 
 } // namespace quoin

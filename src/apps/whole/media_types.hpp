@@ -18,6 +18,7 @@ inline constexpr std::string_view html_type = "text/html; charset=utf-8";
     case Form::json:
         return json_type;
     case Form::text:
+    case Form::brief:
         return "text/plain; charset=utf-8";
     case Form::csv:
         return "text/csv; charset=utf-8";

@@ -1,6 +1,7 @@
 // What is said of a loan's terms and of lengths of time, in English.
 #pragma once
 
+#include "brief.hpp"
 #include "words/terms.hpp"
 
 namespace quoin::english {
@@ -20,6 +21,7 @@ inline constexpr TermsWords terms = {
                   "Principal and interest can reach {} a month",
     .to_bring = "{} cash to close",
     .back = "{} cash back at closing",
+    .brief = brief,
 };
 
 } // namespace quoin::english

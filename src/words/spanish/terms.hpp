@@ -1,6 +1,7 @@
 // What is said of a loan's terms and of lengths of time, in Spanish.
 #pragma once
 
+#include "brief.hpp"
 #include "words/terms.hpp"
 
 namespace quoin::spanish {
@@ -21,6 +22,7 @@ inline constexpr TermsWords terms = {
         "El capital y los intereses pueden llegar a {} al mes",
     .to_bring = "{} de efectivo para el cierre",
     .back = "{} de efectivo que usted recibe en el cierre",
+    .brief = brief,
 };
 
 } // namespace quoin::spanish
