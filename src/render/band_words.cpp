@@ -20,7 +20,7 @@ struct Name {
     Phrase<> JumpWords::*words;
     Kind kind;
 };
-constexpr std::array names{
+constexpr std::array band_names{
     Name{"ltv", &JumpWords::ltv, Kind::percent},
     Name{"down", &JumpWords::down_payment, Kind::percent},
     Name{"term", &JumpWords::term, Kind::months},
@@ -68,7 +68,7 @@ std::string part_words(std::string_view part, const JumpWords& say) {
     if (blank == std::string_view::npos) return std::string(part); // "any"
     const std::string_view written = part.substr(0, blank);
     const Name* known = nullptr;
-    for (const Name& name : names) {
+    for (const Name& name : band_names) {
         if (name.written == written) known = &name;
     }
     const Kind kind = known != nullptr ? known->kind : Kind::plain;
