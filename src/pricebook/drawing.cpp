@@ -85,6 +85,7 @@ void PartsReader::read_room(Reader& item) {
     room.name = item.name("name");
     if (item.has("area")) room.area = index_member(item, "area", book_->areas, Noun::area);
     room.living = item.flag_or("living", true);
+    room.open = item.flag_or("open", false);
     item.items("measures", [&](const Spot& spot) {
         const auto name = as_text(spot, item.findings());
         if (!name) return;

@@ -46,7 +46,9 @@ class Checks {
     void check_overlaps(const DrawnFor& home, std::size_t floor);
     void check_openings(const DrawnFor& home, std::size_t floor);
     void check_stairs(const DrawnFor& home, std::size_t floor);
-    [[nodiscard]] bool lies_in_wall(const Opening& opening, const FloorDrawn& floor);
+    const std::vector<const Room*>& rooms_of(const Opening& opening, std::size_t floor);
+    [[nodiscard]] bool lies_in_wall(const Opening& opening, const DrawnFor& home,
+                                    std::size_t floor);
     bool is_untold(const void* one, const void* other = nullptr) {
         return told_.insert({one, other}).second;
     }
@@ -62,8 +64,8 @@ class Checks {
     Findings* findings_;
     std::set<Changes> seen_;
     std::set<std::pair<const void*, const void*>> told_;
-    std::map<std::pair<const Opening*, const Room*>, bool> in_wall_; ///< found once
-    bool overlaps_ = false;                                          ///< then areas say nothing
+    std::map<const Opening*, std::vector<const Room*>> in_wall_of_; ///< found once
+    bool overlaps_ = false;                                         ///< then areas say nothing
 };
 
 template <class Part>
@@ -106,18 +108,36 @@ void Checks::check_overlaps(const DrawnFor& home, std::size_t floor) {
     }
 }
 
-bool Checks::lies_in_wall(const Opening& opening, const FloorDrawn& floor) {
-    return std::any_of(floor.rooms.begin(), floor.rooms.end(), [&](const Drawn<Room>& room) {
-        const auto [known, is_new] = in_wall_.try_emplace({&opening, room.part});
-        if (is_new) known->second = in_one_side(opening.from, opening.to, room->outline);
-        return known->second;
-    });
+/// The rooms, drawn at first or brought by any change, in a wall of which an opening lies.
+const std::vector<const Room*>& Checks::rooms_of(const Opening& opening, std::size_t floor) {
+    const auto [known, is_new] = in_wall_of_.try_emplace(&opening);
+    if (!is_new) return known->second;
+    const auto add = [&](const std::vector<Room>& rooms) {
+        for (const Room& room : rooms) {
+            if (in_one_side(opening.from, opening.to, room.outline)) {
+                known->second.push_back(&room);
+            }
+        }
+    };
+    add(read_->drawing.floors[floor].parts.rooms);
+    for (const DrawingChange& change : read_->drawing.changes) {
+        if (change.floor == floor) add(change.parts.rooms);
+    }
+    return known->second;
+}
+
+bool Checks::lies_in_wall(const Opening& opening, const DrawnFor& home, std::size_t floor) {
+    const auto& rooms = rooms_of(opening, floor);
+    return std::any_of(home.floors[floor].rooms.begin(), home.floors[floor].rooms.end(),
+                       [&](const Drawn<Room>& room) {
+                           return std::find(rooms.begin(), rooms.end(), room.part) != rooms.end();
+                       });
 }
 
 void Checks::check_openings(const DrawnFor& home, std::size_t floor) {
     for (const Drawn<Opening>& opening : home.floors[floor].openings) {
         const bool open = opening->from != opening->to;
-        if (open && lies_in_wall(*opening, home.floors[floor])) continue;
+        if (open && lies_in_wall(*opening, home, floor)) continue;
         if (!is_untold(opening.part)) continue;
         findings_->add(problems::not_in_wall(
             at_fault(home, floor, opening, &Parts::openings, &PartMarks::openings)));

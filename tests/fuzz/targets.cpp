@@ -18,6 +18,7 @@
 #include "shipped.hpp"
 #include <quoin/inquiry/asking.hpp>
 #include <quoin/lending/reading.hpp>
+#include <quoin/pricebook/drawn.hpp>
 #include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
@@ -116,6 +117,24 @@ void run_lots(const std::string& bytes) {
     Document lots = parse_csv(std::make_shared<const Source>("lots.csv", bytes), findings);
     choose_column(lots, "note", Language::english);
     if (findings.none()) run_book(book, &lots);
+}
+
+/// A drawing of any plan of the example; a sound one is drawn with all of its changes.
+void run_drawing(const std::string& bytes) {
+    Findings findings;
+    const Document document = data_of(bytes, findings);
+    if (!findings.none()) return;
+    const PriceBook& book = example().desk.book;
+    for (const Index<Plan> plan : indexes_of(book.plans)) {
+        Findings wrong;
+        const PlanDrawing drawing = read_drawing(document, book, plan, wrong);
+        render(wrong);
+        if (!wrong.none()) continue;
+        const auto made = changes_made(drawing, [](const DrawnIf&) { return true; });
+        if (floors_drawn(drawing, made).size() != drawing.floors.size()) {
+            throw Find("changes add a floor or take one away");
+        }
+    }
 }
 
 /// A document in the place of the shipped one of its id, or beside them; the desk is then asked.
@@ -304,6 +323,7 @@ const std::vector<Target>& targets() {
         {"inquiry", "an inquiry at the example desk", run_inquiry, seeds_of<FileKind::inquiry>},
         {"price-book", "a price book, listed and asked about", run_price_book,
          seeds_of<FileKind::price_book>},
+        {"drawing", "a drawing of the example's plans", run_drawing, seeds_of<FileKind::drawing>},
         {"program", "a loan program at the desk", run_lending, seeds_of<FileKind::program>},
         {"sheet", "a rate sheet at the desk", run_lending, seeds_of<FileKind::rate_sheet>},
         {"place", "a place at the desk", run_lending, seeds_of<FileKind::place>},

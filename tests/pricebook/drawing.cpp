@@ -1,5 +1,6 @@
 // A plan's drawing: read whole, then one mistake at a time; each at its place, and no other.
 #include <quoin/pricebook/drawn.hpp>
+#include <quoin/text/ids.hpp>
 
 #include <shown.hpp>
 
@@ -105,8 +106,8 @@ std::string porch(const std::string& when, int left, int right) {
     const std::string l = std::to_string(left);
     const std::string r = std::to_string(right);
     return R"({"when": [)" + when + R"(], "floor": "main", "rooms": [{"id": "porch-)" + l +
-           R"(", "name": "Porch", "living": false, "outline": [[)" + l + ", 25], [" + r +
-           ", 25], [" + r + ", 30], [" + l + ", 30]]}]}";
+           R"(", "name": "Porch", "living": false, "open": true, "outline": [[)" + l + ", 25], [" +
+           r + ", 25], [" + r + ", 30], [" + l + ", 30]]}]}";
 }
 
 const std::string deck = R"({"option": "deck"})";
@@ -392,6 +393,10 @@ TEST_CASE("A change of what options are priced by says why they are not priced b
                       "rooms": [{"id": "study", "name": "Study",
                       "outline": [[20, 0], [28, 0], [28, 25], [20, 25]]}]})",
                   {{"change-not-priced", "/changes/0"}}); // none of the floor is left
+    // Where the rooms are drawn otherwise at first, that is told and not each change beside it.
+    check_told(op_replace("/floors/1/rooms/2/outline", "[[28, 0], [40, 0], [40, 28], [28, 28]]") +
+                   "," + op_remove("/floors/1/openings/1") + "," + with_changes(porch(deck, 0, 9)),
+               {{"drawn-otherwise", "/floors"}});
     // No option is priced by the width of the house.
     check_changes(porch(deck, 35, 45), {});
 }
@@ -476,6 +481,8 @@ TEST_CASE(
     CHECK(both.at(3).by == change(2));
     CHECK_FALSE(both.at(0).by.has_value());
     CHECK(rooms({change(0)}).at(3)->name == "Porch");
+    CHECK(rooms({change(0)}).at(3)->open);
+    CHECK_FALSE(rooms({change(0)}).at(0)->open);
     CHECK(ids(rooms({change(0), change(1), change(2), change(3)})) ==
           Names{"hall", "den", "bedroom", "porch-9"});
     const auto floors = floors_drawn(drawing, {change(3)});

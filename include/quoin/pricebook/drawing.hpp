@@ -54,6 +54,7 @@ struct Room {
     std::optional<Index<Area>> area; ///< of the home, that its options stand under
     Outline outline;
     bool living = true;                ///< counts in the plan's square feet
+    bool open = false;                 ///< a porch, a deck, a patio: no walls of its own
     std::vector<std::string> measures; ///< of the plan, whose square feet it is a part of
 };
 
