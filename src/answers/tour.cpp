@@ -289,6 +289,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
     answer.options_price = walk.now.home.options;
     if (selection.stage) answer.stage = at(book.stages, *selection.stage).name;
     answer.scenario = scenario_answer(alone, alone.rules().front(), walk.now.figures.front());
+    answer.drawn = !at(book.plans, selection.plan).drawing.empty();
     const auto model = shown(alone);
     if (model) answer.model = model->model_plan;
     for (const Index<Area> index : indexes_of(book.areas)) {

@@ -5,6 +5,7 @@ import './views/tour.css';
 import './parts/areas.css';
 import './parts/chosen.css';
 import './parts/find.css';
+import './parts/floor_plan.css';
 import './parts/option_card.css';
 import './parts/look.css';
 import './parts/bar.css';

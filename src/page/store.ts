@@ -33,7 +33,7 @@ export interface Buyer {
     key: string;
     inquiry: Inquiry;
     hand: string; ///< name of the scenario in hand
-    area: string; ///< of the tour: an id, or `all_areas`
+    area: string; ///< of the tour: an id, `all_areas` or `floor_plan`
     asks: Record<string, string>; ///< what is asked besides the inquiry, as options of a question
     uses: Use[]; ///< of the builder's money, so that another takes the place of the one before
     past: Inquiry[];
@@ -43,6 +43,8 @@ export interface Buyer {
 
 /// In the tour, what was chosen in the whole home: no id has a star.
 export const all_areas = '*';
+/// Likewise, the drawing of the home.
+export const floor_plan = '#';
 
 /// What the last touch changed, in the engine's figures.
 export interface Change {

@@ -140,6 +140,7 @@ void fields(auto& v, Of<TourAnswer> auto& answer) {
     v("contract_price", answer.contract_price);
     v("options", answer.options_price);
     v("stage", answer.stage);
+    v("drawn", answer.drawn);
     v("model", answer.model);
     v("scenario", answer.scenario);
     v("areas", answer.areas);

@@ -128,8 +128,9 @@ struct TourAnswer {
     Heading heading;
     Money contract_price;
     Money options_price;
-    std::string stage; ///< that the build has reached; empty: none
-    std::string model; ///< plan of the furnished model; empty: none
+    std::string stage;  ///< that the build has reached; empty: none
+    bool drawn = false; ///< the price book names a drawing of the plan
+    std::string model;  ///< plan of the furnished model; empty: none
     ScenarioAnswer scenario;
     std::vector<TourArea> areas; ///< those with anything in them
     std::vector<IncentiveOffer> incentives;

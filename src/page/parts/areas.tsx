@@ -4,7 +4,7 @@ import {signal} from '@preact/signals';
 
 import {brief, short} from '../figures';
 import {say} from '../language';
-import {all_areas, buyer, tour, walk_to} from '../store';
+import {all_areas, buyer, floor_plan, tour, walk_to} from '../store';
 import {Dialog} from './dialog';
 import {Icon} from './icon';
 import {looked_for} from './find';
@@ -29,7 +29,7 @@ export function go_to(id: string): void {
 export function area_in_hand(): string {
     const {areas} = tour.value!;
     const here = buyer.value!.area;
-    if (here === all_areas) return here;
+    if (here === all_areas || (here === floor_plan && tour.value!.drawn)) return here;
     return (areas.find((area) => area.id === here) ?? areas[0])?.id ?? '';
 }
 
@@ -45,6 +45,15 @@ function Links() {
                 <span>{say.tour.all_chosen}</span>
                 <span class="count">{count_of_chosen()}</span>
             </button>
+            {tour.value!.drawn && (
+                <button
+                    class="area-link floor-plan-link"
+                    aria-current={here === floor_plan ? 'true' : undefined}
+                    onClick={() => go_to(floor_plan)}
+                >
+                    <span>{say.tour.floor_plan}</span>
+                </button>
+            )}
             {tour.value!.areas.map((area) => {
                 const some = area.options.some((option) => option.picked);
                 return (

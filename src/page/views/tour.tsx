@@ -8,10 +8,11 @@ import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
 import {Barred, can_be_had} from '../parts/barred';
 import {Cautions} from '../parts/cautions';
 import {AllChosen} from '../parts/chosen';
+import {FloorPlan} from '../parts/floor_plan';
 import {FindField, FoundOptions, looked_for} from '../parts/find';
 import {OptionCard} from '../parts/option_card';
 import {first_said, FirstSaid} from '../parts/option_row';
-import {all_areas, buyer, tour} from '../store';
+import {all_areas, buyer, floor_plan, tour} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
@@ -219,6 +220,7 @@ function Shown() {
     const here = area_in_hand();
     if (looked_for.value) return <FoundOptions />;
     if (here === all_areas) return <AllChosen />;
+    if (here === floor_plan) return <FloorPlan />;
     const index = areas.findIndex((area) => area.id === here);
     return <AreaPage area={areas[index]} next={areas[index + 1]} />;
 }

@@ -15,6 +15,12 @@ export const tour = {
     decide_before: ({stage}: Texts<'stage'>) => `Before this stage: ${stage.toLowerCase()}`,
     decide_any_time: 'At any time',
 
+    floor_plan: 'Floor plan',
+    floors: 'Floors',
+    plan_says: 'Touch a room to see what you can choose there.',
+    rooms_listed: 'Rooms and sizes',
+    drawing: 'Drawing the home…',
+
     find: 'Find an option',
     find_example: 'deck, quartz, outlet…',
     found: ({count}: {count: number}) =>

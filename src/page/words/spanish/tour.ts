@@ -15,6 +15,12 @@ export const tour = {
     decide_before: ({stage}: Texts<'stage'>) => `Antes de esta etapa: ${stage.toLowerCase()}`,
     decide_any_time: 'En cualquier momento',
 
+    floor_plan: 'Distribución',
+    floors: 'Pisos',
+    plan_says: 'Toque un ambiente para ver lo que puede elegir allí.',
+    rooms_listed: 'Ambientes y medidas',
+    drawing: 'Dibujando la vivienda…',
+
     find: 'Buscar una opción',
     find_example: 'terraza, cuarzo, tomacorriente…',
     found: ({count}: {count: number}) =>
