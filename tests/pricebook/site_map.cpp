@@ -71,10 +71,6 @@ LotOutline lot_of(Outline outline, std::size_t front = 0) {
     return {Index<Lot>{}, std::move(outline), front, 2500, 700, 2000};
 }
 
-Point middle_of(const Outline& house) {
-    return {(house[0].x + house[2].x) / 2, (house[0].y + house[2].y) / 2};
-}
-
 } // namespace
 
 TEST_CASE("A house stands on the front setback line, in the middle of what the sides leave") {
