@@ -20,6 +20,7 @@ COLUMNS = 100
 # Headers slow to compile, or of libraries slow to load: one file knows each.
 LONE = {
     "CLI/CLI.hpp": "src/apps/parsing.cpp",
+    "pugixml.hpp": "src/apps/harmless_svg.cpp",
     "httplib.h": "src/apps/whole/listener.cpp",
     "xlsxwriter.h": "src/apps/whole/workbook_file.cpp",
 }
@@ -151,7 +152,8 @@ def check_row(report, floor, floors):
             if target is not None:
                 floors_used.add(target)
             elif angled:
-                libraries_used.add(name.split("/")[0].removesuffix(".h"))
+                libraries_used.add(name.split("/")[0].removesuffix(".h")
+                                   .removesuffix(".hpp"))
     unused = [each for each in floors if each in floor.floors - floors_used]
     for each in unused + sorted(floor.libraries - libraries_used):
         report.error(report.root / TABLE, floor.line, f"{floor.name} may use {each}, and nothing "
@@ -175,7 +177,7 @@ def check_include(report, path, floor, floors, number, name, angled):
         report.error(path, number, f"a second file that knows <{name}>; use what {lone} offers "
                      "instead")
     library = name.split("/")[0]
-    if floor.name != TOP and angled and (library != name or name.endswith(".h")):
+    if floor.name != TOP and angled and (library != name or name.endswith((".h", ".hpp"))):
         if library not in floor.libraries:
             report.error(path, number, f"{floor.name} includes <{name}>, and may not use "
                          f"{library}; use {allowed_text(sorted(floor.libraries) or ['std'])} "
