@@ -16,7 +16,7 @@ file(MAKE_DIRECTORY ${folder})
 set(types
     html text/html  js text/javascript  css text/css  txt text/plain  json application/json
     map application/json  svg image/svg+xml  png image/png  ico image/x-icon  woff2 font/woff2
-    wasm application/wasm)
+    wasm application/wasm  webmanifest application/manifest+json)
 
 # A gzip header holds a time: a fixed one, so that the same page gives the same program.
 set(ENV{SOURCE_DATE_EPOCH} 0)

@@ -292,6 +292,12 @@ export type Adds = {
         by_scenario?: (Added & {
             scenario: string;
         })[];
+        in_home?: {
+            price: string;
+            by_scenario: (Added & {
+                scenario: string;
+            })[];
+        };
     })[];
     stacked: ({
         id: string;
@@ -912,6 +918,7 @@ export type Tour = {
     contract_price: string;
     options: string;
     stage: string;
+    drawn: boolean;
     model: string;
     scenario: Scenario;
     areas: Area[];

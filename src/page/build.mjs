@@ -50,6 +50,7 @@ await cut(
 await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', 500, 'serif.woff2');
 copyFileSync(join(here, 'index.html'), join(out, 'index.html'));
 copyFileSync(join(here, 'icon.svg'), join(out, 'icon.svg'));
+copyFileSync(join(here, 'manifest.webmanifest'), join(out, 'manifest.webmanifest'));
 
 // The licenses of what is in the bundle go along with it.
 const parts = [

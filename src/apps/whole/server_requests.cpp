@@ -331,7 +331,8 @@ Headers safety_headers() {
         {"Content-Security-Policy",
          "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src "
          "'self'; "
-         "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"},
+         "connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; "
+         "frame-ancestors 'none'"},
         {"X-Content-Type-Options", "nosniff"},
         {"X-Frame-Options", "DENY"},
         {"Referrer-Policy", "no-referrer"},
