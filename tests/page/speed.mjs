@@ -6,7 +6,7 @@ import {check, open_page, paints_soon} from './support.mjs';
 export async function from_touch_to_figures({server, context}) {
     const page = await open_page(context, server.url);
     await paints_soon(page, 'touch to painted figures', async (i) => {
-        await page.click(`.area-link:not(.all-chosen) >> nth=${i % 2 === 0 ? 1 : 0}`); // both have upgrades to touch
+        await page.click(`.area-link:not(.areas-top *) >> nth=${i % 2 === 0 ? 1 : 0}`); // both have upgrades to touch
         return {
             element: '.option.upgrade .row:not(.fixed) input',
             figure: '.bar [data-figure="contract_price"]',

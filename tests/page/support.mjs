@@ -402,7 +402,7 @@ export async function touch(page, name) {
 
 /// The areas of the home, in their order.
 export const areas_of = (page) =>
-    page.$$eval('.areas .area-link:not(.all-chosen) span:first-child', (all) =>
+    page.$$eval('.areas .area-link:not(.areas-top *) span:first-child', (all) =>
         all.map((one) => one.textContent),
     );
 

@@ -288,7 +288,7 @@ TEST_CASE("A change depends on one thing at a time, of the price book") {
                   {});
 }
 
-TEST_CASE("Rooms of a floor do not overlap; those of two floors may") {
+TEST_CASE("Rooms of a floor do not overlap, those of two floors may") {
     check_told(op_replace("/floors/1/rooms/1/outline", "[[19, 0], [28, 0], [28, 25], [19, 25]]"),
                {{"outlines-overlap", "/floors/1/rooms/1/outline"}});
     check_told(op_add("/floors/1/rooms/-", R"({"id": "closet", "name": "Closet", "living": false,

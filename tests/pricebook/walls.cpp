@@ -29,7 +29,7 @@ TEST_CASE("A lone room is clear between its outer walls, whichever way it is wri
     }
 }
 
-TEST_CASE("Two rooms share a wall, in the middle of their line; an open room has none") {
+TEST_CASE("Two rooms share a wall, in the middle of their line, and an open room has none") {
     const Walls walls(
         {{box(0, 0, 1000, 1000)}, {box(1000, 0, 2000, 1000)}, {box(0, 1000, 1000, 1800), true}});
     CHECK(clear_of(walls, 0).high.x == 1000 - half_inner_wall);

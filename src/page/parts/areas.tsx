@@ -37,23 +37,25 @@ function Links() {
     const here = looked_for.value ? '' : area_in_hand();
     return (
         <>
-            <button
-                class="area-link all-chosen"
-                aria-current={here === all_areas ? 'true' : undefined}
-                onClick={() => go_to(all_areas)}
-            >
-                <span>{say.tour.all_chosen}</span>
-                <span class="count">{count_of_chosen()}</span>
-            </button>
-            {tour.value!.drawn && (
+            <div class="areas-top">
                 <button
-                    class="area-link floor-plan-link"
-                    aria-current={here === floor_plan ? 'true' : undefined}
-                    onClick={() => go_to(floor_plan)}
+                    class="area-link all-chosen"
+                    aria-current={here === all_areas ? 'true' : undefined}
+                    onClick={() => go_to(all_areas)}
                 >
-                    <span>{say.tour.floor_plan}</span>
+                    <span>{say.tour.all_chosen}</span>
+                    <span class="count">{count_of_chosen()}</span>
                 </button>
-            )}
+                {tour.value!.drawn && (
+                    <button
+                        class="area-link floor-plan-link"
+                        aria-current={here === floor_plan ? 'true' : undefined}
+                        onClick={() => go_to(floor_plan)}
+                    >
+                        <span>{say.tour.floor_plan}</span>
+                    </button>
+                )}
+            </div>
             {tour.value!.areas.map((area) => {
                 const some = area.options.some((option) => option.picked);
                 return (
