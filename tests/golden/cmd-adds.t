@@ -1,19 +1,18 @@
 # What every option adds: each alone, those in the home taken out, and stacked in the order chosen.
 # The stove needs its flue, which is chosen; the gas heater cannot stand beside a stove.
 $ quoin adds data/buyer.json --rates data/rates
+your options together: +$3,120.00 · +$247.27 a month · +$340.74 cash needed ·
+  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+your options together: +$3,120.00 · +$272.40 a month · +$60.62 cash needed ·
+  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 Contract price now: $103,120.00
-
-The loans
-  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
-    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
-    of thumb: each $1,000 you borrow costs $86.18 a month.
-  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
-    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
-    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Add one option to your home as it is now: the change in price and in monthly payment
                                                          Ten percent    A third
@@ -43,6 +42,14 @@ Your options one by one, starting from none: the change in price and in monthly 
   Shelves                                      +$180.00      +$14.26    +$15.72
                                             -----------  -----------  ---------
   all together                               +$3,120.00     +$247.27   +$272.40
+
+The loans
+  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
+    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
+    of thumb: each $1,000 you borrow costs $86.18 a month.
+  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
+    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
+    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Each figure is one whole quote minus another, with each quote rounded first. So an option alone and
 the same option after others can differ by cents. They can differ by more where a loan rule changes

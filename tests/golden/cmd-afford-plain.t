@@ -1,5 +1,15 @@
 # How much home on figures alone: no price book, no inquiry file.
 $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --as-of 2026-11-24
+up to $435,762.00 · $3,330.00 a month · $34,491.88 cash needed ·
+  Conventional, fixed rate, 5% down: 6.250% (6.691% APR), 30 years, $21,789.00 down ·
+  estimate with sample rates, November 24, 2026
+up to $265,581.00 · $1,662.29 a month · $59,999.98 cash needed ·
+  Conventional, fixed rate, 20% down: 6.250% (6.25% APR), 30 years, $53,117.00 down ·
+  estimate with sample rates, November 24, 2026
+up to $333,039.00 · $2,604.00 a month · $21,594.59 cash needed ·
+  FHA, fixed rate, 3.5% down: 6.250% (6.962% APR), 30 years, $11,657.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
@@ -53,6 +63,11 @@ lend. Those come from a licensed loan originator (none is named here yet). The p
 rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --years 15 --down 10 --property-tax 1.05 --insurance 0.35 --dues 60 --closing-costs 2.5 --score 701 --program va --program usda --taxes 1700 --persons 4 --region south --square-feet 1900 --as-of 2026-11-24
+up to $455,269.00 · $4,148.28 a month · $59,999.98 cash needed ·
+  VA, fixed rate, 10% down: 6.250% (6.446% APR), 15 years, $45,527.00 down ·
+  estimate with sample rates, November 24, 2026
+USDA, fixed rate, 10% down: no price works
+
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
 Assumed: property taxes due in two halves, on May 31 and November 30; mortgage insurance at the
@@ -90,6 +105,9 @@ lend. Those come from a licensed loan originator (none is named here yet). The p
 rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 0 --rate 6.25 --program conventional --as-of 2026-11-24
+Conventional, fixed rate, 5% down: no price works
+Conventional, fixed rate, 20% down: no price works
+
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
@@ -119,6 +137,8 @@ lend. Those come from a licensed loan originator (none is named here yet). The p
 rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 1000 --debts 1200 --cash 9000 --rate 6.25 --program fha --as-of 2026-11-24
+FHA, fixed rate, 3.5% down: no price works
+
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
@@ -144,6 +164,8 @@ lend. Those come from a licensed loan originator (none is named here yet). The p
 rules and local law decide what applies. You may choose any lender.
 = 0
 $ quoin afford --income 8400 --rate 6.25 --down 2 --program fha --as-of 2026-11-24
+FHA, fixed rate, 2% down: no price works
+
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
@@ -212,6 +234,10 @@ $ quoin afford buyer.json --income 8400 --rate 6
 
 # The limit of 2026 is used beyond its year, and that is said; before the first limit nothing is.
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2027-01-02
+up to $560,920.00 · $4,296.68 a month · $39,667.70 cash needed ·
+  FHA, fixed rate, 3.5% down: 6.000% (6.706% APR), 30 years, $19,633.00 down ·
+  estimate with sample rates, January 2, 2027
+
 Highest price that fits
 As of January 2, 2027; closing March 3, 2027
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31
@@ -247,6 +273,8 @@ FHA, fixed rate: the program's loan limit is known only through December 31, 202
 effect is used here.
 = 0
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2024-12-15
+FHA, fixed rate, 3.5% down: no price works
+
 Highest price that fits
 As of December 15, 2024; closing February 13, 2025
 Assumed: property taxes of 1.2% of the price a year; property taxes due in two halves, on May 31

@@ -1,5 +1,13 @@
 # The loans side by side, with the catch in each and no verdict.
 $ quoin compare data/buyer.json --rates data/rates
+$8,197.59 a month · $10,966.45 cash needed ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+$6,015.72 a month · $36,254.73 cash needed · -$2,181.87 a month ·
+  +$25,288.28 cash needed against Ten percent down ·
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Loans side by side for one home
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody

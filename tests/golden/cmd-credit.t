@@ -1,5 +1,12 @@
 # What a builder's money does in each use, and in the best mix.
 $ quoin credit data/buyer.json --amount 2500 --rates data/rates
+lowest cost over the whole loan: $2,500.00 off the price · $7,999.46 a month ·
+  $10,693.32 cash needed · Ten percent down: 6.250% (6.422% APR), 1 year, $10,062.00 down ·
+  estimate with sample rates, November 24, 2026
+lowest cost over the whole loan: $2,500.00 off the price · $5,797.45 a month ·
+  $36,206.26 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What $2,500.00 from the builder can do
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
@@ -9,8 +16,17 @@ Contract price without it: $103,120.00
 Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.250%, 0.000
   points, APR 6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate
   lock
-  The seller and other interested parties may contribute up to 3% of the home's value, or
-  $3,093.60. $1,200.00 of that is already used.
+
+  The best mix for each goal
+  lowest payment now: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%. $7,999.46 a
+    month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over the whole
+    loan: $106,234.07.
+  least cash: $1,862.00 off the price, $637.24 to prepaids; $0.76 is not used. Interest rate
+    6.250%, APR 6.422%. $8,050.01 a month now, $150.56 a month after three years. Cash needed:
+    $10,126.00. Cost over the whole loan: $106,270.44.
+  lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%.
+    $7,999.46 a month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over
+    the whole loan: $106,234.07.
 
                               interest              a month  after three
   all of it put to one use        rate       APR        now        years  cash needed   not used
@@ -29,17 +45,6 @@ Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.25
   closing costs and prepaids               $108,219.08
   points: 1.000                            $108,734.66
 
-  The best mix for each goal
-  lowest payment now: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%. $7,999.46 a
-    month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over the whole
-    loan: $106,234.07.
-  least cash: $1,862.00 off the price, $637.24 to prepaids; $0.76 is not used. Interest rate
-    6.250%, APR 6.422%. $8,050.01 a month now, $150.56 a month after three years. Cash needed:
-    $10,126.00. Cost over the whole loan: $106,270.44.
-  lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.250%, APR 6.422%.
-    $7,999.46 a month now, $149.77 a month after three years. Cash needed: $10,693.32. Cost over
-    the whole loan: $106,234.07.
-
   Mixes that no other mix beats on payment, cash and cost all at once
                                                                                  cost over
      off the  interest                      to points    a month                 the whole
@@ -50,10 +55,22 @@ Ten percent down: $8,197.59 a month without it. A short loan: interest rate 6.25
    $1,863.00    6.250%    6.422%     none     $637.00  $8,049.93   $10,126.21  $106,269.61
    $1,862.00    6.250%    6.422%     none     $637.24  $8,050.01   $10,126.00  $106,270.44
 
-A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 1.000 points,
-  APR 7.739%, loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock
   The seller and other interested parties may contribute up to 3% of the home's value, or
   $3,093.60. $1,200.00 of that is already used.
+
+A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 1.000 points,
+  APR 7.739%, loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock
+
+  The best mix for each goal
+  lowest payment now: $2,500.00 off the price. Interest rate 6.000%, APR 7.739%. $5,797.45 a
+    month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over the whole
+    loan: $105,775.66.
+  least cash: $1,269.00 off the price, $668.51 to points (6.000% with 1.000 points), $561.55 to
+    prepaids; $0.94 is not used. Interest rate 6.000%, APR 6.001%. $5,904.92 a month now, $151.29
+    a month after three years. Cash needed: $35,000.00. Cost over the whole loan: $105,859.02.
+  lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.000%, APR 7.739%.
+    $5,797.45 a month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over
+    the whole loan: $105,775.66.
 
                               interest              a month  after three
   all of it put to one use        rate       APR        now        years  cash needed   not used
@@ -71,17 +88,6 @@ A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 
   off the price                            $105,775.66
   closing costs and prepaids               $107,869.79
 
-  The best mix for each goal
-  lowest payment now: $2,500.00 off the price. Interest rate 6.000%, APR 7.739%. $5,797.45 a
-    month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over the whole
-    loan: $105,775.66.
-  least cash: $1,269.00 off the price, $668.51 to points (6.000% with 1.000 points), $561.55 to
-    prepaids; $0.94 is not used. Interest rate 6.000%, APR 6.001%. $5,904.92 a month now, $151.29
-    a month after three years. Cash needed: $35,000.00. Cost over the whole loan: $105,859.02.
-  lowest cost over the whole loan: $2,500.00 off the price. Interest rate 6.000%, APR 7.739%.
-    $5,797.45 a month now, $149.77 a month after three years. Cash needed: $36,206.26. Cost over
-    the whole loan: $105,775.66.
-
   Mixes that no other mix beats on payment, cash and cost all at once
                                                                                  cost over
      off the  interest                      to points    a month                 the whole
@@ -92,6 +98,9 @@ A third down: $6,015.72 a month without it. A short loan: interest rate 6.000%, 
    $1,562.00    6.000%    6.001%     none     $938.00  $5,879.34   $35,286.42  $105,838.49
    $1,270.00    6.000%    6.001%     none   $1,230.00  $5,904.83   $35,000.13  $105,858.11
    $1,269.00    6.000%    6.001%     none   $1,230.06  $5,904.92   $35,000.00  $105,859.02
+
+  The seller and other interested parties may contribute up to 3% of the home's value, or
+  $3,093.60. $1,200.00 of that is already used.
 
 This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing
@@ -124,6 +133,10 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin credit ../../examples/oxbarrow-meadow/buyers/six-programs.json --amount 10000 --scenario "Conventional, 5% down, 30 years" --years 5
+lowest cost over 5 years: $10,000.00 off the price · $3,878.65 a month · $26,635.00 cash needed ·
+  Conventional, 5% down, 30 years: 6.375% (6.849% APR), 30 years, $24,383.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What $10,000.00 from the builder can do
 Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
@@ -134,27 +147,6 @@ Contract price without it: $497,660.00
 Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fixed rate:
   interest rate 6.375%, lender credit of 0.125 points, APR 6.848%, loan term 30 years, down
   payment $24,883.00 (5.00%), LTV 95.00%, 180-day rate lock
-  The seller and other interested parties may contribute up to 3% of the home's value, or
-  $14,929.80. $7,500.00 of that is already used.
-
-                              interest              a month  after three
-  all of it put to one use        rate       APR        now        years  cash needed   not used
-  without it                    6.375%    6.848%  $3,957.34    $3,957.34   $27,257.45      $0.00
-  off the price                 6.375%    6.849%  $3,878.65    $3,878.65   $26,635.00      $0.00
-  closing costs and prepaids    6.375%    6.848%  $3,957.34    $3,957.34   $24,883.00  $7,625.55
-  points: 1.375                 6.000%    6.459%  $3,842.37    $3,842.37   $27,759.86  $3,499.32
-  1-0 temporary buydown         6.375%    6.848%  $3,655.25    $3,957.34   $27,257.45  $6,374.92
-  2-1 temporary buydown: needs $10,693.08
-  3-2-1 temporary buydown: needs $21,005.64
-  Mortgage insurance, single premium, in cash: needs $9,550.10, more than the limit on
-    contributions leaves
-
-  cost, with what is still owed, after       3 years       5 years       7 years      10 years  the whole loan
-  without it                             $625,177.14   $706,627.52   $786,243.78   $901,676.02   $1,400,260.01
-  off the price                          $612,569.63   $692,403.01   $770,439.06   $883,581.20   $1,372,338.21
-  closing costs and prepaids             $622,802.69   $704,253.07   $783,869.33   $899,301.57   $1,397,885.56
-  points: 1.375                          $620,348.49   $698,241.51   $774,313.06   $884,490.67   $1,358,224.32
-  1-0 temporary buydown                  $621,552.06   $703,002.44   $782,618.70   $898,050.94   $1,396,634.93
 
   The best mix for each goal
   lowest payment now: $4,162.00 off the price, $1,758.09 to points (6.250% with 0.375 points),
@@ -168,7 +160,28 @@ Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fix
     $3,878.65 a month now, $3,878.65 a month after three years. Cash needed: $26,635.00. Cost over
     5 years: $692,403.01.
 
-  Mixes that no other mix beats on payment, cash and cost all at once (16 of 29 shown, evenly spaced)
+                              interest              a month  after three
+  all of it put to one use        rate       APR        now        years  cash needed   not used
+  without it                    6.375%    6.848%  $3,957.34    $3,957.34   $27,257.45      $0.00
+  off the price                 6.375%    6.849%  $3,878.65    $3,878.65   $26,635.00      $0.00
+  closing costs and prepaids    6.375%    6.848%  $3,957.34    $3,957.34   $24,883.00  $7,625.55
+  points: 1.375                 6.000%    6.459%  $3,842.37    $3,842.37   $27,759.86  $3,499.32
+  1-0 temporary buydown         6.375%    6.848%  $3,655.25    $3,957.34   $27,257.45  $6,374.92
+  2-1 temporary buydown: needs $10,693.08
+  3-2-1 temporary buydown: needs $21,005.64
+  Mortgage insurance, single premium, in cash: needs $9,550.10, more than the limit on
+    contributions leaves
+
+  cost, with what is still
+  owed, after                      3 years       5 years       7 years      10 years  the whole loan
+  without it                   $625,177.14   $706,627.52   $786,243.78   $901,676.02   $1,400,260.01
+  off the price                $612,569.63   $692,403.01   $770,439.06   $883,581.20   $1,372,338.21
+  closing costs and prepaids   $622,802.69   $704,253.07   $783,869.33   $899,301.57   $1,397,885.56
+  points: 1.375                $620,348.49   $698,241.51   $774,313.06   $884,490.67   $1,358,224.32
+  1-0 temporary buydown        $621,552.06   $703,002.44   $782,618.70   $898,050.94   $1,396,634.93
+
+  Mixes that no other mix beats on payment, cash and cost all at once (16 of 29 shown, evenly
+    spaced)
      off the  interest                      to points    a month               cost over 5
        price      rate       APR  buydown   and costs        now  cash needed        years
    $4,162.00    6.250%    6.718%      1-0   $5,838.00  $3,588.60   $27,048.41  $694,243.63
@@ -187,6 +200,9 @@ Conventional, 5% down, 30 years: $3,957.34 a month without it. Conventional, fix
    $5,382.00    6.250%    6.718%     none   $4,617.65  $3,876.86   $24,614.00  $693,730.11
    $8,750.00    6.375%    6.849%     none   $1,250.00  $3,888.48   $25,463.28  $692,931.06
    $7,720.00    6.375%    6.849%     none   $2,279.91  $3,896.59   $24,497.00  $693,366.32
+
+  The seller and other interested parties may contribute up to 3% of the home's value, or
+  $14,929.80. $7,500.00 of that is already used.
 
 This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing
@@ -223,6 +239,11 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin credit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --amount 10000 --scenario "Conventional, 3% down" --instead
+lowest cost over 7 years: $2,957.00 off the price, $7,043.00 to points (6.000% with 1.875 points) ·
+  $3,399.98 a month · $20,527.12 cash needed ·
+  Conventional, 3% down: 6.000% (7.28% APR), 30 years, $11,784.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What $10,000.00 from the builder can do
 Oxbarrow Meadow by Tarnwick Builders
 Sorrel plan (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
@@ -233,27 +254,6 @@ Contract price without it: $395,725.00
 Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: interest rate
   6.500%, 0.000 points, APR 7.817%, loan term 30 years, down payment $11,872.00 (3.00%), LTV
   97.00%, 180-day rate lock
-  The seller and other interested parties may contribute up to 3% of the home's value, or
-  $11,871.75.
-
-                              interest              a month  after three
-  all of it put to one use        rate       APR        now        years  cash needed   not used
-  without it                    6.500%    7.817%  $3,550.09    $3,550.09   $20,615.23      $0.00
-  off the price                 6.500%    7.818%  $3,461.41    $3,461.41   $20,189.77      $0.00
-  closing costs and prepaids    6.500%    7.817%  $3,550.09    $3,550.09   $11,872.00  $1,256.77
-  points: 2.500                 5.875%    7.139%  $3,394.52    $3,394.52   $20,535.19    $403.67
-  1-0 temporary buydown         6.500%    7.817%  $3,303.36    $3,550.09   $20,615.23  $7,039.24
-  2-1 temporary buydown         6.500%    7.817%  $3,068.81    $3,550.09   $20,615.23  $1,263.88
-  3-2-1 temporary buydown: needs $17,166.60
-  Mortgage insurance, single premium, in cash: needs $21,419.00
-
-  cost, with what is still owed, after       3 years       5 years       7 years      10 years  the whole loan
-  without it                             $518,519.00   $592,949.30   $665,888.45   $772,042.01   $1,191,554.87
-  off the price                          $505,548.58   $578,122.75   $649,243.42   $752,751.57   $1,161,910.25
-  closing costs and prepaids             $509,775.77   $584,206.07   $657,145.22   $763,298.78   $1,182,811.64
-  points: 2.500                          $511,225.10   $580,841.78   $648,984.55   $748,028.06   $1,131,496.48
-  1-0 temporary buydown                  $515,558.24   $589,988.54   $662,927.69   $769,081.25   $1,188,594.11
-  2-1 temporary buydown                  $509,782.88   $584,213.18   $657,152.33   $763,305.89   $1,182,818.75
 
   The best mix for each goal
   lowest payment now: $1,309.00 off the price, $8,691.00 to a 2-1 buydown. Interest rate 6.500%,
@@ -266,7 +266,28 @@ Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: i
     points). Interest rate 6.000%, APR 7.28%. $3,399.98 a month now, $3,399.98 a month after three
     years. Cash needed: $20,527.12. Cost over 7 years: $647,637.30.
 
-  Mixes that no other mix beats on payment, cash and cost all at once (16 of 62 shown, evenly spaced)
+                              interest              a month  after three
+  all of it put to one use        rate       APR        now        years  cash needed   not used
+  without it                    6.500%    7.817%  $3,550.09    $3,550.09   $20,615.23      $0.00
+  off the price                 6.500%    7.818%  $3,461.41    $3,461.41   $20,189.77      $0.00
+  closing costs and prepaids    6.500%    7.817%  $3,550.09    $3,550.09   $11,872.00  $1,256.77
+  points: 2.500                 5.875%    7.139%  $3,394.52    $3,394.52   $20,535.19    $403.67
+  1-0 temporary buydown         6.500%    7.817%  $3,303.36    $3,550.09   $20,615.23  $7,039.24
+  2-1 temporary buydown         6.500%    7.817%  $3,068.81    $3,550.09   $20,615.23  $1,263.88
+  3-2-1 temporary buydown: needs $17,166.60
+  Mortgage insurance, single premium, in cash: needs $21,419.00
+
+  cost, with what is still
+  owed, after                      3 years       5 years       7 years      10 years  the whole loan
+  without it                   $518,519.00   $592,949.30   $665,888.45   $772,042.01   $1,191,554.87
+  off the price                $505,548.58   $578,122.75   $649,243.42   $752,751.57   $1,161,910.25
+  closing costs and prepaids   $509,775.77   $584,206.07   $657,145.22   $763,298.78   $1,182,811.64
+  points: 2.500                $511,225.10   $580,841.78   $648,984.55   $748,028.06   $1,131,496.48
+  1-0 temporary buydown        $515,558.24   $589,988.54   $662,927.69   $769,081.25   $1,188,594.11
+  2-1 temporary buydown        $509,782.88   $584,213.18   $657,152.33   $763,305.89   $1,182,818.75
+
+  Mixes that no other mix beats on payment, cash and cost all at once (16 of 62 shown, evenly
+    spaced)
      off the  interest                      to points    a month               cost over 7
        price      rate       APR  buydown   and costs        now  cash needed        years
    $1,309.00    6.500%    7.817%      2-1   $8,691.00  $3,058.79   $20,576.10  $655,018.76
@@ -285,6 +306,9 @@ Conventional, 3% down: $3,550.09 a month without it. Conventional, fixed rate: i
        $0.00    6.125%     7.41%     none  $10,000.00  $3,456.21   $15,845.21  $651,012.60
        $0.00    6.250%    7.548%     none  $10,000.00  $3,487.33   $13,941.90  $652,474.13
    $1,272.00    6.500%    7.817%     none   $8,727.18  $3,538.80   $11,834.00  $655,043.20
+
+  The seller and other interested parties may contribute up to 3% of the home's value, or
+  $11,871.75.
 
 This money comes on top of any incentives and credits already counted here. The limit on
 contributions covers all of them together. The money pays points first, then the buydown, closing

@@ -1,5 +1,7 @@
 # Must-haves that exclude each other through what they need: which of them, and by which rules.
 $ quoin fit data/needs/buyer.json --rates data/rates --monthly 9000 --cash 20000
+Ten percent down: nothing fits
+
 Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody

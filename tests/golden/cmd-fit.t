@@ -1,5 +1,12 @@
 # Which wishes fit within a month and the cash: what is chosen, what is left out and why.
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000
+worth 0 · $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+nothing fits · over your cash limit by $24,254.73 · $103,120.00 · $6,015.72 a month ·
+  $36,254.73 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
@@ -54,6 +61,11 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 9000 --scenario "Ten percent down"
+nothing fits · over your monthly limit by $197.59 · over your cash limit by $1,966.45 ·
+  $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
@@ -90,6 +102,10 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8450 --cash 40000 --lots --scenario "Ten percent down" --nodes 5000
+On lot 1: · worth 1 · $105,720.00 · $8,403.65 a month · $11,250.61 cash needed ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,572.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
@@ -158,15 +174,20 @@ Options:
   --scenario TEXT             one loan, by its name in the inquiry; all loans if not given
   --lots                      also try every available lot that the plan fits
   --nodes TEXT                how many choices each search may look into before it stops; 2000000 if not given
+  --brief                     one line for each loan, with what the payment rests on
   --progress                  show on standard error how far a long search is, even if that is not a terminal; Ctrl-C stops the search and shows the best so far
 
 Example:
   quoin fit buyer.json --monthly 2150 --cash 24000 --lots
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000 --progress --scenario "A third down"
+nothing fits · over your cash limit by $24,254.73 · $103,120.00 · $6,015.72 a month ·
+  $36,254.73 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody

@@ -501,7 +501,7 @@ Options:
 Example:
   quoin recheck buyer.json --scenario "FHA, 3.5% down" --workbook check.xlsx
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 

@@ -15,7 +15,7 @@ Options:
 Example:
   quoin serve --open
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin serve data/none --port 0 --open

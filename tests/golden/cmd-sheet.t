@@ -15,7 +15,7 @@ Options:
 Example:
   quoin sheet buyer.json -o sheet.html
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin sheet data/buyer.json -o data/buyer.json --rates data/rates

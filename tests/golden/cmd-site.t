@@ -14,8 +14,8 @@ Each change below is figured with Ten percent down: A short loan: interest rate 
         +$5,000.00 in price, +$396.27 a month, +$546.26 in cash needed
   3      sold       level      every plan                                          $0.00
 
-  plan                                                            for you                  base price
-  Cabin         ranch       600 sq ft, 1 bed, 1 bath              yours                   $100,000.00
+  plan                                                           for you                  base price
+  Cabin         ranch       600 sq ft, 1 bed, 1 bath             yours                   $100,000.00
 
 Lot widths and setbacks come from the price book. The survey and the permit drawings decide what can
 be built where.
@@ -53,8 +53,8 @@ Each change below is figured with A third down: A short loan: interest rate 6.00
         +$5,000.00 in price, +$436.53 a month, +$97.28 in cash needed
   3      sold       level      every plan                                          $0.00
 
-  plan                                                            for you                  base price
-  Cabin         ranch       600 sq ft, 1 bed, 1 bath              yours                   $100,000.00
+  plan                                                           for you                  base price
+  Cabin         ranch       600 sq ft, 1 bed, 1 bath             yours                   $100,000.00
 
 Lot widths and setbacks come from the price book. The survey and the permit drawings decide what can
 be built where.

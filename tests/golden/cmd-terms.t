@@ -278,6 +278,6 @@ Options:
 Example:
   quoin terms --language es
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0

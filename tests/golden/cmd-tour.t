@@ -11,10 +11,10 @@ Ten percent down: $8,197.59 a month, $9,654.45 cash to close. A short loan: inte
 Lines marked + come with your plan. The last two columns show what changes if you add an option,
 or take out one you chose.
 
-                                                                             price    a month  cash needed
+                                                                       price    a month  cash needed
 
   Outside
-    Walk-out door                                       not available    $3,200.00
+    Walk-out door                                 not available    $3,200.00
         only on walk-out lots
         decide by: Permit drawings
     special request, not in the price: A bench by the door
@@ -22,22 +22,22 @@ or take out one you chose.
   Inside
     + Pine floor
     Floor
-    Pine                                                available        no charge   -$161.67     -$222.91
-    Oak                                                 chosen           $2,040.00   -$161.67     -$222.91
+      Pine                                        available        no charge   -$161.67     -$222.91
+      Oak                                         chosen           $2,040.00   -$161.67     -$222.91
         480 sq ft
-    Wood stove                                          available        $2,600.00   +$206.06     +$284.16
+    Wood stove                                    available        $2,600.00   +$206.06     +$284.16
         wish 1
-    Insulated flue *                                    chosen             $900.00    -$71.33      -$98.29
+    Insulated flue *                              chosen             $900.00    -$71.33      -$98.29
         decide by: Framing
-    Gas heater *                                        available        $1,800.00   +$142.66     +$196.66
-    Shelves                                             chosen             $180.00    -$14.26      -$19.73
+    Gas heater *                                  available        $1,800.00   +$142.66     +$196.66
+    Shelves                                       chosen             $180.00    -$14.26      -$19.73
         3 of them; a quantity from 1 to 8, in steps of 1
     Wall color
-    White                                               available        no charge
-    Sand                                                chosen           no charge
-    Lamps                                               included         no charge
+      White                                       available        no charge
+      Sand                                        chosen           no charge
+    Lamps                                         included         no charge
         $300.00 allowance included
-    Warm package                                        available        $3,100.00   +$174.36     +$240.44
+    Warm package                                  available        $3,100.00   +$174.36     +$240.44
         comes with Wood stove, Insulated flue
 
 Incentives from the builder
@@ -76,10 +76,10 @@ A third down: $6,015.72 a month, $34,942.73 cash to close. A short loan: interes
 Lines marked + come with your plan. The last two columns show what changes if you add an option,
 or take out one you chose.
 
-                                                                             price    a month  cash needed
+                                                                       price    a month  cash needed
 
   Outside
-    Walk-out door                                       not available    $3,200.00
+    Walk-out door                                 not available    $3,200.00
         only on walk-out lots
         decide by: Permit drawings
     special request, not in the price: A bench by the door
@@ -87,22 +87,22 @@ or take out one you chose.
   Inside
     + Pine floor
     Floor
-    Pine                                                available        no charge   -$178.11      -$39.65
-    Oak                                                 chosen           $2,040.00   -$178.11      -$39.65
+      Pine                                        available        no charge   -$178.11      -$39.65
+      Oak                                         chosen           $2,040.00   -$178.11      -$39.65
         480 sq ft
-    Wood stove                                          available        $2,600.00   +$226.99      +$50.67
+    Wood stove                                    available        $2,600.00   +$226.99      +$50.67
         wish 1
-    Insulated flue *                                    chosen             $900.00    -$78.58      -$17.46
+    Insulated flue *                              chosen             $900.00    -$78.58      -$17.46
         decide by: Framing
-    Gas heater *                                        available        $1,800.00   +$157.14      +$35.00
-    Shelves                                             chosen             $180.00    -$15.72       -$3.53
+    Gas heater *                                  available        $1,800.00   +$157.14      +$35.00
+    Shelves                                       chosen             $180.00    -$15.72       -$3.53
         3 of them; a quantity from 1 to 8, in steps of 1
     Wall color
-    White                                               available        no charge
-    Sand                                                chosen           no charge
-    Lamps                                               included         no charge
+      White                                       available        no charge
+      Sand                                        chosen           no charge
+    Lamps                                         included         no charge
         $300.00 allowance included
-    Warm package                                        available        $3,100.00   +$192.07      +$42.78
+    Warm package                                  available        $3,100.00   +$192.07      +$42.78
         comes with Wood stove, Insulated flue
 
 Incentives from the builder

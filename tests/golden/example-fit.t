@@ -1,5 +1,9 @@
 # The wishes of a buyer of the example: one loan, on the lot in hand and on the others.
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4060 --cash 45000 --scenario "Conventional, 5% down, 30 years"
+worth 12 · $508,567.60 · $4,046.57 a month · $27,987.68 cash needed ·
+  Conventional, 5% down, 30 years: 6.375% (6.848% APR), 30 years, $25,428.60 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
@@ -14,7 +18,7 @@ Price $508,567.60, $4,046.57 a month, $27,987.68 cash needed; $266.72 cash back 
 Worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
   a month. Choices looked into: 4.
 
-                                                rank      worth        price     a month         cash
+                                                rank      worth        price     a month        cash
 
   chosen
   Windows: Triple pane, low-E                   2             5    $6,400.00
@@ -22,11 +26,11 @@ Worth 12. Proven: no choice within your limits is worth more, and none worth as 
   Heated floor, owner's bath, 118 sq ft         4             3    $2,242.00
 
   left out: what each would add, and why it did not fit
-  Basement finish: Framed, wired and insulated  1             6  +$11,200.00     +$88.22     +$698.19
+  Basement finish: Framed, wired and insulated  1             6  +$11,200.00     +$88.22    +$698.19
         over your monthly limit by $74.79
-  Larger island                                 5             2   +$4,200.00     +$33.09     +$261.66
+  Larger island                                 5             2   +$4,200.00     +$33.09    +$261.66
         over your monthly limit by $19.66
-  Boulder wall and steps                        6             1   +$7,800.00     +$61.45     +$486.28
+  Boulder wall and steps                        6             1   +$7,800.00     +$61.45    +$486.28
         over your monthly limit by $48.02
 
 To add Basement finish: Framed, wired and insulated: raise your monthly limit by $74.79. Or stay
@@ -55,6 +59,10 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4000 --cash 40000 --lots --scenario "FHA, 3.5% down, 30 years"
+On lot 7: · worth 12 · $508,567.60 · $3,976.41 a month · $20,919.95 cash needed ·
+  FHA, 3.5% down, 30 years: 5.875% (6.607% APR), 30 years, $17,800.60 down ·
+  estimate with sample rates, November 24, 2026
+
 Which wishes fit your limits
 Oxbarrow Meadow by Tarnwick Builders
 Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
@@ -80,7 +88,7 @@ Price $508,567.60, $3,976.41 a month, $20,919.95 cash needed; $7,334.45 cash bac
 Worth 12. Proven: no choice within your limits is worth more, and none worth as much costs less
   a month. Choices looked into: 8.
 
-                                                rank      worth        price     a month         cash
+                                                rank      worth        price     a month        cash
 
   chosen
   Windows: Triple pane, low-E                   2             5    $6,400.00
@@ -88,11 +96,11 @@ Worth 12. Proven: no choice within your limits is worth more, and none worth as 
   Heated floor, owner's bath, 118 sq ft         4             3    $2,242.00
 
   left out: what each would add, and why it did not fit
-  Basement finish: Framed, wired and insulated  1             6  +$11,200.00     +$86.68     +$542.83
+  Basement finish: Framed, wired and insulated  1             6  +$11,200.00     +$86.68    +$542.83
         over your monthly limit by $63.09
-  Larger island                                 5             2   +$4,200.00     +$32.52     +$203.28
+  Larger island                                 5             2   +$4,200.00     +$32.52    +$203.28
         over your monthly limit by $8.93
-  Boulder wall and steps                        6             1   +$7,800.00     +$60.38     +$377.65
+  Boulder wall and steps                        6             1   +$7,800.00     +$60.38    +$377.65
         over your monthly limit by $36.79
 
 To add Basement finish: Framed, wired and insulated: raise your monthly limit by $63.09. Or stay

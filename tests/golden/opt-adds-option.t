@@ -1,18 +1,17 @@
 # One option in full, by part: a level is ID:LEVEL, a number ID=NUMBER.
 $ quoin adds --rates data/rates data/buyer.json stove
+Wood stove: +$2,600.00 · +$206.06 a month · +$284.16 cash needed · $8,403.65 a month in all ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+Wood stove: +$2,600.00 · +$226.99 a month · +$50.67 cash needed · $6,242.71 a month in all ·
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 Contract price now: $103,120.00
-
-The loans
-  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
-    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
-    of thumb: each $1,000 you borrow costs $86.18 a month.
-  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
-    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
-    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Wood stove (stove), added: +$2,600.00
   wish 1
@@ -28,6 +27,14 @@ Wood stove (stove), added: +$2,600.00
   cash to close                   +$24.16     -$209.33
   over five years              +$2,745.13   +$2,774.57
   over the whole loan          +$2,745.13   +$2,774.57
+
+The loans
+  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
+    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
+    of thumb: each $1,000 you borrow costs $86.18 a month.
+  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
+    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
+    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Each figure is one whole quote minus another, with each quote rounded first. So an option alone and
 the same option after others can differ by cents. They can differ by more where a loan rule changes
@@ -50,33 +57,38 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin adds --rates data/rates data/buyer.json floor:oak shelves=5
+Floor: Oak, in your home already: +$2,040.00 · +$161.67 a month · +$222.91 cash needed ·
+  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+Floor: Oak, in your home already: +$2,040.00 · +$178.11 a month · +$39.65 cash needed ·
+  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+Shelves: +$120.00 · +$9.52 a month · +$13.11 cash needed · $8,207.11 a month in all ·
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+Shelves: +$120.00 · +$10.47 a month · +$2.31 cash needed · $6,026.19 a month in all ·
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 Contract price now: $103,120.00
 
-The loans
-  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
-    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
-    of thumb: each $1,000 you borrow costs $86.18 a month.
-  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
-    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
-    thumb: each $1,000 you borrow costs $86.07 a month.
-
-Floor: Oak (floor:oak), taken out: -$2,040.00
+Floor: Oak (floor:oak), in your home already: it adds +$2,040.00
                               Ten percent      A third
                                      down         down
-  principal and interest         -$158.23     -$175.58
-  mortgage insurance               -$0.91        $0.00
-  property taxes                   -$2.04       -$2.04
-  homeowner's insurance            -$0.49       -$0.49
+  principal and interest         +$158.23     +$175.58
+  mortgage insurance               +$0.91        $0.00
+  property taxes                   +$2.04       +$2.04
+  homeowner's insurance            +$0.49       +$0.49
                               -----------  -----------
-  a month                        -$161.67     -$178.11
-  cash needed                    -$222.91      -$39.65
-  cash to close                   -$18.91     +$164.35
-  over five years              -$2,153.82   -$2,176.93
-  over the whole loan          -$2,153.82   -$2,176.93
+  a month                        +$161.67     +$178.11
+  cash needed                    +$222.91      +$39.65
+  cash to close                   +$18.91     -$164.35
+  over five years              +$2,153.82   +$2,176.93
+  over the whole loan          +$2,153.82   +$2,176.93
 
 Shelves (shelves), added: +$120.00
                               Ten percent      A third
@@ -91,6 +103,14 @@ Shelves (shelves), added: +$120.00
   cash to close                    +$1.11       -$9.69
   over five years                +$126.76     +$128.02
   over the whole loan            +$126.76     +$128.02
+
+The loans
+  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
+    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
+    of thumb: each $1,000 you borrow costs $86.18 a month.
+  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
+    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
+    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Each figure is one whole quote minus another, with each quote rounded first. So an option alone and
 the same option after others can differ by cents. They can differ by more where a loan rule changes

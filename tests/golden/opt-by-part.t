@@ -1,32 +1,31 @@
 # Every option by part of the month, with cash and years.
 $ quoin adds --by-part --rates data/rates data/buyer.json
+your options together: +$3,120.00 · +$247.27 a month · +$340.74 cash needed ·
+  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
+  estimate with sample rates, November 24, 2026
+your options together: +$3,120.00 · +$272.40 a month · +$60.62 cash needed ·
+  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
+  estimate with sample rates, November 24, 2026
+
 What each option adds
 Two Lots by Nobody
 Cabin plan (ranch, 600 sq ft), elevation Plain, lot 1, for Somebody
 As of November 24, 2026; price book 1, good through December 31, 2026; closing January 15, 2027
 Contract price now: $103,120.00
 
-The loans
-  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
-    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
-    of thumb: each $1,000 you borrow costs $86.18 a month.
-  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
-    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
-    thumb: each $1,000 you borrow costs $86.07 a month.
-
-Floor: Oak (floor:oak), taken out: -$2,040.00
+Floor: Oak (floor:oak), in your home already: it adds +$2,040.00
                               Ten percent      A third
                                      down         down
-  principal and interest         -$158.23     -$175.58
-  mortgage insurance               -$0.91        $0.00
-  property taxes                   -$2.04       -$2.04
-  homeowner's insurance            -$0.49       -$0.49
+  principal and interest         +$158.23     +$175.58
+  mortgage insurance               +$0.91        $0.00
+  property taxes                   +$2.04       +$2.04
+  homeowner's insurance            +$0.49       +$0.49
                               -----------  -----------
-  a month                        -$161.67     -$178.11
-  cash needed                    -$222.91      -$39.65
-  cash to close                   -$18.91     +$164.35
-  over five years              -$2,153.82   -$2,176.93
-  over the whole loan          -$2,153.82   -$2,176.93
+  a month                        +$161.67     +$178.11
+  cash needed                    +$222.91      +$39.65
+  cash to close                   +$18.91     -$164.35
+  over five years              +$2,153.82   +$2,176.93
+  over the whole loan          +$2,153.82   +$2,176.93
 
 Wood stove (stove), added: +$2,600.00
   wish 1
@@ -43,20 +42,20 @@ Wood stove (stove), added: +$2,600.00
   over five years              +$2,745.13   +$2,774.57
   over the whole loan          +$2,745.13   +$2,774.57
 
-Insulated flue * (flue), taken out: -$900.00
+Insulated flue * (flue), in your home already: it adds +$900.00
   decide by: Framing
                               Ten percent      A third
                                      down         down
-  principal and interest          -$69.81      -$77.46
-  mortgage insurance               -$0.40        $0.00
-  property taxes                   -$0.90       -$0.90
-  homeowner's insurance            -$0.22       -$0.22
+  principal and interest          +$69.81      +$77.46
+  mortgage insurance               +$0.40        $0.00
+  property taxes                   +$0.90       +$0.90
+  homeowner's insurance            +$0.22       +$0.22
                               -----------  -----------
-  a month                         -$71.33      -$78.58
-  cash needed                     -$98.29      -$17.46
-  cash to close                    -$8.29      +$72.54
-  over five years                -$950.20     -$960.44
-  over the whole loan            -$950.20     -$960.44
+  a month                         +$71.33      +$78.58
+  cash needed                     +$98.29      +$17.46
+  cash to close                    +$8.29      -$72.54
+  over five years                +$950.20     +$960.44
+  over the whole loan            +$950.20     +$960.44
 
 Gas heater * (heater), added: +$1,800.00
                               Ten percent      A third
@@ -72,19 +71,19 @@ Gas heater * (heater), added: +$1,800.00
   over five years              +$1,900.43   +$1,920.79
   over the whole loan          +$1,900.43   +$1,920.79
 
-Shelves (shelves), taken out: -$180.00
+Shelves (shelves), in your home already: it adds +$180.00
                               Ten percent      A third
                                      down         down
-  principal and interest          -$13.96      -$15.50
-  mortgage insurance               -$0.08        $0.00
-  property taxes                   -$0.18       -$0.18
-  homeowner's insurance            -$0.04       -$0.04
+  principal and interest          +$13.96      +$15.50
+  mortgage insurance               +$0.08        $0.00
+  property taxes                   +$0.18       +$0.18
+  homeowner's insurance            +$0.04       +$0.04
                               -----------  -----------
-  a month                         -$14.26      -$15.72
-  cash needed                     -$19.73       -$3.53
-  cash to close                    -$1.73      +$14.47
-  over five years                -$190.03     -$192.08
-  over the whole loan            -$190.03     -$192.08
+  a month                         +$14.26      +$15.72
+  cash needed                     +$19.73       +$3.53
+  cash to close                    +$1.73      -$14.47
+  over five years                +$190.03     +$192.08
+  over the whole loan            +$190.03     +$192.08
 
 Warm package (warm), added: +$2,200.00
                               Ten percent      A third
@@ -102,6 +101,14 @@ Warm package (warm), added: +$2,200.00
 
 Not available
   Walk-out door: only on walk-out lots
+
+The loans
+  Ten percent down: $8,197.59 a month. A short loan: interest rate 6.250%, 0.000 points, APR
+    6.422%, loan term 1 year, down payment $10,312.00 (10.00%), LTV 90.00%, 60-day rate lock. Rule
+    of thumb: each $1,000 you borrow costs $86.18 a month.
+  A third down: $6,015.72 a month. A short loan: interest rate 6.000%, 1.000 points, APR 7.739%,
+    loan term 1 year, down payment $35,000.00 (33.94%), LTV 66.06%, 60-day rate lock. Rule of
+    thumb: each $1,000 you borrow costs $86.07 a month.
 
 Each figure is one whole quote minus another, with each quote rounded first. So an option alone and
 the same option after others can differ by cents. They can differ by more where a loan rule changes

@@ -69,13 +69,18 @@ $ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --j
         {"year": 0, "paid": "10966.45", "balance": "92808.00", "spent_and_owed": "103774.45"}
         {"year": 1, "paid": "108873.53", "balance": "0.00", "spent_and_owed": "107039.09"}
       ]
+      "apart": [
+        {"year": 0, "paid": "-25288.28", "balance": "24688.00", "spent_and_owed": "-600.28"}
+        {"year": 1, "paid": "430.21", "balance": "0.00", "spent_and_owed": "430.21"}
+      ]
     }
     ...
     2 rows: price 206240.00, value 206240.00, base_loan 160928.00, loan 160928.00, credits_without_use
       0.00, credits_over_cap 0.00, lender_credit_without_use 0.00, payments 24, last_payment 13861.12,
       total_interest 5405.99, paid_in_five_years 217316.85, paid_over_loan 217316.85,
-      balance_after_five_years 0.00, balance_after_ten_years 0.00 #7884deed
+      balance_after_five_years 0.00, balance_after_ten_years 0.00 #1ea8bf44
   ]
+  "apart_from": "A third down"
   "points": [
     {
       "scenario": "A third down", "rate": "6", "rate_without": "6.25", "extra_cash": "673.04"
@@ -110,5 +115,5 @@ $ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --j
     4 rows #b6620191
   ]
 }
-350 lines #18feff69
+379 lines #f8c82a3f
 = 0

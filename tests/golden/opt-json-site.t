@@ -47,13 +47,14 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
       "measures": [{"name": "floor_sq_ft", "value": "480", "words": "floor 480 sq ft"}]
       "elevations": [
         {
-          "id": "plain", "name": "Plain", "note": "", "price": "0.00", "falls_out": []
-          "move": null
+          "id": "plain", "name": "Plain", "note": "", "picture": "", "color": "", "price": "0.00"
+          "falls_out": [], "move": null
         }
       ]
       "chosen": true, "fits": true
     }
   ]
+  "map": null
   "cautions": [
     {
       "code": "survey_decides", "about": []
@@ -71,5 +72,5 @@ $ quoin site data/buyer.json --rates data/rates --json | digest
     5 rows #fff44860
   ]
 }
-161 lines #2a40dfd9
+164 lines #6515e99a
 = 0

@@ -10,7 +10,8 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
     "license": "none, invented", "sample_rates": true
   }
-  "contract_price": "103120.00", "options": "3120.00", "stage": "", "model": "Cabin"
+  "contract_price": "103120.00", "options": "3120.00", "stage": "", "drawn": false
+  "model": "Cabin"
   "scenario": {
     "terms": {
       "name": "Ten percent down", "program": "short", "program_name": "A short loan", "months": 12
@@ -63,7 +64,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
   }
   "areas": [
     {
-      "id": "outside", "name": "Outside", "included": []
+      "id": "outside", "name": "Outside", "price": "0.00", "included": []
       "shown": [
         {
           "area": "Outside", "name": "Walk-out door", "as_shown": "", "quantity": null
@@ -74,12 +75,13 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "options": [
         {
           "id": "walk-out", "name": "Walk-out door", "kind": "upgrade", "text": "", "note": ""
-          "picked": false, "agreed": false, "wish": null, "structural": true, "work": []
-          "cutoff": "Permit drawings", "cutoff_passed": false, "one_of": "", "later": null
-          "quantity": null, "budget": null, "spend": null, "parts": []
+          "picture": "", "color": "", "picked": false, "agreed": false, "wish": null
+          "structural": true, "work": [], "cutoff": "Permit drawings", "cutoff_passed": false
+          "one_of": "", "later": null, "quantity": null, "budget": null, "spend": null
+          "parts": []
           "forms": [
             {
-              "id": "", "name": "", "note": "", "state": "unavailable"
+              "id": "", "name": "", "note": "", "picture": "", "color": "", "state": "unavailable"
               "why": "only on walk-out lots", "price": "3200.00", "touch": null
             }
           ]
@@ -88,7 +90,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "requests": [{"text": "A bench by the door", "estimate": "350.00"}]
     }
     ...
-    2 rows #be22e777
+    2 rows: price 3120.00 #5f4f1413
   ]
   "incentives": [
     {
@@ -98,6 +100,10 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
       "used": [{"use": "closing_costs", "amount": null, "given": "1200.00"}]
     }
   ]
+  "emptied": {
+    "keeps": [], "price": "-3120.00", "per_month": "-247.27", "cash_needed": "-340.74"
+    "cash_to_close": "-28.74"
+  }
   "cautions": [
     {
       "code": "touch_is_difference", "about": []
@@ -115,5 +121,5 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     6 rows #7c09a365
   ]
 }
-714 lines #312445e3
+764 lines #ebaf1139
 = 0

@@ -1,5 +1,12 @@
 # Answers and messages in Spanish; names in an inquiry stay as they were written.
 $ quoin quote data/buyer.json --language es --rates data/rates
+$103,120.00 · $8,197.59 al mes · $10,966.45 de efectivo necesario ·
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$103,120.00 · $6,015.72 al mes · $36,254.73 de efectivo necesario ·
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Precio de la vivienda y pago mensual
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
@@ -88,6 +95,14 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 1026.24).
 = 0
 $ quoin compare data/buyer.json --language es --rates data/rates
+$8,197.59 al mes · $10,966.45 de efectivo necesario ·
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$6,015.72 al mes · $36,254.73 de efectivo necesario · -$2,181.87 al mes ·
+  +$25,288.28 de efectivo necesario frente a Ten percent down ·
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Préstamos lado a lado para una vivienda
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
@@ -186,20 +201,20 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 1026.24).
 = 0
 $ quoin adds data/buyer.json --language es --rates data/rates
+sus opciones juntas: +$3,120.00 · +$247.27 al mes · +$340.74 de efectivo necesario ·
+  $8,197.59 al mes en total ·
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+sus opciones juntas: +$3,120.00 · +$272.40 al mes · +$60.62 de efectivo necesario ·
+  $6,015.72 al mes en total · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Lo que agrega cada opción
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
 Al 24 de noviembre de 2026; lista de precios 1, vigente hasta el 31 de diciembre de 2026; cierre
 el 15 de enero de 2027
 Precio del contrato ahora: $103,120.00
-
-Los préstamos
-  Ten percent down: $8,197.59 al mes. A short loan: tasa de interés 6.250%, 0.000 puntos, APR
-    6.422%, plazo del préstamo 1 año, pago inicial $10,312.00 (10.00%), LTV 90.00%, bloqueo de la
-    tasa por 60 días. Regla general: cada $1,000 de préstamo cuestan $86.18 al mes.
-  A third down: $6,015.72 al mes. A short loan: tasa de interés 6.000%, 1.000 puntos, APR
-    7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%), LTV 66.06%, bloqueo de la
-    tasa por 60 días. Regla general: cada $1,000 de préstamo cuestan $86.07 al mes.
 
 Agregar una opción a su vivienda tal como está: cambio en el precio y en el pago mensual
                                                          Ten percent    A third
@@ -230,6 +245,14 @@ Sus opciones una tras otra, desde una vivienda sin opciones: cambio en precio y 
                                             -----------  -----------  ---------
   todo junto                                 +$3,120.00     +$247.27   +$272.40
 
+Los préstamos
+  Ten percent down: $8,197.59 al mes. A short loan: tasa de interés 6.250%, 0.000 puntos, APR
+    6.422%, plazo del préstamo 1 año, pago inicial $10,312.00 (10.00%), LTV 90.00%, bloqueo de la
+    tasa por 60 días. Regla general: cada $1,000 de préstamo cuestan $86.18 al mes.
+  A third down: $6,015.72 al mes. A short loan: tasa de interés 6.000%, 1.000 puntos, APR
+    7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%), LTV 66.06%, bloqueo de la
+    tasa por 60 días. Regla general: cada $1,000 de préstamo cuestan $86.07 al mes.
+
 Cada cifra es una cotización completa menos otra, y cada cotización se redondea antes. Por eso una
 opción sola y la misma opción después de otras pueden diferir en centavos. La diferencia puede ser
 mayor donde una regla del préstamo cambia a partir de cierto monto.
@@ -259,6 +282,10 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 1026.24).
 = 0
 $ quoin cash data/buyer.json --language es --scenario "Ten percent down" --rates data/rates
+$10,966.45 de efectivo necesario · $9,654.45 de efectivo para el cierre · $8,197.59 al mes ·
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 El efectivo que usted necesita
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
@@ -352,6 +379,11 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 1026.24).
 = 0
 $ quoin credit data/buyer.json --language es --amount 2500 --scenario "A third down" --rates data/rates
+costo más bajo en todo el préstamo: $2,500.00 de rebaja del precio · $5,797.45 al mes ·
+  $36,206.26 de efectivo necesario ·
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Lo que se puede hacer con $2,500.00 del constructor
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
@@ -362,8 +394,18 @@ Precio del contrato sin ese dinero: $103,120.00
 A third down: $6,015.72 al mes sin ese dinero. A short loan: tasa de interés 6.000%, 1.000
   puntos, APR 7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%), LTV 66.06%,
   bloqueo de la tasa por 60 días
-  El vendedor y otras partes interesadas pueden contribuir hasta el 3% del valor de la vivienda,
-  es decir, $3,093.60. De eso ya se usan $1,200.00.
+
+  La mejor combinación para cada meta
+  pago más bajo ahora: $2,500.00 de rebaja del precio. Tasa de interés 6.000%, APR 7.739%.
+    $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario: $36,206.26.
+    Costo en todo el préstamo: $105,775.66.
+  menos efectivo: $1,269.00 de rebaja del precio, $668.51 para puntos (6.000% con 1.000 puntos),
+    $561.55 para gastos prepagados; $0.94 quedan sin usar. Tasa de interés 6.000%, APR 6.001%.
+    $5,904.92 al mes ahora, $151.29 al mes después de tres años. Efectivo necesario: $35,000.00.
+    Costo en todo el préstamo: $105,859.02.
+  costo más bajo en todo el préstamo: $2,500.00 de rebaja del precio. Tasa de interés 6.000%,
+    APR 7.739%. $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario:
+    $36,206.26. Costo en todo el préstamo: $105,775.66.
 
                                   tasa de              al mes,  después de    efectivo
   todo para un solo uso           interés       APR      ahora   tres años   necesario   sin usar
@@ -382,18 +424,6 @@ A third down: $6,015.72 al mes sin ese dinero. A short loan: tasa de interés 6.
   rebaja del precio                     $105,775.66
   costos de cierre y prepagados         $107,869.79
 
-  La mejor combinación para cada meta
-  pago más bajo ahora: $2,500.00 de rebaja del precio. Tasa de interés 6.000%, APR 7.739%.
-    $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario: $36,206.26.
-    Costo en todo el préstamo: $105,775.66.
-  menos efectivo: $1,269.00 de rebaja del precio, $668.51 para puntos (6.000% con 1.000 puntos),
-    $561.55 para gastos prepagados; $0.94 quedan sin usar. Tasa de interés 6.000%, APR 6.001%.
-    $5,904.92 al mes ahora, $151.29 al mes después de tres años. Efectivo necesario: $35,000.00.
-    Costo en todo el préstamo: $105,859.02.
-  costo más bajo en todo el préstamo: $2,500.00 de rebaja del precio. Tasa de interés 6.000%,
-    APR 7.739%. $5,797.45 al mes ahora, $149.77 al mes después de tres años. Efectivo necesario:
-    $36,206.26. Costo en todo el préstamo: $105,775.66.
-
   Combinaciones que ninguna otra supera a la vez en pago, efectivo y costo
                                                                                   costo en
   rebaja del   tasa de                     para puntos    al mes,    efectivo      todo el
@@ -404,6 +434,9 @@ A third down: $6,015.72 al mes sin ese dinero. A short loan: tasa de interés 6.
    $1,562.00    6.000%    6.001%   no hay      $938.00  $5,879.34  $35,286.42  $105,838.49
    $1,270.00    6.000%    6.001%   no hay    $1,230.00  $5,904.83  $35,000.13  $105,858.11
    $1,269.00    6.000%    6.001%   no hay    $1,230.06  $5,904.92  $35,000.00  $105,859.02
+
+  El vendedor y otras partes interesadas pueden contribuir hasta el 3% del valor de la vivienda,
+  es decir, $3,093.60. De eso ya se usan $1,200.00.
 
 Este dinero se suma a los incentivos y créditos que ya se cuentan aquí. El límite a las
 contribuciones los cubre a todos juntos. El dinero paga primero puntos, después el buydown, los
@@ -442,6 +475,10 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 1026.24).
 = 0
 $ quoin shift data/buyer.json --language es --scenario "A third down" --rates data/rates
+$6,015.72 al mes · $36,254.73 de efectivo necesario · con 5.500%: -$15.65 al mes ·
+  con 6.500%: +$15.66 al mes · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Qué puede cambiar antes del cierre
 Two Lots, de Nobody
 Plano Cabin (ranch, 600 pies cuadrados), fachada Plain, lote 1, para Somebody
@@ -453,29 +490,31 @@ A third down: $6,015.72 al mes, $36,254.73 de efectivo necesario. A short loan: 
   6.000%, 1.000 puntos, APR 7.739%, plazo del préstamo 1 año, pago inicial $35,000.00 (33.94%),
   LTV 66.06%, bloqueo de la tasa por 60 días
 
-  pago mensual               según la                               opciones     tasación     tasación
-  con                APR   cotización   precio -1%   precio +1%   +$5,000.00          -2%          -5%
-  5.500%          7.237%      -$15.65     -$105.51      +$74.13     +$419.74      -$15.65      -$15.65
-  5.625%          7.362%      -$11.74     -$101.66      +$78.10     +$423.93      -$11.74      -$11.74
-  5.750%          7.488%       -$7.83      -$97.81      +$82.07     +$428.13       -$7.83       -$7.83
-  5.875%          7.614%       -$3.92      -$93.96      +$86.04     +$432.33       -$3.92       -$3.92
-  6.000%          7.739%    $6,015.72      -$90.11      +$90.01     +$436.53        $0.00        $0.00
-  6.125%          7.865%       +$3.91      -$86.25      +$93.98     +$440.73       +$3.91       +$3.91
-  6.250%          7.991%       +$7.83      -$82.39      +$97.96     +$444.93       +$7.83       +$7.83
-  6.375%          8.116%      +$11.74      -$78.54     +$101.94     +$449.14      +$11.74      +$11.74
-  6.500%          8.242%      +$15.66      -$74.68     +$105.91     +$453.34      +$15.66      +$15.66
+  pago
+  mensual                  según la                               opciones     tasación     tasación
+  con              APR   cotización   precio -1%   precio +1%   +$5,000.00          -2%          -5%
+  5.500%        7.237%      -$15.65     -$105.51      +$74.13     +$419.74      -$15.65      -$15.65
+  5.625%        7.362%      -$11.74     -$101.66      +$78.10     +$423.93      -$11.74      -$11.74
+  5.750%        7.488%       -$7.83      -$97.81      +$82.07     +$428.13       -$7.83       -$7.83
+  5.875%        7.614%       -$3.92      -$93.96      +$86.04     +$432.33       -$3.92       -$3.92
+  6.000%        7.739%    $6,015.72      -$90.11      +$90.01     +$436.53        $0.00        $0.00
+  6.125%        7.865%       +$3.91      -$86.25      +$93.98     +$440.73       +$3.91       +$3.91
+  6.250%        7.991%       +$7.83      -$82.39      +$97.96     +$444.93       +$7.83       +$7.83
+  6.375%        8.116%      +$11.74      -$78.54     +$101.94     +$449.14      +$11.74      +$11.74
+  6.500%        8.242%      +$15.66      -$74.68     +$105.91     +$453.34      +$15.66      +$15.66
 
-  efectivo                    según la                               opciones     tasación     tasación
-  necesario con       APR   cotización   precio -1%   precio +1%   +$5,000.00          -2%          -5%
-  5.500%           7.237%      -$15.98      -$34.99       +$3.88      +$79.94      -$15.98      -$15.98
-  5.625%           7.362%      -$12.07      -$31.08       +$7.96      +$84.36      -$12.07      -$12.07
-  5.750%           7.488%       -$7.99      -$27.00      +$12.04      +$88.61       -$7.99       -$7.99
-  5.875%           7.614%       -$3.91      -$23.09      +$16.29      +$92.86       -$3.91       -$3.91
-  6.000%           7.739%   $36,254.73      -$19.18      +$20.37      +$97.28        $0.00        $0.00
-  6.125%           7.865%       +$4.08      -$15.27      +$24.45     +$101.53       +$4.08       +$4.08
-  6.250%           7.991%       +$8.16      -$11.19      +$28.53     +$105.78       +$8.16       +$8.16
-  6.375%           8.116%      +$12.07       -$7.28      +$32.61     +$110.20      +$12.07      +$12.07
-  6.500%           8.242%      +$16.15       -$3.37      +$36.69     +$114.45      +$16.15      +$16.15
+  efectivo
+  necesario                según la                               opciones     tasación     tasación
+  con              APR   cotización   precio -1%   precio +1%   +$5,000.00          -2%          -5%
+  5.500%        7.237%      -$15.98      -$34.99       +$3.88      +$79.94      -$15.98      -$15.98
+  5.625%        7.362%      -$12.07      -$31.08       +$7.96      +$84.36      -$12.07      -$12.07
+  5.750%        7.488%       -$7.99      -$27.00      +$12.04      +$88.61       -$7.99       -$7.99
+  5.875%        7.614%       -$3.91      -$23.09      +$16.29      +$92.86       -$3.91       -$3.91
+  6.000%        7.739%   $36,254.73      -$19.18      +$20.37      +$97.28        $0.00        $0.00
+  6.125%        7.865%       +$4.08      -$15.27      +$24.45     +$101.53       +$4.08       +$4.08
+  6.250%        7.991%       +$8.16      -$11.19      +$28.53     +$105.78       +$8.16       +$8.16
+  6.375%        8.116%      +$12.07       -$7.28      +$32.61     +$110.20      +$12.07      +$12.07
+  6.500%        8.242%      +$16.15       -$3.37      +$36.69     +$114.45      +$16.15      +$16.15
 
   Lo que cuesta cada bloqueo de la tasa con 6.000% (* su bloqueo)
                                                          puntos con    cambio en el
@@ -532,6 +571,25 @@ $ quoin quote data/no-such-buyer.json --language es
 2>   [file-missing]
 = 1
 $ quoin quote ../../examples/oxbarrow-meadow/buyers/six-programs.json --language es
+$497,660.00 · $3,957.34 al mes · $27,257.45 de efectivo necesario ·
+  Conventional, 5% down, 30 years: 6.375% (APR 6.848%), 30 años, pago inicial $24,883.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$497,660.00 · $3,660.42 al mes · $101,577.75 de efectivo necesario ·
+  Conventional, 20% down, 20 years: 6.125% (APR 6.166%), 20 años, pago inicial $99,532.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$497,660.00 · $4,573.27 al mes · $50,759.71 de efectivo necesario ·
+  Conventional, 10% down, 15 years: 5.625% (APR 5.771%), 15 años, pago inicial $49,766.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$497,660.00 · $3,888.70 al mes · $20,341.56 de efectivo necesario ·
+  FHA, 3.5% down, 30 years: 5.875% (APR 6.608%), 30 años, pago inicial $17,419.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$497,660.00 · $3,786.46 al mes · $2,402.99 de efectivo necesario ·
+  VA, nothing down, first use: 5.875% (APR 6.097%), 30 años, pago inicial $0.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+$497,660.00 · $3,938.98 al mes · $3,032.37 de efectivo necesario ·
+  USDA, nothing down, 30 years: 6.000% (APR 6.47%), 30 años, pago inicial $0.00 ·
+  estimado con tasas de muestra, 24 de noviembre de 2026
+
 Precio de la vivienda y pago mensual
 Oxbarrow Meadow, de Tarnwick Builders
 Plano Teasel (de un piso, 1,888 pies cuadrados), fachada Orchard, lote 7, para Buyer 1
@@ -539,59 +597,60 @@ Al 24 de noviembre de 2026; lista de precios 2026-11, vigente hasta el 31 de ene
 el 14 de mayo de 2027
 Preparado por Sales desk, Oxbarrow Meadow
 
-  Plano Teasel, precio base                                                                   $419,900.00
-  Fachada Orchard                                                                               $7,400.00
-  Recargo del lote 7                                                                           $18,500.00
+  Plano Teasel, precio base                                                              $419,900.00
+  Fachada Orchard                                                                          $7,400.00
+  Recargo del lote 7                                                                      $18,500.00
 
   Exterior y estructura
-    Terraza 12 x 16: Material compuesto *                                                      $14,900.00
+    Terraza 12 x 16: Material compuesto *                                                 $14,900.00
         La vivienda no incluye terraza. Sin ella, la puerta corrediza conserva su
         baranda de protección.
-    Colores exteriores: Pizarra, molduras blancas, puerta roja                                  sin costo
+    Colores exteriores: Pizarra, molduras blancas, puerta                                  sin costo
+      roja
         Dos viviendas vecinas no pueden tener la misma combinación. Quien firma
         primero la conserva.
 
   Garaje
-    Tomacorriente de 240 V para auto *                                                          $1,150.00
+    Tomacorriente de 240 V para auto *                                                     $1,150.00
         Es solo el tomacorriente. El cargador lo pone usted.
 
   Entrada y escaleras
-    Color de las paredes: Lino                                                                  sin costo
+    Color de las paredes: Lino                                                             sin costo
 
   Sala principal y comedor
-    Chimenea de gas *                                                                           $5,150.00
+    Chimenea de gas *                                                                      $5,150.00
         El marco tiene su propio precio. Sin él, queda con paneles de yeso pintados
         y una repisa sencilla de madera.
-    Marco de chimenea: Piedra a la repisa                                                       $2,380.00
-    Pisos principales: Tablones de vinilo                               640 pies² x $3.25       $2,080.00
-    Luces empotradas *                                                        8 x $165.00       $1,320.00
+    Marco de chimenea: Piedra a la repisa                                                  $2,380.00
+    Pisos principales: Tablones de vinilo                             640 pies² x $3.25    $2,080.00
+    Luces empotradas *                                                      8 x $165.00    $1,320.00
         La sala principal no incluye ninguna. Trae un tomacorriente para lámparas,
         con interruptor.
 
   Cocina
-    Paquete para quien cocina                                                                   $5,700.00
+    Paquete para quien cocina                                                              $5,700.00
         Las encimeras son de cuarzo liso. Con cuarzo con vetas, los cuatro se pagan
         por separado. Comfrey ya incluye el cuarzo, por eso su precio es menor.
-    Gabinetes de cocina: Arce shaker                                                            $3,300.00
+    Gabinetes de cocina: Arce shaker                                                       $3,300.00
 
   Baños
-    Ducha principal: De azulejo *                                                               $3,600.00
+    Ducha principal: De azulejo *                                                          $3,600.00
 
   Lavandería y recibidor
-    Gabinetes sobre las máquinas                                6 pies lineales x $215.00       $1,290.00
+    Gabinetes sobre las máquinas                              6 pies lineales x $215.00    $1,290.00
         La pared mide nueve pies. Cada gabinete mide 18 pulgadas de ancho.
 
   Sótano
-    Sótano con salida al patio *                                                               $10,200.00
+    Sótano con salida al patio *                                                          $10,200.00
         El recargo del lote paga la pendiente, no esta pared. Sin esta opción, la
         pared trasera es de concreto con una ventana.
 
   Calefacción, energía y cableado
-    Asignación para lámparas                                                                      $790.00
+    Asignación para lámparas                                                                 $790.00
         Las lámparas de la casa modelo cuestan más del doble de la asignación. Si
         elige menos, no se le devuelve la diferencia.
-                                                                -------------------------  --------------
-  Precio del contrato                                                                         $497,660.00
+                                                              -------------------------  -----------
+  Precio del contrato                                                                    $497,660.00
 
 Solicitudes especiales: no están en el precio y el constructor aún debe confirmarlas
   Lavandería y recibidor: Floor drain beside the washer, con un costo estimado de $650.00
@@ -612,48 +671,95 @@ Depósitos (parte del efectivo necesario)
   firmar cada opción. No se devuelve una vez pedido el trabajo.
 
 Pago mensual
-                                                                                                                      USDA,
-                                       Conventional,  Conventional,  Conventional,    FHA, 3.5%    VA, nothing      nothing
-                                         5% down, 30      20% down,      10% down,     down, 30    down, first     down, 30
-                                               years       20 years       15 years        years            use        years
-  capital e intereses                      $2,949.51      $2,881.10      $3,689.44    $2,890.52      $3,007.14    $3,013.86
-  seguro hipotecario                         $228.51          $0.00        $104.51      $218.86          $0.00      $145.80
-  impuestos sobre la propiedad               $567.22        $567.22        $567.22      $567.22        $567.22      $567.22
-  seguro de vivienda                         $114.46        $114.46        $114.46      $114.46        $114.46      $114.46
-  cuotas de la asociación (HOA)               $64.50         $64.50         $64.50       $64.50         $64.50       $64.50
-  cargos del distrito                         $33.14         $33.14         $33.14       $33.14         $33.14       $33.14
-                                       -------------  -------------  -------------  -----------  -------------  -----------
-  pago mensual, impuestos completos        $3,957.34      $3,660.42      $4,573.27    $3,888.70      $3,786.46    $3,938.98
-  con impuestos solo sobre el terreno      $3,492.48      $3,195.56      $4,108.41    $3,423.84      $3,321.60    $3,474.12
+                              Conventional,  Conventional,  Conventional,   FHA, 3.5%    VA, nothing
+                                5% down, 30      20% down,      10% down,    down, 30    down, first
+                                      years       20 years       15 years       years            use
+  capital e intereses             $2,949.51      $2,881.10      $3,689.44   $2,890.52      $3,007.14
+  seguro hipotecario                $228.51          $0.00        $104.51     $218.86          $0.00
+  impuestos sobre la                $567.22        $567.22        $567.22     $567.22        $567.22
+    propiedad
+  seguro de vivienda                $114.46        $114.46        $114.46     $114.46        $114.46
+  cuotas de la asociación            $64.50         $64.50         $64.50      $64.50         $64.50
+    (HOA)
+  cargos del distrito                $33.14         $33.14         $33.14      $33.14         $33.14
+                              -------------  -------------  -------------  ----------  -------------
+  pago mensual, impuestos         $3,957.34      $3,660.42      $4,573.27   $3,888.70      $3,786.46
+    completos
+  con impuestos solo sobre        $3,492.48      $3,195.56      $4,108.41   $3,423.84      $3,321.60
+    el terreno
 
-  tasa de interés                             6.375%         6.125%         5.625%       5.875%         5.875%       6.000%
-  APR                                         6.848%         6.166%         5.771%       6.608%         6.097%        6.47%
-  puntos                               crédito 0.125  crédito 0.125  crédito 0.375        0.000  crédito 0.125        0.000
-  plazo del préstamo                         30 años        20 años        15 años      30 años        30 años      30 años
-  bloqueo de la tasa                        180 días       180 días       180 días     180 días       180 días     180 días
-  pago inicial                            $24,883.00     $99,532.00     $49,766.00   $17,419.00          $0.00        $0.00
-  pago inicial, % del precio                   5.00%         20.00%         10.00%        3.50%          0.00%        0.00%
-  relación préstamo-valor (LTV)               95.00%         80.00%         90.00%       96.50%        100.00%      100.00%
+  tasa de interés                    6.375%         6.125%         5.625%      5.875%         5.875%
+  APR                                6.848%         6.166%         5.771%      6.608%         6.097%
+  puntos                      crédito 0.125  crédito 0.125  crédito 0.375       0.000  crédito 0.125
+  plazo del préstamo                30 años        20 años        15 años     30 años        30 años
+  bloqueo de la tasa               180 días       180 días       180 días    180 días       180 días
+  pago inicial                   $24,883.00     $99,532.00     $49,766.00  $17,419.00          $0.00
+  pago inicial, % del precio          5.00%         20.00%         10.00%       3.50%          0.00%
+  relación préstamo-valor            95.00%         80.00%         90.00%      96.50%        100.00%
+    (LTV)
+
+                                             USDA,
+                                           nothing
+                                          down, 30
+                                             years
+  capital e intereses                    $3,013.86
+  seguro hipotecario                       $145.80
+  impuestos sobre la propiedad             $567.22
+  seguro de vivienda                       $114.46
+  cuotas de la asociación (HOA)             $64.50
+  cargos del distrito                       $33.14
+                                       -----------
+  pago mensual, impuestos completos      $3,938.98
+  con impuestos solo sobre el terreno    $3,474.12
+
+  tasa de interés                           6.000%
+  APR                                        6.47%
+  puntos                                     0.000
+  plazo del préstamo                       30 años
+  bloqueo de la tasa                      180 días
+  pago inicial                               $0.00
+  pago inicial, % del precio                 0.00%
+  relación préstamo-valor (LTV)            100.00%
 
 Efectivo necesario y efectivo para el cierre
-                                                                                                                 USDA,
-                                    Conventional,  Conventional,  Conventional,    FHA, 3.5%  VA, nothing      nothing
-                                      5% down, 30      20% down,      10% down,     down, 30  down, first     down, 30
-                                            years       20 years       15 years        years          use        years
-  pago inicial                         $24,883.00     $99,532.00     $49,766.00   $17,419.00        $0.00        $0.00
-  cargo inicial en efectivo                 $0.00          $0.00          $0.00        $0.22        $0.69        $0.86
-  puntos                                        -              -              -        $0.00            -        $0.00
-  crédito del prestamista                -$590.97       -$497.66     -$1,679.60            -     -$635.45            -
-  costos de cierre                      $4,627.50      $4,493.13      $4,582.71    $4,656.06    $4,713.51    $4,692.51
-  intereses prepagados                  $1,506.96      $1,219.32      $1,259.64    $1,435.32    $1,493.28    $1,508.04
-  seguros e impuestos prepagados        $2,186.50      $2,186.50      $2,186.50    $2,186.50    $2,186.50    $2,186.50
-  depósito inicial de escrow            $2,144.46      $2,144.46      $2,144.46    $2,144.46    $2,144.46    $2,144.46
-  créditos                             -$7,500.00     -$7,500.00     -$7,500.00   -$7,500.00   -$7,500.00   -$7,500.00
-                                    -------------  -------------  -------------  -----------  -----------  -----------
-  efectivo necesario                   $27,257.45    $101,577.75     $50,759.71   $20,341.56    $2,402.99    $3,032.37
-  depósitos                           -$25,527.50    -$25,527.50    -$25,527.50  -$25,527.50  -$25,527.50  -$25,527.50
-  efectivo para el cierre               $1,729.95     $76,050.25     $25,232.21            -            -            -
-  efectivo que recibe en el cierre              -              -              -    $5,185.94   $23,124.51   $22,495.13
+                               Conventional,  Conventional,  Conventional,    FHA, 3.5%  VA, nothing
+                                 5% down, 30      20% down,      10% down,     down, 30  down, first
+                                       years       20 years       15 years        years          use
+  pago inicial                    $24,883.00     $99,532.00     $49,766.00   $17,419.00        $0.00
+  cargo inicial en efectivo            $0.00          $0.00          $0.00        $0.22        $0.69
+  puntos                                   -              -              -        $0.00            -
+  crédito del prestamista           -$590.97       -$497.66     -$1,679.60            -     -$635.45
+  costos de cierre                 $4,627.50      $4,493.13      $4,582.71    $4,656.06    $4,713.51
+  intereses prepagados             $1,506.96      $1,219.32      $1,259.64    $1,435.32    $1,493.28
+  seguros e impuestos              $2,186.50      $2,186.50      $2,186.50    $2,186.50    $2,186.50
+    prepagados
+  depósito inicial de escrow       $2,144.46      $2,144.46      $2,144.46    $2,144.46    $2,144.46
+  créditos                        -$7,500.00     -$7,500.00     -$7,500.00   -$7,500.00   -$7,500.00
+                               -------------  -------------  -------------  -----------  -----------
+  efectivo necesario              $27,257.45    $101,577.75     $50,759.71   $20,341.56    $2,402.99
+  depósitos                      -$25,527.50    -$25,527.50    -$25,527.50  -$25,527.50  -$25,527.50
+  efectivo para el cierre          $1,729.95     $76,050.25     $25,232.21            -            -
+  efectivo que recibe en el                -              -              -    $5,185.94   $23,124.51
+    cierre
+
+                                          USDA,
+                                        nothing
+                                       down, 30
+                                          years
+  pago inicial                            $0.00
+  cargo inicial en efectivo               $0.86
+  puntos                                  $0.00
+  crédito del prestamista                     -
+  costos de cierre                    $4,692.51
+  intereses prepagados                $1,508.04
+  seguros e impuestos prepagados      $2,186.50
+  depósito inicial de escrow          $2,144.46
+  créditos                           -$7,500.00
+                                    -----------
+  efectivo necesario                  $3,032.37
+  depósitos                         -$25,527.50
+  efectivo para el cierre                     -
+  efectivo que recibe en el cierre   $22,495.13
 
 Esta es una estimación al 24 de noviembre de 2026. No es una Estimación del Préstamo (Loan
 Estimate), ni una aprobación, ni una oferta de préstamo. Esas las da un originador de préstamos con

@@ -10,6 +10,7 @@ Options:
   --json                      answer in JSON
   --rates TEXT                folder with programs/, sheets/ and places/ (if not given, $QUOIN_RATES or the data that came with the program)
   --language TEXT             answer in this language: en (English) or es (español)
+  --width INT                 lines of text so many columns wide, 40 to 200; if not given, as wide as the terminal, or 100 where there is none
 
 Subcommands:
   quote                       The home price line by line, and the monthly payment with each loan
@@ -26,6 +27,7 @@ Subcommands:
   tour                        The home area by area: what comes with it, what an option adds
   fit                         Which wishes fit your limits and are worth the most, with proof
   site                        Lots and plans, and what another one would change
+  rooms                       The floor plan as chosen: each room with its size
   programs                    Loan programs and their rates for this inquiry
   payment                     Principal and interest for any loan, with no files
   apr                         The APR for a list of advances and payments
@@ -48,11 +50,12 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
   quoin quote buyer.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin adds --help
@@ -66,11 +69,12 @@ Positionals:
 Options:
   -h,--help                   Print this help message and exit
   --by-part                   each option by part of the monthly payment, with cash and cost over the years
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
   quoin adds buyer.json deck kitchen-counters:quartz can-lights=6
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin cash --help
@@ -84,11 +88,12 @@ Options:
   -h,--help                   Print this help message and exit
   --scenario TEXT REQUIRED    the loan's name in the inquiry
   --appraised TEXT            what the home appraises for, in dollars
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
   quoin cash buyer.json --scenario "FHA, 3.5% down" --appraised 455000
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin apr --help
@@ -104,7 +109,7 @@ Options:
 Example:
   quoin apr problem.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin compare --help
@@ -116,11 +121,13 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
+  --scenario TEXT             the loan that the years are held against (JSON), by its name; the first if not given
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
-  quoin compare buyer.json
+  quoin compare buyer.json --scenario "FHA, 3.5% down" --json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shown --help
@@ -136,7 +143,7 @@ Options:
 Example:
   quoin shown buyer.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin schedule --help
@@ -159,7 +166,7 @@ Options:
 Example:
   quoin schedule buyer.json --scenario "FHA, 3.5% down" --extra 150
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin payment --help
@@ -180,7 +187,7 @@ Options:
 Example:
   quoin payment --loan 250000 --rate 6.5 --years 30
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin check --help
@@ -197,7 +204,7 @@ Options:
 Example:
   quoin check pricebook.json buyers/*.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin list --help
@@ -216,7 +223,7 @@ Options:
 Example:
   quoin list options pricebook.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin --version
@@ -257,7 +264,23 @@ Options:
 Example:
   quoin tour buyer.json --scenario "FHA, 3.5% down"
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
+
+= 0
+$ quoin rooms --help
+The floor plan as chosen: each room with its size
+Usage: quoin rooms [OPTIONS] INQUIRY
+
+Positionals:
+  INQUIRY TEXT REQUIRED       the buyer's inquiry, a JSON file
+
+Options:
+  -h,--help                   Print this help message and exit
+
+Example:
+  quoin rooms buyer.json
+
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin site --help
@@ -274,7 +297,7 @@ Options:
 Example:
   quoin site buyer.json --scenario "FHA, 3.5% down"
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin programs --help
@@ -290,7 +313,7 @@ Options:
 Example:
   quoin programs buyer.json
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 
@@ -307,11 +330,12 @@ Options:
   --scenario TEXT             one loan, by its name in the inquiry; all loans if not given
   --years TEXT                find the lowest cost over this many years; 7 if not given
   --instead                   instead of the incentives that the inquiry uses, not on top of them
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
   quoin credit buyer.json --amount 10000 --years 5
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0
 $ quoin shift --help
@@ -326,10 +350,11 @@ Options:
   --scenario TEXT             one loan, by its name in the inquiry; all loans if not given
   --steps TEXT                rate steps up and down; 4 if not given
   --step TEXT                 the size of a step in percentage points; 0.125 if not given
+  --brief                     one line for each loan, with what the payment rests on
 
 Example:
   quoin shift buyer.json --scenario "FHA, 3.5% down" --steps 6
 
---json, --language and --rates work with every command; 'quoin --help' explains them.
+--json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
 = 0

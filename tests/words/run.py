@@ -222,7 +222,9 @@ def commands():
         with open(path, encoding="utf-8") as file:
             for line in file:
                 if line.startswith("$ quoin ") and not re.search(r"--help|quoin serve", line):
-                    yield shlex.split(line.removeprefix("$ quoin ").replace(" | digest", ""))
+                    # A narrow line may part a date, which is then no date.
+                    typed = re.sub(r" --width[ =]\d+", "", line.removeprefix("$ quoin "))
+                    yield shlex.split(typed.replace(" | digest", ""))
 
 
 def forms(words):

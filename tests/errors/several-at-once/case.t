@@ -36,6 +36,6 @@ $ quoin check book.json
 2>      |                                                                       ^^^^^^^^
 2>   at /options/0/colour
 2>   expected a field that belongs here
-2>   remove it, or put a note under "comment"
+2>   did you mean "color"?
 2>   [member-unknown]
 = 1
