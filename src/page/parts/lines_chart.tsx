@@ -106,8 +106,7 @@ function panels_of(asked: Asked, room: number, least: number): Panel[] {
         const panel = {lines, base: i === 0 ? asked.base : undefined, y: with_zero(lines)};
         const needed = height_of(labels_of(asked, panel, 0), room);
         const bottom = from + Math.max(i === 0 ? least : least * 0.6, needed);
-        const placed = {...panel, top: from, bottom};
-        panel.y.range([bottom, from]);
+        const placed = {...panel, y: panel.y.range([bottom, from]), top: from, bottom};
         from = bottom + between;
         return placed;
     });
