@@ -112,10 +112,16 @@ void check_sizes_after(const DrawingRead& read, const std::vector<FloorDrawn>& f
         return !quoin::at(read.drawing.changes, change).not_priced.empty();
     });
     if (said) return;
-    std::set<std::string> named = measures_named(floors);
-    named.merge(measures_named(floors_drawn(read.drawing, {})));
-    for (const SizeDrawn& size : sizes(quoin::at(read.book.plans, read.plan), floors, named)) {
-        if (!size.differs()) continue;
+    const Plan& plan = quoin::at(read.book.plans, read.plan);
+    const std::vector<FloorDrawn> first = floors_drawn(read.drawing, {});
+    std::set<std::string> named = measures_named(first);
+    std::set<std::string> told; // as drawn at first
+    for (const SizeDrawn& size : sizes(plan, first, named)) {
+        if (size.differs()) told.insert(size.name);
+    }
+    named.merge(measures_named(floors));
+    for (const SizeDrawn& size : sizes(plan, floors, named)) {
+        if (!size.differs() || told.count(size.name) > 0) continue;
         if (size.name != square_feet && !is_priced_by(read.book, size.name)) continue;
         findings.add(
             problems::change_not_priced(read.marks.changes[at.position()].spot(), size.name));

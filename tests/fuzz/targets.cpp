@@ -61,7 +61,7 @@ void ask_some(const Desk& desk, const Community& community,
 
 void use_book(const PriceBook& book, const Community& community) {
     static Desk desk;
-    desk = {book, community.desk.lending};
+    desk = {book, community.desk.lending, {}};
     ask_some(desk, community, {"quote", "tour", "site", "shown", "adds", "fit"});
 }
 
@@ -154,7 +154,7 @@ void use_lending(Document document, Community& community) {
     }
     Findings findings;
     static Desk desk;
-    desk = {community.desk.book, read_lending(documents, findings)};
+    desk = {community.desk.book, read_lending(documents, findings), {}};
     render(findings);
     if (findings.none()) {
         ask_some(desk, community, {"quote", "compare", "cash", "recheck", "afford", "programs"});

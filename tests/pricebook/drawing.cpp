@@ -393,6 +393,10 @@ TEST_CASE("A change of what options are priced by says why they are not priced b
                       "rooms": [{"id": "study", "name": "Study",
                       "outline": [[20, 0], [28, 0], [28, 25], [20, 25]]}]})",
                   {{"change-not-priced", "/changes/0"}}); // none of the floor is left
+    // Where the rooms are drawn otherwise at first, that is told and not each change beside it.
+    check_told(op_replace("/floors/1/rooms/2/outline", "[[28, 0], [40, 0], [40, 28], [28, 28]]") +
+                   "," + op_remove("/floors/1/openings/1") + "," + with_changes(porch(deck, 0, 9)),
+               {{"drawn-otherwise", "/floors"}});
     // No option is priced by the width of the house.
     check_changes(porch(deck, 35, 45), {});
 }
