@@ -179,7 +179,7 @@ export type Scenario = {
 };
 
 export type Caution = {
-    code: 'estimate' | 'rates_until_locked' | 'costs_as_known' | 'rule_continued' | 'lock_ends_first' | 'rate_adjustable' | 'extra_principal' | 'licensed_trades' | 'agent_license' | 'touch_is_difference' | 'alone_and_stacked' | 'ratios_are_guides' | 'ratios_at_note_rate' | 'steps_no_forecast' | 'costs_over_the_home_without' | 'trades_whenever' | 'worth_of_wishes' | 'survey_decides' | 'points_before_adjustments' | 'money_on_top' | 'cost_spent_and_owed' | 'money_with_conditions' | 'paid_in_cash' | 'principal_and_interest_alone' | 'actuarial_method';
+    code: 'estimate' | 'rates_until_locked' | 'costs_as_known' | 'rule_continued' | 'lock_ends_first' | 'rate_adjustable' | 'extra_principal' | 'licensed_trades' | 'agent_license' | 'touch_is_difference' | 'alone_and_stacked' | 'ratios_are_guides' | 'ratios_at_note_rate' | 'steps_no_forecast' | 'costs_over_the_home_without' | 'trades_whenever' | 'worth_of_wishes' | 'survey_decides' | 'sizes_as_drawn' | 'points_before_adjustments' | 'money_on_top' | 'cost_spent_and_owed' | 'money_with_conditions' | 'paid_in_cash' | 'principal_and_interest_alone' | 'actuarial_method';
     about: string[];
     words: string;
 };
@@ -1054,6 +1054,71 @@ export type Site = {
     terms: Terms;
     lots: Lot[];
     plans: Plan[];
+    cautions: Caution[];
+};
+
+export type BroughtBy = {
+    option: string;
+    name: string;
+};
+
+export type FloorRoom = {
+    id: string;
+    name: string;
+    area: string;
+    living: boolean;
+    open: boolean;
+    square_feet: string;
+    width: string;
+    depth: string;
+    rectangular: boolean;
+    size: string;
+    outline: string[][];
+    by: BroughtBy[];
+};
+
+export type FloorOpening = {
+    id: string;
+    kind: 'window' | 'door' | 'double_door' | 'sliding_door' | 'garage_door' | 'cased';
+    from: string[];
+    to: string[];
+    opens: 'left' | 'right';
+    by: BroughtBy[];
+};
+
+export type FloorStairs = {
+    id: string;
+    to: string;
+    outline: string[][];
+    from: string[];
+    toward: string[];
+    by: BroughtBy[];
+};
+
+export type FloorSymbol = {
+    id: string;
+    kind: 'counter' | 'island' | 'sink' | 'range' | 'refrigerator' | 'ovens' | 'tub' | 'shower' | 'toilet' | 'vanity' | 'washer' | 'dryer' | 'fireplace' | 'shelves' | 'lockers' | 'bench' | 'furnace' | 'water_heater' | 'steps' | 'vault' | 'tray' | 'car';
+    outline: string[][];
+    by: BroughtBy[];
+};
+
+export type FloorOfPlan = {
+    id: string;
+    name: string;
+    square_feet: string;
+    rooms: FloorRoom[];
+    openings: FloorOpening[];
+    stairs: FloorStairs[];
+    symbols: FloorSymbol[];
+    svg: string;
+};
+
+export type Rooms = {
+    question: 'rooms';
+    heading: Heading;
+    plan: string;
+    floors: FloorOfPlan[];
+    notes: string[];
     cautions: Caution[];
 };
 
