@@ -39,22 +39,22 @@ class Cabin {
         Parts& parts = drawing.floors.front().parts;
         parts.rooms = {room_of("hall", box(0, 0, 3000, 2000))};
         parts.openings = {{"front", OpeningKind::door, {500, 0}, {800, 0}, true}};
-        drawing.changes.push_back(change({.option = ref("stove")}));
+        drawing.changes.push_back(change({ref("stove"), {}, {}, {}}));
         drawing.changes.back().parts.symbols = {
             {"stove", SymbolKind::fireplace, box(1400, 1700, 1700, 1950)}};
-        drawing.changes.push_back(change({.option = ref("floor", 0)}));
+        drawing.changes.push_back(change({ref("floor", 0), {}, {}, {}}));
         drawing.changes.back().parts.symbols = {
             {"rug", SymbolKind::bench, box(900, 900, 1200, 1000)}};
-        drawing.changes.push_back(change({.option = ref("floor", 1)}));
+        drawing.changes.push_back(change({ref("floor", 1), {}, {}, {}}));
         drawing.changes.back().parts.rooms = {room_of("nook", box(0, 2000, 1000, 2600))};
         drawing.changes.back().not_priced = "The nook is in the price.";
-        drawing.changes.push_back(change({.option = ref("paint"), .choice = Index<Choice>(0)}));
+        drawing.changes.push_back(change({ref("paint"), Index<Choice>(0), {}, {}}));
         drawing.changes.back().parts.openings = {
             {"white", OpeningKind::window, {0, 300}, {0, 700}, true}};
-        drawing.changes.push_back(change({.option = ref("paint"), .choice = Index<Choice>(1)}));
+        drawing.changes.push_back(change({ref("paint"), Index<Choice>(1), {}, {}}));
         drawing.changes.back().parts.openings = {
             {"sand", OpeningKind::window, {0, 300}, {0, 700}, true}};
-        drawing.changes.push_back(change({.grade = Grade::walk_out}));
+        drawing.changes.push_back(change({{}, {}, {}, Grade::walk_out}));
         drawing.changes.back().parts.symbols = {
             {"steps", SymbolKind::steps, box(2500, 0, 2800, 400)}};
         std::vector<std::optional<PlanDrawing>> plans;
