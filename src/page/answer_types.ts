@@ -1159,6 +1159,71 @@ export type Rooms = {
     cautions: Caution[];
 };
 
+export type BroughtBy = {
+    option: string;
+    name: string;
+};
+
+export type FloorRoom = {
+    id: string;
+    name: string;
+    area: string;
+    living: boolean;
+    open: boolean;
+    square_feet: string;
+    width: string;
+    depth: string;
+    rectangular: boolean;
+    size: string;
+    outline: string[][];
+    by: BroughtBy[];
+};
+
+export type FloorOpening = {
+    id: string;
+    kind: 'window' | 'door' | 'double_door' | 'sliding_door' | 'garage_door' | 'cased';
+    from: string[];
+    to: string[];
+    opens: 'left' | 'right';
+    by: BroughtBy[];
+};
+
+export type FloorStairs = {
+    id: string;
+    to: string;
+    outline: string[][];
+    from: string[];
+    toward: string[];
+    by: BroughtBy[];
+};
+
+export type FloorSymbol = {
+    id: string;
+    kind: 'counter' | 'island' | 'sink' | 'range' | 'refrigerator' | 'ovens' | 'tub' | 'shower' | 'toilet' | 'vanity' | 'washer' | 'dryer' | 'fireplace' | 'shelves' | 'lockers' | 'bench' | 'furnace' | 'water_heater' | 'steps' | 'vault' | 'tray' | 'car';
+    outline: string[][];
+    by: BroughtBy[];
+};
+
+export type FloorOfPlan = {
+    id: string;
+    name: string;
+    square_feet: string;
+    rooms: FloorRoom[];
+    openings: FloorOpening[];
+    stairs: FloorStairs[];
+    symbols: FloorSymbol[];
+    svg: string;
+};
+
+export type Rooms = {
+    question: 'rooms';
+    heading: Heading;
+    plan: string;
+    floors: FloorOfPlan[];
+    notes: string[];
+    cautions: Caution[];
+};
+
 export type ListGap = {
     list: 'maximum_ltv' | 'loan_limit' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'contribution_cap' | 'points_adjustment' | 'mortgage_insurance' | 'single_premium' | 'homeowner' | 'ratios' | 'residual_income';
     kind: 'ended' | 'not_yet' | 'no_row';

@@ -53,6 +53,9 @@ struct Stretch {
     Point to;
 };
 
+/// Less of a wall than this is none where a doorless opening comes near its end.
+constexpr std::int64_t least_post = 60;
+
 } // namespace
 
 Point aside(Point place, Point direction, std::int64_t left) {
@@ -197,7 +200,7 @@ WallCut Walls::cut(Point from, Point to, bool framed) const {
         begin = std::max(begin, std::min(far(side.clear_from), far(side.clear_to)));
         end = std::min(end, std::max(far(side.clear_from), far(side.clear_to)));
     }
-    const std::int64_t post = framed ? 0 : 60;
+    const std::int64_t post = framed ? 0 : least_post;
     const std::int64_t first = begin > -post ? begin : 0;
     const std::int64_t last = end < length + post ? end : length;
     if (first < last) {
@@ -209,6 +212,14 @@ WallCut Walls::cut(Point from, Point to, bool framed) const {
         cut.to = place(last);
     }
     return cut;
+}
+
+Point Walls::corner_at(Point place) const {
+    for (const Side& side : sides_) {
+        const Point off = side.from - place;
+        if (dot(off, off) < least_post * least_post) return side.from;
+    }
+    return place;
 }
 
 } // namespace quoin

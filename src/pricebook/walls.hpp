@@ -46,6 +46,8 @@ class Walls {
     /// Precondition: from and to are two places. An opening without a frame goes on to the face of
     /// the next wall where less than a post would be left between them.
     [[nodiscard]] WallCut cut(Point from, Point to, bool framed = true) const;
+    /// The corner of walls that is less than a post away, or the place itself.
+    [[nodiscard]] Point corner_at(Point place) const;
 
   private:
     struct Side {

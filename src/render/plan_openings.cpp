@@ -112,7 +112,7 @@ void clear_posts(const std::vector<OnFloor<Opening>>& openings, const Walls& wal
         const Opening& part = opening.part;
         if (part.kind != OpeningKind::cased) continue;
         const WallCut cut = walls.cut(part.from, part.to, false);
-        for (const Point end : {part.from, part.to}) {
+        for (const Point end : {walls.corner_at(part.from), walls.corner_at(part.to)}) {
             auto post = std::find_if(posts.begin(), posts.end(),
                                      [&](const Post& one) { return one.at == end; });
             if (post == posts.end()) post = posts.insert(post, Post{end});

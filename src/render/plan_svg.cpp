@@ -150,13 +150,8 @@ void Sheet::draw_things() {
                     letters_, say_);
         leave_free(symbol.part);
     }
-    const auto floor_at = [&](const std::string& id) {
-        return std::find_if(answer_.floors.begin(), answer_.floors.end(),
-                            [&](const FloorOfPlan& floor) { return floor.id == id; });
-    };
+    draw_stairs(answer_, floor_, pens_, letters_, say_);
     for (const OnFloor<Stairs>& stairs : floor_.stairs) {
-        const bool up = floor_at(stairs.part.to) > floor_at(floor_.id);
-        draw_stairs(stairs.part, up, !stairs.by.empty(), pens_, letters_, say_);
         things_.push_back(extent_of(stairs.part.outline));
     }
 }

@@ -23,8 +23,9 @@ struct Letters {
 void draw_symbol(const Symbol& symbol, bool chosen, bool paired, const std::vector<Outline>& rooms,
                  Pens& pens, std::vector<Letters>& letters, const Catalogue& say);
 
-/// Treads, the walking line, and whether they lead up.
-void draw_stairs(const Stairs& stairs, bool up, bool chosen, Pens& pens,
+/// The stairs of a floor: treads, walking lines, and whether they lead up. Two flights may lie over
+/// each other. Precondition: the floor is one of the answer.
+void draw_stairs(const RoomsAnswer& answer, const FloorOfPlan& floor, Pens& pens,
                  std::vector<Letters>& letters, const Catalogue& say);
 
 } // namespace quoin

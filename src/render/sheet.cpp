@@ -83,15 +83,14 @@ bool has_chosen(const FloorOfPlan& floor) {
            brings_any(floor.symbols);
 }
 
-/// The floors that somebody lives on, or that an option changes.
+/// The floors that somebody lives on, or that an option brings a room to.
 std::string plan_section(const RoomsAnswer& rooms, const Catalogue& say) {
     std::string drawn;
     bool colored = false;
     for (std::size_t i = 0; i < rooms.floors.size(); ++i) {
         const FloorOfPlan& floor = rooms.floors[i];
-        const bool chosen = has_chosen(floor);
-        if (floor.rooms.empty() || (!chosen && floor.square_feet == Decimal{})) continue;
-        colored = colored || chosen;
+        if (floor.square_feet == Decimal{} && !brings_any(floor.rooms)) continue;
+        colored = colored || has_chosen(floor);
         drawn += element("figure", plan_svg(rooms, i, say, SvgStands::in_page) +
                                        text_element("figcaption", floor.name));
     }

@@ -43,9 +43,12 @@ tbody th::first-letter, li::first-letter { text-transform: uppercase; }
 ul { margin: 0; padding-left: 4.5mm; }
 li { margin-bottom: 0.6mm; }
 .rests li { font-size: 8.8pt; }
-.plans { display: flex; gap: 6mm; justify-content: center; }
-.plans figure { margin: 0; flex: 1 1 0; max-width: 92mm; }
-.plans svg { display: block; width: 100%; max-height: 74mm; }
+.plans { display: flex; flex-wrap: wrap; gap: 3mm 6mm; justify-content: center;
+  align-items: flex-end; }
+.plans figure { margin: 0; width: 84mm; break-inside: avoid; }
+.plans svg { display: block; width: 100%; max-height: 90mm; }
+.plans figure:only-child { width: 120mm; }
+.plans figure:only-child svg { max-height: 110mm; }
 .plans path.chosen { stroke: #a8480a; }
 .plans text.chosen, .plans .room.chosen .ground { fill: #a8480a; }
 figcaption { text-align: center; font-size: 8.6pt; }

@@ -1,88 +1,4 @@
-# The floor plan as chosen: each room with its size, and what is there by an option. A price book
-# without a drawing says so.
-$ quoin rooms ../../examples/oxbarrow-meadow/buyers/six-programs.json
-Floor plan
-Oxbarrow Meadow by Tarnwick Builders
-Teasel plan (ranch, 1,888 sq ft), elevation Orchard, lot 7, for Buyer 1
-As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 14, 2027
-Prepared by Sales desk, Oxbarrow Meadow
-
-Basement
-  room                      size                    sq ft
-  Stairs                    3' 1" x 17' 4"             67
-  Unfinished basement       up to 53' 0" x 25' 0"   1,121
-  Furnace room              31' 0" x 21' 1"           629
-  Storage room              8' 4" x 6' 10"             68
-
-Main floor: 1,884 sq ft to live in
-  room                      size                     sq ft
-  Entry                     up to 5' 4" x 10' 4"        56
-  Coat closet               2' 4" x 3' 4"               11
-  Stairs                    3' 4" x 13' 7"              53
-  Study                     10' 1" x 10' 4"            116
-  Hall                      up to 14' 10" x 14' 7"     111
-  Great room                16' 1" x 22' 4"            364
-  Dining room               15' 4" x 9' 7"             164
-  Kitchen                   14' 4" x 9' 10"            154
-  Pantry                    6' 7" x 3' 4"               26
-  Laundry and mudroom       14' 4" x 5' 1"              83
-  Half bath                 5' 10" x 3' 7"              25
-  Hall bath                 5' 10" x 7' 1"              47
-  Linen closet              2' 4" x 2' 4"                8
-  Owner's bedroom           11' 10" x 14' 4"           184
-  Walk-in closet            9' 7" x 5' 10"              64
-  Owner's bath              9' 7" x 10' 10"            118
-  Bedroom 2                 12' 4" x 9' 10"            130
-  Closet                    4' 7" x 1' 10"              11
-  Bedroom 3                 up to 12' 4" x 13' 4"      150
-  Closet                    4' 1" x 1' 10"              11
-  Garage                    21' 0" x 21' 4"            484
-  Front porch               19' 0" x 7' 0"             133
-  Deck                      16' 0" x 12' 0"            192  with Rear deck, 12 x 16 ft
-
-Sizes are from wall to wall as drawn, to the inch; square feet are to the middle of inner walls and
-the outside of outer ones. The construction drawings decide.
-= 0
-$ quoin rooms ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --language es
-Distribución de la casa
-Oxbarrow Meadow, de Tarnwick Builders
-Plano Sorrel (de un piso, 1,612 pies cuadrados), fachada Field, lote 4, para Buyer 2
-Al 24 de noviembre de 2026; lista de precios 2026-11, vigente hasta el 31 de enero de 2027; cierre
-el 20 de mayo de 2027
-Preparado por Sales desk, Oxbarrow Meadow
-
-Sótano
-  espacio                        medidas                  pies²
-  Escalera                       12' 7" x 3' 4"              52
-  Sótano sin terminar            hasta 49' 0" x 22' 9"      982
-  Cuarto del calefactor          hasta 27' 0" x 19' 10"     518
-  Bodega con tuberías para baño  7' 1" x 7' 1"               56  con Tuberías para un baño futuro
-
-Planta principal: 1,608 pies² habitables
-  espacio                   medidas                  pies²
-  Entrada                   hasta 8' 1" x 18' 4"       105
-  Clóset de abrigos         2' 1" x 3' 4"               10
-  Escalera                  12' 7" x 3' 7"              52
-  Pasillo                   hasta 10' 4" x 23' 10"     103
-  Sala principal            15' 10" x 19' 1"           321
-  Comedor                   8' 10" x 11' 10"           116
-  Cocina                    hasta 16' 10" x 15' 1"     160
-  Despensa                  8' 1" x 3' 7"               34
-  Lavandería y recibidor    8' 4" x 7' 7"               72
-  Baño del pasillo          7' 1" x 7' 4"               58
-  Dormitorio principal      12' 4" x 11' 10"           163
-  Vestidor                  6' 1" x 7' 4"               52
-  Baño principal            12' 4" x 7' 0"              96
-  Dormitorio 2              hasta 12' 4" x 9' 1"       106
-  Clóset                    7' 4" x 1' 10"              18
-  Dormitorio 3              12' 4" x 8' 8"             122
-  Clóset                    2' 10" x 5' 10"             21
-  Garaje                    21' 0" x 21' 4"            484
-  Entrada techada           6' 0" x 4' 0"               24
-
-Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² llegan al centro de las
-paredes interiores y al exterior de las exteriores. Deciden los planos de construcción.
-= 0
+# A plan that the price book has no drawing of.
 $ quoin rooms data/buyer.json --rates data/rates
 Floor plan
 Two Lots by Nobody
@@ -91,18 +7,99 @@ As of November 24, 2026; price book 1, good through December 31, 2026; closing J
 
 The price book has no drawing of this plan.
 = 0
-$ quoin rooms --rates data/rates data/buyer.json --json | digest
-{
-  "question": "rooms"
-  "heading": {
-    "community": "Two Lots", "builder": "Nobody", "buyer": "Somebody", "prepared_by": ""
-    "originator": "", "plan": "Cabin", "elevation": "Plain", "lot": "1", "price_book_version": "1"
-    "price_book_expires": "2026-12-31", "as_of": "2026-11-24", "contract": "2026-11-24"
-    "closing": "2027-01-15", "place": "Nowhere County", "sample_place": true, "rate_sheet": "day"
-    "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
-    "license": "none, invented", "sample_rates": true
-  }
-  "plan": "cabin", "floors": [], "notes": [], "cautions": []
-}
-30 lines #2b7ac8cb
+
+# Two floors of the example, as this buyer has chosen them.
+$ quoin rooms ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --rates ../../rates
+Floor plan
+Oxbarrow Meadow by Tarnwick Builders
+Sorrel plan (ranch, 1,612 sq ft), elevation Field, lot 4, for Buyer 2
+As of November 24, 2026; price book 2026-11, good through January 31, 2027; closing May 20, 2027
+Prepared by Sales desk, Oxbarrow Meadow
+
+Basement
+  room                         size                     sq ft
+  Stairs                       12' 7" x 3' 4"              52
+  Unfinished basement          up to 49' 0" x 22' 9"      982
+  Furnace room                 up to 27' 0" x 19' 10"     518
+  Storage, plumbed for a bath  7' 1" x 7' 1"               56  with Rough plumbing for a bath
+
+Main floor: 1,608 sq ft to live in
+  room                      size                     sq ft
+  Entry                     up to 8' 1" x 18' 4"       105
+  Coat closet               2' 1" x 3' 4"               10
+  Stairs                    12' 7" x 3' 7"              52
+  Hall                      up to 10' 4" x 23' 10"     103
+  Great room                15' 10" x 19' 1"           321
+  Dining room               8' 10" x 11' 10"           116
+  Kitchen                   up to 16' 10" x 15' 1"     160
+  Pantry                    8' 1" x 3' 7"               34
+  Laundry and mudroom       8' 4" x 7' 7"               72
+  Hall bath                 7' 1" x 7' 4"               58
+  Owner's bedroom           12' 4" x 11' 10"           163
+  Walk-in closet            6' 1" x 7' 4"               52
+  Owner's bath              12' 4" x 7' 0"              96
+  Bedroom 2                 up to 12' 4" x 9' 1"       106
+  Closet                    7' 4" x 1' 10"              18
+  Bedroom 3                 12' 4" x 8' 8"             122
+  Closet                    2' 10" x 5' 10"             21
+  Garage                    21' 0" x 21' 4"            484
+  Covered stoop             6' 0" x 4' 0"               24
+
+Sizes are from wall to wall as drawn, to the inch; square feet are to the middle of inner walls and
+the outside of outer ones. The construction drawings decide.
+= 0
+
+# In Spanish.
+$ quoin rooms ../../examples/oxbarrow-meadow/buyers/right-under-eighty.json --rates ../../rates --language es
+Distribución de la casa
+Oxbarrow Meadow, de Tarnwick Builders
+Plano Comfrey (de dos pisos, 2,694 pies cuadrados), fachada Quarry, lote 9, para Buyer 4
+Al 24 de noviembre de 2026; lista de precios 2026-11, vigente hasta el 31 de enero de 2027; cierre
+el 30 de julio de 2027
+Preparado por Sales desk, Oxbarrow Meadow
+
+Sótano
+  espacio                   medidas                 pies²
+  Escalera                  3' 1" x 12' 1"             47
+  Sótano sin terminar       hasta 47' 0" x 33' 9"     906
+  Cuarto del calefactor     14' 10" x 19' 4"          310
+  Bodega                    8' 4" x 5' 10"             59
+
+Planta principal: 1,322 pies² habitables
+  espacio                   medidas                 pies²
+  Entrada                   hasta 12' 10" x 5' 1"      67
+  Escalera                  3' 4" x 12' 1"             47
+  Estudio                   12' 1" x 10' 1"           137
+  Clóset de abrigos         3' 1" x 2' 3"               9
+  Baño completo             8' 7" x 5' 1"              51
+  Pasillo                   hasta 22' 4" x 15' 1"     167
+  Sala principal            20' 10" x 17' 10"         398
+  Comedor                   12' 1" x 12' 10"          169
+  Cocina                    13' 4" x 12' 10"          189
+  Despensa                  5' 7" x 5' 1"              33
+  Recibidor                 9' 4" x 5' 1"              55
+  Garaje                    21' 4" x 21' 4"           484
+  Entrada techada           8' 0" x 5' 0"              40
+  Tercer espacio            9' 4" x 21' 0"            220  con Tercer espacio de garaje
+  Terraza techada           16' 0" x 12' 0"           192  con Terraza 12 x 16
+
+Planta alta: 1,372 pies² habitables
+  espacio                   medidas                  pies²
+  Pasillo de arriba         hasta 18' 10" x 11' 0"     101
+  Escalera                  3' 1" x 12' 1"              47
+  Clóset de blancos         4' 7" x 2' 1"               12
+  Lavandería                6' 10" x 5' 0"              41
+  Dormitorio principal      16' 10" x 11' 9"           217
+  Vestidor                  4' 1" x 11' 9"              56
+  Baño principal            14' 1" x 8' 3"             131
+  Dormitorio 2              13' 4" x 11' 0"            159
+  Vestidor                  4' 7" x 5' 3"               28
+  Dormitorio 3              hasta 18' 7" x 11' 9"      211
+  Clóset                    9' 4" x 2' 4"               28
+  Dormitorio 4              hasta 21' 7" x 10' 4"      194
+  Vestidor                  hasta 9' 10" x 6' 10"       63
+  Baño del pasillo          6' 4" x 11' 9"              84
+
+Las medidas van de pared a pared según el dibujo, a la pulgada; los pies² llegan al centro de las
+paredes interiores y al exterior de las exteriores. Deciden los planos de construcción.
 = 0

@@ -2,6 +2,7 @@
 # The drawings of the example's homes: well-formed SVG in whole hundredths of a foot, every room with
 # its ground and every label inside it, nothing that a browser would fetch or run, and what options
 # bring marked as chosen.
+import functools
 import glob
 import json
 import os
@@ -18,6 +19,7 @@ TAGS = {SVG + tag for tag in ("svg", "title", "g", "path", "text")}
 MOST_BYTES = 20_000
 
 
+@functools.cache
 def rooms(buyer, language="en"):
     told = subprocess.run([PROGRAM, "rooms", buyer, "--json", "--language", language],
                           capture_output=True, text=True, timeout=60, check=True)

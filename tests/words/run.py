@@ -177,8 +177,9 @@ class Shown(html.parser.HTMLParser):
 def lines_shown(text):
     """What a person reads of an answer in any form."""
     if text.lstrip().startswith(("{", "[")):
-        return [line for value in json_texts(json.loads(text)) for line in value.split("\n")]
-    if text.startswith("<!doctype"):
+        return [line for value in json_texts(json.loads(text))
+                for line in (lines_shown(value) if value.startswith("<svg") else value.split("\n"))]
+    if text.startswith(("<!doctype", "<svg")):
         page = Shown()
         page.feed(text)
         return page.lines
