@@ -126,13 +126,14 @@
 #include <quoin/words/problem_words.hpp>
 #include <quoin/words/reasons.hpp>
 
+#include <quoin/render/table.hpp>
+#include <quoin/render/blocks.hpp>
 #include <quoin/render/answers.hpp>
 #include <quoin/render/cautions.hpp>
 #include <quoin/render/glossary.hpp>
 #include <quoin/render/listing.hpp>
 #include <quoin/render/problems.hpp>
 #include <quoin/render/shape.hpp>
-#include <quoin/render/table.hpp>
 #include <quoin/render/words.hpp>
 #include <quoin/render/workbook.hpp>
 #include <quoin/render/written_mark.hpp>
