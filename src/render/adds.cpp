@@ -256,7 +256,7 @@ Cautions cautions_of(const AddsAnswer& answer, const Catalogue& say) {
 
 Blocks blocks_of(const AddsAnswer& answer, bool by_part, const Catalogue& say) {
     Reasons reasons(by_part, say);
-    Blocks out = brief_of(answer, say) + "\n";
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n";
     out += heading_text(answer.heading, say.adds.title(), say);
     out += say.adds.contract_price(answer.contract_price) + "\n";
     out += by_part ? items_by_part(answer, reasons, say) : items_in_tables(answer, reasons, say);

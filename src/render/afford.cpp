@@ -229,7 +229,7 @@ Cautions cautions_of(const AffordAnswer& answer, const Catalogue& say) {
 
 Blocks blocks_of(const AffordAnswer& answer, const Catalogue& say) {
     const bool plain = !answer.assumptions.empty();
-    Blocks out = brief_of(answer, say) + "\n";
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n";
     out += plain ? plain_heading(answer, say.afford)
                  : heading_text(answer.heading, say.afford.title(), say);
     if (answer.facts.reserve_months > 0) {

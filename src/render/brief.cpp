@@ -32,21 +32,30 @@ using Figures = std::vector<std::string>;
 /// BriefLines of one answer.
 class BriefLines {
   public:
-    BriefLines(const Heading& heading, const Catalogue& say)
-        : of(say.terms.brief), heading_(heading), say_(say) {}
+    BriefLines(const Heading& heading, const Catalogue& say, Estimate estimate)
+        : of(say.terms.brief), heading_(heading), say_(say), estimate_(estimate) {}
 
     /// Figures under a loan, then its terms, the day, and that it is an estimate.
     void add(Figures figures, const ScenarioTerms& terms) {
         figures.push_back(loan(terms));
-        figures.push_back(
-            (heading_.sample_rates ? of.sample_estimate : of.estimate)(heading_.as_of));
+        if (estimate_ == Estimate::on_each_line) {
+            figures.push_back(
+                (heading_.sample_rates ? of.sample_estimate : of.estimate)(heading_.as_of));
+        }
+        any_ = true;
         blocks_ += OneLine{std::move(figures)};
     }
     void refused(const ScenarioTerms& terms, const std::vector<Refusal>& refusals) {
         if (!refusals.empty()) say_line(refused_words(terms.name, refusals.front(), say_));
     }
     void say_line(const std::string& words) { blocks_ += OneLine{{words}}; }
-    [[nodiscard]] Blocks taken() { return std::move(blocks_); }
+    [[nodiscard]] Blocks taken() {
+        if (any_ && estimate_ == Estimate::below_all) {
+            const auto& words = heading_.sample_rates ? of.sample_estimates : of.estimates;
+            blocks_ += words(heading_.as_of) + "\n";
+        }
+        return std::move(blocks_);
+    }
 
     const BriefWords& of;
 
@@ -60,7 +69,9 @@ class BriefLines {
 
     const Heading& heading_;
     const Catalogue& say_;
+    Estimate estimate_;
     Blocks blocks_;
+    bool any_ = false; ///< payment was told
 };
 
 /// Month and cash, after what stands before them.
@@ -118,8 +129,8 @@ void add_brief_item(const AddsAnswer& answer, const AddsItem& item, BriefLines& 
 
 } // namespace
 
-Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const ScenarioAnswer& s : answer.scenarios) {
         lines.refused(s.terms, s.refusals);
         if (s.available()) {
@@ -129,8 +140,8 @@ Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const AddsAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const AddsAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     if (answer.asked) {
         for (const AddsItem& item : answer.items) add_brief_item(answer, item, lines, say);
     } else {
@@ -141,8 +152,8 @@ Blocks brief_of(const AddsAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const CompareAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const CompareAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
         const ScenarioAnswer& s = answer.scenarios[i];
         lines.refused(s.terms, s.refusals);
@@ -158,8 +169,8 @@ Blocks brief_of(const CompareAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const CashAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const CashAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     const ScenarioAnswer& s = answer.scenario;
     lines.refused(s.terms, s.refusals);
     if (s.available()) {
@@ -170,8 +181,8 @@ Blocks brief_of(const CashAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const AffordAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const AffordAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const AffordScenario& s : answer.scenarios) {
         if (s.price) {
             lines.add(figures_of(s.scenario, lines.of, {lines.of.up_to(*s.price)}), s.terms);
@@ -182,8 +193,8 @@ Blocks brief_of(const AffordAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const FitAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const FitAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const FitScenario& scenario : answer.scenarios) {
         const FitHome& best = scenario.homes[scenario.best];
         Figures figures;
@@ -208,8 +219,8 @@ Blocks brief_of(const FitAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const CreditAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const CreditAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const CreditScenario& s : answer.scenarios) {
         lines.refused(s.terms, s.refusals);
         if (!s.available()) continue;
@@ -226,8 +237,8 @@ Blocks brief_of(const CreditAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const ShiftScenario& s : answer.scenarios) {
         lines.refused(s.terms, s.refusals);
         if (!s.available()) continue;
@@ -243,8 +254,8 @@ Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say) {
     return lines.taken();
 }
 
-Blocks brief_of(const LaterAnswer& answer, const Catalogue& say) {
-    BriefLines lines(answer.heading, say);
+Blocks brief_of(const LaterAnswer& answer, const Catalogue& say, Estimate estimate) {
+    BriefLines lines(answer.heading, say, estimate);
     for (const LaterItem& item : answer.items) {
         const std::string name =
             item.level.empty() ? item.name : say.later.named(item.name, item.level);

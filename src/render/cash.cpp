@@ -256,7 +256,7 @@ Blocks blocks_of(const CashAnswer& answer, const Catalogue& say) {
     if (!scenario.available()) {
         return refused_lines(scenario.terms, scenario.refusals, say) + "\n" + heading;
     }
-    Blocks out = brief_of(answer, say) + "\n" + heading;
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" + heading;
     out += paragraph(
         of.month(scenario.terms.name, scenario.monthly.total(), terms_line(scenario.terms, say)));
     out += needed_text(answer, say) + calendar_text(answer, say) + costs_text(answer, say) +

@@ -64,7 +64,8 @@ Cautions cautions_of(const CompareAnswer& answer, const Catalogue& say) {
 
 Blocks blocks_of(const CompareAnswer& answer, const Catalogue& say) {
     const CompareWords& of = say.compare;
-    Blocks out = brief_of(answer, say) + "\n" + heading_text(answer.heading, of.title(), say);
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
+                 heading_text(answer.heading, of.title(), say);
     out += of.contract_price(answer.contract_price) + "\n";
     out += titled(of.month()) + month_table(answer.scenarios, say);
     out += titled(of.loan()) + loan_table(answer.scenarios, say);

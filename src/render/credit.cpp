@@ -164,7 +164,7 @@ Blocks scenario_text(const CreditScenario& s, const CreditAnswer& answer, const 
 } // namespace
 
 Blocks blocks_of(const CreditAnswer& answer, const Catalogue& say) {
-    Blocks out = brief_of(answer, say) + "\n" +
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
                  heading_text(answer.heading, say.credit.title(answer.ask.amount), say);
     out += say.credit.contract_price(answer.contract_price) + "\n";
     for (const CreditScenario& s : answer.scenarios) out += scenario_text(s, answer, say);

@@ -231,7 +231,8 @@ Blocks lots_text(const FitScenario& scenario, const Catalogue& catalogue) {
 } // namespace
 
 Blocks blocks_of(const FitAnswer& answer, const Catalogue& say) {
-    Blocks out = brief_of(answer, say) + "\n" + heading_text(answer.heading, say.fit.title(), say);
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
+                 heading_text(answer.heading, say.fit.title(), say);
     out += say.fit.within(answer.limits.monthly, answer.limits.cash) + "\n";
     for (const FitScenario& scenario : answer.scenarios) {
         out += titled(scenario.terms.name);

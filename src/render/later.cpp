@@ -102,8 +102,8 @@ Cautions cautions_of(const LaterAnswer& answer, const Catalogue& say) {
 } // namespace
 
 Blocks blocks_of(const LaterAnswer& answer, const Catalogue& say) {
-    Blocks out =
-        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.later.title(), say);
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
+                 heading_text(answer.heading, say.later.title(), say);
     for (const LaterItem& item : answer.items) out += item_text(item, say);
     return out + footing_text(cautions_of(answer, say));
 }

@@ -89,8 +89,8 @@ Cautions cautions_of(const QuoteAnswer& answer, const Catalogue& say) {
 }
 
 Blocks blocks_of(const QuoteAnswer& answer, const Catalogue& say) {
-    Blocks out =
-        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.quote.title(), say);
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
+                 heading_text(answer.heading, say.quote.title(), say);
     out += Blocks("\n") + home_table(answer, say);
     out += requests_text(answer, say) + choices_text(answer, say) + incentives_text(answer, say);
     out += deposits_text(answer, say);

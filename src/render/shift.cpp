@@ -155,8 +155,8 @@ Blocks scenario_text(const ShiftScenario& s, const Catalogue& say) {
 } // namespace
 
 Blocks blocks_of(const ShiftAnswer& answer, const Catalogue& say) {
-    Blocks out =
-        brief_of(answer, say) + "\n" + heading_text(answer.heading, say.shift.title(), say);
+    Blocks out = brief_of(answer, say, Estimate::below_all) + "\n" +
+                 heading_text(answer.heading, say.shift.title(), say);
     out += say.shift.contract_price(answer.contract_price) + "\n";
     for (const ShiftScenario& s : answer.scenarios) out += scenario_text(s, say);
     return out + footing_text(cautions_of(answer, say));

@@ -17,9 +17,11 @@ struct BriefWords {
     Phrase<Text> adjustable; ///< after so long
     Phrase<Date> estimate;
     Phrase<Date> sample_estimate; ///< with sample rates
-    Phrase<Text, Text> priced;    ///< what, its price
-    Phrase<> together;            ///< the options that are chosen
-    Phrase<Text> in_home;         ///< an option that is in the home already
+    Phrase<Date> estimates;       ///< of several lines above
+    Phrase<Date> sample_estimates;
+    Phrase<Text, Text> priced; ///< what, its price
+    Phrase<> together;         ///< the options that are chosen
+    Phrase<Text> in_home;      ///< an option that is in the home already
     Phrase<Money> up_to;
     Phrase<Text> no_price; ///< works with this loan
     Phrase<Text> worth;

@@ -66,16 +66,28 @@ struct TourAnswer;
 [[nodiscard]] Blocks blocks_of(const TourAnswer& answer,
                                const Catalogue& say = catalogue_in(Language::english));
 
+/// Where it is said of lines with payments that these are estimates, and of which day.
+enum class Estimate { on_each_line, below_all };
+
 /// The same in one line for each loan; of what is added, for each option asked about.
-[[nodiscard]] Blocks brief_of(const AddsAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const AffordAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const CashAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const CompareAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const CreditAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const FitAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const LaterAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say);
-[[nodiscard]] Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say);
+[[nodiscard]] Blocks brief_of(const AddsAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const AffordAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const CashAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const CompareAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const CreditAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const FitAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const LaterAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const QuoteAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
+[[nodiscard]] Blocks brief_of(const ShiftAnswer& answer, const Catalogue& say,
+                              Estimate estimate = Estimate::on_each_line);
 
 /// An answer laid out on lines of the usual width.
 template <class Answer>
