@@ -84,7 +84,6 @@ void check_against_quotes(const apps::Loaded& with, const apps::Loaded& without,
         CHECK(added.cash == a.cash.needed() - b.cash.needed());
         CHECK(added.to_close == a.cash.to_close() - b.cash.to_close());
         CHECK(added.over_loan == a.paid_over_loan - b.paid_over_loan);
-        CHECK(added.ltv_before == b.terms.ltv);
     }
 }
 

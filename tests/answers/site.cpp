@@ -163,7 +163,7 @@ TEST_CASE("The map shows each lot by its status, and the lot in hand") {
     CHECK(count_of(svg, "class=\"lot held\"") == 2);
     CHECK(count_of(svg, "class=\"lot free small\"") == 3); // 3, 10 and 11
     CHECK(count_of(svg, "class=\"setback\"") == 1);
-    CHECK(count_of(svg, "class=\"fall\"") == 6);  // all that are not level
+    CHECK(count_of(svg, "class=\"fall\"") == 7);  // all that are not level
     CHECK(count_of(svg, "class=\"house\"") == 8); // of free lots
     CHECK(count_of(svg, "Oxbarrow Lane</text>") == 1);
     CHECK(svg.size() < 20'000);

@@ -2,11 +2,10 @@
 # The stove needs its flue, which is chosen; the gas heater cannot stand beside a stove.
 $ quoin adds data/buyer.json --rates data/rates
 your options together: +$3,120.00 · +$247.27 a month · +$340.74 cash needed ·
-  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 your options together: +$3,120.00 · +$272.40 a month · +$60.62 cash needed ·
-  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What each option adds
 Two Lots by Nobody

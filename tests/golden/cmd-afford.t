@@ -1,23 +1,18 @@
 # How much home: what binds, what comes next, what a step takes.
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/six-programs.json --reserves 2 --step 10000
 up to $513,765.00 · $4,087.50 a month · $28,312.15 cash needed ·
-  Conventional, 5% down, 30 years: 6.375% (6.847% APR), 30 years, $25,689.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 5% down, 30 years: 6.375% (6.847% APR), 30 years, $25,689.00 down
 up to $550,895.00 · $4,051.27 a month · $112,896.79 cash needed ·
-  Conventional, 20% down, 20 years: 6.125% (6.162% APR), 20 years, $110,179.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 20% down, 20 years: 6.125% (6.162% APR), 20 years, $110,179.00 down
 up to $444,323.00 · $4,087.50 a month · $44,921.22 cash needed ·
-  Conventional, 10% down, 15 years: 5.625% (5.776% APR), 15 years, $44,433.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 10% down, 15 years: 5.625% (5.776% APR), 15 years, $44,433.00 down
 up to $393,648.00 · $3,084.50 a month · $15,312.47 cash needed ·
-  FHA, 3.5% down, 30 years: 5.875% (6.615% APR), 30 years, $13,778.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down, 30 years: 5.875% (6.615% APR), 30 years, $13,778.00 down
 up to $491,387.00 · $3,739.24 a month · $2,330.48 cash needed ·
-  VA, nothing down, first use: 5.875% (6.098% APR), 30 years, $0.00 down ·
-  estimate with sample rates, November 24, 2026
+  VA, nothing down, first use: 5.875% (6.098% APR), 30 years, $0.00 down
 up to $426,679.00 · $3,383.00 a month · $2,070.68 cash needed ·
-  USDA, nothing down, 30 years: 6.000% (6.474% APR), 30 years, $0.00 down ·
-  estimate with sample rates, November 24, 2026
+  USDA, nothing down, 30 years: 6.000% (6.474% APR), 30 years, $0.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Highest price that fits
 Oxbarrow Meadow by Tarnwick Builders
@@ -143,17 +138,14 @@ period. Totals over the years keep taxes, insurance and dues at today's amounts.
 = 0
 $ quoin afford ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --automated
 up to $530,614.00 · $4,188.81 a month · $22,499.95 cash needed ·
-  FHA, 3.5% down: 6.000% (6.734% APR), 30 years, $18,572.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down: 6.000% (6.734% APR), 30 years, $18,572.00 down
 up to $530,614.00 · $4,188.81 a month · $22,499.95 cash needed ·
-  FHA, all available cash: 6.000% (6.734% APR), 30 years, $18,572.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, all available cash: 6.000% (6.734% APR), 30 years, $18,572.00 down
 up to $2,120,436.00 · $16,858.02 a month · $22,499.99 cash needed ·
-  USDA, nothing down: 6.125% (6.577% APR), 30 years, $0.00 down ·
-  estimate with sample rates, November 24, 2026
+  USDA, nothing down: 6.125% (6.577% APR), 30 years, $0.00 down
 up to $405,863.00 · $3,639.99 a month · $15,197.91 cash needed ·
-  Conventional, 3% down: 6.500% (7.816% APR), 30 years, $12,176.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 3% down: 6.500% (7.816% APR), 30 years, $12,176.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Highest price that fits
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,8 +1,8 @@
 # The cash of one loan: what it is for, when it is due, and what the credit costs.
 $ quoin cash data/buyer.json --scenario "Ten percent down" --rates data/rates
 $10,966.45 cash needed · $9,654.45 cash to close · $8,197.59 a month ·
-  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 The cash you need
 Two Lots by Nobody
@@ -90,8 +90,8 @@ for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin cash data/buyer.json --scenario "A third down" --appraised 98000 --rates data/rates
 $36,254.73 cash needed · $34,942.73 cash to close · $6,015.72 a month ·
-  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 The cash you need
 Two Lots by Nobody

@@ -1,12 +1,11 @@
 # The loans side by side, with the catch in each and no verdict.
 $ quoin compare data/buyer.json --rates data/rates
 $8,197.59 a month · $10,966.45 cash needed ·
-  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 $6,015.72 a month · $36,254.73 cash needed · -$2,181.87 a month ·
   +$25,288.28 cash needed against Ten percent down ·
-  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Loans side by side for one home
 Two Lots by Nobody

@@ -1,11 +1,10 @@
 # What a builder's money does in each use, and in the best mix.
 $ quoin credit data/buyer.json --amount 2500 --rates data/rates
 lowest cost over the whole loan: $2,500.00 off the price · $7,999.46 a month ·
-  $10,693.32 cash needed · Ten percent down: 6.250% (6.422% APR), 1 year, $10,062.00 down ·
-  estimate with sample rates, November 24, 2026
+  $10,693.32 cash needed · Ten percent down: 6.250% (6.422% APR), 1 year, $10,062.00 down
 lowest cost over the whole loan: $2,500.00 off the price · $5,797.45 a month ·
-  $36,206.26 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  $36,206.26 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What $2,500.00 from the builder can do
 Two Lots by Nobody
@@ -134,8 +133,8 @@ for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin credit ../../examples/oxbarrow-meadow/buyers/six-programs.json --amount 10000 --scenario "Conventional, 5% down, 30 years" --years 5
 lowest cost over 5 years: $10,000.00 off the price · $3,878.65 a month · $26,635.00 cash needed ·
-  Conventional, 5% down, 30 years: 6.375% (6.849% APR), 30 years, $24,383.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 5% down, 30 years: 6.375% (6.849% APR), 30 years, $24,383.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What $10,000.00 from the builder can do
 Oxbarrow Meadow by Tarnwick Builders
@@ -241,8 +240,8 @@ for further disclosures (12 CFR 1026.24).
 $ quoin credit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --amount 10000 --scenario "Conventional, 3% down" --instead
 lowest cost over 7 years: $2,957.00 off the price, $7,043.00 to points (6.000% with 1.875 points) ·
   $3,399.98 a month · $20,527.12 cash needed ·
-  Conventional, 3% down: 6.000% (7.28% APR), 30 years, $11,784.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 3% down: 6.000% (7.28% APR), 30 years, $11,784.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What $10,000.00 from the builder can do
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,11 +1,10 @@
 # A quote: the home line by line, then the month, the terms beside it, and the cash.
 $ quoin quote data/buyer.json --rates data/rates
 $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
-  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 $103,120.00 · $6,015.72 a month · $36,254.73 cash needed ·
-  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Home price and monthly payment
 Two Lots by Nobody

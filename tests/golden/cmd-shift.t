@@ -1,11 +1,10 @@
 # What moves until the closing.
 $ quoin shift data/buyer.json --rates data/rates
 $8,197.59 a month · $10,966.45 cash needed · at 5.750%: -$21.33 a month ·
-  at 6.750%: +$21.36 a month · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  at 6.750%: +$21.36 a month · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 $6,015.72 a month · $36,254.73 cash needed · at 5.500%: -$15.65 a month ·
-  at 6.500%: +$15.66 a month · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  at 6.500%: +$15.66 a month · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What can change before closing
 Two Lots by Nobody
@@ -102,8 +101,8 @@ for further disclosures (12 CFR 1026.24).
 $ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "FHA, 3.5% down, 30 years" --steps 2 --step 0.25
 $3,888.70 a month · $20,341.56 cash needed · at 5.375%: -$154.38 a month ·
   at 6.375%: +$158.10 a month ·
-  FHA, 3.5% down, 30 years: 5.875% (6.608% APR), 30 years, $17,419.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down, 30 years: 5.875% (6.608% APR), 30 years, $17,419.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What can change before closing
 Oxbarrow Meadow by Tarnwick Builders
@@ -182,8 +181,8 @@ for further disclosures (12 CFR 1026.24).
 $ quoin shift ../../examples/oxbarrow-meadow/buyers/six-programs.json --scenario "Conventional, 5% down, 30 years" --steps 1
 $3,957.34 a month · $27,257.45 cash needed · at 6.250%: -$38.54 a month ·
   at 6.500%: +$38.76 a month ·
-  Conventional, 5% down, 30 years: 6.375% (6.848% APR), 30 years, $24,883.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 5% down, 30 years: 6.375% (6.848% APR), 30 years, $24,883.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What can change before closing
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,18 +1,14 @@
 # The example community: every option of a buyer short of cash, in each of the four ways to pay.
 $ quoin adds ../../examples/oxbarrow-meadow/buyers/short-of-cash.json
 your options together: +$1,325.00 · +$10.34 a month · +$62.20 cash needed ·
-  $3,131.71 a month in all · FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down ·
-  estimate with sample rates, November 24, 2026
+  $3,131.71 a month in all · FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down
 your options together: +$1,325.00 · +$10.71 a month · -$0.54 cash needed ·
-  $3,074.84 a month in all ·
-  FHA, all available cash: 6.000% (6.693% APR), 30 years, $20,152.00 down ·
-  estimate with sample rates, November 24, 2026
+  $3,074.84 a month in all · FHA, all available cash: 6.000% (6.693% APR), 30 years, $20,152.00 down
 your options together: +$1,325.00 · +$10.49 a month · +$14.40 cash needed ·
-  $3,172.77 a month in all · USDA, nothing down: 6.125% (6.603% APR), 30 years, $0.00 down ·
-  estimate with sample rates, November 24, 2026
+  $3,172.77 a month in all · USDA, nothing down: 6.125% (6.603% APR), 30 years, $0.00 down
 your options together: +$1,325.00 · +$11.75 a month · +$56.68 cash needed ·
-  $3,550.09 a month in all · Conventional, 3% down: 6.500% (7.817% APR), 30 years, $11,872.00 down ·
-  estimate with sample rates, November 24, 2026
+  $3,550.09 a month in all · Conventional, 3% down: 6.500% (7.817% APR), 30 years, $11,872.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What each option adds
 Oxbarrow Meadow by Tarnwick Builders
@@ -233,17 +229,13 @@ for further disclosures (12 CFR 1026.24).
 # Another buyer sits right under 80 % LTV: with the better windows mortgage insurance starts.
 $ quoin adds ../../examples/oxbarrow-meadow/buyers/right-under-eighty.json windows:triple
 Windows: Triple pane, low-E: +$8,100.00 · +$153.97 a month · +$70.00 cash needed ·
-  $4,373.03 a month in all ·
-  Conventional, 30 years: 6.500% (6.525% APR), 30 years, $127,600.50 down ·
-  estimate with sample rates, November 24, 2026
+  $4,373.03 a month in all · Conventional, 30 years: 6.500% (6.525% APR), 30 years, $127,600.50 down
 Windows: Triple pane, low-E: +$8,100.00 · +$136.09 a month · +$59.76 cash needed ·
-  $4,859.07 a month in all ·
-  Conventional, 20 years: 6.250% (6.282% APR), 20 years, $127,600.50 down ·
-  estimate with sample rates, November 24, 2026
+  $4,859.07 a month in all · Conventional, 20 years: 6.250% (6.282% APR), 20 years, $127,600.50 down
 Windows: Triple pane, low-E: +$8,100.00 · +$153.30 a month · +$130.69 cash needed ·
   $4,330.57 a month in all ·
-  Conventional, 30 years, paid ahead: 6.375% (6.447% APR), 30 years, $127,600.50 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 30 years, paid ahead: 6.375% (6.447% APR), 30 years, $127,600.50 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What each option adds
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,17 +1,14 @@
 # The example community: a buyer who expects to move, with the rate fixed for thirty, seven or five years.
 $ quoin quote ../../examples/oxbarrow-meadow/buyers/moves-again.json
 $482,184.00 · $3,385.05 a month · $73,820.33 cash needed ·
-  Fixed for 30 years: 6.375% (6.508% APR), 30 years, $72,328.00 down ·
-  estimate with sample rates, November 24, 2026
+  Fixed for 30 years: 6.375% (6.508% APR), 30 years, $72,328.00 down
 $482,184.00 · $3,351.63 a month · $74,819.41 cash needed ·
-  Fixed for 7 years: 6.250% (6.62% APR), 30 years, $72,328.00 down, adjustable after 7 years ·
-  estimate with sample rates, November 24, 2026
+  Fixed for 7 years: 6.250% (6.62% APR), 30 years, $72,328.00 down, adjustable after 7 years
 $482,184.00 · $3,285.37 a month · $74,768.11 cash needed ·
-  Fixed for 5 years: 6.000% (6.578% APR), 30 years, $72,328.00 down, adjustable after 5 years ·
-  estimate with sample rates, November 24, 2026
+  Fixed for 5 years: 6.000% (6.578% APR), 30 years, $72,328.00 down, adjustable after 5 years
 $482,184.00 · $3,385.05 a month · $83,090.45 cash needed ·
-  Fixed, first two years bought down: 6.375% (6.521% APR), 30 years, $72,328.00 down ·
-  estimate with sample rates, November 24, 2026
+  Fixed, first two years bought down: 6.375% (6.521% APR), 30 years, $72,328.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Home price and monthly payment
 Oxbarrow Meadow by Tarnwick Builders

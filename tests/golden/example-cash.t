@@ -1,8 +1,8 @@
 # The example community: an FHA buyer with an incentive, and taxes on land alone at first.
 $ quoin cash ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenario "FHA, 3.5% down"
 $16,214.69 cash needed · $10,883.44 cash to close · $3,131.71 a month ·
-  FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 The cash you need
 Oxbarrow Meadow by Tarnwick Builders

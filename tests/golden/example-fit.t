@@ -1,8 +1,8 @@
 # The wishes of a buyer of the example: one loan, on the lot in hand and on the others.
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4060 --cash 45000 --scenario "Conventional, 5% down, 30 years"
 worth 12 · $508,567.60 · $4,046.57 a month · $27,987.68 cash needed ·
-  Conventional, 5% down, 30 years: 6.375% (6.848% APR), 30 years, $25,428.60 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 5% down, 30 years: 6.375% (6.848% APR), 30 years, $25,428.60 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Which wishes fit your limits
 Oxbarrow Meadow by Tarnwick Builders
@@ -60,8 +60,8 @@ for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4000 --cash 40000 --lots --scenario "FHA, 3.5% down, 30 years"
 On lot 7: · worth 12 · $508,567.60 · $3,976.41 a month · $20,919.95 cash needed ·
-  FHA, 3.5% down, 30 years: 5.875% (6.607% APR), 30 years, $17,800.60 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down, 30 years: 5.875% (6.607% APR), 30 years, $17,800.60 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Which wishes fit your limits
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,17 +1,14 @@
 # The example community: a buyer short of cash, four ways to pay.
 $ quoin quote ../../examples/oxbarrow-meadow/buyers/short-of-cash.json
 $395,725.00 · $3,131.71 a month · $16,214.69 cash needed ·
-  FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down
 $395,725.00 · $3,074.84 a month · $22,499.06 cash needed ·
-  FHA, all available cash: 6.000% (6.693% APR), 30 years, $20,152.00 down ·
-  estimate with sample rates, November 24, 2026
+  FHA, all available cash: 6.000% (6.693% APR), 30 years, $20,152.00 down
 $395,725.00 · $3,172.77 a month · $2,418.65 cash needed ·
-  USDA, nothing down: 6.125% (6.603% APR), 30 years, $0.00 down ·
-  estimate with sample rates, November 24, 2026
+  USDA, nothing down: 6.125% (6.603% APR), 30 years, $0.00 down
 $395,725.00 · $3,550.09 a month · $14,766.73 cash needed ·
-  Conventional, 3% down: 6.500% (7.817% APR), 30 years, $11,872.00 down ·
-  estimate with sample rates, November 24, 2026
+  Conventional, 3% down: 6.500% (7.817% APR), 30 years, $11,872.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 Home price and monthly payment
 Oxbarrow Meadow by Tarnwick Builders

@@ -1,11 +1,10 @@
 # One option in full, by part: a level is ID:LEVEL, a number ID=NUMBER.
 $ quoin adds --rates data/rates data/buyer.json stove
 Wood stove: +$2,600.00 · +$206.06 a month · +$284.16 cash needed · $8,403.65 a month in all ·
-  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 Wood stove: +$2,600.00 · +$226.99 a month · +$50.67 cash needed · $6,242.71 a month in all ·
-  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What each option adds
 Two Lots by Nobody
@@ -58,17 +57,14 @@ for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin adds --rates data/rates data/buyer.json floor:oak shelves=5
 Floor: Oak, in your home already: +$2,040.00 · +$161.67 a month · +$222.91 cash needed ·
-  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  $8,197.59 a month in all · Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 Floor: Oak, in your home already: +$2,040.00 · +$178.11 a month · +$39.65 cash needed ·
-  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  $6,015.72 a month in all · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
 Shelves: +$120.00 · +$9.52 a month · +$13.11 cash needed · $8,207.11 a month in all ·
-  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down ·
-  estimate with sample rates, November 24, 2026
+  Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 Shelves: +$120.00 · +$10.47 a month · +$2.31 cash needed · $6,026.19 a month in all ·
-  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down ·
-  estimate with sample rates, November 24, 2026
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+These are estimates with sample rates, as of November 24, 2026.
 
 What each option adds
 Two Lots by Nobody

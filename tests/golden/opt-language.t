@@ -1,11 +1,10 @@
 # Answers and messages in Spanish; names in an inquiry stay as they were written.
 $ quoin quote data/buyer.json --language es --rates data/rates
 $103,120.00 · $8,197.59 al mes · $10,966.45 de efectivo necesario ·
-  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00
 $103,120.00 · $6,015.72 al mes · $36,254.73 de efectivo necesario ·
-  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Precio de la vivienda y pago mensual
 Two Lots, de Nobody
@@ -96,12 +95,11 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 = 0
 $ quoin compare data/buyer.json --language es --rates data/rates
 $8,197.59 al mes · $10,966.45 de efectivo necesario ·
-  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00
 $6,015.72 al mes · $36,254.73 de efectivo necesario · -$2,181.87 al mes ·
   +$25,288.28 de efectivo necesario frente a Ten percent down ·
-  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Préstamos lado a lado para una vivienda
 Two Lots, de Nobody
@@ -202,12 +200,10 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 = 0
 $ quoin adds data/buyer.json --language es --rates data/rates
 sus opciones juntas: +$3,120.00 · +$247.27 al mes · +$340.74 de efectivo necesario ·
-  $8,197.59 al mes en total ·
-  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  $8,197.59 al mes en total · Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00
 sus opciones juntas: +$3,120.00 · +$272.40 al mes · +$60.62 de efectivo necesario ·
-  $6,015.72 al mes en total · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  $6,015.72 al mes en total · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Lo que agrega cada opción
 Two Lots, de Nobody
@@ -283,8 +279,8 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 = 0
 $ quoin cash data/buyer.json --language es --scenario "Ten percent down" --rates data/rates
 $10,966.45 de efectivo necesario · $9,654.45 de efectivo para el cierre · $8,197.59 al mes ·
-  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Ten percent down: 6.250% (APR 6.422%), 1 año, pago inicial $10,312.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 El efectivo que usted necesita
 Two Lots, de Nobody
@@ -381,8 +377,8 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 $ quoin credit data/buyer.json --language es --amount 2500 --scenario "A third down" --rates data/rates
 costo más bajo en todo el préstamo: $2,500.00 de rebaja del precio · $5,797.45 al mes ·
   $36,206.26 de efectivo necesario ·
-  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Lo que se puede hacer con $2,500.00 del constructor
 Two Lots, de Nobody
@@ -476,8 +472,8 @@ exigir una licencia propia (12 CFR 1008.103). Anunciar un pago exige divulgar m�
 = 0
 $ quoin shift data/buyer.json --language es --scenario "A third down" --rates data/rates
 $6,015.72 al mes · $36,254.73 de efectivo necesario · con 5.500%: -$15.65 al mes ·
-  con 6.500%: +$15.66 al mes · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  con 6.500%: +$15.66 al mes · A third down: 6.000% (APR 7.739%), 1 año, pago inicial $35,000.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Qué puede cambiar antes del cierre
 Two Lots, de Nobody
@@ -572,23 +568,18 @@ $ quoin quote data/no-such-buyer.json --language es
 = 1
 $ quoin quote ../../examples/oxbarrow-meadow/buyers/six-programs.json --language es
 $497,660.00 · $3,957.34 al mes · $27,257.45 de efectivo necesario ·
-  Conventional, 5% down, 30 years: 6.375% (APR 6.848%), 30 años, pago inicial $24,883.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Conventional, 5% down, 30 years: 6.375% (APR 6.848%), 30 años, pago inicial $24,883.00
 $497,660.00 · $3,660.42 al mes · $101,577.75 de efectivo necesario ·
-  Conventional, 20% down, 20 years: 6.125% (APR 6.166%), 20 años, pago inicial $99,532.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Conventional, 20% down, 20 years: 6.125% (APR 6.166%), 20 años, pago inicial $99,532.00
 $497,660.00 · $4,573.27 al mes · $50,759.71 de efectivo necesario ·
-  Conventional, 10% down, 15 years: 5.625% (APR 5.771%), 15 años, pago inicial $49,766.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  Conventional, 10% down, 15 years: 5.625% (APR 5.771%), 15 años, pago inicial $49,766.00
 $497,660.00 · $3,888.70 al mes · $20,341.56 de efectivo necesario ·
-  FHA, 3.5% down, 30 years: 5.875% (APR 6.608%), 30 años, pago inicial $17,419.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  FHA, 3.5% down, 30 years: 5.875% (APR 6.608%), 30 años, pago inicial $17,419.00
 $497,660.00 · $3,786.46 al mes · $2,402.99 de efectivo necesario ·
-  VA, nothing down, first use: 5.875% (APR 6.097%), 30 años, pago inicial $0.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  VA, nothing down, first use: 5.875% (APR 6.097%), 30 años, pago inicial $0.00
 $497,660.00 · $3,938.98 al mes · $3,032.37 de efectivo necesario ·
-  USDA, nothing down, 30 years: 6.000% (APR 6.47%), 30 años, pago inicial $0.00 ·
-  estimado con tasas de muestra, 24 de noviembre de 2026
+  USDA, nothing down, 30 years: 6.000% (APR 6.47%), 30 años, pago inicial $0.00
+Son estimados con tasas de muestra, al 24 de noviembre de 2026.
 
 Precio de la vivienda y pago mensual
 Oxbarrow Meadow, de Tarnwick Builders
