@@ -101,7 +101,7 @@ TEST_CASE("What is in the home already adds the home with it, less the home with
                  "Insulated flue * (flue), in your home already: it adds"},
              Row{"floor:oak", nullptr, nullptr, "Floor: Oak (floor:oak), in your home already"},
              Row{"shelves=3", nullptr, nullptr, "Shelves (shelves), in your home already"},
-             Row{"warm", "warm", nullptr, "Warm package * (warm), in your home already"},
+             Row{"warm", "warm", nullptr, "Warm package (warm), in your home already"},
              Row{"flue", "stove", "stove", "counted with Wood stove, not available without it"},
          }) {
         CAPTURE(row.option);

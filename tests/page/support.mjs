@@ -418,7 +418,7 @@ export async function walk(page, name) {
 
 /// Looks at the home under another of its loans.
 export async function take_loan(page, name) {
-    await page.locator('.choose-loan, .change-loan').filter({visible: true}).click();
+    await page.click('.choose-loan:visible, .change-loan:visible');
     await page.waitForSelector('.dialog[open]');
     await page.locator('.loan-choice').filter({hasText: name}).first().click();
     await settled(page);
