@@ -292,6 +292,12 @@ export type Adds = {
         by_scenario?: (Added & {
             scenario: string;
         })[];
+        in_home?: {
+            price: string;
+            by_scenario: (Added & {
+                scenario: string;
+            })[];
+        };
     })[];
     stacked: ({
         id: string;
