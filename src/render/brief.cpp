@@ -33,14 +33,17 @@ using Figures = std::vector<std::string>;
 class BriefLines {
   public:
     BriefLines(const Heading& heading, const Catalogue& say, Estimate estimate)
-        : of(say.terms.brief), heading_(heading), say_(say), estimate_(estimate) {}
+        : of(say.terms.brief), heading_(heading), say_(say), estimate_(estimate),
+          has_sample_rates_(heading.sample_rates) {}
+    /// The rate was typed, whatever sheet stands behind it.
+    void take_own_rate() { has_sample_rates_ = false; }
 
     /// Figures under a loan, then its terms, the day, and that it is an estimate.
     void add(Figures figures, const ScenarioTerms& terms) {
         figures.push_back(loan(terms));
         if (estimate_ == Estimate::on_each_line) {
             figures.push_back(
-                (heading_.sample_rates ? of.sample_estimate : of.estimate)(heading_.as_of));
+                (has_sample_rates_ ? of.sample_estimate : of.estimate)(heading_.as_of));
         }
         any_ = true;
         blocks_ += OneLine{std::move(figures)};
@@ -51,7 +54,7 @@ class BriefLines {
     void say_line(const std::string& words) { blocks_ += OneLine{{words}}; }
     [[nodiscard]] Blocks taken() {
         if (any_ && estimate_ == Estimate::below_all) {
-            const auto& words = heading_.sample_rates ? of.sample_estimates : of.estimates;
+            const auto& words = has_sample_rates_ ? of.sample_estimates : of.estimates;
             blocks_ += words(heading_.as_of) + "\n";
         }
         return std::move(blocks_);
@@ -70,6 +73,7 @@ class BriefLines {
     const Heading& heading_;
     const Catalogue& say_;
     Estimate estimate_;
+    bool has_sample_rates_;
     Blocks blocks_;
     bool any_ = false; ///< payment was told
 };
@@ -183,6 +187,7 @@ Blocks brief_of(const CashAnswer& answer, const Catalogue& say, Estimate estimat
 
 Blocks brief_of(const AffordAnswer& answer, const Catalogue& say, Estimate estimate) {
     BriefLines lines(answer.heading, say, estimate);
+    if (!answer.assumptions.empty()) lines.take_own_rate();
     for (const AffordScenario& s : answer.scenarios) {
         if (s.price) {
             lines.add(figures_of(s.scenario, lines.of, {lines.of.up_to(*s.price)}), s.terms);
@@ -198,7 +203,7 @@ Blocks brief_of(const FitAnswer& answer, const Catalogue& say, Estimate estimate
     for (const FitScenario& scenario : answer.scenarios) {
         const FitHome& best = scenario.homes[scenario.best];
         Figures figures;
-        if (answer.lots) figures.push_back(say.fit.on_lot(best.lot));
+        if (answer.lots) figures.push_back(lines.of.on_lot(best.lot));
         if (best.fits) {
             figures.push_back(lines.of.worth(best.worth.text()));
         } else {
@@ -209,7 +214,7 @@ Blocks brief_of(const FitAnswer& answer, const Catalogue& say, Estimate estimate
             if (!best.over_cash.is_zero()) figures.push_back(say.fit.over_cash(best.over_cash));
         }
         if (best.scenario && best.scenario->available()) {
-            figures.push_back(dollars(best.price));
+            figures.push_back(best.fits ? dollars(best.price) : lines.of.closest(best.price));
             lines.add(figures_of(*best.scenario, lines.of, std::move(figures)),
                       best.scenario->terms);
         } else {
@@ -265,6 +270,11 @@ Blocks brief_of(const LaterAnswer& answer, const Catalogue& say, Estimate estima
             Figures figures{lines.of.priced(name, signed_dollars(item.price))};
             for (const LaterPath& path : s.paths) {
                 if (!path.available()) continue;
+                if (path.way == LaterWay::after && item.later) {
+                    figures.push_back(
+                        lines.of.way_estimated(say.later.way(path.way), item.later->estimate));
+                    continue;
+                }
                 figures.push_back(
                     lines.of.way(say.later.way(path.way), path.at_closing, path.a_month));
             }

@@ -12,8 +12,16 @@ std::size_t display_width(const std::string& text) { return letters_in(text); }
 
 namespace {
 
+/// With a mark that follows: "deck *" is never parted.
 std::size_t word_end(const std::string& text, std::size_t from) {
-    return std::min(text.find(' ', from), text.size());
+    const std::size_t end = std::min(text.find(' ', from), text.size());
+    if (end == from) return end;
+    for (const std::string_view mark : {std::string_view(" *"), std::string_view(" \xC2\xB7")}) {
+        const std::size_t after = end + mark.size();
+        const bool alone = after == text.size() || (after < text.size() && text[after] == ' ');
+        if (alone && text.compare(end, mark.size(), mark) == 0) return after;
+    }
+    return end;
 }
 
 /// So much of a word as fits; at a mark inside of it where there is one in its last half.

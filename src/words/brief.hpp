@@ -24,9 +24,12 @@ struct BriefWords {
     Phrase<Text> in_home;      ///< an option that is in the home already
     Phrase<Money> up_to;
     Phrase<Text> no_price; ///< works with this loan
+    Phrase<Text> on_lot;
     Phrase<Text> worth;
-    Phrase<Rate, Text> at_rate;     ///< what the month then changes by
-    Phrase<Text, Money, Money> way; ///< what it adds at closing, and a month
+    Phrase<Money> closest;             ///< price of the home that misses by the least
+    Phrase<Rate, Text> at_rate;        ///< what the month then changes by
+    Phrase<Text, Money, Money> way;    ///< what it adds at closing, and a month
+    Phrase<Text, Money> way_estimated; ///< what it may cost after closing
 };
 
 } // namespace quoin

@@ -25,6 +25,8 @@ TEST_CASE("Words are wrapped at spaces, one that is too long stands alone") {
              {"one two three four", 9, {"one two", "three", "four"}},
              {"APR 6.740%, 30 years", 10, {"APR", "6.740%, 30", "years"}},
              {"a verylongword b", 5, {"a", "verylongword", "b"}},
+             {"a rear deck *", 11, {"a rear", "deck *"}}, // a mark stays with its word
+             {"2 * 3", 3, {"2 *", "3"}},
              // A width is counted in characters on the screen, not in bytes.
              {"\xC3\xA9t\xC3\xA9 \xC3\xA0 \xC3\xA9t\xC3\xA9",
               5,

@@ -23,9 +23,12 @@ inline constexpr BriefWords brief = {
     .in_home = "{}, in your home already",
     .up_to = "up to {}",
     .no_price = "{}: no price works",
+    .on_lot = "lot {}",
     .worth = "worth {}",
+    .closest = "the closest home {}",
     .at_rate = "at {}: {} a month",
     .way = "{}: {} at closing, {} a month",
+    .way_estimated = "{}: about {}",
 };
 
 } // namespace quoin::english

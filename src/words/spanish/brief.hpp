@@ -23,9 +23,12 @@ inline constexpr BriefWords brief = {
     .in_home = "{}, ya está en su vivienda",
     .up_to = "hasta {}",
     .no_price = "{}: ningún precio sirve",
+    .on_lot = "lote {}",
     .worth = "valor {}",
+    .closest = "la vivienda más cercana {}",
     .at_rate = "con {}: {} al mes",
     .way = "{}: {} en el cierre, {} al mes",
+    .way_estimated = "{}: unos {}",
 };
 
 } // namespace quoin::spanish
