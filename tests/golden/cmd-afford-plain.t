@@ -6,7 +6,7 @@ up to $265,581.00 · $1,662.29 a month · $59,999.98 cash needed ·
   Conventional, fixed rate, 20% down: 6.250% (6.25% APR), 30 years, $53,117.00 down
 up to $333,039.00 · $2,604.00 a month · $21,594.59 cash needed ·
   FHA, fixed rate, 3.5% down: 6.250% (6.962% APR), 30 years, $11,657.00 down
-These are estimates with sample rates, as of November 24, 2026.
+These are estimates as of November 24, 2026.
 
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
@@ -64,7 +64,7 @@ $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --years 15 --d
 up to $455,269.00 · $4,148.28 a month · $59,999.98 cash needed ·
   VA, fixed rate, 10% down: 6.250% (6.446% APR), 15 years, $45,527.00 down
 USDA, fixed rate, 10% down: no price works
-These are estimates with sample rates, as of November 24, 2026.
+These are estimates as of November 24, 2026.
 
 Highest price that fits
 As of November 24, 2026; closing January 23, 2027
@@ -234,7 +234,7 @@ $ quoin afford buyer.json --income 8400 --rate 6
 $ quoin afford --income 20000 --cash 300000 --rate 6.0 --program fha --as-of 2027-01-02
 up to $560,920.00 · $4,296.68 a month · $39,667.70 cash needed ·
   FHA, fixed rate, 3.5% down: 6.000% (6.706% APR), 30 years, $19,633.00 down
-These are estimates with sample rates, as of January 2, 2027.
+These are estimates as of January 2, 2027.
 
 Highest price that fits
 As of January 2, 2027; closing March 3, 2027

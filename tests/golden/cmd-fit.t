@@ -2,8 +2,9 @@
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000
 worth 0 · $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
   Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
-nothing fits · over your cash limit by $24,254.73 · $103,120.00 · $6,015.72 a month ·
-  $36,254.73 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+nothing fits · over your cash limit by $24,254.73 · the closest home $103,120.00 ·
+  $6,015.72 a month · $36,254.73 cash needed ·
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
 These are estimates with sample rates, as of November 24, 2026.
 
 Which wishes fit your limits
@@ -61,7 +62,7 @@ for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8000 --cash 9000 --scenario "Ten percent down"
 nothing fits · over your monthly limit by $197.59 · over your cash limit by $1,966.45 ·
-  $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
+  the closest home $103,120.00 · $8,197.59 a month · $10,966.45 cash needed ·
   Ten percent down: 6.250% (6.422% APR), 1 year, $10,312.00 down
 These are estimates with sample rates, as of November 24, 2026.
 
@@ -101,7 +102,7 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8450 --cash 40000 --lots --scenario "Ten percent down" --nodes 5000
-On lot 1: · worth 1 · $105,720.00 · $8,403.65 a month · $11,250.61 cash needed ·
+lot 1 · worth 1 · $105,720.00 · $8,403.65 a month · $11,250.61 cash needed ·
   Ten percent down: 6.250% (6.422% APR), 1 year, $10,572.00 down
 These are estimates with sample rates, as of November 24, 2026.
 
@@ -183,8 +184,9 @@ Example:
 
 = 0
 $ quoin fit data/buyer.json --rates data/rates --monthly 8400 --cash 12000 --progress --scenario "A third down"
-nothing fits · over your cash limit by $24,254.73 · $103,120.00 · $6,015.72 a month ·
-  $36,254.73 cash needed · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
+nothing fits · over your cash limit by $24,254.73 · the closest home $103,120.00 ·
+  $6,015.72 a month · $36,254.73 cash needed ·
+  A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down
 These are estimates with sample rates, as of November 24, 2026.
 
 Which wishes fit your limits

@@ -3,25 +3,25 @@ $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json deck:trea
 Rear deck, 12 x 16 ft: Treated wood: +$9,800.00 ·
   adding it to your loan: $452.28 at closing, $76.54 a month ·
   paying the builder in cash: $9,885.29 at closing, -$1.28 a month ·
-  paying cash after closing: $0.00 at closing, $0.00 a month ·
+  paying cash after closing: about $13,500.00 ·
   a personal loan after closing: $0.00 at closing, $296.90 a month ·
   FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down
 Rear deck, 12 x 16 ft: Treated wood: +$9,800.00 ·
   adding it to your loan: $0.43 at closing, $95.08 a month ·
   paying the builder in cash: $9,885.29 at closing, $14.54 a month ·
-  paying cash after closing: $0.00 at closing, $0.00 a month ·
+  paying cash after closing: about $13,500.00 ·
   a personal loan after closing: $0.00 at closing, $296.90 a month ·
   FHA, all available cash: 6.000% (6.693% APR), 30 years, $20,152.00 down
 Rear deck, 12 x 16 ft: Treated wood: +$9,800.00 ·
   adding it to your loan: $111.13 at closing, $77.56 a month ·
   paying the builder in cash: $9,874.90 at closing, $14.54 a month ·
-  paying cash after closing: $0.00 at closing, $0.00 a month ·
+  paying cash after closing: about $13,500.00 ·
   a personal loan after closing: $0.00 at closing, $296.90 a month ·
   USDA, nothing down: 6.125% (6.603% APR), 30 years, $0.00 down
 Rear deck, 12 x 16 ft: Treated wood: +$9,800.00 ·
   adding it to your loan: $416.92 at closing, $86.91 a month ·
   paying the builder in cash: $9,885.29 at closing, -$94.22 a month ·
-  paying cash after closing: $0.00 at closing, $0.00 a month ·
+  paying cash after closing: about $13,500.00 ·
   a personal loan after closing: $0.00 at closing, $296.90 a month ·
   Conventional, 3% down: 6.500% (7.817% APR), 30 years, $11,872.00 down
 Insulated garage walls: +$2,653.50 · adding it to your loan: $122.07 at closing, $20.73 a month ·

@@ -27,8 +27,8 @@ Add one option to your home as it is now: the change in price and in monthly pay
     Siding: Wood-composite lap             +$6,900.00   +$53.90   +$71.54 a   +$54.60        +$61.19
     Siding: Fiber-cement lap              +$10,400.00   +$81.24   +$99.94 a   +$82.31        +$92.23
     Windows: Triple pane, low-E            +$5,600.00   +$43.74     +$45.20   +$44.32        +$49.67
-    Rear deck, 12 x 16 ft: Treated wood    +$9,800.00   +$76.54   +$95.08 a   +$77.56        +$86.91
-      *
+    Rear deck, 12 x 16 ft: Treated         +$9,800.00   +$76.54   +$95.08 a   +$77.56        +$86.91
+      wood *
         wish 1
     Rear deck, 12 x 16 ft: Composite      +$14,900.00  +$116.37  +$136.46 a  +$117.92       +$132.12
       boards and rails *
@@ -96,8 +96,8 @@ Add one option to your home as it is now: the change in price and in monthly pay
     Tray ceiling *                         +$2,150.00   +$16.80     +$17.35   +$17.01        +$19.06
     Vinyl plank in the suite                 +$727.60    +$5.68      +$5.86    +$5.74         +$6.44
   Baths
-    Owner's shower: Tiled walls and pan    +$3,200.00   +$24.99     +$25.82   +$25.32        +$28.37
-      *
+    Owner's shower: Tiled walls and        +$3,200.00   +$24.99     +$25.82   +$25.32        +$28.37
+      pan *
         wish 2
     Owner's shower: Tiled, no curb, with   +$5,600.00   +$43.74     +$45.20   +$44.32        +$49.67
       a bench *

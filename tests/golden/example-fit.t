@@ -59,7 +59,7 @@ loan terms for gain can require a license of your own (12 CFR 1008.103). An adve
 for further disclosures (12 CFR 1026.24).
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/six-programs.json --monthly 4000 --cash 40000 --lots --scenario "FHA, 3.5% down, 30 years"
-On lot 7: · worth 12 · $508,567.60 · $3,976.41 a month · $20,919.95 cash needed ·
+lot 7 · worth 12 · $508,567.60 · $3,976.41 a month · $20,919.95 cash needed ·
   FHA, 3.5% down, 30 years: 5.875% (6.607% APR), 30 years, $17,800.60 down
 These are estimates with sample rates, as of November 24, 2026.
 

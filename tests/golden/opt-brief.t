@@ -36,12 +36,12 @@ $ quoin cash --rates data/rates data/buyer.json --scenario "A third down" --brie
 $36,254.73 cash needed · $34,942.73 cash to close · $6,015.72 a month · A third down: 6.000% (7.739% APR), 1 year, $35,000.00 down · estimate with sample rates, November 24, 2026
 = 0
 $ quoin afford --income 8400 --debts 450 --cash 60000 --rate 6.25 --as-of 2026-11-24 --brief
-up to $435,762.00 · $3,330.00 a month · $34,491.88 cash needed · Conventional, fixed rate, 5% down: 6.250% (6.691% APR), 30 years, $21,789.00 down · estimate with sample rates, November 24, 2026
-up to $265,581.00 · $1,662.29 a month · $59,999.98 cash needed · Conventional, fixed rate, 20% down: 6.250% (6.25% APR), 30 years, $53,117.00 down · estimate with sample rates, November 24, 2026
-up to $333,039.00 · $2,604.00 a month · $21,594.59 cash needed · FHA, fixed rate, 3.5% down: 6.250% (6.962% APR), 30 years, $11,657.00 down · estimate with sample rates, November 24, 2026
+up to $435,762.00 · $3,330.00 a month · $34,491.88 cash needed · Conventional, fixed rate, 5% down: 6.250% (6.691% APR), 30 years, $21,789.00 down · estimate, November 24, 2026
+up to $265,581.00 · $1,662.29 a month · $59,999.98 cash needed · Conventional, fixed rate, 20% down: 6.250% (6.25% APR), 30 years, $53,117.00 down · estimate, November 24, 2026
+up to $333,039.00 · $2,604.00 a month · $21,594.59 cash needed · FHA, fixed rate, 3.5% down: 6.250% (6.962% APR), 30 years, $11,657.00 down · estimate, November 24, 2026
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --monthly 3000 --cash 24000 --scenario "FHA, 3.5% down" --brief
-nothing fits · over your monthly limit by $131.71 · $395,725.00 · $3,131.71 a month · $16,214.69 cash needed · FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down · estimate with sample rates, November 24, 2026
+nothing fits · over your monthly limit by $131.71 · the closest home $395,725.00 · $3,131.71 a month · $16,214.69 cash needed · FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down · estimate with sample rates, November 24, 2026
 = 0
 $ quoin fit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --monthly 3300 --cash 26000 --scenario "FHA, 3.5% down" --brief --language es
 valor 10 · $412,368.50 · $3,261.71 al mes · $16,983.77 de efectivo necesario · FHA, 3.5% down: 6.000% (APR 6.741%), 30 años, pago inicial $14,433.50 · estimado con tasas de muestra, 24 de noviembre de 2026
@@ -53,10 +53,10 @@ $ quoin shift ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --scenari
 $3,131.71 a month · $16,214.69 cash needed · at 5.500%: -$123.50 a month · at 6.500%: +$126.44 a month · FHA, 3.5% down: 6.000% (6.742% APR), 30 years, $13,851.00 down · estimate with sample rates, November 24, 2026
 = 0
 $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json deck:treated --brief --language es
-Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $452.28 en el cierre, $76.54 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, -$1.28 al mes · pagar en efectivo tras el cierre: $0.00 en el cierre, $0.00 al mes · FHA, 3.5% down: 6.000% (APR 6.742%), 30 años, pago inicial $13,851.00 · estimado con tasas de muestra, 24 de noviembre de 2026
-Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $0.43 en el cierre, $95.08 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, $14.54 al mes · pagar en efectivo tras el cierre: $0.00 en el cierre, $0.00 al mes · FHA, all available cash: 6.000% (APR 6.693%), 30 años, pago inicial $20,152.00 · estimado con tasas de muestra, 24 de noviembre de 2026
-Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $111.13 en el cierre, $77.56 al mes · pagar al constructor en efectivo: $9,874.90 en el cierre, $14.54 al mes · pagar en efectivo tras el cierre: $0.00 en el cierre, $0.00 al mes · USDA, nothing down: 6.125% (APR 6.603%), 30 años, pago inicial $0.00 · estimado con tasas de muestra, 24 de noviembre de 2026
-Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $416.92 en el cierre, $86.91 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, -$94.22 al mes · pagar en efectivo tras el cierre: $0.00 en el cierre, $0.00 al mes · Conventional, 3% down: 6.500% (APR 7.817%), 30 años, pago inicial $11,872.00 · estimado con tasas de muestra, 24 de noviembre de 2026
+Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $452.28 en el cierre, $76.54 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, -$1.28 al mes · pagar en efectivo tras el cierre: unos $13,500.00 · FHA, 3.5% down: 6.000% (APR 6.742%), 30 años, pago inicial $13,851.00 · estimado con tasas de muestra, 24 de noviembre de 2026
+Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $0.43 en el cierre, $95.08 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, $14.54 al mes · pagar en efectivo tras el cierre: unos $13,500.00 · FHA, all available cash: 6.000% (APR 6.693%), 30 años, pago inicial $20,152.00 · estimado con tasas de muestra, 24 de noviembre de 2026
+Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $111.13 en el cierre, $77.56 al mes · pagar al constructor en efectivo: $9,874.90 en el cierre, $14.54 al mes · pagar en efectivo tras el cierre: unos $13,500.00 · USDA, nothing down: 6.125% (APR 6.603%), 30 años, pago inicial $0.00 · estimado con tasas de muestra, 24 de noviembre de 2026
+Terraza 12 x 16: Madera tratada: +$9,800.00 · sumarla a su préstamo: $416.92 en el cierre, $86.91 al mes · pagar al constructor en efectivo: $9,885.29 en el cierre, -$94.22 al mes · pagar en efectivo tras el cierre: unos $13,500.00 · Conventional, 3% down: 6.500% (APR 7.817%), 30 años, pago inicial $11,872.00 · estimado con tasas de muestra, 24 de noviembre de 2026
 = 0
 # JSON is what it was.
 $ quoin quote --rates data/rates data/buyer.json --brief --json | digest
