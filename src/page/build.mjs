@@ -32,11 +32,12 @@ const font = (family, name) =>
 // of the sans, one of the serif. A name in other letters is shown in the system's.
 const between = (first, last) =>
     Array.from({length: last - first + 1}, (_, i) => String.fromCharCode(first + i)).join('');
-const letters = between(0x20, 0x7e) + between(0xa0, 0xff) + '–—‘’“”…•−×≤≥÷→←↑↓✓✕';
-const cut = async (family, name, wght, to) =>
+const written = between(0x20, 0x7e) + between(0xc0, 0xff) + '¡¿·–—‘’“”…−';
+const letters = written + between(0xa0, 0xbf) + '•×≤≥÷→←↑↓✓✕';
+const cut = async (family, name, of, wght, to) =>
     writeFileSync(
         join(out, to),
-        await subset(readFileSync(font(family, name)), letters, {
+        await subset(readFileSync(font(family, name)), of, {
             targetFormat: 'woff2',
             variationAxes: {wght},
         }),
@@ -44,10 +45,11 @@ const cut = async (family, name, wght, to) =>
 await cut(
     'source-sans-3',
     'source-sans-3-latin-wght-normal.woff2',
+    letters,
     {min: 400, max: 600},
     'sans.woff2',
 );
-await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', 500, 'serif.woff2');
+await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', written, 500, 'serif.woff2');
 copyFileSync(join(here, 'index.html'), join(out, 'index.html'));
 copyFileSync(join(here, 'icon.svg'), join(out, 'icon.svg'));
 copyFileSync(join(here, 'manifest.webmanifest'), join(out, 'manifest.webmanifest'));

@@ -162,8 +162,8 @@ const beside_names = (page) =>
         };
     });
 
-const in_the_kitchen = async (page, at = 4) => {
-    await page.locator('.area-link').nth(at).click();
+const in_the_kitchen = async (page) => {
+    await walk(page, (await areas_of(page))[4]);
     await settled(page);
 };
 

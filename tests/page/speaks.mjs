@@ -138,7 +138,7 @@ async function texts_of(page) {
 /// plans and elevations have it.
 const names = (inquiries) => (text) =>
     inquiries.includes(JSON.stringify(text).slice(1, -1)) ||
-    /^([A-Z][a-z]+|APR|Ctrl.*)$/.test(text);
+    /^([A-Z][a-z]+|APR|REF|Oxbarrow Lane|Ctrl.*)$/.test(text); // of a drawing, of the map
 
 export async function nothing_is_said_in_one_language_alone({server, chrome}) {
     const said = [];

@@ -136,6 +136,7 @@ export async function terms_where_a_buyer_meets_them({server, chrome}) {
         for (const [name, codes] of Object.entries(met)) {
             await view(page, name);
             if (name === 'Tour') await unfold(page);
+            if (name === 'Check') await page.fill('.check-find input', 'a'); // opens its sections
             const there = await page.$$eval('.main .term', (all) =>
                 all.map((one) => one.dataset.term),
             );

@@ -93,6 +93,7 @@ export function AreasButton() {
         <>
             <button
                 class="step open-areas"
+                aria-label={say.tour.areas}
                 aria-haspopup="dialog"
                 onClick={() => {
                     sheet_open.value = true;

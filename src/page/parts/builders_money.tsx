@@ -1,7 +1,7 @@
 // What a builder's money can do: every split that is worth a thought, drawn, told and put to use.
 import {useState} from 'preact/hooks';
 
-import type {Credit, CreditScenario, Mix, Quote, Tour} from '../answers';
+import type {Credit, CreditScenario, Mix, Quote} from '../answers';
 import {cautions_beside} from '../answers';
 import type {Inquiry} from '../engine';
 import {
@@ -70,30 +70,6 @@ function named_of(one: CreditScenario, years: number): Named[] {
             mix: mix!,
             best: best.some((b) => b[0] === key),
         }));
-}
-
-type Use = Tour['incentives'][number]['uses'][number];
-
-/// What the price book lets the incentives in use pay; null: none is in use, and anything goes.
-function allowed_uses(inquiry: Inquiry): Set<Use> | null {
-    const ids = (inquiry.incentives ?? []).map((one: any) => one.id);
-    if (ids.length === 0) return null;
-    const used = tour.value!.incentives.filter((one) => ids.includes(one.id));
-    return new Set(used.flatMap((one) => one.uses));
-}
-
-/// Whether all of a split is for what the money may pay.
-function may_pay({off_price, pays}: Mix, allowed: Set<Use> | null): boolean {
-    if (!allowed) return true;
-    const parts: [string, Use[]][] = [
-        [off_price, ['price', 'options']],
-        [pays.points, ['points']],
-        [pays.buydown, ['temporary_buydown']],
-        [pays.upfront_fee, ['closing_costs']],
-        [pays.closing_costs, ['closing_costs']],
-        [pays.prepaids, ['closing_costs']],
-    ];
-    return parts.every(([amount, uses]) => is_zero(amount) || uses.some((use) => allowed.has(use)));
 }
 
 function Fields({amount, instead, uses}: {amount: string; instead: boolean; uses: boolean}) {
@@ -287,16 +263,13 @@ function Found({
     bare: Inquiry;
     instead: boolean;
 }) {
-    const [key, choose] = useState('');
+    const [key, choose] = useState('lowest_payment');
     const named = named_of(one, answer.years);
-    const allowed = instead ? allowed_uses(bare) : null;
     const dot = /^frontier-(\d+)$/.exec(key);
     const chosen: Named =
         (dot && one.frontier[Number(dot[1])]
             ? {key, name: say.money.a_split_between, mix: one.frontier[Number(dot[1])], best: false}
-            : named.find((each) => each.key === key)) ??
-        named.find((each) => may_pay(each.mix, allowed)) ??
-        named[0];
+            : named.find((each) => each.key === key)) ?? named[0];
     const barred = one.each_use.filter((each) => !each.mix);
     const row = (each: {key: string; name: string; mix: Mix}) => ({
         ...each,

@@ -17,6 +17,8 @@ export function SiteMap({
     useEffect(() => {
         for (const lot of sheet.current?.querySelectorAll<SVGElement>('.lot') ?? []) {
             lot.setAttribute('aria-pressed', String(lot.dataset.lot === looked));
+            // Its number and its state are two words, as its label has them.
+            for (const text of lot.querySelectorAll('text')) text.after(' ');
         }
     }, [svg, looked]);
     const touched = (event: Event) => {
