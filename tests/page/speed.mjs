@@ -41,7 +41,7 @@ export async function weight_of_the_page({server, context}) {
     page.on('request', (request) => fetched.add(request.url()));
     await page.goto(server.url);
     await page.waitForSelector('.bar');
-    const files = [...fetched].filter((url) => !/\/(api|pictures)\//.test(url));
+    const files = [...fetched].filter((url) => url.startsWith('http') && !url.includes('/api/'));
     let sum = 0;
     for (const url of files) sum += (await weight(url)).bytes;
     console.log(`  ${files.length} files, ${(sum / 1000).toFixed(1)} kB as they travel`);
