@@ -108,7 +108,8 @@ Outline house_on(const LotOutline& lot, const Footprint& footprint) {
     const LotView view(lot);
     if (const auto house = view.house(footprint)) return view.on_sheet(*house);
     const std::int64_t front = lot.front_setback;
-    const std::int64_t left = view.across(front).value_or(Stretch{}).middle() - footprint.width / 2;
+    const std::int64_t left =
+        view.across(front).value_or(Interval{}).middle() - footprint.width / 2;
     const std::int64_t right = left + footprint.width;
     const std::int64_t back = front + footprint.depth;
     return view.on_sheet(Outline{{left, front}, {right, front}, {right, back}, {left, back}});

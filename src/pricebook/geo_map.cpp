@@ -13,13 +13,13 @@
 namespace quoin {
 namespace {
 
-using Line = std::vector<Position>;
+using Positions = std::vector<Position>;
 
 /// What is read of the features before the middle of the map is known.
 struct Features {
-    std::vector<std::pair<Street, Line>> streets;
-    std::vector<std::pair<Land, Line>> land;
-    std::vector<std::pair<LotOutline, Line>> lots;
+    std::vector<std::pair<Street, Positions>> streets;
+    std::vector<std::pair<Land, Positions>> land;
+    std::vector<std::pair<LotOutline, Positions>> lots;
     std::vector<Mark> lot_marks;
     std::vector<Mark> land_marks;
     std::vector<std::optional<std::size_t>> fronts; ///< where a lot tells it
@@ -55,8 +55,8 @@ std::optional<Position> read_position(const Spot& place, Findings& findings) {
     return Position{*longitude, *latitude};
 }
 
-Line read_positions(const Spot& list, Findings& findings) {
-    Line line;
+Positions read_positions(const Spot& list, Findings& findings) {
+    Positions line;
     if (list.value->kind != Value::Kind::list) {
         findings.add(problems::not_a_list(list));
         return line;
@@ -74,7 +74,7 @@ Line read_positions(const Spot& list, Findings& findings) {
 }
 
 /// The outer ring of a polygon, whose last position repeats the first (section 3.1.6).
-Line read_ring(const Spot& rings, Findings& findings) {
+Positions read_ring(const Spot& rings, Findings& findings) {
     const bool some = rings.value->kind == Value::Kind::list && !rings.value->items.empty();
     if (!some) {
         findings.add(problems::not_a_list(rings));
@@ -86,7 +86,7 @@ Line read_ring(const Spot& rings, Findings& findings) {
     }
     const Spot outer{&rings.value->items[0], Path{&rings.path, {}, 0}};
     const std::size_t found = findings.problems().size();
-    Line ring = read_positions(outer, findings);
+    Positions ring = read_positions(outer, findings);
     if (findings.problems().size() > found) return {};
     if (ring.size() < 4 || ring.front() != ring.back()) {
         findings.add(problems::outline_unsound(outer));
@@ -97,8 +97,8 @@ Line read_ring(const Spot& rings, Findings& findings) {
 }
 
 /// The positions of a feature's geometry, which has to be of this type.
-Line read_geometry(Reader& feature, std::string_view type) {
-    Line line;
+Positions read_geometry(Reader& feature, std::string_view type) {
+    Positions line;
     const auto read = [&](Reader& geometry) {
         geometry.leave("bbox");
         if (geometry.text("type") != type) {
@@ -122,7 +122,7 @@ void read_lot_feature(Reader& feature, Reader& of, const PriceBook& book, MapRea
     lot.front_setback = feet(of, "front_setback_ft");
     lot.side_setback = feet(of, "side_setback_ft");
     lot.rear_setback = feet(of, "rear_setback_ft");
-    Line ring = read_geometry(feature, "Polygon");
+    Positions ring = read_geometry(feature, "Polygon");
     const int corners = static_cast<int>(std::max<std::size_t>(ring.size(), 1));
     const auto front = of.maybe_whole("front", 0, corners - 1);
     if (!index) return;
@@ -145,7 +145,7 @@ void read_feature(Reader& feature, const PriceBook& book, MapRead& read, Feature
     Reader of(*members, spot.path, feature.findings());
     if (of.has("street")) {
         Street street{of.name("street"), {}, feet(of, "width_ft")};
-        Line line = read_geometry(feature, "LineString");
+        Positions line = read_geometry(feature, "LineString");
         hold_to_line(feature, "geometry", line.size());
         features.streets.emplace_back(std::move(street), std::move(line));
     } else if (of.has("land")) {
@@ -213,7 +213,7 @@ std::size_t front_of(const Outline& lot, const std::vector<Street>& streets) {
 void lay_flat(Features features, MapRead& read) {
     const Position middle = middle_of(features);
     const Degree degree = degree_at(middle.latitude);
-    const auto flat = [&](const Line& line) {
+    const auto flat = [&](const Positions& line) {
         Outline outline;
         for (const Position& at : line) outline.push_back(laid_flat(at, middle, degree));
         return outline;

@@ -71,7 +71,7 @@ std::int64_t across_at(const Point& a, const Point& b, std::int64_t x) {
 
 /// How far a convex outline reaches along the front at depths within a band; nothing where it is
 /// outside of the band.
-std::optional<Stretch> reach_within(const Outline& outline, const Stretch& band) {
+std::optional<Interval> reach_within(const Outline& outline, const Interval& band) {
     std::vector<std::int64_t> ends;
     bool above = false;
     bool below = false;
@@ -87,7 +87,7 @@ std::optional<Stretch> reach_within(const Outline& outline, const Stretch& band)
     }
     if (!above || !below || ends.empty()) return std::nullopt;
     const auto [least, most] = std::minmax_element(ends.begin(), ends.end());
-    return Stretch{*least, *most};
+    return Interval{*least, *most};
 }
 
 Outline house_at(std::int64_t left, std::int64_t front, const Footprint& footprint) {
@@ -97,13 +97,13 @@ Outline house_at(std::int64_t left, std::int64_t front, const Footprint& footpri
 }
 
 /// The stretches that nothing hinders, between others.
-std::vector<Stretch> gaps_between(std::vector<Stretch> taken) {
+std::vector<Interval> gaps_between(std::vector<Interval> taken) {
     std::sort(taken.begin(), taken.end(),
-              [](const Stretch& a, const Stretch& b) { return a.from < b.from; });
-    std::vector<Stretch> gaps;
+              [](const Interval& a, const Interval& b) { return a.from < b.from; });
+    std::vector<Interval> gaps;
     if (taken.empty()) return gaps;
     std::int64_t end = taken.front().to;
-    for (const Stretch& one : taken) {
+    for (const Interval& one : taken) {
         if (one.from >= end) gaps.push_back({end, one.from});
         end = std::max(end, one.to);
     }
@@ -138,7 +138,7 @@ Outline LotView::on_sheet(const Outline& seen) const {
     return there;
 }
 
-std::optional<Stretch> LotView::across(std::int64_t depth) const {
+std::optional<Interval> LotView::across(std::int64_t depth) const {
     std::vector<std::int64_t> crossings;
     for (std::size_t i = 0; i < outline_.size(); ++i) {
         const Point& a = outline_[i];
@@ -146,18 +146,18 @@ std::optional<Stretch> LotView::across(std::int64_t depth) const {
         if ((a.y > depth) != (b.y > depth)) crossings.push_back(x_at(a, b, depth));
     }
     std::sort(crossings.begin(), crossings.end());
-    std::optional<Stretch> widest;
+    std::optional<Interval> widest;
     for (std::size_t i = 0; i + 1 < crossings.size(); i += 2) {
-        const Stretch one{crossings[i], crossings[i + 1]};
+        const Interval one{crossings[i], crossings[i + 1]};
         if (!widest || one.length() > widest->length()) widest = one;
     }
     return widest;
 }
 
 std::optional<Outline> LotView::house(const Footprint& footprint) const {
-    const Stretch band{front_setback_ + slack,
-                       front_setback_ + std::max(footprint.depth - slack, 2 * slack)};
-    std::vector<Stretch> taken; // places of the house's left end
+    const Interval band{front_setback_ + slack,
+                        front_setback_ + std::max(footprint.depth - slack, 2 * slack)};
+    std::vector<Interval> taken; // places of the house's left end
     for (std::size_t i = 0; i < outline_.size(); ++i) {
         const Point& from = outline_[i];
         const Point& to = outline_[(i + 1) % outline_.size()];
@@ -170,8 +170,8 @@ std::optional<Outline> LotView::house(const Footprint& footprint) const {
         const std::int64_t first = hinders->from - footprint.width + slack;
         taken.push_back({first, std::max(first, hinders->to - slack)});
     }
-    std::optional<Stretch> widest;
-    for (const Stretch& gap : gaps_between(std::move(taken))) {
+    std::optional<Interval> widest;
+    for (const Interval& gap : gaps_between(std::move(taken))) {
         const Point inside{gap.middle() + footprint.width / 2,
                            front_setback_ + footprint.depth / 2};
         if (lies(inside, outline_) != Lies::inside) continue;

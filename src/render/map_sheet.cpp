@@ -20,7 +20,7 @@ Point between(const Point& from, const Point& to, std::int64_t part, std::int64_
 }
 
 /// How far an outline goes on to both sides of a place on its level; nothing outside of it.
-std::optional<Stretch> level_room(const Outline& outline, const Point& place) {
+std::optional<Interval> level_room(const Outline& outline, const Point& place) {
     std::int64_t crossed = 0;
     std::optional<std::int64_t> before;
     std::optional<std::int64_t> after;
@@ -39,12 +39,12 @@ std::optional<Stretch> level_room(const Outline& outline, const Point& place) {
         }
     }
     if (crossed % 2 == 0 || !before || !after) return std::nullopt;
-    return Stretch{*before, *after};
+    return Interval{*before, *after};
 }
 
 /// The least room to either side of a place, over the height of a name.
 std::int64_t room_about(const Outline& outline, const Point& place, std::int64_t height,
-                        const Stretch& sight) {
+                        const Interval& sight) {
     std::int64_t least = sight.length();
     for (const std::int64_t off : {-height, std::int64_t{0}, height}) {
         const auto room = level_room(outline, {place.x, place.y + off});
@@ -65,7 +65,7 @@ struct Found {
     std::int64_t room = 0;
 };
 
-Found most_room(const Outline& outline, const Stretch& wide, const Stretch& high,
+Found most_room(const Outline& outline, const Interval& wide, const Interval& high,
                 std::int64_t height) {
     Found best;
     for (std::int64_t i = 1; i < tries; ++i) {
@@ -127,8 +127,8 @@ std::optional<NamePlace> MapSheet::along(const Outline& line, std::int64_t lengt
 
 std::optional<NamePlace> MapSheet::within(const Outline& outline, std::int64_t length,
                                           std::int64_t height) const {
-    const Stretch wide{0, width()};
-    const Stretch high{0, this->height()};
+    const Interval wide{0, width()};
+    const Interval high{0, this->height()};
     const Found level = most_room(outline, wide, high, height);
     if (level.room * 2 > length) return NamePlace{level.place, {1, 0}};
     const Found upright = most_room(with_x_and_y_swapped(outline), high, wide, height);

@@ -132,7 +132,7 @@ class Drawing {
     /// The middle of the house; without one, a little behind the setback line.
     [[nodiscard]] Point middle_of(const LotOutline& lot, const LotView& view,
                                   std::size_t index) const {
-        const std::int64_t across = view.across(lot.front_setback).value_or(Stretch{}).middle();
+        const std::int64_t across = view.across(lot.front_setback).value_or(Interval{}).middle();
         const Outline& house = house_on(index);
         if (house.empty() || house[1] == house[2]) {
             return sheet_.laid(view.on_sheet(Point{across, lot.front_setback + number_size}));

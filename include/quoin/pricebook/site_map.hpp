@@ -74,8 +74,8 @@ struct Footprint {
 /// Of a plan: its measures house_width_ft and house_depth_ft, else what its drawing takes up.
 [[nodiscard]] Footprint footprint_of(const Plan& plan, const PlanDrawing* drawing);
 
-/// A stretch along the front of a lot.
-struct Stretch {
+/// From one place to another along a line, such as the front of a lot.
+struct Interval {
     std::int64_t from = 0;
     std::int64_t to = 0;
 
@@ -95,7 +95,7 @@ class LotView {
     [[nodiscard]] Outline on_sheet(const Outline& seen) const;
 
     /// The widest stretch of the lot at a depth; nothing where it is not so deep.
-    [[nodiscard]] std::optional<Stretch> across(std::int64_t depth) const;
+    [[nodiscard]] std::optional<Interval> across(std::int64_t depth) const;
     /// A house on the front setback line, parallel to the front and slid along it until it clears
     /// the setbacks: its corners as seen from the street, front left first; nothing where there is
     /// no such place.
