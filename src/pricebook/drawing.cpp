@@ -12,7 +12,7 @@
 namespace quoin {
 namespace {
 
-constexpr int most_feet = 1000;
+constexpr FeetRange within{0, 1000};
 
 enum class PartKind { room, opening, stairs, symbol };
 
@@ -48,14 +48,14 @@ class PartsReader {
 Point place(Reader& item, std::string_view key) {
     item.must_have(key);
     if (!item.has(key)) return {};
-    return as_place(item.spot(key), most_feet, item.findings()).value_or(Point{});
+    return as_place(item.spot(key), within, item.findings()).value_or(Point{});
 }
 
 Outline read_outline(Reader& item) {
     Outline outline;
     item.must_have("outline");
     const auto add = [&](const Spot& spot) {
-        const auto corner = as_place(spot, most_feet, item.findings());
+        const auto corner = as_place(spot, within, item.findings());
         if (corner) outline.push_back(*corner);
     };
     item.items("outline", add, caps::corners);

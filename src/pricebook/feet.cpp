@@ -13,21 +13,21 @@ Spot entry(const Spot& list, int index) {
 
 } // namespace
 
-std::optional<std::int64_t> as_feet(const Spot& spot, int most, Findings& findings) {
+std::optional<std::int64_t> as_feet(const Spot& spot, FeetRange range, Findings& findings) {
     const auto feet = as_decimal(spot, findings);
     if (!feet) return std::nullopt;
-    if (*feet < Decimal{}) {
+    if (range.least == 0 && *feet < Decimal{}) {
         findings.add(problems::figure_below_zero(spot));
         return std::nullopt;
     }
-    if (*feet > Decimal::whole(most)) {
+    if (*feet < Decimal::whole(range.least) || *feet > Decimal::whole(range.most)) {
         findings.add(problems::number_too_large(spot.value->place, spot.value->literal));
         return std::nullopt;
     }
     return divide_rounded(feet->billionths(), Decimal::hundredth, Rounding::half_away);
 }
 
-std::optional<Point> as_place(const Spot& spot, int most, Findings& findings) {
+std::optional<Point> as_place(const Spot& spot, FeetRange range, Findings& findings) {
     const auto& numbers = spot.value->items;
     if (spot.value->kind != Value::Kind::list) {
         findings.add(problems::not_a_list(spot));
@@ -36,8 +36,8 @@ std::optional<Point> as_place(const Spot& spot, int most, Findings& findings) {
     } else if (numbers.size() > 2) {
         findings.add(problems::too_many(spot, numbers.size(), 2));
     } else {
-        const auto x = as_feet(entry(spot, 0), most, findings);
-        const auto y = as_feet(entry(spot, 1), most, findings);
+        const auto x = as_feet(entry(spot, 0), range, findings);
+        const auto y = as_feet(entry(spot, 1), range, findings);
         if (x && y) return Point{*x, *y};
     }
     return std::nullopt;

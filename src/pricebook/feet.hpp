@@ -9,11 +9,18 @@
 
 namespace quoin {
 
-/// Hundredths of a foot to the nearest: a third of a foot (four inches) has no end in decimals.
-/// From zero to this many feet; nothing with a problem where it is not.
-[[nodiscard]] std::optional<std::int64_t> as_feet(const Spot& spot, int most, Findings& findings);
+/// From so many feet to so many.
+struct FeetRange {
+    int least = 0;
+    int most = 0;
+};
 
-/// A place as [x, y], each of zero to this many feet.
-[[nodiscard]] std::optional<Point> as_place(const Spot& spot, int most, Findings& findings);
+/// Hundredths of a foot to the nearest: a third of a foot (four inches) has no end in decimals.
+/// Nothing with a problem where it is out of the range.
+[[nodiscard]] std::optional<std::int64_t> as_feet(const Spot& spot, FeetRange range,
+                                                  Findings& findings);
+
+/// A place as [x, y], each in the range.
+[[nodiscard]] std::optional<Point> as_place(const Spot& spot, FeetRange range, Findings& findings);
 
 } // namespace quoin

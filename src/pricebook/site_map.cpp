@@ -4,46 +4,20 @@
 #include <algorithm>
 
 #include "book_reader.hpp"
+#include "feet.hpp"
 #include "map_reader.hpp"
 
 namespace quoin {
 namespace {
 
-/// As far as a map reaches from its zero, in feet.
-constexpr int farthest = 100'000;
-
-std::optional<std::int64_t> length(const Spot& spot, Findings& findings) {
-    const auto feet = as_decimal(spot, findings);
-    if (!feet) return std::nullopt;
-    if (*feet < Decimal::whole(-farthest) || *feet > Decimal::whole(farthest)) {
-        findings.add(problems::number_too_large(spot.value->place, spot.value->literal));
-        return std::nullopt;
-    }
-    return divide_rounded(feet->billionths(), Decimal::hundredth, Rounding::half_away);
-}
-
-/// A place [x, y], of which each may be below zero.
-std::optional<Point> place_on_sheet(const Spot& spot, Findings& findings) {
-    const auto& numbers = spot.value->items;
-    if (spot.value->kind != Value::Kind::list) {
-        findings.add(problems::not_a_list(spot));
-    } else if (numbers.size() < 2) {
-        findings.add(problems::member_missing(spot, numbers.empty() ? "x" : "y"));
-    } else if (numbers.size() > 2) {
-        findings.add(problems::too_many(spot, numbers.size(), 2));
-    } else {
-        const auto x = length({&numbers[0], Path{&spot.path, {}, 0}}, findings);
-        const auto y = length({&numbers[1], Path{&spot.path, {}, 1}}, findings);
-        if (x && y) return Point{*x, *y};
-    }
-    return std::nullopt;
-}
+/// As far as a map reaches from its zero.
+constexpr FeetRange on_sheet{-100'000, 100'000};
 
 Outline read_line(Reader& item, std::string_view key) {
     Outline line;
     item.must_have(key);
     const auto read = [&](const Spot& spot) {
-        if (const auto place = place_on_sheet(spot, item.findings())) line.push_back(*place);
+        if (const auto place = as_place(spot, on_sheet, item.findings())) line.push_back(*place);
     };
     item.items(key, read, caps::map_corners);
     return line;
@@ -88,7 +62,7 @@ void hold_to_line(Reader& item, std::string_view key, std::size_t places) {
 std::int64_t feet(Reader& item, std::string_view key) {
     item.must_have(key);
     if (!item.has(key)) return 0;
-    const auto found = length(item.spot(key), item.findings());
+    const auto found = as_feet(item.spot(key), on_sheet, item.findings());
     if (!found || *found >= 0) return found.value_or(0);
     item.report(problems::figure_below_zero(item.spot(key)));
     return 0;
