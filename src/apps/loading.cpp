@@ -208,14 +208,15 @@ void check_place(const Document& document, const PriceBook& book, const std::str
             findings);
 }
 
-/// With its place, what is drawn of it and its pictures.
+/// With its place, what is drawn of it and its pictures, which are the same in every language.
 void check_book(const Document& document, const std::string& rates, Language language,
                 Findings& findings) {
     const PriceBook book = read_book(document, language, findings);
     if (findings.none()) {
         const fs::path folder = fs::path(document.source->name()).parent_path();
         static_cast<void>(read_drawings(book, folder, language, findings));
-        static_cast<void>(read_pictures(document, findings));
+        const bool looks = language == codes<Language>.front().meaning;
+        if (looks) static_cast<void>(read_pictures(document, findings));
     }
     check_place(document, book, rates, language, findings);
 }

@@ -15,7 +15,11 @@ constexpr std::size_t least = 2000;
 constexpr int level = 6;             ///< 2 ms for a tour; the fastest one leaves it a third larger
 constexpr int gzip_window = 15 + 16; ///< zlib's largest window, in the gzip format
 
-bool is_text(std::string_view type) { return type != media_type_of(Form::workbook); }
+/// What is not compressed by itself: of pictures, those that are written.
+bool is_text(std::string_view type) {
+    return type.starts_with("text/") || type == json_type ||
+           type == media_type_of(PictureKind::svg);
+}
 
 } // namespace
 
