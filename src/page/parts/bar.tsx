@@ -24,12 +24,32 @@ import {Term} from './term';
 
 const choosing = signal(false);
 
+/// Opens the choice of the loan: among the steps or, on a small screen, behind the terms.
+function LoanButton({class: name}: {class: string}) {
+    return (
+        <button
+            class={name}
+            aria-haspopup="dialog"
+            onClick={() => {
+                choosing.value = true;
+            }}
+        >
+            {say.frame.loan}
+        </button>
+    );
+}
+
 /// The terms that stand beside the monthly figure; all of them are in the dialog of the loan.
 function Terms() {
     const {heading, scenario} = tour.value!;
     const {terms} = scenario;
     if (!scenario.available) {
-        return <p class="terms refused">{scenario.refusals.map((one) => one.words).join('; ')}</p>;
+        return (
+            <p class="terms refused">
+                {scenario.refusals.map((one) => one.words).join('; ')}{' '}
+                <LoanButton class="change-loan" />
+            </p>
+        );
     }
     return (
         <p class="terms">
@@ -49,15 +69,7 @@ function Terms() {
                 as_of: short_date(heading.as_of),
                 roomy: marked('terms-roomy'),
             })}{' '}
-            <button
-                class="change-loan"
-                aria-haspopup="dialog"
-                onClick={() => {
-                    choosing.value = true;
-                }}
-            >
-                {say.frame.loan}
-            </button>
+            <LoanButton class="change-loan" />
         </p>
     );
 }
@@ -163,17 +175,10 @@ export function Bar() {
             <Last />
             <div class="steps">
                 {view.value === 'tour' && <AreasButton />}
-                <button
-                    class="step choose-loan"
-                    aria-haspopup="dialog"
-                    onClick={() => {
-                        choosing.value = true;
-                    }}
-                >
-                    {say.frame.loan}
-                </button>
+                <LoanButton class="step choose-loan" />
                 <button
                     class="step back"
+                    aria-label={say.common.undo}
                     disabled={one.past.length === 0}
                     onClick={undo}
                     title={say.frame.undo_keys}

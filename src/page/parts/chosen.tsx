@@ -6,17 +6,7 @@ import {buyer, take_all_out, tour} from '../store';
 import {go_to} from './areas';
 import {can_be_had} from './barred';
 import {Name} from './name';
-import {OptionCard} from './option_card';
-
-function Cards({options}: {options: Option[]}) {
-    return (
-        <div class="options">
-            {options.map((option) => (
-                <OptionCard key={option.id} option={option} />
-            ))}
-        </div>
-    );
-}
+import {OptionCards} from './option_card';
 
 function Chosen({area}: {area: Area}) {
     return (
@@ -29,7 +19,7 @@ function Chosen({area}: {area: Area}) {
                 </h3>
                 {!is_zero(area.price) && <p class="area-price">{short(area.price)}</p>}
             </div>
-            <Cards options={area.options.filter((option) => option.picked)} />
+            <OptionCards options={area.options.filter((option) => option.picked)} />
         </section>
     );
 }
@@ -62,7 +52,7 @@ function StillOpen() {
             {by_cutoff(open).map(([stage, options]) => (
                 <section key={stage} class="group">
                     <h3>{stage ? say.tour.decide_before({stage}) : say.tour.decide_any_time}</h3>
-                    <Cards options={options} />
+                    <OptionCards options={options} />
                 </section>
             ))}
         </>

@@ -8,7 +8,7 @@ import {say} from '../language';
 import {tour, view} from '../store';
 import {Barred, can_be_had} from './barred';
 import {Icon} from './icon';
-import {OptionCard} from './option_card';
+import {OptionCards} from './option_card';
 import {Name} from './name';
 
 /// What is looked for; empty: nothing is.
@@ -58,6 +58,11 @@ export function found_in(areas: Area[], asked: string): Found[] {
     );
 }
 
+function leave(): void {
+    looked_for.value = '';
+    writing.value = false;
+}
+
 /// Opens the place to write what is looked for, in the tour.
 export function FindButton() {
     return (
@@ -95,18 +100,10 @@ function Field() {
                     looked_for.value = event.currentTarget.value;
                 }}
                 onKeyDown={(event) => {
-                    if (event.key !== 'Escape') return;
-                    looked_for.value = '';
-                    writing.value = false;
+                    if (event.key === 'Escape') leave();
                 }}
             />
-            <button
-                class="step"
-                onClick={() => {
-                    looked_for.value = '';
-                    writing.value = false;
-                }}
-            >
+            <button class="step" onClick={leave}>
                 {say.common.close}
             </button>
         </search>
@@ -132,11 +129,7 @@ export function FoundOptions() {
                         <h3>
                             <Name of={area.name} />
                         </h3>
-                        <div class="options">
-                            {options.filter(can_be_had).map((option) => (
-                                <OptionCard key={option.id} option={option} />
-                            ))}
-                        </div>
+                        <OptionCards options={options.filter(can_be_had)} />
                     </section>
                 ))}
             <Barred options={found.flatMap((one) => one.options)} />

@@ -5,7 +5,7 @@ import {useState} from 'preact/hooks';
 
 import {dollars, signed, size} from '../figures';
 import {say} from '../language';
-import {AmountAxis, room_of, YearAxis} from './chart/axis';
+import {AmountAxis, first_looked_at, room_of, YearAxis} from './chart/axis';
 import {scale_of} from './chart/scale';
 import type {Scale} from './chart/scale';
 
@@ -36,9 +36,6 @@ const top = 34;
 const below = 38;
 const between = 44;
 const ticks = 5;
-
-/// What is looked at first, in years.
-const first_looked_at = 10;
 
 /// From how many times as far on lines stand apart from the rest, on a scale of their own.
 const far = 4;

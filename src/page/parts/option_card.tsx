@@ -115,3 +115,13 @@ export function OptionCard({option}: {option: Option}) {
         </article>
     );
 }
+
+export function OptionCards({options}: {options: Option[]}) {
+    return (
+        <div class="options">
+            {options.map((option) => (
+                <OptionCard key={option.id} option={option} />
+            ))}
+        </div>
+    );
+}

@@ -5,7 +5,7 @@ import {useState} from 'preact/hooks';
 import type {Row, Schedule} from '../answers';
 import {dollars, is_zero, size} from '../figures';
 import {say} from '../language';
-import {AmountAxis, room_of, YearAxis} from './chart/axis';
+import {AmountAxis, first_looked_at, room_of, YearAxis} from './chart/axis';
 import {scale_of} from './chart/scale';
 import type {Scale} from './chart/scale';
 
@@ -21,8 +21,6 @@ const balance_height = 170;
 const between = 42;
 const paid_height = 120;
 const below = 38;
-
-const first_looked_at = 10;
 
 /// What a year is paid for, from the ground up: only what is paid in some year.
 function parts_of(answer: Schedule): {part: Part; name: string}[] {

@@ -5,6 +5,9 @@ import {dollars, signed} from '../../figures';
 import {width_of} from './labels';
 import type {Scale} from './scale';
 
+/// What is looked at first, in years.
+export const first_looked_at = 10;
+
 /// "$5,000", or "+$5,000" where the axis tells differences; cents only between dollars.
 export function tick_words(tick: number, differences = false): string {
     const amount = Number.isInteger(tick) ? String(tick) : tick.toFixed(2);
