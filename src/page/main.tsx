@@ -1,18 +1,6 @@
 // Starts the page.
-import './parts/top.css';
-import './views/check.css';
-import './views/tour.css';
-import './parts/areas.css';
-import './parts/chosen.css';
-import './parts/find.css';
-import './parts/floor_plan.css';
-import './parts/option_card.css';
-import './parts/look.css';
-import './parts/bar.css';
-import './parts/chart/chart.css';
-import './parts/credit_chart.css';
-import './parts/schedule_chart.css';
-import './app.css';
+import './tokens.css';
+import './base.css';
 
 import {render} from 'preact';
 

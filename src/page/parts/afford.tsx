@@ -18,6 +18,8 @@ import {estimate_words, points_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
 
+import './afford.css';
+
 /// The options of a question that are set.
 export function options_set(asks: Record<string, string>, names: string[]): Options {
     return Object.fromEntries(names.filter((name) => asks[name]).map((name) => [name, asks[name]]));

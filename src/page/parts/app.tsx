@@ -39,6 +39,8 @@ import {WayOn} from './way_on';
 import {Name, WholeName} from './name';
 import {TermCard} from './term';
 
+import './app.css';
+
 const views: View[] = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'];
 
 function keys(event: KeyboardEvent): void {

@@ -9,6 +9,8 @@ import {Dialog} from './dialog';
 import {Icon} from './icon';
 import {looked_for} from './find';
 
+import './areas.css';
+
 const sheet_open = signal(false);
 
 /// How many options are in the home.

@@ -22,6 +22,8 @@ import {LoanInHand} from './loan_in_hand';
 import {marked} from './marks';
 import {Term} from './term';
 
+import './bar.css';
+
 const choosing = signal(false);
 
 /// Opens the choice of the loan: among the steps or, on a small screen, behind the terms.

@@ -28,6 +28,10 @@ import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
 
+import './bests.css';
+import './mixes.css';
+import './builders_money.css';
+
 /// The amount to begin with: the one incentive that the inquiry uses, where there is one.
 function incentive_of(inquiry: Inquiry, quote: Quote | null): string {
     if (!quote || (inquiry.incentives ?? []).length !== 1) return '';

@@ -3,6 +3,8 @@ import type {Caution} from '../answers';
 import {say} from '../language';
 import {facing} from '../store';
 
+import './cautions.css';
+
 export function Cautions({all}: {all: Caution[]}) {
     return (
         <section class="cautions" aria-label={say.frame.what_to_know}>

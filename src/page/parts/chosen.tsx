@@ -8,6 +8,8 @@ import {can_be_had} from './barred';
 import {Name} from './name';
 import {OptionCards} from './option_card';
 
+import './chosen.css';
+
 function Chosen({area}: {area: Area}) {
     return (
         <section class="group">

@@ -15,6 +15,8 @@ import {broken, placed, SpotName} from './chart/labels';
 import type {Spot} from './chart/labels';
 import type {Pointing} from './chart/pointer';
 
+import './credit_chart.css';
+
 /// A split with a name of its own on the page.
 export interface Named {
     key: string;

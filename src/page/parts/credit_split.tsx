@@ -11,6 +11,9 @@ import {splits_written, stands_alike} from '../money';
 import {answered, gone, lost, use_money} from '../store';
 import {points_words} from './terms';
 
+import './month_bar.css';
+import './credit_split.css';
+
 function fee_name({paid_in_cash}: Mix): string {
     const {fee_financed, fee_in_cash} = say.money.shares;
     return paid_in_cash === 'none'

@@ -4,6 +4,8 @@ import {useEffect, useRef} from 'preact/hooks';
 
 import {say} from '../language';
 
+import './dialog.css';
+
 export function Dialog({
     title,
     kind = '',

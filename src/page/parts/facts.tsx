@@ -7,6 +7,8 @@ import {say} from '../language';
 import {act, buyer} from '../store';
 import {plain_number} from '../typed';
 
+import './facts.css';
+
 interface Fact {
     member: keyof typeof say.buyers.facts;
     type: 'text' | 'date' | 'number' | 'money';

@@ -11,6 +11,8 @@ import {Icon} from './icon';
 import {OptionCards} from './option_card';
 import {Name} from './name';
 
+import './find.css';
+
 /// What is looked for; empty: nothing is.
 export const looked_for = signal('');
 /// Whether there is a place to write it.

@@ -9,6 +9,8 @@ import {use_answer} from './asked';
 import {Cautions} from './cautions';
 import {Name} from './name';
 
+import './floor_plan.css';
+
 type Floor = Rooms['floors'][number];
 
 /// The floor that is looked at, by its id: another plan may have it, too.

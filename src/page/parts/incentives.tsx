@@ -11,6 +11,8 @@ import {Typed} from './typed_field';
 import {Name} from './name';
 import {Term} from './term';
 
+import './incentives.css';
+
 type Uses = {use: string; amount?: string}[];
 
 function use_so(incentive: Incentive, uses: Uses, words: string): void {

@@ -7,6 +7,8 @@ import {say} from '../language';
 import {buyer} from '../store';
 import {use_answer} from './asked';
 
+import './income_moves.css';
+
 function moved_by(by: string): string {
     if (by === '0') return say.afford.moves.as_it_stands;
     return by.startsWith('-') ? `−${by.slice(1)}%` : `+${by}%`;

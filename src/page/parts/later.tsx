@@ -16,6 +16,10 @@ import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
+import './bests.css';
+import './mixes.css';
+import './later.css';
+
 /// The levels that the builder can be asked for.
 function levels_of(option: Option): [string, string][] {
     if (option.kind !== 'levels') return [];

@@ -6,6 +6,10 @@ import {dollars, term} from '../figures';
 import {say} from '../language';
 import {LinesChart} from './lines_chart';
 
+import './mixes.css';
+import './crossings.css';
+import './later_costs.css';
+
 const told_years = [1, 3, 5, 7, 10, 15, 20, 30];
 
 /// How far the lines go: years, or all of the loan.

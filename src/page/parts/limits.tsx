@@ -4,6 +4,8 @@ import {dollars, percent, size, unsigned} from '../figures';
 import {say} from '../language';
 import {Explained} from './term';
 
+import './limits.css';
+
 type Ratios = AffordScenario['ratios'];
 
 /// The limits known by name; another is told by its own.

@@ -23,6 +23,8 @@ import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained, Term} from './term';
 
+import './loan_card.css';
+
 function remove(index: number): void {
     const one = buyer.value!;
     const next = copy(one.inquiry);

@@ -11,6 +11,8 @@ import {Term} from './term';
 import {Typed} from './typed_field';
 import {brief, rate_percent} from '../figures';
 
+import './loan_fields.css';
+
 export type Written = Record<string, any>;
 
 /// One scenario of the inquiry changed. What its name says of its terms follows them.

@@ -10,6 +10,9 @@ import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
 import {Name} from './name';
 
+import './crossings.css';
+import './loan_years.css';
+
 const curves: Curve[] = ['spent_and_owed', 'balance', 'paid'];
 
 export function Years({answer}: {answer: Compare}) {

@@ -4,6 +4,8 @@ import {useEffect, useRef, useState} from 'preact/hooks';
 import {picture} from '../engine';
 import {picture_address} from '../store';
 
+import './look.css';
+
 /// Both empty where the price book shows nothing of it.
 interface Shown {
     picture: string;

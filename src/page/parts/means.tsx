@@ -6,6 +6,8 @@ import {act, buyer, problems, set_ask} from '../store';
 import {Term} from './term';
 import {Typed} from './typed_field';
 
+import './means.css';
+
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
 const facts: ['income' | 'debts' | 'income_taxes' | 'cash', boolean][] = [
     ['income', true],

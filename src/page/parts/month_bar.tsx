@@ -3,6 +3,8 @@ import {parts_of} from '../answers';
 import type {Monthly} from '../answers';
 import {dollars, size} from '../figures';
 
+import './month_bar.css';
+
 /// `widest` is the dearest month on the screen, so that bars can be held against each other.
 export function MonthBar({monthly, widest}: {monthly: Monthly; widest: number}) {
     let at = 0;

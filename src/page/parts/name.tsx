@@ -5,6 +5,8 @@ import {brief} from '../figures';
 import {say} from '../language';
 import {Dialog} from './dialog';
 
+import './name.css';
+
 const opened = signal('');
 
 /// One that no line of a phone holds.

@@ -4,6 +4,8 @@ import {away, book_of, books_here, facing, known, notice, open, open_new, take_u
 import {Name} from './name';
 import {brief} from '../figures';
 
+import './openings.css';
+
 async function load(file: File): Promise<void> {
     let inquiry;
     try {

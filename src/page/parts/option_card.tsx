@@ -11,6 +11,8 @@ import {More} from './option_more';
 import {Consequences, in_the_home, Money, price_of, Row, told_by, Without} from './option_row';
 import {Name} from './name';
 
+import './option_card.css';
+
 /// The options that are open, until the page is loaded anew.
 const opened = signal<ReadonlySet<string>>(new Set());
 

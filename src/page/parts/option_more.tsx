@@ -12,6 +12,8 @@ import {in_the_home} from './option_row';
 import {Term} from './term';
 import {turn_wish} from './wish_list';
 
+import './option_more.css';
+
 function facts_of(option: Option): ComponentChildren[] {
     const facts: ComponentChildren[] = [];
     if (option.quantity && !option.quantity.asked) {

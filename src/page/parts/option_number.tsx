@@ -10,6 +10,8 @@ import {plain_number} from '../typed';
 import type {Unit} from '../words/english/codes';
 import {Typed, use_typed} from './typed_field';
 
+import './option_number.css';
+
 /// Single things have none.
 export function unit_of({unit}: {unit: Unit}): string | null {
     return unit === 'each' ? null : say.codes.units[unit];

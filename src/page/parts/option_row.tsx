@@ -12,6 +12,8 @@ import {Look} from './look';
 import {Name} from './name';
 import {unit_of} from './option_number';
 
+import './option_row.css';
+
 function words_beside(how: Touch | null): string {
     if (!how) return '';
     const words = [];

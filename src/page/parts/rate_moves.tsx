@@ -7,6 +7,8 @@ import {use_answer} from './asked';
 import {estimate_words, points_cell, terms_words} from './terms';
 import {Name} from './name';
 
+import './rate_moves.css';
+
 function RateRow({one}: {one: ShiftRate}) {
     const cell = one.cells[0];
     const had = cell.refusals.length === 0;

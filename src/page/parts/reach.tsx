@@ -8,6 +8,10 @@ import {small} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 
+import './overview.css';
+import './month_bar.css';
+import './reach.css';
+
 /// The bar of one way to pay up to its highest price; the line is the home in hand.
 function ReachBar({price, home, widest}: {price: string | null; home: string; widest: number}) {
     const at = (amount: string) => Math.min(size(amount) / widest, 1) * 100;

@@ -14,6 +14,8 @@ import type {Drawn} from './chart/frame';
 import {broken, line_height} from './chart/labels';
 import {Rule} from './chart/pointer';
 
+import './schedule_chart.css';
+
 type Part = 'interest' | 'principal' | 'mortgage_insurance';
 
 const top = 34;

@@ -2,6 +2,7 @@
 import {useEffect, useRef} from 'preact/hooks';
 
 import {say} from '../language';
+
 import './site_map.css';
 
 export function SiteMap({

@@ -11,6 +11,8 @@ import {language, say} from '../language';
 import {gone} from '../store';
 import {capital} from '../words/phrase';
 
+import './term.css';
+
 /// By code; empty until they have come, and where they cannot be had.
 const glossary = signal<Map<string, ExplainedTerm>>(new Map());
 

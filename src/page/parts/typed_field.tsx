@@ -5,6 +5,8 @@ import type {Problem} from '../engine';
 import {say} from '../language';
 import {plain_number} from '../typed';
 
+import './typed_field.css';
+
 /// What stands in a field, and what it hears: the value, or what is being typed in its place until
 /// that is committed. A value that comes meanwhile, with an answer or out of another tab, waits.
 export function use_typed(value: string, commit: (text: string) => void) {

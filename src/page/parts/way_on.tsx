@@ -10,6 +10,8 @@ import {buyer, go_on, known, loan_name, tour, undo} from '../store';
 import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 
+import './way_on.css';
+
 /// The name of an option or incentive: as it was last seen, or as the price book has it now. An id
 /// that nothing here knows a name of is put in words.
 function name_of(id: string, seen: Seen | null, answer: Tour): string {

@@ -9,6 +9,8 @@ import type {Placed, Wish} from '../wishes';
 import {Typed} from './typed_field';
 import {brief} from '../figures';
 
+import './wish_list.css';
+
 function options(): Option[] {
     return (tour.value?.areas ?? []).flatMap((area) => area.options);
 }

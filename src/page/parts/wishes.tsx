@@ -13,6 +13,8 @@ import {estimate_words, terms_words} from './terms';
 import {WishList} from './wish_list';
 import {Name} from './name';
 
+import './wishes.css';
+
 function named(wish: FitWish): string {
     const {name, level} = wish;
     return brief(level ? say.common.with_form({name, form: level}) : name);

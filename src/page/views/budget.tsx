@@ -12,6 +12,8 @@ import {Wishes} from '../parts/wishes';
 import {answered, tour} from '../store';
 import {Name} from '../parts/name';
 
+import './budget.css';
+
 /// The parts by the id of their heading.
 const parts: [string, keyof typeof say.afford.parts][] = [
     ['afford', 'afford'],

@@ -15,6 +15,8 @@ import {answered, known, loan_name, lost, notice, tour} from '../store';
 import {Name} from '../parts/name';
 import {Term} from '../parts/term';
 
+import './check.css';
+
 /// The figures that are terms themselves, and told nowhere else.
 const explained: Record<string, TermCode> = {
     earnest_money: 'earnest_money',

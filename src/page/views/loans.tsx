@@ -20,6 +20,9 @@ import {act, answered, buyer, loan_name, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
 
+import '../parts/overview.css';
+import './loans.css';
+
 function add(): void {
     const one = buyer.value!;
     const next = copy(one.inquiry);

@@ -15,6 +15,8 @@ import {estimate_words, terms_words} from '../parts/terms';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
 
+import './schedule.css';
+
 function Months({rows}: {rows: MonthRow[]}) {
     return (
         <>

@@ -22,6 +22,8 @@ import {answered, loan_name, tour} from '../store';
 import {Name, Words} from '../parts/name';
 import {Term} from '../parts/term';
 
+import './sheet.css';
+
 function Head({answer}: {answer: Quote}) {
     const home = answer.heading;
     return (

@@ -17,6 +17,8 @@ import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
 
+import './tour.css';
+
 /// How what is shown stands to the buyer's home.
 function standing_of({standing, your_level, price}: Exhibit): string {
     if (standing === 'yours_partly') return say.tour.model_partly({level: brief(your_level)});

@@ -5,6 +5,8 @@ import {useLayoutEffect, useRef, useState} from 'preact/hooks';
 import {Pointer} from './pointer';
 import type {Pointing} from './pointer';
 
+import './chart.css';
+
 /// A drawing of the width that there is, so that letters have their own size everywhere.
 export interface Drawn {
     height: number;
