@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""House rules that no compiler checks: floors, purity, exact numbers, headers, plain leftovers.
+"""House rules that no compiler checks: floors, purity, exact numbers, headers, plain leftovers, styles.
 
     tidy.py [TREE]             prints `file:line: error: ... use X instead`, exits 1 if there is any
     tidy.py --umbrella [TREE]  writes include/quoin/quoin.hpp anew, in dependency order
@@ -11,6 +11,8 @@ import re
 import sys
 from dataclasses import dataclass
 from pathlib import Path
+
+from styles import check_styles
 
 TABLE = "src/README.md"
 UMBRELLA = "include/quoin/quoin.hpp"
@@ -306,6 +308,7 @@ def check(root, rows=True):
     for path in files(root, TEXT_FOLDERS, TEXT_ENDS):
         check_leftovers(report, path)
     check_umbrella(report, root, floors)
+    check_styles(report, root)
     return report.errors
 
 
