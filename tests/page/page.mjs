@@ -7,6 +7,7 @@ import * as charts from './charts.mjs';
 import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
 import * as finds from './finds.mjs';
+import {every_part_has_its_place, pictures_of_every_part} from './gallery.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
@@ -19,15 +20,26 @@ import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
 import * as wishes from './wishes.mjs';
 
-// Two halves that take about as long and run side by side.
+// Two halves that take about as long and run side by side; and what is run by hand alone.
 const halves = {
     shown: {...figures, ...budget, ...charts, ...keys, ...looks, ...speaks, ...terms, ...speed},
-    used: {...finds, ...wishes, ...touches, ...typing, ...codes, ...mishaps, ...moves, ...returns},
+    used: {
+        ...finds,
+        ...wishes,
+        ...touches,
+        ...typing,
+        ...codes,
+        ...mishaps,
+        ...moves,
+        ...returns,
+        every_part_has_its_place,
+    },
+    gallery: {pictures_of_every_part}, // by hand
 };
 
 /// The tests of these names; a half's name stands for all of it.
 function chosen(names) {
-    const all = {...halves.shown, ...halves.used};
+    const all = Object.assign({}, ...Object.values(halves));
     const unknown = names.filter((name) => !(name in halves) && !(name in all));
     if (unknown.length > 0) throw new Error(`no test of the page: ${unknown.join(', ')}`);
     return Object.assign({}, ...names.map((name) => halves[name] ?? {[name]: all[name]}));
