@@ -117,8 +117,7 @@ export const of_the_frame: Places = {
         },
         refused: {
             set: (of) => {
-                const refused = of.compare.scenarios.find((one) => !one.available);
-                if (refused) tour.value = {...of.tour, scenario: refused};
+                tour.value = {...of.tour, scenario: of.refused.scenario};
             },
             draw: () => <Bar />,
         },

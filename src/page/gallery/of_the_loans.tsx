@@ -25,24 +25,21 @@ import type {Recorded} from './recorded';
 const nothing = () => {};
 
 /// One of the loans of the example, at its place among them.
-function card(pick: (of: Recorded) => number, set?: Place['set']): Place {
+function card(index: number, set?: Place['set']): Place {
     return {
         set,
-        draw: (of) => {
-            const index = pick(of);
-            return (
-                <div class="loans">
-                    <Card
-                        index={index}
-                        written={of.inquiry.scenarios[index]}
-                        scenario={of.compare.scenarios[index]}
-                        programs={of.programs.programs}
-                        widest={5000}
-                        only={false}
-                    />
-                </div>
-            );
-        },
+        draw: (of) => (
+            <div class="loans">
+                <Card
+                    index={index}
+                    written={of.inquiry.scenarios[index]}
+                    scenario={of.compare.scenarios[index]}
+                    programs={of.programs.programs}
+                    widest={5000}
+                    only={false}
+                />
+            </div>
+        ),
     };
 }
 
@@ -115,28 +112,33 @@ export const of_the_loans: Places = {
         },
     },
     loan_card: {
-        in_hand: card(() => 0),
-        rest: card(() => 1),
-        refused: card((of) =>
-            Math.max(
-                0,
-                of.compare.scenarios.findIndex((one) => !one.available),
+        in_hand: card(0),
+        rest: card(1),
+        refused: {
+            draw: (of) => (
+                <div class="loans">
+                    <Card
+                        index={0}
+                        written={of.refused.written}
+                        scenario={of.refused.scenario}
+                        programs={of.programs.programs}
+                        widest={5000}
+                        only
+                    />
+                </div>
             ),
-        ),
-        fault: card(
-            () => 0,
-            () => {
-                problems.value = [
-                    {
-                        id: 'number-unreadable',
-                        path: '/scenarios/0/down/percent',
-                        found: '"five"',
-                        expected: '5',
-                        advice: '',
-                    },
-                ];
-            },
-        ),
+        },
+        fault: card(0, () => {
+            problems.value = [
+                {
+                    id: 'number-unreadable',
+                    path: '/scenarios/0/down/percent',
+                    found: '"five"',
+                    expected: '5',
+                    advice: '',
+                },
+            ];
+        }),
     },
     loan_years: {
         years: {draw: (of) => <Years answer={of.compare} />},

@@ -32,7 +32,9 @@ function row(does: (form: Form, option: Option) => boolean): Place {
             return (
                 <div class="options">
                     <article class="option">
-                        <Row option={option} form={option.forms[0]} single />
+                        <div class="single">
+                            <Row option={option} form={option.forms[0]} single />
+                        </div>
                     </article>
                 </div>
             );
@@ -154,6 +156,8 @@ export const of_the_tour: Places = {
         rest: row((form) => form.state === 'offered'),
         chosen: row((form) => form.state === 'chosen'),
         brings_along: row((form) => (form.touch?.along.length ?? 0) > 0),
+        replaces: row((form) => (form.touch?.instead_of.length ?? 0) > 0),
+        in_a_package: row((form) => form.state === 'in_package'),
         levels: {draw: level_row},
     },
     site_map: {

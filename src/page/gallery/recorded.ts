@@ -6,6 +6,7 @@ import type {
     CreditScenario,
     Option,
     Programs,
+    Scenario,
     Schedule,
     Site,
     Tour,
@@ -26,6 +27,7 @@ export interface Recorded {
     tour: Tour;
     compare: Compare;
     with_points: Compare; ///< where points are paid for a loan
+    refused: {written: any; scenario: Scenario}; ///< a loan with too little down
     programs: Programs;
     site: Site;
     schedule: Schedule;
@@ -45,17 +47,22 @@ export async function record(): Promise<Recorded> {
     const bare = without_means(inquiry)!;
     const [first, ...others] = inquiry.scenarios;
     const pays = {...inquiry, scenarios: [{...first, rate: {points: '1'}}, ...others]};
-    const [tour, compare, with_points, programs, site, schedule, afford, credit] =
+    const written = {...first, down: {percent: '1'}};
+    const short = {...inquiry, scenarios: [written]};
+    const [tour, compare, with_points, too_little, programs, site, schedule, afford, credit] =
         await Promise.all([
             ask<Tour>('tour', inquiry, scenario),
             ask<Compare>('compare', inquiry, scenario),
             ask<Compare>('compare', pays, scenario),
+            ask<Tour>('tour', short, scenario),
             ask<Programs>('programs', inquiry),
             ask<Site>('site', inquiry, scenario),
             ask<Schedule>('schedule', inquiry, scenario),
             ask<Afford>('afford', inquiry),
             ask<Credit>('credit', bare, {...scenario, ...money}),
         ]);
+    const refusal = too_little.scenario;
+    if (refusal.available) throw new Error('a loan with one percent down is not refused');
     const buyer = {
         key: 'gallery',
         inquiry,
@@ -76,6 +83,7 @@ export async function record(): Promise<Recorded> {
         tour,
         compare,
         with_points,
+        refused: {written, scenario: refusal},
         programs,
         site,
         schedule,
