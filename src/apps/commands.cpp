@@ -53,8 +53,8 @@ Asked asked_of(const Typed& typed, const Desk& desk, const Inquiry& inquiry) {
 /// Of the forms that can be printed.
 Form form_of(const Typed& typed) {
     const Question& question = *typed.command->question;
-    if (!typed.json && typed.given.has("csv")) return Form::csv;
-    if (!typed.json && typed.given.has("brief")) return Form::brief;
+    if (typed.given.has("csv")) return Form::csv;
+    if (typed.given.has("brief")) return Form::brief;
     return typed.json || !question.has(Form::text) ? question.forms.front() : Form::text;
 }
 

@@ -163,6 +163,48 @@ std::string use_message(const std::vector<std::string>& arguments, const std::st
     return message + "  'quoin --help' lists the commands\n";
 }
 
+std::vector<std::string> options_of(const CLI::App& app) {
+    std::vector<std::string> names;
+    for (const CLI::Option* option : app.get_options()) {
+        for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+    }
+    for (const CLI::App* group : app.get_subcommands([](const CLI::App* each) {
+             return each->get_name().empty(); // a group of options, no command
+         })) {
+        for (std::string& name : options_of(*group)) names.push_back(std::move(name));
+    }
+    return names;
+}
+
+/// The first of the words that begins like an option and is none of these, and the option nearest
+/// to it; empty where there is no such word.
+std::string option_unknown(const std::vector<std::string>& words,
+                           const std::vector<std::string>& options) {
+    for (const std::string& word : words) {
+        const std::string name = word.substr(0, word.find('='));
+        if (name.size() < 3 || name.rfind("--", 0) != 0) continue;
+        if (std::find(options.begin(), options.end(), name) != options.end()) continue;
+        const std::string near = nearest(name, options);
+        return "no option \"" + name + "\"" +
+               (near.empty() ? "" : "\n  did you mean \"" + near + "\"?");
+    }
+    return {};
+}
+
+/// What is wrong in the library's words, but for a misspelled option: those name every word that
+/// was left over, and not the one meant.
+std::string what_is_wrong(const CLI::App& program, const std::vector<std::string>& arguments,
+                          const CLI::ParseError& error) {
+    std::vector<std::string> options = options_of(program);
+    const std::string word = command_word(arguments);
+    for (const CLI::App* command : program.get_subcommands([](const CLI::App*) { return true; })) {
+        if (command->get_name() != word) continue;
+        for (std::string& name : options_of(*command)) options.push_back(std::move(name));
+    }
+    const std::string unknown = option_unknown(arguments, options);
+    return unknown.empty() ? error.what() : unknown;
+}
+
 /// "en (English) or es (español)"
 std::string languages() {
     std::string all;
@@ -185,7 +227,7 @@ Result parse_ended(const CLI::App& program, const std::vector<std::string>& argu
     std::ostringstream out;
     std::ostringstream errors;
     if (program.exit(error, out, errors) == 0) return {done, out.str(), errors.str()};
-    return wrong_use(arguments, error.what());
+    return wrong_use(arguments, what_is_wrong(program, arguments, error));
 }
 
 } // namespace
@@ -225,6 +267,9 @@ std::optional<Result> parse(const std::vector<std::string>& arguments, Typed& ty
         if (!sub.app->parsed()) continue;
         typed.command = sub.command;
         for (const Slot& slot : sub.slots) slot.take(typed.given);
+    }
+    if (int{typed.json} + int{typed.given.has("csv")} + int{typed.given.has("brief")} > 1) {
+        return wrong_use(arguments, "an answer has one form: use one of --json, --csv and --brief");
     }
     return std::nullopt;
 }

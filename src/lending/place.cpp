@@ -122,8 +122,10 @@ Place read_place(const Document& document, Findings& findings) {
     root.object("escrow", [&](Reader& item) {
         EscrowTerms& terms = place.escrow;
         terms.cushion_months = item.maybe_whole("cushion_months", 0, 2).value_or(2);
+        // the renewal falls due no earlier than the first payment: what is neither paid at closing
+        // nor out of the escrow account would be paid by nobody
         terms.prepaid_insurance_months =
-            item.maybe_whole("prepaid_insurance_months", 0, 24).value_or(12);
+            item.maybe_whole("prepaid_insurance_months", 2, 24).value_or(12);
     });
     for (const MonthPartRow& row : parts_from<PartSource::dues>) {
         root.each(row.stem, [&](Reader& item) {

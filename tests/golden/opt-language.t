@@ -781,7 +781,7 @@ $ quoin fit ../../examples/oxbarrow-meadow/buyers/short-of-cash.json --language 
 2>   'quoin fit --help' explains it with an example
 = 2
 $ quoin later ../../examples/oxbarrow-meadow/buyers/short-of-cash.json fireplace --scenario "FHA, 3.5% down" --language es
-2> quoin later: The following argument was not expected: --scenario
+2> quoin later: no option "--scenario"
 2>   'quoin later --help' explains it with an example
 = 2
 $ quoin quote data/buyer.json --language fr --rates data/rates

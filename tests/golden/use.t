@@ -247,8 +247,21 @@ $ quoin payment --loan 100 --rate 5 --years 3 --months 4
 2>   'quoin payment --help' explains it with an example
 = 2
 $ quoin quote data/buyer.json --speed 9
-2> quoin quote: The following arguments were not expected: 9 --speed
+2> quoin quote: no option "--speed"
 2>   'quoin quote --help' explains it with an example
+= 2
+$ quoin quote data/buyer.json --langauge es
+2> quoin quote: no option "--langauge"
+2>   did you mean "--language"?
+2>   'quoin quote --help' explains it with an example
+= 2
+$ quoin quote data/buyer.json --brief --json
+2> quoin quote: an answer has one form: use one of --json, --csv and --brief
+2>   'quoin quote --help' explains it with an example
+= 2
+$ quoin schedule data/buyer.json --scenario first --csv --json
+2> quoin schedule: an answer has one form: use one of --json, --csv and --brief
+2>   'quoin schedule --help' explains it with an example
 = 2
 $ quoin tour --help
 The home area by area: what comes with it, what an option adds

@@ -352,6 +352,9 @@ TEST_CASE("One mistake in a place is one problem") {
             {op_replace("/property_tax/due/0/percent", "\"50\""), "members-conflict",
              "/property_tax"},
             bad("/escrow/cushion_months", "3", "not-a-whole-number"), // 12 CFR 1024.17(c)(1)
+            // Two months reach the first payment, from which the account pays.
+            bad("/escrow/prepaid_insurance_months", "1", "not-a-whole-number"),
+            bad("/escrow/prepaid_insurance_months", "25", "not-a-whole-number"),
             bad("/dues/0/monthly", "\"46.505\"", "not-money"),
             bad("/closing_costs/0/section", "\"fees\"", "not-one-of"),
             bad("/closing_costs/0/paid_by", "\"builder\"", "not-one-of"),

@@ -152,15 +152,16 @@ TEST_CASE("A lender credit pays closing costs and prepaids, and is never paid ou
     Purchase home("conventional");
     home.base_loan("320000").quoted("6.5", "-1"); // 3,200
     CHECK(home.figures().cash[CashPart::prepaid_interest] == money("1040.04"));
-    CHECK(home.figures().cash[CashPart::points] == money("-1040.04"));
-    CHECK(home.figures().lender_credit_without_use == money("2159.96"));
+    CHECK(home.figures().cash[CashPart::prepaid_bills] == money("960")); // 0.3% of 320,000
+    CHECK(home.figures().cash[CashPart::points] == money("-2000.04"));
+    CHECK(home.figures().lender_credit_without_use == money("1199.96"));
     home.place.closing_costs.push_back({});
-    home.place.closing_costs.back().amount = money("2000");
-    CHECK(home.figures().cash[CashPart::points] == money("-3040.04"));
+    home.place.closing_costs.back().amount = money("1000");
+    CHECK(home.figures().cash[CashPart::points] == money("-3000.04"));
     home.place.closing_costs.back().amount = money("3200");
     CHECK(home.figures().cash[CashPart::points] == money("-3200"));
     home.place.closing_costs.back().amount = money("5000");
     CHECK(home.figures().cash[CashPart::points] == money("-3200"));
     home.place.closing_costs.back().paid_by = PaidBy::seller;
-    CHECK(home.figures().cash[CashPart::points] == money("-1040.04"));
+    CHECK(home.figures().cash[CashPart::points] == money("-2000.04"));
 }

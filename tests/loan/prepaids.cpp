@@ -84,6 +84,14 @@ TEST_CASE("Insurance renews on the closing's day, the first time after what was 
     CHECK(premiums("2028-03-16", "2029-03-15").empty());
 }
 
+TEST_CASE("A policy paid for two months or more renews no earlier than the first payment") {
+    for (int day = 0; day < 1461; ++day) { // four years, one of them a leap year
+        const Date closes = plus_days(closing, day);
+        CAPTURE(closes);
+        REQUIRE(plus_months(closes, Months(2)) >= first_payment_date(closes));
+    }
+}
+
 TEST_CASE("Tax is on the land alone until the day on which its months end") {
     LocalCosts costs = costs_of(2000);
     costs.land_only = PropertyTax{};

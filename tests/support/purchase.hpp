@@ -20,7 +20,7 @@ inline const char* const bare_place_text = R"({
   "insurance": {"dwelling_percent": "80",
     "homeowner": {"status": "sample", "source": "invented", "value": "per thousand",
                   "dimensions": [], "rows": [{"value": "3"}]}},
-  "escrow": {"cushion_months": 0, "prepaid_insurance_months": 0}
+  "escrow": {"cushion_months": 0, "prepaid_insurance_months": 12}
 })";
 
 /// Three rungs for each program at 30 years and 60 days, and insurance by LTV.

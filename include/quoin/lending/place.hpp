@@ -42,7 +42,7 @@ struct TaxDue {
 /// How the lender's escrow account is run in this place.
 struct EscrowTerms {
     int cushion_months = 2; ///< at most two (12 CFR 1024.17(c)(1))
-    int prepaid_insurance_months = 12;
+    int prepaid_insurance_months = 12; ///< 2 to 24: past the first payment
 };
 
 struct District {
