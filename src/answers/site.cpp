@@ -56,14 +56,20 @@ SiteMove move_of(const InHand& street, const Selection& there) {
                        then.figures.front())};
 }
 
-SiteLot lot_of(const InHand& street, Index<Lot> index) {
-    const Lot& lot = at(street.book.lots, index);
+SiteLot lot_as_it_is(const PriceBook& book, const Selection& selection, Index<Lot> index) {
+    const Lot& lot = at(book.lots, index);
     SiteLot answer;
     answer.lot = lot;
-    for (const Index<Plan> plan : lot.plans) answer.plans.push_back(at(street.book.plans, plan).id);
+    for (const Index<Plan> plan : lot.plans) answer.plans.push_back(at(book.plans, plan).id);
     answer.every_plan = lot.plans.empty();
-    answer.chosen = index == street.selection.lot;
-    answer.fits = allows(lot.plans, street.selection.plan);
+    answer.chosen = index == selection.lot;
+    answer.fits = allows(lot.plans, selection.plan);
+    return answer;
+}
+
+SiteLot lot_of(const InHand& street, Index<Lot> index) {
+    SiteLot answer = lot_as_it_is(street.book, street.selection, index);
+    const Lot& lot = answer.lot;
     Selection there = street.selection;
     there.lot = index;
     Moved moved = moved_to(street.book, std::move(there));
@@ -115,12 +121,12 @@ Outline house_on(const LotOutline& lot, const Footprint& footprint) {
     return view.on_sheet(Outline{{left, front}, {right, front}, {right, back}, {left, back}});
 }
 
-std::optional<SiteDrawn> drawn(const InHand& street) {
-    const auto& map = street.sitting.drawings().map;
+std::optional<SiteDrawn> drawn(const Sitting& sitting) {
+    const auto& map = sitting.drawings().map;
     if (!map) return std::nullopt;
-    const Index<Plan> plan = street.selection.plan;
+    const Index<Plan> plan = sitting.inquiry().selection.plan;
     const Footprint footprint =
-        footprint_of(at(street.book.plans, plan), street.sitting.drawings().of(plan));
+        footprint_of(at(sitting.book().plans, plan), sitting.drawings().of(plan));
     SiteDrawn answer{*map, footprint, {}};
     for (const LotOutline& lot : map->lots) answer.houses.push_back(house_on(lot, footprint));
     return answer;
@@ -147,7 +153,24 @@ SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
     for (const Index<Plan> index : indexes_of(book.plans)) {
         answer.plans.push_back(plan_of(street, index));
     }
-    answer.map = drawn(street);
+    answer.map = drawn(alone);
+    return answer;
+}
+
+SiteAnswer site_as_drawn(const Sitting& sitting) {
+    const PriceBook& book = sitting.book();
+    const Selection& selection = sitting.inquiry().selection;
+    SiteAnswer answer;
+    answer.heading = heading_of(sitting);
+    answer.lot = at(book.lots, selection.lot).id;
+    const Plan& plan = at(book.plans, selection.plan);
+    answer.plan = plan.id;
+    answer.elevation = at(plan.elevations, selection.elevation).id;
+    answer.note = book.community.note;
+    for (const Index<Lot> index : indexes_of(book.lots)) {
+        answer.lots.push_back(lot_as_it_is(book, selection, index));
+    }
+    answer.map = drawn(sitting);
     return answer;
 }
 

@@ -163,23 +163,43 @@ export async function ask_file(
 
 const kept = new Map<string, Promise<any>>();
 
-/// An answer of the engine, as it stands on the command line under --json. The same question twice
-/// in one language is asked once; an answer that failed is not kept.
-export function ask<T = any>(
+/// The same question twice in one language is asked once; an answer that failed is not kept.
+function ask_once<T>(
     question: string,
     inquiry: Inquiry,
-    options: Options = {},
+    options: Options,
+    read: (response: Response) => Promise<T>,
 ): Promise<T> {
     const body = JSON.stringify(inquiry);
     const address = address_of(question, options);
     const key = `${language.peek()}\n${address}\n${body}`;
     const before = kept.get(key);
     if (before) return before;
-    const answer = post(address, body).then((response) => answer_of<T>(response));
+    const answer = post(address, body).then(read);
     kept.set(key, answer);
     answer.catch(() => kept.delete(key));
     if (kept.size > 120) kept.delete(kept.keys().next().value as string);
     return answer;
+}
+
+/// An answer of the engine, as it stands on the command line under --json.
+export function ask<T = any>(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<T> {
+    return ask_once(question, inquiry, options, (response) => answer_of<T>(response));
+}
+
+/// A question whose answer is a document.
+export function ask_text(
+    question: string,
+    inquiry: Inquiry,
+    options: Options = {},
+): Promise<string> {
+    return ask_once(question, inquiry, options, (response) =>
+        response.ok ? response.text() : answer_of<string>(response),
+    );
 }
 
 const pictures = new Map<string, Promise<string>>();

@@ -312,8 +312,8 @@ const std::vector<Question>& questions() {
         looking({"sheet",
                  "A sheet for the buyer to take home: one HTML file to print",
                  "quoin sheet buyer.json -o sheet.html",
-                 {{"scenario",
-                   "one loan, by its name, with its costs and due dates; all loans if not given"}},
+                 {{"scenario", "the loan in front, by its name, with its due dates; the first that "
+                               "can be had if not given"}},
                  {html},
                  tell_sheet}),
         answered<TourAnswer>(

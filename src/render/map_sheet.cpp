@@ -81,9 +81,13 @@ Found most_room(const Outline& outline, const Interval& wide, const Interval& hi
 
 } // namespace
 
-MapSheet::MapSheet(const SiteMap& map) {
+MapSheet::MapSheet(const SiteMap& map) : MapSheet(std::span(map.lots)) {}
+
+MapSheet::MapSheet(const LotOutline& lot) : MapSheet(std::span(&lot, 1)) {}
+
+MapSheet::MapSheet(std::span<const LotOutline> lots) {
     bool first = true;
-    for (const LotOutline& lot : map.lots) {
+    for (const LotOutline& lot : lots) {
         for (const Point& corner : lot.outline) {
             left_ = first ? corner.x : std::min(left_, corner.x);
             right_ = first ? corner.x : std::max(right_, corner.x);

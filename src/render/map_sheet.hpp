@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string_view>
 
 #include <quoin/pricebook/site_map.hpp>
@@ -18,6 +19,8 @@ class MapSheet {
   public:
     /// The lots with a margin around.
     explicit MapSheet(const SiteMap& map);
+    /// One of the map's lots, likewise.
+    explicit MapSheet(const LotOutline& lot);
 
     [[nodiscard]] std::int64_t width() const { return right_ - left_; }
     [[nodiscard]] std::int64_t height() const { return top_ - bottom_; }
@@ -34,6 +37,8 @@ class MapSheet {
                                                   std::int64_t height) const;
 
   private:
+    explicit MapSheet(std::span<const LotOutline> lots);
+
     std::int64_t left_ = 0;
     std::int64_t right_ = 0;
     std::int64_t top_ = 0;

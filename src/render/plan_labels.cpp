@@ -120,6 +120,13 @@ Extent box_of(const Label& label) {
 std::vector<Label> candidates(const std::string& name, const std::string& size) {
     const auto names = wrappings(name);
     std::vector<Label> all;
+    if (size.empty()) {
+        for (const std::int64_t font : {190, 175, 160, 145, 130, 115}) {
+            for (const auto& lines : names) all.push_back({lines, false, false, font, {}});
+            all.push_back({{name}, false, true, font, {}});
+        }
+        return all;
+    }
     for (const std::int64_t font : {130, 118, 106, 96}) {
         for (std::vector<std::string> lines : names) {
             lines.push_back(size);

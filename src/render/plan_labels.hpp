@@ -24,9 +24,9 @@ struct Label {
     [[nodiscard]] std::int64_t height(std::size_t line) const { return font_of(line) * 118 / 100; }
 };
 
-/// Shown with its size where there is room, else smaller, upright, or not at all: a label crosses
-/// neither a wall nor what it should leave free, of which the first may be given up before the name
-/// is.
+/// Shown with its size where there is room, or in larger letters where no size is given; else
+/// smaller, upright, or not at all: a label crosses neither a wall nor what it should leave free,
+/// of which the first may be given up before the name is.
 [[nodiscard]] std::optional<Label> label_in(const Outline& clear, const std::string& name,
                                             const std::string& size,
                                             const std::vector<Extent>& swings,

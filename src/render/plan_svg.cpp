@@ -22,6 +22,7 @@ constexpr std::int64_t right_margin = 60;
 constexpr std::int64_t upper_margin = 60;
 constexpr std::int64_t lower_margin = 400; ///< with its width and the scale
 constexpr std::int64_t dimension_font = 125;
+constexpr std::int64_t dimension_font_on_paper = 175;
 
 std::int64_t middle(std::int64_t a, std::int64_t b) { return (a + b) / 2; }
 
@@ -91,11 +92,12 @@ std::string written(std::string_view text) {
 /// A floor on its way to the sheet.
 class Sheet {
   public:
-    Sheet(const RoomsAnswer& answer, const FloorOfPlan& floor, const Catalogue& say)
-        : answer_(answer), floor_(floor), say_(say), frame_(frame_of(answer, floor)),
-          walls_(walled(floor)), pens_(frame_), wall_(frame_) {}
+    Sheet(const RoomsAnswer& answer, const FloorOfPlan& floor, const Catalogue& say,
+          SvgStands stands)
+        : answer_(answer), floor_(floor), say_(say), stands_(stands),
+          frame_(frame_of(answer, floor)), walls_(walled(floor)), pens_(frame_), wall_(frame_) {}
 
-    [[nodiscard]] std::string svg(SvgStands stands);
+    [[nodiscard]] std::string svg();
 
   private:
     static std::vector<WalledRoom> walled(const FloorOfPlan& floor) {
@@ -119,6 +121,7 @@ class Sheet {
     const RoomsAnswer& answer_;
     const FloorOfPlan& floor_;
     const Catalogue& say_;
+    SvgStands stands_;
     Frame frame_;
     Walls walls_;
     Pens pens_;
@@ -184,24 +187,26 @@ void Sheet::draw_dimensions() {
         line.segment({place.x - tick, place.y - tick}, {place.x + tick, place.y + tick});
     };
     const std::int64_t y = ground.low.y - 150;
+    const std::int64_t font =
+        stands_ == SvgStands::alone ? dimension_font : dimension_font_on_paper;
     line.segment({home.low.x, y}, {home.high.x, y});
     for (const std::int64_t x : {home.low.x, home.high.x}) {
         line.segment({x, y - 45}, {x, ground.low.y - 30});
         ticked({x, y});
     }
-    write(feet_and_inches(in_feet(width_of(home))),
-          {middle(home.low.x, home.high.x), y - dimension_font}, dimension_font);
+    write(feet_and_inches(in_feet(width_of(home))), {middle(home.low.x, home.high.x), y - font},
+          font);
     const std::int64_t x = ground.low.x - 110;
     line.segment({x, home.low.y}, {x, home.high.y});
     for (const std::int64_t at : {home.low.y, home.high.y}) {
         line.segment({x - 45, at}, {ground.low.x - 30, at});
         ticked({x, at});
     }
-    const Point beside{x - dimension_font * 3 / 4, middle(home.low.y, home.high.y)};
+    const Point beside{x - font * 3 / 4, middle(home.low.y, home.high.y)};
     dimensions_ = fmt::format(R"(<text x="{0}" y="{1}" font-size="{2}" )"
                               R"t(transform="rotate(-90 {0} {1})">{3}</text>)t"
                               "\n",
-                              frame_.x(beside), frame_.y(beside), dimension_font,
+                              frame_.x(beside), frame_.y(beside), font,
                               written(feet_and_inches(in_feet(depth_of(home)))));
 }
 
@@ -218,8 +223,8 @@ void Sheet::draw_scale() {
 /// The lines of a label, its middle at half the height of its letters.
 std::string Sheet::label_text(std::size_t place) const {
     const FloorRoom& room = floor_.rooms[place];
-    const auto label =
-        label_in(walls_.clear(place), room.room.name, size_text(room, say_), gives_way_, things_);
+    const std::string size = stands_ == SvgStands::alone ? size_text(room, say_) : std::string();
+    const auto label = label_in(walls_.clear(place), room.room.name, size, gives_way_, things_);
     if (!label) return {};
     const std::int64_t x = frame_.x(label->middle);
     const std::int64_t y = frame_.y(label->middle);
@@ -265,7 +270,7 @@ std::string Sheet::letters_text() const {
     return out + dimensions_;
 }
 
-std::string Sheet::svg(SvgStands stands) {
+std::string Sheet::svg() {
     draw_walls();
     draw_openings(floor_.openings, walls_, wall_, pens_, gives_way_);
     draw_things();
@@ -284,7 +289,7 @@ std::string Sheet::svg(SvgStands stands) {
                        R"(<path class="wall" fill="currentColor" fill-rule="evenodd" )"
                        R"(stroke="none" d="{}"/>)"
                        "\n{}<g class=\"letters\" {}>\n{}</g>\n</g>\n</svg>\n",
-                       stands == SvgStands::alone ? R"( xmlns="http://www.w3.org/2000/svg")" : "",
+                       stands_ == SvgStands::alone ? R"( xmlns="http://www.w3.org/2000/svg")" : "",
                        escaped(floor_.id), width_of(frame_.extent), depth_of(frame_.extent), title,
                        title, texts, rooms, wall_.text(), pens_.svg(), texts, letters_text());
 }
@@ -301,7 +306,7 @@ std::string plan_svg(const RoomsAnswer& answer, std::size_t floor, const Catalog
                      SvgStands stands) {
     ensure(floor < answer.floors.size() && !answer.floors[floor].rooms.empty(),
            "a floor that is drawn has rooms");
-    return Sheet(answer, answer.floors[floor], say).svg(stands);
+    return Sheet(answer, answer.floors[floor], say, stands).svg();
 }
 
 } // namespace quoin

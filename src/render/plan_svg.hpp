@@ -11,8 +11,9 @@
 
 namespace quoin {
 
-/// Whether a drawing is a file of its own, which names its language, or stands in a page.
-enum class SvgStands { alone, in_page };
+/// Whether a drawing is a file of its own, which names its language, or stands small on paper, with
+/// larger letters and without the sizes of rooms.
+enum class SvgStands { alone, on_paper };
 
 /// One of the floors. All floors of a home are drawn to one width, so that they lie over each
 /// other at one scale. Precondition: it has the floor, and the floor has a room.

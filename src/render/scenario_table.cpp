@@ -75,7 +75,11 @@ bool any(const std::vector<ScenarioAnswer>& scenarios,
     return false;
 }
 
-void add_terms(SideBySide& table, const Catalogue& catalogue) {
+/// What the terms of a loan are told with: `shares` are the parts of the price that are lent and
+/// paid down, in percent.
+enum class TermRows { all, without_shares };
+
+void add_terms(SideBySide& table, const Catalogue& catalogue, TermRows rows) {
     const SideWords& say = catalogue.side;
     table.row(say.note_rate(), [](auto& s) { return rate_text(s.terms.rate); });
     table.row(say.apr(), [&](auto& s) {
@@ -85,6 +89,7 @@ void add_terms(SideBySide& table, const Catalogue& catalogue) {
     table.row(say.term(), [&](auto& s) { return term_text(s.terms.term, catalogue); });
     table.row(say.lock(), [&](auto& s) { return say.days(s.terms.lock_days); });
     table.money(say.down_payment(), [](auto& s) { return s.terms.down_payment; });
+    if (rows == TermRows::without_shares) return;
     table.row(say.down_percent(),
               [](auto& s) { return percent_text(s.terms.down_percent.value(), 2); });
     table.row(say.ltv(), [](auto& s) { return percent_text(s.terms.ltv.value(), 2); });
@@ -151,7 +156,8 @@ std::string last_insured(const ScenarioAnswer& s, const SideWords& say) {
 
 namespace {
 
-SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
+SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue,
+                      TermRows terms = TermRows::all) {
     const SideWords& say = catalogue.side;
     SideBySide table(scenarios);
     for (const MonthPartRow& row : month_parts) {
@@ -169,7 +175,7 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalo
     }
     add_other_months(table, scenarios, say);
     table.gap();
-    add_terms(table, catalogue);
+    add_terms(table, catalogue, terms);
     if (any(scenarios, is_adjustable)) {
         table.row(say.highest_rate(), [&](auto& s) {
             return is_adjustable(s) ? rate_text(s.terms.adjustable->ceiling) : say.fixed();
@@ -182,11 +188,6 @@ SideBySide month_side(const std::vector<ScenarioAnswer>& scenarios, const Catalo
 
 Blocks month_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
     return month_side(scenarios, say).table();
-}
-
-std::vector<SideRow> month_rows(const std::vector<ScenarioAnswer>& scenarios,
-                                const Catalogue& say) {
-    return month_side(scenarios, say).rows();
 }
 
 Blocks loan_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {
@@ -295,8 +296,16 @@ Blocks cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue&
     return cash_side(scenarios, say).table();
 }
 
-std::vector<SideRow> cash_rows(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& say) {
-    return cash_side(scenarios, say).rows();
+std::vector<SideRow> sheet_rows(const std::vector<ScenarioAnswer>& scenarios,
+                                const Catalogue& say) {
+    std::vector<SideRow> rows = month_side(scenarios, say, TermRows::without_shares).rows();
+    rows.push_back({SideRow::Kind::gap, {}, {}});
+    const SideBySide cash = cash_side(scenarios, say);
+    for (const SideRow& row : cash.rows()) {
+        const bool again = row.label == say.parts.cash(CashPart::down_payment);
+        if (!again) rows.push_back(row);
+    }
+    return rows;
 }
 
 Blocks years_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue& catalogue) {

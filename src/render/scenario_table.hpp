@@ -25,9 +25,6 @@ struct SideRow {
 /// The month by part, what is settled and what the first year is; then the terms that stand beside.
 [[nodiscard]] Blocks month_table(const std::vector<ScenarioAnswer>& scenarios,
                                  const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::vector<SideRow>
-month_rows(const std::vector<ScenarioAnswer>& scenarios,
-           const Catalogue& say = catalogue_in(Language::english));
 
 /// The loan: price, down payment, base loan, fee, LTV, rate, mortgage insurance and its end.
 [[nodiscard]] Blocks loan_table(const std::vector<ScenarioAnswer>& scenarios,
@@ -35,9 +32,10 @@ month_rows(const std::vector<ScenarioAnswer>& scenarios,
 
 [[nodiscard]] Blocks cash_table(const std::vector<ScenarioAnswer>& scenarios,
                                 const Catalogue& say = catalogue_in(Language::english));
-[[nodiscard]] std::vector<SideRow>
-cash_rows(const std::vector<ScenarioAnswer>& scenarios,
-          const Catalogue& say = catalogue_in(Language::english));
+
+/// The month by part, the terms and the cash in one table, nothing of it twice.
+[[nodiscard]] std::vector<SideRow> sheet_rows(const std::vector<ScenarioAnswer>& scenarios,
+                                              const Catalogue& say);
 
 [[nodiscard]] Blocks years_table(const std::vector<ScenarioAnswer>& scenarios,
                                  const Catalogue& say = catalogue_in(Language::english));

@@ -1,65 +1,108 @@
-// How a sheet looks, on a screen and on Letter or A4 paper.
+// How a sheet looks: two sides of Letter paper, or as wide as the screen has room for.
 #pragma once
 
 namespace quoin {
 
+/// All of it is measured by the letters, which are larger on a screen. What is under `.sheet` holds
+/// in a page, too, where the sheet stands in a tree of its own.
 inline constexpr const char* sheet_style = R"css(
-@page { size: auto; margin: 13mm 15mm; }
-* { box-sizing: border-box; }
-body { max-width: 182mm; margin: 10mm auto; padding: 0 4mm; color: #1d1d1b; background: #fff;
-  overflow-wrap: anywhere;
-  font: 9.4pt/1.36 "Source Sans 3", "Noto Sans", "DejaVu Sans", Arial, sans-serif; }
-header { border-bottom: 1.2pt solid #1d1d1b; margin-bottom: 5mm; padding-bottom: 3mm; }
-header p { margin: 0; }
-h1 { font-size: 19pt; line-height: 1.15; margin: 1mm 0 2.5mm; font-weight: 600; }
-h2 { font-size: 12pt; margin: 0 0 1.5mm; font-weight: 600; break-after: avoid; }
-h3 { font-size: 10pt; margin: 3mm 0 0.5mm; font-weight: 600; break-after: avoid; }
-section { margin: 0 0 5mm; }
-.facts { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.8mm 6mm; margin: 0; }
-.facts div { display: flex; gap: 2mm; }
-dt { color: #5a5a55; }
-dd { margin: 0; }
-table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
-th, td { padding: 0.4mm 0; vertical-align: baseline; text-align: left; font-weight: 400; }
-td { text-align: right; padding-left: 3mm; white-space: nowrap; }
-tr { break-inside: avoid; }
-thead th { font-weight: 600; text-align: right; padding: 0 0 1mm 3mm; vertical-align: bottom;
-  border-bottom: 0.6pt solid #1d1d1b; }
-tbody th::first-letter, li::first-letter { text-transform: uppercase; }
-.area th { font-weight: 600; padding-top: 1.5mm; break-after: avoid; }
-.under th { padding-left: 4mm; }
-.note td { text-align: left; padding: 0 30mm 0 8mm; white-space: normal; color: #5a5a55;
-  font-size: 8.6pt; }
-.sum th, .sum td { font-weight: 600; border-top: 0.6pt solid #1d1d1b; padding-top: 1mm; }
-.gap th { padding-top: 2.5mm; }
-.gap td { padding-top: 2.5mm; }
-.side { table-layout: fixed; break-inside: avoid; margin-bottom: 3mm; font-size: 8.8pt; }
-.side col.label { width: 38mm; }
-.side td, .side thead th { padding-left: 2mm; }
-.facts dd { min-width: 0; }
-.side.wide { font-size: 8.2pt; }
-.side.one col.label { width: 50mm; }
-.small { font-size: 8.6pt; color: #43433f; margin: 1mm 0; }
-ul { margin: 0; padding-left: 4.5mm; }
-li { margin-bottom: 0.6mm; }
-.rests li { font-size: 8.8pt; }
-.plans { display: flex; flex-wrap: wrap; gap: 3mm 6mm; justify-content: center;
-  align-items: flex-end; }
-.plans figure { margin: 0; width: 84mm; break-inside: avoid; }
-.plans svg { display: block; width: 100%; max-height: 90mm; }
-.plans figure:only-child { width: 120mm; }
-.plans figure:only-child svg { max-height: 110mm; }
-.plans path.chosen { stroke: #a8480a; }
-.plans text.chosen, .plans .room.chosen .ground { fill: #a8480a; }
-figcaption { text-align: center; font-size: 8.6pt; }
-.who { break-inside: avoid; }
-.who dl { display: grid; grid-template-columns: auto 1fr auto 1fr; gap: 3mm 4mm; margin: 1mm 0 0; }
-.who dd { border-bottom: 0.4pt solid #8a8a84; min-height: 5.2mm; }
-.beside { columns: 2; column-gap: 10mm; }
-.beside section { break-inside: avoid; }
-.pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 10mm; }
-.keep { break-inside: avoid; }
-@media print { body { margin: 0; padding: 0; max-width: none; } }
+@page { size: letter; margin: 12mm 14mm 15mm;
+  @bottom-left { font: 9pt "Source Sans 3", "Noto Sans", Arial, sans-serif; color: #55554f;
+    vertical-align: top; padding-top: 2mm; }
+  @bottom-right { font: 9pt "Source Sans 3", "Noto Sans", Arial, sans-serif; color: #55554f;
+    vertical-align: top; padding-top: 2mm; } }
+body { margin: 0; background: #fff; }
+.sheet, .sheet * { box-sizing: border-box; }
+.sheet { container-type: inline-size; --color: #1d1d1b; color: #1d1d1b; background: #fff;
+  max-width: 64em; margin: 0 auto; padding: 2em; overflow-wrap: anywhere;
+  font: 400 1rem/1.3 var(--letters, "Source Sans 3"), "Noto Sans", "DejaVu Sans", Arial, sans-serif;
+  font-variant-numeric: tabular-nums; text-align: left; }
+.sheet p, .sheet h1, .sheet h2, .sheet dl, .sheet dd, .sheet ul, .sheet figure { margin: 0; }
+.sheet h1, .sheet .large strong, .sheet .sums dd {
+  font-family: var(--display, "Source Serif 4"), "Noto Serif", "DejaVu Serif", Georgia, serif; }
+.sheet h1 { font-size: 2.1em; line-height: 1.1; font-weight: 600; margin: .25em 0 .1em; }
+.sheet h2 { font-size: 1.15em; font-weight: 600; margin: 0 0 .3em; break-after: avoid; }
+.sheet section, .sheet .beside { margin-top: 1.1em; }
+.sheet dt, .sheet small, .sheet .small, .sheet .estimate { color: #55554f; }
+.sheet small { font-size: inherit; }
+.sheet dt::first-letter, .sheet tbody th::first-letter, .sheet li::first-letter {
+  text-transform: uppercase; }
+.sheet header { position: relative; border-top: .4em solid var(--color); padding-top: .6em; }
+.sheet .from b { color: var(--color); font-weight: 700; margin-right: .8em; }
+.sheet .buyer { position: absolute; right: 0; top: .6em; }
+.sheet .front { display: grid; grid-template-columns: 3fr 2fr; gap: 1em 2.4em; margin-top: 1em;
+  padding: 1em 0; border-top: 1px solid #c9c9c2; border-bottom: 1px solid #c9c9c2; }
+.sheet .month { margin: 0; }
+.sheet .month h2 { font-size: 1em; margin: 0; }
+.sheet .large { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .6em; }
+.sheet .large strong { font-size: 3.6em; line-height: 1.05; font-weight: 600; color: var(--color); }
+.sheet .large small, .sheet .sums small { font-size: .5em; color: inherit; }
+.sheet .terms { display: grid; grid-template-columns: auto auto auto 1fr; gap: .1em 1.6em;
+  margin-top: .5em; }
+.sheet .terms dd { font-weight: 600; }
+.sheet .sums { display: grid; align-content: start; gap: .5em; padding-left: 1.6em;
+  border-left: 1px solid #c9c9c2; }
+.sheet .sum dd { font-size: 1.7em; line-height: 1.1; font-weight: 600; }
+.sheet .part { display: flex; gap: .6em; }
+.sheet .part dd { font: inherit; }
+.sheet .estimate { margin-top: .4em; }
+.sheet table { border-collapse: collapse; width: 100%; }
+.sheet th, .sheet td { padding: .05em 0; vertical-align: baseline; text-align: left;
+  font-weight: 400; }
+.sheet td { text-align: right; padding-left: .8em; white-space: nowrap; }
+.sheet tr { break-inside: avoid; }
+.sheet .areas { columns: 2; column-gap: 2.4em; }
+.sheet .areas table { break-inside: avoid; }
+.sheet .areas table + table caption { padding-top: .5em; }
+.sheet caption { text-align: left; font-weight: 600; color: var(--color); }
+.sheet .beside p + p { margin-top: .25em; }
+.sheet .drawings { display: flex; gap: 1.2em; align-items: flex-end; justify-content: center; }
+.sheet figure.plan { flex: 3 1 0; max-width: 34em; }
+.sheet figure.lot { flex: 2 1 0; max-width: 16em; }
+.sheet figcaption { text-align: center; }
+.sheet svg { display: block; width: 100%; max-height: 24em; }
+.sheet svg text { font-family: inherit; }
+.sheet path.chosen { stroke: #a8480a; }
+.sheet text.chosen, .sheet .room.chosen .ground { fill: #a8480a; }
+.sheet .lot-map text { fill: currentColor; stroke: none; text-anchor: middle; }
+.sheet .lot-map .lot-line { stroke-opacity: .35; }
+.sheet .lot-map .chosen .lot-line { stroke: var(--color); stroke-opacity: 1; stroke-width: 2; }
+.sheet .side { table-layout: fixed; }
+.sheet .side thead td { width: 22%; }
+.sheet .side thead th { font-weight: 600; text-align: right; vertical-align: bottom;
+  padding: 0 0 .3em .8em; }
+.sheet .side tbody tr:first-child > * { border-top: 1px solid #1d1d1b; }
+.sheet .side + .side { margin-top: 1em; }
+.sheet .in-front { font-weight: 600; color: var(--color); }
+.sheet .sum > th, .sheet .sum > td { font-weight: 600; border-top: 1px solid #1d1d1b; }
+.sheet tr.gap > * { padding-top: .6em; }
+.sheet .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2.4em; }
+.sheet ul { padding-left: 1.1em; }
+.sheet .notes ul { columns: 2; column-gap: 2.4em; }
+.sheet li { break-inside: avoid; margin-bottom: .2em; }
+.sheet .keep { break-inside: avoid; }
+.sheet .who dl { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: .6em 2em; }
+.sheet .who dd { border-bottom: 1px solid #8a8a84; min-height: 1.5em; }
+.sheet .paper-side + .paper-side { margin-top: 2.5em; }
+@container (max-width: 40em) {
+  .sheet .front, .sheet .pair, .sheet .who dl { grid-template-columns: 1fr; }
+  .sheet .sums { padding: .8em 0 0; border-left: 0; border-top: 1px solid #c9c9c2; }
+  .sheet .terms { grid-template-columns: auto 1fr; }
+  .sheet .buyer { position: static; }
+  .sheet .areas, .sheet .notes ul { columns: 1; }
+  .sheet .drawings { flex-direction: column; align-items: stretch; }
+  .sheet figure.plan, .sheet figure.lot { flex: none; max-width: none; }
+  .sheet svg { max-height: none; }
+  .sheet .scroll { overflow-x: auto; }
+  .sheet .side { table-layout: auto; width: auto; }
+  .sheet .side th[scope="row"], .sheet .side thead td { position: sticky; left: 0;
+    background: #fff; min-width: 7.5em; }
+}
+@media (max-width: 40em) { .sheet { padding: 1em; } }
+@media print {
+  .sheet { font-size: 9.2pt; line-height: 1.25; padding: 0; max-width: none; }
+  .sheet .paper-side + .paper-side { margin-top: 0; break-before: page; }
+}
 )css";
 
 } // namespace quoin

@@ -29,6 +29,10 @@ class Drawing {
   public:
     Drawing(const SiteAnswer& answer, const Catalogue& say)
         : answer_(answer), drawn_(*answer.map), sheet_(drawn_.map), say_(say) {}
+    /// Of one lot, by its place on the map; of those beside it only their lines.
+    Drawing(const SiteAnswer& answer, std::size_t only, const Catalogue& say)
+        : answer_(answer), drawn_(*answer.map), sheet_(drawn_.map.lots.at(only)), say_(say),
+          only_(only) {}
 
     [[nodiscard]] std::string svg() const {
         std::string inner;
@@ -42,10 +46,13 @@ class Drawing {
         }
         for (const Land& land : drawn_.map.land) inner += name_of(land);
         for (const Street& street : drawn_.map.streets) inner += name_of(street);
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"site-map\" viewBox=\"0 0 " +
-               svg_feet(sheet_.width()) + " " + svg_feet(sheet_.height()) +
-               "\" role=\"group\" aria-label=\"" + escaped(say_.site.map()) +
-               "\" fill=\"none\" stroke=\"currentColor\">" + inner + scale() + north() + "</svg>";
+        const std::string named =
+            only_ ? "lot-map\" role=\"img\" aria-label=\"" + escaped(said_of(*only_))
+                  : "site-map\" role=\"group\" aria-label=\"" + escaped(say_.site.map());
+        return "<svg" + std::string(only_ ? "" : " xmlns=\"http://www.w3.org/2000/svg\"") +
+               " class=\"" + named + "\" viewBox=\"0 0 " + svg_feet(sheet_.width()) + " " +
+               svg_feet(sheet_.height()) + "\" fill=\"none\" stroke=\"currentColor\">" + inner +
+               scale() + north() + "</svg>";
     }
 
   private:
@@ -83,6 +90,9 @@ class Drawing {
         const LotOutline& drawn = drawn_.map.lots[index];
         const SiteLot& lot = answer_.lots[drawn.lot.position()];
         const LotView view(drawn);
+        if (only_ && *only_ != index) {
+            return svg_path("lot-line", svg_line(sheet_.laid(drawn.outline), true));
+        }
         const bool open = lot.lot.status == LotStatus::free;
         std::string kind = "lot " + std::string(code_of(lot.lot.status));
         if (lot.chosen) kind += " chosen";
@@ -94,18 +104,23 @@ class Drawing {
         if (open || lot.chosen) inner += house(lot, index);
         const Point middle = middle_of(drawn, view, index);
         inner += svg_text("lot-number", middle, number_size, lot.lot.id);
+        if (only_) return svg_group(kind, inner);
         const std::string word = word_of(lot);
         if (!word.empty()) {
             inner +=
                 svg_text("lot-word", {middle.x, middle.y + number_size * 9 / 10}, word_size, word);
         }
-        const std::string told =
-            say_.site.map_lot(lot.lot.id, word.empty() ? say_.parts.lot_status(lot.lot.status)
-                                                       : std::string_view(word));
         return svg_group(kind, inner,
                          "data-lot=\"" + escaped(lot.lot.id) +
-                             "\" role=\"button\" tabindex=\"0\" aria-label=\"" + escaped(told) +
-                             "\"");
+                             "\" role=\"button\" tabindex=\"0\" aria-label=\"" +
+                             escaped(said_of(index)) + "\"");
+    }
+
+    [[nodiscard]] std::string said_of(std::size_t index) const {
+        const SiteLot& lot = answer_.lots[drawn_.map.lots[index].lot.position()];
+        const std::string word = word_of(lot);
+        return say_.site.map_lot(lot.lot.id, word.empty() ? say_.parts.lot_status(lot.lot.status)
+                                                          : std::string_view(word));
     }
 
     /// What has to be said of a lot besides its number.
@@ -215,12 +230,23 @@ class Drawing {
     const SiteDrawn& drawn_;
     MapSheet sheet_;
     const Catalogue& say_;
+    std::optional<std::size_t> only_;
 };
 
 } // namespace
 
 std::string site_svg(const SiteAnswer& answer, const Catalogue& say) {
     return Drawing(answer, say).svg();
+}
+
+std::string lot_svg(const SiteAnswer& answer, const Catalogue& say) {
+    if (!answer.map) return {};
+    const auto& lots = answer.map->map.lots;
+    const auto drawn = std::find_if(lots.begin(), lots.end(), [&](const LotOutline& lot) {
+        return answer.lots[lot.lot.position()].chosen;
+    });
+    if (drawn == lots.end()) return {};
+    return Drawing(answer, static_cast<std::size_t>(drawn - lots.begin()), say).svg();
 }
 
 } // namespace quoin

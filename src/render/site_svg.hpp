@@ -15,4 +15,8 @@ namespace quoin {
 /// Of an answer with a map; lots with a house where the answer has one.
 [[nodiscard]] std::string site_svg(const SiteAnswer& answer, const Catalogue& say);
 
+/// The lot in hand alone, with its house, its street and what lies beside it, to stand in a page;
+/// empty where the answer has no map or the map has not the lot.
+[[nodiscard]] std::string lot_svg(const SiteAnswer& answer, const Catalogue& say);
+
 } // namespace quoin

@@ -7,41 +7,62 @@ namespace quoin {
 
 struct SheetWords {
     Phrase<Text, Text, Text> page; ///< its title: community, plan, lot
-    Phrase<> title;
-    // The home, whose and when: each a label, and values that are not names alone.
-    Phrase<> buyer;
-    Phrase<> plan;
-    Phrase<Text, Text> plan_and_style;
-    Phrase<> floor_area;
-    Phrase<Text> square_feet;
-    Phrase<> elevation;
-    Phrase<> lot;
-    Phrase<> as_of;
-    Phrase<> closing;
-    Phrase<> price_book;
-    Phrase<> in_force_to;
-    Phrase<Date> day;       ///< of these
-    Phrase<Date> table_day; ///< in a table
-    // The sections; those of a quote are headed as they are there.
-    Phrase<> home;
+    // The head.
+    Phrase<Text, Text> home;               ///< plan, lot
+    Phrase<Text, Text, Text> home_is;      ///< style, square feet, elevation
+    Phrase<Text, Text> home_without_style; ///< square feet, elevation
+    Phrase<Text> buyer;
+    // What stands large, and beside it.
+    Phrase<> month;
+    Phrase<Money> month_on_land; ///< what it is at first
+    Phrase<Money> month_bought_down;
+    Phrase<> down_payment;
+    Phrase<Money, Text> down; ///< amount, percent of the price
+    Phrase<> to_close;
+    Phrase<> to_come_back;
+    Phrase<Text> not_available; ///< reasons
+    /// As of, the rates' day, lender, what more has to be known of the rates.
+    Phrase<Date, Date, Text, Text> estimate;
+    Phrase<> sample;
+    // The home.
+    Phrase<> in_the_home;
+    Phrase<> plan_and_lot;     ///< heads the base price, the elevation and the lot
+    Phrase<Text, Text> choice; ///< name, what it is if nothing is chosen
     Phrase<> requests;
-    Phrase<> month_of_each; ///< loan, where there are several
-    Phrase<> cash;
-    Phrase<Date> estimates; ///< as of
+    Phrase<> incentives;
+    Phrase<> drawings;
+    Phrase<Text> lot; ///< under its drawing
+    Phrase<> drawn;   ///< what decides beside the drawings
+    // The loans.
+    Phrase<> loans;
     Phrase<> calendar;
-    Phrase<> costs;
-    Phrase<Text> prepaid; ///< what for
-    Phrase<Date> due;
-    Phrase<> catches;
+    Phrase<> dates;
+    Phrase<> rates_good_through;
+    Phrase<> lock_ends;
+    Phrase<> price_book_good_through;
+    Phrase<> closing;
+    Phrase<> first_payment;
+    Phrase<Date> table_day;
+    // What has to be known, each once.
+    Phrase<> notes;
     Phrase<Text, Text> catch_of; ///< program, its catch
-    Phrase<> rests;
+    Phrase<> decides;
+    Phrase<Text> license; ///< of the lender
+    Phrase<> rates_hold;
+    Phrase<> rates_out_of_date;
+    Phrase<Text, Text> costs; ///< place, that it is a sample
+    Phrase<> adjustable;
+    Phrase<Text> extra; ///< of which loans
     // Who gave it.
     Phrase<> who;
     Phrase<> prepared_by;
     Phrase<> originator;
-    Phrase<> license;
+    Phrase<> license_number;
     Phrase<> telephone;
     Phrase<> gone_through; ///< the day, to be written by hand
+    // The foot of each side of paper.
+    Phrase<Date> foot;
+    Phrase<> of; ///< between a page's number and how many there are
 };
 
 } // namespace quoin

@@ -72,6 +72,9 @@ struct SiteAnswer {
     std::optional<SiteDrawn> map; ///< where the price book has one
 };
 
+/// The same map and lots without what a move would change.
+[[nodiscard]] SiteAnswer site_as_drawn(const Sitting& sitting);
+
 [[nodiscard]] SiteAnswer site(const Sitting& sitting, std::size_t scenario = 0);
 
 } // namespace quoin
