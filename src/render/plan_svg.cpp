@@ -22,7 +22,7 @@ constexpr std::int64_t right_margin = 60;
 constexpr std::int64_t upper_margin = 60;
 constexpr std::int64_t lower_margin = 400; ///< with its width and the scale
 constexpr std::int64_t dimension_font = 125;
-constexpr std::int64_t dimension_font_on_paper = 175;
+constexpr std::int64_t dimension_font_on_paper = 150;
 
 std::int64_t middle(std::int64_t a, std::int64_t b) { return (a + b) / 2; }
 

@@ -1,6 +1,7 @@
 // Setting scenarios side by side.
 #include "scenario_table.hpp"
 
+#include <algorithm>
 #include <functional>
 #include <utility>
 
@@ -296,6 +297,17 @@ Blocks cash_table(const std::vector<ScenarioAnswer>& scenarios, const Catalogue&
     return cash_side(scenarios, say).table();
 }
 
+namespace {
+
+/// A part of the cash that no loan takes.
+bool is_nothing(const SideRow& row) {
+    return row.kind == SideRow::Kind::figures &&
+           std::all_of(row.figures.begin(), row.figures.end(),
+                       [](const auto& figure) { return figure == "-" || figure == "$0.00"; });
+}
+
+} // namespace
+
 std::vector<SideRow> sheet_rows(const std::vector<ScenarioAnswer>& scenarios,
                                 const Catalogue& say) {
     std::vector<SideRow> rows = month_side(scenarios, say, TermRows::without_shares).rows();
@@ -303,7 +315,7 @@ std::vector<SideRow> sheet_rows(const std::vector<ScenarioAnswer>& scenarios,
     const SideBySide cash = cash_side(scenarios, say);
     for (const SideRow& row : cash.rows()) {
         const bool again = row.label == say.parts.cash(CashPart::down_payment);
-        if (!again) rows.push_back(row);
+        if (!again && !is_nothing(row)) rows.push_back(row);
     }
     return rows;
 }

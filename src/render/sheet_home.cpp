@@ -44,14 +44,13 @@ std::string named(std::string_view name, const std::string& value) {
 /// The terms that stand beside a month.
 std::string terms_of(const ScenarioTerms& terms, const Catalogue& say) {
     const std::string share = percent_text(terms.down_percent.value(), 2);
-    return element(
-        "dl",
-        named(say.side.note_rate(), rate_text(terms.rate)) +
-            named(say.side.apr(),
-                  terms.apr ? disclosed_text(terms.apr->percent()) : std::string(say.side.none())) +
-            named(say.side.term(), term_text(terms.term, say)) +
-            named(say.sheet.down_payment(), say.sheet.down(terms.down_payment, share)),
-        "terms");
+    return element("dl",
+                   named(say.side.note_rate(), rate_text(terms.rate)) +
+                       named(say.side.apr(), terms.apr ? disclosed_text(terms.apr->percent())
+                                                       : std::string(say.side.none())) +
+                       named(say.side.term(), term_text(terms.term, say)) +
+                       named(say.sheet.down_payment(), say.sheet.down(terms.down_payment, share)),
+                   "terms");
 }
 
 /// What the month is at first, where that differs.
@@ -150,8 +149,11 @@ std::string lines_section(const QuoteAnswer& quote, const Catalogue& say) {
 std::string run_in(std::string_view heading, const std::vector<std::string>& texts) {
     if (texts.empty()) return {};
     std::string said;
-    for (const std::string& text : texts) said += (said.empty() ? "" : "; ") + text;
-    return element("p", text_element("b", heading) + " " + in_element(said));
+    for (const std::string& text : texts) {
+        said += (said.empty() ? "" : said.ends_with('.') ? " " : "; ") + text;
+    }
+    if (!said.ends_with('.')) said += '.';
+    return element("p", text_element("b", std::string(heading) + ":") + " " + in_element(said));
 }
 
 std::string beside_section(const QuoteAnswer& quote, const Catalogue& say) {
@@ -163,15 +165,9 @@ std::string beside_section(const QuoteAnswer& quote, const Catalogue& say) {
     for (const OpenChoice& choice : quote.open_choices) {
         choices.push_back(say.sheet.choice(choice.name, choice.default_choice));
     }
-    std::string incentives;
-    for (const std::string& text : incentive_texts(quote, say)) {
-        incentives += " " + in_element(text);
-    }
-    std::string inner =
-        run_in(say.sheet.requests(), requests) + run_in(say.quote.open_choices(), choices);
-    if (!incentives.empty()) {
-        inner += element("p", text_element("b", say.sheet.incentives()) + incentives);
-    }
+    const std::string inner = run_in(say.sheet.requests(), requests) +
+                              run_in(say.quote.open_choices(), choices) +
+                              run_in(say.sheet.incentives(), incentive_texts(quote, say));
     return inner.empty() ? inner : element("div", inner, "beside");
 }
 

@@ -13,6 +13,7 @@
 #include "html.hpp"
 #include "scenario_table.hpp"
 #include "words/cautions.hpp"
+#include "words/quote.hpp"
 #include "words/sheet.hpp"
 
 namespace quoin {
@@ -88,11 +89,7 @@ std::string calendar_section(const SheetAnswer& answer, const Catalogue& say) {
         rows += figure_row(said.what, {say.sheet.table_day(day.date), said.amount});
     }
     if (rows.empty()) return {};
-    std::string inner = element("table", element("tbody", rows));
-    if (!answer.quote.deposit_note.empty()) {
-        inner += text_element("p", answer.quote.deposit_note, "small");
-    }
-    return section(say.sheet.calendar(), inner);
+    return section(say.sheet.calendar(), element("table", element("tbody", rows)));
 }
 
 std::string dates_section(const SheetAnswer& answer, const Catalogue& say) {
@@ -111,6 +108,12 @@ std::string dates_section(const SheetAnswer& answer, const Catalogue& say) {
     std::string rows;
     for (const auto& [day, what] : days) rows += figure_row(what, {of.table_day(day)});
     return section(of.dates(), element("table", element("tbody", rows)));
+}
+
+std::string deposits_section(const SheetAnswer& answer, const Catalogue& say) {
+    const std::string& note = answer.quote.deposit_note;
+    if (note.empty()) return {};
+    return section(say.quote.deposits(), text_element("p", note));
 }
 
 std::string extra_words(const std::vector<ScenarioTerms>& terms, const Catalogue& say) {
@@ -145,16 +148,33 @@ std::string short_words(const Caution& caution, const SheetAnswer& answer, const
     }
 }
 
-/// What each program asks in return, once a program; then the cautions, each with its code.
+/// What programs ask in return, once for all that ask the same.
+std::vector<std::string> catches_of(const std::vector<ScenarioAnswer>& scenarios,
+                                    const Catalogue& say) {
+    std::vector<std::pair<std::string, std::vector<std::string>>> catches;
+    for (const ScenarioAnswer& s : scenarios) {
+        const std::string& asked = s.terms.fine_print;
+        if (asked.empty()) continue;
+        auto found = std::find_if(catches.begin(), catches.end(),
+                                  [&](const auto& one) { return one.first == asked; });
+        if (found == catches.end()) found = catches.insert(found, {asked, {}});
+        std::vector<std::string>& programs = found->second;
+        if (std::find(programs.begin(), programs.end(), s.terms.program) == programs.end()) {
+            programs.push_back(s.terms.program);
+        }
+    }
+    std::vector<std::string> items;
+    for (const auto& [asked, programs] : catches) {
+        const std::string names = joined(programs, Joint::both, say);
+        items.push_back(text_element("li", say.sheet.catch_of(names, asked)));
+    }
+    return items;
+}
+
+/// What programs ask in return; then the cautions, each with its code.
 std::string notes_section(const SheetAnswer& answer, const Catalogue& say) {
     const QuoteAnswer& quote = answer.quote;
-    std::vector<std::string> items;
-    for (const ScenarioAnswer& s : quote.scenarios) {
-        if (s.terms.fine_print.empty()) continue;
-        const std::string item =
-            text_element("li", say.sheet.catch_of(s.terms.program, s.terms.fine_print));
-        if (std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
-    }
+    std::vector<std::string> items = catches_of(quote.scenarios, say);
     Cautions notes = loan_cautions(quote.heading, terms_of(quote.scenarios), say);
     const bool marked = std::any_of(quote.lines.begin(), quote.lines.end(),
                                     [](const QuoteLine& line) { return line.work.any(); });
@@ -173,19 +193,19 @@ std::string who_section(const Heading& h, const Catalogue& say) {
     const auto place = [](std::string_view name, const std::string& value) {
         return element("div", text_element("dt", name) + text_element("dd", value));
     };
-    return section(of.who(),
-                   element("dl", place(of.prepared_by(), h.prepared_by) +
-                                     place(of.originator(), h.originator) +
-                                     place(of.license_number(), "") + place(of.telephone(), "") +
-                                     place(of.gone_through(), "")),
+    return element("dl",
+                   place(of.prepared_by(), h.prepared_by) + place(of.originator(), h.originator) +
+                       place(of.license_number(), "") + place(of.telephone(), "") +
+                       place(of.gone_through(), ""),
                    "who keep");
 }
 
 } // namespace
 
 std::string sheet_of_loans(const SheetAnswer& answer, const Catalogue& say) {
-    return loans_section(answer, say) +
-           element("div", calendar_section(answer, say) + dates_section(answer, say), "pair keep") +
+    const std::string days =
+        calendar_section(answer, say) + dates_section(answer, say) + deposits_section(answer, say);
+    return loans_section(answer, say) + element("div", days, "days keep") +
            notes_section(answer, say) + who_section(answer.quote.heading, say);
 }
 

@@ -44,7 +44,9 @@ class Drawing {
         for (const Land& land : drawn_.map.land) {
             if (land.kind == LandKind::easement) inner += ground(land);
         }
-        for (const Land& land : drawn_.map.land) inner += name_of(land);
+        for (const Land& land : drawn_.map.land) {
+            if (!only_) inner += name_of(land);
+        }
         for (const Street& street : drawn_.map.streets) inner += name_of(street);
         const std::string named =
             only_ ? "lot-map\" role=\"img\" aria-label=\"" + escaped(said_of(*only_))

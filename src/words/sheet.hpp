@@ -54,7 +54,6 @@ struct SheetWords {
     Phrase<> adjustable;
     Phrase<Text> extra; ///< of which loans
     // Who gave it.
-    Phrase<> who;
     Phrase<> prepared_by;
     Phrase<> originator;
     Phrase<> license_number;

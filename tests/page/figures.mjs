@@ -19,6 +19,7 @@ import {
     until,
     view,
     walk,
+    words_of,
 } from './support.mjs';
 
 /// All that the command line says about an inquiry, as a set of numbers.
@@ -96,10 +97,13 @@ export async function an_estimate_says_so_beside_every_payment({server, context}
         for (const part of parts) {
             await until(
                 page,
-                (where) => /\$\d/.test(document.querySelector(where)?.textContent ?? ''),
+                (where) => {
+                    const place = document.querySelector(where);
+                    return /\$\d/.test((place?.shadowRoot ?? place)?.textContent ?? '');
+                },
                 part,
             );
-            const words = plain_spaces(await page.textContent(part)).toLowerCase();
+            const words = (await words_of(page, part)).toLowerCase();
             for (const beside of [
                 'estimate as of november 24, 2026',
                 'rates of november 20, 2026',

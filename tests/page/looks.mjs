@@ -1,5 +1,6 @@
 // Three sizes, light and dark, and paper. The pictures are for people to look at.
 import {execFileSync} from 'node:child_process';
+import {readdirSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
 import {
@@ -7,13 +8,17 @@ import {
     equal,
     kept,
     open_page,
+    program,
+    root,
     settled,
     shots,
     sizes,
     view,
+    view_number,
     until,
     areas_of,
     walk,
+    words_of,
 } from './support.mjs';
 
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
@@ -285,46 +290,117 @@ export async function the_tour_at_three_sizes({server, chrome}) {
     }
 }
 
+/// Of a PDF: how many pages, and what can be read on each.
+function pages_of(path) {
+    const count = Number(
+        /Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [path], {encoding: 'utf8'}))[1],
+    );
+    const text = execFileSync('pdftotext', ['-layout', path, '-'], {encoding: 'utf8'});
+    return {count, pages: text.split('\f').map((one) => one.replace(/\s+/g, ' '))};
+}
+
+/// Two sides of Letter paper, each with its number.
+function two_sides(path, of, name) {
+    const {count, pages} = pages_of(path);
+    equal(`${name}: pages`, count, 2);
+    for (const number of [1, 2]) {
+        const foot = `${number} ${of} 2`;
+        check(`${name}: "${foot}" at the foot`, pages[number - 1]?.trimEnd().endsWith(foot));
+    }
+    return pages.join(' ');
+}
+
+/// What the command writes, in a browser of its own.
+export async function sheets_of_every_buyer({chrome}) {
+    const folder = join(root, 'examples/oxbarrow-meadow/buyers');
+    const context = await chrome.newContext();
+    const page = await context.newPage();
+    for (const file of readdirSync(folder).sort()) {
+        for (const [language, of] of [
+            ['en', 'of'],
+            ['es', 'de'],
+        ]) {
+            const name = `sheet-${file.replace('.json', '')}-${language}`;
+            const html = join(shots, `${name}.html`);
+            const words = ['sheet', join(folder, file), '-o', html, '--language', language];
+            execFileSync(program, [...words, '--force']);
+            await page.goto(`file://${html}`);
+            const path = join(shots, `${name}.pdf`);
+            await page.pdf({path, preferCSSPageSize: true, printBackground: true});
+            two_sides(path, of, name);
+            const letters = await page.$$eval('.sheet *', (all) =>
+                all
+                    .filter((one) => !one.closest('svg') && one.firstChild?.nodeType === 3)
+                    .map((one) => parseFloat(getComputedStyle(one).fontSize)),
+            );
+            check(`${name}: letters on a screen`, Math.min(...letters) >= 16, `${letters}`);
+            await page.emulateMedia({media: 'print'});
+            const printed = await page.$eval('.sheet', (one) => getComputedStyle(one).fontSize);
+            equal(`${name}: letters on paper, 9 pt`, printed, '12px');
+            await page.emulateMedia({media: 'screen'});
+        }
+    }
+    await context.close();
+}
+
+export async function one_sheet_on_the_page_and_from_the_command({server, chrome}) {
+    for (const [locale, language] of [
+        ['en-US', 'en'],
+        ['es-US', 'es'],
+    ]) {
+        const context = await chrome.newContext({locale, colorScheme: 'dark'});
+        const page = await open_page(context, server.url);
+        await view_number(page, 5);
+        await page.waitForSelector('.paper article');
+        const {inquiry, hand} = await kept(page);
+        const html = join(shots, `sheet-of-the-page-${language}.html`);
+        const asked = join(shots, 'sheet-of-the-page.json');
+        const price_book = join(root, 'examples/oxbarrow-meadow/pricebook.json');
+        writeFileSync(asked, JSON.stringify({...inquiry, price_book}));
+        const words = ['sheet', asked, '-o', html, '--scenario', hand, '--language', language];
+        execFileSync(program, [...words, '--force']);
+        const other = await context.newPage();
+        await other.goto(`file://${html}`);
+        const flat = (text) => text.replace(/\s+/g, ' ').trim();
+        const written = flat(await words_of(other, '.sheet'));
+        check(`${language}: it says much`, written.length > 3000, `${written.length}`);
+        equal(`${language}: the same words`, flat(await words_of(page, '.paper')), written);
+        const paper = await page.$eval('.paper', (one) =>
+            getComputedStyle(one.shadowRoot.querySelector('article')).backgroundColor,
+        );
+        equal(`${language}: white paper in the dark`, paper, 'rgb(255, 255, 255)');
+        equal(`${language}: no errors`, page.wrong.length, 0);
+        await context.close();
+    }
+}
+
 export async function on_paper({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Sheet');
-    await page.waitForSelector('.paper .sheet-part >> nth=2');
     const price = await page.textContent('.bar [data-figure="contract_price"]');
-    const month = await page.textContent('.bar [data-figure="monthly.total"]');
-    for (const format of ['Letter', 'A4']) {
-        const path = join(shots, `sheet-${format}.pdf`);
-        await page.pdf({path, format, preferCSSPageSize: false});
-        const text = execFileSync('pdftotext', ['-layout', path, '-'], {
-            encoding: 'utf8',
-        });
-        const pages = Number(
-            /Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [path], {encoding: 'utf8'}))[1],
-        );
-        check(`${format}: two or three pages`, pages >= 2 && pages <= 3, `${pages}`);
-        const flat = text.replace(/\s+/g, ' ');
-        for (const words of [
-            'Teasel at Oxbarrow Meadow',
-            price,
-            month,
-            'APR',
-            'an approval or an offer to lend',
-            'Cash to close',
-            'permit',
-            'You may choose any lender',
-            'Licensed loan originator',
-        ]) {
-            check(`${format}: "${words}" is on paper`, flat.includes(words));
-        }
-        check(
-            `${format}: no buttons on paper`,
-            !flat.includes('Undo') && !flat.includes('This buyer…'),
-        );
+    const path = join(shots, 'sheet-Letter.pdf');
+    await page.pdf({path, preferCSSPageSize: true, printBackground: true});
+    const flat = two_sides(path, 'of', 'Letter');
+    const hand = (await kept(page)).hand;
+    for (const words of [
+        'Teasel plan, lot 7',
+        hand,
+        price,
+        'a month, with taxes and insurance',
+        'APR',
+        'an approval or an offer to lend',
+        'Cash to close',
+        'permit',
+        'You may choose any lender',
+        'Licensed loan originator',
+        'Main floor',
+        'Oxbarrow Lane',
+    ]) {
+        check(`Letter: "${words}" is on paper`, flat.includes(words), flat.slice(0, 600));
     }
-    execFileSync('pdftoppm', [
-        '-r',
-        '60',
-        '-png',
-        join(shots, 'sheet-Letter.pdf'),
-        join(shots, 'sheet-Letter'),
-    ]);
+    check('no buttons on paper', !flat.includes('Undo') && !flat.includes('This buyer…'));
+    await view(page, 'Loans');
+    const rules = await page.evaluate(() => document.adoptedStyleSheets.length);
+    equal('the paper of the sheet is gone with it', rules, 0);
+    execFileSync('pdftoppm', ['-r', '60', '-png', path, join(shots, 'sheet-Letter')]);
 }

@@ -13,6 +13,7 @@ import {
     until,
     view,
     walk,
+    words_of,
 } from './support.mjs';
 
 const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
@@ -86,8 +87,7 @@ export async function a_loan_says_what_it_changes({cases, server, context}) {
         check(`${figure} in the bar`, said.includes(amount(difference[figure])), said);
     }
     await view(page, 'Sheet');
-    await page.waitForSelector('.paper .sheet-part >> nth=1');
-    const paper = plain_spaces(await page.textContent('.paper'));
+    const paper = await words_of(page, '.paper');
     check('the sheet says ten', paper.includes('Conventional, 10% down, 30 years'));
     check('and five nowhere', !paper.includes('Conventional, 5% down'));
     await page.click('.steps .back');

@@ -269,7 +269,7 @@ export async function view(page, name) {
         Budget: '.reach',
         Site: '.site-page',
         Schedule: '.years',
-        Sheet: '.paper',
+        Sheet: '.paper article',
         Check: '.check-section',
     }[name];
     await page.waitForSelector(sign);
@@ -442,6 +442,16 @@ export async function open_file(page, inquiry) {
     await settled(page);
 }
 
+/// The words of a part of the page, those of the sheet with it, which stands in a tree of its own.
+export const words_of = (page, where) =>
+    page.$eval(where, (element) => {
+        const words = (one) =>
+            one.nodeType === Node.TEXT_NODE
+                ? one.data
+                : Array.from((one.shadowRoot ?? one).childNodes, words).join('');
+        return words(element).replace(/\u00a0/g, ' ');
+    });
+
 /// A part of the page as it is read, but each figure as exact as the engine told it.
 export const exactly = (page, where) =>
     page.$eval(where, (element) => {
@@ -472,8 +482,10 @@ const figures_of = (page, where) =>
             one.textContent,
             ` $${one.dataset.exact.replace('-', '')} `,
         ]);
+        const sheet = element.querySelector('.paper')?.shadowRoot.querySelector('article');
         const text =
             rounded.reduce((words, pair) => words.replace(...pair), element.innerText) +
+            (sheet?.innerText ?? '') +
             Array.from(element.querySelectorAll('svg text'), (one) => ` ${one.textContent}`).join(
                 '',
             );

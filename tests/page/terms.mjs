@@ -180,12 +180,12 @@ export async function terms_that_cannot_be_had({server, context}) {
 
 export async function terms_on_paper({server, context}) {
     const page = await open_in(context, server);
-    await view(page, 'Sheet');
-    await page.waitForSelector('.paper .sheet-part >> nth=2');
-    await label(page, 'apr').click();
+    await view(page, 'Loans');
+    await label(page, 'apr').first().click();
+    equal('a card on the screen', await card(page).isVisible(), true);
     await page.emulateMedia({media: 'print'});
     equal('no card on paper', await card(page).isVisible(), false);
-    const looks = await page.$$eval('.paper .term', (all) =>
+    const looks = await page.$$eval('.main .term', (all) =>
         all.map((one) => {
             const [outside, inside] = [one, one.firstElementChild].map((each) =>
                 getComputedStyle(each),

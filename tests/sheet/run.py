@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 # The sheet a buyer takes home: every figure of the answers, every caution, nothing private, nothing
-# that a browser would fetch or run; and the file it is written to.
+# for the agent, nothing that a browser would fetch or run; and the file it is written to. That it is
+# two sides of paper is held where a browser prints it: tests/page/looks.mjs.
 import glob
 import html.parser
 import json
@@ -33,12 +34,17 @@ def dollars(amount):
     return f"{sign}${int(whole):,}.{cents}"
 
 
+def short(amount):
+    return dollars(amount).removesuffix(".00")
+
+
 class Page(html.parser.HTMLParser):
     """Text, rows of cells and tags; a tag that is not closed in its order is a mistake."""
 
     def __init__(self, text):
         super().__init__()
         self.open, self.tags, self.words, self.rows, self.mistakes = [], [], [], [], []
+        self.terms = []  # each label of a list with its value
         self.feed(text)
         self.close()
         self.mistakes += self.open
@@ -49,6 +55,8 @@ class Page(html.parser.HTMLParser):
             self.rows.append([])
         if tag in ("th", "td"):
             self.rows[-1].append("")
+        if tag == "dt":
+            self.terms.append(["", ""])
         if tag not in VOID:
             self.open.append(tag)
 
@@ -59,9 +67,15 @@ class Page(html.parser.HTMLParser):
     def handle_data(self, data):
         if "style" in self.open:
             return
-        self.words.append(data)
+        if self.open and self.open[-1] == "small" and data.startswith("."):
+            self.words[-1] += data  # the cents of a large figure
+        else:
+            self.words.append(data)
         if self.open and self.open[-1] in ("th", "td"):
             self.rows[-1][-1] += data
+        for place, tag in enumerate(("dt", "dd")):
+            if tag in self.open:
+                self.terms[-1][place] += data
 
     @property
     def text(self):
@@ -70,6 +84,14 @@ class Page(html.parser.HTMLParser):
     def figures(self, label):
         """The cells of every row of this label."""
         return [cell for row in self.rows if row and row[0] == label for cell in row[1:]]
+
+    def value(self, label):
+        """What stands under this label, large or small."""
+        values = [value for name, value in self.terms if name == label]
+        return values[0] if len(values) == 1 else values
+
+    def of_class(self, kind):
+        return [tag for tag, given in self.tags if kind in (given.get("class") or "").split()]
 
 
 class Sheet(unittest.TestCase):
@@ -101,8 +123,8 @@ class Sheet(unittest.TestCase):
             page = Page(self.sheet(buyer))
             for line in quote["lines"]:
                 if line["kind"] not in ("choice", "in_package"):
-                    self.assertIn(dollars(line["amount"]), page.text, line)
-            self.assertEqual(page.figures("Contract price"), ["", dollars(quote["contract_price"])])
+                    self.assertIn(short(line["amount"]), page.text, line)
+            self.assertEqual(page.value("Contract price"), dollars(quote["contract_price"]))
             usable = [s for s in quote["scenarios"] if not s["refusals"]]
             totals = [dollars(s["monthly"]["total"]) for s in usable]
             shown = page.figures("monthly payment, full taxes")
@@ -120,28 +142,55 @@ class Sheet(unittest.TestCase):
             page = Page(self.sheet(buyer))
             for label in ("interest rate", "APR", "loan term", "down payment", "rate lock"):
                 self.assertTrue(page.figures(label), label)
-            cautions = [each["words"] for each in answer("quote", buyer)["cautions"]]
-            agents = [c for c in cautions if c.startswith("For the sales agent")]
-            self.assertEqual(len(agents), 1)
-            for caution in cautions:
-                if caution not in agents:
-                    self.assertIn(" ".join(caution.split()), page.text)
+            for label in ("interest rate", "APR", "loan term", "down payment"):
+                self.assertRegex(page.value(label), r"\d", label)
+            for words in ("Estimate as of November 24, 2026", "rates of November 20, 2026",
+                          "Not a Loan Estimate, an approval or an offer to lend",
+                          "You may choose any lender"):
+                self.assertEqual(page.text.count(words), 1, words)
+            codes = [each["code"] for each in answer("quote", buyer)["cautions"]]
+            self.assertIn("agent_license", codes)
+            codes.remove("agent_license")
+            said = [given["data-caution"] for _, given in page.tags if "data-caution" in given]
+            self.assertEqual(sorted(said), sorted(codes))
             for place in ("Prepared by", "Licensed loan originator", "License number"):
                 self.assertIn(place, page.text)
 
-    def test_one_scenario_has_its_calendar_and_costs(self):
+    def test_the_loan_in_front(self):
         for buyer in BUYERS:
-            for scenario in answer("compare", buyer)["scenarios"]:
+            scenarios = answer("compare", buyer)["scenarios"]
+            usable = [s["terms"]["name"] for s in scenarios if not s["refusals"]]
+            self.assertEqual(self.sheet(buyer), self.sheet(buyer, "--scenario", usable[0]))
+            for scenario in scenarios:
                 name = scenario["terms"]["name"]
-                cash = answer("cash", buyer, "--scenario", name)
                 page = Page(self.sheet(buyer, "--scenario", name))
+                for other in scenarios:
+                    self.assertIn(other["terms"]["name"], page.text)
                 if scenario["refusals"]:
-                    self.assertIn("is not available", page.text)
+                    self.assertIn("Not available:", page.text)
                     continue
-                self.assertEqual(page.figures("monthly payment, full taxes"),
-                                 [dollars(cash["scenario"]["monthly"]["total"])])
+                cash = answer("cash", buyer, "--scenario", name)
+                month = dollars(cash["scenario"]["monthly"]["total"])
+                self.assertIn(f"{name} {month} a month", page.text)
+                self.assertEqual(page.value("cash needed"),
+                                 dollars(cash["scenario"]["cash"]["needed"]))
                 for day in cash["calendar"]:
                     self.assertIn(dollars(day["amount"].lstrip("-")), page.text)
+
+    def test_plan_and_lot_are_drawn(self):
+        for buyer in BUYERS:
+            page = Page(self.sheet(buyer))
+            floors = {floor["name"] for floor in answer("rooms", buyer)["floors"]}
+            self.assertTrue(page.of_class("floor"))
+            self.assertEqual(len(page.of_class("lot-map")), 1)
+            self.assertTrue(any(name in page.text for name in floors))
+            self.assertIn("Lot " + answer("quote", buyer)["heading"]["lot"], page.text)
+
+    def test_nothing_for_the_agent(self):
+        wishes = [{"option": "deck", "weight": 765432}]
+        text = Page(self.sheet(self.with_changes(BUYERS[0], wishes=wishes))).text
+        for words in ("sales agent", "1008.103", "1026.24", "765432", "765,432"):
+            self.assertNotIn(words, text)
 
     def test_nothing_private(self):
         secret = {"income": {"monthly": "8431.07"}, "debts": {"monthly": "433.09"},

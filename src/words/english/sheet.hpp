@@ -53,7 +53,6 @@ inline constexpr SheetWords sheet = {
         "Adjustable rate: the APR assumes that the index stays where it is. It will move, "
         "and the payment with it.",
     .extra = "Extra principal of {} is optional. It is not in the monthly payment or the APR.",
-    .who = "Who gave you this",
     .prepared_by = "Prepared by",
     .originator = "Licensed loan originator",
     .license_number = "License number",

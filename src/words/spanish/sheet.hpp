@@ -54,7 +54,6 @@ inline constexpr SheetWords sheet = {
     .adjustable =
         "Tasa ajustable: la APR supone que el índice no cambia. Cambiará, y el pago con él.",
     .extra = "El capital adicional de {} es opcional. No está en el pago mensual ni en la APR.",
-    .who = "Quién le dio este documento",
     .prepared_by = "Lo preparó",
     .originator = "Originador de préstamos con licencia",
     .license_number = "Número de licencia",
