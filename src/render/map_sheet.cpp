@@ -12,6 +12,8 @@ namespace {
 /// Around the lots, and below them, where the scale stands: 30 and 46 feet.
 constexpr std::int64_t margin = 3000;
 constexpr std::int64_t foot = 4600;
+/// Below one lot alone, whose street may lie there and have its name in it: 28 feet.
+constexpr std::int64_t street = 2800;
 /// How many places are tried along a line, and across an outline each way.
 constexpr std::int64_t tries = 24;
 
@@ -83,7 +85,7 @@ Found most_room(const Outline& outline, const Interval& wide, const Interval& hi
 
 MapSheet::MapSheet(const SiteMap& map) : MapSheet(std::span(map.lots)) {}
 
-MapSheet::MapSheet(const LotOutline& lot) : MapSheet(std::span(&lot, 1)) {}
+MapSheet::MapSheet(const LotOutline& lot) : MapSheet(std::span(&lot, 1)) { bottom_ -= street; }
 
 MapSheet::MapSheet(std::span<const LotOutline> lots) {
     bool first = true;

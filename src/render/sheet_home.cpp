@@ -22,7 +22,7 @@ std::string head_of(const Heading& h, const Catalogue& say) {
     const SheetWords& of = say.sheet;
     const std::string feet = grouped(h.square_feet);
     std::string inner =
-        element("p", text_element("b", h.builder) + text_element("span", h.community), "from");
+        element("p", text_element("strong", h.builder) + text_element("span", h.community), "from");
     inner += text_element("h1", of.home(h.plan, h.lot));
     inner += text_element("p", h.style.empty() ? of.home_without_style(feet, h.elevation)
                                                : of.home_is(h.style, feet, h.elevation));
@@ -30,10 +30,11 @@ std::string head_of(const Heading& h, const Catalogue& say) {
     return element("header", inner);
 }
 
-/// Large, with the cents smaller.
+/// Large, with the cents smaller, or without where there are none.
 std::string large(Money amount) {
     const std::string text = dollars(amount);
     const std::size_t point = text.size() - 3;
+    if (text.ends_with(".00")) return text.substr(0, point);
     return text.substr(0, point) + "<small>" + text.substr(point) + "</small>";
 }
 
@@ -153,7 +154,8 @@ std::string run_in(std::string_view heading, const std::vector<std::string>& tex
         said += (said.empty() ? "" : said.ends_with('.') ? " " : "; ") + text;
     }
     if (!said.ends_with('.')) said += '.';
-    return element("p", text_element("b", std::string(heading) + ":") + " " + in_element(said));
+    return element("p",
+                   text_element("strong", std::string(heading) + ":") + " " + in_element(said));
 }
 
 std::string beside_section(const QuoteAnswer& quote, const Catalogue& say) {

@@ -13,7 +13,6 @@
 #include "html.hpp"
 #include "scenario_table.hpp"
 #include "words/cautions.hpp"
-#include "words/quote.hpp"
 #include "words/sheet.hpp"
 
 namespace quoin {
@@ -113,7 +112,7 @@ std::string dates_section(const SheetAnswer& answer, const Catalogue& say) {
 std::string deposits_section(const SheetAnswer& answer, const Catalogue& say) {
     const std::string& note = answer.quote.deposit_note;
     if (note.empty()) return {};
-    return section(say.quote.deposits(), text_element("p", note));
+    return section(say.sheet.deposits(), text_element("p", note));
 }
 
 std::string extra_words(const std::vector<ScenarioTerms>& terms, const Catalogue& say) {
@@ -141,6 +140,8 @@ std::string short_words(const Caution& caution, const SheetAnswer& answer, const
         return of.costs(h.place, h.sample_place ? std::string(of.sample()) : std::string());
     case CautionCode::rate_adjustable:
         return std::string(of.adjustable());
+    case CautionCode::licensed_trades:
+        return std::string(of.work());
     case CautionCode::extra_principal:
         return extra_words(terms_of(answer.quote.scenarios), say);
     default:

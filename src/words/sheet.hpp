@@ -37,6 +37,7 @@ struct SheetWords {
     Phrase<> loans;
     Phrase<> calendar;
     Phrase<> dates;
+    Phrase<> deposits;
     Phrase<> rates_good_through;
     Phrase<> lock_ends;
     Phrase<> price_book_good_through;
@@ -53,6 +54,7 @@ struct SheetWords {
     Phrase<Text, Text> costs; ///< place, that it is a sample
     Phrase<> adjustable;
     Phrase<Text> extra; ///< of which loans
+    Phrase<> work;      ///< that is marked
     // Who gave it.
     Phrase<> prepared_by;
     Phrase<> originator;

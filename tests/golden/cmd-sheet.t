@@ -9,7 +9,7 @@ Positionals:
 Options:
   -h,--help                   Print this help message and exit
   -o,--output TEXT REQUIRED   the file to write, FILE.html
-  --scenario TEXT             one loan, by its name, with its costs and due dates; all loans if not given
+  --scenario TEXT             the loan in front, by its name, with its due dates; the first that can be had if not given
   --force                     replace a file with that name even if quoin did not write it
 
 Example:

@@ -365,8 +365,9 @@ export async function one_sheet_on_the_page_and_from_the_command({server, chrome
         const written = flat(await words_of(other, '.sheet'));
         check(`${language}: it says much`, written.length > 3000, `${written.length}`);
         equal(`${language}: the same words`, flat(await words_of(page, '.paper')), written);
-        const paper = await page.$eval('.paper', (one) =>
-            getComputedStyle(one.shadowRoot.querySelector('article')).backgroundColor,
+        const paper = await page.$eval(
+            '.paper',
+            (one) => getComputedStyle(one.shadowRoot.querySelector('article')).backgroundColor,
         );
         equal(`${language}: white paper in the dark`, paper, 'rgb(255, 255, 255)');
         equal(`${language}: no errors`, page.wrong.length, 0);

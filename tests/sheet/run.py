@@ -124,7 +124,7 @@ class Sheet(unittest.TestCase):
             for line in quote["lines"]:
                 if line["kind"] not in ("choice", "in_package"):
                     self.assertIn(short(line["amount"]), page.text, line)
-            self.assertEqual(page.value("Contract price"), dollars(quote["contract_price"]))
+            self.assertEqual(page.value("Contract price"), short(quote["contract_price"]))
             usable = [s for s in quote["scenarios"] if not s["refusals"]]
             totals = [dollars(s["monthly"]["total"]) for s in usable]
             shown = page.figures("monthly payment, full taxes")
@@ -146,7 +146,7 @@ class Sheet(unittest.TestCase):
                 self.assertRegex(page.value(label), r"\d", label)
             for words in ("Estimate as of November 24, 2026", "rates of November 20, 2026",
                           "Not a Loan Estimate, an approval or an offer to lend",
-                          "You may choose any lender"):
+                          "Program rules and local law decide. You may choose any lender."):
                 self.assertEqual(page.text.count(words), 1, words)
             codes = [each["code"] for each in answer("quote", buyer)["cautions"]]
             self.assertIn("agent_license", codes)
@@ -170,10 +170,10 @@ class Sheet(unittest.TestCase):
                     self.assertIn("Not available:", page.text)
                     continue
                 cash = answer("cash", buyer, "--scenario", name)
-                month = dollars(cash["scenario"]["monthly"]["total"])
+                month = short(cash["scenario"]["monthly"]["total"])
                 self.assertIn(f"{name} {month} a month", page.text)
                 self.assertEqual(page.value("cash needed"),
-                                 dollars(cash["scenario"]["cash"]["needed"]))
+                                 short(cash["scenario"]["cash"]["needed"]))
                 for day in cash["calendar"]:
                     self.assertIn(dollars(day["amount"].lstrip("-")), page.text)
 
@@ -187,7 +187,7 @@ class Sheet(unittest.TestCase):
             self.assertIn("Lot " + answer("quote", buyer)["heading"]["lot"], page.text)
 
     def test_nothing_for_the_agent(self):
-        wishes = [{"option": "deck", "weight": 765432}]
+        wishes = [{"option": "garage-heater", "rank": 1, "weight": 765432}]
         text = Page(self.sheet(self.with_changes(BUYERS[0], wishes=wishes))).text
         for words in ("sales agent", "1008.103", "1026.24", "765432", "765,432"):
             self.assertNotIn(words, text)

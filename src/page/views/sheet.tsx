@@ -48,16 +48,18 @@ function use_pages(style: CSSStyleSheet | null): void {
 }
 
 /// In a tree of its own, so that neither the page's style nor its dark colors reach the paper. What
-/// the parser made of the text runs nothing, and its style comes in as the policy allows.
+/// the parser makes of the text runs nothing; its style is taken out before, since the policy lets
+/// none stand in a document.
 function Paper({text}: {text: string}) {
     const place = useRef<HTMLDivElement>(null);
     const [style, set_style] = useState<CSSStyleSheet | null>(null);
     useLayoutEffect(() => {
         const host = place.current!;
         const root = host.shadowRoot ?? host.attachShadow({mode: 'open'});
-        const sheet = new DOMParser().parseFromString(text, 'text/html');
+        const [before, look, after] = text.split(/<\/?style>/, 3);
+        const sheet = new DOMParser().parseFromString(before + after, 'text/html');
         const rules = new CSSStyleSheet();
-        rules.replaceSync(sheet.querySelector('style')?.textContent ?? '');
+        rules.replaceSync(look);
         root.adoptedStyleSheets = [rules];
         const paper = sheet.querySelector('main')!;
         const shown = document.createElement('article');

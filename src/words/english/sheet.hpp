@@ -33,6 +33,7 @@ inline constexpr SheetWords sheet = {
     .loans = "Loans side by side",
     .calendar = "When the cash is due",
     .dates = "Dates",
+    .deposits = "Deposits",
     .rates_good_through = "rates good through",
     .lock_ends = "a rate lock taken now ends",
     .price_book_good_through = "prices good through",
@@ -53,6 +54,9 @@ inline constexpr SheetWords sheet = {
         "Adjustable rate: the APR assumes that the index stays where it is. It will move, "
         "and the payment with it.",
     .extra = "Extra principal of {} is optional. It is not in the monthly payment or the APR.",
+    .work =
+        "* Gas, electric, plumbing or structural work: it must follow local code, needs a permit "
+        "and must be done by a licensed trade, now or later.",
     .prepared_by = "Prepared by",
     .originator = "Licensed loan originator",
     .license_number = "License number",

@@ -35,17 +35,17 @@ inline constexpr SheetWords sheet = {
     .loans = "Préstamos lado a lado",
     .calendar = "Cuándo se debe pagar el efectivo",
     .dates = "Fechas",
+    .deposits = "Depósitos",
     .rates_good_through = "tasas vigentes hasta",
-    .lock_ends = "un bloqueo de tasa de hoy termina",
+    .lock_ends = "bloqueo de tasa de hoy, hasta",
     .price_book_good_through = "precios vigentes hasta",
     .closing = "cierre",
     .first_payment = "primer pago",
     .table_day = "{:us}",
     .notes = "Lo que conviene saber",
     .catch_of = "{}: {}",
-    .decides =
-        "Los préstamos los da un originador de préstamos con licencia. Deciden las reglas del "
-        "programa y las leyes locales. Usted puede elegir cualquier prestamista.",
+    .decides = "Los préstamos los da un originador con licencia. Deciden las reglas del programa y "
+               "las leyes locales. Usted puede elegir cualquier prestamista.",
     .license = "Licencia del prestamista: {}.",
     .rates_hold = "Una tasa solo es firme cuando se bloquea.",
     .rates_out_of_date = "Su último día ya pasó: pida tasas nuevas.",
@@ -54,6 +54,8 @@ inline constexpr SheetWords sheet = {
     .adjustable =
         "Tasa ajustable: la APR supone que el índice no cambia. Cambiará, y el pago con él.",
     .extra = "El capital adicional de {} es opcional. No está en el pago mensual ni en la APR.",
+    .work = "* Trabajo de gas, electricidad, plomería o estructura: debe cumplir el código local, "
+            "necesita un permiso y debe hacerlo un profesional con licencia, ahora o después.",
     .prepared_by = "Lo preparó",
     .originator = "Originador de préstamos con licencia",
     .license_number = "Número de licencia",
