@@ -22,7 +22,7 @@ std::optional<std::size_t> front_of(const std::vector<ScenarioAnswer>& scenarios
 
 SheetAnswer sheet(const Sitting& sitting, std::optional<std::size_t> scenario) {
     SheetAnswer answer{quote(sitting),         rooms(sitting),
-                       site_as_drawn(sitting), std::string("#2f5d50"),
+                       site_as_drawn(sitting), sitting.book().community.color,
                        std::nullopt,           std::nullopt};
     answer.front = scenario ? scenario : front_of(answer.quote.scenarios);
     if (!answer.front) return answer;

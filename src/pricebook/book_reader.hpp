@@ -16,6 +16,9 @@ std::vector<Measure> measures(Reader& reader, std::string_view key);
 
 /// The name of a file in the price book's folder or below it; empty where there is none.
 std::string file_below(Reader& reader, std::string_view key);
+/// A color that letters on white paper may have; empty where there is none.
+std::string color_for_letters(Reader& item, std::string_view key);
+
 /// "picture" and "color" of something that can be chosen.
 Look read_look(Reader& item);
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "contrast.hpp"
+
 namespace quoin {
 namespace {
 
@@ -12,6 +14,13 @@ bool is_hex(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); }
 bool is_color(std::string_view text) {
     return text.size() == 7 && text.front() == '#' &&
            std::all_of(text.begin() + 1, text.end(), is_hex);
+}
+
+std::string read_color(Reader& item, std::string_view key) {
+    std::string color = item.text_or(key, "");
+    if (!item.has(key) || is_color(color)) return color;
+    item.report(problems::not_a_color(item.spot(key)));
+    return {};
 }
 
 /// A relative path of letters, digits, dots, hyphens and underlines that never leads upward.
@@ -34,12 +43,13 @@ std::string file_below(Reader& reader, std::string_view key) {
     return {};
 }
 
-Look read_look(Reader& item) {
-    Look look{file_below(item, "picture"), item.text_or("color", "")};
-    if (item.has("color") && !is_color(look.color)) {
-        item.report(problems::not_a_color(item.spot("color")));
-    }
-    return look;
+std::string color_for_letters(Reader& item, std::string_view key) {
+    std::string color = read_color(item, key);
+    if (color.empty() || is_readable_on_white(color)) return color;
+    item.report(problems::color_too_light(item.spot(key)));
+    return {};
 }
+
+Look read_look(Reader& item) { return {file_below(item, "picture"), read_color(item, "color")}; }
 
 } // namespace quoin

@@ -79,6 +79,7 @@ void read_community(Reader& root, PriceBook& book) {
             book.community.builder = item.name("builder");
             book.community.place = item.id("place");
             book.community.note = item.text_or("note", "");
+            book.community.color = color_for_letters(item, "color");
         },
         true);
     book.map = file_below(root, "map");

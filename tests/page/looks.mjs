@@ -337,7 +337,7 @@ export async function sheets_of_every_buyer({chrome}) {
             await page.emulateMedia({media: 'print'});
             const printed = await page.$eval('.sheet', (one) => getComputedStyle(one).fontSize);
             equal(`${name}: letters on paper, 9 pt`, printed, '12px');
-            await page.emulateMedia({media: 'screen'});
+            await page.emulateMedia({media: null});
         }
     }
     await context.close();
@@ -395,7 +395,8 @@ export async function on_paper({server, context}) {
         'You may choose any lender',
         'Licensed loan originator',
         'Main floor',
-        'Oxbarrow Lane',
+        'Lot 7',
+        '50 ft',
     ]) {
         check(`Letter: "${words}" is on paper`, flat.includes(words), flat.slice(0, 600));
     }

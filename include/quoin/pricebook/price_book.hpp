@@ -26,6 +26,7 @@ struct Community {
     std::string builder;
     std::string place; ///< id of the place whose taxes and costs apply
     std::string note;
+    std::string color; ///< of the builder, "#2e5d4f", dark enough for letters on paper; empty: none
 };
 
 struct Named {

@@ -128,6 +128,7 @@
     ROW(picture_too_large, "picture-too-large", Place(Count found_kb, Count most_kb))              \
     ROW(picture_active, "picture-active", Place(Quoted part))                                      \
     ROW(not_a_color, "not-a-color", Shown())                                                       \
+    ROW(color_too_light, "color-too-light", Shown())                                               \
     /* Rate sheets. */                                                                             \
     ROW(ladder_not_falling, "ladder-not-falling", Place())                                         \
     ROW(adjustable_out_of_bounds, "adjustable-out-of-bounds",                                      \

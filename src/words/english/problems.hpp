@@ -255,6 +255,8 @@ inline constexpr ProblemsWords problems = {
                                     "save it smaller: its file counts, and 4 bytes a pixel"),
           row<p::picture_active>("an SVG picture with {0}", "shapes and texts alone"),
           row<p::not_a_color>("{0}", "a color such as \"#8a9a7b\""),
+          row<p::color_too_light>("{0}", "a color that can be read on white paper",
+                                  "use a darker shade: a contrast of 4.5 or more"),
           row<p::ladder_not_falling>("a rung out of order",
                                      "rates that go up while their points go down",
                                      "sort the rungs by rate"),
