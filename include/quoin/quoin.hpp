@@ -114,10 +114,10 @@
 #include <quoin/answers/quote.hpp>
 #include <quoin/answers/recheck.hpp>
 #include <quoin/answers/rooms.hpp>
+#include <quoin/answers/site.hpp>
 #include <quoin/answers/sheet.hpp>
 #include <quoin/answers/shift.hpp>
 #include <quoin/answers/shown.hpp>
-#include <quoin/answers/site.hpp>
 #include <quoin/answers/tour.hpp>
 
 #include <quoin/words/catalogue.hpp>

@@ -74,8 +74,8 @@ body { margin: 0; background: #fff; }
 .sheet .side { table-layout: fixed; }
 .sheet .side td { padding-left: .4em; }
 .sheet .side thead td { width: 24%; }
-.sheet .side thead th { font-weight: 600; overflow-wrap: break-word; text-align: right; vertical-align: bottom;
-  padding: 0 0 .3em .4em; }
+.sheet .side thead th { font-weight: 600; overflow-wrap: break-word; text-align: right;
+  vertical-align: bottom; padding: 0 0 .3em .4em; }
 .sheet .side tbody tr:first-child > * { border-top: 1px solid #1d1d1b; }
 .sheet .side + .side { margin-top: 1em; }
 .sheet .in-front { background: color-mix(in srgb, var(--color) 9%, #fff);
