@@ -40,8 +40,7 @@ body { margin: 0; background: #fff; }
 .sheet .large { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .6em; }
 .sheet .large strong { font-size: 4.4em; line-height: 1.05; color: var(--color); }
 .sheet .large small, .sheet .sums small { font-size: .6em; color: inherit; }
-.sheet .terms { display: grid; grid-template-columns: auto auto auto 1fr; gap: .1em 1.6em;
-  margin-top: .5em; }
+.sheet .terms { display: flex; flex-wrap: wrap; gap: .3em 1.6em; margin-top: .5em; }
 .sheet .terms dd { font-weight: 600; }
 .sheet .sums { display: grid; align-content: start; gap: .5em; padding-left: 1.6em;
   border-left: 1px solid #c9c9c2; }
@@ -95,7 +94,6 @@ body { margin: 0; background: #fff; }
 @container (max-width: 40em) {
   .sheet .front, .sheet .days, .sheet .who { grid-template-columns: 1fr; }
   .sheet .sums { padding: .8em 0 0; border-left: 0; border-top: 1px solid #c9c9c2; }
-  .sheet .terms { grid-template-columns: auto 1fr; }
   .sheet .buyer { position: static; }
   .sheet .areas, .sheet .notes ul { columns: 1; }
   .sheet .drawings { flex-direction: column; align-items: stretch; }
