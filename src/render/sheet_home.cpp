@@ -124,8 +124,10 @@ std::string line_amount(const QuoteLine& line, bool whole, const Catalogue& say)
 
 std::string line_row(const QuoteLine& line, bool whole, const Catalogue& say) {
     const std::string times = times_text(line, say);
-    const std::string name = in_element(line_name(line, say)) +
-                             (times.empty() ? "" : " " + text_element("small", times));
+    std::string whole_name = line_name(line, say);
+    if (whole_name.ends_with(" *")) whole_name.replace(whole_name.size() - 2, 1, "\u00a0");
+    const std::string name =
+        in_element(whole_name) + (times.empty() ? "" : " " + text_element("small", times));
     return element("tr", "<th scope=\"row\">" + name + "</th>" +
                              text_element("td", line_amount(line, whole, say)));
 }
