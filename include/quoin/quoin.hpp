@@ -96,6 +96,7 @@
 #include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/cost_of_credit.hpp>
 #include <quoin/answers/scenario_answer.hpp>
+#include <quoin/answers/audience.hpp>
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/apr.hpp>

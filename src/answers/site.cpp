@@ -56,10 +56,12 @@ SiteMove move_of(const InHand& street, const Selection& there) {
                        then.figures.front())};
 }
 
+/// Without its office note: who may read it adds it.
 SiteLot lot_as_it_is(const PriceBook& book, const Selection& selection, Index<Lot> index) {
     const Lot& lot = at(book.lots, index);
     SiteLot answer;
     answer.lot = lot;
+    answer.lot.office_note.clear();
     for (const Index<Plan> plan : lot.plans) answer.plans.push_back(at(book.plans, plan).id);
     answer.every_plan = lot.plans.empty();
     answer.chosen = index == selection.lot;
@@ -67,9 +69,10 @@ SiteLot lot_as_it_is(const PriceBook& book, const Selection& selection, Index<Lo
     return answer;
 }
 
-SiteLot lot_of(const InHand& street, Index<Lot> index) {
+SiteLot lot_of(const InHand& street, Index<Lot> index, Audience audience) {
     SiteLot answer = lot_as_it_is(street.book, street.selection, index);
-    const Lot& lot = answer.lot;
+    const Lot& lot = at(street.book.lots, index);
+    if (audience == Audience::desk) answer.lot.office_note = lot.office_note;
     Selection there = street.selection;
     there.lot = index;
     Moved moved = moved_to(street.book, std::move(there));
@@ -134,7 +137,7 @@ std::optional<SiteDrawn> drawn(const Sitting& sitting) {
 
 } // namespace
 
-SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
+SiteAnswer site(const Sitting& sitting, std::size_t scenario, Audience audience) {
     const Sitting alone = sitting.only(scenario);
     const InHand street{alone};
     const PriceBook& book = street.book;
@@ -148,7 +151,7 @@ SiteAnswer site(const Sitting& sitting, std::size_t scenario) {
     answer.elevation = at(plan.elevations, selection.elevation).id;
     answer.note = book.community.note;
     for (const Index<Lot> index : indexes_of(book.lots)) {
-        answer.lots.push_back(lot_of(street, index));
+        answer.lots.push_back(lot_of(street, index, audience));
     }
     for (const Index<Plan> index : indexes_of(book.plans)) {
         answer.plans.push_back(plan_of(street, index));

@@ -276,9 +276,29 @@ bool is_empty(const TourArea& area) {
            area.requests.empty();
 }
 
+/// Of the level or the choice of that id.
+std::string office_note_of(const auto& items, const std::string& id) {
+    const auto index = index_of(items, id);
+    return index ? at(items, *index).office_note : std::string();
+}
+
+/// What no answer has but one for the desk.
+void add_office_notes(const PriceBook& book, TourAnswer& answer) {
+    for (TourArea& area : answer.areas) {
+        for (TourOption& item : area.options) {
+            const Option& option = at(book.options, index_of(book.options, item.id).value());
+            item.office_note = option.office_note;
+            for (TourForm& form : item.forms) {
+                form.office_note = office_note_of(option.levels, form.id) +
+                                   office_note_of(option.choices, form.id);
+            }
+        }
+    }
+}
+
 } // namespace
 
-TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
+TourAnswer tour(const Sitting& sitting, std::size_t scenario, Audience audience) {
     const Sitting alone = sitting.only(scenario);
     const InHand walk{alone};
     const PriceBook& book = walk.book;
@@ -298,6 +318,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario) {
     }
     answer.incentives = incentive_offers(alone, walk.now.home);
     answer.emptied = emptied_of(walk);
+    if (audience == Audience::desk) add_office_notes(book, answer);
     check(walk, answer);
     return answer;
 }

@@ -43,7 +43,7 @@ PriceBook read_book(const Document& document, Language language, Findings& findi
     auto source = read_file(path, FileMeant::lots, findings);
     if (source == nullptr) return read_price_book(document, nullptr, findings);
     Document lots = parse_csv(std::move(source), findings);
-    choose_column(lots, "note", language);
+    choose_lot_texts(lots, language);
     return read_price_book(document, &lots, findings);
 }
 

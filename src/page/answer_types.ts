@@ -827,6 +827,7 @@ export type Form = {
     id: string;
     name: string;
     note: string;
+    office_note?: string;
     picture: string;
     color: string;
     state: 'included' | 'chosen' | 'in_package' | 'offered' | 'unavailable';
@@ -841,6 +842,7 @@ export type Option = {
     kind: 'upgrade' | 'levels' | 'choice' | 'allowance' | 'package';
     text: string;
     note: string;
+    office_note?: string;
     picture: string;
     color: string;
     picked: boolean;
@@ -1041,6 +1043,7 @@ export type Lot = {
     plans: string[];
     every_plan: boolean;
     note: string;
+    office_note?: string;
     measures: Measure[];
     chosen: boolean;
     fits: boolean;

@@ -4,16 +4,19 @@ import type {Tour} from './answers';
 import type {Inquiry} from './engine';
 import {option_of} from './inquiry';
 import {say} from './language';
-import type {Buyer, View} from './store';
+import type {Place, View} from './place';
+import type {Buyer} from './store';
 
 const stored = 'quoin.buyer.';
 const figures = 'quoin.seen.';
+const places = 'quoin.place.';
 const opened = 'quoin.open';
 
 /// What was last seen of a buyer: the names by which a price book may no longer call things, and
 /// what the home came to.
 export interface Seen {
     community: string;
+    plan?: string; ///< its name
     as_of: string;
     price: string;
     month: string | null;
@@ -38,12 +41,19 @@ export interface Kept {
     name: string;
     price_book: string;
     community: string; ///< of the price book, as it was last seen
+    plan: string; ///< its name, as it was last seen
+    lot: string;
+    at: number; ///< when something was last done with it, in milliseconds
+}
+
+/// "2026-11-28"
+export function day_of(when: Date): string {
+    const two = (number: number) => String(number).padStart(2, '0');
+    return `${when.getFullYear()}-${two(when.getMonth() + 1)}-${two(when.getDate())}`;
 }
 
 export function today(): string {
-    const now = new Date();
-    const two = (number: number) => String(number).padStart(2, '0');
-    return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+    return day_of(new Date());
 }
 
 function read(store: Storage, key: string): any {
@@ -60,7 +70,10 @@ function read(store: Storage, key: string): any {
 export function keep_buyer(one: Buyer): boolean {
     try {
         const past = one.past.slice(-20);
-        localStorage.setItem(stored + one.key, JSON.stringify({...one, past, future: []}));
+        localStorage.setItem(
+            stored + one.key,
+            JSON.stringify({...one, past, future: [], at: Date.now()}),
+        );
         return true;
     } catch {
         return false;
@@ -81,9 +94,15 @@ export function buyer_in(storage_key: string | null): string | null {
 export function forget_buyer(key: string): void {
     localStorage.removeItem(stored + key);
     localStorage.removeItem(figures + key);
+    localStorage.removeItem(places + key);
 }
 
-/// Everybody who is kept, in the order of opening: keys begin with the time.
+/// When a key was made: it begins with the time.
+function made_at(key: string): number {
+    return parseInt(key.slice(0, 8), 36) || 0;
+}
+
+/// Everybody who is kept, the last one that something was done with first.
 export function all_kept(): Kept[] {
     let keys: string[] = [];
     try {
@@ -91,16 +110,22 @@ export function all_kept(): Kept[] {
     } catch {
         /* keeps nothing */
     }
-    return keys.sort().flatMap((key) => {
-        const inquiry: Inquiry | undefined = kept_buyer(key)?.inquiry;
-        if (!inquiry) return [];
+    const all = keys.flatMap((key) => {
+        const one = kept_buyer(key);
+        if (!one) return [];
+        const {inquiry} = one;
+        const seen = seen_of(key);
         return {
             key,
             name: String(inquiry.buyer || say.buyers.unnamed),
             price_book: String(inquiry.price_book ?? ''),
-            community: seen_of(key)?.community ?? '',
+            community: seen?.community ?? '',
+            plan: seen?.plan ?? String(inquiry.plan ?? ''),
+            lot: String(inquiry.lot ?? ''),
+            at: one.at ?? made_at(key),
         };
     });
+    return all.sort((a, b) => b.at - a.at || (a.key < b.key ? 1 : -1));
 }
 
 // ---- what was seen of them
@@ -125,6 +150,7 @@ export function keep_seen(key: string, inquiry: Inquiry, answer: Tour): void {
     const {heading, scenario, contract_price: price} = answer;
     const seen: Seen = {
         community: heading.community,
+        plan: heading.plan,
         as_of: heading.as_of,
         price,
         month: scenario.available ? scenario.monthly.total : null,
@@ -142,6 +168,21 @@ export function keep_seen(key: string, inquiry: Inquiry, answer: Tour): void {
 export function seen_of(key: string): Seen | null {
     const seen = read(localStorage, figures + key);
     return seen?.names ? seen : null;
+}
+
+// ---- where they were on the page
+
+export function keep_place(key: string, place: Place): void {
+    try {
+        localStorage.setItem(places + key, JSON.stringify(place));
+    } catch {
+        /* the next time begins at the top */
+    }
+}
+
+export function kept_place(key: string): Place | null {
+    const place = read(localStorage, places + key);
+    return Array.isArray(place?.opened) && typeof place.tops === 'object' ? place : null;
 }
 
 // ---- the window

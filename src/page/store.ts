@@ -3,7 +3,7 @@ import {batch, computed, effect, signal} from '@preact/signals';
 
 import type {Compare, Emptied, FallsOut, Form, Move, Option, Tour, Touch} from './answers';
 import {ask, cases, Refused, set_code} from './engine';
-import type {Cases, Inquiry, Problem} from './engine';
+import type {Cases, Inquiry, Options, Problem} from './engine';
 import {brief, date} from './figures';
 import {copy, from_link, only, touched, with_selection, without_refused} from './inquiry';
 import type {Fallen} from './inquiry';
@@ -26,8 +26,9 @@ import {all_gone, mended} from './mending';
 import type {Mending} from './mending';
 import {standing, with_use, without_money} from './money';
 import type {Use} from './money';
+import {set_address, take_place, view, view_in_address, watch_place} from './place';
 
-export type View = 'tour' | 'loans' | 'budget' | 'site' | 'schedule' | 'sheet' | 'check';
+export {view};
 
 export interface Buyer {
     key: string;
@@ -39,6 +40,7 @@ export interface Buyer {
     past: Inquiry[];
     future: Inquiry[];
     example?: boolean; ///< shown to a first visitor
+    at?: number; ///< when it was last kept
 }
 
 /// In the tour, what was chosen in the whole home: no id has a star.
@@ -56,7 +58,6 @@ export interface Change {
 export const known = signal<Cases | null>(null);
 export const buyers = signal<Buyer[]>([]);
 export const current = signal('');
-export const view = signal<View>('tour');
 export const tour = signal<Tour | null>(null);
 /// The inquiry that the tour answers: the others ask about it too, so that all figures agree.
 export const answered = signal<Inquiry | null>(null);
@@ -142,11 +143,11 @@ export function loan_name(name: string): string {
     return written ? shown_name(name, written) : name;
 }
 
-function add(inquiry: Inquiry, example: boolean): Buyer {
+function add(inquiry: Inquiry, example: boolean, hand: string): Buyer {
     const one: Buyer = {
         key: new_key(),
         inquiry: copy(inquiry),
-        hand: scenario_names(inquiry)[0] ?? '',
+        hand: hand || (scenario_names(inquiry)[0] ?? ''),
         area: '',
         asks: {},
         uses: [],
@@ -169,11 +170,13 @@ function clear(): void {
     closed.value = null;
 }
 
-export function show(key: string): void {
+/// `whole`: on the view where it was left, too.
+export function show(key: string, whole = false): void {
     batch(() => {
         const shown = key === current.value ? [tour.value, answered.value] : [null, null];
         clear();
         [tour.value, answered.value] = shown as [Tour | null, Inquiry | null];
+        if (key !== current.value || whole) take_place(key, whole);
         current.value = key;
     });
     if (buyer.value) keep(buyer.value);
@@ -181,12 +184,17 @@ export function show(key: string): void {
     void refresh();
 }
 
+/// All who are kept but the one in hand, the last one that something was done with first.
+export function all_others(): Kept[] {
+    return all_kept().filter((one) => one.key !== current.value);
+}
+
 /// One of those who are kept, by name.
 export function take_up(key: string): void {
     const one = kept_buyer(key);
     if (!one) return list_away();
     if (!buyers.value.some((each) => each.key === key)) buyers.value = [...buyers.value, one];
-    show(key);
+    show(key, true);
 }
 
 function without_buyer(key: string): void {
@@ -196,6 +204,7 @@ function without_buyer(key: string): void {
         buyers.value = others;
         if (next) return;
         clear();
+        take_place('', false);
         current.value = '';
     });
     list_away();
@@ -210,6 +219,7 @@ export function put_away(key: string): void {
 function put_all_away(): void {
     batch(() => {
         clear();
+        take_place('', false);
         buyers.value = [];
         current.value = '';
         view.value = 'tour';
@@ -218,15 +228,25 @@ function put_all_away(): void {
 }
 
 /// A name that no open buyer has: "Buyer 1 (2)".
-function fresh_name(name: string): string {
-    const taken = new Set(buyers.value.map((one) => one.inquiry.buyer));
+function fresh_name(name: string, others: string[] = []): string {
+    const taken = new Set([...buyers.value.map((one) => one.inquiry.buyer), ...others]);
     let fresh = name;
     for (let i = 2; taken.has(fresh); ++i) fresh = say.common.numbered({name, number: i});
     return fresh;
 }
 
-export function open(inquiry: Inquiry, example = false): void {
-    const one = add({...inquiry, buyer: fresh_name(inquiry.buyer || say.buyers.unnamed)}, example);
+/// Likewise, and nobody who is kept has it either.
+export function new_name(name: string): string {
+    return fresh_name(
+        name,
+        away.value.map((one) => one.name),
+    );
+}
+
+/// `hand`: the loan to begin with, by its name.
+export function open(inquiry: Inquiry, example = false, hand = ''): void {
+    const name = fresh_name(inquiry.buyer || say.buyers.unnamed);
+    const one = add({...inquiry, buyer: name}, example, hand);
     show(one.key);
 }
 
@@ -248,8 +268,8 @@ export function bring_back(): void {
 }
 
 /// A new buyer: what is assumed of one is said.
-export function open_new(first: Inquiry): void {
-    open(first);
+export function open_new(first: Inquiry, hand = ''): void {
+    open(first, false, hand);
     notice.value = first.comment;
 }
 
@@ -294,7 +314,7 @@ function open_first(): void {
 function open_link(): string | null {
     if (!location.hash.startsWith('#home=')) return null;
     const home = from_link(location.hash);
-    history.replaceState(null, '', location.pathname);
+    set_address();
     if (!home) return say.buyers.link_damaged;
     const book = known.value?.price_books.find((one) => one.id === home.price_book);
     if (!book) return say.buyers.link_no_book({books: books_here()});
@@ -336,18 +356,21 @@ function begin(): void {
         .filter((one) => book_of(one.inquiry.price_book) !== null);
     buyers.value = mine;
     list_away();
+    const asked = view_in_address();
     const why = open_link();
     if (why !== '') {
         const last = mine.find((one) => one.key === sitting!.current) ?? mine[0];
         if (last) {
-            view.value = sitting!.view;
+            view.value = asked ?? sitting!.view;
             show(last.key);
         } else if (away.value.length === 0) {
+            view.value = asked ?? 'tour';
             open_first();
         }
         if (why) notice.value = why;
     }
     begun.value = true;
+    watch_place();
 }
 
 /// Starts the page.
@@ -424,12 +447,17 @@ async function come_back(): Promise<void> {
     await refresh();
 }
 
+/// What is asked besides where no buyer looks on: else no answer has anything for the desk alone.
+export function desk_alone(): Options {
+    return facing.value ? {} : {'office-notes': ''};
+}
+
 let waiting = 0;
 
 async function tour_of(one: Buyer): Promise<Tour> {
     const names = scenario_names(one.inquiry);
     const hand = names.includes(one.hand) ? one.hand : names[0];
-    return ask<Tour>('tour', one.inquiry, hand ? {scenario: hand} : {});
+    return ask<Tour>('tour', one.inquiry, {...(hand ? {scenario: hand} : {}), ...desk_alone()});
 }
 
 /// Asks about the buyer as it stands. An answer that was overtaken by a later touch is dropped.
@@ -768,12 +796,19 @@ export function set_ask(name: string, value: string): void {
     if (one) replace({...one, asks: {...one.asks, [name]: value}});
 }
 
+/// Asked anew, so that nothing that was told for the desk is left in the page.
 export function turn_to_buyer(): void {
     batch(() => {
         facing.value = true;
         closed.value = null;
         notice.value = '';
     });
+    void refresh();
+}
+
+export function turn_back(): void {
+    facing.value = false;
+    void refresh();
 }
 
 export function walk_to(area: string): void {

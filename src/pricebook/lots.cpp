@@ -12,6 +12,7 @@ Lot read_common(Reader& item) {
     lot.grade = item.word<Grade>("grade");
     lot.flood_zone = item.flag_or("flood_zone", false);
     lot.note = item.text_or("note", "");
+    lot.office_note = item.text_or("office_note", "");
     return lot;
 }
 
@@ -69,6 +70,10 @@ std::optional<std::string> lots_file(const Value& book) {
     const Value* csv = lots != nullptr ? lots->find("csv") : nullptr;
     if (csv == nullptr || csv->kind != Value::Kind::text) return std::nullopt;
     return csv->literal;
+}
+
+void choose_lot_texts(Document& list, Language language) {
+    for (const std::string_view text : {"note", "office_note"}) choose_column(list, text, language);
 }
 
 void read_lots(Reader& root, const Document* list, PriceBook& book) {

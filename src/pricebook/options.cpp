@@ -69,6 +69,7 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
         level.id = item.id("id");
         level.name = item.name("name");
         level.note = item.text_or("note", "");
+        level.office_note = item.text_or("office_note", "");
         level.look = read_look(item);
         level.price = price_by_plan(item, "price", book);
         distinct_id(item, levels, level.id, Noun::level);
@@ -80,7 +81,8 @@ std::vector<Level> read_levels(Reader& option, const PriceBook& book) {
 std::vector<Choice> read_choices(Reader& option) {
     std::vector<Choice> choices;
     option.each("choices", [&](Reader& item) {
-        Choice choice{item.id("id"), item.name("name"), item.text_or("note", ""), read_look(item)};
+        Choice choice{item.id("id"), item.name("name"), item.text_or("note", ""),
+                      item.text_or("office_note", ""), read_look(item)};
         distinct_id(item, choices, choice.id, Noun::choice);
         choices.push_back(std::move(choice));
     });
@@ -152,6 +154,7 @@ Option read_one(Reader& item, const PriceBook& book) {
     option.name = item.name("name");
     option.text = item.text_or("text", "");
     option.note = item.text_or("note", "");
+    option.office_note = item.text_or("office_note", "");
     option.look = read_look(item);
     option.area = index_or_first(item, "area", book.areas, Noun::area);
     option.kind = kind_of(item);

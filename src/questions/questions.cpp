@@ -141,14 +141,19 @@ Told tell_sheet(Asked asked, Form /*form*/) {
     return html_of(sheet(asked.sitting(), scenario), say_of(asked));
 }
 
+/// A buyer may look on, unless it is said that nobody does.
+Audience audience_of(const Asked& asked) {
+    return asked.has("office-notes") ? Audience::desk : Audience::buyer;
+}
+
 Told tell_tour(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(tour(asked.sitting(), scenario), form, asked);
+    return told(tour(asked.sitting(), scenario, audience_of(asked)), form, asked);
 }
 
 Told tell_site(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(site(asked.sitting(), scenario), form, asked);
+    return told(site(asked.sitting(), scenario, audience_of(asked)), form, asked);
 }
 
 Told tell_rooms(Asked asked, Form form) { return told(rooms(asked.sitting()), form, asked); }
@@ -191,6 +196,8 @@ const QuestionOption one_scenario = {
     "scenario", "one loan, by its name in the inquiry; all loans if not given"};
 const QuestionOption under = {
     "scenario", "the loan to figure with, by its name; the first in the inquiry if not given"};
+const QuestionOption office_notes = {
+    "office-notes", "with the office notes of the price book, which are not for the buyer", flag};
 
 } // namespace
 
@@ -316,9 +323,10 @@ const std::vector<Question>& questions() {
                                "can be had if not given"}},
                  {html},
                  tell_sheet}),
-        answered<TourAnswer>(
-            "tour", "The home area by area: what comes with it, what an option adds",
-            "quoin tour buyer.json --scenario \"FHA, 3.5% down\"", {under}, tell_tour),
+        answered<TourAnswer>("tour",
+                             "The home area by area: what comes with it, what an option adds",
+                             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"",
+                             {under, office_notes}, tell_tour),
         briefly(answered<FitAnswer>(
             "fit", "Which wishes fit your limits and are worth the most, with proof",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",
@@ -331,8 +339,8 @@ const std::vector<Question>& questions() {
               value, command}},
             tell_fit)),
         looking(answered<SiteAnswer>("site", "Lots and plans, and what another one would change",
-                                     "quoin site buyer.json --scenario \"FHA, 3.5% down\"", {under},
-                                     tell_site)),
+                                     "quoin site buyer.json --scenario \"FHA, 3.5% down\"",
+                                     {under, office_notes}, tell_site)),
         looking(answered<RoomsAnswer>("rooms", "The floor plan as chosen: each room with its size",
                                       "quoin rooms buyer.json", {}, tell_rooms)),
         answered<ProgramsAnswer>("programs", "Loan programs and their rates for this inquiry",

@@ -65,6 +65,8 @@ void add_lot(const SiteLot& lot, Table& table, const Catalogue& catalogue) {
                dollars(lot.lot.premium)});
     table.remark(ground_text(lot.lot, catalogue), 88);
     table.remark(lot.lot.note, 88);
+    if (!lot.lot.office_note.empty())
+        table.remark(catalogue.parts.office_note(lot.lot.office_note), 88);
     if (!lot.move) return;
     table.remark(move_text(*lot.move, catalogue), 88);
     add_falls_out(lot.falls_out, table, catalogue);
@@ -145,6 +147,7 @@ void fields(auto& v, Of<SiteLot> auto& lot) {
     v("plans", lot.plans);
     v("every_plan", lot.every_plan);
     v("note", lot.lot.note);
+    v.when(!lot.lot.office_note.empty(), [&] { v("office_note", lot.lot.office_note); });
     v("measures", lot.lot.measures);
     v("chosen", lot.chosen);
     v("fits", lot.fits);

@@ -6,6 +6,7 @@
 
 #include "own_cautions.hpp"
 #include "words/adds.hpp"
+#include "words/parts.hpp"
 #include "words/quote.hpp"
 #include "words/tour.hpp"
 #include <quoin/render/blocks.hpp>
@@ -38,6 +39,10 @@ void add_company(const TourTouch& touch, Table& table, const AddsWords& say) {
     if (!touch.instead.empty()) table.remark(say.instead_of(joined(touch.instead)), 84);
 }
 
+void add_office_note(const std::string& note, Table& table, const Catalogue& say) {
+    if (!note.empty()) table.remark(say.parts.office_note(note), 84);
+}
+
 void add_form(const TourOption& item, const TourForm& form, Table& table, const Catalogue& say) {
     std::string name = form.name.empty() ? item.name : "  " + form.name;
     if (form.name.empty() && item.work.any()) name += " *";
@@ -50,6 +55,7 @@ void add_form(const TourOption& item, const TourForm& form, Table& table, const 
     table.row({"  " + name, state_text(item, form, say), price_text(form, say), month, cash});
     if (form.state == TourState::barred) table.remark(words_of(form.why_not, say), 84);
     if (form.state == TourState::held) table.remark(say.tour.in_package(form.package), 84);
+    add_office_note(form.office_note, table, say);
     if (form.touch) add_company(*form.touch, table, say.adds);
 }
 
@@ -78,6 +84,7 @@ void add_option(const TourOption& item, Table& table, const Catalogue& say) {
     for (const TourForm& form : item.forms) add_form(item, form, table, say);
     table.remark(facts_of(item, say), 84);
     table.remark(item.note, 84);
+    add_office_note(item.office_note, table, say);
 }
 
 void add_wrapped(const std::string& first, const std::string& text, Table& table) {

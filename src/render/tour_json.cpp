@@ -34,6 +34,7 @@ void fields(auto& v, Of<TourForm> auto& form) {
     v("id", form.id);
     v("name", form.name);
     v("note", form.note);
+    v.when(!form.office_note.empty(), [&] { v("office_note", form.office_note); });
     look_fields(v, form.look);
     v("state", form.state);
     v.words("why", [&](const Catalogue& say) {
@@ -74,6 +75,7 @@ void fields(auto& v, Of<TourOption> auto& item) {
     v("kind", item.kind);
     v("text", item.text);
     v("note", item.note);
+    v.when(!item.office_note.empty(), [&] { v("office_note", item.office_note); });
     look_fields(v, item.look);
     v("picked", item.picked);
     v("agreed", item.agreed);

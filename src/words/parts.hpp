@@ -29,6 +29,7 @@ struct PartWords {
     Phrase<Text, Text> so_much; ///< a number, its unit
     NamesOf<CommonMeasure> measure;
     Phrase<> feet;
+    Phrase<Text> office_note; ///< for the desk, of a lot or an option
 };
 
 } // namespace quoin

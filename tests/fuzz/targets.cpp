@@ -89,7 +89,7 @@ const Document& shipped_lots() {
             Findings findings;
             Document list =
                 parse_csv(std::make_shared<const Source>("lots.csv", file.bytes), findings);
-            choose_column(list, "note", Language::english);
+            choose_lot_texts(list, Language::english);
             return list;
         }
         throw Find("the shipped list of lots is missing");
@@ -117,7 +117,7 @@ void run_lots(const std::string& bytes) {
     }();
     Findings findings;
     Document lots = parse_csv(std::make_shared<const Source>("lots.csv", bytes), findings);
-    choose_column(lots, "note", Language::english);
+    choose_lot_texts(lots, Language::english);
     if (findings.none()) run_book(book, &lots);
 }
 

@@ -3,6 +3,7 @@ import {rmSync} from 'node:fs';
 
 import {check, case_folder, Server, browser, summary} from './support.mjs';
 import * as budget from './budget.mjs';
+import * as buyers from './buyers.mjs';
 import * as charts from './charts.mjs';
 import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
@@ -24,6 +25,7 @@ import * as wishes from './wishes.mjs';
 const halves = {
     shown: {...figures, ...budget, ...charts, ...keys, ...looks, ...speaks, ...terms, ...speed},
     used: {
+        ...buyers,
         ...finds,
         ...wishes,
         ...touches,

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/audience.hpp>
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/site_map.hpp>
 #include <quoin/text/why_not.hpp>
@@ -28,7 +29,7 @@ struct SiteMove {
 };
 
 struct SiteLot {
-    Lot lot;
+    Lot lot;                        ///< its office note is empty but for the desk
     std::vector<std::string> plans; ///< ids of those that fit
     bool every_plan = false;
     bool chosen = false;
@@ -75,6 +76,7 @@ struct SiteAnswer {
 /// The same map and lots without what a move would change.
 [[nodiscard]] SiteAnswer site_as_drawn(const Sitting& sitting);
 
-[[nodiscard]] SiteAnswer site(const Sitting& sitting, std::size_t scenario = 0);
+[[nodiscard]] SiteAnswer site(const Sitting& sitting, std::size_t scenario = 0,
+                              Audience audience = Audience::buyer);
 
 } // namespace quoin

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include <quoin/answers/adds.hpp>
+#include <quoin/answers/audience.hpp>
 #include <quoin/answers/incentive_offers.hpp>
 #include <quoin/answers/shown.hpp>
 #include <quoin/pricebook/look.hpp>
@@ -57,7 +58,8 @@ struct TourForm {
     std::string id; ///< of the level or choice; empty: the option itself
     std::string name;
     std::string note;
-    Look look; ///< of the level or choice
+    std::string office_note; ///< for the desk alone, as of an option
+    Look look;               ///< of the level or choice
     TourState state = TourState::offered;
     std::optional<WhyNot> why_not; ///< barred: the reason
     std::string package;           ///< held: the one that brings it
@@ -89,7 +91,8 @@ struct TourOption {
     std::string name;
     OptionKind kind = OptionKind::upgrade;
     std::string text;
-    std::string note; ///< the catch
+    std::string note;        ///< the catch
+    std::string office_note; ///< empty but for the desk
     Look look;
     bool structural = false;
     Work work;
@@ -137,6 +140,7 @@ struct TourAnswer {
     std::optional<TourEmptied> emptied; ///< nothing where nothing can be taken out together
 };
 
-[[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario);
+[[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario,
+                              Audience audience = Audience::buyer);
 
 } // namespace quoin

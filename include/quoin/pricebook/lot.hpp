@@ -42,6 +42,7 @@ struct Lot {
     bool flood_zone = false;
     std::vector<Measure> measures;
     std::string note;
+    std::string office_note; ///< for the desk: no buyer sees it
 };
 
 template <>

@@ -59,6 +59,7 @@ struct Level {
     std::string id;
     std::string name;
     std::string note;
+    std::string office_note; ///< for the desk, as an option's
     Look look;
     PriceByPlan price; ///< list price; the charge is the difference to the included level
 };
@@ -67,6 +68,7 @@ struct Choice {
     std::string id;
     std::string name;
     std::string note;
+    std::string office_note; ///< for the desk, as an option's
     Look look;
 };
 
@@ -130,7 +132,8 @@ struct Option {
     std::string id;
     std::string name;
     std::string text;
-    std::string note; ///< the catch, said plainly
+    std::string note;        ///< the catch, said plainly
+    std::string office_note; ///< for the desk: no buyer sees it
     Look look;
     Index<Area> area;
     OptionKind kind = OptionKind::upgrade;

@@ -14,6 +14,7 @@
 #include <quoin/pricebook/lot.hpp>
 #include <quoin/pricebook/option.hpp>
 #include <quoin/text/codes.hpp>
+#include <quoin/text/language.hpp>
 
 namespace quoin {
 
@@ -165,6 +166,9 @@ template <class T>
 
 /// The file that "lots" points to, if its lots stand in a list of their own.
 [[nodiscard]] std::optional<std::string> lots_file(const Value& book);
+
+/// Keeps of the texts of such a list, which have a column a language, the one that is asked for.
+void choose_lot_texts(Document& list, Language language);
 
 /// Reads and validates a price book. `lots` is the parsed list that "lots" points to, or nullptr.
 /// Where findings were added, the result must not be used.

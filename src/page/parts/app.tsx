@@ -10,6 +10,7 @@ import {
     buyer,
     closed,
     code_needed,
+    current,
     enter,
     facing,
     gone,
@@ -23,7 +24,7 @@ import {
     undo,
     view,
 } from '../store';
-import type {View} from '../store';
+import {go_to_view, views} from '../place';
 import {BudgetView} from '../views/budget';
 import {CheckView} from '../views/check';
 import {LoansView} from '../views/loans';
@@ -32,7 +33,7 @@ import {SheetView} from '../views/sheet';
 import {SiteView} from '../views/site';
 import {TourView} from '../views/tour';
 import {Bar} from './bar';
-import {Buyers} from './buyers';
+import {Buyers, TurnedAway} from './buyers';
 import {FindButton} from './find';
 import {Openings} from './openings';
 import {WayOn} from './way_on';
@@ -40,8 +41,6 @@ import {Name, WholeName} from './name';
 import {TermCard} from './term';
 
 import './app.css';
-
-const views: View[] = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'];
 
 function keys(event: KeyboardEvent): void {
     const typing =
@@ -63,10 +62,7 @@ function Views() {
                     class="view"
                     title={say.frame.views[one].says}
                     aria-current={view.value === one ? 'page' : undefined}
-                    onClick={() => {
-                        view.value = one;
-                        window.scrollTo(0, 0);
-                    }}
+                    onClick={() => go_to_view(one)}
                 >
                     <span class="view-name">{say.frame.views[one].name}</span>
                 </button>
@@ -233,7 +229,8 @@ function Nothing() {
                 <Languages />
                 <Messages />
                 <h1>{say.frame.whose_home}</h1>
-                <Openings done={() => window.scrollTo(0, 0)} remarks={false} />
+                {facing.value && <TurnedAway />}
+                <Openings done={() => undefined} remarks={false} />
             </main>
         );
     return (
@@ -253,12 +250,8 @@ export function App() {
     }, []);
     const one = buyer.value;
     const home = tour.value?.heading;
-    const who = brief(String(one?.inquiry.buyer ?? say.buyers.unnamed));
-    document.title = home
-        ? facing.value
-            ? brief(home.community)
-            : say.frame.title({buyer: who, community: brief(home.community)})
-        : 'quoin';
+    // A title stays in the browser's history, for whoever sits here next: nobody's name is in it.
+    document.title = home ? say.frame.title({community: brief(home.community)}) : 'quoin';
     if (code_needed.value) return <Code />;
     if (!one) return <Nothing />;
     return (
@@ -294,7 +287,7 @@ export function App() {
             <Messages />
             <main id="main" tabIndex={-1} class={`main in-${view.value}`}>
                 {tour.value ? (
-                    <Shown />
+                    <Shown key={current.value} />
                 ) : (
                     !gone.value && (
                         <p class="waiting">

@@ -17,6 +17,7 @@ import {
 import {without_means} from '../inquiry';
 import {say} from '../language';
 import {without_money} from '../money';
+import {stays_open} from '../place';
 import {answered, buyer, loan_name, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
@@ -322,7 +323,7 @@ function Found({
                     .
                 </p>
             )}
-            <details class="more">
+            <details class="more" {...stays_open('money:best')}>
                 <summary>{say.money.table.best_count({count: one.frontier.length})}</summary>
                 <MixTable
                     one={one}

@@ -14,6 +14,7 @@ import {
     open,
     put_away,
     show,
+    turn_back,
     turn_to_buyer,
 } from '../store';
 import {Dialog} from './dialog';
@@ -100,15 +101,10 @@ function Menu({done}: {done: () => void}) {
 }
 
 /// While the buyer looks on: no name, and the way back.
-function TurnedAway() {
+export function TurnedAway() {
     return (
         <div class="buyers">
-            <button
-                class="step turn-back"
-                onClick={() => {
-                    facing.value = false;
-                }}
-            >
+            <button class="step turn-back" onClick={turn_back}>
                 {say.buyers.turn_back}
             </button>
         </div>

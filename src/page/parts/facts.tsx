@@ -56,7 +56,8 @@ function Input({
     write: (text: string) => void;
 }) {
     const typed = (event: Event) => write((event.currentTarget as HTMLInputElement).value);
-    if (type === 'date') return <input type="date" value={value} onInput={typed} />;
+    if (type === 'date')
+        return <input type="date" autocomplete="off" value={value} onInput={typed} />;
     return (
         <input
             type="text"

@@ -1,11 +1,11 @@
 // Finding an option by words of its name, its description or its id, wherever one is.
-import {signal} from '@preact/signals';
+import {effect, signal} from '@preact/signals';
 import {useEffect, useRef} from 'preact/hooks';
 
 import type {Area, Option} from '../answers';
 import {brief} from '../figures';
 import {say} from '../language';
-import {tour, view} from '../store';
+import {current, tour, view} from '../store';
 import {Barred, can_be_had} from './barred';
 import {Icon} from './icon';
 import {OptionCards} from './option_card';
@@ -23,12 +23,12 @@ function folded(text: string): string {
     return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 }
 
-function words_in(text: string): string[] {
+export function words_in(text: string): string[] {
     return folded(text).match(/[\p{L}\p{N}]+/gu) ?? [];
 }
 
 /// Each asked word begins one of these.
-function all_begin(asked: string[], words: string[]): boolean {
+export function all_begin(asked: string[], words: string[]): boolean {
     return asked.every((one) => words.some((word) => word.startsWith(one)));
 }
 
@@ -64,6 +64,11 @@ function leave(): void {
     looked_for.value = '';
     writing.value = false;
 }
+
+/// What was looked for with one buyer is nothing to the next.
+effect(() => {
+    if (current.value || looked_for.peek()) leave();
+});
 
 /// Opens the place to write what is looked for, in the tour.
 export function FindButton() {

@@ -1,10 +1,9 @@
 // What the builder gives on this home, and what each of it is used for; changed in place.
-import {useState} from 'preact/hooks';
-
 import type {Incentive} from '../answers';
 import {date, dollars, is_zero, short} from '../figures';
 import {as_code, with_incentive} from '../inquiry';
 import {say} from '../language';
+import {opened, set_open} from '../place';
 import {act, buyer, tour} from '../store';
 import type {Use} from '../words/english/codes';
 import {Typed} from './typed_field';
@@ -79,7 +78,8 @@ function until({expires, close_by}: Incentive): string {
 
 function One({incentive}: {incentive: Incentive}) {
     const in_parts = incentive.used.length > 1 || incentive.used.some((one) => one.amount);
-    const [open, unfold] = useState(false);
+    const parted = `incentive:${incentive.id}`;
+    const open = opened.value.has(parted);
     const parts = open || in_parts;
     const now = parts ? 'parts' : (incentive.used[0]?.use ?? '');
     const choices: [string, string][] = [
@@ -91,7 +91,7 @@ function One({incentive}: {incentive: Incentive}) {
     ];
     if (incentive.uses.length > 1) choices.push(['parts', say.incentives.in_parts]);
     const choose = (how: string) => {
-        unfold(how === 'parts');
+        set_open(parted, how === 'parts');
         if (how === 'parts') return; // the amounts say the rest
         use_so(
             incentive,

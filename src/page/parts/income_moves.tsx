@@ -1,9 +1,8 @@
 // What moves if the income does: its part that the home takes, and the highest rate within limits.
-import {useState} from 'preact/hooks';
-
 import type {Shift, ShiftIncome} from '../answers';
 import {dollars, percent, rate_percent} from '../figures';
 import {say} from '../language';
+import {opened, stays_open} from '../place';
 import {buyer} from '../store';
 import {use_answer} from './asked';
 
@@ -66,11 +65,11 @@ function Incomes({ratios}: {ratios: NonNullable<Shift['scenarios'][0]['ratios']>
 
 /// Of the home as it stands under the way to pay in hand. Asked once it is opened.
 export function IncomeMoves({scenario}: {scenario: string}) {
-    const [open, set_open] = useState(false);
+    const open = opened.value.has('income:moves');
     const {answer} = use_answer<Shift>('shift', open ? buyer.value!.inquiry : null, {scenario});
     const one = answer?.scenarios.find((each) => each.terms.name === scenario);
     return (
-        <details class="more" onToggle={(event) => set_open(event.currentTarget.open)}>
+        <details class="more" {...stays_open('income:moves')}>
             <summary>{say.afford.moves.title}</summary>
             {open && one && one.refusals.length > 0 && (
                 <p class="refused">

@@ -4,6 +4,7 @@ import {useState} from 'preact/hooks';
 import type {LaterPath, LaterScenario} from '../answers';
 import {dollars, term} from '../figures';
 import {say} from '../language';
+import {opened, stays_open} from '../place';
 import {LinesChart} from './lines_chart';
 
 import './mixes.css';
@@ -88,7 +89,7 @@ function place_of(month: number): string {
 
 export function LaterCosts({one}: {one: LaterScenario}) {
     const [span, show] = useState(10);
-    const [open, set] = useState(false);
+    const open = opened.value.has('later:months');
     const ways = one.ways.filter((path) => path.refusals.length === 0 && path.cost.length > 0);
     if (ways.length === 0) return null;
     const last = Math.min(...ways.map((path) => path.cost.length)) - 1;
@@ -134,10 +135,7 @@ export function LaterCosts({one}: {one: LaterScenario}) {
                 months={[0, ...told_years.map((years) => years * 12).filter((at) => at <= last)]}
                 name_of={(month) => (month === 0 ? say.later.costs.the_closing : term(month))}
             />
-            <details
-                class="more"
-                onToggle={(event) => set((event.currentTarget as HTMLDetailsElement).open)}
-            >
+            <details class="more" {...stays_open('later:months')}>
                 <summary>{say.later.costs.month_by_month}</summary>
                 {open && (
                     <Table

@@ -10,6 +10,7 @@ import {points_words} from './terms';
 import {Term} from './term';
 import {Typed} from './typed_field';
 import {brief, rate_percent} from '../figures';
+import {stays_open} from '../place';
 
 import './loan_fields.css';
 
@@ -280,7 +281,7 @@ export function More({
     const lock = written.lock_days ?? 60;
     const choices = program?.choices ?? [];
     return (
-        <details class="more">
+        <details class="more" {...stays_open(`loan-more:${index}`)}>
             <summary>{say.loan.more}</summary>
             <label class="field">
                 <span>{say.loan.name}</span>

@@ -4,6 +4,7 @@ import {useState} from 'preact/hooks';
 import type {Compare, Stretch} from '../answers';
 import {brief, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
+import {stays_open} from '../place';
 import {loan_name} from '../store';
 import {marked} from './marks';
 import {YearsChart} from './years_chart';
@@ -65,7 +66,7 @@ function YearsTable({answer, curve}: {answer: Compare; curve: Curve}) {
     const told = answer.scenarios.filter((one) => one.available);
     const longest = told.reduce((years, one) => Math.max(years, one.curve.length), 0);
     return (
-        <details class="more">
+        <details class="more" {...stays_open('loans:years-table')}>
             <summary>{say.loans.years.as_table}</summary>
             <div class="scroll" tabIndex={0} role="region" aria-label={say.loans.years.table}>
                 <table>

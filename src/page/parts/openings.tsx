@@ -1,8 +1,28 @@
-// Whom to open: somebody this browser kept, a new buyer, an example, a file.
+// Whom to open: a new buyer, somebody this browser kept, an example, a file.
+import './openings.css';
+
+import {useState} from 'preact/hooks';
+
+import type {Cases, Inquiry} from '../engine';
+import {brief, short_date} from '../figures';
+import {day_of} from '../keeping';
+import type {Kept} from '../keeping';
 import {say} from '../language';
-import {away, book_of, books_here, facing, known, notice, open, open_new, take_up} from '../store';
+import {
+    all_others,
+    away,
+    book_of,
+    books_here,
+    buyers,
+    facing,
+    known,
+    notice,
+    open,
+    take_up,
+} from '../store';
+import {all_begin, words_in} from './find';
 import {Name} from './name';
-import {brief} from '../figures';
+import {NewBuyer} from './new_buyer';
 
 import './openings.css';
 
@@ -23,32 +43,108 @@ async function load(file: File): Promise<void> {
     open({...inquiry, price_book: book});
 }
 
-/// Names alone: nobody's figures are on the screen before they are asked for.
+/// From so many names on there is a field to find one by, and the rest is behind a button.
+const many = 8;
+
+/// "Teasel, lot 7, Nov 28": nothing that is a figure of theirs.
+function told_of({plan, lot, at, community, price_book}: Kept): string {
+    if (book_of(price_book) === null) return say.buyers.kept_no_book({community});
+    return say.buyers.kept_line({plan: brief(plan), lot, on: short_date(day_of(new Date(at)))});
+}
+
+function KeptRow({one, done}: {one: Kept; done: () => void}) {
+    const here = buyers.value.some((each) => each.key === one.key);
+    return (
+        <li>
+            <button
+                class="row-button kept-name"
+                disabled={book_of(one.price_book) === null}
+                title={one.name}
+                onClick={() => {
+                    take_up(one.key);
+                    done();
+                }}
+            >
+                <span class="cut">{brief(one.name)}</span>
+                <span class="faint">
+                    {told_of(one)}
+                    {here && <span class="here"> · {say.buyers.open_here}</span>}
+                </span>
+            </button>
+        </li>
+    );
+}
+
+/// Names alone: nobody's figures are on the screen before they are asked for. Where they are many,
+/// those who are open stand among them, to be found by name.
 function Names({done}: {done: () => void}) {
-    if (away.value.length === 0 || facing.value) return null;
+    const [asked, ask] = useState('');
+    const [all, show_all] = useState(false);
+    const others = all_others();
+    const long = others.length >= many;
+    const list = long ? others : away.value;
+    if (list.length === 0 || facing.value) return null;
+    const words = words_in(asked);
+    const found = list.filter((one) => all_begin(words, words_in(one.name)));
+    const shown = all || words.length > 0 ? found : found.slice(0, many);
     return (
         <section>
             <h3>{say.buyers.kept}</h3>
+            {long && (
+                <input
+                    type="search"
+                    class="find-buyer"
+                    aria-label={say.buyers.find}
+                    placeholder={say.buyers.find}
+                    autocomplete="off"
+                    spellcheck={false}
+                    value={asked}
+                    onInput={(event) => ask(event.currentTarget.value)}
+                />
+            )}
+            {long && words.length > 0 && (
+                <p class="facts" role="status">
+                    {say.buyers.found({count: found.length})}
+                </p>
+            )}
             <ul class="choices">
-                {away.value.map((one) => {
-                    const here = book_of(one.price_book) !== null;
-                    return (
-                        <li key={one.key}>
-                            <button
-                                class="row-button kept-name"
-                                disabled={!here}
-                                title={one.name}
-                                onClick={() => {
-                                    take_up(one.key);
-                                    done();
-                                }}
-                            >
-                                <span class="cut">{brief(one.name)}</span>
-                                {!here && <span class="faint">{say.buyers.kept_no_book(one)}</span>}
-                            </button>
-                        </li>
-                    );
-                })}
+                {shown.map((one) => (
+                    <KeptRow key={one.key} one={one} done={done} />
+                ))}
+            </ul>
+            {shown.length < found.length && (
+                <button type="button" class="step show-all" onClick={() => show_all(true)}>
+                    {say.buyers.show_all({count: found.length})}
+                </button>
+            )}
+        </section>
+    );
+}
+
+type Book = Cases['price_books'][number];
+
+function Examples({book, remarks, done}: {book: Book; remarks: boolean; done: () => void}) {
+    if (book.inquiries.length === 0) return null;
+    return (
+        <section>
+            <h3>
+                <Name of={book.community} />
+            </h3>
+            <ul class="choices">
+                {book.inquiries.map((one) => (
+                    <li key={one.id}>
+                        <button
+                            class="row-button"
+                            onClick={() => {
+                                open(one.inquiry);
+                                done();
+                            }}
+                        >
+                            <span>{brief(one.buyer || one.id)}</span>
+                            {remarks && <span class="faint">{one.inquiry.comment ?? one.id}</span>}
+                        </button>
+                    </li>
+                ))}
             </ul>
         </section>
     );
@@ -56,50 +152,33 @@ function Names({done}: {done: () => void}) {
 
 /// What is remarked of somebody is said in a dialog, and not where anybody looks first.
 export function Openings({done, remarks}: {done: () => void; remarks: boolean}) {
+    const [begins, begin] = useState<Inquiry | null>(null);
+    if (begins) return <NewBuyer first={begins} done={done} back={() => begin(null)} />;
+    const books = known.value?.price_books ?? [];
     return (
-        <>
-            <Names done={done} />
-            {known.value?.price_books.map((book) => (
-                <section key={book.id}>
-                    <h3>
-                        <Name of={book.community} />
-                    </h3>
-                    <ul class="choices">
-                        {book.first && (
-                            <li>
-                                <button
-                                    class="row-button"
-                                    onClick={() => {
-                                        open_new(book.first!);
-                                        done();
-                                    }}
-                                >
+        <div class="openings">
+            <ul class="choices">
+                {books.map(
+                    (book) =>
+                        book.first && (
+                            <li key={book.id}>
+                                <button class="row-button begin" onClick={() => begin(book.first)}>
                                     <span>{say.buyers.new_one}</span>
-                                    <span class="faint">{book.first.comment}</span>
+                                    <span class="faint">
+                                        {books.length > 1 && `${brief(book.community)}. `}
+                                        {book.first.comment}
+                                    </span>
                                 </button>
                             </li>
-                        )}
-                        {book.inquiries.map((one) => (
-                            <li key={one.id}>
-                                <button
-                                    class="row-button"
-                                    onClick={() => {
-                                        open(one.inquiry);
-                                        done();
-                                    }}
-                                >
-                                    <span>{brief(one.buyer || one.id)}</span>
-                                    {remarks && (
-                                        <span class="faint">{one.inquiry.comment ?? one.id}</span>
-                                    )}
-                                </button>
-                            </li>
-                        ))}
-                    </ul>
-                </section>
+                        ),
+                )}
+            </ul>
+            <Names done={done} />
+            {books.map((book) => (
+                <Examples key={book.id} book={book} remarks={remarks} done={done} />
             ))}
             <FileButton done={done} />
-        </>
+        </div>
     );
 }
 

@@ -1,10 +1,10 @@
 // One option of the tour: a row that is touched, or one that opens its levels; and what it opens.
-import {signal} from '@preact/signals';
 import type {ComponentChildren} from 'preact';
 
 import type {Form, Option} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
+import {opened, set_open} from '../place';
 import {Allowance} from './option_number';
 import {has_look, Look} from './look';
 import {More} from './option_more';
@@ -12,15 +12,6 @@ import {Consequences, in_the_home, Money, price_of, Row, told_by, Without} from 
 import {Name} from './name';
 
 import './option_card.css';
-
-/// The options that are open, until the page is loaded anew.
-const opened = signal<ReadonlySet<string>>(new Set());
-
-function turn(id: string): void {
-    const next = new Set(opened.value);
-    if (!next.delete(id)) next.add(id);
-    opened.value = next;
-}
 
 function Opener({
     option,
@@ -37,7 +28,7 @@ function Opener({
             class={`opener ${name}`}
             aria-expanded={opened.value.has(option.id)}
             aria-label={children ? undefined : say.options.more_of(option)}
-            onClick={() => turn(option.id)}
+            onClick={() => set_open(option.id, !opened.value.has(option.id))}
         >
             {children}
             <span class="chevron" aria-hidden="true" />

@@ -7,6 +7,7 @@ import {say} from '../language';
 import {facing} from '../store';
 import {wish_for} from '../wishes';
 import {Look} from './look';
+import {OfficeNote} from './office_note';
 import {Stepper, unit_of} from './option_number';
 import {in_the_home} from './option_row';
 import {Term} from './term';
@@ -75,6 +76,7 @@ export function More({option}: {option: Option}) {
                 <p class="facts">{facts.flatMap((one, at) => (at > 0 ? [' · ', one] : [one]))}</p>
             )}
             {option.note && <p class="note">{option.note}</p>}
+            <OfficeNote of={option} />
             {option.later && <p class="note">{later_words(option)}</p>}
             <WishButton option={option} />
         </div>

@@ -47,7 +47,7 @@ export function Stepper({option}: {option: Option}) {
             </button>
             <label>
                 <span class="sr">{say.options.how_many({name: brief(option.name)})}</span>
-                <input inputMode="decimal" {...field} />
+                <input inputMode="decimal" autocomplete="off" {...field} />
             </label>
             <button
                 aria-label={say.options.more(option)}

@@ -10,6 +10,7 @@ import {touch} from '../store';
 import {Amount} from './amount';
 import {Look} from './look';
 import {Name} from './name';
+import {OfficeNote} from './office_note';
 import {unit_of} from './option_number';
 
 import './option_row.css';
@@ -141,6 +142,7 @@ export function Consequences({form, how}: {form: Form; how: Touch | null}) {
                     {one}
                 </p>
             ))}
+            <OfficeNote of={form} />
         </>
     );
 }

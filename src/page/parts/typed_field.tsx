@@ -57,6 +57,7 @@ export function Typed({
             )}
             <input
                 inputMode={mode}
+                autocomplete="off"
                 aria-label={label}
                 placeholder={hint}
                 aria-invalid={wrong ? 'true' : undefined}

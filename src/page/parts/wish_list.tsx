@@ -65,7 +65,7 @@ function Row({list, at}: {list: Placed[]; at: number}) {
     const counted = option?.quantity?.asked ? option.quantity : null;
     return (
         <li class="wish">
-            <span class="wish-rank">{!facing.value && at + 1}</span>
+            {!facing.value && <span class="wish-rank">{at + 1}</span>}
             <span class="wish-name">
                 {wish.level && levels.length > 1 ? (
                     <select
@@ -110,34 +110,40 @@ function Row({list, at}: {list: Placed[]; at: number}) {
                 />
                 <span>{say.common.must_have}</span>
             </label>
-            <span class="wish-worth">
-                <Typed
-                    label={words.worth_of({name})}
-                    before={words.worth}
-                    value={wish.weight ?? ''}
-                    wrong={wrong_in(place, 'weight')}
-                    change={(value) =>
-                        set({weight: value || undefined}, words.worth_changed({name}))
-                    }
-                />
-            </span>
+            {!facing.value && (
+                <span class="wish-worth">
+                    <Typed
+                        label={words.worth_of({name})}
+                        before={words.worth}
+                        value={wish.weight ?? ''}
+                        wrong={wrong_in(place, 'weight')}
+                        change={(value) =>
+                            set({weight: value || undefined}, words.worth_changed({name}))
+                        }
+                    />
+                </span>
+            )}
             <span class="wish-moves">
-                <button
-                    class="step"
-                    aria-label={words.dearer({name})}
-                    disabled={at === 0}
-                    onClick={() => move(-1)}
-                >
-                    ↑
-                </button>
-                <button
-                    class="step"
-                    aria-label={words.less_dear({name})}
-                    disabled={at + 1 === list.length}
-                    onClick={() => move(1)}
-                >
-                    ↓
-                </button>
+                {!facing.value && (
+                    <>
+                        <button
+                            class="step"
+                            aria-label={words.dearer({name})}
+                            disabled={at === 0}
+                            onClick={() => move(-1)}
+                        >
+                            ↑
+                        </button>
+                        <button
+                            class="step"
+                            aria-label={words.less_dear({name})}
+                            disabled={at + 1 === list.length}
+                            onClick={() => move(1)}
+                        >
+                            ↓
+                        </button>
+                    </>
+                )}
                 <button
                     class="step"
                     aria-label={words.take_off({name})}
@@ -182,8 +188,17 @@ function Add({wishes}: {wishes: Wish[]}) {
     );
 }
 
-export function WishList() {
+/// While the buyer looks on, in the order of the tour: theirs would tell the ranks.
+function listed(): Placed[] {
     const list = ranked(buyer.value!.inquiry);
+    if (!facing.value) return list;
+    const toured = options().map((one) => one.id);
+    const place = ({wish}: Placed) => toured.indexOf(wish.option);
+    return list.sort((a, b) => place(a) - place(b));
+}
+
+export function WishList() {
+    const list = listed();
     return (
         <>
             {list.length === 0 ? (

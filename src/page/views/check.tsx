@@ -189,6 +189,7 @@ function Figures({answer}: {answer: Recheck}) {
                     <span>{say.check.find}</span>
                     <input
                         type="search"
+                        autocomplete="off"
                         value={wanted}
                         onInput={(event) => want(event.currentTarget.value)}
                     />

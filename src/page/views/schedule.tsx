@@ -12,6 +12,7 @@ import {strong} from '../parts/marks';
 import {ScheduleChart} from '../parts/schedule_chart';
 import {Explained, Term} from '../parts/term';
 import {estimate_words, terms_words} from '../parts/terms';
+import {opened, set_open} from '../place';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
 
@@ -59,9 +60,8 @@ function Share({row}: {row: Row}) {
 }
 
 function Table({answer}: {answer: Schedule}) {
-    const [open, set] = useState<number[]>([]);
-    const flip = (year: number) =>
-        set(open.includes(year) ? open.filter((one) => one !== year) : [...open, year]);
+    const is_open = (year: number) => opened.value.has(`year:${year}`);
+    const flip = (year: number) => set_open(`year:${year}`, !is_open(year));
     return (
         <div class="scroll" tabIndex={0} role="region" aria-label={say.schedule.table}>
             <table class="years">
@@ -101,7 +101,7 @@ function Table({answer}: {answer: Schedule}) {
                             <th scope="row">
                                 <button
                                     class="year-button"
-                                    aria-expanded={open.includes(row.year!)}
+                                    aria-expanded={is_open(row.year!)}
                                     onClick={() => flip(row.year!)}
                                 >
                                     {say.schedule.year_number({year: row.year!})}
@@ -126,7 +126,7 @@ function Table({answer}: {answer: Schedule}) {
                                 <Share row={row} />
                             </td>
                         </tr>,
-                        open.includes(row.year!) && (
+                        is_open(row.year!) && (
                             <Months
                                 key={`m${row.year}`}
                                 rows={answer.rows.slice((row.year! - 1) * 12, row.year! * 12)}
@@ -232,6 +232,7 @@ export function ScheduleView() {
                             </span>
                             <input
                                 inputMode="decimal"
+                                autocomplete="off"
                                 value={text}
                                 placeholder="0"
                                 onInput={(event) => write(event.currentTarget.value)}

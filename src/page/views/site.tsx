@@ -1,5 +1,4 @@
 // The lots on their map and in a list, and the plans that fit them.
-import {useState} from 'preact/hooks';
 
 import type {Elevation, Lot, Move, Plan, Site} from '../answers';
 import {brief, is_zero, plain, short, signed} from '../figures';
@@ -8,11 +7,13 @@ import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
 import {Look} from '../parts/look';
 import {Name} from '../parts/name';
+import {OfficeNote} from '../parts/office_note';
 import {Explained} from '../parts/term';
 import {small} from '../parts/marks';
 import {SiteMap} from '../parts/site_map';
 import {terms_words} from '../parts/terms';
-import {answered, move, tour} from '../store';
+import {opened, set_open} from '../place';
+import {answered, desk_alone, move, tour} from '../store';
 
 function take_lot(lot: Lot): void {
     move((inquiry) => ({...inquiry, lot: lot.id}), say.common.lot({lot: lot.id}), lot);
@@ -87,6 +88,7 @@ function LotCard({lot}: {lot: Lot}) {
             <h3 class="lot-card-name">{say.common.lot({lot: lot.id})}</h3>
             <p class="lot-card-ground">{ground_of(lot)}</p>
             {lot.note && <p class="lot-card-note">{lot.note}</p>}
+            <OfficeNote of={lot} />
             <p class="lot-card-premium">{premium_of(lot)}</p>
             {lot.move ? <Moving move={lot.move} /> : <p class="effect">{standing_of(lot)}</p>}
             {lot.move && <Fallen list={lot.falls_out} />}
@@ -101,8 +103,12 @@ function LotCard({lot}: {lot: Lot}) {
 
 /// The map, with the lot that was touched last beside it, or the one in hand.
 function Mapped({answer}: {answer: Site}) {
-    const [touched, touch] = useState('');
-    const lot = answer.lots.find((one) => one.id === (touched || answer.lot));
+    const touched = answer.lots.find((one) => opened.value.has(`lot:${one.id}`));
+    const lot = touched ?? answer.lots.find((one) => one.id === answer.lot);
+    const touch = (id: string) => {
+        if (touched) set_open(`lot:${touched.id}`, false);
+        set_open(`lot:${id}`, true);
+    };
     if (!answer.map) return null;
     return (
         <div class="mapped">
@@ -131,6 +137,7 @@ function LotRow({lot, note}: {lot: Lot; note: boolean}) {
                     <span class="row-title">{say.common.lot({lot: lot.id})}</span>
                     <span class="row-note">{ground_of(lot)}</span>
                     {note && lot.note && <span class="row-note">{lot.note}</span>}
+                    {note && <OfficeNote of={lot} />}
                     {!lot.chosen && lot.can_be_had && <Fallen list={lot.falls_out} />}
                 </span>
                 <span class="row-money">
@@ -216,7 +223,10 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
 
 export function SiteView() {
     const hand = tour.value!.scenario.terms.name;
-    const {answer} = use_answer<Site>('site', answered.value, {scenario: hand});
+    const {answer} = use_answer<Site>('site', answered.value, {
+        scenario: hand,
+        ...desk_alone(),
+    });
     if (!answer) return <p class="waiting">{say.site.walking}</p>;
     return (
         <div class="site-page">

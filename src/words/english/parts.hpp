@@ -65,6 +65,7 @@ inline constexpr PartWords parts = {
                  {CommonMeasure::usable_yard, "usable yard"},
                  {CommonMeasure::house_width, "home width"}}},
     .feet = "ft",
+    .office_note = "For the desk: {}",
 };
 
 } // namespace quoin::english

@@ -65,6 +65,7 @@ inline constexpr PartWords parts = {
                  {CommonMeasure::usable_yard, "patio utilizable"},
                  {CommonMeasure::house_width, "ancho de la vivienda"}}},
     .feet = "pies",
+    .office_note = "Para la oficina: {}",
 };
 
 } // namespace quoin::spanish

@@ -58,7 +58,22 @@ export const buyers = {
         'set your own under This buyer…',
 
     kept: 'Saved in this browser',
+    kept_line: ({plan, lot, on}: Texts<'plan' | 'lot' | 'on'>) => `${plan}, lot ${lot} · ${on}`,
+    open_here: 'open now',
+    find: 'Find a buyer by name',
+    found: ({count}: {count: number}) =>
+        count === 0 ? 'Nobody here has that name.' : count === 1 ? '1 buyer' : `${count} buyers`,
+    show_all: ({count}: {count: number}) => `Show all ${count}`,
+
     new_one: 'A new buyer',
+    new_name: 'Name: any name will do',
+    new_plan: 'Plan',
+    new_lot: 'Lot',
+    new_loan: 'Loan to start with',
+    plan: ({name, style, bedrooms, baths}: Texts<'name' | 'style' | 'bedrooms' | 'baths'>) =>
+        `${name} · ${style ? `${style}, ` : ''}${bedrooms} bedrooms, ${baths} baths`,
+    start: 'Start',
+    start_bare: 'Start from the bare home',
     open_file: 'Open an inquiry file…',
     no_books: 'none',
     no_file: ({file}: Texts<'file'>) =>

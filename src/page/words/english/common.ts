@@ -19,6 +19,8 @@ export const common = {
     yours: 'yours',
     no_cost: 'no cost',
     no_extra_cost: 'no extra cost',
+    for_the_desk: 'For the desk:',
+    back: 'Back',
     in_a_package: 'in a package',
     must_have: 'must have',
     closing: 'closing', ///< on a scale of years

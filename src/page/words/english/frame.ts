@@ -17,7 +17,7 @@ export const frame = {
     languages_label: 'Language',
     views,
     views_label: 'Views',
-    title: ({buyer, community}: Texts<'buyer' | 'community'>) => `${buyer}, ${community} – quoin`,
+    title: ({community}: Texts<'community'>) => `${community} – quoin`,
     skip: 'Skip to the content',
     book: ({builder, version}: Texts<'builder' | 'version'>) => `${builder}. Price book ${version}`,
     book_ended: ({on}: Texts<'on'>) => `ended on ${on}`,

@@ -58,7 +58,26 @@ export const buyers = {
         `${score} y el cierre el ${closing}: ponga los suyos en Este comprador…`,
 
     kept: 'Guardados en este navegador',
+    kept_line: ({plan, lot, on}: Texts<'plan' | 'lot' | 'on'>) => `${plan}, lote ${lot} · ${on}`,
+    open_here: 'abierto ahora',
+    find: 'Buscar un comprador por nombre',
+    found: ({count}: {count: number}) =>
+        count === 0
+            ? 'Nadie aquí tiene ese nombre.'
+            : count === 1
+              ? '1 comprador'
+              : `${count} compradores`,
+    show_all: ({count}: {count: number}) => `Mostrar los ${count}`,
+
     new_one: 'Un comprador nuevo',
+    new_name: 'Nombre: puede ser cualquiera',
+    new_plan: 'Plano',
+    new_lot: 'Lote',
+    new_loan: 'Préstamo para empezar',
+    plan: ({name, style, bedrooms, baths}: Texts<'name' | 'style' | 'bedrooms' | 'baths'>) =>
+        `${name} · ${style ? `${style}, ` : ''}${bedrooms} dormitorios, ${baths} baños`,
+    start: 'Empezar',
+    start_bare: 'Empezar con la vivienda básica',
     open_file: 'Abrir un archivo de consulta…',
     no_books: 'ninguna',
     no_file: ({file}: Texts<'file'>) =>

@@ -27,6 +27,8 @@ export const common = {
     yours: 'su elección',
     no_cost: 'sin costo',
     no_extra_cost: 'sin costo adicional',
+    for_the_desk: 'Para la oficina:',
+    back: 'Volver',
     in_a_package: 'en un paquete',
     must_have: 'esencial',
     closing: 'cierre',

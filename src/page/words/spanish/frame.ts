@@ -17,7 +17,7 @@ export const frame = {
     languages_label: 'Idioma',
     views,
     views_label: 'Vistas',
-    title: ({buyer, community}: Texts<'buyer' | 'community'>) => `${buyer}, ${community} – quoin`,
+    title: ({community}: Texts<'community'>) => `${community} – quoin`,
     skip: 'Ir al contenido',
     book: ({builder, version}: Texts<'builder' | 'version'>) =>
         `${builder}. Lista de precios ${version}`,
