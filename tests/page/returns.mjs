@@ -59,12 +59,12 @@ export async function a_reload_the_same_buyer_a_new_window_names({server, contex
     await other.close();
     await page.clock.setFixedTime(new Date(Date.now() + 86_400_000));
     await page.evaluate(() => window.dispatchEvent(new Event('focus')));
-    await names_alone(page, 'the next morning', [first, 'Buyer 4', 'Buyer 2']);
+    await names_alone(page, 'the next morning', ['Buyer 2', 'Buyer 4', first]);
     await page.click('.kept-name:has-text("Buyer 4")');
     await settled(page);
     await page.clock.setFixedTime(new Date(Date.now() + 2 * 86_400_000));
     await page.reload();
-    await names_alone(page, 'a reload the next day', [first, 'Buyer 4', 'Buyer 2']);
+    await names_alone(page, 'a reload the next day', ['Buyer 4', 'Buyer 2', first]);
     equal('no errors in the page', page.wrong.join(), '');
 }
 

@@ -206,6 +206,7 @@ export async function a_new_buyer_on_a_price_book({server, context}) {
     const page = await open_page(context, server.url);
     await page.click('button:text-is("Open…")');
     await page.click('.dialog .row-button:has-text("A new buyer")');
+    await page.click('.new-buyer .main-button');
     await page.waitForSelector('.tab[aria-current]:text-is("New buyer")');
     await settled(page);
     check('what is assumed is said', (await page.textContent('.message')).includes('assumed'));

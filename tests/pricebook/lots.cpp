@@ -31,6 +31,29 @@ const std::string header =
 
 } // namespace
 
+TEST_CASE("Both texts of a list are read in the language asked for") {
+    const char* const rows =
+        "id,premium,status,grade,plans,measure.rear_ft,note.en,note.es,office_note.en,"
+        "office_note.es\n"
+        "1,0,free,level,,20,Wide,Ancho,Ask first,Pregunte antes\n"
+        "2,0,free,level,large,40,,,,\n"
+        "3,0,sold,level,,,,,,\n";
+    for (const auto& [language, note, office_note] :
+         {std::tuple(Language::english, "Wide", "Ask first"),
+          std::tuple(Language::spanish, "Ancho", "Pregunte antes")}) {
+        Findings findings;
+        Document list = parse_csv(std::make_shared<Source>("lots.csv", rows), findings);
+        choose_lot_texts(list, language);
+        const ReadBook read = patched_book(
+            R"([{"op": "replace", "path": "/lots", "value": {"csv": "lots.csv"}}])", &list);
+        INFO(listing(read.findings));
+        REQUIRE(read.findings.none());
+        CHECK(read.book.lots[0].note == note);
+        CHECK(read.book.lots[0].office_note == office_note);
+        CHECK(read.book.lots[1].office_note.empty());
+    }
+}
+
 TEST_CASE("Rows of a list give the lots that the price book's own list gives") {
     const ReadLots lots =
         with_lots(header + "1,$0,free,level,,false,,20,\n"

@@ -72,6 +72,29 @@ TEST_CASE("Lots: premium, status, grade, fitting plans, flood zone, measures") {
     CHECK(book().lots[2].grade == Grade::garden);
 }
 
+TEST_CASE("Office notes of lots, options, levels and choices; none where none is written") {
+    CHECK(book().lots[0].office_note.empty());
+    CHECK(option("top").office_note.empty());
+    const auto noted = patched_book(R"([
+        {"op": "add", "path": "/lots/0/office_note", "value": "of a lot"},
+        {"op": "add", "path": "/options/2/office_note", "value": "of an option"},
+        {"op": "add", "path": "/options/2/levels/1/office_note", "value": "of a level"}])");
+    INFO(listing(noted.findings));
+    REQUIRE(noted.findings.none());
+    CHECK(noted.book.lots[0].office_note == "of a lot");
+    CHECK(noted.book.options[2].office_note == "of an option");
+    CHECK(noted.book.options[2].levels[1].office_note == "of a level");
+    CHECK(noted.book.options[2].levels[2].note == "a note"); // what all may read stays apart
+    const auto color = index_of(book().options, "color");
+    REQUIRE(color.has_value());
+    const auto chosen =
+        patched_book(R"([{"op": "add", "path": "/options/)" + std::to_string(color->position()) +
+                     R"(/choices/1/office_note", "value": "of a choice"}])");
+    REQUIRE(chosen.findings.none());
+    CHECK(at(chosen.book.options, *color).choices[1].office_note == "of a choice");
+    CHECK(at(chosen.book.options, *color).choices[1].note == "a note");
+}
+
 TEST_CASE("An upgrade by a measure of the plan is offered where the plan has the measure") {
     const Option& wood = option("wood");
     CHECK(wood.kind == OptionKind::upgrade);
