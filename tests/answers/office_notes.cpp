@@ -6,7 +6,7 @@
 #include <quoin/render/answers.hpp>
 
 #include "asked.hpp"
-#include "support/told.hpp"
+#include "support/findings.hpp"
 
 using namespace quoin;
 using namespace quoin::test;

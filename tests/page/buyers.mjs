@@ -17,6 +17,7 @@ import {
     unfold,
     until,
     view,
+    view_number,
     walk,
 } from './support.mjs';
 
@@ -58,7 +59,10 @@ export async function a_new_buyer_is_asked_three_things({server, context}) {
         return bottom <= innerHeight;
     });
     check('on one screen', seen);
-    const lots = () => field('Lot').locator('option').evaluateAll((all) => all.map((o) => o.value));
+    const lots = () =>
+        field('Lot')
+            .locator('option')
+            .evaluateAll((all) => all.map((o) => o.value));
     const site = execFileSync(
         program,
         [
@@ -148,8 +152,8 @@ async function first_couple(page) {
     await settled(page);
     await take_loan(page, 'FHA');
     await page.click('.opener >> nth=0');
-    for (const name of views) await view(page, name);
-    await view(page, 'Tour');
+    for (let i = 1; i < views.length; i += 1) await view_number(page, i);
+    await view_number(page, 0);
     await page.click('.find-button');
     await page.fill('.find-option input', 'porch');
     await turn(page);
@@ -168,12 +172,13 @@ export async function two_couples_in_a_row({server, context}) {
     await turn(page);
     const nothing = async (where) => {
         const text = await whole_page(page);
-        for (const word of ['Alder', 'Buyer 1', 'Birch'])
+        const own = (await page.locator('.paper').count()) > 0; // the sheet has the name of its buyer
+        for (const word of ['Alder', 'Buyer 1', ...(own ? [] : ['Birch'])])
             check(`${where}: no ${word}`, !text.includes(word), text.split(word)[0].slice(-120));
         check(`${where}: not what was looked for`, !/value="porch|^porch$/m.test(text));
     };
-    for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule']) {
-        await view(page, name);
+    for (const [at, name] of views.slice(0, 5).entries()) {
+        await view_number(page, at);
         await nothing(name);
         const open = await page.$$eval(
             'input:not([type=radio], [type=checkbox], [type=file])',
@@ -181,16 +186,12 @@ export async function two_couples_in_a_row({server, context}) {
         );
         equal(`${name}: the browser fills in nothing`, open, 0);
     }
-    await view(page, 'Tour');
+    await view_number(page, 0);
     equal('no row is open', await page.locator('.opener[aria-expanded="true"]').count(), 0);
     for (let i = 0; i < 3; i += 1) await page.keyboard.press('Control+z');
     await settled(page);
     await nothing('undone');
-    equal(
-        'there is nothing to undo',
-        JSON.stringify((await kept(page)).inquiry),
-        second,
-    );
+    equal('there is nothing to undo', JSON.stringify((await kept(page)).inquiry), second);
     for (let i = 0; i < 12; i += 1) {
         await page.goBack();
         if (!page.url().startsWith(server.url)) break;

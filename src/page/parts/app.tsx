@@ -2,6 +2,7 @@
 import {useEffect, useState} from 'preact/hooks';
 
 import {given_code} from '../engine';
+import type {Inquiry} from '../engine';
 import {brief, short_date} from '../figures';
 import {today} from '../keeping';
 import {language, languages, own_name, say} from '../language';
@@ -208,6 +209,18 @@ function Code() {
     );
 }
 
+/// Names alone, and the way to a new buyer.
+function Begin() {
+    const [begins, begin] = useState<Inquiry | null>(null);
+    return (
+        <>
+            <h1>{begins ? say.buyers.new_one : say.frame.whose_home}</h1>
+            {facing.value && <TurnedAway />}
+            <Openings done={() => undefined} remarks={false} begins={begins} begin={begin} />
+        </>
+    );
+}
+
 function Nothing() {
     if (gone.value)
         return (
@@ -228,9 +241,7 @@ function Nothing() {
             <main class="alone start">
                 <Languages />
                 <Messages />
-                <h1>{say.frame.whose_home}</h1>
-                {facing.value && <TurnedAway />}
-                <Openings done={() => undefined} remarks={false} />
+                <Begin />
             </main>
         );
     return (

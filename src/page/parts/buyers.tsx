@@ -1,6 +1,7 @@
 // The buyers that are open, and what can be done with one: name, copy, file, link.
 import {useEffect, useRef, useState} from 'preact/hooks';
 
+import type {Inquiry} from '../engine';
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
 import {say} from '../language';
@@ -117,6 +118,11 @@ export function Buyers() {
 
 function AtTheDesk() {
     const [asks, set] = useState<'' | 'new' | 'menu'>('');
+    const [begins, begin] = useState<Inquiry | null>(null);
+    const done = () => {
+        set('');
+        begin(null);
+    };
     const tabs = useRef<HTMLDivElement>(null);
     useEffect(() => {
         tabs.current
@@ -145,8 +151,8 @@ function AtTheDesk() {
                 {say.buyers.open}
             </button>
             {asks === 'new' && (
-                <Dialog title={say.buyers.open_title} done={() => set('')}>
-                    <Openings done={() => set('')} remarks />
+                <Dialog title={begins ? say.buyers.new_one : say.buyers.open_title} done={done}>
+                    <Openings done={done} remarks begins={begins} begin={begin} />
                 </Dialog>
             )}
             {asks === 'menu' && <Menu done={() => set('')} />}

@@ -27,7 +27,7 @@ function lots_for(plan: string, answer: Site | null): Lot[] {
 
 function begun_with(first: Inquiry, asked: Asked, plan: Plan | undefined): Inquiry {
     const elevation = asked.plan === first.plan ? first.elevation : plan!.elevations[0].id;
-    const buyer = asked.buyer.trim() || first.buyer;
+    const buyer = asked.buyer.trim() || say.buyers.new_default;
     return {...first, buyer, plan: asked.plan, elevation, lot: asked.lot};
 }
 
@@ -80,7 +80,7 @@ export function NewBuyer({
 }) {
     const {answer} = use_answer<Site>('site', first);
     const [asked, set] = useState<Asked>(() => ({
-        buyer: new_name(first.buyer),
+        buyer: new_name(say.buyers.new_default),
         plan: first.plan,
         lot: first.lot,
         loan: first.scenarios[0].name,
@@ -103,8 +103,7 @@ export function NewBuyer({
     };
     return (
         <form class="new-buyer" autocomplete="off" onSubmit={submit}>
-            <h3>{say.buyers.new_one}</h3>
-            <label class="field">
+            <label class="field new-name">
                 <span>{say.buyers.new_name}</span>
                 <input
                     value={asked.buyer}
@@ -115,20 +114,18 @@ export function NewBuyer({
                     onInput={(event) => set({...asked, buyer: event.currentTarget.value})}
                 />
             </label>
-            <div class="new-home">
-                <Choose
-                    label={say.buyers.new_plan}
-                    value={asked.plan}
-                    choices={plans.map((one) => [one.id, plan_words(one)])}
-                    choose={take_plan}
-                />
-                <Choose
-                    label={say.buyers.new_lot}
-                    value={asked.lot}
-                    choices={lots.map((one) => [one.id, lot_words(one)])}
-                    choose={(lot) => set({...asked, lot})}
-                />
-            </div>
+            <Choose
+                label={say.buyers.new_plan}
+                value={asked.plan}
+                choices={plans.map((one) => [one.id, plan_words(one)])}
+                choose={take_plan}
+            />
+            <Choose
+                label={say.buyers.new_lot}
+                value={asked.lot}
+                choices={lots.map((one) => [one.id, lot_words(one)])}
+                choose={(lot) => set({...asked, lot})}
+            />
             <Choose
                 label={say.buyers.new_loan}
                 value={asked.loan}
@@ -138,7 +135,11 @@ export function NewBuyer({
             <p class="facts">{first.comment}</p>
             <p class="new-steps">
                 <button class="main-button">{say.buyers.start}</button>
-                <button type="button" class="step" onClick={() => start(first, '')}>
+                <button
+                    type="button"
+                    class="step"
+                    onClick={() => start({...first, buyer: asked.buyer.trim() || first.buyer}, '')}
+                >
                     {say.buyers.start_bare}
                 </button>
                 <button type="button" class="quiet" onClick={back}>

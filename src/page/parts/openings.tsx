@@ -151,8 +151,18 @@ function Examples({book, remarks, done}: {book: Book; remarks: boolean; done: ()
 }
 
 /// What is remarked of somebody is said in a dialog, and not where anybody looks first.
-export function Openings({done, remarks}: {done: () => void; remarks: boolean}) {
-    const [begins, begin] = useState<Inquiry | null>(null);
+/// `begins`: the bare home of a new buyer, who is asked about then.
+export function Openings({
+    done,
+    remarks,
+    begins,
+    begin,
+}: {
+    done: () => void;
+    remarks: boolean;
+    begins: Inquiry | null;
+    begin: (first: Inquiry | null) => void;
+}) {
     if (begins) return <NewBuyer first={begins} done={done} back={() => begin(null)} />;
     const books = known.value?.price_books ?? [];
     return (

@@ -66,6 +66,7 @@ export const buyers = {
     show_all: ({count}: {count: number}) => `Show all ${count}`,
 
     new_one: 'A new buyer',
+    new_default: 'New buyer',
     new_name: 'Name: any name will do',
     new_plan: 'Plan',
     new_lot: 'Lot',

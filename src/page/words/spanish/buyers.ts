@@ -70,6 +70,7 @@ export const buyers = {
     show_all: ({count}: {count: number}) => `Mostrar los ${count}`,
 
     new_one: 'Un comprador nuevo',
+    new_default: 'Comprador nuevo',
     new_name: 'Nombre: puede ser cualquiera',
     new_plan: 'Plano',
     new_lot: 'Lote',
