@@ -33,17 +33,19 @@ function begun_with(first: Inquiry, asked: Asked, plan: Plan | undefined): Inqui
 
 function Choose({
     label,
+    half = false,
     value,
     choices,
     choose,
 }: {
     label: string;
+    half?: boolean; ///< as wide as half of the others
     value: string;
     choices: [string, string][];
     choose: (value: string) => void;
 }) {
     return (
-        <label class="field">
+        <label class={half ? 'field new-half' : 'field'}>
             <span>{label}</span>
             <select
                 value={value}
@@ -103,7 +105,7 @@ export function NewBuyer({
     };
     return (
         <form class="new-buyer" autocomplete="off" onSubmit={submit}>
-            <label class="field new-name">
+            <label class="field">
                 <span>{say.buyers.new_name}</span>
                 <input
                     value={asked.buyer}
@@ -116,12 +118,14 @@ export function NewBuyer({
             </label>
             <Choose
                 label={say.buyers.new_plan}
+                half
                 value={asked.plan}
                 choices={plans.map((one) => [one.id, plan_words(one)])}
                 choose={take_plan}
             />
             <Choose
                 label={say.buyers.new_lot}
+                half
                 value={asked.lot}
                 choices={lots.map((one) => [one.id, lot_words(one)])}
                 choose={(lot) => set({...asked, lot})}
