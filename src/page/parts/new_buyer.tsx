@@ -1,6 +1,4 @@
 // A new buyer: a name, the plan and the lot, the loan to begin with; all of it filled in.
-import './new_buyer.css';
-
 import {useState} from 'preact/hooks';
 
 import type {Lot, Plan, Site} from '../answers';
@@ -10,6 +8,8 @@ import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {new_name, open_new} from '../store';
 import {use_answer} from './asked';
+
+import './new_buyer.css';
 
 interface Asked {
     buyer: string;

@@ -1,8 +1,8 @@
 // A note of the price book for the desk: nowhere while the buyer looks on.
-import './office_note.css';
-
 import {say} from '../language';
 import {facing} from '../store';
+
+import './office_note.css';
 
 export function OfficeNote({of}: {of: {office_note?: string}}) {
     if (!of.office_note || facing.value) return null;

@@ -1,6 +1,4 @@
 // Whom to open: a new buyer, somebody this browser kept, an example, a file.
-import './openings.css';
-
 import {useState} from 'preact/hooks';
 
 import type {Cases, Inquiry} from '../engine';
