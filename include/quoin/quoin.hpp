@@ -96,10 +96,10 @@
 #include <quoin/answers/adjustable_answer.hpp>
 #include <quoin/answers/cost_of_credit.hpp>
 #include <quoin/answers/scenario_answer.hpp>
-#include <quoin/answers/audience.hpp>
 #include <quoin/answers/adds.hpp>
 #include <quoin/answers/afford.hpp>
 #include <quoin/answers/apr.hpp>
+#include <quoin/answers/audience.hpp>
 #include <quoin/answers/cash.hpp>
 #include <quoin/answers/cost_order.hpp>
 #include <quoin/answers/compare.hpp>

@@ -72,7 +72,8 @@ export const buyers = {
     new_lot: 'Lot',
     new_loan: 'Loan to start with',
     plan: ({name, style, bedrooms, baths}: Texts<'name' | 'style' | 'bedrooms' | 'baths'>) =>
-        `${name} · ${style ? `${style}, ` : ''}${bedrooms} bedrooms, ${baths} baths`,
+        `${name} · ${style ? `${style}, ` : ''}${bedrooms} ` +
+        `${bedrooms === '1' ? 'bedroom' : 'bedrooms'}, ${baths} ${baths === '1' ? 'bath' : 'baths'}`,
     start: 'Start',
     start_bare: 'Start from the bare home',
     open_file: 'Open an inquiry file…',

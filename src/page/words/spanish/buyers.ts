@@ -76,7 +76,8 @@ export const buyers = {
     new_lot: 'Lote',
     new_loan: 'Préstamo para empezar',
     plan: ({name, style, bedrooms, baths}: Texts<'name' | 'style' | 'bedrooms' | 'baths'>) =>
-        `${name} · ${style ? `${style}, ` : ''}${bedrooms} dormitorios, ${baths} baños`,
+        `${name} · ${style ? `${style}, ` : ''}${bedrooms} ` +
+        `${bedrooms === '1' ? 'dormitorio' : 'dormitorios'}, ${baths} ${baths === '1' ? 'baño' : 'baños'}`,
     start: 'Empezar',
     start_bare: 'Empezar con la vivienda básica',
     open_file: 'Abrir un archivo de consulta…',
