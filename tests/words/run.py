@@ -28,8 +28,9 @@ DATA_MARK = {ord(letter): chr(0x0561 + at)
 DATA_MARK |= {ord(letter.upper()): chr(0x0531 + at)
               for at, letter in enumerate("abcdefghijklmnopqrstuvwxyz")}
 # By the names of the schemas' definitions; a text of several languages keeps its keys.
-SHOWN = {"text", "name", "words", "title", "note", "texts", "names"}
+SHOWN = {"text", "name", "words", "title", "note", "office_note", "texts", "names"}
 PATHS = {"price_book", "lots"}
+NOTES = ("note", "office_note")
 PERSONS = {"prepared_by", "originator"}
 MONTHS = ("January|February|March|April|May|June|July|August|September|October|November|December")
 # Left as they are: what somebody typed or a file has, names of options and commands, codes, dates.
@@ -133,7 +134,7 @@ def mark_list(path):
     """The notes of a list of lots; its other columns are codes and figures."""
     with open(path, encoding="utf-8", newline="") as file:
         rows = list(csv.reader(file))
-    notes = [at for at, name in enumerate(rows[0]) if name.startswith("note")] if rows else []
+    notes = [at for at, name in enumerate(rows[0]) if name.startswith(NOTES)] if rows else []
     for row in rows[1:]:
         for at in notes:
             row[at:at + 1] = [text.translate(DATA_MARK) for text in row[at:at + 1]]
