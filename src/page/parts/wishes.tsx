@@ -3,8 +3,8 @@ import type {Fit, FitHome, FitLeftOut, FitWish} from '../answers';
 import type {Inquiry} from '../engine';
 import {brief, dollars, plain, signed, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
-import {say} from '../language';
-import {act, answered, buyer, move, set_ask, tour} from '../store';
+import {language, say} from '../language';
+import {act, answered, buyer, facing, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
 import {use_answer} from './asked';
 import {Typed} from './typed_field';
@@ -18,6 +18,13 @@ import './wishes.css';
 function named(wish: FitWish): string {
     const {name, level} = wish;
     return brief(level ? say.common.with_form({name, form: level}) : name);
+}
+
+/// While the buyer looks on, by name: the engine's own order goes by the ranks.
+function in_sight<T>(list: T[], wish_of: (one: T) => FitWish): T[] {
+    if (!facing.value) return list;
+    const name = (one: T) => named(wish_of(one));
+    return [...list].sort((a, b) => name(a).localeCompare(name(b), language.value));
 }
 
 function Limits({monthly, cash}: {monthly: string; cash: string}) {
@@ -73,7 +80,7 @@ function LeftOut({home}: {home: FitHome}) {
         <section>
             <h4>{say.wishes.left_out}</h4>
             <ul class="fit-list">
-                {home.left_out.map((left) => (
+                {in_sight(home.left_out, (left) => left.wish).map((left) => (
                     <li key={left.wish.id}>
                         <span class="row-title">{named(left.wish)}</span>
                         <span class="row-money">
@@ -149,7 +156,7 @@ function Chosen({home}: {home: FitHome}) {
                 </p>
             )}
             <ul class="fit-list">
-                {home.chosen.map((wish) => (
+                {in_sight(home.chosen, (wish) => wish).map((wish) => (
                     <li key={wish.id}>
                         <span class="row-title">{named(wish)}</span>
                         <span class="row-price">{dollars(wish.price)}</span>
@@ -165,7 +172,7 @@ function Chosen({home}: {home: FitHome}) {
                         <span class="facts">{say.wishes.needed}</span>
                     </li>
                 ))}
-                {home.held.map((wish) => (
+                {in_sight(home.held, (wish) => wish).map((wish) => (
                     <li key={wish.id}>
                         <span class="row-title">{named(wish)}</span>
                         <span class="facts">{say.wishes.held}</span>
@@ -184,7 +191,7 @@ function Chosen({home}: {home: FitHome}) {
                     })}
                 </p>
             )}
-            {home.fits && <p class="facts">{proof(home)}</p>}
+            {home.fits && (home.proven || !facing.value) && <p class="facts">{proof(home)}</p>}
             {home.incentives_lost.length > 0 && (
                 <p class="note">
                     {say.wishes.incentives_lost({names: home.incentives_lost.join(', ')})}
