@@ -29,10 +29,13 @@ await build({
 const font = (family, name) =>
     join(here, 'node_modules/@fontsource-variable', family, 'files', name);
 // The letters of both languages and the signs of the page, at the weights that the styles use: two
-// of the sans, one of the serif. A name in other letters is shown in the system's.
+// of the sans, one of the serif, which has no accents but those of Spanish. A name in other letters
+// is shown in the system's.
 const between = (first, last) =>
     Array.from({length: last - first + 1}, (_, i) => String.fromCharCode(first + i)).join('');
 const written = between(0x20, 0x7e) + between(0xc0, 0xff) + '¡¿·–—‘’“”…−';
+const spanish = 'ÁÉÍÑÓÚÜáéíñóúü';
+const serif = between(0x20, 0x7e) + spanish + '¡¿·–—‘’“”…−';
 const letters = written + between(0xa0, 0xbf) + '•×≤≥÷→←↑↓✓✕';
 const cut = async (family, name, of, wght, to) =>
     writeFileSync(
@@ -49,7 +52,7 @@ await cut(
     {min: 400, max: 600},
     'sans.woff2',
 );
-await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', written, 500, 'serif.woff2');
+await cut('source-serif-4', 'source-serif-4-latin-wght-normal.woff2', serif, 500, 'serif.woff2');
 copyFileSync(join(here, 'index.html'), join(out, 'index.html'));
 copyFileSync(join(here, 'icon.svg'), join(out, 'icon.svg'));
 copyFileSync(join(here, 'manifest.webmanifest'), join(out, 'manifest.webmanifest'));
