@@ -269,7 +269,8 @@ export async function office_notes_stay_at_the_desk({server, context}) {
         await unfold(page);
         await look();
     }
-    await touch(page, 'Undermount sink');
+    await walk(page, 'Outside and structure');
+    await touch(page, 'Triple pane, low-E');
     await settled(page);
     await look();
     equal('none while the buyer looks on', [...read].join(), '');
