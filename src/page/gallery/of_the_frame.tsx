@@ -11,6 +11,8 @@ import {Facts} from '../parts/facts';
 import {Icon} from '../parts/icon';
 import {LoanInHand} from '../parts/loan_in_hand';
 import {Name, WholeName} from '../parts/name';
+import {NewBuyer} from '../parts/new_buyer';
+import {OfficeNote} from '../parts/office_note';
 import {Openings} from '../parts/openings';
 import {Term, TermCard} from '../parts/term';
 import {Typed} from '../parts/typed_field';
@@ -191,7 +193,17 @@ export const of_the_frame: Places = {
             touch: ['.whole-name'],
         },
     },
-    openings: {rest: {draw: () => <Openings done={nothing} remarks />}},
+    openings: {
+        rest: {
+            draw: () => <Openings done={nothing} remarks begins={null} begin={nothing} />,
+        },
+    },
+    new_buyer: {
+        rest: {draw: (of) => <NewBuyer first={of.inquiry} done={nothing} back={nothing} />},
+    },
+    office_note: {
+        rest: {draw: () => <OfficeNote of={{office_note: say.common.for_the_desk}} />},
+    },
     term: {
         label: {draw: () => <Term of="apr">{say.common.apr}</Term>},
         card: {
