@@ -29,6 +29,7 @@ ccache              cache  command:ccache
 gnumeric            tests  command:ssconvert
 python3-jsonschema  tests  python:jsonschema
 chromium-headless-shell  tests  command:chromium-headless-shell
+firefox-esr         tests  command:firefox-esr
 poppler-utils       tests  command:pdftotext
 diction             tests  command:style
 nodejs              page   command:node

@@ -9,10 +9,12 @@ import * as codes from './codes.mjs';
 import * as figures from './figures.mjs';
 import * as finds from './finds.mjs';
 import {every_part_has_its_place, pictures_of_every_part} from './gallery.mjs';
+import * as firefox from './firefox.mjs';
 import * as keys from './keys.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
 import * as moves from './moves.mjs';
+import * as pace from './pace.mjs';
 import * as returns from './returns.mjs';
 import * as speaks from './speaks.mjs';
 import * as speed from './speed.mjs';
@@ -35,8 +37,10 @@ const halves = {
         ...moves,
         ...returns,
         every_part_has_its_place,
+        ...firefox,
     },
     gallery: {pictures_of_every_part}, // by hand
+    speed: pace, // by hand
 };
 
 /// The tests of these names; a half's name stands for all of it.

@@ -15,6 +15,8 @@ import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {chromium} from 'playwright-core';
 
+import {large_example} from './large.mjs';
+
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 export const program = process.env.QUOIN;
 export const shots = join(process.env.QUOIN_BUILD, 'page-shots');
@@ -24,7 +26,7 @@ mkdirSync(shots, {recursive: true});
 const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
 
 /// Milliseconds until what is waited for will never come: a busy machine is no mistake of the page.
-const deadline = 120_000;
+export const deadline = 120_000;
 
 /// Widths and heights of a phone, a tablet and a desk.
 export const sizes = [
@@ -119,6 +121,7 @@ export function case_folder() {
         buyer: 'Many',
         selections: ['flue'],
     });
+    large_example(join(folder, 'oxbarrow-meadow'), join(folder, 'twice'));
     write(join(folder, 'empty'), empty(), {...inquiry, buyer: 'Bare'});
     return {folder, rates, six: cases};
 }
@@ -215,7 +218,7 @@ export async function browser() {
 }
 
 /// Begins to count, in the page itself, what it asks and what of that is still under way.
-function count_questions() {
+export function count_questions() {
     const counts = {asked: [], under_way: 0};
     window.counts = counts;
     const counted =
