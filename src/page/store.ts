@@ -27,6 +27,7 @@ import type {Mending} from './mending';
 import {standing, with_use, without_money} from './money';
 import type {Use} from './money';
 import {set_address, take_place, view, view_in_address, watch_place} from './place';
+import {shared} from './shared';
 
 export {view};
 
@@ -61,6 +62,13 @@ export const current = signal('');
 export const tour = signal<Tour | null>(null);
 /// The inquiry that the tour answers: the others ask about it too, so that all figures agree.
 export const answered = signal<Inquiry | null>(null);
+/// The way to pay that it is under, and what stands above it.
+export const hand = computed(() => tour.value?.scenario.terms.name ?? '');
+export const heading = computed(() => {
+    last_heading = shared(last_heading, tour.value?.heading ?? null);
+    return last_heading;
+});
+let last_heading: Tour['heading'] | null = null;
 export const problems = signal<Problem[]>([]);
 export const gone = signal(false);
 export const code_needed = signal(false);
@@ -77,6 +85,8 @@ export const closed = signal<{one: Buyer; place: number} | null>(null);
 export const away = signal<Kept[]>([]);
 
 export const buyer = computed(() => buyers.value.find((one) => one.key === current.value) ?? null);
+/// Where in the tour the buyer is; what changes with every touch stays out of it.
+export const area = computed(() => buyer.value?.area ?? '');
 
 const longest_past = 200;
 const longest_uses = 40;
@@ -87,14 +97,30 @@ function new_key(): string {
 
 // ---- keeping
 
+/// Changed, and not written yet: a frame is painted first, writing takes as long as drawing it.
+const to_keep = new Map<string, Buyer>();
+
 function keep(one: Buyer): void {
-    if (!keep_buyer(one)) {
-        notice.value = say.frame.keeps_nothing;
-    }
+    const first = to_keep.size === 0;
+    to_keep.set(one.key, one);
+    if (first) after_frame(keep_all);
+}
+
+function keep_all(): void {
+    for (const one of to_keep.values())
+        if (!keep_buyer(one)) notice.value = say.frame.keeps_nothing;
+    to_keep.clear();
+}
+
+/// Where nobody looks no frame is painted.
+function after_frame(what: () => void): void {
+    if (document.hidden) what();
+    else requestAnimationFrame(() => window.setTimeout(what));
 }
 
 /// The names of those who are kept and not open in this window.
 function list_away(): void {
+    keep_all();
     const open_here = new Set(buyers.value.map((one) => one.key));
     away.value = all_kept().filter((one) => !open_here.has(one.key));
 }
@@ -118,8 +144,10 @@ function hear(event: StorageEvent): void {
 const begun = signal(false);
 let last_touch = today();
 
+const open_keys = computed(() => buyers.value.map((one) => one.key).join('\n'));
+
 effect(() => {
-    const keys = buyers.value.map((one) => one.key);
+    const keys = open_keys.value === '' ? [] : open_keys.value.split('\n');
     const now = {keys, current: current.value, view: view.value, facing: facing.value};
     if (!begun.value) return;
     last_touch = today();
@@ -191,6 +219,7 @@ export function all_others(): Kept[] {
 
 /// One of those who are kept, by name.
 export function take_up(key: string): void {
+    keep_all();
     const one = kept_buyer(key);
     if (!one) return list_away();
     if (!buyers.value.some((each) => each.key === key)) buyers.value = [...buyers.value, one];
@@ -255,6 +284,7 @@ export function close(key: string): void {
     const place = buyers.value.findIndex((one) => one.key === key);
     if (place < 0) return;
     const one = buyers.value[place];
+    to_keep.delete(key);
     forget_buyer(key);
     without_buyer(key);
     closed.value = {one, place};
@@ -283,9 +313,11 @@ export function book_of(path: string): string | null {
     return found?.id ?? null;
 }
 
+const book_in_hand = computed(() => buyer.value?.inquiry.price_book);
+
 const picture_addresses = computed(() => {
     const books = known.value?.price_books ?? [];
-    const book = books.find((one) => one.id === buyer.value?.inquiry.price_book);
+    const book = books.find((one) => one.id === book_in_hand.value);
     return new Map(book?.pictures.map((one) => [one.file, one.address]));
 });
 
@@ -381,6 +413,8 @@ export function open_page(): void {
         if (why) notice.value = why;
     });
     document.addEventListener('visibilitychange', look_at_day);
+    document.addEventListener('visibilitychange', keep_all);
+    window.addEventListener('pagehide', keep_all);
     window.addEventListener('focus', look_at_day);
     window.setInterval(look_at_day, 60_000);
     void start();
@@ -477,7 +511,9 @@ export async function refresh(): Promise<boolean> {
             gone.value = false;
             busy.value = false;
         });
-        keep_seen(one.key, one.inquiry, answer);
+        after_frame(() => {
+            if (mine === waiting) keep_seen(one.key, one.inquiry, answer);
+        });
         return true;
     } catch (error) {
         if (mine !== waiting) return true;
@@ -530,6 +566,7 @@ function renamed(one: Buyer, next: Inquiry): Buyer {
 }
 
 function replace(one: Buyer): void {
+    last_touch = today();
     buyers.value = buyers.value.map((each) => (each.key === one.key ? one : each));
     keep(one);
 }

@@ -4,7 +4,7 @@ import {signal} from '@preact/signals';
 
 import {brief, short} from '../figures';
 import {say} from '../language';
-import {all_areas, buyer, floor_plan, tour, walk_to} from '../store';
+import {all_areas, area, floor_plan, tour, walk_to} from '../store';
 import {Dialog} from './dialog';
 import {Icon} from './icon';
 import {looked_for} from './find';
@@ -30,7 +30,7 @@ export function go_to(id: string): void {
 /// The area that the tour is in: the first where the buyer was in none, or in one that is gone.
 export function area_in_hand(): string {
     const {areas} = tour.value!;
-    const here = buyer.value!.area;
+    const here = area.value;
     if (here === all_areas || (here === floor_plan && tour.value!.drawn)) return here;
     return (areas.find((area) => area.id === here) ?? areas[0])?.id ?? '';
 }

@@ -7,6 +7,7 @@ import type {Caution} from '../answers';
 import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
 import {language} from '../language';
+import {shared} from '../shared';
 import {gone, lost} from '../store';
 
 export interface Asked<T> {
@@ -28,7 +29,7 @@ export function use_answer<T>(
         if (!inquiry) return undefined;
         by<T>(question, inquiry, options).then(
             (answer) => {
-                if (wanted) set({answer, problems: []});
+                if (wanted) set((was) => ({answer: shared(was.answer, answer), problems: []}));
             },
             (error) => {
                 if (!wanted) return;

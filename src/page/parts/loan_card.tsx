@@ -5,7 +5,7 @@ import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../f
 import {copy} from '../inquiry';
 import {say} from '../language';
 import {shown_name} from '../loan_names';
-import {act, buyer, problems, take_in_hand, tour} from '../store';
+import {act, buyer, hand, heading, problems, take_in_hand} from '../store';
 import {
     DownPayment,
     More,
@@ -61,7 +61,7 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
                 <Explained
                     text={say.terms.beside({
                         terms: terms_words(scenario.terms),
-                        estimate: estimate_words(tour.value!.heading),
+                        estimate: estimate_words(heading.value!),
                     })}
                     terms={['points', 'apr']}
                 />
@@ -134,17 +134,17 @@ export function Card({
     const program = programs.find((one) => one.id === written.program);
     const terms = unique((program?.ladders ?? []).map((one) => one.months));
     const months = months_of(written);
-    const hand = tour.value?.scenario.terms.name === written.name;
+    const in_hand = hand.value === written.name;
     return (
         <article
-            class={`loan ${hand ? 'in-hand' : ''}`}
+            class={`loan ${in_hand ? 'in-hand' : ''}`}
             aria-label={brief(shown_name(written.name, written))}
         >
             <label class="loan-head">
                 <input
                     type="radio"
                     name="in-hand"
-                    checked={hand}
+                    checked={in_hand}
                     onChange={() => take_in_hand(written.name)}
                 />
                 <span class="loan-name">

@@ -57,11 +57,10 @@ export function DownPayment({
 }) {
     const down = written.down ?? {percent: '20'};
     const kind = 'percent' in down ? 'percent' : 'amount' in down ? 'amount' : 'cash';
-    const terms = tour.value?.scenario.terms;
-    const known: Written = {
-        percent: terms?.down_percent ?? '5',
-        amount: terms?.down_payment ?? '0',
-        cash: buyer.value?.inquiry.cash ?? '0',
+    const known = (as: string): string => {
+        const terms = tour.value?.scenario.terms;
+        if (as === 'cash') return buyer.value?.inquiry.cash ?? '0';
+        return (as === 'percent' ? terms?.down_percent : terms?.down_payment) ?? '5';
     };
     return (
         <fieldset class="field">
@@ -85,7 +84,7 @@ export function DownPayment({
                     onChange={(event) =>
                         edit(
                             index,
-                            {down: {[event.currentTarget.value]: known[event.currentTarget.value]}},
+                            {down: {[event.currentTarget.value]: known(event.currentTarget.value)}},
                             say.loan.changed.down,
                         )
                     }

@@ -16,9 +16,10 @@ import {small} from '../parts/marks';
 import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
 import {estimate_words, terms_words} from '../parts/terms';
-import {act, answered, buyer, loan_name, take_in_hand, tour} from '../store';
+import {act, answered, buyer, hand, loan_name, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
+import {use_shared} from '../parts/use_shared';
 
 import '../parts/overview.css';
 import './loans.css';
@@ -104,8 +105,12 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
 
 export function LoansView() {
     const inquiry: Inquiry = buyer.value!.inquiry;
-    const hand = tour.value?.scenario.terms.name ?? '';
-    const {answer} = use_answer<Compare>('compare', answered.value, hand ? {scenario: hand} : {});
+    const in_hand = hand.value;
+    const {answer} = use_answer<Compare>(
+        'compare',
+        answered.value,
+        in_hand ? {scenario: in_hand} : {},
+    );
     const {answer: offered} = use_answer<Programs>('programs', answered.value);
     const widest = Math.max(
         1,
@@ -115,7 +120,8 @@ export function LoansView() {
     );
     const find = (name: string, index: number) =>
         answer?.scenarios.find((one) => one.terms.name === name) ?? answer?.scenarios[index];
-    const scenarios: Written[] = inquiry.scenarios ?? [];
+    // A loan that was not touched is not drawn again.
+    const scenarios: Written[] = use_shared(inquiry.scenarios ?? []);
     return (
         <div class="loans-page">
             <h2>{say.loans.title}</h2>
@@ -126,7 +132,7 @@ export function LoansView() {
                     price: dollars(tour.value?.contract_price),
                 })}
             </p>
-            {answer && <Overview answer={answer} hand={hand} widest={widest} />}
+            {answer && <Overview answer={answer} hand={in_hand} widest={widest} />}
             <Incentives />
             <div class="loans">
                 {scenarios.map((written, index) => (
@@ -148,7 +154,7 @@ export function LoansView() {
             {answer && <Years answer={answer} />}
             {answer && <Crossings answer={answer} />}
             {answer && <Points answer={answer} />}
-            <RateMoves scenario={hand} />
+            <RateMoves scenario={in_hand} />
             {answer && <Cautions all={answer.cautions} />}
         </div>
     );

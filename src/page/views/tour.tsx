@@ -1,5 +1,5 @@
 // The tour: one area of the home at a time, what comes with it, what can be touched.
-import {useState} from 'preact/hooks';
+import {useMemo, useState} from 'preact/hooks';
 
 import type {Area, Option, Shown as Exhibit, TermCode, Tour} from '../answers';
 import {brief, short} from '../figures';
@@ -16,6 +16,7 @@ import {all_areas, buyer, floor_plan, tour} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
+import {use_shared} from '../parts/use_shared';
 
 import './tour.css';
 
@@ -95,7 +96,9 @@ function Group({
 }
 
 function AreaView({area, answer}: {area: Area; answer: Tour}) {
-    const can = area.options.filter(can_be_had);
+    // A row whose option says what it said before is not drawn again.
+    const options = use_shared(area.options);
+    const can = options.filter(can_be_had);
     const of = (...kinds: string[]) => can.filter((option) => kinds.includes(option.kind));
     const shown = [
         ...of('package'),
@@ -104,8 +107,10 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
         ...of('allowance'),
     ];
     const met = shown.find((option) => option.cutoff);
+    const jumps = use_shared([...first_said(shown)]);
+    const said = useMemo(() => new Map(jumps), [jumps]);
     return (
-        <FirstSaid.Provider value={first_said(shown)}>
+        <FirstSaid.Provider value={said}>
             <Group
                 title={say.tour.packages}
                 options={of('package')}
@@ -156,7 +161,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                 </section>
             )}
             <Model items={area.shown} model={answer.model} />
-            <Barred options={area.options} />
+            <Barred options={options} />
         </FirstSaid.Provider>
     );
 }
