@@ -8,6 +8,8 @@ import {take_code_from_address} from './engine';
 import {App} from './parts/app';
 import {open_page} from './store';
 
+import './large_text.css';
+
 take_code_from_address();
 const root = document.getElementById('page')!;
 root.replaceChildren();

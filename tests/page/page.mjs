@@ -16,6 +16,7 @@ import * as mishaps from './mishaps.mjs';
 import * as moves from './moves.mjs';
 import * as pace from './pace.mjs';
 import * as returns from './returns.mjs';
+import * as sees from './sees.mjs';
 import * as speaks from './speaks.mjs';
 import * as speed from './speed.mjs';
 import * as terms from './terms.mjs';
@@ -25,7 +26,17 @@ import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side; and what is run by hand alone.
 const halves = {
-    shown: {...figures, ...budget, ...charts, ...keys, ...looks, ...speaks, ...terms, ...speed},
+    shown: {
+        ...figures,
+        ...budget,
+        ...charts,
+        ...keys,
+        ...looks,
+        ...sees,
+        ...speaks,
+        ...terms,
+        ...speed,
+    },
     used: {
         ...buyers,
         ...finds,

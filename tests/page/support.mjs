@@ -211,10 +211,10 @@ export function rate_shown(rate) {
     return `${whole}.${rest.padEnd(3, '0')}%`;
 }
 
-export async function browser() {
+export async function browser(settings = []) {
     // The whole browser draws a window and its own pages too: two thirds more time for each test.
     const path = ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium'].find(existsSync);
-    return chromium.launch({executablePath: path, args: ['--no-sandbox']});
+    return chromium.launch({executablePath: path, args: ['--no-sandbox', ...settings]});
 }
 
 /// Begins to count, in the page itself, what it asks and what of that is still under way.
