@@ -22,6 +22,7 @@ import * as speed from './speed.mjs';
 import * as terms from './terms.mjs';
 import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
+import * as visits from './visits.mjs';
 import * as wishes from './wishes.mjs';
 
 // Two halves that take about as long and run side by side; and what is run by hand alone.
@@ -32,7 +33,6 @@ const halves = {
         ...charts,
         ...keys,
         ...looks,
-        ...sees,
         ...speaks,
         ...terms,
         ...speed,
@@ -48,6 +48,8 @@ const halves = {
         ...moves,
         ...returns,
         every_part_has_its_place,
+        ...sees,
+        ...visits,
         ...firefox,
     },
     gallery: {pictures_of_every_part}, // by hand

@@ -1,70 +1,10 @@
-// For whoever sees less: what is open under axe, forced colors, text of twice the size; every view
-// on paper.
+// For whoever sees less: forced colors, text of twice the size; and every view on paper.
 import {execFileSync} from 'node:child_process';
 import {join} from 'node:path';
 
-import {browser, check, equal, open_page, serious, settled, shots, view, walk} from './support.mjs';
+import {browser, check, equal, open_page, open_some, shots, view} from './support.mjs';
 
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
-
-/// Opens, in what is shown, the first of each kind of thing that is closed.
-async function open_some(page) {
-    const closed = [
-        '.main .group-head[aria-expanded="false"]',
-        '.main .row-more[aria-expanded="false"]',
-        '.main .year-button[aria-expanded="false"]',
-        '.main .section-opener[aria-expanded="false"]',
-        '.main details:not([open]) > summary',
-    ];
-    let opened = 0;
-    for (const kind of closed) {
-        const one = page.locator(kind).first();
-        if (!(await one.count())) continue;
-        await one.click();
-        opened += 1;
-    }
-    await settled(page);
-    return opened;
-}
-
-/// Under axe: each view with something open in it, and what stands on no view of its own.
-async function with_things_open(page, where) {
-    for (const name of views) {
-        await view(page, name);
-        const opened = await open_some(page);
-        if (['Tour', 'Loans', 'Schedule', 'Check'].includes(name))
-            check(`${name}: something is open, ${where}`, opened > 0);
-        if (name === 'Site') await page.locator('.map .lot').nth(3).click();
-        await serious(page, `${name} with something open, ${where}`);
-    }
-    await view(page, 'Tour');
-    await walk(page, 'What you chose');
-    await serious(page, `what was chosen, ${where}`);
-    await walk(page, 'Floor plan');
-    await serious(page, `the floor plan, ${where}`);
-    await page.click('.find-button');
-    await page.keyboard.type('counter');
-    await page.waitForSelector('.found-count');
-    await serious(page, `what was found, ${where}`);
-}
-
-export async function nothing_serious_with_things_open({server, chrome}) {
-    for (const [colorScheme, width] of [
-        ['dark', 1180],
-        ['light', 390],
-    ]) {
-        const context = await chrome.newContext({viewport: {width, height: 844}, colorScheme});
-        const page = await open_page(context, server.url);
-        await with_things_open(page, `${colorScheme}, ${width} px`);
-        await page.click('button:text-is("This buyer…")');
-        await page.click('.dialog .row-button:has-text("buyer")');
-        await settled(page);
-        await view(page, 'Tour');
-        check('the buyer looks on', (await page.locator('text=This buyer…').count()) === 0);
-        await serious(page, `facing the buyer, ${colorScheme}, ${width} px`);
-        await context.close();
-    }
-}
 
 /// How a part is drawn where its own colors are not.
 const drawn = (page, where) =>
@@ -99,7 +39,11 @@ export async function forced_colors_keep_what_is_told_apart({server, chrome}) {
             '.areas .area-link[aria-current]:not(.areas-top *)',
             '.areas .area-link:not([aria-current], .areas-top *)',
         );
-        await apart('a chosen row', '.row.on .row-title', '.row:not(.on) .row-title');
+        await apart(
+            'what is chosen',
+            ':is(.row, .group-head).on .row-title',
+            ':is(.row, .group-head):not(.on) .row-title',
+        );
         await apart(
             'the language in hand',
             '.language[aria-pressed="true"]',
@@ -157,7 +101,6 @@ export async function text_of_twice_the_size({server}) {
     try {
         for (const [width, height] of [
             [1180, 820],
-            [820, 1180],
             [390, 844],
         ]) {
             const context = await chrome.newContext({viewport: {width, height}});
@@ -193,7 +136,8 @@ export async function every_view_on_paper({server, context}) {
     const page = await open_page(context, server.url);
     for (const name of views) {
         await view(page, name);
-        const title = await page.locator('.main h2').first().innerText();
+        const where = name === 'Sheet' ? '.paper' : '.main h2';
+        const [title] = (await page.locator(where).first().innerText()).split('\n');
         const path = join(shots, `paper-${name.toLowerCase()}.pdf`);
         await page.pdf({path, format: 'Letter'});
         const text = pdf('pdftotext', '-layout', path, '-').replace(/\s+/g, ' ');

@@ -510,6 +510,26 @@ export async function all_known(page, where, known, name) {
     return found.length;
 }
 
+/// Opens, in what is shown, the first of each kind of thing that is closed.
+export async function open_some(page) {
+    const closed = [
+        '.main .group-head[aria-expanded="false"]',
+        '.main .row-more[aria-expanded="false"]',
+        '.main .year-button[aria-expanded="false"]',
+        '.main .section-opener[aria-expanded="false"]',
+        '.main details:not([open]) > summary',
+    ];
+    let opened = 0;
+    for (const kind of closed) {
+        const one = page.locator(kind).first();
+        if (!(await one.count())) continue;
+        await one.click();
+        opened += 1;
+    }
+    await settled(page);
+    return opened;
+}
+
 /// Presses Tab until the focused element matches; says whether its focus can be seen.
 async function tab_to(page, selector, most = 120) {
     for (let i = 0; i < most; i += 1) {

@@ -31,6 +31,7 @@ function Drawing({floor}: {floor: Floor}) {
     return (
         <div
             class="plan-drawing"
+            tabIndex={0} // where it is wider than the screen, arrows move it
             onClick={(event) => {
                 const room = (event.target as Element).closest<SVGElement>('[data-area]');
                 const area = room?.dataset.area ?? null;
