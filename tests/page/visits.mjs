@@ -134,7 +134,7 @@ const visits = {
             const part = button(page, /^Wishes$/);
             if (await part.count()) await visit.touch(part);
             await visit.type(
-                page.getByLabel(/month may come to|monthly payment up to|at most a month/i),
+                page.getByLabel('Monthly payment, at most', {exact: true}),
                 '3350',
             );
             await visit.seek(page.locator('.fit'));
