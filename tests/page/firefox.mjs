@@ -156,7 +156,13 @@ async function every_view_at_five_sizes(firefox) {
                 wide <= 0,
                 `${wide} px`,
             );
-            const shown = await firefox.run(() => document.querySelector('.main').innerText.length);
+            const shown = await firefox.run(() => {
+                // The sheet stands in a tree of its own.
+                const paper = document.querySelector('.paper')?.shadowRoot;
+                return [document.querySelector('.main').innerText, paper?.textContent ?? ''].join(
+                    '',
+                ).length;
+            });
             check(`view ${place} at ${width} x ${height} is drawn`, shown > 200, shown);
         }
     }
@@ -167,7 +173,7 @@ async function sheet_on_paper(firefox) {
     await view(firefox, 5);
     // Firefox draws bold letters of a font of many weights as shapes: of them there is no text.
     const words = await firefox.run(() =>
-        [...document.querySelectorAll('.paper td, .paper dd')]
+        [...document.querySelector('.paper').shadowRoot.querySelectorAll('td, dd')]
             .filter((one) => Number(getComputedStyle(one).fontWeight) < 600)
             .map((one) => one.textContent)
             .filter((one) => /^\$[\d,.]+$/.test(one)),
