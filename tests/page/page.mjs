@@ -20,10 +20,21 @@ import * as terms from './terms.mjs';
 import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
 import * as wishes from './wishes.mjs';
+import * as words from './words.mjs';
 
 // Two halves that take about as long and run side by side; and what is run by hand alone.
 const halves = {
-    shown: {...figures, ...budget, ...charts, ...keys, ...looks, ...speaks, ...terms, ...speed},
+    shown: {
+        ...figures,
+        ...budget,
+        ...charts,
+        ...keys,
+        ...looks,
+        ...speaks,
+        ...terms,
+        ...words,
+        ...speed,
+    },
     used: {
         ...buyers,
         ...finds,

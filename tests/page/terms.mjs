@@ -2,7 +2,19 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 
-import {check, equal, open_page, root, serious, settled, sizes, view, unfold} from './support.mjs';
+import {
+    check,
+    equal,
+    open_page,
+    root,
+    serious,
+    settled,
+    sizes,
+    view,
+    unfold,
+    open_loan,
+    in_every_part,
+} from './support.mjs';
 
 /// The glossary as the program hands it out.
 async function glossary(server, language) {
@@ -116,6 +128,7 @@ export async function terms_by_key({server, context}) {
     await settled(page);
     equal('and kept', asked.join(), 'es');
     await view(page, 'Loans');
+    await open_loan(page);
     await label(page, 'down_payment').click();
     await serious(page, 'the card of a term');
 }
@@ -137,9 +150,10 @@ export async function terms_where_a_buyer_meets_them({server, chrome}) {
             await view(page, name);
             if (name === 'Tour') await unfold(page);
             if (name === 'Check') await page.fill('.check-find input', 'a'); // opens its sections
-            const there = await page.$$eval('.main .term', (all) =>
-                all.map((one) => one.dataset.term),
-            );
+            const terms = () =>
+                page.$$eval('.main .term', (all) => all.map((one) => one.dataset.term));
+            const there = await terms();
+            await in_every_part(page, async () => there.push(...(await terms())));
             const missing = codes.filter((one) => !there.includes(one));
             check(`${name} at ${width} px: its terms`, missing.length === 0, missing.join());
             const moved = await page.evaluate(() => {

@@ -8,6 +8,7 @@ import {say} from '../language';
 import {answered, buyer, loan_name, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
+import {PartFold} from './fold';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
 import {small, strong} from './marks';
@@ -198,11 +199,16 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                         })}
                     </p>
                 )}
-                <Rooms one={one} />
                 <Binds one={one} />
                 <Step one={one} />
-                <Ground one={one} automated={automated} />
-                {one.terms.fine_print && <p class="note">{one.terms.fine_print}</p>}
+                {one.rooms.length > 0 && (
+                    <details class="more" open={!one.price}>
+                        <summary>{say.afford.by_limit}</summary>
+                        <Rooms one={one} />
+                        <Ground one={one} automated={automated} />
+                        {one.terms.fine_print && <p class="note">{one.terms.fine_print}</p>}
+                    </details>
+                )}
             </section>
             <Homes one={one} />
         </div>
@@ -210,6 +216,19 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
 }
 
 export function Afford() {
+    return (
+        <PartFold
+            view="budget"
+            part="afford"
+            title={say.afford.title}
+            says={say.afford.parts.afford}
+        >
+            <HowMuchHome />
+        </PartFold>
+    );
+}
+
+function HowMuchHome() {
     const {inquiry, asks} = buyer.value!;
     // Asked beside the tour, not after it: the figures follow a field sooner.
     const means = inquiry.income !== undefined || inquiry.cash !== undefined;
@@ -224,10 +243,7 @@ export function Afford() {
     const hand = scenario.terms.name;
     const looked = answer?.scenarios.find((one) => one.terms.name === hand);
     return (
-        <section class="group" aria-labelledby="afford">
-            <h3 id="afford" tabIndex={-1}>
-                {say.afford.title}
-            </h3>
+        <>
             <Means />
             {!means && <p class="note">{say.afford.no_means}</p>}
             {problems
@@ -237,10 +253,15 @@ export function Afford() {
                         {say.common.wrong(one)}
                     </p>
                 ))}
-            {answer && <Reach answer={answer} home={home} hand={hand} />}
             {looked && <Looked one={looked} automated={answer!.automated} />}
+            {answer && (
+                <details class="more">
+                    <summary>{say.afford.each_loan}</summary>
+                    <Reach answer={answer} home={home} hand={hand} />
+                </details>
+            )}
             <IncomeMoves scenario={hand} />
             {answer && <Cautions all={cautions_beside(answer.cautions, cautions)} />}
-        </section>
+        </>
     );
 }

@@ -6,8 +6,8 @@ import {brief, short} from '../figures';
 import {say} from '../language';
 import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
 import {Barred, can_be_had} from '../parts/barred';
-import {Cautions} from '../parts/cautions';
 import {AllChosen} from '../parts/chosen';
+import {Fold} from '../parts/fold';
 import {FloorPlan} from '../parts/floor_plan';
 import {FindField, FoundOptions, looked_for} from '../parts/find';
 import {OptionCard} from '../parts/option_card';
@@ -16,6 +16,7 @@ import {all_areas, buyer, floor_plan, tour} from '../store';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
+import {WhatToKnow} from '../parts/what_to_know';
 
 import './tour.css';
 
@@ -26,6 +27,28 @@ function standing_of({standing, your_level, price}: Exhibit): string {
     return standing === 'extra' && price
         ? say.tour.model_extra({standing: words, price: short(price)})
         : words;
+}
+
+/// What comes with the plan: how much it is says the line, and what it is a touch.
+function Included({area, plan}: {area: Area; plan: string}) {
+    const [open, turn] = useState(false);
+    if (area.included.length === 0) return null;
+    return (
+        <Fold
+            id="included"
+            class="comes"
+            title={say.tour.comes_with({plan: brief(plan)})}
+            says={say.tour.included_count({count: area.included.length})}
+            open={open}
+            turn={() => turn(!open)}
+        >
+            <ul class="included">
+                {area.included.map((text) => (
+                    <li key={text}>{text}</li>
+                ))}
+            </ul>
+        </Fold>
+    );
 }
 
 function Model({items, model}: {items: Exhibit[]; model: string}) {
@@ -128,16 +151,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                 first={shown[0]}
                 met={met}
             />
-            {area.included.length > 0 && (
-                <section class="group comes">
-                    <h3>{say.tour.comes_with({plan: <Name of={answer.heading.plan} />})}</h3>
-                    <ul class="included">
-                        {area.included.map((text) => (
-                            <li key={text}>{text}</li>
-                        ))}
-                    </ul>
-                </section>
-            )}
+            <Included area={area} plan={answer.heading.plan} />
             {area.requests.length > 0 && (
                 <section class="group">
                     <h3>{say.tour.requests}</h3>
@@ -234,7 +248,7 @@ export function TourView() {
             <div class="area-page">
                 <h2>{say.tour.empty}</h2>
                 <p>{say.tour.empty_says}</p>
-                <Cautions all={answer.cautions} />
+                <WhatToKnow all={answer.cautions} />
             </div>
         );
     }
@@ -245,7 +259,7 @@ export function TourView() {
                 <FindField />
                 <Welcome />
                 <Shown />
-                <Cautions all={answer.cautions} />
+                <WhatToKnow all={answer.cautions} />
             </div>
         </div>
     );

@@ -2,12 +2,12 @@
 import {rich} from '../phrase';
 import type {Marks, Parts, Texts} from '../phrase';
 
-/// The parts of the view.
+/// What each part of the view is about, beside its title.
 const parts = {
-    afford: 'How much home',
-    wishes: 'Wishes',
-    builders_money: "The builder's money",
-    later: 'Now or later',
+    afford: 'the highest price your income and cash allow',
+    wishes: 'what is worth the most within a payment and cash',
+    builders_money: 'off the price, or to costs, points or a buydown',
+    later: 'an option from the builder, or after closing',
 };
 
 const means = {
@@ -20,9 +20,9 @@ const means = {
     reserves_label: 'Months of payments to keep in reserve',
     months: 'months',
     automated: 'As if automated underwriting had accepted the loan',
-    note:
-        'All of this stays in this browser. It is never in a link, in a log or on the printed ' +
-        'sheet. Income taxes and people are asked only for the residual income of VA loans.',
+    more: "More for the lender's rules",
+    note: 'All of this stays in this browser: never in a link, in a log or on the printed sheet.',
+    rules_note: 'Income taxes and people are asked only for the residual income of VA loans.',
 };
 
 /// The limits that a price is held against; a ratio is told where there is one.
@@ -111,7 +111,6 @@ const moves = {
 
 export const afford = {
     page: 'What you can afford, and what it takes',
-    parts_label: 'Parts of this view',
     parts,
     means,
     limits,
@@ -156,10 +155,12 @@ export const afford = {
         `A home at ${price} is not available: ${why}.`,
     step_in_price: 'Step in price',
 
+    each_loan: 'Each of your loans on one scale',
+    by_limit: 'Limit by limit',
+
     homes: 'Homes within that price',
     homes_say:
-        'Prices are without options, on available lots. Choose one to look at it. The options ' +
-        'you have chosen go along where they apply.',
+        'Without options, on available lots. Touch one to look at it; your options go along where they apply.',
     no_home: 'No home in the price book.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
         `elevation ${elevation} on lot ${lot}` +

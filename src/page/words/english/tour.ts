@@ -42,6 +42,8 @@ export const tour = {
     month_column: 'a month',
     next: ({area}: Texts<'area'>) => `Next: ${area}`,
 
+    included_count: ({count}: {count: number}) =>
+        `${count} ${count === 1 ? 'feature' : 'features'}, at no extra cost`,
     comes_with: ({plan}: Parts<'plan'>) => rich`Included in the ${plan}`,
     packages: 'Packages',
     upgrades: 'Upgrades',

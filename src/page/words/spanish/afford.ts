@@ -3,10 +3,10 @@ import {rich} from '../phrase';
 import type {Marks, Parts, Texts} from '../phrase';
 
 const parts = {
-    afford: 'Cuánto puede comprar',
-    wishes: 'Deseos',
-    builders_money: 'El dinero del constructor',
-    later: 'Ahora o después',
+    afford: 'el precio más alto que permiten su ingreso y su efectivo',
+    wishes: 'lo que más vale para usted con un pago y un efectivo',
+    builders_money: 'rebaja del precio, o para costos, puntos o una reducción temporal',
+    later: 'una opción con el constructor, o después del cierre',
 };
 
 const means = {
@@ -19,10 +19,10 @@ const means = {
     reserves_label: 'Meses de pagos que conserva en reserva',
     months: 'meses',
     automated: 'Como si la evaluación automatizada hubiera aceptado el préstamo',
-    note:
-        'Todo esto se queda en este navegador. Nunca está en un enlace, en un registro ni en la ' +
-        'hoja impresa. Los impuestos y las personas se piden solo para el ingreso residual de ' +
-        'los préstamos VA.',
+    more: 'Más para las reglas del prestamista',
+    note: 'Todo esto se queda en este navegador: nunca está en un enlace, en un registro ni en la hoja impresa.',
+    rules_note:
+        'Los impuestos y las personas se piden solo para el ingreso residual de los préstamos VA.',
 };
 
 const limits = {
@@ -109,7 +109,6 @@ const moves = {
 
 export const afford = {
     page: 'Cuánto puede comprar y qué se requiere',
-    parts_label: 'Partes de esta vista',
     parts,
     means,
     limits,
@@ -152,10 +151,12 @@ export const afford = {
         `Una vivienda de ${price} no está disponible: ${why}.`,
     step_in_price: 'Aumento del precio',
 
+    each_loan: 'Cada uno de sus préstamos en una escala',
+    by_limit: 'Límite por límite',
+
     homes: 'Viviendas hasta ese precio',
     homes_say:
-        'Precios sin opciones, en lotes disponibles. Elija una para verla. Las opciones que ya ' +
-        'eligió la acompañan donde se ofrecen.',
+        'Sin opciones, en lotes disponibles. Toque una para verla; sus opciones la acompañan donde se ofrecen.',
     no_home: 'Ninguna vivienda de la lista de precios.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
         `fachada ${elevation} en el lote ${lot}` +

@@ -41,6 +41,8 @@ export const tour = {
     month_column: 'al mes',
     next: ({area}: Texts<'area'>) => `Siguiente: ${area}`,
 
+    included_count: ({count}: {count: number}) =>
+        `${count} ${count === 1 ? 'característica' : 'características'}, sin costo adicional`,
     comes_with: ({plan}: Parts<'plan'>) => rich`Incluido en el plano ${plan}`,
     packages: 'Paquetes',
     upgrades: 'Mejoras',
