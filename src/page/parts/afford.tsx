@@ -9,13 +9,14 @@ import {answered, buyer, loan_name, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {PartFold} from './fold';
+import './afford.css';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
 import {small, strong} from './marks';
 import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
-import {estimate_words, points_words, terms_words} from './terms';
+import {estimate_words, points_words, terms_at_a_glance} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
 
@@ -26,25 +27,11 @@ export function options_set(asks: Record<string, string>, names: string[]): Opti
     return Object.fromEntries(names.filter((name) => asks[name]).map((name) => [name, asks[name]]));
 }
 
-/// The limit that binds, and where the one behind it stands.
+/// The limit that binds.
 function Binds({one}: {one: AffordScenario}) {
     if (one.binds.length === 0) return null;
     const why = one.refusals.map((each) => each.words).join('; ');
-    return (
-        <p>
-            {say.afford.binds({
-                limits: limits_words(one.binds, one.ratios),
-                why,
-                next: one.next_price
-                    ? {
-                          price: dollars(one.next_price),
-                          limits: limits_words(one.next_binds, one.ratios),
-                      }
-                    : null,
-                strong,
-            })}
-        </p>
-    );
+    return <p>{say.afford.binds({limits: limits_words(one.binds, one.ratios), why, strong})}</p>;
 }
 
 function step_words(step: NonNullable<AffordScenario['step']>): string {
@@ -52,32 +39,53 @@ function step_words(step: NonNullable<AffordScenario['step']>): string {
         const why = step.refusals.map((each) => each.words).join('; ');
         return say.afford.step_refused({price: dollars(step.price), why});
     }
-    const lower = step.lower_rate;
     return say.afford.step({
         price: dollars(step.price),
         cash: unless_zero(step.more_cash),
         income: unless_zero(step.more_income),
         after_tax: unless_zero(step.more_after_tax),
         less_debts: step.debts_suffice ? dollars(step.less_debts) : null,
-        lower_rate: lower && {rate: rate_percent(lower.rate), points: points_words(lower.points)},
     });
 }
 
 function Step({one}: {one: AffordScenario}) {
     if (!one.step) return null;
+    return <p class="further">{say.afford.a_step_further({step: step_words(one.step), strong})}</p>;
+}
+
+/// What stands behind the limit that binds, and how far a step goes.
+function Behind({one}: {one: AffordScenario}) {
+    const lower = one.step?.refusals.length === 0 ? one.step.lower_rate : null;
     return (
-        <div class="further">
-            <p>{say.afford.a_step_further({step: step_words(one.step), strong})}</p>
-            <label class="field">
-                <span>{say.afford.step_in_price}</span>
-                <Typed
-                    label={say.afford.step_in_price}
-                    before="$"
-                    value={buyer.value!.asks.step ?? '5000'}
-                    change={(value) => set_ask('step', value)}
-                />
-            </label>
-        </div>
+        <>
+            {one.next_price && (
+                <p>
+                    {say.afford.behind({
+                        price: dollars(one.next_price),
+                        limits: limits_words(one.next_binds, one.ratios),
+                    })}
+                </p>
+            )}
+            {lower && (
+                <p>
+                    {say.afford.instead({
+                        rate: rate_percent(lower.rate),
+                        points: points_words(lower.points),
+                    })}
+                </p>
+            )}
+            {one.step && (
+                <label class="field">
+                    <span>{say.afford.step_in_price}</span>
+                    <Typed
+                        label={say.afford.step_in_price}
+                        before="$"
+                        value={buyer.value!.asks.step ?? '5000'}
+                        change={(value) => set_ask('step', value)}
+                    />
+                </label>
+            )}
+        </>
     );
 }
 
@@ -183,10 +191,10 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                                 text={say.afford.at_that_price({
                                     month: dollars(one.scenario.monthly.total),
                                     cash: dollars(one.scenario.cash.needed),
-                                    terms: terms_words(one.terms),
+                                    terms: terms_at_a_glance(one.terms),
                                     estimate: estimate_words(tour.value!.heading),
                                 })}
-                                terms={['cash_needed', 'points', 'apr']}
+                                terms={['cash_needed', 'apr']}
                             />
                         </p>
                     </>
@@ -205,6 +213,7 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                     <details class="more" open={!one.price}>
                         <summary>{say.afford.by_limit}</summary>
                         <Rooms one={one} />
+                        <Behind one={one} />
                         <Ground one={one} automated={automated} />
                         {one.terms.fine_print && <p class="note">{one.terms.fine_print}</p>}
                     </details>

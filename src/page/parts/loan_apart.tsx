@@ -2,7 +2,7 @@
 import type {ComponentChildren} from 'preact';
 
 import type {Compare, Scenario} from '../answers';
-import {is_zero, month, rate_percent, rounded} from '../figures';
+import {is_zero, rate_percent, rounded} from '../figures';
 import {say} from '../language';
 import {Amount} from './amount';
 
@@ -27,20 +27,20 @@ function order_words(one: One, answer: Compare): string | null {
     );
     if (!order) return null;
     const its = order.first === name ? 'first' : 'second';
-    const when = order.stretches.filter(({cheaper}) => cheaper === its).map((each) => each.when);
     const words = say.loans.apart;
+    if (order.stretches.length === 1 && order.stretches[0].cheaper === its)
+        return words.always_less;
+    const when = order.stretches.filter(({cheaper}) => cheaper === its).map((each) => each.when);
     return when.length > 0 ? words.costs_less({when: say.common.and(when)}) : words.never_less;
 }
 
 /// What a buyer would want to have known of it.
-function catch_words({terms, mortgage_insurance: insurance}: Scenario): string {
+function catch_words({terms, mortgage_insurance: insurance}: Scenario): string | null {
     const words = say.loans.apart;
     if (terms.adjustable)
         return words.rises({highest: rate_percent(terms.adjustable.highest_rate)});
-    if (insurance.paid_up) return words.insurance({until: say.loan.insurance.paid_up});
-    if (insurance.payments === 0) return words.no_insurance;
     if (insurance.whole_term) return words.insurance_whole;
-    return words.insurance({until: say.loan.insurance.to({last: month(insurance.last_date)})});
+    return null; // until when it is paid is told where the loan is opened
 }
 
 export function Apart({one, answer}: {one: One; answer: Compare}) {

@@ -126,13 +126,11 @@ export function LoansView() {
                 {say.loans.home_line({
                     plan: <Name of={tour.value?.heading.plan} />,
                     lot: tour.value?.heading.lot,
-                    price: dollars(tour.value?.contract_price),
                 })}
             </p>
             {answer && <Overview answer={answer} hand={hand} widest={widest} />}
             <section class="apart" aria-labelledby="apart">
                 <h3 id="apart">{say.loans.apart.title}</h3>
-                <p class="group-says">{say.loans.apart.says}</p>
                 {scenarios.map((written, index) => (
                     <Loan
                         key={index}

@@ -38,7 +38,7 @@ function Included({area, plan}: {area: Area; plan: string}) {
             id="included"
             class="comes"
             title={say.tour.comes_with({plan: brief(plan)})}
-            says={say.tour.included_count({count: area.included.length})}
+            says={area.included.length}
             open={open}
             turn={() => turn(!open)}
         >
@@ -52,10 +52,17 @@ function Included({area, plan}: {area: Area; plan: string}) {
 }
 
 function Model({items, model}: {items: Exhibit[]; model: string}) {
+    const [open, turn] = useState(false);
     if (items.length === 0) return null;
+    const extra = items.filter((item) => item.standing === 'extra').length;
     return (
-        <section class="group">
-            <h3>{say.tour.model({model: brief(model)})}</h3>
+        <Fold
+            id="model"
+            title={say.tour.model({model: brief(model)})}
+            says={extra > 0 && say.tour.extra_count({count: extra})}
+            open={open}
+            turn={() => turn(!open)}
+        >
             <ul class="model">
                 {items.map((item, i) => (
                     <li key={i} class={item.standing === 'extra' ? 'extra' : ''}>
@@ -75,7 +82,7 @@ function Model({items, model}: {items: Exhibit[]; model: string}) {
                     </li>
                 ))}
             </ul>
-        </section>
+        </Fold>
     );
 }
 

@@ -21,8 +21,9 @@ const means = {
     months: 'months',
     automated: 'As if automated underwriting had accepted the loan',
     more: "More for the lender's rules",
-    note: 'All of this stays in this browser: never in a link, in a log or on the printed sheet.',
-    rules_note: 'Income taxes and people are asked only for the residual income of VA loans.',
+    note: 'All of this stays in this browser.',
+    rules_note:
+        'Nothing of it goes into a link, a log or the printed sheet. Income taxes and people are asked only for the residual income of VA loans.',
 };
 
 /// The limits that a price is held against; a ratio is told where there is one.
@@ -52,21 +53,21 @@ interface Step {
     income: string | null;
     after_tax: string | null;
     less_debts: string | null; ///< instead of more income
-    lower_rate: {rate: string; points: string} | null; ///< instead of all of it
 }
 
-function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): string {
+function step({price, cash, income, after_tax, less_debts}: Step): string {
     const or_debts = less_debts ? `, or ${less_debts} less in monthly debt payments` : '';
     const parts: string[] = [];
     if (cash) parts.push(`${cash} more cash`);
     if (income) parts.push(`${income} more income a month${after_tax ? '' : or_debts}`);
     if (after_tax) parts.push(`${after_tax} more a month after taxes${or_debts}`);
     if (parts.length === 0) return `A home at ${price} needs nothing more.`;
-    const instead = lower_rate
-        ? ` An interest rate of ${lower_rate.rate} with ${lower_rate.points} would be enough instead.`
-        : '';
-    return `A home at ${price} needs ${parts.join(', and ')}.${instead}`;
+    return `A home at ${price} needs ${parts.join(', and ')}.`;
 }
+
+/// What would be enough instead of all that a step takes.
+const instead = ({rate, points}: Texts<'rate' | 'points'>) =>
+    `An interest rate of ${rate} with ${points} would be enough for one step further.`;
 
 const reach = {
     label: 'The loan to look at',
@@ -110,11 +111,12 @@ const moves = {
 };
 
 export const afford = {
-    page: 'What you can afford, and what it takes',
+    page: 'What you can afford',
     parts,
     means,
     limits,
     step,
+    instead,
     reach,
     moves,
 
@@ -134,21 +136,13 @@ export const afford = {
         rich`${refused('No price fits.')} ${why.map((one) => `${one}. `).join('')}${
             least && `At ${least}, the lowest price in the price book, it would be:`
         }`,
-    /// The limit that binds, and where the one behind it stands.
-    binds: ({
-        limits,
-        why,
-        next,
-        strong,
-    }: Texts<'limits'> & {
-        why: string | null;
-        next: {price: string; limits: string | null} | null;
-    } & Marks<'strong'>) =>
-        rich`${strong('What limits the price:')} ${limits}${why && ` (${why})`}. ${
-            next &&
-            `Without that limit, up to ${next.price}` +
-                (next.limits ? `; there the limit is ${next.limits}.` : '.')
-        }`,
+    /// The limit that binds.
+    binds: ({limits, why, strong}: Texts<'limits'> & {why: string | null} & Marks<'strong'>) =>
+        rich`${strong('What limits the price:')} ${limits}${why && ` (${why})`}.`,
+    /// Where the limit behind it stands.
+    behind: ({price, limits}: {price: string; limits: string | null}) =>
+        `Without the limit that binds, up to ${price}` +
+        (limits ? `; there the limit is ${limits}.` : '.'),
     a_step_further: ({step, strong}: Parts<'step'> & Marks<'strong'>) =>
         rich`${strong('One step further:')} ${step}`,
     step_refused: ({price, why}: Texts<'price' | 'why'>) =>
@@ -159,12 +153,10 @@ export const afford = {
     by_limit: 'Limit by limit',
 
     homes: 'Homes within that price',
-    homes_say:
-        'Without options, on available lots. Touch one to look at it; your options go along where they apply.',
+    homes_say: 'Without options, on available lots.',
     no_home: 'No home in the price book.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
-        `elevation ${elevation} on lot ${lot}` +
-        (homes > 1 ? `; ${homes} combinations of elevation and lot` : ''),
+        `${elevation}, lot ${lot}` + (homes > 1 ? `, and ${homes - 1} more` : ''),
 
     ratios: ({status, source, automated}: Texts<'status' | 'source'> & {automated: boolean}) =>
         `Ratio limits${automated ? ' of automated underwriting' : ''} (${status}): ${source}.`,

@@ -67,5 +67,5 @@ export const frame = {
 
     whole_name: 'Full name',
     what_to_know: 'What to know',
-    what_to_know_says: 'Estimates, rates and rules behind these figures',
+    what_to_know_says: 'estimates, rates and rules behind these figures',
 };

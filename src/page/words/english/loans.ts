@@ -19,7 +19,7 @@ const years = {
     table: 'Figures by year',
     end_of_year: 'End of year',
     year: ({year}: {year: number}) => `year ${year}`,
-    shown: 'the loan shown',
+    shown: 'marked above',
     larger_scale: 'On a larger scale',
     at_closing: 'At closing',
     after: ({year}: {year: number}) => `End of year ${year}`,
@@ -74,8 +74,7 @@ type Move = {amount: Part; less: boolean} | null;
 
 /// What sets a loan apart from the one shown, in a line.
 const apart = {
-    title: 'What sets each loan apart',
-    says: 'Compared with the loan marked above. Touch a loan to see all of it and change it.',
+    title: 'Compared with the loan marked',
     shown: 'the loan shown',
     month: (move: Move) =>
         move ? rich`${move.amount} ${move.less ? 'less' : 'more'} a month` : rich`the same payment`,
@@ -83,21 +82,19 @@ const apart = {
         move ? rich`${move.amount} ${move.less ? 'less' : 'more'} cash` : rich`the same cash`,
     /// By when, in the engine's words: "from payment 65 on".
     costs_less: ({when}: Texts<'when'>) => `costs less ${when}`,
+    always_less: 'always costs less',
     never_less: 'never costs less',
-    insurance: ({until}: Texts<'until'>) => `mortgage insurance ${until}`,
     insurance_whole: 'mortgage insurance to the end',
-    no_insurance: 'no mortgage insurance',
     rises: ({highest}: Texts<'highest'>) => `rate can rise to ${highest}`,
 };
 
 export const loans = {
     apart,
     title: 'Loans for this home',
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} on lot ${lot}, contract price ${price}. Mark the loan that the bar shows.`,
+    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} on lot ${lot}`,
     overview: 'The loan that the bar shows',
-    years_say: 'Paid and owed by year; which loan costs less, and when',
-    rates_say: 'Payment and cash at higher and lower rates; longer rate locks',
+    years_say: 'which loan costs less, and when',
+    rates_say: 'payment and cash at other rates',
     add: 'Add another loan',
     years,
     crossings,

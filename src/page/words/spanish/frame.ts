@@ -68,5 +68,5 @@ export const frame = {
 
     whole_name: 'Nombre completo',
     what_to_know: 'Lo que debe saber',
-    what_to_know_says: 'Estimaciones, tasas y reglas detrás de estas cifras',
+    what_to_know_says: 'estimaciones, tasas y reglas detrás de estas cifras',
 };

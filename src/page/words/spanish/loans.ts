@@ -72,9 +72,8 @@ const rates = {
 type Move = {amount: Part; less: boolean} | null;
 
 const apart = {
-    title: 'En qué se distingue cada préstamo',
-    says: 'Comparado con el préstamo marcado arriba. Toque un préstamo para verlo completo y cambiarlo.',
-    shown: 'el préstamo que se muestra',
+    title: 'Comparados con el préstamo marcado',
+    shown: 'marcado arriba',
     month: (move: Move) =>
         move ? rich`${move.amount} ${move.less ? 'menos' : 'más'} al mes` : rich`el mismo pago`,
     cash: (move: Move) =>
@@ -82,21 +81,19 @@ const apart = {
             ? rich`${move.amount} ${move.less ? 'menos' : 'más'} en efectivo`
             : rich`el mismo efectivo`,
     costs_less: ({when}: Texts<'when'>) => `cuesta menos ${when}`,
+    always_less: 'siempre cuesta menos',
     never_less: 'nunca cuesta menos',
-    insurance: ({until}: Texts<'until'>) => `seguro hipotecario ${until}`,
     insurance_whole: 'seguro hipotecario hasta el final',
-    no_insurance: 'sin seguro hipotecario',
     rises: ({highest}: Texts<'highest'>) => `la tasa puede subir a ${highest}`,
 };
 
 export const loans = {
     apart,
     title: 'Préstamos para esta vivienda',
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} en el lote ${lot}, precio del contrato: ${price}. Marque el préstamo que muestra la barra.`,
+    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} en el lote ${lot}`,
     overview: 'El préstamo que muestra la barra',
-    years_say: 'Lo pagado y lo que se debe por año; qué préstamo cuesta menos y cuándo',
-    rates_say: 'Pago y efectivo con tasas más altas y más bajas; bloqueos más largos',
+    years_say: 'qué préstamo cuesta menos, y cuándo',
+    rates_say: 'pago y efectivo con otras tasas',
     add: 'Agregar otro préstamo',
     years,
     crossings,
