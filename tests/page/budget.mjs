@@ -120,6 +120,7 @@ export async function budget_means_are_the_command_lines({cases, server, context
     await type(page, 'Available cash', '64000');
     await ask_more(page);
     await type(page, 'Months of payments to keep in reserve', '2');
+    await page.click('.by-limit > summary');
     await type(page, 'Step in price', '12500');
     await page.getByText('As if automated underwriting').click();
     ({inquiry, hand} = await kept(page));
@@ -588,7 +589,7 @@ export async function budget_by_key({server, context}) {
     await reach(page, '.means input[type="checkbox"]', 'automated underwriting');
     await page.keyboard.press('Space');
     await reads(page, '.allowed', 'automated underwriting');
-    await reach(page, 'summary:text-is("Each of your loans on one scale")', 'all of them');
+    await reach(page, '.each-loan > summary', 'all of them');
     await page.keyboard.press('Enter');
     await reach(page, '.reach input[type="radio"]', 'the ways to pay');
     await page.keyboard.press('ArrowDown');

@@ -210,7 +210,7 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                 <Binds one={one} />
                 <Step one={one} />
                 {one.rooms.length > 0 && (
-                    <details class="more" open={!one.price}>
+                    <details class="more by-limit" open={!one.price}>
                         <summary>{say.afford.by_limit}</summary>
                         <Rooms one={one} />
                         <Behind one={one} />
@@ -264,7 +264,7 @@ function HowMuchHome() {
                 ))}
             {looked && <Looked one={looked} automated={answer!.automated} />}
             {answer && (
-                <details class="more">
+                <details class="more each-loan">
                     <summary>{say.afford.each_loan}</summary>
                     <Reach answer={answer} home={home} hand={hand} />
                 </details>
