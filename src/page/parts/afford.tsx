@@ -9,7 +9,6 @@ import {answered, buyer, loan_name, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
 import {PartFold} from './fold';
-import './afford.css';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
 import {small, strong} from './marks';
@@ -19,7 +18,6 @@ import {Reach} from './reach';
 import {estimate_words, points_words, terms_at_a_glance} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
-
 import './afford.css';
 
 /// The options of a question that are set.

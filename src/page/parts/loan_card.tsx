@@ -9,7 +9,6 @@ import {shown_name} from '../loan_names';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
 import {Fold} from './fold';
 import {Apart} from './loan_apart';
-import './loan_card.css';
 import {
     DownPayment,
     More,
@@ -26,7 +25,6 @@ import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained, Term} from './term';
-
 import './loan_card.css';
 
 function remove(index: number): void {

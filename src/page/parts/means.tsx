@@ -6,10 +6,8 @@ import {is_zero} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
 import {act, buyer, problems, set_ask} from '../store';
-import './means.css';
 import {Term} from './term';
 import {Typed} from './typed_field';
-
 import './means.css';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.

@@ -19,7 +19,6 @@ import {estimate_words, terms_at_a_glance} from '../parts/terms';
 import {act, answered, buyer, loan_name, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
 import {Term} from '../parts/term';
-import './loans.css';
 import {WhatToKnow} from '../parts/what_to_know';
 
 import '../parts/overview.css';
