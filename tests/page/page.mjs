@@ -10,6 +10,7 @@ import * as figures from './figures.mjs';
 import * as finds from './finds.mjs';
 import {every_part_has_its_place, pictures_of_every_part} from './gallery.mjs';
 import * as keys from './keys.mjs';
+import * as loans from './loans.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
 import * as moves from './moves.mjs';
@@ -29,6 +30,7 @@ const halves = {
         ...budget,
         ...charts,
         ...keys,
+        ...loans,
         ...looks,
         ...speaks,
         ...terms,

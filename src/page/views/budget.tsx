@@ -1,6 +1,5 @@
 // What the buyer's means allow, what the builder's money does, what can wait until after closing.
 import type {Cash} from '../answers';
-import {dollars} from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
 import {Afford} from '../parts/afford';
@@ -16,7 +15,7 @@ import './budget.css';
 
 /// Each part a question of its own, one open at a time, all of them for the way to pay in hand.
 export function BudgetView() {
-    const {heading, contract_price: price, scenario} = tour.value!;
+    const {heading, scenario} = tour.value!;
     const {answer} = use_answer<Cash>('cash', without_means(answered.value), {
         scenario: scenario.terms.name,
     });
@@ -27,7 +26,6 @@ export function BudgetView() {
                 {say.common.home_line({
                     plan: <Name of={heading.plan} />,
                     lot: heading.lot,
-                    price: dollars(price),
                 })}
             </p>
             <div class="beyond">

@@ -122,7 +122,7 @@ export function LoansView() {
         <div class="loans-page">
             <h2>{say.loans.title}</h2>
             <p class="home-line">
-                {say.loans.home_line({
+                {say.common.home_line({
                     plan: <Name of={tour.value?.heading.plan} />,
                     lot: tour.value?.heading.lot,
                 })}

@@ -19,7 +19,7 @@ const years = {
     table: 'Figures by year',
     end_of_year: 'End of year',
     year: ({year}: {year: number}) => `year ${year}`,
-    shown: 'marked above',
+    shown: 'the loan shown',
     larger_scale: 'On a larger scale',
     at_closing: 'At closing',
     after: ({year}: {year: number}) => `End of year ${year}`,
@@ -75,7 +75,7 @@ type Move = {amount: Part; less: boolean} | null;
 /// What sets a loan apart from the one shown, in a line.
 const apart = {
     title: 'Compared with the loan marked',
-    shown: 'the loan shown',
+    shown: 'marked above',
     month: (move: Move) =>
         move ? rich`${move.amount} ${move.less ? 'less' : 'more'} a month` : rich`the same payment`,
     cash: (move: Move) =>
@@ -91,7 +91,6 @@ const apart = {
 export const loans = {
     apart,
     title: 'Loans for this home',
-    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} on lot ${lot}`,
     overview: 'The loan that the bar shows',
     years_say: 'which loan costs less, and when',
     rates_say: 'payment and cash at other rates',

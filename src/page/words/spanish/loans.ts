@@ -90,7 +90,6 @@ const apart = {
 export const loans = {
     apart,
     title: 'Préstamos para esta vivienda',
-    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} en el lote ${lot}`,
     overview: 'El préstamo que muestra la barra',
     years_say: 'qué préstamo cuesta menos, y cuándo',
     rates_say: 'pago y efectivo con otras tasas',
