@@ -6,6 +6,9 @@ import type {View} from './store';
 /// A part by its name, or no part; a view that is not here has none open yet.
 const parts = signal<Partial<Record<View, string>>>({budget: 'afford'});
 
+/// The part that is gone to, until it is on the screen.
+export const sought = signal('');
+
 export const is_open = (view: View, part: string) => parts.value[view] === part;
 
 export function open_part(view: View, part: string): void {

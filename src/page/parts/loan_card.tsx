@@ -1,9 +1,11 @@
 // One way to pay: its month, its terms to change, what it comes to.
+import {useEffect} from 'preact/hooks';
+
 import type {Compare, Program, Scenario, TermCode} from '../answers';
 import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
-import {is_open, open_part, turn_part} from '../opened';
+import {is_open, open_part, sought, turn_part} from '../opened';
 import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {act, buyer, problems, take_in_hand, tour} from '../store';
@@ -136,6 +138,14 @@ export function Loan({answer, ...shown}: Shown & {answer: Compare | null}) {
     const {index, written, scenario} = shown;
     const part = loan_part(index);
     const wrong = wrong_at(index, '') !== undefined;
+    const gone_to = sought.value === part && answer !== null;
+    useEffect(() => {
+        if (!gone_to) return;
+        sought.value = '';
+        const title = document.getElementById(part);
+        title?.scrollIntoView({block: 'start'});
+        title?.querySelector('button')?.focus({preventScroll: true});
+    }, [gone_to]);
     return (
         <Fold
             id={part}

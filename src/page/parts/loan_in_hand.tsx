@@ -1,7 +1,7 @@
 // Which loan the bar's figures are under, all its terms, and the step forward that a small bar lacks.
 import {brief} from '../figures';
 import {say} from '../language';
-import {open_part} from '../opened';
+import {open_part, sought} from '../opened';
 import {shown_name} from '../loan_names';
 import {buyer, redo, take_in_hand, tour, view} from '../store';
 import {Dialog} from './dialog';
@@ -15,11 +15,7 @@ function change_it(name: string): void {
     const part = loan_part(all.findIndex((each) => each.name === name));
     open_part('loans', part);
     view.value = 'loans';
-    requestAnimationFrame(() => {
-        const title = document.getElementById(part);
-        title?.scrollIntoView({block: 'start'});
-        title?.querySelector('button')?.focus({preventScroll: true});
-    });
+    sought.value = part;
 }
 
 export function LoanInHand({done}: {done: () => void}) {
