@@ -290,15 +290,16 @@ export async function open_loan(page, index = 0) {
     return page.locator('.loan');
 }
 
-/// Opens every part of the view that is shown, one after the other, with all that is folded in it.
-export async function in_every_part(page, act) {
+/// Opens every part of the view that is shown, one after the other, with all that is folded in it
+/// if `whole`.
+export async function in_every_part(page, act, whole = true) {
     const openers = page.locator('.main .fold-opener');
     for (let i = 0; i < (await openers.count()); i += 1) {
         if ((await openers.nth(i).getAttribute('aria-expanded')) === 'false')
             await openers.nth(i).click();
         await settled(page);
         for (const summary of await page.$$('.main details:not([open]) > summary'))
-            await summary.click();
+            if (whole) await summary.click();
         await settled(page);
         await act((await openers.nth(i).textContent()).slice(0, 40));
     }

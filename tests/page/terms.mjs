@@ -133,6 +133,31 @@ export async function terms_by_key({server, context}) {
     await serious(page, 'the card of a term');
 }
 
+/// Rows that are higher with their terms than with plain words, and tables that scroll for them.
+const moved_by_terms = (page) =>
+    page.evaluate(() => {
+        const tall = (one) => one.getBoundingClientRect().height;
+        const wrong = [];
+        for (const row of document.querySelectorAll('tr, dl > div, h3, .field')) {
+            const terms = [...row.querySelectorAll('.term')];
+            if (terms.length === 0) continue;
+            const before = tall(row);
+            const plain = terms.map((one) => [one, document.createElement('span')]);
+            for (const [one, words] of plain) {
+                words.textContent = one.textContent;
+                one.replaceWith(words);
+            }
+            const after = tall(row);
+            for (const [one, words] of plain) words.replaceWith(one);
+            if (Math.abs(after - before) > 0.5)
+                wrong.push(`${row.textContent.slice(0, 40)}: ${after} and ${before} px`);
+        }
+        const scrolls = [...document.querySelectorAll('.scroll')].filter(
+            (one) => one.scrollHeight > one.clientHeight + 1,
+        );
+        return [...wrong, ...scrolls.map((one) => `${one.ariaLabel} scrolls`)];
+    });
+
 export async function terms_where_a_buyer_meets_them({server, chrome}) {
     const met = {
         Tour: ['option', 'decide_by'],
@@ -150,34 +175,20 @@ export async function terms_where_a_buyer_meets_them({server, chrome}) {
             await view(page, name);
             if (name === 'Tour') await unfold(page);
             if (name === 'Check') await page.fill('.check-find input', 'a'); // opens its sections
-            const terms = () =>
-                page.$$eval('.main .term', (all) => all.map((one) => one.dataset.term));
-            const there = await terms();
-            await in_every_part(page, async () => there.push(...(await terms())));
+            const there = [];
+            const moved = [];
+            const look = async () => {
+                there.push(
+                    ...(await page.$$eval('.main .term', (all) =>
+                        all.map((one) => one.dataset.term),
+                    )),
+                );
+                moved.push(...(await moved_by_terms(page)));
+            };
+            await look();
+            await in_every_part(page, look, false);
             const missing = codes.filter((one) => !there.includes(one));
             check(`${name} at ${width} px: its terms`, missing.length === 0, missing.join());
-            const moved = await page.evaluate(() => {
-                const tall = (one) => one.getBoundingClientRect().height;
-                const wrong = [];
-                for (const row of document.querySelectorAll('tr, dl > div, h3, .field')) {
-                    const terms = [...row.querySelectorAll('.term')];
-                    if (terms.length === 0) continue;
-                    const before = tall(row);
-                    const plain = terms.map((one) => [one, document.createElement('span')]);
-                    for (const [one, words] of plain) {
-                        words.textContent = one.textContent;
-                        one.replaceWith(words);
-                    }
-                    const after = tall(row);
-                    for (const [one, words] of plain) words.replaceWith(one);
-                    if (Math.abs(after - before) > 0.5)
-                        wrong.push(`${row.textContent.slice(0, 40)}: ${after} and ${before} px`);
-                }
-                const scrolls = [...document.querySelectorAll('.scroll')].filter(
-                    (one) => one.scrollHeight > one.clientHeight + 1,
-                );
-                return [...wrong, ...scrolls.map((one) => `${one.ariaLabel} scrolls`)];
-            });
             check(`${name} at ${width} px: no row is moved`, moved.length === 0, moved.join('; '));
         }
         await context.close();
