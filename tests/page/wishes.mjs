@@ -323,3 +323,31 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
         figure: '.fit',
     }));
 }
+
+/// The home's own month and cash let nothing more in: the limits begin where a wish fits, and say so.
+export async function wishes_begin_at_limits_where_one_fits({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    await open_part(page, 'wishes');
+    const {inquiry, hand} = await kept(page);
+    const {scenario} = ask(cases, 'tour', inquiry, ['--scenario', hand]);
+    const own = [scenario.monthly.total, inquiry.cash];
+    const first = ask(cases, 'fit', inquiry, fit_options(hand, ...own)).scenarios[0].homes[0];
+    equal('nothing fits within its own', first.chosen.length, 0);
+    const {limit_monthly, limit_cash} = first.next;
+    await until(
+        page,
+        (limit) =>
+            document.querySelector('[aria-label="Monthly payment, at most"]').value === limit,
+        limit_monthly,
+    );
+    equal('the cash', await field(page, 'Cash needed, at most').inputValue(), limit_cash);
+    const {home} = await fits(page, cases, limit_monthly, limit_cash);
+    check('one fits at least', home.chosen.length >= 1, home.chosen.length);
+    const words = (await page.textContent('[aria-labelledby="wishes"]')).replace(/\u00a0/g, ' ');
+    check('it says so', words.includes('so the limits begin there'), words);
+    check('and what raised them', words.includes(`${first.next.wish.name}:`), words);
+    await type(page, 'Monthly payment, at most', '9000');
+    await fits(page, cases, '9000', limit_cash);
+    equal('the other stays', await field(page, 'Cash needed, at most').inputValue(), limit_cash);
+}
