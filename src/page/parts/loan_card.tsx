@@ -161,7 +161,7 @@ export function Loan({answer, ...shown}: Shown & {answer: Compare | null}) {
     );
 }
 
-function Card({index, written, scenario, programs, widest, only}: Shown) {
+export function Card({index, written, scenario, programs, widest, only}: Shown) {
     const program = programs.find((one) => one.id === written.program);
     const terms = unique((program?.ladders ?? []).map((one) => one.months));
     const months = months_of(written);

@@ -33,7 +33,7 @@ export function OverTheYears({answer}: {answer: Compare}) {
     );
 }
 
-function Years({answer}: {answer: Compare}) {
+export function Years({answer}: {answer: Compare}) {
     const [curve, show] = useState<Curve>('spent_and_owed');
     const words = say.loans.years;
     return (
@@ -127,7 +127,7 @@ function when(stretch: Stretch) {
     return <span class="cross-when">{stretch.when}</span>;
 }
 
-function Crossings({answer}: {answer: Compare}) {
+export function Crossings({answer}: {answer: Compare}) {
     if (answer.orders.length === 0) return null;
     const orders = [...answer.orders].sort(
         (a, b) => first_change(a.stretches) - first_change(b.stretches),
@@ -175,7 +175,7 @@ function Crossings({answer}: {answer: Compare}) {
     );
 }
 
-function Points({answer}: {answer: Compare}) {
+export function Points({answer}: {answer: Compare}) {
     if (answer.points.length === 0) return null;
     return (
         <section class="group wide">
