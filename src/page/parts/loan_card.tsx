@@ -127,14 +127,17 @@ function wrong_at(index: number, member: string): Problem | undefined {
 interface Shown {
     index: number;
     written: Written;
-    scenario?: Compare['scenarios'][number];
+    scenario?: Scenario;
     programs: Program[];
     widest: number;
     only: boolean;
 }
 
 /// A row that says what sets the loan apart; all of it where it is opened, or is wrong somewhere.
-export function Loan({answer, ...shown}: Shown & {answer: Compare | null}) {
+export function Loan({
+    answer,
+    ...shown
+}: Shown & {scenario?: Compare['scenarios'][number]; answer: Compare | null}) {
     const {index, written, scenario} = shown;
     const part = loan_part(index);
     const wrong = wrong_at(index, '') !== undefined;

@@ -21,7 +21,7 @@ const means = {
     months: 'months',
     automated: 'As if automated underwriting had accepted the loan',
     more: "More for the lender's rules",
-    note: 'All of this stays in this browser.',
+    note: 'This stays in this browser.',
     rules_note:
         'Nothing of it goes into a link, a log or the printed sheet. Income taxes and people are asked only for the residual income of VA loans.',
 };
@@ -153,7 +153,7 @@ export const afford = {
     by_limit: 'Limit by limit',
 
     homes: 'Homes within that price',
-    homes_say: 'Without options, on available lots.',
+    homes_say: 'Without options.',
     no_home: 'No home in the price book.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
         `${elevation}, lot ${lot}` + (homes > 1 ? `, and ${homes - 1} more` : ''),

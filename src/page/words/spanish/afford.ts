@@ -20,7 +20,7 @@ const means = {
     months: 'meses',
     automated: 'Como si la evaluación automatizada hubiera aceptado el préstamo',
     more: 'Más para las reglas del prestamista',
-    note: 'Todo esto se queda en este navegador.',
+    note: 'Esto se queda en este navegador.',
     rules_note:
         'Nada de esto pasa a un enlace, a un registro ni a la hoja impresa. Los impuestos y las personas se piden solo para el ingreso residual de los préstamos VA.',
 };
@@ -145,7 +145,7 @@ export const afford = {
     by_limit: 'Límite por límite',
 
     homes: 'Viviendas hasta ese precio',
-    homes_say: 'Sin opciones, en lotes disponibles.',
+    homes_say: 'Sin opciones.',
     no_home: 'Ninguna vivienda de la lista de precios.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
         `${elevation}, lote ${lot}` + (homes > 1 ? `, y ${homes - 1} más` : ''),
