@@ -22,10 +22,18 @@ const words_in_sight = (page) =>
     page.evaluate(() => {
         const main = document.querySelector('main');
         const foot = document.querySelector('.bar').getBoundingClientRect().top;
-        const read = (node) => {
+        const texts = [];
+        const gather = (root) => {
+            const walker = document.createTreeWalker(root, NodeFilter.SHOW_ALL);
+            for (let one = walker.nextNode(); one; one = walker.nextNode()) {
+                if (one.nodeType === Node.TEXT_NODE) texts.push(one);
+                if (one.shadowRoot) gather(one.shadowRoot);
+            }
+        };
+        gather(document.body);
+        const read = () => {
             const found = {sight: 0, screen: 0, all: 0};
-            const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-            for (let text = walker.nextNode(); text; text = walker.nextNode()) {
+            for (const text of texts) {
                 const parent = text.parentElement;
                 if (!parent.checkVisibility({visibilityProperty: true})) continue;
                 if (parent.closest('.sr, .skip, script, style, title')) continue;
@@ -33,7 +41,8 @@ const words_in_sight = (page) =>
                 const option = parent.closest('option');
                 if (option && !option.selected) continue;
                 const shown = option?.closest('select');
-                const within = main.contains(text);
+                const host = text.getRootNode().host; // the sheet is a document of its own
+                const within = main.contains(host ?? text);
                 for (const word of text.data.matchAll(/\S*\p{L}\S*/gu)) {
                     const range = document.createRange();
                     range.setStart(text, word.index);
@@ -49,7 +58,7 @@ const words_in_sight = (page) =>
             }
             return found;
         };
-        return {...read(main), high: document.documentElement.scrollHeight};
+        return {...read(), high: document.documentElement.scrollHeight};
     });
 
 export async function few_words_on_arrival({server, chrome}) {
