@@ -41,7 +41,9 @@ const words_in_sight = (page) =>
                 const option = parent.closest('option');
                 if (option && !option.selected) continue;
                 const shown = option?.closest('select');
-                const host = text.getRootNode().host; // the sheet is a document of its own
+                // The sheet is a document of its own; so is the map, whose names are a picture's.
+                const host = text.getRootNode().host;
+                if (host && parent.closest('svg')) continue;
                 const within = main.contains(host ?? text);
                 for (const word of text.data.matchAll(/\S*\p{L}\S*/gu)) {
                     const range = document.createRange();
