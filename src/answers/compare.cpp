@@ -20,6 +20,9 @@ void check(const CompareAnswer& answer) {
         ensure_equal(added.available(), one.available() && first.available(),
                      "two loans that can be had are compared, and no others");
         ensure_equal(one.available(), !answer.curves[i].empty(), "a loan to be had has its curve");
+        ensure_equal(answer.against_shown[i].available(),
+                     one.available() && answer.scenarios[answer.against].available(),
+                     "so are a loan and the one that is shown");
         if (!added.available()) continue;
         ensure_equal(added.per_month, one.monthly.total() - first.monthly.total(),
                      "a month against the first's is what the two are apart");
@@ -64,6 +67,7 @@ CompareAnswer compare(const Sitting& sitting, std::size_t against) {
     for (std::size_t i = 0; i < figures.size(); ++i) {
         answer.scenarios.push_back(scenario_answer(sitting, sitting.rules()[i], figures[i]));
         answer.against_first.push_back(amounts_between(figures.front(), figures[i]));
+        answer.against_shown.push_back(amounts_between(figures[against], figures[i]));
         answer.curves.push_back(curve_of(figures[i]));
     }
     answer.against = against;

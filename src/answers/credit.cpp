@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "credit_mixes.hpp"
+#include <quoin/answers/incentive_offers.hpp>
 #include <quoin/exact/broken.hpp>
 
 namespace quoin {
@@ -261,6 +262,47 @@ void Question::check_frontier() const {
     }
 }
 
+/// What every incentive that the price book gives on this home may be used for.
+void find_allowed_uses(const Sitting& sitting, const PricedHome& home, CreditAnswer& answer) {
+    for (const IncentiveOffer& offer : incentive_offers(sitting, home)) {
+        if (offer.why_not) continue;
+        const std::vector<IncentiveUse>& uses = offer.incentive.uses;
+        if (!answer.any_incentive) answer.allowed_uses = uses;
+        answer.any_incentive = true;
+        std::erase_if(answer.allowed_uses, [&](IncentiveUse use) {
+            return std::find(uses.begin(), uses.end(), use) == uses.end();
+        });
+    }
+}
+
+/// Whether money may go where a mix puts it, if it may go to these uses alone. An upfront fee and
+/// prepaids are paid as closing costs are.
+bool keeps_to(const std::vector<IncentiveUse>& uses, const CreditMix& mix) {
+    const auto may = [&](IncentiveUse use) {
+        return std::find(uses.begin(), uses.end(), use) != uses.end();
+    };
+    const Money costs = mix.pays[CreditUse::closing_costs] + mix.pays[CreditUse::upfront_fee] +
+                        mix.pays[CreditUse::prepaids];
+    return (mix.off_price.is_zero() || may(IncentiveUse::price) || may(IncentiveUse::options)) &&
+           (mix.pays[CreditUse::points].is_zero() || may(IncentiveUse::points)) &&
+           (mix.pays[CreditUse::buydown].is_zero() || may(IncentiveUse::buydown)) &&
+           (costs.is_zero() || may(IncentiveUse::closing_costs));
+}
+
+void mark_allowed(const CreditAnswer& answer, CreditScenario& scenario) {
+    if (!answer.any_incentive) return;
+    const auto mark = [&](CreditMix& mix) {
+        mix.every_incentive_allows = keeps_to(answer.allowed_uses, mix);
+    };
+    for (CreditPure& pure : scenario.pure) {
+        if (pure.mix) mark(*pure.mix);
+    }
+    for (CreditMix& mix : scenario.frontier) mark(mix);
+    mark(scenario.lowest_payment);
+    mark(scenario.least_cash);
+    mark(scenario.least_cost);
+}
+
 } // namespace
 
 bool dominates(const CreditMix& a, const CreditMix& b) {
@@ -278,8 +320,10 @@ CreditAnswer credit(const Sitting& sitting, const CreditAsk& ask) {
     answer.heading = heading_of(sitting);
     answer.ask = ask;
     answer.contract_price = home.contract_price;
+    find_allowed_uses(sitting, home, answer);
     for (const ScenarioRules& rules : sitting.rules()) {
         answer.scenarios.push_back(Question(sitting, rules, home, ask).take());
+        mark_allowed(answer, answer.scenarios.back());
     }
     return answer;
 }

@@ -340,6 +340,7 @@ export type Compare = {
     contract_price: string;
     scenarios: (Scenario & {
         against_first: Difference;
+        against_shown: Difference;
         curve: {
             year: number;
             paid: string;
@@ -477,6 +478,7 @@ export type Mix = {
         '30': string;
     };
     cost_over_asked_years: string;
+    every_incentive_allows: boolean;
 };
 
 export type Credit = {
@@ -485,6 +487,8 @@ export type Credit = {
     amount: string;
     years: number;
     contract_price: string;
+    any_incentive: boolean;
+    allowed_uses: ('price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown')[];
     scenarios: ({
         terms: Terms;
         refusals: Refusal[];
@@ -979,6 +983,8 @@ export type FitHome = {
         wish: FitWish;
         raise_monthly: string;
         raise_cash: string;
+        limit_monthly: string;
+        limit_cash: string;
         can_be_chosen: boolean;
         give_up: string[];
         gained: string[];

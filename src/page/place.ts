@@ -3,6 +3,7 @@
 import {effect, signal} from '@preact/signals';
 
 import {keep_place, kept_place} from './keeping';
+import {opened} from './opened';
 
 export const views = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'] as const;
 export type View = (typeof views)[number];
@@ -19,28 +20,9 @@ export interface Place {
 const most_opened = 200;
 
 export const view = signal<View>('tour');
-/// What is open: options by their ids, sections of a view by names with a colon in them.
-export const opened = signal<ReadonlySet<string>>(new Set());
 
 let of = ''; // whose place it is
 let tops: Tops = {};
-
-export function set_open(id: string, open: boolean): void {
-    if (opened.value.has(id) === open) return;
-    const next = new Set(opened.value);
-    if (open) next.add(id);
-    else next.delete(id);
-    opened.value = next;
-}
-
-/// For a <details> that is found open again.
-export function stays_open(id: string) {
-    return {
-        open: opened.value.has(id),
-        onToggle: (event: {currentTarget: EventTarget | null}) =>
-            set_open(id, (event.currentTarget as HTMLDetailsElement).open),
-    };
-}
 
 // ---- the way down
 

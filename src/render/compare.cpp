@@ -133,6 +133,9 @@ void fields(auto& v, Of<CompareAnswer> auto& answer) {
         v.object(
             "against_first", [&] { difference(v, beside(answer.against_first, i)); },
             difference_name);
+        v.object(
+            "against_shown", [&] { difference(v, beside(answer.against_shown, i)); },
+            difference_name);
         v("curve", beside(answer.curves, i));
         v("apart", beside(answer.apart, i));
     });

@@ -78,6 +78,7 @@ void mix_fields(auto& v, auto& mix, auto& s) {
         }
     });
     v("cost_over_asked_years", mix.cost_asked);
+    v("every_incentive_allows", mix.every_incentive_allows);
 }
 
 void scenario_fields(auto& v, auto& s, const CreditAsk& ask) {
@@ -122,6 +123,8 @@ void fields(auto& v, Of<CreditAnswer> auto& answer) {
     v("amount", answer.ask.amount);
     v("years", answer.ask.years);
     v("contract_price", answer.contract_price);
+    v("any_incentive", answer.any_incentive);
+    v("allowed_uses", answer.allowed_uses);
     v.each("scenarios", answer.scenarios,
            [&](auto& s, std::size_t) { scenario_fields(v, s, answer.ask); });
     v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });

@@ -46,6 +46,8 @@ void fields(auto& v, Of<FitNext> auto& next) {
     v("wish", next.wish);
     v("raise_monthly", next.raise_monthly);
     v("raise_cash", next.raise_cash);
+    v("limit_monthly", next.limit_monthly);
+    v("limit_cash", next.limit_cash);
     v("can_be_chosen", next.can_be_chosen);
     v("give_up", next.give_up);
     v("gained", next.gained);

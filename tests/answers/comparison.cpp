@@ -149,6 +149,26 @@ TEST_CASE("Over the years each loan is held against any one of them, through the
     }
 }
 
+TEST_CASE("Each way to pay is held against the one that is shown, to the cent") {
+    const Sitting& sitting = six_programs().sitting();
+    for (std::size_t shown = 0; shown < sitting.inquiry().scenarios.size(); ++shown) {
+        CAPTURE(shown);
+        const CompareAnswer answer = compare(sitting, shown);
+        const ScenarioAnswer& base = answer.scenarios[shown];
+        REQUIRE(answer.against_shown.size() == answer.scenarios.size());
+        CHECK(answer.against_shown[shown].per_month.is_zero());
+        for (std::size_t i = 0; i < answer.scenarios.size(); ++i) {
+            const ScenarioAnswer& each = answer.scenarios[i];
+            const Added& against = answer.against_shown[i];
+            REQUIRE(against.available() == (base.available() && each.available()));
+            if (!against.available()) continue;
+            CHECK(against.per_month == each.monthly.total() - base.monthly.total());
+            CHECK(against.cash == each.cash.needed() - base.cash.needed());
+            CHECK(against.to_close == each.cash.to_close() - base.cash.to_close());
+        }
+    }
+}
+
 TEST_CASE("Each way to pay is held against the first, to the cent") {
     const Sitting& sitting = six_programs().sitting();
     const CompareAnswer answer = compare(sitting);

@@ -333,3 +333,40 @@ TEST_CASE("A builder's money: what a quoted rate and given cash leave out is sai
     CHECK(text.find("You may choose any lender") != std::string::npos);
     CHECK(text.find("no lower rate is available") != std::string::npos);
 }
+
+TEST_CASE("A builder's money: a mix tells whether every incentive of the home may be used so") {
+    const Sitting sitting(six_programs().desk, six_programs().inquiry);
+    const CreditAnswer answer = credit(sitting, {Money::dollars(7500), 7});
+    // One gives options and closing costs, the other closing costs and points.
+    CHECK(answer.any_incentive);
+    CHECK(answer.allowed_uses == std::vector<IncentiveUse>{IncentiveUse::closing_costs});
+    int allowed = 0;
+    int forbidden = 0;
+    for (const CreditScenario& s : answer.scenarios) {
+        for (const CreditPure& pure : s.pure) {
+            if (!pure.mix) continue;
+            const bool costs = pure.way == CreditWay::costs || pure.way == CreditWay::upfront_fee;
+            CHECK(pure.mix->every_incentive_allows == costs);
+            ++(costs ? allowed : forbidden);
+        }
+        for (const CreditMix& mix : s.frontier) {
+            const Money elsewhere =
+                mix.off_price + mix.pays[CreditUse::points] + mix.pays[CreditUse::buydown];
+            CHECK(mix.every_incentive_allows == elsewhere.is_zero());
+        }
+        CHECK_FALSE(s.lowest_payment.every_incentive_allows);
+    }
+    CHECK(allowed >= 6);
+    CHECK(forbidden >= 6);
+}
+
+TEST_CASE("A builder's money: where no incentive is given on the home none forbids a use") {
+    Inquiry inquiry = six_programs().inquiry;
+    inquiry.selection.incentives.clear();
+    Desk desk = six_programs().desk;
+    desk.book.incentives.clear();
+    const Sitting sitting(desk, inquiry);
+    const CreditAnswer answer = credit(sitting, {Money::dollars(7500), 7});
+    CHECK_FALSE(answer.any_incentive);
+    CHECK(answer.scenarios.at(0).lowest_payment.every_incentive_allows);
+}

@@ -249,6 +249,9 @@ TEST_CASE("A quantity is charged and weighed as it is wished for") {
     CHECK(home.chosen.empty());
     REQUIRE(home.next);
     CHECK(home.next->raise_monthly + home.next->raise_cash > Money{});
+    one.question.limits.monthly = home.next->limit_monthly;
+    one.question.limits.cash = home.next->limit_cash;
+    CHECK(ids(one.answer().chosen) == std::vector<std::string>{"lights"});
 }
 
 TEST_CASE("A limit below the home itself is missed by as much as is said") {

@@ -22,6 +22,8 @@ import {
     until,
     view,
     walk,
+    open_part,
+    settled,
 } from './support.mjs';
 
 const money = (amount) => {
@@ -55,11 +57,15 @@ async function type(page, name, value) {
     await field(page, name).press('Enter');
 }
 
-async function open_budget(context, server) {
+async function open_budget(context, server, part = 'afford') {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, part);
     return page;
 }
+
+/// What the lender's rules ask besides.
+const ask_more = (page) => page.click('.means-more:not([open]) > summary');
 
 const of_hand = (answer, hand) => answer.scenarios.find((one) => one.terms.name === hand);
 
@@ -112,7 +118,9 @@ export async function budget_means_are_the_command_lines({cases, server, context
     await type(page, 'Gross monthly income', '8,412.50');
     await type(page, 'Monthly debt payments', '655');
     await type(page, 'Available cash', '64000');
+    await ask_more(page);
     await type(page, 'Months of payments to keep in reserve', '2');
+    await page.click('.by-limit > summary');
     await type(page, 'Step in price', '12500');
     await page.getByText('As if automated underwriting').click();
     ({inquiry, hand} = await kept(page));
@@ -173,7 +181,7 @@ export async function budget_income_moves_are_the_command_lines({cases, server, 
 }
 
 export async function budget_credit_is_the_command_lines({cases, server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'builders-money');
     const {inquiry, hand} = await kept(page);
     const part = 'section[aria-labelledby="builders-money"]';
     for (const [amount, instead, years] of [
@@ -214,7 +222,7 @@ export async function budget_credit_is_the_command_lines({cases, server, context
 }
 
 export async function budget_later_is_the_command_lines({cases, server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'later');
     const {inquiry, hand} = await kept(page);
     const part = 'section[aria-labelledby="later"]';
     await choice(page, 'Option').selectOption('charging-outlet');
@@ -251,7 +259,7 @@ export async function budget_later_is_the_command_lines({cases, server, context}
 }
 
 export async function budget_later_of_several_is_the_command_lines({cases, server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'later');
     const {inquiry, hand} = await kept(page);
     const part = 'section[aria-labelledby="later"]';
     await type(page, 'Rate of a personal loan', '9');
@@ -299,7 +307,7 @@ async function put_to_use(page, mix, name) {
 }
 
 export async function budget_money_put_to_use({cases, server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'builders-money');
     const {inquiry, hand} = await kept(page);
     const asked = async (amount, instead) =>
         of_hand(ask(cases, 'credit', inquiry, credit_options(hand, amount, instead)), hand);
@@ -335,7 +343,7 @@ export async function budget_money_put_to_use({cases, server, context}) {
 }
 
 export async function budget_money_pays_a_premium({cases, server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'builders-money');
     const {inquiry} = await kept(page);
     await page.getByLabel('In place of the incentives').setChecked(false);
     for (const [name, member, value, words] of [
@@ -368,7 +376,7 @@ const split = (page, name) => page.click(`.mix-button:text-is("${name}")`);
 
 export async function budget_money_used_again_takes_the_place(task) {
     const {cases, server, context} = task;
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'builders-money');
     const {inquiry, hand} = await kept(page);
     const now = async () => (await kept(page)).inquiry;
     const asked = (instead) =>
@@ -403,6 +411,7 @@ export async function budget_money_used_again_takes_the_place(task) {
     await reads(page, '.split-card', 'used this way now');
     await page.reload();
     await view(page, 'Budget');
+    await open_part(page, 'builders-money');
     await split(page, 'All off the price');
     await page.getByLabel('In place of the incentives').setChecked(true);
     await put_to_use(page, mix('off_price', true), 'off the price in place of points');
@@ -419,6 +428,7 @@ async function a_file_with_the_money_in_it({server, chrome}, costs, hand, buydow
     const page = await open_page(context, server.url);
     await open_file(page, costs);
     await view(page, 'Budget');
+    await open_part(page, 'builders-money');
     await page.getByLabel('In place of the incentives').setChecked(false);
     await type(page, 'The builder gives', '7000');
     await split(page, 'All to 1-0 temporary buydown');
@@ -490,6 +500,7 @@ export async function budget_a_limit_not_heard_of({server, context}) {
 export async function budget_wrong_means_and_steps_back({cases, server, context}) {
     const page = await open_budget(context, server);
     const before = await kept(page);
+    await ask_more(page);
     await type(page, 'Monthly income taxes', 'much');
     await page.waitForSelector('.means .wrong');
     equal('beside its own field alone', await page.locator('.means .wrong').count(), 1);
@@ -505,7 +516,7 @@ export async function budget_wrong_means_and_steps_back({cases, server, context}
     await page.click('.message.bad button:text-is("One step back")');
     await page.click('.message.bad button:text-is("One step back")');
     await page.waitForSelector('.message.bad', {state: 'detached'});
-    await reads(page, 'section[aria-labelledby="afford"] > .wrong', '--reserves 99');
+    await reads(page, 'section[aria-labelledby="afford"] .fold-inside > .wrong', '--reserves 99');
     await type(page, 'Months of payments to keep in reserve', '0');
     await type(page, 'Gross monthly income', '7000');
     await reach_is(page, ask(cases, 'afford', (await kept(page)).inquiry), 'a right one');
@@ -543,6 +554,7 @@ export async function budget_a_link_holds_no_means({server, context}) {
     await type(page, 'Gross monthly income', typed[0]);
     await type(page, 'Monthly debt payments', typed[1]);
     await type(page, 'Available cash', typed[2]);
+    await ask_more(page);
     await type(page, 'Months of payments to keep in reserve', typed[3]);
     await page.click('button:text-is("This buyer…")');
     await page.click('.row-button:has-text("Copy a link")');
@@ -563,35 +575,39 @@ export async function budget_by_key({server, context}) {
     const page = await open_page(context, server.url);
     await reach(page, '.view:nth-child(3)', 'Budget');
     await page.keyboard.press('Enter');
-    await page.waitForSelector('.reach');
-    await reach(page, '.part-links button:nth-child(3)', 'the link to a part');
-    await page.keyboard.press('Enter');
-    equal(
-        'the part has the focus',
-        await page.evaluate(() => document.activeElement.id),
-        'builders-money',
-    );
-    await page.evaluate(() => document.querySelector('#afford').focus());
+    await page.waitForSelector('.means');
+    await settled(page);
+    await reach(page, '#afford > button', 'the part that is open');
     await reach(page, 'input[aria-label="Gross monthly income"]', 'income');
     await page.keyboard.press('Control+a');
     await page.keyboard.type('9100');
     await page.keyboard.press('Enter');
     await until(page, () => document.querySelector('.last-name')?.textContent.includes('income'));
     equal('Enter commits it', (await kept(page)).inquiry.income.monthly, '9100');
+    await reach(page, '.means-more > summary', 'what is asked besides');
+    await page.keyboard.press('Enter');
     await reach(page, '.means input[type="checkbox"]', 'automated underwriting');
     await page.keyboard.press('Space');
     await reads(page, '.allowed', 'automated underwriting');
+    await reach(page, '.each-loan > summary', 'all of them');
+    await page.keyboard.press('Enter');
     await reach(page, '.reach input[type="radio"]', 'the ways to pay');
     await page.keyboard.press('ArrowDown');
     const second = (await kept(page)).inquiry.scenarios[1].name;
     await reads(page, '.allowed h4', second);
     equal('an arrow looks at the next', (await kept(page)).hand, second);
+    await page.evaluate(() => document.querySelector('#afford').focus());
     await reach(page, '.within-reach .row-button', 'a home within it');
+    await reach(page, '#builders-money > button', 'another part');
+    await page.keyboard.press('Enter');
+    equal('one part at a time', await page.locator('.means-more').count(), 0);
     await reach(page, 'input[aria-label="The builder gives"]', "the builder's money");
     await reach(page, '.bests input', 'the bests');
     await page.keyboard.press('ArrowDown');
-    await reads(page, '.split-card h4', 'Least cash to close');
+    await reads(page, '.split-card h4', 'Lowest cost over 7 years');
     await reach(page, '.mix-button', 'a split of the table');
+    await reach(page, '#later > button', 'the last part');
+    await page.keyboard.press('Enter');
     await reach(page, 'section[aria-labelledby="later"] select', 'an option for later');
     await reach(page, 'section[aria-labelledby="later"] summary', 'month by month');
     await page.keyboard.press('Enter');
@@ -600,6 +616,8 @@ export async function budget_by_key({server, context}) {
 
 export async function budget_a_price_that_no_ratio_bounds_leaves_the_scale({server, context}) {
     const page = await open_budget(context, server);
+    await ask_more(page);
+    await page.click('summary:text-is("Each of your loans on one scale")');
     await page.click('label:has-text("As if automated underwriting had accepted the loan")');
     await page.waitForSelector('.reach-binds:has-text("past the end of this scale")');
     const rows = await page.$$eval('.reach .overview-row', (all) =>
@@ -619,42 +637,76 @@ export async function budget_a_price_that_no_ratio_bounds_leaves_the_scale({serv
 }
 
 export async function budget_at_three_sizes({server, context}) {
-    const page = await open_budget(context, server);
+    const page = await open_budget(context, server, 'later');
     await type(page, 'Rate of a personal loan', '11.5');
     await type(page, 'Months of a personal loan', '60');
-    await page.waitForSelector('.way:nth-child(4)');
-    await page.waitForSelector('.mark.dot');
+    const whole = {
+        'afford': '.allowed .big',
+        'wishes': '.fit',
+        'builders-money': '.mark.dot',
+        'later': '.way:nth-child(4)', // what was typed is still there
+    };
     for (const [width, height] of sizes) {
         await page.setViewportSize({width, height});
         for (const colorScheme of ['light', 'dark']) {
             await page.emulateMedia({colorScheme});
-            await open_details(page);
-            const where = `budget at ${width}, ${colorScheme}`;
-            const wide = await page.evaluate(
-                () => document.documentElement.scrollWidth - innerWidth,
-            );
-            check(`${where}: nothing runs out of the page`, wide <= 0, `${wide} px`);
-            await serious(page, where);
-            await page.$$eval('details[open] > summary', (all) =>
-                all.forEach((each) => each.click()),
-            );
-            await page.screenshot({
-                path: join(shots, `budget-whole-${width}-${colorScheme}.png`),
-                fullPage: true,
-            });
+            for (const [part, there] of Object.entries(whole)) {
+                await open_part(page, part);
+                await page.waitForSelector(there);
+                await open_details(page);
+                const where = `budget, ${part} at ${width}, ${colorScheme}`;
+                const wide = await page.evaluate(
+                    () => document.documentElement.scrollWidth - innerWidth,
+                );
+                check(`${where}: nothing runs out of the page`, wide <= 0, `${wide} px`);
+                await serious(page, where);
+                await page.screenshot({
+                    path: join(shots, `budget-${part}-${width}-${colorScheme}.png`),
+                    fullPage: true,
+                });
+            }
         }
+    }
+}
+
+export async function budget_money_opens_on_what_every_incentive_allows({cases, server, context}) {
+    const page = await open_budget(context, server, 'builders-money');
+    const {inquiry, hand} = await kept(page);
+    const loans = inquiry.scenarios.map((one) => one.name);
+    for (const name of [hand, ...loans.filter((one) => one !== hand)]) {
+        if (name !== hand) await take_loan(page, name);
+        const answer = ask(cases, 'credit', inquiry, credit_options(name, '7500.00', true));
+        const one = of_hand(answer, name);
+        equal(`${name}: uses that are shared`, answer.allowed_uses.join(), 'closing_costs');
+        check(`${name}: the lowest payment is not`, !one.lowest_payment.every_incentive_allows);
+        const list = [
+            ['Lowest payment now', one.lowest_payment],
+            ['Least cash to close', one.least_cash],
+            ['Lowest cost over 7 years', one.least_cost],
+            ...one.each_use.map(({name: use, mix}) => [`All to ${use}`, mix]),
+        ];
+        const [first, mix] = list.find(([, each]) => each?.every_incentive_allows);
+        await reads(page, '.split-card h4', first);
+        await reads(page, '.split-card', closing(mix.cash_to_close));
+        await reads(page, '.bests + .facts', `toward closing costs, so “${first}” is open first`);
+        await page.click('.bests .segment:nth-child(1) input');
+        await reads(page, '.split-card h4', 'Lowest payment now');
+        await open_part(page, 'afford');
+        await open_part(page, 'builders-money');
     }
 }
 
 export async function budget_from_a_field_to_figures({server, context}) {
     const page = await open_budget(context, server);
-    await page.waitForSelector('.mark.dot');
+    await page.waitForSelector('.allowed .big');
     const typed = (name, figure, value_of) =>
         paints_soon(page, `${name} to painted figures`, (i) => ({
             element: `input[aria-label="${name}"]`,
             value: `${value_of(i)}`,
             figure,
         }));
-    await typed('Gross monthly income', '.reach .row-price', (i) => 6000 + 37 * i);
+    await typed('Gross monthly income', '.allowed .big', (i) => 6000 + 37 * i);
+    await open_part(page, 'builders-money');
+    await page.waitForSelector('.mark.dot');
     await typed('The builder gives', '.bests .best-figure', (i) => 5000 + 210 * i);
 }

@@ -11,6 +11,7 @@ import {
     until,
     view,
     view_number,
+    open_part,
 } from './support.mjs';
 
 const sizes = [
@@ -21,8 +22,14 @@ const sizes = [
     [1440, 900],
 ];
 
-/// The views with a chart, by their number among the views; the names are in two languages.
-const with_chart = {Loans: 1, Budget: 2, Schedule: 4};
+/// The views with a chart, by their number among the views, for the names are in two languages; and
+/// the part that has it, where the view has parts.
+const with_chart = [
+    ['Loans', 1, 'years'],
+    ['Budget', 2, 'builders-money'],
+    ['Budget', 2, 'later'],
+    ['Schedule', 4],
+];
 
 const dollars = (amount) => {
     const [whole, cents] = amount.replace('-', '').split('.');
@@ -104,8 +111,9 @@ export async function charts_are_round_and_clear({server, chrome}) {
         for (const [width, height] of sizes) {
             const context = await chrome.newContext({viewport: {width, height}, locale});
             const page = await open_page(context, server.url);
-            for (const [name, number] of Object.entries(with_chart)) {
+            for (const [name, number, part] of with_chart) {
                 await view_number(page, number);
+                if (part) await open_part(page, part);
                 await page.waitForSelector('.chart svg text');
                 const {axes, charts} = await seen_in(page);
                 const where = `${name}, ${width} x ${height}, ${locale}`;
@@ -181,6 +189,7 @@ async function loans_read(page, answer, curve, year, name) {
 export async function a_chart_of_loans_reads_what_the_engine_says({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_part(page, 'years');
     await page.waitForSelector('.plot');
     const {inquiry, hand} = await kept(page);
     const answer = ask(cases, 'compare', inquiry, ['--scenario', hand]);
@@ -274,6 +283,7 @@ export async function a_picture_of_the_schedule_reads_its_rows({cases, server, c
 export async function a_frontier_reads_its_splits({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'builders-money');
     await page.waitForSelector('.credit-chart .mark.dot');
     const {inquiry, hand} = await kept(page);
     const amount = await page.getByLabel('The builder gives').inputValue();
@@ -301,7 +311,12 @@ export async function a_frontier_reads_its_splits({cases, server, context}) {
             words,
         );
     };
-    await reads(one.lowest_payment, 'at first');
+    const uses = one.each_use.map(({mix}) => mix);
+    const first = [one.lowest_payment, one.least_cash, one.least_cost, ...uses];
+    await reads(
+        first.find((mix) => mix?.every_incentive_allows),
+        'at first',
+    );
     await page.focus('.credit-chart .plot');
     await page.keyboard.press('Home');
     const least = Math.min(...one.frontier.map((mix) => Number(mix.cash_to_close)));
@@ -354,8 +369,9 @@ export async function charts_stand_out_from_their_ground({server, chrome}) {
     ]) {
         const context = await chrome.newContext({viewport: {width: 1180, height: 820}, ...theme});
         const page = await open_page(context, server.url);
-        for (const name of Object.keys(with_chart)) {
+        for (const [name, , part] of with_chart) {
             await view(page, name);
+            if (part) await open_part(page, part);
             await page.waitForSelector('.chart svg text');
             for (const media of ['screen', 'print']) {
                 await page.emulateMedia({media, ...theme});

@@ -1,6 +1,6 @@
 // The page goes by codes and ids: words for people may say anything, and a kind that it has not
 // heard of changes nothing.
-import {check, equal, kept, open_page, settled, view} from './support.mjs';
+import {check, equal, kept, open_page, settled, view, open_loan, open_part} from './support.mjs';
 
 /// Answers to a question come changed, refusals too.
 async function changed(context, question, change) {
@@ -18,7 +18,7 @@ export async function a_kind_of_program_not_heard_of({server, context}) {
     });
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
-    const card = page.locator('.loan').first();
+    const card = await open_loan(page);
     await card.locator('.more summary').click();
     const asked = async () =>
         (await card.locator('.more .field > span:first-child').allTextContents()).join();
@@ -39,13 +39,14 @@ export async function cautions_in_other_words({server, context}) {
     });
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    const money = page.locator('.group:has(#builders-money) .cautions');
+    const afford = await page.locator('.fold:has(#afford) .cautions').textContent();
+    check('beside others too', !afford.includes('an estimate as of'), afford);
+    await open_part(page, 'builders-money');
+    const money = page.locator('.fold:has(#builders-money) .cautions');
     await money.waitFor();
     const words = await money.textContent();
     check('its own are told', words.includes('This money comes on top'), words);
     check('those of all answers are told once', !words.includes('an estimate as of'), words);
-    const afford = await page.locator('.group:has(#afford) .cautions').textContent();
-    check('beside others too', !afford.includes('an estimate as of'), afford);
 }
 
 export async function problems_in_other_words({server, context}) {

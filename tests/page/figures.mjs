@@ -20,6 +20,9 @@ import {
     view,
     walk,
     words_of,
+    open_loan,
+    open_part,
+    in_every_part,
 } from './support.mjs';
 
 /// All that the command line says about an inquiry, as a set of numbers.
@@ -75,26 +78,27 @@ async function bar_is(page, cases, name) {
     return {inquiry, hand, tour};
 }
 
-/// The parts of each view that tell a payment or a rate.
+/// The parts of each view that tell a payment or a rate, with what opens them.
 const told = {
-    Loans: ['.overview', '.loan', '.rate-moves'],
+    Loans: [['.overview'], ['.loan', 'loan-0'], ['.rate-moves', 'rates']],
     Budget: [
-        '.reach',
-        '.allowed',
-        '.fit',
-        '[aria-labelledby="builders-money"]',
-        '[aria-labelledby="later"]',
+        ['.allowed', 'afford'],
+        ['.reach', 'afford'],
+        ['.fit', 'wishes'],
+        ['[aria-labelledby="builders-money"]', 'builders-money'],
+        ['[aria-labelledby="later"]', 'later'],
     ],
-    Schedule: ['.main .home-line'],
-    Sheet: ['.paper'],
-    Check: ['.main .home-line'],
+    Schedule: [['.main .home-line']],
+    Sheet: [['.paper']],
+    Check: [['.main .home-line']],
 };
 
 export async function an_estimate_says_so_beside_every_payment({server, context}) {
     const page = await open_page(context, server.url);
     for (const [name, parts] of Object.entries(told)) {
         await view(page, name);
-        for (const part of parts) {
+        for (const [part, opener] of parts) {
+            if (opener) await open_part(page, opener);
             await until(
                 page,
                 (where) => {
@@ -132,6 +136,9 @@ export async function figures_of_every_view({cases, server, context}) {
     }
     for (const name of ['Loans', 'Site', 'Schedule', 'Sheet', 'Check']) {
         await view(page, name);
+        await in_every_part(page, async (part) => {
+            seen += await all_known(page, '.main', known, `${name.toLowerCase()}, ${part}`);
+        });
         for (const details of await page.$$('details:not([open]) > summary')) await details.click();
         if (name === 'Schedule')
             for (const year of (await page.$$('.year-button')).slice(0, 3)) await year.click();
@@ -194,7 +201,7 @@ export async function figures_under_other_loans({cases, server, context}) {
         await bar_is(page, cases, scenario.name);
     }
     await view(page, 'Loans');
-    const card = page.locator('.loan').first();
+    const card = await open_loan(page);
     await card.getByLabel('Down payment', {exact: true}).fill('12.5');
     await card.getByLabel('Down payment', {exact: true}).press('Enter');
     await settled(page);
@@ -278,7 +285,7 @@ export async function figures_on_other_days({cases, server, context}) {
 export async function a_rate_that_changes_says_how_far({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
-    await page.locator('.loan').first().getByLabel('Program').selectOption('conventional-5-6');
+    await (await open_loan(page)).getByLabel('Program').selectOption('conventional-5-6');
     const {inquiry, hand, tour} = await bar_is(page, cases, 'an adjustable rate');
     const terms = plain_spaces(await page.textContent('.bar .terms'));
     const {highest_rate: highest, worst_case: worst} = tour.scenario.terms.adjustable;
@@ -337,6 +344,7 @@ export async function figures_of_a_large_book({cases, server, context}) {
 export async function incentives_used_another_way({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_part(page, 'incentives');
     const use = async (words) => {
         await page.click(`.incentive:has-text("Winter start") label:text-is("${words}")`);
         await settled(page);
@@ -384,6 +392,7 @@ const part = (page, use) => page.locator(`.incentive-parts label:has-text("${use
 export async function parts_of_an_incentive_however_slow_the_answer({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_part(page, 'incentives');
     const parts = async (options, costs) =>
         equal(
             `${options} and ${costs}`,

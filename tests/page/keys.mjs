@@ -43,6 +43,9 @@ export async function keyboard_all_the_way({server, context}) {
     await page.evaluate(() => document.activeElement.blur());
     await reach(page, '.view:nth-child(2)', 'Loans');
     await page.keyboard.press('Enter');
+    await page.waitForSelector('.overview .row-price');
+    await reach(page, '.loan-row .fold-opener', 'a loan');
+    await page.keyboard.press('Enter');
     await page.waitForSelector('.loan .big');
     await reach(page, '.loan input[aria-label="Down payment"]', 'a down payment');
     await page.keyboard.press('Control+a');

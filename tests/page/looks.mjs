@@ -19,6 +19,7 @@ import {
     areas_of,
     walk,
     words_of,
+    in_every_part,
 } from './support.mjs';
 
 const views = ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check'];
@@ -60,16 +61,37 @@ export async function every_view_at_every_size({server, chrome}) {
             const page = await open_page(context, server.url);
             for (const name of views) {
                 await view(page, name);
-                const {small, wide, bar, sight} = await misfits(page);
                 const where = `${name} at ${width} x ${height}, ${colorScheme}`;
+                await page.screenshot({
+                    path: join(shots, `${name.toLowerCase()}-${width}-${colorScheme}.png`),
+                });
+                await in_every_part(page, async (part) => {
+                    const found = await misfits(page);
+                    check(
+                        `${where}, ${part}: nothing runs out`,
+                        found.wide <= 0,
+                        `${found.wide} px`,
+                    );
+                    check(
+                        `${where}, ${part}: big enough to touch`,
+                        found.small.length === 0,
+                        found.small.slice(0, 4).join('; '),
+                    );
+                    const wider = await page.$$eval(
+                        '.rate-moves .scroll',
+                        (all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1).length,
+                    );
+                    equal(`${where}, ${part}: no rates to push sideways`, wider, 0);
+                });
+                const {small, wide, bar, sight} = await misfits(page);
                 check(`${where}: nothing runs out of the page`, wide <= 0, `${wide} px`);
                 check(
                     `${where}: big enough to touch`,
                     small.length === 0,
                     small.slice(0, 4).join('; '),
                 );
-                if (name === 'Schedule' || name === 'Loans') {
-                    const tables = '.scroll:has(.years), .rate-moves .scroll';
+                if (name === 'Schedule') {
+                    const tables = '.scroll:has(.years)';
                     const wider = await page.$$eval(
                         tables,
                         (all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1).length,
@@ -81,9 +103,6 @@ export async function every_view_at_every_size({server, chrome}) {
                     sight && bar < height * 0.34,
                     `${bar} px`,
                 );
-                await page.screenshot({
-                    path: join(shots, `${name.toLowerCase()}-${width}-${colorScheme}.png`),
-                });
             }
             await context.close();
         }

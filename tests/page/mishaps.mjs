@@ -13,6 +13,7 @@ import {
     until,
     view,
     walk,
+    open_loan,
 } from './support.mjs';
 
 export async function the_program_ends({cases, context}) {
@@ -38,7 +39,7 @@ export async function the_program_ends({cases, context}) {
 export async function wrong_numbers_stay_and_are_told({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
-    const field = page.locator('.loan').first().getByLabel('Down payment', {exact: true});
+    const field = (await open_loan(page)).getByLabel('Down payment', {exact: true});
     const month = await page.textContent('.bar [data-figure="monthly.total"]');
     for (const wrong of ['500', 'five', '-3']) {
         await field.fill(wrong);

@@ -14,6 +14,7 @@ import {
     view,
     walk,
     words_of,
+    open_loan,
 } from './support.mjs';
 
 const plain_spaces = (text) => text.replace(/\u00a0/g, ' ');
@@ -58,13 +59,14 @@ export async function a_lot_says_what_it_changes({cases, server, context}) {
     );
 }
 
-const card = (page, index) => page.locator('.loan').nth(index);
+const card = (page) => page.locator('.loan');
 
 export async function a_loan_says_what_it_changes({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_loan(page);
     const before = (await kept(page)).inquiry;
-    const down = card(page, 0).locator('input[aria-label="Down payment"]');
+    const down = card(page).locator('input[aria-label="Down payment"]');
     await down.fill('10');
     await down.press('Enter');
     await until(page, () => document.querySelector('.last-figures') !== null);
@@ -100,12 +102,13 @@ export async function a_loan_says_what_it_changes({cases, server, context}) {
 export async function a_written_name_stays({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
-    await card(page, 0).locator('summary').click();
-    const name = card(page, 0).locator('input[aria-label="Name"]');
+    await open_loan(page);
+    await card(page).locator('summary').click();
+    const name = card(page).locator('input[aria-label="Name"]');
     await name.fill('The way we like');
     await name.press('Enter');
     await settled(page);
-    const down = card(page, 0).locator('input[aria-label="Down payment"]');
+    const down = card(page).locator('input[aria-label="Down payment"]');
     await down.fill('15');
     await down.press('Enter');
     await until(page, () => document.querySelector('.last-figures') !== null);

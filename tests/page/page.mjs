@@ -11,6 +11,7 @@ import * as finds from './finds.mjs';
 import {every_part_has_its_place, pictures_of_every_part} from './gallery.mjs';
 import * as firefox from './firefox.mjs';
 import * as keys from './keys.mjs';
+import * as loans from './loans.mjs';
 import * as looks from './looks.mjs';
 import * as mishaps from './mishaps.mjs';
 import * as moves from './moves.mjs';
@@ -24,6 +25,7 @@ import * as touches from './touches.mjs';
 import * as typing from './typing.mjs';
 import * as visits from './visits.mjs';
 import * as wishes from './wishes.mjs';
+import * as words from './words.mjs';
 
 // Two halves that take about as long and run side by side; and what is run by hand alone.
 const halves = {
@@ -32,9 +34,11 @@ const halves = {
         ...budget,
         ...charts,
         ...keys,
+        ...loans,
         ...looks,
         ...speaks,
         ...terms,
+        ...words,
         ...speed,
     },
     used: {

@@ -1,5 +1,5 @@
 // The page in another language: chosen by a touch or by the browser's own, kept, and asked for.
-import {check, equal, kept, open_page, settled, sizes, until} from './support.mjs';
+import {check, equal, kept, open_page, settled, sizes, until, in_every_part} from './support.mjs';
 
 const lang_of = (page) => page.evaluate(() => document.documentElement.lang);
 const view_names = (page) => page.locator('.view-name').allTextContents();
@@ -103,6 +103,21 @@ export async function longer_words_have_room({server, chrome}) {
 /// What a person reads or is read to of a page, each text once: of tour all areas, all opened.
 async function texts_of(page) {
     const texts = new Set();
+    const collect = async () => {
+        for (const text of await page.evaluate(() => {
+            const found = [];
+            const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+            for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+                if (node.parentElement.closest('script, style, noscript, .languages')) continue;
+                found.push(node.data);
+            }
+            for (const one of document.querySelectorAll('[aria-label], [title], [placeholder]'))
+                for (const name of ['aria-label', 'title', 'placeholder'])
+                    found.push(one.getAttribute(name) ?? '');
+            return found;
+        }))
+            texts.add(text.replace(/\s+/g, ' ').trim());
+    };
     for (let i = 0; i < 6; i += 1) {
         await page.locator('.view').nth(i).click();
         await until(page, () => !document.querySelector('.main .waiting'));
@@ -114,21 +129,8 @@ async function texts_of(page) {
                     .locator('.area-link')
                     .nth(area - 1)
                     .click();
-            for (const one of await page.$$('details:not([open]) > summary')) await one.click();
-            await settled(page);
-            for (const text of await page.evaluate(() => {
-                const found = [];
-                const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-                for (let node = walk.nextNode(); node; node = walk.nextNode()) {
-                    if (node.parentElement.closest('script, style, noscript, .languages')) continue;
-                    found.push(node.data);
-                }
-                for (const one of document.querySelectorAll('[aria-label], [title], [placeholder]'))
-                    for (const name of ['aria-label', 'title', 'placeholder'])
-                        found.push(one.getAttribute(name) ?? '');
-                return found;
-            }))
-                texts.add(text.replace(/\s+/g, ' ').trim());
+            await in_every_part(page, collect);
+            await collect();
         }
     }
     return texts;

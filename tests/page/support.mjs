@@ -268,8 +268,8 @@ export async function view(page, name) {
     await page.click(`.view:has(.view-name:text-is("${name}"))`);
     const sign = {
         Tour: '.area-page',
-        Loans: '.loan .big',
-        Budget: '.reach',
+        Loans: '.overview .row-price',
+        Budget: '.means',
         Site: '.site-page',
         Schedule: '.years',
         Sheet: '.paper article',
@@ -277,6 +277,35 @@ export async function view(page, name) {
     }[name];
     await page.waitForSelector(sign);
     await settled(page);
+}
+
+/// Opens a part of the view that is shown, by the id of its title, unless it is open.
+export async function open_part(page, part) {
+    const closed = page.locator(`#${part} > [aria-expanded="false"]`);
+    if ((await closed.count()) > 0) await closed.click();
+    await page.waitForSelector(`#${part} > [aria-expanded="true"]`);
+    await settled(page);
+}
+
+/// Opens a loan by its place, and gives what is open then.
+export async function open_loan(page, index = 0) {
+    await open_part(page, `loan-${index}`);
+    return page.locator('.loan');
+}
+
+/// Opens every part of the view that is shown, one after the other, with all that is folded in it
+/// if `whole`.
+export async function in_every_part(page, act, whole = true) {
+    const openers = page.locator('.main .fold-opener');
+    for (let i = 0; i < (await openers.count()); i += 1) {
+        if ((await openers.nth(i).getAttribute('aria-expanded')) === 'false')
+            await openers.nth(i).click();
+        await settled(page);
+        for (const summary of await page.$$('.main details:not([open]) > summary'))
+            if (whole) await summary.click();
+        await settled(page);
+        await act((await openers.nth(i).textContent()).slice(0, 40));
+    }
 }
 
 /// The same by its place among the views, whatever the language.

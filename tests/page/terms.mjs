@@ -2,7 +2,19 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 
-import {check, equal, open_page, root, serious, settled, sizes, view, unfold} from './support.mjs';
+import {
+    check,
+    equal,
+    open_page,
+    root,
+    serious,
+    settled,
+    sizes,
+    view,
+    unfold,
+    open_loan,
+    in_every_part,
+} from './support.mjs';
 
 /// The glossary as the program hands it out.
 async function glossary(server, language) {
@@ -116,9 +128,35 @@ export async function terms_by_key({server, context}) {
     await settled(page);
     equal('and kept', asked.join(), 'es');
     await view(page, 'Loans');
+    await open_loan(page);
     await label(page, 'down_payment').click();
     await serious(page, 'the card of a term');
 }
+
+/// Rows that are higher with their terms than with plain words, and tables that scroll for them.
+const moved_by_terms = (page) =>
+    page.evaluate(() => {
+        const tall = (one) => one.getBoundingClientRect().height;
+        const wrong = [];
+        for (const row of document.querySelectorAll('tr, dl > div, h3, .field')) {
+            const terms = [...row.querySelectorAll('.term')];
+            if (terms.length === 0) continue;
+            const before = tall(row);
+            const plain = terms.map((one) => [one, document.createElement('span')]);
+            for (const [one, words] of plain) {
+                words.textContent = one.textContent;
+                one.replaceWith(words);
+            }
+            const after = tall(row);
+            for (const [one, words] of plain) words.replaceWith(one);
+            if (Math.abs(after - before) > 0.5)
+                wrong.push(`${row.textContent.slice(0, 40)}: ${after} and ${before} px`);
+        }
+        const scrolls = [...document.querySelectorAll('.scroll')].filter(
+            (one) => one.scrollHeight > one.clientHeight + 1,
+        );
+        return [...wrong, ...scrolls.map((one) => `${one.ariaLabel} scrolls`)];
+    });
 
 export async function terms_where_a_buyer_meets_them({server, chrome}) {
     const met = {
@@ -137,33 +175,20 @@ export async function terms_where_a_buyer_meets_them({server, chrome}) {
             await view(page, name);
             if (name === 'Tour') await unfold(page);
             if (name === 'Check') await page.fill('.check-find input', 'a'); // opens its sections
-            const there = await page.$$eval('.main .term', (all) =>
-                all.map((one) => one.dataset.term),
-            );
+            const there = [];
+            const moved = [];
+            const look = async () => {
+                there.push(
+                    ...(await page.$$eval('.main .term', (all) =>
+                        all.map((one) => one.dataset.term),
+                    )),
+                );
+                moved.push(...(await moved_by_terms(page)));
+            };
+            await look();
+            await in_every_part(page, look, false);
             const missing = codes.filter((one) => !there.includes(one));
             check(`${name} at ${width} px: its terms`, missing.length === 0, missing.join());
-            const moved = await page.evaluate(() => {
-                const tall = (one) => one.getBoundingClientRect().height;
-                const wrong = [];
-                for (const row of document.querySelectorAll('tr, dl > div, h3, .field')) {
-                    const terms = [...row.querySelectorAll('.term')];
-                    if (terms.length === 0) continue;
-                    const before = tall(row);
-                    const plain = terms.map((one) => [one, document.createElement('span')]);
-                    for (const [one, words] of plain) {
-                        words.textContent = one.textContent;
-                        one.replaceWith(words);
-                    }
-                    const after = tall(row);
-                    for (const [one, words] of plain) words.replaceWith(one);
-                    if (Math.abs(after - before) > 0.5)
-                        wrong.push(`${row.textContent.slice(0, 40)}: ${after} and ${before} px`);
-                }
-                const scrolls = [...document.querySelectorAll('.scroll')].filter(
-                    (one) => one.scrollHeight > one.clientHeight + 1,
-                );
-                return [...wrong, ...scrolls.map((one) => `${one.ariaLabel} scrolls`)];
-            });
             check(`${name} at ${width} px: no row is moved`, moved.length === 0, moved.join('; '));
         }
         await context.close();

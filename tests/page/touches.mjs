@@ -15,6 +15,7 @@ import {
     unfold,
     until,
     view,
+    open_loan,
 } from './support.mjs';
 
 const option_ids = (inquiry) =>
@@ -287,7 +288,7 @@ export async function a_link_holds_nothing_private({server, context, chrome}) {
 export async function amounts_as_people_write_them({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
-    const down = page.locator('.loan').first().getByLabel('Down payment', {exact: true});
+    const down = (await open_loan(page)).getByLabel('Down payment', {exact: true});
     const written = async () => JSON.stringify((await kept(page)).inquiry.scenarios[0].down);
     const type = async (field, text) => {
         await field.fill(text);
@@ -307,6 +308,7 @@ export async function amounts_as_people_write_them({server, context}) {
     await view(page, 'Budget');
     await type(page.getByLabel('Gross monthly income', {exact: true}), '$ 9,950.50');
     equal('an income', (await kept(page)).inquiry.income.monthly, '9950.50');
+    await page.click('.means-more > summary');
     await type(page.getByLabel('Months of payments to keep in reserve'), '2 months');
     equal('a number with its unit', (await kept(page)).asks.reserves, '2');
     await page.click('button:text-is("This buyer…")');

@@ -1,6 +1,16 @@
 // What is typed is never lost: not to an answer that is late, not to one that comes while typing,
 // not before the page has painted.
-import {Server, equal, kept, open_buyer, open_page, settled, unfold, view} from './support.mjs';
+import {
+    Server,
+    equal,
+    kept,
+    open_buyer,
+    open_page,
+    settled,
+    unfold,
+    view,
+    open_part,
+} from './support.mjs';
 
 /// Answers of the tour are held back until they are let go.
 async function hold(context) {
@@ -53,6 +63,7 @@ const in_parts = '.incentive:has(input[aria-label]) input, .incentive-uses label
 export async function typed_before_the_page_has_painted({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_part(page, 'incentives');
     await page.click('.incentive:has-text("Winter start") label:text-is("not used")');
     await settled(page);
     await before_a_frame(page, [{at: in_parts}, {at: named(options_part), types: '$5,000'}]);
@@ -94,6 +105,7 @@ export async function typed_before_the_page_has_painted({server, context}) {
 export async function typed_before_the_use_of_an_incentive_is_answered({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
+    await open_part(page, 'incentives');
     const use = (words) =>
         page.click(`.incentive:has-text("Winter start") label:text-is("${words}")`);
     await use('not used');
@@ -148,7 +160,8 @@ export async function typed_while_a_move_is_asked({server, context}) {
     let free = await hold(context);
     await page.locator('.row:has(.row-title:text-is("Lot 12")) input').click();
     await page.click('.view:has(.view-name:text-is("Loans"))');
-    await page.locator('.loan').first().getByLabel('Down payment', {exact: true}).fill('8');
+    await page.click('#loan-0 > button');
+    await page.locator('.loan').getByLabel('Down payment', {exact: true}).fill('8');
     await page.keyboard.press('Enter');
     free();
     await page.waitForSelector('.last-remarks');
@@ -171,11 +184,13 @@ export async function typed_while_a_move_is_asked({server, context}) {
 export async function typed_while_money_is_put_to_use({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'builders-money');
     await page.click('.mix-button:text-is("All off the price")');
     await page.waitForSelector('.split-use .main-button:enabled');
     const free = await hold(context);
-    await type(page, 'Gross monthly income', '12345');
     await page.click('.split-use .main-button');
+    await page.click('#afford > button');
+    await type(page, 'Gross monthly income', '12345');
     await type(page, 'Monthly debt payments', '321');
     free();
     await settled(page);

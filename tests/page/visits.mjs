@@ -133,10 +133,7 @@ const visits = {
             await visit.touch(button(page, 'Budget'));
             const part = button(page, /^Wishes$/);
             if (await part.count()) await visit.touch(part);
-            await visit.type(
-                page.getByLabel('Monthly payment, at most', {exact: true}),
-                '3350',
-            );
+            await visit.type(page.getByLabel('Monthly payment, at most', {exact: true}), '3350');
             await visit.seek(page.locator('.fit'));
         },
         done: () => true,

@@ -16,6 +16,7 @@ import {
     until,
     view,
     walk,
+    open_part,
 } from './support.mjs';
 
 const field = (page, name) => page.getByLabel(name, {exact: true});
@@ -54,6 +55,7 @@ async function fits(page, cases, monthly, cash, lots = false) {
 export async function wishes_that_fit({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     for (const [monthly, cash, lots] of [
         ['4150', '60000', false],
         ['4150', '28000', true],
@@ -95,6 +97,7 @@ export async function wishes_that_fit({cases, server, context}) {
 export async function wishes_are_put_in_and_taken_back({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     await type(page, 'Monthly payment, at most', '4150');
     await type(page, 'Cash needed, at most', '60000');
     const before = (await kept(page)).inquiry;
@@ -133,6 +136,7 @@ export async function wishes_are_changed({server, context}) {
     await settled(page);
     equal('from the tour', (await wishes(page)).join(), [...first, 'irrigation'].join());
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     await field(page, 'Lawn irrigation: higher on the list').click();
     await settled(page);
     equal('higher', (await wishes(page)).at(-2), 'irrigation');
@@ -169,6 +173,7 @@ export async function wishes_are_changed({server, context}) {
 export async function wishes_by_key({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     const first = await wishes(page);
     await page.locator('.wish-moves button[aria-label$="lower on the list"]').first().focus();
     await page.keyboard.press('Enter');
@@ -184,6 +189,7 @@ export async function wishes_by_key({server, context}) {
 export async function wishes_keep_shared_ranks_and_quantities({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     const ranks = async () => (await kept(page)).inquiry.wishes.map((one) => one.rank).join();
     const before = await ranks();
     await page.locator('.wish .tick-box input').first().click();
@@ -210,6 +216,7 @@ export async function wishes_out_of_order_in_their_file({server, context}) {
     const written = [...inquiry.wishes].reverse();
     await open_file(page, {...inquiry, wishes: written});
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     const names = await page.$$eval('.wish .step[aria-label$=": higher on the list"]', (all) =>
         all.map((one) => one.getAttribute('aria-label').replace(': higher on the list', '')),
     );
@@ -247,6 +254,7 @@ export async function wishes_while_the_program_is_away({cases, context}) {
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     await type(page, 'Monthly payment, at most', '4150');
     await type(page, 'Cash needed, at most', '60000');
     const {home: before} = await fits(page, cases, '4150', '60000');
@@ -277,6 +285,7 @@ export async function limits_of_wishes_while_the_program_is_away({cases, context
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     await type(page, 'Cash needed, at most', '60000');
     await type(page, 'Monthly payment, at most', '4150');
     const {home: before} = await fits(page, cases, '4150', '60000');
@@ -301,6 +310,7 @@ function bit_of(step) {
 export async function from_a_touch_of_a_wish_to_what_fits({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
+    await open_part(page, 'wishes');
     await page.selectOption('.wish-add select', 'irrigation');
     await page.click('button:text-is("Add to the wish list")');
     await settled(page);
@@ -312,4 +322,32 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
         at: bit_of(i + 1),
         figure: '.fit',
     }));
+}
+
+/// The home's own month and cash let nothing more in: the limits begin where a wish fits, and say so.
+export async function wishes_begin_at_limits_where_one_fits({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    await view(page, 'Budget');
+    await open_part(page, 'wishes');
+    const {inquiry, hand} = await kept(page);
+    const {scenario} = ask(cases, 'tour', inquiry, ['--scenario', hand]);
+    const own = [scenario.monthly.total, inquiry.cash];
+    const first = ask(cases, 'fit', inquiry, fit_options(hand, ...own)).scenarios[0].homes[0];
+    equal('nothing fits within its own', first.chosen.length, 0);
+    const {limit_monthly, limit_cash} = first.next;
+    await until(
+        page,
+        (limit) =>
+            document.querySelector('[aria-label="Monthly payment, at most"]').value === limit,
+        limit_monthly,
+    );
+    equal('the cash', await field(page, 'Cash needed, at most').inputValue(), limit_cash);
+    const {home} = await fits(page, cases, limit_monthly, limit_cash);
+    check('one fits at least', home.chosen.length >= 1, home.chosen.length);
+    const words = (await page.textContent('[aria-labelledby="wishes"]')).replace(/\u00a0/g, ' ');
+    check('it says so', words.includes('so the limits begin there'), words);
+    check('and what raised them', words.includes(`${first.next.wish.name}:`), words);
+    await type(page, 'Monthly payment, at most', '9000');
+    await fits(page, cases, '9000', limit_cash);
+    equal('the other stays', await field(page, 'Cash needed, at most').inputValue(), limit_cash);
 }

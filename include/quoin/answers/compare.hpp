@@ -45,6 +45,7 @@ struct CompareAnswer {
     std::vector<Added> against_first;           ///< of each, what it changes against the first
     std::vector<std::vector<YearPoint>> curves; ///< one for each scenario; empty where it is barred
     std::size_t against = 0;                    ///< the scenario that the years are held against
+    std::vector<Added> against_shown;           ///< of each, what it changes against that one
     std::vector<std::vector<YearPoint>> apart;  ///< of each, how much more by then than against it,
                                                 ///< to the end of the longest; empty where barred
     std::vector<PointsPayback> points;

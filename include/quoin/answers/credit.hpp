@@ -40,7 +40,8 @@ struct CreditMix {
     Money own_costs; ///< of the cash, all but the down payment
     /// Spent and owed: cash, what the buyer pays a month, and the balance still owed.
     std::array<Money, credit_years.size()> cost;
-    Money cost_asked; ///< the same, over the years asked for
+    Money cost_asked;                   ///< the same, over the years asked for
+    bool every_incentive_allows = true; ///< each that the price book gives on this home
 
     [[nodiscard]] Money unused() const { return without_use + over_cap; }
     /// With unused() and nothing else it makes the amount.
@@ -100,6 +101,8 @@ struct CreditAnswer {
     Heading heading;
     CreditAsk ask;
     Money contract_price;
+    bool any_incentive = false;             ///< the price book gives one on this home
+    std::vector<IncentiveUse> allowed_uses; ///< that each of them may be used for
     std::vector<CreditScenario> scenarios;
 };
 

@@ -95,6 +95,8 @@ struct FitNext {
     std::vector<std::string> gained;  ///< names of others that then fit
     Decimal worth;                    ///< of that choice
     bool proven = false;
+    Money limit_monthly; ///< the limits raised by so much: it fits
+    Money limit_cash;
 };
 
 /// By how much every home that holds the selections and the must-haves misses the limits: none is

@@ -279,7 +279,10 @@ class Fitting {
         ensure(item != items_.items.end(), "a wish left out by the limits is an item");
         const int index = static_cast<int>(item - items_.items.begin());
         const FitFound with = search.best(question_.nodes, watch(FitStage::next), index);
-        FitNext next{left->wish, left->over_monthly, left->over_cash, with.any, {}, {}, {}, {}};
+        FitNext next{left->wish, left->over_monthly, left->over_cash, with.any, {}, {}, {}, {}, {},
+                     {}};
+        next.limit_monthly = question_.limits.monthly + next.raise_monthly;
+        next.limit_cash = question_.limits.cash + next.raise_cash;
         if (with.any) {
             next.give_up = wishes_lacking(found_.taken, with.taken, index);
             next.gained = wishes_lacking(with.taken, found_.taken, index);

@@ -26,6 +26,7 @@ import {
     tour,
     view,
 } from '../store';
+import {open_part} from '../opened';
 import type {Places} from './place';
 import {record} from './recorded';
 import type {Recorded} from './recorded';
@@ -37,8 +38,10 @@ const places: Places = {...of_the_frame, ...of_the_tour, ...of_the_loans};
 
 /// What is seen inside of another part's place, and of no use alone.
 const inside: Record<string, string> = {
+    'fold': 'afford',
     'later_costs': 'later',
     'lines_chart': 'later',
+    'loan_apart': 'loan_card',
     'loan_fields': 'loan_card',
     'marks': 'afford',
     'terms': 'loan_in_hand',
@@ -65,6 +68,8 @@ function rest(of: Recorded): void {
         notice.value = '';
         away.value = [];
         looked_for.value = '';
+        open_part('budget', 'afford');
+        open_part('loans', '');
     });
 }
 

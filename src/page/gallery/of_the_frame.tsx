@@ -6,6 +6,7 @@ import {Amount} from '../parts/amount';
 import {Bar} from '../parts/bar';
 import {Buyers} from '../parts/buyers';
 import {Cautions} from '../parts/cautions';
+import {WhatToKnow} from '../parts/what_to_know';
 import {Dialog} from '../parts/dialog';
 import {Facts} from '../parts/facts';
 import {Icon} from '../parts/icon';
@@ -141,6 +142,7 @@ export const of_the_frame: Places = {
         },
     },
     cautions: {rest: {draw: (of) => <Cautions all={of.tour.cautions} />}},
+    what_to_know: {rest: {draw: (of) => <WhatToKnow all={of.tour.cautions} />}},
     dialog: {
         open: {
             draw: (of) => (

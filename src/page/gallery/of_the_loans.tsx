@@ -8,7 +8,7 @@ import {Incentives} from '../parts/incentives';
 import {IncomeMoves} from '../parts/income_moves';
 import {Later} from '../parts/later';
 import {Rooms} from '../parts/limits';
-import {Card} from '../parts/loan_card';
+import {Card, Loan} from '../parts/loan_card';
 import {Crossings, Points, Years} from '../parts/loan_years';
 import {Means} from '../parts/means';
 import {MonthBar, MonthParts} from '../parts/month_bar';
@@ -17,6 +17,7 @@ import {Reach} from '../parts/reach';
 import {ScheduleChart} from '../parts/schedule_chart';
 import {Wishes} from '../parts/wishes';
 import {say} from '../language';
+import {open_part} from '../opened';
 import {answered, buyers, problems, tour} from '../store';
 import type {Place, Places} from './place';
 import {money} from './recorded';
@@ -29,7 +30,7 @@ function card(index: number, set?: Place['set']): Place {
     return {
         set,
         draw: (of) => (
-            <div class="loans">
+            <div>
                 <Card
                     index={index}
                     written={of.inquiry.scenarios[index]}
@@ -62,9 +63,10 @@ export const of_the_loans: Places = {
         no_means: {set: without_means_of, draw: () => <Afford />},
     },
     builders_money: {
-        rest: {draw: () => <BuildersMoney />},
+        rest: {set: () => open_part('budget', 'builders-money'), draw: () => <BuildersMoney />},
         no_amount: {
             set: (of) => {
+                open_part('budget', 'builders-money');
                 buyers.value = [{...of.buyer, asks: {amount: ''}}];
             },
             draw: () => <BuildersMoney />,
@@ -97,12 +99,15 @@ export const of_the_loans: Places = {
             ),
         },
     },
-    incentives: {rest: {draw: () => <Incentives />}},
+    incentives: {
+        closed: {draw: () => <Incentives />},
+        rest: {set: () => open_part('loans', 'incentives'), draw: () => <Incentives />},
+    },
     income_moves: {
         closed: {draw: (of) => <IncomeMoves scenario={of.hand} />},
         open: {draw: (of) => <IncomeMoves scenario={of.hand} />, touch: ['summary']},
     },
-    later: {rest: {draw: () => <Later />}},
+    later: {rest: {set: () => open_part('budget', 'later'), draw: () => <Later />}},
     limits: {
         rest: {
             draw: (of) => {
@@ -112,11 +117,24 @@ export const of_the_loans: Places = {
         },
     },
     loan_card: {
+        closed: {
+            draw: (of) => (
+                <Loan
+                    index={1}
+                    written={of.inquiry.scenarios[1]}
+                    scenario={of.compare.scenarios[1]}
+                    answer={of.compare}
+                    programs={of.programs.programs}
+                    widest={5000}
+                    only={false}
+                />
+            ),
+        },
         in_hand: card(0),
         rest: card(1),
         refused: {
             draw: (of) => (
-                <div class="loans">
+                <div>
                     <Card
                         index={0}
                         written={of.refused.written}
@@ -160,7 +178,12 @@ export const of_the_loans: Places = {
                 ),
         },
     },
-    rate_moves: {rest: {draw: (of) => <RateMoves scenario={of.hand} />}},
+    rate_moves: {
+        rest: {
+            set: () => open_part('loans', 'rates'),
+            draw: (of) => <RateMoves scenario={of.hand} />,
+        },
+    },
     reach: {
         rest: {
             draw: (of) => <Reach answer={of.afford} home={of.tour.contract_price} hand={of.hand} />,
@@ -168,9 +191,10 @@ export const of_the_loans: Places = {
     },
     schedule_chart: {rest: {draw: (of) => <ScheduleChart answer={of.schedule} />}},
     wishes: {
-        rest: {draw: () => <Wishes />},
+        rest: {set: () => open_part('budget', 'wishes'), draw: () => <Wishes />},
         none: {
             set: (of) => {
+                open_part('budget', 'wishes');
                 const inquiry = {...of.inquiry, wishes: []};
                 buyers.value = [{...of.buyer, inquiry}];
                 answered.value = inquiry;

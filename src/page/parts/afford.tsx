@@ -8,16 +8,16 @@ import {say} from '../language';
 import {answered, buyer, loan_name, move, set_ask, tour} from '../store';
 import {ask_by_scenario, use_answer} from './asked';
 import {Cautions} from './cautions';
+import {PartFold} from './fold';
 import {IncomeMoves} from './income_moves';
 import {Rooms, holds_no_ratio, limits_words} from './limits';
 import {small, strong} from './marks';
 import {Typed} from './typed_field';
 import {Means} from './means';
 import {Reach} from './reach';
-import {estimate_words, points_words, terms_words} from './terms';
+import {estimate_words, points_words, terms_at_a_glance} from './terms';
 import {Name} from './name';
 import {Explained} from './term';
-
 import './afford.css';
 
 /// The options of a question that are set.
@@ -25,25 +25,11 @@ export function options_set(asks: Record<string, string>, names: string[]): Opti
     return Object.fromEntries(names.filter((name) => asks[name]).map((name) => [name, asks[name]]));
 }
 
-/// The limit that binds, and where the one behind it stands.
+/// The limit that binds.
 function Binds({one}: {one: AffordScenario}) {
     if (one.binds.length === 0) return null;
     const why = one.refusals.map((each) => each.words).join('; ');
-    return (
-        <p>
-            {say.afford.binds({
-                limits: limits_words(one.binds, one.ratios),
-                why,
-                next: one.next_price
-                    ? {
-                          price: dollars(one.next_price),
-                          limits: limits_words(one.next_binds, one.ratios),
-                      }
-                    : null,
-                strong,
-            })}
-        </p>
-    );
+    return <p>{say.afford.binds({limits: limits_words(one.binds, one.ratios), why, strong})}</p>;
 }
 
 function step_words(step: NonNullable<AffordScenario['step']>): string {
@@ -51,32 +37,53 @@ function step_words(step: NonNullable<AffordScenario['step']>): string {
         const why = step.refusals.map((each) => each.words).join('; ');
         return say.afford.step_refused({price: dollars(step.price), why});
     }
-    const lower = step.lower_rate;
     return say.afford.step({
         price: dollars(step.price),
         cash: unless_zero(step.more_cash),
         income: unless_zero(step.more_income),
         after_tax: unless_zero(step.more_after_tax),
         less_debts: step.debts_suffice ? dollars(step.less_debts) : null,
-        lower_rate: lower && {rate: rate_percent(lower.rate), points: points_words(lower.points)},
     });
 }
 
 function Step({one}: {one: AffordScenario}) {
     if (!one.step) return null;
+    return <p class="further">{say.afford.a_step_further({step: step_words(one.step), strong})}</p>;
+}
+
+/// What stands behind the limit that binds, and how far a step goes.
+function Behind({one}: {one: AffordScenario}) {
+    const lower = one.step?.refusals.length === 0 ? one.step.lower_rate : null;
     return (
-        <div class="further">
-            <p>{say.afford.a_step_further({step: step_words(one.step), strong})}</p>
-            <label class="field">
-                <span>{say.afford.step_in_price}</span>
-                <Typed
-                    label={say.afford.step_in_price}
-                    before="$"
-                    value={buyer.value!.asks.step ?? '5000'}
-                    change={(value) => set_ask('step', value)}
-                />
-            </label>
-        </div>
+        <>
+            {one.next_price && (
+                <p>
+                    {say.afford.behind({
+                        price: dollars(one.next_price),
+                        limits: limits_words(one.next_binds, one.ratios),
+                    })}
+                </p>
+            )}
+            {lower && (
+                <p>
+                    {say.afford.instead({
+                        rate: rate_percent(lower.rate),
+                        points: points_words(lower.points),
+                    })}
+                </p>
+            )}
+            {one.step && (
+                <label class="field">
+                    <span>{say.afford.step_in_price}</span>
+                    <Typed
+                        label={say.afford.step_in_price}
+                        before="$"
+                        value={buyer.value!.asks.step ?? '5000'}
+                        change={(value) => set_ask('step', value)}
+                    />
+                </label>
+            )}
+        </>
     );
 }
 
@@ -182,10 +189,10 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                                 text={say.afford.at_that_price({
                                     month: dollars(one.scenario.monthly.total),
                                     cash: dollars(one.scenario.cash.needed),
-                                    terms: terms_words(one.terms),
+                                    terms: terms_at_a_glance(one.terms),
                                     estimate: estimate_words(tour.value!.heading),
                                 })}
-                                terms={['cash_needed', 'points', 'apr']}
+                                terms={['cash_needed', 'apr']}
                             />
                         </p>
                     </>
@@ -198,11 +205,17 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
                         })}
                     </p>
                 )}
-                <Rooms one={one} />
                 <Binds one={one} />
                 <Step one={one} />
-                <Ground one={one} automated={automated} />
-                {one.terms.fine_print && <p class="note">{one.terms.fine_print}</p>}
+                {one.rooms.length > 0 && (
+                    <details class="more by-limit" open={!one.price}>
+                        <summary>{say.afford.by_limit}</summary>
+                        <Rooms one={one} />
+                        <Behind one={one} />
+                        <Ground one={one} automated={automated} />
+                        {one.terms.fine_print && <p class="note">{one.terms.fine_print}</p>}
+                    </details>
+                )}
             </section>
             <Homes one={one} />
         </div>
@@ -210,6 +223,19 @@ function Looked({one, automated}: {one: AffordScenario; automated: boolean}) {
 }
 
 export function Afford() {
+    return (
+        <PartFold
+            view="budget"
+            part="afford"
+            title={say.afford.title}
+            says={say.afford.parts.afford}
+        >
+            <HowMuchHome />
+        </PartFold>
+    );
+}
+
+function HowMuchHome() {
     const {inquiry, asks} = buyer.value!;
     // Asked beside the tour, not after it: the figures follow a field sooner.
     const means = inquiry.income !== undefined || inquiry.cash !== undefined;
@@ -224,10 +250,7 @@ export function Afford() {
     const hand = scenario.terms.name;
     const looked = answer?.scenarios.find((one) => one.terms.name === hand);
     return (
-        <section class="group" aria-labelledby="afford">
-            <h3 id="afford" tabIndex={-1}>
-                {say.afford.title}
-            </h3>
+        <>
             <Means />
             {!means && <p class="note">{say.afford.no_means}</p>}
             {problems
@@ -237,10 +260,15 @@ export function Afford() {
                         {say.common.wrong(one)}
                     </p>
                 ))}
-            {answer && <Reach answer={answer} home={home} hand={hand} />}
             {looked && <Looked one={looked} automated={answer!.automated} />}
+            {answer && (
+                <details class="more each-loan">
+                    <summary>{say.afford.each_loan}</summary>
+                    <Reach answer={answer} home={home} hand={hand} />
+                </details>
+            )}
             <IncomeMoves scenario={hand} />
             {answer && <Cautions all={cautions_beside(answer.cautions, cautions)} />}
-        </section>
+        </>
     );
 }

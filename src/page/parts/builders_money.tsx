@@ -17,13 +17,14 @@ import {
 import {without_means} from '../inquiry';
 import {say} from '../language';
 import {without_money} from '../money';
-import {stays_open} from '../place';
+import {stays_open} from '../opened';
 import {answered, buyer, loan_name, set_ask, tour} from '../store';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';
 import {CreditChart} from './credit_chart';
 import type {Named} from './credit_chart';
 import {Split} from './credit_split';
+import {PartFold} from './fold';
 import {Typed} from './typed_field';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
@@ -257,6 +258,13 @@ function Conditions({quote}: {quote: Quote | null}) {
     );
 }
 
+/// The first of the list that every incentive of the price book may be used for.
+function first_open(named: Named[], answer: Credit): Named {
+    return (
+        (answer.any_incentive && named.find((one) => one.mix.every_incentive_allows)) || named[0]
+    );
+}
+
 function Found({
     answer,
     one,
@@ -268,8 +276,10 @@ function Found({
     bare: Inquiry;
     instead: boolean;
 }) {
-    const [key, choose] = useState('lowest_payment');
     const named = named_of(one, answer.years);
+    const open = first_open(named, answer);
+    const [touched, choose] = useState('');
+    const key = touched || open.key;
     const dot = /^frontier-(\d+)$/.exec(key);
     const chosen: Named =
         (dot && one.frontier[Number(dot[1])]
@@ -294,6 +304,14 @@ function Found({
                 })}
             </p>
             <Bests named={named} chosen={chosen.key} choose={choose} />
+            {answer.any_incentive && (
+                <p class="facts">
+                    {say.money.allowed({
+                        uses: answer.allowed_uses.map((use) => say.codes.uses[use]),
+                        first: open.mix.every_incentive_allows ? open.name : null,
+                    })}
+                </p>
+            )}
             {!one.least_cash && <p class="note">{say.money.all_cash_down}</p>}
             <div class="two drawn">
                 <CreditChart one={one} named={named} chosen={chosen} choose={choose} />
@@ -346,6 +364,19 @@ function Found({
 }
 
 export function BuildersMoney() {
+    return (
+        <PartFold
+            view="budget"
+            part="builders-money"
+            title={say.money.title}
+            says={say.afford.parts.builders_money}
+        >
+            <WhatItDoes />
+        </PartFold>
+    );
+}
+
+function WhatItDoes() {
     const {asks, uses: before} = buyer.value!;
     const bare = without_money(answered.value!, before);
     const inquiry = without_means(bare)!;
@@ -363,11 +394,8 @@ export function BuildersMoney() {
     const one = answer?.scenarios.find((each) => each.terms.name === hand);
     const general = tour.value!.cautions;
     return (
-        <section class="group" aria-labelledby="builders-money">
-            <h3 id="builders-money" tabIndex={-1}>
-                {say.money.title}
-            </h3>
-            <p class="group-says">
+        <>
+            <p class="home-line">
                 <Explained
                     text={say.money.says}
                     terms={['closing_costs', 'points', 'temporary_buydown', 'upfront_fee']}
@@ -390,6 +418,6 @@ export function BuildersMoney() {
                 <Found answer={answer!} one={one} bare={bare} instead={instead} />
             )}
             {amount && answer && <Cautions all={cautions_beside(answer.cautions, general)} />}
-        </section>
+        </>
     );
 }

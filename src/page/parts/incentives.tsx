@@ -1,14 +1,15 @@
 // What the builder gives on this home, and what each of it is used for; changed in place.
 import type {Incentive} from '../answers';
-import {date, dollars, is_zero, short} from '../figures';
+import {brief, date, dollars, is_zero, short} from '../figures';
 import {as_code, with_incentive} from '../inquiry';
 import {say} from '../language';
-import {opened, set_open} from '../place';
+import {opened, set_open} from '../opened';
 import {act, buyer, tour} from '../store';
 import type {Use} from '../words/english/codes';
+import {PartFold} from './fold';
 import {Typed} from './typed_field';
 import {Name} from './name';
-import {Term} from './term';
+import {Explained} from './term';
 
 import './incentives.css';
 
@@ -135,20 +136,43 @@ function One({incentive}: {incentive: Incentive}) {
     );
 }
 
+/// What is used, and what for.
+function used_words(incentives: Incentive[]): string {
+    const used = incentives.filter((one) => one.used.length > 0);
+    if (used.length === 0) return say.incentives.none_used;
+    return used
+        .map((one) =>
+            say.common.with_form({
+                name: brief(one.name),
+                form: say.common.and(
+                    one.used.map(({given, use}) =>
+                        say.incentives.given({amount: short(given), use: say.codes.uses[use]}),
+                    ),
+                ),
+            }),
+        )
+        .join('; ');
+}
+
 export function Incentives() {
     const incentives = tour.value?.incentives ?? [];
     if (incentives.length === 0) return null;
     return (
-        <section class="incentives" aria-labelledby="incentives-name">
-            <h3 id="incentives-name">
-                <Term of="incentive">{say.incentives.title}</Term>
-            </h3>
-            <p class="home-line">{say.incentives.says}</p>
+        <PartFold
+            view="loans"
+            part="incentives"
+            class="incentives"
+            title={say.incentives.title}
+            says={used_words(incentives)}
+        >
+            <p class="home-line">
+                <Explained text={say.incentives.says} terms={['incentive']} />
+            </p>
             <div class="incentive-list">
                 {incentives.map((one) => (
                     <One key={one.id} incentive={one} />
                 ))}
             </div>
-        </section>
+        </PartFold>
     );
 }

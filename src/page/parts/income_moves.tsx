@@ -2,7 +2,7 @@
 import type {Shift, ShiftIncome} from '../answers';
 import {dollars, percent, rate_percent} from '../figures';
 import {say} from '../language';
-import {opened, stays_open} from '../place';
+import {opened, stays_open} from '../opened';
 import {buyer} from '../store';
 import {use_answer} from './asked';
 

@@ -1,5 +1,5 @@
 // An option from the builder, financed or in cash, or done after the closing.
-import {useState} from 'preact/hooks';
+import {signal} from '@preact/signals';
 
 import type {Later as Answer, LaterPath, LaterScenario, Option} from '../answers';
 import {cautions_beside} from '../answers';
@@ -7,8 +7,9 @@ import type {Options} from '../engine';
 import {brief, dollars, is_zero, signed} from '../figures';
 import {without_means} from '../inquiry';
 import {say} from '../language';
-import {answered, loan_name, tour} from '../store';
+import {answered, buyer, loan_name, tour} from '../store';
 import {use_answer} from './asked';
+import {PartFold} from './fold';
 import {LaterCosts} from './later_costs';
 import {Select} from './loan_fields';
 import {Typed} from './typed_field';
@@ -212,14 +213,23 @@ function with_loan(asked: Asked): Options {
 }
 
 export function Later() {
-    const [typed, set] = useState<Asked>({
-        option: '',
-        level: '',
-        count: '',
-        month: '1',
-        rate: '',
-        months: '',
-    });
+    return (
+        <PartFold view="budget" part="later" title={say.later.title} says={say.afford.parts.later}>
+            <NowOrLater />
+        </PartFold>
+    );
+}
+
+const nothing_asked: Asked = {option: '', level: '', count: '', month: '1', rate: '', months: ''};
+/// What was typed last, and for whom: it stays while another part is open.
+const asked_last = signal({buyer: '', asked: nothing_asked});
+
+function NowOrLater() {
+    const {key} = buyer.value!;
+    const typed = asked_last.value.buyer === key ? asked_last.value.asked : nothing_asked;
+    const set = (asked: Asked) => {
+        asked_last.value = {buyer: key, asked};
+    };
     const {areas, scenario} = tour.value!;
     const options = areas.flatMap((area) => area.options).filter((one) => one.later);
     const option =
@@ -248,11 +258,8 @@ export function Later() {
     const item = answer?.items[0];
     const one = item?.scenarios.find((each) => each.terms.name === hand);
     return (
-        <section class="group" aria-labelledby="later">
-            <h3 id="later" tabIndex={-1}>
-                {say.later.title}
-            </h3>
-            <p class="group-says">{say.later.says}</p>
+        <>
+            <p class="home-line">{say.later.says}</p>
             {option ? (
                 <Fields
                     options={options}
@@ -277,6 +284,6 @@ export function Later() {
             {answer && item && one && one.refusals.length === 0 && (
                 <Found answer={answer} item={item} one={one} />
             )}
-        </section>
+        </>
     );
 }

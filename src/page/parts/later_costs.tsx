@@ -4,7 +4,7 @@ import {useState} from 'preact/hooks';
 import type {LaterPath, LaterScenario} from '../answers';
 import {dollars, term} from '../figures';
 import {say} from '../language';
-import {opened, stays_open} from '../place';
+import {opened, stays_open} from '../opened';
 import {LinesChart} from './lines_chart';
 
 import './mixes.css';

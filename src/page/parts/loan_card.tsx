@@ -1,11 +1,16 @@
 // One way to pay: its month, its terms to change, what it comes to.
-import type {Program, Scenario, TermCode} from '../answers';
+import {useEffect} from 'preact/hooks';
+
+import type {Compare, Program, Scenario, TermCode} from '../answers';
 import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
+import {is_open, open_part, sought, turn_part} from '../opened';
 import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {act, buyer, hand, heading, problems, take_in_hand} from '../store';
+import {Fold} from './fold';
+import {Apart} from './loan_apart';
 import {
     DownPayment,
     More,
@@ -22,7 +27,6 @@ import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
 import {Explained, Term} from './term';
-
 import './loan_card.css';
 
 function remove(index: number): void {
@@ -30,8 +34,12 @@ function remove(index: number): void {
     const next = copy(one.inquiry);
     const [gone] = next.scenarios.splice(index, 1);
     const what = say.loan.taken_away({loan: brief(shown_name(gone.name, gone))});
+    open_part('loans', '');
     void act(next, {what, touch: null, remarks: []}, true);
 }
+
+/// The part of the view that a loan is, by its place: its name follows its terms.
+export const loan_part = (index: number) => `loan-${index}`;
 
 function insurance_words(scenario: Scenario): string {
     const insurance = scenario.mortgage_insurance;
@@ -116,21 +124,47 @@ function wrong_at(index: number, member: string): Problem | undefined {
     return problems.value.find((one) => one.path?.startsWith(`/scenarios/${index}/${member}`));
 }
 
-export function Card({
-    index,
-    written,
-    scenario,
-    programs,
-    widest,
-    only,
-}: {
+interface Shown {
     index: number;
     written: Written;
     scenario?: Scenario;
     programs: Program[];
     widest: number;
     only: boolean;
-}) {
+}
+
+/// A row that says what sets the loan apart; all of it where it is opened, or is wrong somewhere.
+export function Loan({
+    answer,
+    ...shown
+}: Shown & {scenario?: Compare['scenarios'][number]; answer: Compare | null}) {
+    const {index, written, scenario} = shown;
+    const part = loan_part(index);
+    const wrong = wrong_at(index, '') !== undefined;
+    const gone_to = sought.value === part && answer !== null;
+    useEffect(() => {
+        if (!gone_to) return;
+        sought.value = '';
+        const title = document.getElementById(part);
+        title?.scrollIntoView({block: 'start'});
+        title?.querySelector('button')?.focus({preventScroll: true});
+    }, [gone_to]);
+    return (
+        <Fold
+            id={part}
+            class="loan-row"
+            level="h4"
+            title={<Name of={shown_name(written.name, written)} />}
+            says={answer && scenario && <Apart one={scenario} answer={answer} />}
+            open={wrong || is_open('loans', part)}
+            turn={() => turn_part('loans', part)}
+        >
+            <Card {...shown} />
+        </Fold>
+    );
+}
+
+export function Card({index, written, scenario, programs, widest, only}: Shown) {
     const program = programs.find((one) => one.id === written.program);
     const terms = unique((program?.ladders ?? []).map((one) => one.months));
     const months = months_of(written);
@@ -140,17 +174,6 @@ export function Card({
             class={`loan ${in_hand ? 'in-hand' : ''}`}
             aria-label={brief(shown_name(written.name, written))}
         >
-            <label class="loan-head">
-                <input
-                    type="radio"
-                    name="in-hand"
-                    checked={in_hand}
-                    onChange={() => take_in_hand(written.name)}
-                />
-                <span class="loan-name">
-                    <Name of={shown_name(written.name, written)} />
-                </span>
-            </label>
             {scenario && <Month scenario={scenario} widest={widest} />}
             <div class="loan-terms">
                 <Select
@@ -195,11 +218,18 @@ export function Card({
             </div>
             <div class="loan-answer">{scenario && <Answer scenario={scenario} />}</div>
             {scenario && <p class="note">{scenario.terms.fine_print}</p>}
-            {!only && (
-                <button class="quiet" onClick={() => remove(index)}>
-                    {say.loan.take_away}
-                </button>
-            )}
+            <p class="loan-steps">
+                {!in_hand && (
+                    <button class="step" onClick={() => take_in_hand(written.name)}>
+                        {say.loan.take_in_hand}
+                    </button>
+                )}
+                {!only && (
+                    <button class="quiet" onClick={() => remove(index)}>
+                        {say.loan.take_away}
+                    </button>
+                )}
+            </p>
         </article>
     );
 }

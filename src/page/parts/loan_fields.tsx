@@ -10,7 +10,7 @@ import {points_words} from './terms';
 import {Term} from './term';
 import {Typed} from './typed_field';
 import {brief, rate_percent} from '../figures';
-import {stays_open} from '../place';
+import {stays_open} from '../opened';
 
 import './loan_fields.css';
 

@@ -1,11 +1,23 @@
 // Which loan the bar's figures are under, all its terms, and the step forward that a small bar lacks.
 import {brief} from '../figures';
 import {say} from '../language';
+import {open_part, sought} from '../opened';
+import {go_to_view} from '../place';
 import {shown_name} from '../loan_names';
 import {buyer, redo, take_in_hand, tour} from '../store';
 import {Dialog} from './dialog';
+import {loan_part} from './loan_card';
 import {Explained} from './term';
 import {estimate_words, terms_words} from './terms';
+
+/// To the fields of the loan in hand.
+function change_it(name: string): void {
+    const all: {name: string}[] = buyer.value!.inquiry.scenarios ?? [];
+    const part = loan_part(all.findIndex((each) => each.name === name));
+    open_part('loans', part);
+    go_to_view('loans');
+    sought.value = part;
+}
 
 export function LoanInHand({done}: {done: () => void}) {
     const one = buyer.value!;
@@ -38,6 +50,15 @@ export function LoanInHand({done}: {done: () => void}) {
                     terms={['points', 'apr']}
                 />
             </p>
+            <button
+                class="step"
+                onClick={() => {
+                    done();
+                    change_it(scenario.terms.name);
+                }}
+            >
+                {say.frame.change_loan}
+            </button>
             {one.future.length > 0 && (
                 <button
                     class="step"

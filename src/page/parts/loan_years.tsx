@@ -4,8 +4,9 @@ import {useState} from 'preact/hooks';
 import type {Compare, Stretch} from '../answers';
 import {brief, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
-import {stays_open} from '../place';
+import {stays_open} from '../opened';
 import {loan_name} from '../store';
+import {PartFold} from './fold';
 import {marked} from './marks';
 import {YearsChart} from './years_chart';
 import type {Curve} from './years_chart';
@@ -16,12 +17,27 @@ import './loan_years.css';
 
 const curves: Curve[] = ['spent_and_owed', 'balance', 'paid'];
 
+/// All of it, where it is opened.
+export function OverTheYears({answer}: {answer: Compare}) {
+    return (
+        <PartFold
+            view="loans"
+            part="years"
+            title={say.loans.years.title}
+            says={say.loans.years_say}
+        >
+            <Years answer={answer} />
+            <Crossings answer={answer} />
+            <Points answer={answer} />
+        </PartFold>
+    );
+}
+
 export function Years({answer}: {answer: Compare}) {
     const [curve, show] = useState<Curve>('spent_and_owed');
     const words = say.loans.years;
     return (
-        <section class="group wide">
-            <h3>{words.title}</h3>
+        <section class="wide">
             <div class="segments" role="radiogroup" aria-label={words.lines_label}>
                 {curves.map((key) => (
                     <label key={key} class="segment">
@@ -118,7 +134,7 @@ export function Crossings({answer}: {answer: Compare}) {
     );
     return (
         <section class="group wide">
-            <h3>{say.loans.crossings.title}</h3>
+            <h4>{say.loans.crossings.title}</h4>
             <p class="group-says">{say.loans.crossings.says}</p>
             <ul class="crossings orders">
                 {orders.map(({first, second, stretches}) => (
@@ -163,7 +179,7 @@ export function Points({answer}: {answer: Compare}) {
     if (answer.points.length === 0) return null;
     return (
         <section class="group wide">
-            <h3>{say.loans.points.title}</h3>
+            <h4>{say.loans.points.title}</h4>
             <ul class="crossings">
                 {answer.points.map((one: any, i) => (
                     <li key={i}>

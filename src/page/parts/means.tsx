@@ -1,18 +1,20 @@
 // The buyer's means: income, debts, cash, and how strictly they are held against a loan.
+import {useState} from 'preact/hooks';
+
 import type {Inquiry} from '../engine';
+import {is_zero} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
 import {act, buyer, problems, set_ask} from '../store';
 import {Term} from './term';
 import {Typed} from './typed_field';
-
 import './means.css';
 
 /// Where an inquiry holds a fact of the buyer: an amount, or an amount a month.
-const facts: ['income' | 'debts' | 'income_taxes' | 'cash', boolean][] = [
+type Member = 'income' | 'debts' | 'income_taxes' | 'cash';
+const facts: [Member, boolean][] = [
     ['income', true],
     ['debts', true],
-    ['income_taxes', true],
     ['cash', false],
 ];
 
@@ -29,25 +31,63 @@ function write(member: string, monthly: boolean, value: string, name: string): v
     void act(next, {what: name, touch: null, remarks: []}, true);
 }
 
+const wrong = (path: string) => problems.value.find((one) => `${one.path}/`.startsWith(`${path}/`));
+
+function Fact({member, monthly}: {member: Member; monthly: boolean}) {
+    const name = say.afford.means[member];
+    return (
+        <label class="field">
+            <span>{name}</span>
+            <Typed
+                label={name}
+                before="$"
+                value={value_of(buyer.value!.inquiry, member, monthly)}
+                wrong={wrong(`/${member}`)}
+                change={(value) => write(member, monthly, value, name)}
+            />
+        </label>
+    );
+}
+
 export function Means() {
-    const {inquiry, asks} = buyer.value!;
     const {means} = say.afford;
-    const wrong = (path: string) =>
-        problems.value.find((one) => `${one.path}/`.startsWith(`${path}/`));
+    const [open, turn] = useState(asked_for_more);
     return (
         <div class="means">
             {facts.map(([member, monthly]) => (
-                <label key={member} class="field">
-                    <span>{means[member]}</span>
-                    <Typed
-                        label={means[member]}
-                        before="$"
-                        value={value_of(inquiry, member, monthly)}
-                        wrong={wrong(`/${member}`)}
-                        change={(value) => write(member, monthly, value, means[member])}
-                    />
-                </label>
+                <Fact key={member} member={member} monthly={monthly} />
             ))}
+            <p class="facts means-note">{means.note}</p>
+            <details
+                class="more means-more"
+                open={open}
+                onToggle={(event) => turn(event.currentTarget.open)}
+            >
+                <summary>{means.more}</summary>
+                <MoreMeans />
+            </details>
+        </div>
+    );
+}
+
+/// Some of it was typed already, or is wrong.
+function asked_for_more(): boolean {
+    const {inquiry, asks} = buyer.value!;
+    return (
+        inquiry.income_taxes !== undefined ||
+        inquiry.household !== undefined ||
+        !is_zero(asks.reserves) ||
+        asks.automated === 'yes'
+    );
+}
+
+/// What some programs and lenders hold a loan against besides.
+function MoreMeans() {
+    const {inquiry, asks} = buyer.value!;
+    const {means} = say.afford;
+    return (
+        <div class="means-fields">
+            <Fact member="income_taxes" monthly />
             <label class="field">
                 <span>{means.household}</span>
                 <Typed
@@ -78,7 +118,7 @@ export function Means() {
                 />
                 <span>{means.automated}</span>
             </label>
-            <p class="facts means-note">{means.note}</p>
+            <p class="facts means-note">{means.rules_note}</p>
         </div>
     );
 }

@@ -4,7 +4,7 @@ import type {ComponentChildren} from 'preact';
 import type {Form, Option} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
-import {opened, set_open} from '../place';
+import {opened, set_open} from '../opened';
 import {Allowance} from './option_number';
 import {has_look, Look} from './look';
 import {More} from './option_more';

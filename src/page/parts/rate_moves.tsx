@@ -4,6 +4,7 @@ import {closing_amount, date, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
 import {answered, loan_name, tour} from '../store';
 import {use_answer} from './asked';
+import {PartFold} from './fold';
 import {estimate_words, points_cell, terms_words} from './terms';
 import {Name} from './name';
 
@@ -41,13 +42,30 @@ function LockRow({one}: {one: ShiftLock}) {
     );
 }
 
+/// Asked once it is opened.
 export function RateMoves({scenario}: {scenario: string}) {
+    return (
+        <PartFold
+            view="loans"
+            part="rates"
+            title={say.loans.rates.title}
+            says={say.loans.rates_say}
+        >
+            <Moves scenario={scenario} />
+        </PartFold>
+    );
+}
+
+function Moves({scenario}: {scenario: string}) {
     const {answer} = use_answer<Shift>('shift', scenario ? answered.value : null, {scenario});
     const one = answer?.scenarios[0];
-    if (!one || one.refusals.length > 0) return null;
+    if (!one) return null;
+    if (one.refusals.length > 0) {
+        const why = one.refusals.map((each) => each.words).join('; ');
+        return <p class="refused">{say.common.refused({why})}</p>;
+    }
     return (
-        <section class="group wide rate-moves">
-            <h3>{say.loans.rates.title}</h3>
+        <section class="wide rate-moves">
             <p class="home-line">
                 {say.loans.rates.says({
                     loan: <Name of={loan_name(one.terms.name)} />,

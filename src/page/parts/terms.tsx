@@ -1,6 +1,6 @@
 // The terms that stand beside every payment: rate, APR, term, down payment, what may change.
 import type {Heading, Terms} from '../answers';
-import {date, dollars, percent, rate_percent, term, unless_zero} from '../figures';
+import {date, dollars, percent, rate_percent, short, term, unless_zero} from '../figures';
 import {say} from '../language';
 
 /// Less than none are a credit, which is said and has no minus.
@@ -45,6 +45,19 @@ export function terms_words(terms: Terms): string {
         down_percent: percent(terms.down_percent),
         extra: unless_zero(terms.extra_principal),
         change: change_words(terms),
+    });
+}
+
+/// The same where loans stand in rows: points, and what a rate may come to, are in the loan itself.
+export function terms_at_a_glance(terms: Terms): string {
+    return say.terms.at_a_glance({
+        rate: rate_percent(terms.rate),
+        highest: terms.adjustable && rate_percent(terms.adjustable.highest_rate),
+        apr: terms.apr && rate_percent(terms.apr),
+        term: term(terms.months),
+        down: short(terms.down_payment),
+        down_percent: percent(terms.down_percent),
+        extra: unless_zero(terms.extra_principal),
     });
 }
 

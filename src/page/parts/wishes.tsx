@@ -7,6 +7,7 @@ import {language, say} from '../language';
 import {act, answered, buyer, facing, move, set_ask, tour} from '../store';
 import {wishes_of, with_choice} from '../wishes';
 import {use_answer} from './asked';
+import {PartFold} from './fold';
 import {Typed} from './typed_field';
 import {small} from './marks';
 import {estimate_words, terms_words} from './terms';
@@ -29,6 +30,11 @@ function in_sight<T>(list: T[], wish_of: (one: T) => FitWish): T[] {
 
 function Limits({monthly, cash}: {monthly: string; cash: string}) {
     const asks = buyer.value!.asks;
+    // One of them typed, the other stays as it is shown.
+    const set = (limits: {monthly: string; cash: string}) => {
+        set_ask('fit_monthly', limits.monthly);
+        set_ask('fit_cash', limits.cash);
+    };
     return (
         <div class="means">
             <label class="field">
@@ -37,7 +43,7 @@ function Limits({monthly, cash}: {monthly: string; cash: string}) {
                     label={say.wishes.month_may_come_to}
                     before="$"
                     value={monthly}
-                    change={(value) => set_ask('fit_monthly', value)}
+                    change={(value) => set({monthly: value, cash})}
                 />
             </label>
             <label class="field">
@@ -46,7 +52,7 @@ function Limits({monthly, cash}: {monthly: string; cash: string}) {
                     label={say.wishes.cash_may_come_to}
                     before="$"
                     value={cash}
-                    change={(value) => set_ask('fit_cash', value)}
+                    change={(value) => set({monthly, cash: value})}
                 />
             </label>
             <label class="tick-box">
@@ -207,27 +213,66 @@ function Chosen({home}: {home: FitHome}) {
 }
 
 export function Wishes() {
+    return (
+        <PartFold
+            view="budget"
+            part="wishes"
+            title={say.wishes.title}
+            says={say.afford.parts.wishes}
+        >
+            <WhichFit />
+        </PartFold>
+    );
+}
+
+/// The limits at which a wish fits, where within the home's own month and cash none does.
+function raised(answer: Fit | null) {
+    const home = answer?.scenarios[0]?.homes[0];
+    return home?.fits && home.chosen.length === 0 ? home.next : null;
+}
+
+function WhichFit() {
     const {inquiry, asks} = buyer.value!;
     const {scenario} = tour.value!;
-    const monthly = asks.fit_monthly ?? (scenario.available ? scenario.monthly.total : '');
-    const cash = asks.fit_cash ?? String(inquiry.cash ?? scenario.cash?.needed ?? '');
     const any = wishes_of(inquiry).length > 0;
     const lots = asks.fit_lots === 'yes';
+    const own = {
+        monthly: scenario.available ? scenario.monthly.total : '',
+        cash: String(inquiry.cash ?? scenario.cash?.needed ?? ''),
+    };
+    const typed = asks.fit_monthly !== undefined || asks.fit_cash !== undefined;
+    const {answer: first, problems: at_first} = use_answer<Fit>(
+        'fit',
+        any && !typed && own.monthly && own.cash ? without_means(answered.value) : null,
+        {...own, scenario: scenario.terms.name},
+    );
+    const raise = typed ? null : raised(first);
+    const monthly = asks.fit_monthly ?? raise?.limit_monthly ?? own.monthly;
+    const cash = asks.fit_cash ?? raise?.limit_cash ?? own.cash;
     const {answer, problems} = use_answer<Fit>(
         'fit',
-        any && monthly && cash ? without_means(answered.value) : null,
+        any && monthly && cash && (typed || first || at_first.length > 0)
+            ? without_means(answered.value)
+            : null,
         {monthly, cash, scenario: scenario.terms.name, ...(lots ? {lots: 'yes'} : {})},
     );
     const one = answer?.scenarios[0];
     const home = one?.homes.find((each) => each.lot === one.best_lot) ?? one?.homes[0];
     return (
-        <section class="group" aria-labelledby="wishes">
-            <h3 id="wishes" tabIndex={-1}>
-                {say.wishes.title}
-            </h3>
-            <p class="group-says">{say.wishes.says}</p>
+        <>
+            <p class="home-line">{say.wishes.says}</p>
             <WishList />
             <Limits monthly={monthly} cash={cash} />
+            {raise && (
+                <p class="note">
+                    {say.wishes.raised({
+                        month: dollars(own.monthly),
+                        cash: dollars(own.cash),
+                        name: named(raise.wish),
+                        raise: over(raise.raise_monthly, raise.raise_cash),
+                    })}
+                </p>
+            )}
             {problems.map((each, i) => (
                 <p key={i} class="wrong">
                     {say.common.wrong(each)}
@@ -246,6 +291,6 @@ export function Wishes() {
                     </div>
                 </>
             )}
-        </section>
+        </>
     );
 }

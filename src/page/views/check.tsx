@@ -9,11 +9,11 @@ import {brief, short_date} from '../figures';
 import {file_name, hand_over} from '../files';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
-import {Cautions} from '../parts/cautions';
 import {estimate_words, terms_words} from '../parts/terms';
 import {answered, known, loan_name, lost, notice, tour} from '../store';
 import {Name} from '../parts/name';
 import {Term} from '../parts/term';
+import {WhatToKnow} from '../parts/what_to_know';
 
 import './check.css';
 
@@ -233,7 +233,7 @@ function Answer() {
     return (
         <>
             <Figures answer={answer} />
-            <Cautions all={answer.cautions} />
+            <WhatToKnow all={answer.cautions} />
         </>
     );
 }

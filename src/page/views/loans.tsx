@@ -5,21 +5,22 @@ import type {Inquiry} from '../engine';
 import {closing_words, dollars, size} from '../figures';
 import {copy} from '../inquiry';
 import {say} from '../language';
+import {open_part} from '../opened';
 import {shown_name} from '../loan_names';
 import {use_answer} from '../parts/asked';
-import {Cautions} from '../parts/cautions';
 import {Incentives} from '../parts/incentives';
-import {Card} from '../parts/loan_card';
+import {Loan, loan_part} from '../parts/loan_card';
 import type {Written} from '../parts/loan_fields';
-import {Crossings, Points, Years} from '../parts/loan_years';
+import {OverTheYears} from '../parts/loan_years';
 import {small} from '../parts/marks';
 import {MonthBar} from '../parts/month_bar';
 import {RateMoves} from '../parts/rate_moves';
-import {estimate_words, terms_words} from '../parts/terms';
+import {estimate_words, terms_at_a_glance} from '../parts/terms';
 import {act, answered, buyer, hand, loan_name, take_in_hand, tour} from '../store';
 import {Name} from '../parts/name';
-import {Again, Term} from '../parts/term';
+import {Term} from '../parts/term';
 import {use_shared} from '../parts/use_shared';
+import {WhatToKnow} from '../parts/what_to_know';
 
 import '../parts/overview.css';
 import './loans.css';
@@ -34,6 +35,7 @@ function add(): void {
     let name = fresh;
     for (let i = 2; names.has(name); ++i) name = say.common.numbered({name: fresh, number: i});
     next.scenarios.push({...copy(base), name});
+    open_part('loans', loan_part(next.scenarios.length - 1));
     void act(
         next,
         {what: say.loan.added({loan: shown_name(name, base)}), touch: null, remarks: []},
@@ -61,7 +63,7 @@ function Overview({answer, hand, widest}: {answer: Compare; hand: string; widest
                             <Name of={loan_name(one.terms.name)} />
                         </span>
                         {one.available ? (
-                            <span class="terms">{terms_words(one.terms)}</span>
+                            <span class="terms">{terms_at_a_glance(one.terms)}</span>
                         ) : (
                             <span class="refused">
                                 {say.common.refused_beside({
@@ -126,36 +128,36 @@ export function LoansView() {
         <div class="loans-page">
             <h2>{say.loans.title}</h2>
             <p class="home-line">
-                {say.loans.home_line({
+                {say.common.home_line({
                     plan: <Name of={tour.value?.heading.plan} />,
                     lot: tour.value?.heading.lot,
-                    price: dollars(tour.value?.contract_price),
                 })}
             </p>
             {answer && <Overview answer={answer} hand={in_hand} widest={widest} />}
-            <Incentives />
-            <div class="loans">
+            <section class="apart" aria-labelledby="apart">
+                <h3 id="apart">{say.loans.apart.title}</h3>
                 {scenarios.map((written, index) => (
-                    <Again.Provider key={index} value={index > 0}>
-                        <Card
-                            index={index}
-                            written={written}
-                            scenario={find(written.name, index)}
-                            programs={offered?.programs ?? []}
-                            widest={widest}
-                            only={scenarios.length === 1}
-                        />
-                    </Again.Provider>
+                    <Loan
+                        key={index}
+                        index={index}
+                        written={written}
+                        scenario={find(written.name, index)}
+                        answer={answer}
+                        programs={offered?.programs ?? []}
+                        widest={widest}
+                        only={scenarios.length === 1}
+                    />
                 ))}
-                <button class="add-loan" onClick={add}>
+                <button class="step add-loan" onClick={add}>
                     {say.loans.add}
                 </button>
+            </section>
+            <div class="beyond">
+                <Incentives />
+                {answer && <OverTheYears answer={answer} />}
+                <RateMoves scenario={in_hand} />
             </div>
-            {answer && <Years answer={answer} />}
-            {answer && <Crossings answer={answer} />}
-            {answer && <Points answer={answer} />}
-            <RateMoves scenario={in_hand} />
-            {answer && <Cautions all={answer.cautions} />}
+            {answer && <WhatToKnow all={answer.cautions} />}
         </div>
     );
 }

@@ -7,14 +7,14 @@ import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {use_answer} from '../parts/asked';
 import type {Options} from '../engine';
-import {Cautions} from '../parts/cautions';
 import {strong} from '../parts/marks';
 import {ScheduleChart} from '../parts/schedule_chart';
 import {Explained, Term} from '../parts/term';
 import {estimate_words, terms_words} from '../parts/terms';
-import {opened, set_open} from '../place';
+import {opened, set_open} from '../opened';
 import {answered, take_in_hand, tour} from '../store';
 import {plain_number} from '../typed';
+import {WhatToKnow} from '../parts/what_to_know';
 
 import './schedule.css';
 
@@ -276,8 +276,9 @@ export function ScheduleView() {
                     <Saves answer={answer} />
                     <BoughtDown answer={answer} />
                     <ScheduleChart answer={answer} />
+                    <p class="group-says">{say.schedule.years}</p>
                     <Table answer={answer} />
-                    <Cautions all={answer.cautions} />
+                    <WhatToKnow all={answer.cautions} />
                 </>
             )}
         </div>

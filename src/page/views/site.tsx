@@ -11,8 +11,8 @@ import {OfficeNote} from '../parts/office_note';
 import {Explained} from '../parts/term';
 import {small} from '../parts/marks';
 import {SiteMap} from '../parts/site_map';
-import {terms_words} from '../parts/terms';
-import {opened, set_open} from '../place';
+import {terms_at_a_glance} from '../parts/terms';
+import {opened, set_open} from '../opened';
 import {answered, desk_alone, move, tour} from '../store';
 
 function take_lot(lot: Lot): void {
@@ -118,7 +118,7 @@ function Mapped({answer}: {answer: Site}) {
     );
 }
 
-/// `note`: with what the book remarks on the lot, where no map tells it.
+/// `note`: with its measures and what the book remarks on it, where no map tells them.
 function LotRow({lot, note}: {lot: Lot; note: boolean}) {
     const can = lot.can_be_had || lot.chosen;
     return (
@@ -135,7 +135,9 @@ function LotRow({lot, note}: {lot: Lot; note: boolean}) {
                 />
                 <span class="row-name">
                     <span class="row-title">{say.common.lot({lot: lot.id})}</span>
-                    <span class="row-note">{ground_of(lot)}</span>
+                    <span class="row-note">
+                        {note ? ground_of(lot) : say.codes.grades[lot.grade]}
+                    </span>
                     {note && lot.note && <span class="row-note">{lot.note}</span>}
                     {note && <OfficeNote of={lot} />}
                     {!lot.chosen && lot.can_be_had && <Fallen list={lot.falls_out} />}
@@ -238,7 +240,7 @@ export function SiteView() {
                     <h3>{say.site.lots}</h3>
                     <p class="group-says">
                         <Explained
-                            text={say.site.lots_say({terms: terms_words(answer.terms)})}
+                            text={say.site.lots_say({terms: terms_at_a_glance(answer.terms)})}
                             terms={['lot_premium', 'contract_price', 'apr']}
                         />
                     </p>

@@ -6,8 +6,8 @@ import {brief, short} from '../figures';
 import {say} from '../language';
 import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
 import {Barred, can_be_had} from '../parts/barred';
-import {Cautions} from '../parts/cautions';
 import {AllChosen} from '../parts/chosen';
+import {Fold} from '../parts/fold';
 import {FloorPlan} from '../parts/floor_plan';
 import {FindField, FoundOptions, looked_for} from '../parts/find';
 import {OptionCard} from '../parts/option_card';
@@ -17,6 +17,7 @@ import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
 import {use_shared} from '../parts/use_shared';
+import {WhatToKnow} from '../parts/what_to_know';
 
 import './tour.css';
 
@@ -29,11 +30,40 @@ function standing_of({standing, your_level, price}: Exhibit): string {
         : words;
 }
 
-function Model({items, model}: {items: Exhibit[]; model: string}) {
-    if (items.length === 0) return null;
+/// What comes with the plan: how much it is says the line, and what it is a touch.
+function Included({area, plan}: {area: Area; plan: string}) {
+    const [open, turn] = useState(false);
+    if (area.included.length === 0) return null;
     return (
-        <section class="group">
-            <h3>{say.tour.model({model: brief(model)})}</h3>
+        <Fold
+            id="included"
+            class="comes"
+            title={say.tour.comes_with({plan: brief(plan)})}
+            says={area.included.length}
+            open={open}
+            turn={() => turn(!open)}
+        >
+            <ul class="included">
+                {area.included.map((text) => (
+                    <li key={text}>{text}</li>
+                ))}
+            </ul>
+        </Fold>
+    );
+}
+
+function Model({items, model}: {items: Exhibit[]; model: string}) {
+    const [open, turn] = useState(false);
+    if (items.length === 0) return null;
+    const extra = items.filter((item) => item.standing === 'extra').length;
+    return (
+        <Fold
+            id="model"
+            title={say.tour.model({model: brief(model)})}
+            says={extra > 0 && say.tour.extra_count({count: extra})}
+            open={open}
+            turn={() => turn(!open)}
+        >
             <ul class="model">
                 {items.map((item, i) => (
                     <li key={i} class={item.standing === 'extra' ? 'extra' : ''}>
@@ -53,7 +83,7 @@ function Model({items, model}: {items: Exhibit[]; model: string}) {
                     </li>
                 ))}
             </ul>
-        </section>
+        </Fold>
     );
 }
 
@@ -133,16 +163,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                 first={shown[0]}
                 met={met}
             />
-            {area.included.length > 0 && (
-                <section class="group comes">
-                    <h3>{say.tour.comes_with({plan: <Name of={answer.heading.plan} />})}</h3>
-                    <ul class="included">
-                        {area.included.map((text) => (
-                            <li key={text}>{text}</li>
-                        ))}
-                    </ul>
-                </section>
-            )}
+            <Included area={area} plan={answer.heading.plan} />
             {area.requests.length > 0 && (
                 <section class="group">
                     <h3>{say.tour.requests}</h3>
@@ -239,7 +260,7 @@ export function TourView() {
             <div class="area-page">
                 <h2>{say.tour.empty}</h2>
                 <p>{say.tour.empty_says}</p>
-                <Cautions all={answer.cautions} />
+                <WhatToKnow all={answer.cautions} />
             </div>
         );
     }
@@ -250,7 +271,7 @@ export function TourView() {
                 <FindField />
                 <Welcome />
                 <Shown />
-                <Cautions all={answer.cautions} />
+                <WhatToKnow all={answer.cautions} />
             </div>
         </div>
     );

@@ -2,12 +2,12 @@
 import {rich} from '../phrase';
 import type {Marks, Parts, Texts} from '../phrase';
 
-/// The parts of the view.
+/// What each part of the view is about, beside its title.
 const parts = {
-    afford: 'How much home',
-    wishes: 'Wishes',
-    builders_money: "The builder's money",
-    later: 'Now or later',
+    afford: 'the highest price your income and cash allow',
+    wishes: 'what is worth the most within a payment and cash',
+    builders_money: 'off the price, or to costs, points or a buydown',
+    later: 'an option from the builder, or after closing',
 };
 
 const means = {
@@ -20,9 +20,10 @@ const means = {
     reserves_label: 'Months of payments to keep in reserve',
     months: 'months',
     automated: 'As if automated underwriting had accepted the loan',
-    note:
-        'All of this stays in this browser. It is never in a link, in a log or on the printed ' +
-        'sheet. Income taxes and people are asked only for the residual income of VA loans.',
+    more: "More for the lender's rules",
+    note: 'This stays in this browser.',
+    rules_note:
+        'Nothing of it goes into a link, a log or the printed sheet. Income taxes and people are asked only for the residual income of VA loans.',
 };
 
 /// The limits that a price is held against; a ratio is told where there is one.
@@ -52,21 +53,21 @@ interface Step {
     income: string | null;
     after_tax: string | null;
     less_debts: string | null; ///< instead of more income
-    lower_rate: {rate: string; points: string} | null; ///< instead of all of it
 }
 
-function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): string {
+function step({price, cash, income, after_tax, less_debts}: Step): string {
     const or_debts = less_debts ? `, or ${less_debts} less in monthly debt payments` : '';
     const parts: string[] = [];
     if (cash) parts.push(`${cash} more cash`);
     if (income) parts.push(`${income} more income a month${after_tax ? '' : or_debts}`);
     if (after_tax) parts.push(`${after_tax} more a month after taxes${or_debts}`);
     if (parts.length === 0) return `A home at ${price} needs nothing more.`;
-    const instead = lower_rate
-        ? ` An interest rate of ${lower_rate.rate} with ${lower_rate.points} would be enough instead.`
-        : '';
-    return `A home at ${price} needs ${parts.join(', and ')}.${instead}`;
+    return `A home at ${price} needs ${parts.join(', and ')}.`;
 }
+
+/// What would be enough instead of all that a step takes.
+const instead = ({rate, points}: Texts<'rate' | 'points'>) =>
+    `An interest rate of ${rate} with ${points} would be enough for one step further.`;
 
 const reach = {
     label: 'The loan to look at',
@@ -110,12 +111,12 @@ const moves = {
 };
 
 export const afford = {
-    page: 'What you can afford, and what it takes',
-    parts_label: 'Parts of this view',
+    page: 'What you can afford',
     parts,
     means,
     limits,
     step,
+    instead,
     reach,
     moves,
 
@@ -135,35 +136,27 @@ export const afford = {
         rich`${refused('No price fits.')} ${why.map((one) => `${one}. `).join('')}${
             least && `At ${least}, the lowest price in the price book, it would be:`
         }`,
-    /// The limit that binds, and where the one behind it stands.
-    binds: ({
-        limits,
-        why,
-        next,
-        strong,
-    }: Texts<'limits'> & {
-        why: string | null;
-        next: {price: string; limits: string | null} | null;
-    } & Marks<'strong'>) =>
-        rich`${strong('What limits the price:')} ${limits}${why && ` (${why})`}. ${
-            next &&
-            `Without that limit, up to ${next.price}` +
-                (next.limits ? `; there the limit is ${next.limits}.` : '.')
-        }`,
+    /// The limit that binds.
+    binds: ({limits, why, strong}: Texts<'limits'> & {why: string | null} & Marks<'strong'>) =>
+        rich`${strong('What limits the price:')} ${limits}${why && ` (${why})`}.`,
+    /// Where the limit behind it stands.
+    behind: ({price, limits}: {price: string; limits: string | null}) =>
+        `Without the limit that binds, up to ${price}` +
+        (limits ? `; there the limit is ${limits}.` : '.'),
     a_step_further: ({step, strong}: Parts<'step'> & Marks<'strong'>) =>
         rich`${strong('One step further:')} ${step}`,
     step_refused: ({price, why}: Texts<'price' | 'why'>) =>
         `A home at ${price} is not available: ${why}.`,
     step_in_price: 'Step in price',
 
+    each_loan: 'Each of your loans on one scale',
+    by_limit: 'Limit by limit',
+
     homes: 'Homes within that price',
-    homes_say:
-        'Prices are without options, on available lots. Choose one to look at it. The options ' +
-        'you have chosen go along where they apply.',
+    homes_say: 'Without options.',
     no_home: 'No home in the price book.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
-        `elevation ${elevation} on lot ${lot}` +
-        (homes > 1 ? `; ${homes} combinations of elevation and lot` : ''),
+        `${elevation}, lot ${lot}` + (homes > 1 ? `, and ${homes - 1} more` : ''),
 
     ratios: ({status, source, automated}: Texts<'status' | 'source'> & {automated: boolean}) =>
         `Ratio limits${automated ? ' of automated underwriting' : ''} (${status}): ${source}.`,

@@ -44,8 +44,7 @@ export const common = {
     lot: ({lot}: Texts<'lot'>) => `Lot ${lot}`,
     home_taken: ({plan, elevation, lot}: Texts<'plan' | 'elevation' | 'lot'>) =>
         `Plan ${plan}, elevation ${elevation}, lot ${lot}`,
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} on lot ${lot}, contract price ${price}.`,
+    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} on lot ${lot}`,
 
     /// What a chart comes to at a place: "End of year 5: …".
     at_a_place: ({place, lines}: {place: string; lines: Texts<'name' | 'amount'>[]}) =>

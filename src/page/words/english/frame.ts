@@ -56,6 +56,7 @@ export const frame = {
 
     bar_label: 'Price, payment and cash of this home',
     in_hand: 'Loan shown',
+    change_loan: 'Change this loan…',
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Figures for ${loan}`,
@@ -66,4 +67,5 @@ export const frame = {
 
     whole_name: 'Full name',
     what_to_know: 'What to know',
+    what_to_know_says: 'estimates, rates and rules behind these figures',
 };

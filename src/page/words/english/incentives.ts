@@ -11,6 +11,8 @@ export const incentives = {
     in_parts: 'in parts',
     towards: ({use}: Texts<'use'>) => `toward ${use}`,
     towards_of: ({name, use}: Texts<'name' | 'use'>) => `${name} toward ${use}`,
+    none_used: 'not used on this home',
+    given: ({amount, use}: Texts<'amount' | 'use'>) => `${amount} toward ${use}`,
     left: ({amount}: Texts<'amount'>) => `${amount} of it is not used.`,
     signed_by: ({on}: Texts<'on'>) => `Sign the contract by ${on}.`,
     closed_by: ({on}: Texts<'on'>) => `Close by ${on}.`,

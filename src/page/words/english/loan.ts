@@ -93,6 +93,7 @@ export const loan = {
             ? 'The buydown pays part of the payment, and taxes may be lower until the finished ' +
               'home is assessed.'
             : 'Taxes are lower until the finished home is assessed.'),
+    take_in_hand: 'Show this loan in the bar',
     take_away: 'Remove this loan',
 
     program: 'Program',

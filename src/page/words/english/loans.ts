@@ -1,6 +1,6 @@
 // The loans side by side, over the years, and what moves if the rate does.
 import {rich} from '../phrase';
-import type {Marks, Parts, Texts} from '../phrase';
+import type {Marks, Part, Parts, Texts} from '../phrase';
 
 const curves = {
     spent_and_owed: {
@@ -69,11 +69,31 @@ const rates = {
     not_offered: 'not offered at this rate',
 };
 
+/// How much less or more than under the loan shown; null where it is the same.
+type Move = {amount: Part; less: boolean} | null;
+
+/// What sets a loan apart from the one shown, in a line.
+const apart = {
+    title: 'Compared with the loan marked',
+    shown: 'marked above',
+    month: (move: Move) =>
+        move ? rich`${move.amount} ${move.less ? 'less' : 'more'} a month` : rich`the same payment`,
+    cash: (move: Move) =>
+        move ? rich`${move.amount} ${move.less ? 'less' : 'more'} cash` : rich`the same cash`,
+    /// By when, in the engine's words: "from payment 65 on".
+    costs_less: ({when}: Texts<'when'>) => `costs less ${when}`,
+    always_less: 'always costs less',
+    never_less: 'never costs less',
+    insurance_whole: 'mortgage insurance to the end',
+    rises: ({highest}: Texts<'highest'>) => `rate can rise to ${highest}`,
+};
+
 export const loans = {
+    apart,
     title: 'Loans for this home',
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} on lot ${lot}, contract price ${price}. Mark the loan that the bar below should show. You can change each loan farther down.`,
     overview: 'The loan that the bar shows',
+    years_say: 'which loan costs less, and when',
+    rates_say: 'payment and cash at other rates',
     add: 'Add another loan',
     years,
     crossings,

@@ -101,6 +101,12 @@ export const money = {
     all_off_price: ({use}: Texts<'use'>) => `All ${use}`,
     all_to: ({use}: Texts<'use'>) => `All to ${use}`,
     a_split_between: 'A split in between',
+    /// Which split is open first, and why.
+    allowed: ({uses, first}: {uses: string[]; first: string | null}) =>
+        (uses.length > 0
+            ? `Every incentive here may go toward ${uses.join(', ')}`
+            : 'The incentives here share no use') +
+        (first ? `, so “${first}” is open first.` : '.'),
     bests: 'The best of all splits',
 
     /// What others may give at most, and how much of it is taken.

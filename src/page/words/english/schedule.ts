@@ -14,7 +14,8 @@ export const schedule = {
         first_payment,
     }: Texts<'loan' | 'terms' | 'estimate' | 'first_payment'>) =>
         `Loan amount ${loan}: ${terms}. ${estimate} The first payment is due ` +
-        `${first_payment}. Touch a year to see its months.`,
+        `${first_payment}.`,
+    years: 'Touch a year to see its months.',
 
     no_extra:
         'Extra principal lowers your balance each month. Enter an amount to see what it saves.',

@@ -19,8 +19,7 @@ export const site = {
 
     lots: 'Lots',
     lots_say: ({terms}: Texts<'terms'>) =>
-        'The lot premium is part of the contract price. What a move changes is worked out with ' +
-        `this loan: ${terms}.`,
+        `The lot premium is part of the contract price. A move is worked out with ${terms}.`,
     flood_zone: 'in the flood zone',
     no_premium: 'no premium',
     premium: ({amount}: Texts<'amount'>) => `premium ${amount}`,

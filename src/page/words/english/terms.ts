@@ -41,6 +41,20 @@ export const terms = {
         `${term}, ${down} down (${down_percent})` +
         (extra ? `, ${extra} extra principal a month by choice` : '') +
         (change ? `; ${change}` : ''),
+    /// In a row among others: points are told where the loan is opened.
+    at_a_glance: ({
+        rate,
+        highest,
+        apr,
+        term,
+        down,
+        down_percent,
+        extra,
+    }: Texts<'rate' | 'term' | 'down' | 'down_percent'> &
+        Record<'highest' | 'apr' | 'extra', string | null>) =>
+        `${rate}${highest ? ` at first, up to ${highest}` : ''}, ` +
+        `${apr ? `APR ${apr}` : 'APR not found'}, ${term}, ${down} down (${down_percent})` +
+        (extra ? `, ${extra} extra a month by choice` : ''),
     /// Below the bar's figures, where two lines of a phone have to do.
     in_short: ({
         loan,

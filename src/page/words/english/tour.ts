@@ -42,10 +42,11 @@ export const tour = {
     month_column: 'a month',
     next: ({area}: Texts<'area'>) => `Next: ${area}`,
 
+    extra_count: ({count}: {count: number}) => `${count} at extra cost`,
     comes_with: ({plan}: Parts<'plan'>) => rich`Included in the ${plan}`,
     packages: 'Packages',
     upgrades: 'Upgrades',
-    choices: 'Choices at no cost',
+    choices: 'Choices',
     allowances: 'Allowances',
 
     requests: 'Requests outside the price book',

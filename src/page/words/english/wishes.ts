@@ -46,14 +46,18 @@ export const wishes = {
     list,
     title: 'Which wishes fit',
     says:
-        'Put the wish you want most first. The page looks at everything the price book lets you ' +
-        'combine and picks what is worth the most to you within your limits.',
+        'Put the wish you want most first. Of all that the price book lets you combine, you see ' +
+        'what is worth the most to you within your limits.',
     month_may_come_to: 'Monthly payment, at most',
     cash_may_come_to: 'Cash needed, at most',
     every_lot: 'On every available lot that the plan fits',
     lots: ({count, best}: {count: number; best: string}) =>
         `${count} ${count === 1 ? 'lot' : 'lots'} checked. The best is lot ${best}.`,
 
+    /// The limits to begin with, where nothing more fits into what the home takes as it is.
+    raised: ({month, cash, name, raise}: Texts<'month' | 'cash' | 'name'> & {raise: Over}) =>
+        `At ${month} a month and ${cash} in cash, no wish fits. ${name} takes ` +
+        `${over(raise)} more, so the limits begin there.`,
     fits: 'What fits',
     nothing_fits: 'Nothing fits',
     over_already: (limits: Over) =>

@@ -3,10 +3,10 @@ import {rich} from '../phrase';
 import type {Marks, Parts, Texts} from '../phrase';
 
 const parts = {
-    afford: 'Cuánto puede comprar',
-    wishes: 'Deseos',
-    builders_money: 'El dinero del constructor',
-    later: 'Ahora o después',
+    afford: 'el precio más alto que permiten su ingreso y su efectivo',
+    wishes: 'lo que más vale para usted con un pago y un efectivo',
+    builders_money: 'rebaja del precio, o para costos, puntos o una reducción temporal',
+    later: 'una opción con el constructor, o después del cierre',
 };
 
 const means = {
@@ -19,10 +19,10 @@ const means = {
     reserves_label: 'Meses de pagos que conserva en reserva',
     months: 'meses',
     automated: 'Como si la evaluación automatizada hubiera aceptado el préstamo',
-    note:
-        'Todo esto se queda en este navegador. Nunca está en un enlace, en un registro ni en la ' +
-        'hoja impresa. Los impuestos y las personas se piden solo para el ingreso residual de ' +
-        'los préstamos VA.',
+    more: 'Más para las reglas del prestamista',
+    note: 'Esto se queda en este navegador.',
+    rules_note:
+        'Nada de esto pasa a un enlace, a un registro ni a la hoja impresa. Los impuestos y las personas se piden solo para el ingreso residual de los préstamos VA.',
 };
 
 const limits = {
@@ -49,21 +49,20 @@ interface Step {
     income: string | null;
     after_tax: string | null;
     less_debts: string | null;
-    lower_rate: {rate: string; points: string} | null;
 }
 
-function step({price, cash, income, after_tax, less_debts, lower_rate}: Step): string {
+function step({price, cash, income, after_tax, less_debts}: Step): string {
     const or_debts = less_debts ? `, o ${less_debts} menos en pagos mensuales de deudas` : '';
     const parts: string[] = [];
     if (cash) parts.push(`${cash} más en efectivo`);
     if (income) parts.push(`${income} más de ingreso al mes${after_tax ? '' : or_debts}`);
     if (after_tax) parts.push(`${after_tax} más al mes después de impuestos${or_debts}`);
     if (parts.length === 0) return `Una vivienda de ${price} no requiere nada más.`;
-    const instead = lower_rate
-        ? ` En lugar de todo eso, bastaría una tasa de interés de ${lower_rate.rate} con ${lower_rate.points}.`
-        : '';
-    return `Una vivienda de ${price} requiere ${parts.join(', y ')}.${instead}`;
+    return `Una vivienda de ${price} requiere ${parts.join(', y ')}.`;
 }
+
+const instead = ({rate, points}: Texts<'rate' | 'points'>) =>
+    `Para un paso más bastaría una tasa de interés de ${rate} con ${points}.`;
 
 const reach = {
     label: 'El préstamo que desea ver',
@@ -108,12 +107,12 @@ const moves = {
 };
 
 export const afford = {
-    page: 'Cuánto puede comprar y qué se requiere',
-    parts_label: 'Partes de esta vista',
+    page: 'Lo que puede pagar',
     parts,
     means,
     limits,
     step,
+    instead,
     reach,
     moves,
 
@@ -132,34 +131,24 @@ export const afford = {
         rich`${refused('Ningún precio cumple.')} ${why.map((one) => `${one}. `).join('')}${
             least && `A ${least}, el precio más bajo de la lista de precios, sería:`
         }`,
-    binds: ({
-        limits,
-        why,
-        next,
-        strong,
-    }: Texts<'limits'> & {
-        why: string | null;
-        next: {price: string; limits: string | null} | null;
-    } & Marks<'strong'>) =>
-        rich`${strong('Lo que limita el precio:')} ${limits}${why && ` (${why})`}. ${
-            next &&
-            `Sin ese límite, hasta ${next.price}` +
-                (next.limits ? `; allí el límite es otro: ${next.limits}.` : '.')
-        }`,
+    binds: ({limits, why, strong}: Texts<'limits'> & {why: string | null} & Marks<'strong'>) =>
+        rich`${strong('Lo que limita el precio:')} ${limits}${why && ` (${why})`}.`,
+    behind: ({price, limits}: {price: string; limits: string | null}) =>
+        `Sin ese límite, hasta ${price}` + (limits ? `; allí el límite es otro: ${limits}.` : '.'),
     a_step_further: ({step, strong}: Parts<'step'> & Marks<'strong'>) =>
         rich`${strong('Un paso más:')} ${step}`,
     step_refused: ({price, why}: Texts<'price' | 'why'>) =>
         `Una vivienda de ${price} no está disponible: ${why}.`,
     step_in_price: 'Aumento del precio',
 
+    each_loan: 'Cada uno de sus préstamos en una escala',
+    by_limit: 'Límite por límite',
+
     homes: 'Viviendas hasta ese precio',
-    homes_say:
-        'Precios sin opciones, en lotes disponibles. Elija una para verla. Las opciones que ya ' +
-        'eligió la acompañan donde se ofrecen.',
+    homes_say: 'Sin opciones.',
     no_home: 'Ninguna vivienda de la lista de precios.',
     home: ({elevation, lot, homes}: Texts<'elevation' | 'lot'> & {homes: number}) =>
-        `fachada ${elevation} en el lote ${lot}` +
-        (homes > 1 ? `; ${homes} combinaciones de fachada y lote` : ''),
+        `${elevation}, lote ${lot}` + (homes > 1 ? `, y ${homes - 1} más` : ''),
 
     ratios: ({status, source, automated}: Texts<'status' | 'source'> & {automated: boolean}) =>
         `Límites de las relaciones${automated ? ' con evaluación automatizada' : ''} ` +

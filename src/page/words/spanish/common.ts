@@ -51,8 +51,7 @@ export const common = {
     lot: ({lot}: Texts<'lot'>) => `Lote ${lot}`,
     home_taken: ({plan, elevation, lot}: Texts<'plan' | 'elevation' | 'lot'>) =>
         `Plano ${plan}, fachada ${elevation}, lote ${lot}`,
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} en el lote ${lot}, precio del contrato: ${price}.`,
+    home_line: ({plan, lot}: Parts<'plan' | 'lot'>) => rich`${plan} en el lote ${lot}`,
 
     at_a_place: ({place, lines}: {place: string; lines: Texts<'name' | 'amount'>[]}) =>
         `${place}: ${lines.map(({name, amount}) => `${name} ${amount}`).join('; ')}`,

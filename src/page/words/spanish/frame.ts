@@ -58,6 +58,7 @@ export const frame = {
 
     bar_label: 'Precio, pago y efectivo de esta vivienda',
     in_hand: 'Préstamo que se muestra',
+    change_loan: 'Cambiar este préstamo…',
     undo_keys: 'Ctrl+Z',
     redo_keys: 'Ctrl+Shift+Z',
     figures_under: ({loan}: Texts<'loan'>) => `Cifras de ${loan}`,
@@ -67,4 +68,5 @@ export const frame = {
 
     whole_name: 'Nombre completo',
     what_to_know: 'Lo que debe saber',
+    what_to_know_says: 'estimaciones, tasas y reglas detrás de estas cifras',
 };

@@ -11,6 +11,8 @@ export const incentives = {
     in_parts: 'en partes',
     towards: ({use}: Texts<'use'>) => `para ${use}`,
     towards_of: ({name, use}: Texts<'name' | 'use'>) => `${name} para ${use}`,
+    none_used: 'no se usa en esta vivienda',
+    given: ({amount, use}: Texts<'amount' | 'use'>) => `${amount} para ${use}`,
     left: ({amount}: Texts<'amount'>) => `No se usan ${amount} de este incentivo.`,
     signed_by: ({on}: Texts<'on'>) => `Firme el contrato a más tardar el ${on}.`,
     closed_by: ({on}: Texts<'on'>) => `Cierre a más tardar el ${on}.`,

@@ -92,6 +92,7 @@ export const loan = {
             ? 'La reducción temporal (buydown) cubre parte del pago, y los impuestos pueden ser ' +
               'menores hasta que el condado valore la vivienda terminada.'
             : 'Los impuestos son menores hasta que el condado valore la vivienda terminada.'),
+    take_in_hand: 'Mostrar este préstamo en la barra',
     take_away: 'Quitar este préstamo',
 
     program: 'Programa',

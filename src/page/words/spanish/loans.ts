@@ -1,6 +1,6 @@
 // The loans side by side, over the years, and what moves if the rate does.
 import {rich} from '../phrase';
-import type {Marks, Parts, Texts} from '../phrase';
+import type {Marks, Part, Parts, Texts} from '../phrase';
 
 const curves = {
     spent_and_owed: {
@@ -69,11 +69,30 @@ const rates = {
     not_offered: 'no se ofrece con esta tasa',
 };
 
+type Move = {amount: Part; less: boolean} | null;
+
+const apart = {
+    title: 'Comparados con el préstamo marcado',
+    shown: 'marcado arriba',
+    month: (move: Move) =>
+        move ? rich`${move.amount} ${move.less ? 'menos' : 'más'} al mes` : rich`el mismo pago`,
+    cash: (move: Move) =>
+        move
+            ? rich`${move.amount} ${move.less ? 'menos' : 'más'} en efectivo`
+            : rich`el mismo efectivo`,
+    costs_less: ({when}: Texts<'when'>) => `cuesta menos ${when}`,
+    always_less: 'siempre cuesta menos',
+    never_less: 'nunca cuesta menos',
+    insurance_whole: 'seguro hipotecario hasta el final',
+    rises: ({highest}: Texts<'highest'>) => `la tasa puede subir a ${highest}`,
+};
+
 export const loans = {
+    apart,
     title: 'Préstamos para esta vivienda',
-    home_line: ({plan, lot, price}: Parts<'plan' | 'lot' | 'price'>) =>
-        rich`${plan} en el lote ${lot}, precio del contrato: ${price}. Marque el préstamo que debe mostrar la barra de abajo. Más adelante puede cambiar cada préstamo.`,
     overview: 'El préstamo que muestra la barra',
+    years_say: 'qué préstamo cuesta menos, y cuándo',
+    rates_say: 'pago y efectivo con otras tasas',
     add: 'Agregar otro préstamo',
     years,
     crossings,

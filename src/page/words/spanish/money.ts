@@ -97,6 +97,11 @@ export const money = {
     all_off_price: ({use}: Texts<'use'>) => `Todo: ${use}`,
     all_to: ({use}: Texts<'use'>) => `Todo para ${use}`,
     a_split_between: 'Un reparto intermedio',
+    allowed: ({uses, first}: {uses: string[]; first: string | null}) =>
+        (uses.length > 0
+            ? `Todos los incentivos de esta vivienda sirven para ${uses.join(', ')}`
+            : 'Los incentivos de esta vivienda no comparten ningún uso') +
+        (first ? `; por eso se abre primero «${first}».` : '.'),
     bests: 'Lo mejor de todos los repartos',
 
     no_cap:

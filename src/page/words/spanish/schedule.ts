@@ -14,7 +14,8 @@ export const schedule = {
         first_payment,
     }: Texts<'loan' | 'terms' | 'estimate' | 'first_payment'>) =>
         `Monto del préstamo: ${loan}; ${terms}. ${estimate} El primer pago vence el ` +
-        `${first_payment}. Toque un año para ver sus meses.`,
+        `${first_payment}.`,
+    years: 'Toque un año para ver sus meses.',
 
     no_extra:
         'El capital adicional reduce su saldo cada mes. Escriba una cantidad para ver cuánto ahorra.',

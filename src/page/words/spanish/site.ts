@@ -20,8 +20,7 @@ export const site = {
 
     lots: 'Lotes',
     lots_say: ({terms}: Texts<'terms'>) =>
-        'El recargo del lote es parte del precio del contrato. Lo que cambia con otro lote se ' +
-        `calcula con este préstamo: ${terms}.`,
+        `El recargo del lote es parte del precio del contrato. Un cambio se calcula con ${terms}.`,
     flood_zone: 'en zona de inundación',
     no_premium: 'sin recargo',
     premium: ({amount}: Texts<'amount'>) => `recargo: ${amount}`,

@@ -40,6 +40,19 @@ export const terms = {
         `${term}, ${down} de pago inicial (${down_percent})` +
         (extra ? `, ${extra} de capital adicional al mes por decisión propia` : '') +
         (change ? `; ${change}` : ''),
+    at_a_glance: ({
+        rate,
+        highest,
+        apr,
+        term,
+        down,
+        down_percent,
+        extra,
+    }: Texts<'rate' | 'term' | 'down' | 'down_percent'> &
+        Record<'highest' | 'apr' | 'extra', string | null>) =>
+        `${rate}${highest ? ` al principio, hasta ${highest}` : ''}, ` +
+        `${apr ? `APR ${apr}` : 'APR no hallada'}, ${term}, ${down} inicial (${down_percent})` +
+        (extra ? `, ${extra} adicional al mes por decisión propia` : ''),
     in_short: ({
         loan,
         rate,

@@ -41,10 +41,11 @@ export const tour = {
     month_column: 'al mes',
     next: ({area}: Texts<'area'>) => `Siguiente: ${area}`,
 
+    extra_count: ({count}: {count: number}) => `${count} con costo adicional`,
     comes_with: ({plan}: Parts<'plan'>) => rich`Incluido en el plano ${plan}`,
     packages: 'Paquetes',
     upgrades: 'Mejoras',
-    choices: 'Elecciones sin costo',
+    choices: 'Elecciones',
     allowances: 'Asignaciones',
 
     requests: 'Pedidos fuera de la lista de precios',

@@ -51,6 +51,9 @@ export const wishes = {
     lots: ({count, best}: {count: number; best: string}) =>
         `${count === 1 ? 'Se revisó 1 lote' : `Se revisaron ${count} lotes`}. El mejor es el lote ${best}.`,
 
+    raised: ({month, cash, name, raise}: Texts<'month' | 'cash' | 'name'> & {raise: Over}) =>
+        `Con ${month} al mes y ${cash} en efectivo no cabe ningún deseo. ` +
+        `${name} requiere ${over(raise)} más; por eso los límites empiezan ahí.`,
     fits: 'Lo que cabe',
     nothing_fits: 'Nada cabe',
     over_already: (limits: Over) =>
