@@ -36,15 +36,15 @@ Outline from_front(const LotOutline& lot) {
     return corners;
 }
 
-enum class Line { front, side, rear };
+enum class LotLine { front, side, rear };
 
 /// What a side of a lot is, by the way it runs counterclockwise: within 45 degrees along the front,
 /// against it, or across.
-Line line_of(const Point& from, const Point& to) {
+LotLine line_of(const Point& from, const Point& to) {
     const std::int64_t dx = to.x - from.x;
     const std::int64_t dy = to.y - from.y;
-    if (std::abs(dy) > std::abs(dx)) return Line::side;
-    return dx > 0 ? Line::front : Line::rear;
+    if (std::abs(dy) > std::abs(dx)) return LotLine::side;
+    return dx > 0 ? LotLine::front : LotLine::rear;
 }
 
 /// The corners of the strip within a setback of a side.
@@ -161,10 +161,10 @@ std::optional<Outline> LotView::house(const Footprint& footprint) const {
     for (std::size_t i = 0; i < outline_.size(); ++i) {
         const Point& from = outline_[i];
         const Point& to = outline_[(i + 1) % outline_.size()];
-        const Line line = line_of(from, to);
-        const std::int64_t setback = line == Line::front  ? front_setback_
-                                     : line == Line::side ? side_setback_
-                                                          : rear_setback_;
+        const LotLine line = line_of(from, to);
+        const std::int64_t setback = line == LotLine::front  ? front_setback_
+                                     : line == LotLine::side ? side_setback_
+                                                             : rear_setback_;
         const auto hinders = reach_within(strip_of(from, to, setback), band);
         if (!hinders) continue;
         const std::int64_t first = hinders->from - footprint.width + slack;
@@ -187,7 +187,7 @@ std::int64_t LotView::behind(const Outline& house) const {
     for (std::size_t i = 0; i < outline_.size(); ++i) {
         const Point& right = outline_[i];
         const Point& left = outline_[(i + 1) % outline_.size()];
-        if (line_of(right, left) != Line::rear) continue;
+        if (line_of(right, left) != LotLine::rear) continue;
         for (const std::int64_t x : {std::max(house[0].x, left.x), std::min(house[1].x, right.x)}) {
             if (x < left.x || x > right.x || x < house[0].x || x > house[1].x) continue;
             const std::int64_t y = across_at(left, right, x);

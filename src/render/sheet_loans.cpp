@@ -125,7 +125,7 @@ std::string extra_words(const std::vector<ScenarioTerms>& terms, const Catalogue
 }
 
 /// A caution as short as paper has room for: what stands on the sheet already is not said again.
-std::string short_words(const Caution& caution, const SheetAnswer& answer, const Catalogue& say) {
+std::string caution_words(const Caution& caution, const SheetAnswer& answer, const Catalogue& say) {
     const SheetWords& of = say.sheet;
     const Heading& h = answer.quote.heading;
     switch (caution.code) {
@@ -182,7 +182,7 @@ std::string notes_section(const SheetAnswer& answer, const Catalogue& say) {
     if (marked) notes.push_back(work_caution(say));
     for (const Caution& note : notes) {
         items.push_back("<li data-caution=\"" + std::string(code_of(note.code)) + "\">" +
-                        in_element(short_words(note, answer, say)) + "</li>\n");
+                        in_element(caution_words(note, answer, say)) + "</li>\n");
     }
     std::string list;
     for (const std::string& item : items) list += item;
