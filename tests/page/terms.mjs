@@ -206,6 +206,7 @@ export async function terms_that_cannot_be_had({server, context}) {
 export async function terms_on_paper({server, context}) {
     const page = await open_in(context, server);
     await view(page, 'Loans');
+    await open_loan(page);
     await label(page, 'apr').first().click();
     equal('a card on the screen', await card(page).isVisible(), true);
     await page.emulateMedia({media: 'print'});
