@@ -4,7 +4,7 @@ import re
 
 PAGE = "src/page"
 TOKENS = f"{PAGE}/tokens.css"
-SHARED = {"tokens.css", "base.css"}
+SHARED = {"tokens.css", "base.css", "large_text.css"}
 MOST = {"space": 8, "type": 7}
 ONE_OF_EACH = ("radius", "regular", "strong")
 

@@ -72,13 +72,16 @@ export function Explained({text, terms: codes}: {text: string; terms: TermCode[]
         const piece = pieces[at] as string;
         const found = named.exec(piece)!;
         const from = found.index + found[1].length;
+        const rest = piece.slice(from + found[2].length);
+        const mark = /^[.,:;)]*/.exec(rest)![0];
         pieces = [
             ...pieces.slice(0, at),
             piece.slice(0, from),
-            <Term key={of} of={of}>
-                {found[2]}
-            </Term>,
-            piece.slice(from + found[2].length),
+            <span key={of} class="with-mark">
+                <Term of={of}>{found[2]}</Term>
+                {mark}
+            </span>,
+            rest.slice(mark.length),
             ...pieces.slice(at + 1),
         ];
     }
