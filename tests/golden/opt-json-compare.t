@@ -65,6 +65,7 @@ $ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --j
       "paid_over_loan": "108873.53", "balance_after_five_years": "0.00"
       "balance_after_ten_years": "0.00"
       "against_first": {"per_month": "0.00", "cash_needed": "0.00", "cash_to_close": "0.00"}
+      "against_shown": {"per_month": "2181.87", "cash_needed": "-25288.28", "cash_to_close": "-25288.28"}
       "curve": [
         {"year": 0, "paid": "10966.45", "balance": "92808.00", "spent_and_owed": "103774.45"}
         {"year": 1, "paid": "108873.53", "balance": "0.00", "spent_and_owed": "107039.09"}
@@ -78,7 +79,7 @@ $ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --j
     2 rows: price 206240.00, value 206240.00, base_loan 160928.00, loan 160928.00, credits_without_use
       0.00, credits_over_cap 0.00, lender_credit_without_use 0.00, payments 24, last_payment 13861.12,
       total_interest 5405.99, paid_in_five_years 217316.85, paid_over_loan 217316.85,
-      balance_after_five_years 0.00, balance_after_ten_years 0.00 #1ea8bf44
+      balance_after_five_years 0.00, balance_after_ten_years 0.00 #548cce20
   ]
   "apart_from": "A third down"
   "points": [
@@ -115,5 +116,5 @@ $ quoin compare data/buyer.json --scenario "A third down" --rates data/rates --j
     4 rows #b6620191
   ]
 }
-379 lines #f8c82a3f
+389 lines #17329f73
 = 0

@@ -10,7 +10,8 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     "rates_date": "2026-11-20", "rates_good_through": "2026-12-04", "lender": "Nobody's lender"
     "license": "none, invented", "sample_rates": true
   }
-  "amount": "2500.00", "years": 7, "contract_price": "103120.00"
+  "amount": "2500.00", "years": 7, "contract_price": "103120.00", "any_incentive": true
+  "allowed_uses": ["closing_costs", "price"]
   "scenarios": [
     {
       "terms": {
@@ -39,7 +40,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "3": "108443.32", "5": "108443.32", "7": "108443.32", "10": "108443.32"
           "30": "108443.32"
         }
-        "cost_over_asked_years": "108443.32"
+        "cost_over_asked_years": "108443.32", "every_incentive_allows": true
       }
       "each_use": [
         {
@@ -58,12 +59,12 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
               "3": "105775.66", "5": "105775.66", "7": "105775.66", "10": "105775.66"
               "30": "105775.66"
             }
-            "cost_over_asked_years": "105775.66"
+            "cost_over_asked_years": "105775.66", "every_incentive_allows": true
           }
           "why_not": null
         }
         ...
-        7 rows #f148aca0
+        7 rows #227b3a28
       ]
       "lowest_payment": {
         "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
@@ -79,7 +80,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "3": "105775.66", "5": "105775.66", "7": "105775.66", "10": "105775.66"
           "30": "105775.66"
         }
-        "cost_over_asked_years": "105775.66"
+        "cost_over_asked_years": "105775.66", "every_incentive_allows": true
       }
       "least_cash": {
         "off_price": "1269.00", "rate": "6", "points": "1", "apr": "6.001", "buydown": null
@@ -95,7 +96,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "3": "105859.02", "5": "105859.02", "7": "105859.02", "10": "105859.02"
           "30": "105859.02"
         }
-        "cost_over_asked_years": "105859.02"
+        "cost_over_asked_years": "105859.02", "every_incentive_allows": false
       }
       "least_cost": {
         "off_price": "2500.00", "rate": "6", "points": "1", "apr": "7.739", "buydown": null
@@ -111,7 +112,7 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
           "3": "105775.66", "5": "105775.66", "7": "105775.66", "10": "105775.66"
           "30": "105775.66"
         }
-        "cost_over_asked_years": "105775.66"
+        "cost_over_asked_years": "105775.66", "every_incentive_allows": true
       }
       "frontier": [
         {
@@ -128,12 +129,12 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
             "3": "105775.66", "5": "105775.66", "7": "105775.66", "10": "105775.66"
             "30": "105775.66"
           }
-          "cost_over_asked_years": "105775.66"
+          "cost_over_asked_years": "105775.66", "every_incentive_allows": true
         }
         ...
         6 rows: off_price 10663.00, rate 36, points 6, apr 38.752, without_use 0.94, over_cap 0.00, loan
           398057.00, monthly_now 35163.33, monthly_after_three_years 903.98, cash_needed 212985.49,
-          cash_to_close 205113.49, cost_over_asked_years 634945.43 #78c5ae92
+          cash_to_close 205113.49, cost_over_asked_years 634945.43 #c74d03e1
       ]
     }
   ]
@@ -154,5 +155,5 @@ $ quoin credit data/buyer.json --amount 2500 --scenario "A third down" --rates d
     7 rows #39649de0
   ]
 }
-500 lines #fefa7bb3
+517 lines #39749e89
 = 0

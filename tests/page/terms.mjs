@@ -161,11 +161,21 @@ const moved_by_terms = (page) =>
 export async function terms_where_a_buyer_meets_them({server, chrome}) {
     const met = {
         Tour: ['option', 'decide_by'],
-        Loans: ['incentive', 'mortgage_insurance', 'apr', 'points', 'interest_rate', 'rate_lock'],
+        Loans: [
+            'cash_to_close',
+            'down_payment',
+            'prepaids',
+            'escrow_account',
+            'incentive',
+            'mortgage_insurance',
+            'apr',
+            'points',
+            'interest_rate',
+            'rate_lock',
+        ],
         Budget: ['dti', 'reserves', 'closing_costs', 'apr'],
         Site: ['lot_premium', 'plan', 'elevation'],
         Schedule: ['apr', 'loan_amount', 'extra_principal'],
-        Sheet: ['apr', 'cash_to_close', 'down_payment', 'prepaids', 'escrow_account'],
         Check: ['ltv', 'finance_charge', 'tip'],
     };
     for (const [width, height] of sizes) {
