@@ -310,6 +310,7 @@ export async function the_page_opens_where_it_was_left({server, context}) {
     const in_tour = await down(page, 260);
     // Without going up to it first, as a click of the mouse would.
     await page.evaluate(() => document.querySelectorAll('.view')[1].click());
+    await page.click('.loan-row .fold-opener >> nth=0');
     await page.waitForSelector('.loan .big');
     await settled(page);
     equal('the address says it', new URL(page.url()).hash, '#loans');
@@ -355,13 +356,13 @@ export async function an_address_opens_its_view_in_the_language_of_before({serve
     await page.click('.language:text-is("Español")');
     await settled(page);
     await page.click('.view >> nth=2');
-    await page.waitForSelector('.reach');
+    await page.waitForSelector('.budget-page .means');
     await settled(page);
     await page.close();
     const again = await open_page(context, server.url, '.start');
     equal('the language', await again.evaluate(() => document.documentElement.lang), 'es');
     await again.click('.kept-name');
-    await again.waitForSelector('.reach');
+    await again.waitForSelector('.budget-page .means');
     equal('the view that was left', new URL(again.url()).hash, '#budget');
     await again.goBack();
     await settled(again);

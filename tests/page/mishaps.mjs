@@ -14,6 +14,7 @@ import {
     view,
     walk,
     open_loan,
+    words_of,
 } from './support.mjs';
 
 export async function the_program_ends({cases, context}) {
@@ -141,7 +142,7 @@ export async function a_book_with_nothing_in_it({server, context}) {
     await open_buyer(page, 'Bare');
     for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Sheet', 'Check']) {
         await view(page, name);
-        check(`${name} says something`, (await page.textContent('.main')).trim().length > 30);
+        check(`${name} says something`, (await words_of(page, '.main')).trim().length > 30);
     }
     check('no errors in the page', page.wrong.length === 0, page.wrong.join('; '));
 }

@@ -407,9 +407,12 @@ export async function paints_soon(page, what, step) {
     );
 }
 
-/// The buyer that the page shows, as the page keeps it.
+/// The buyer that the page shows, as the page keeps it: once the frame is painted.
 export async function kept(page) {
-    return page.evaluate(() => {
+    return page.evaluate(async () => {
+        await new Promise((done) =>
+            requestAnimationFrame(() => setTimeout(() => setTimeout(done))),
+        );
         const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
         return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`));
     });
@@ -546,6 +549,7 @@ export async function open_some(page) {
         '.main .row-more[aria-expanded="false"]',
         '.main .year-button[aria-expanded="false"]',
         '.main .section-opener[aria-expanded="false"]',
+        '.main .fold-opener[aria-expanded="false"]',
         '.main details:not([open]) > summary',
     ];
     let opened = 0;

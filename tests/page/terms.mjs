@@ -129,7 +129,7 @@ export async function terms_by_key({server, context}) {
     equal('and kept', asked.join(), 'es');
     await view(page, 'Loans');
     await open_loan(page);
-    await label(page, 'down_payment').click();
+    await label(page, 'down_payment').first().click();
     await serious(page, 'the card of a term');
 }
 

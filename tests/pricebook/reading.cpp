@@ -72,7 +72,7 @@ TEST_CASE("Lots: premium, status, grade, fitting plans, flood zone, measures") {
     CHECK(book().lots[2].grade == Grade::garden);
 }
 
-TEST_CASE("Office notes of lots, options, levels and choices; none where none is written") {
+TEST_CASE("Office notes of lots, options, levels and choices, and none where none is written") {
     CHECK(book().lots[0].office_note.empty());
     CHECK(option("top").office_note.empty());
     const auto noted = patched_book(R"([

@@ -39,6 +39,7 @@ import {FindButton} from './find';
 import {Openings} from './openings';
 import {WayOn} from './way_on';
 import {Name, WholeName} from './name';
+import {PaperHead} from './paper_head';
 import {TermCard} from './term';
 
 import './app.css';
@@ -297,6 +298,7 @@ export function App() {
             </header>
             <Messages />
             <main id="main" tabIndex={-1} class={`main in-${view.value}`}>
+                {tour.value && view.value !== 'sheet' && <PaperHead />}
                 {tour.value ? (
                     <Shown key={current.value} />
                 ) : (

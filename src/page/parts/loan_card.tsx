@@ -10,6 +10,7 @@ import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {act, buyer, hand, heading, problems, take_in_hand} from '../store';
 import {Fold} from './fold';
+import {CashParts} from './cash_parts';
 import {Apart} from './loan_apart';
 import {
     DownPayment,
@@ -79,7 +80,7 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
     );
 }
 
-function Answer({scenario}: {scenario: Scenario}) {
+function Answer({scenario, index}: {scenario: Scenario; index: number}) {
     if (!scenario.available) return null;
     const rows: [string, string, TermCode?][] = [
         [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close), 'cash_to_close'],
@@ -116,6 +117,7 @@ function Answer({scenario}: {scenario: Scenario}) {
                     </div>
                 ))}
             </dl>
+            <CashParts scenario={scenario} index={index} />
         </>
     );
 }
@@ -216,7 +218,9 @@ export function Card({index, written, scenario, programs, widest, only}: Shown) 
                 />
                 <More index={index} written={written} program={program} />
             </div>
-            <div class="loan-answer">{scenario && <Answer scenario={scenario} />}</div>
+            <div class="loan-answer">
+                {scenario && <Answer scenario={scenario} index={index} />}
+            </div>
             {scenario && <p class="note">{scenario.terms.fine_print}</p>}
             <p class="loan-steps">
                 {!in_hand && (

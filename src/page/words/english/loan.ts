@@ -64,7 +64,26 @@ const changed = {
     name: 'renamed',
 };
 
+/// What cash is made of.
+const cash = {
+    title: 'What the cash needed is made of',
+    down_payment: 'Down payment',
+    upfront_fee_in_cash: 'Upfront fee in cash',
+    fee_in_cash: ({fee}: Texts<'fee'>) => `${fee}, in cash`,
+    points: 'Points',
+    lender_credit: 'Less the lender credit',
+    principal_reduction: 'Principal reduction',
+    closing_costs: 'Closing costs',
+    prepaid_interest: 'Prepaid interest',
+    prepaid_bills: 'Other prepaids',
+    initial_escrow_deposit: 'Initial escrow deposit',
+    temporary_buydown: 'Temporary buydown',
+    credits: 'Less credits',
+    deposits: 'Less deposits already paid',
+};
+
 export const loan = {
+    cash,
     insurance,
     rates,
     downs,

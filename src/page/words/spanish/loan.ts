@@ -63,7 +63,26 @@ const changed = {
     name: 'nombre nuevo',
 };
 
+/// What cash is made of.
+const cash = {
+    title: 'De qué consta el efectivo necesario',
+    down_payment: 'Pago inicial',
+    upfront_fee_in_cash: 'Cargo inicial en efectivo',
+    fee_in_cash: ({fee}: Texts<'fee'>) => `${fee}, en efectivo`,
+    points: 'Puntos',
+    lender_credit: 'Menos el crédito del prestamista',
+    principal_reduction: 'Reducción del capital',
+    closing_costs: 'Costos de cierre',
+    prepaid_interest: 'Intereses prepagados',
+    prepaid_bills: 'Otros gastos prepagados',
+    initial_escrow_deposit: 'Depósito inicial de escrow',
+    temporary_buydown: 'Reducción temporal (buydown)',
+    credits: 'Menos los créditos',
+    deposits: 'Menos los depósitos ya pagados',
+};
+
 export const loan = {
+    cash,
     insurance,
     rates,
     downs,
