@@ -19,7 +19,7 @@ export async function a_kind_of_program_not_heard_of({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
     const card = await open_loan(page);
-    await card.locator('.more summary').click();
+    await card.locator('.loan-terms summary').click();
     const asked = async () =>
         (await card.locator('.more .field > span:first-child').allTextContents()).join();
     check('of a conventional loan', (await asked()).includes('Mortgage insurance ends'));

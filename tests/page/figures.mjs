@@ -207,7 +207,7 @@ export async function figures_under_other_loans({cases, server, context}) {
     await settled(page);
     await card.getByLabel('Interest rate', {exact: true}).selectOption({index: 4});
     await settled(page);
-    await card.locator('summary').click();
+    await card.locator('.loan-terms summary').click();
     await card.getByLabel('Temporary buydown').selectOption('2-1');
     await settled(page);
     const now = await kept(page);

@@ -103,7 +103,7 @@ export async function a_written_name_stays({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Loans');
     await open_loan(page);
-    await card(page).locator('summary').click();
+    await card(page).locator('.loan-terms summary').click();
     const name = card(page).locator('input[aria-label="Name"]');
     await name.fill('The way we like');
     await name.press('Enter');
