@@ -75,7 +75,7 @@ export const buyers = {
         `${name} · ${style ? `${style}, ` : ''}${bedrooms} ` +
         `${bedrooms === '1' ? 'bedroom' : 'bedrooms'}, ${baths} ${baths === '1' ? 'bath' : 'baths'}`,
     start: 'Start',
-    start_bare: 'Start from the bare home',
+    start_bare: 'Skip these questions',
     open_file: 'Open an inquiry file…',
     no_books: 'none',
     no_file: ({file}: Texts<'file'>) =>

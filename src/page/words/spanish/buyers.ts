@@ -79,7 +79,7 @@ export const buyers = {
         `${name} · ${style ? `${style}, ` : ''}${bedrooms} ` +
         `${bedrooms === '1' ? 'dormitorio' : 'dormitorios'}, ${baths} ${baths === '1' ? 'baño' : 'baños'}`,
     start: 'Empezar',
-    start_bare: 'Empezar con la vivienda básica',
+    start_bare: 'Omitir estas preguntas',
     open_file: 'Abrir un archivo de consulta…',
     no_books: 'ninguna',
     no_file: ({file}: Texts<'file'>) =>
