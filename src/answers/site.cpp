@@ -135,32 +135,8 @@ std::optional<SiteDrawn> drawn(const Sitting& sitting) {
     return answer;
 }
 
-} // namespace
-
-SiteAnswer site(const Sitting& sitting, std::size_t scenario, Audience audience) {
-    const Sitting alone = sitting.only(scenario);
-    const InHand street{alone};
-    const PriceBook& book = street.book;
-    const Selection& selection = street.selection;
-    SiteAnswer answer;
-    answer.heading = heading_of(alone);
-    answer.terms = scenario_answer(alone, alone.rules().front(), street.now.figures.front()).terms;
-    answer.lot = at(book.lots, selection.lot).id;
-    const Plan& plan = at(book.plans, selection.plan);
-    answer.plan = plan.id;
-    answer.elevation = at(plan.elevations, selection.elevation).id;
-    answer.note = book.community.note;
-    for (const Index<Lot> index : indexes_of(book.lots)) {
-        answer.lots.push_back(lot_of(street, index, audience));
-    }
-    for (const Index<Plan> index : indexes_of(book.plans)) {
-        answer.plans.push_back(plan_of(street, index));
-    }
-    answer.map = drawn(alone);
-    return answer;
-}
-
-SiteAnswer site_as_drawn(const Sitting& sitting) {
+/// What both answers say: which home it is, and the map it is drawn on.
+SiteAnswer begun(const Sitting& sitting) {
     const PriceBook& book = sitting.book();
     const Selection& selection = sitting.inquiry().selection;
     SiteAnswer answer;
@@ -170,10 +146,33 @@ SiteAnswer site_as_drawn(const Sitting& sitting) {
     answer.plan = plan.id;
     answer.elevation = at(plan.elevations, selection.elevation).id;
     answer.note = book.community.note;
-    for (const Index<Lot> index : indexes_of(book.lots)) {
-        answer.lots.push_back(lot_as_it_is(book, selection, index));
-    }
     answer.map = drawn(sitting);
+    return answer;
+}
+
+} // namespace
+
+SiteAnswer site(const Sitting& sitting, std::size_t scenario, Audience audience) {
+    const Sitting alone = sitting.only(scenario);
+    const InHand street{alone};
+    const PriceBook& book = street.book;
+    SiteAnswer answer = begun(alone);
+    answer.terms = scenario_answer(alone, alone.rules().front(), street.now.figures.front()).terms;
+    for (const Index<Lot> index : indexes_of(book.lots)) {
+        answer.lots.push_back(lot_of(street, index, audience));
+    }
+    for (const Index<Plan> index : indexes_of(book.plans)) {
+        answer.plans.push_back(plan_of(street, index));
+    }
+    return answer;
+}
+
+SiteAnswer site_as_drawn(const Sitting& sitting) {
+    const PriceBook& book = sitting.book();
+    SiteAnswer answer = begun(sitting);
+    for (const Index<Lot> index : indexes_of(book.lots)) {
+        answer.lots.push_back(lot_as_it_is(book, sitting.inquiry().selection, index));
+    }
     return answer;
 }
 

@@ -95,6 +95,10 @@ std::string figure_row(std::string_view label, const std::vector<std::string>& f
     return element("tr", cells, kind);
 }
 
+std::string described(std::string_view name, std::string_view value) {
+    return element("div", text_element("dt", name) + text_element("dd", value));
+}
+
 std::string text_list(const std::vector<std::string>& texts, std::string_view kind) {
     std::string items;
     for (const std::string& text : texts) items += text_element("li", text);

@@ -31,6 +31,9 @@ namespace quoin {
                                      const std::vector<std::string>& figures,
                                      std::string_view kind = {});
 
+/// An entry of a list of descriptions: a name and what it is. Both are text.
+[[nodiscard]] std::string described(std::string_view name, std::string_view value);
+
 /// A list of texts; empty where there are none.
 [[nodiscard]] std::string text_list(const std::vector<std::string>& texts,
                                     std::string_view kind = {});

@@ -38,20 +38,17 @@ std::string large(Money amount) {
     return text.substr(0, point) + "<small>" + text.substr(point) + "</small>";
 }
 
-std::string named(std::string_view name, const std::string& value) {
-    return element("div", text_element("dt", name) + text_element("dd", value));
-}
-
 /// The terms that stand beside a month.
 std::string terms_of(const ScenarioTerms& terms, const Catalogue& say) {
     const std::string share = percent_text(terms.down_percent.value(), 2);
-    return element("dl",
-                   named(say.side.note_rate(), rate_text(terms.rate)) +
-                       named(say.side.apr(), terms.apr ? disclosed_text(terms.apr->percent())
-                                                       : std::string(say.side.none())) +
-                       named(say.side.term(), term_text(terms.term, say)) +
-                       named(say.sheet.down_payment(), say.sheet.down(terms.down_payment, share)),
-                   "terms");
+    return element(
+        "dl",
+        described(say.side.note_rate(), rate_text(terms.rate)) +
+            described(say.side.apr(), terms.apr ? disclosed_text(terms.apr->percent())
+                                                : std::string(say.side.none())) +
+            described(say.side.term(), term_text(terms.term, say)) +
+            described(say.sheet.down_payment(), say.sheet.down(terms.down_payment, share)),
+        "terms");
 }
 
 /// What the month is at first, where that differs.

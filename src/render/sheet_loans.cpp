@@ -191,13 +191,11 @@ std::string notes_section(const SheetAnswer& answer, const Catalogue& say) {
 
 std::string who_section(const Heading& h, const Catalogue& say) {
     const SheetWords& of = say.sheet;
-    const auto place = [](std::string_view name, const std::string& value) {
-        return element("div", text_element("dt", name) + text_element("dd", value));
-    };
     return element("dl",
-                   place(of.prepared_by(), h.prepared_by) + place(of.originator(), h.originator) +
-                       place(of.license_number(), "") + place(of.telephone(), "") +
-                       place(of.gone_through(), ""),
+                   described(of.prepared_by(), h.prepared_by) +
+                       described(of.originator(), h.originator) +
+                       described(of.license_number(), "") + described(of.telephone(), "") +
+                       described(of.gone_through(), ""),
                    "who keep");
 }
 

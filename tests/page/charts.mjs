@@ -4,6 +4,7 @@ import {
     ask,
     check,
     equal,
+    five_sizes,
     kept,
     open_page,
     serious,
@@ -13,14 +14,6 @@ import {
     view_number,
     open_part,
 } from './support.mjs';
-
-const sizes = [
-    [1180, 820],
-    [820, 1180],
-    [390, 844],
-    [844, 390],
-    [1440, 900],
-];
 
 /// The views with a chart, by their number among the views, for the names are in two languages; and
 /// the part that has it, where the view has parts.
@@ -108,7 +101,7 @@ function overlaps(texts) {
 
 export async function charts_are_round_and_clear({server, chrome}) {
     for (const locale of ['en-US', 'es-US']) {
-        for (const [width, height] of sizes) {
+        for (const [width, height] of five_sizes) {
             const context = await chrome.newContext({viewport: {width, height}, locale});
             const page = await open_page(context, server.url);
             for (const [name, number, part] of with_chart) {

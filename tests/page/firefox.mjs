@@ -4,32 +4,22 @@ import {writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
 import {Firefox} from './bidi.mjs';
-import {ask, bare, check, count_questions, deadline, equal, numbers_in, shots} from './support.mjs';
+import {
+    ask,
+    bare,
+    calm,
+    check,
+    count_questions,
+    deadline,
+    equal,
+    five_sizes,
+    kept_here,
+    numbers_in,
+    shots,
+} from './support.mjs';
 
-const sizes = [
-    [1180, 820],
-    [820, 1180],
-    [390, 844],
-    [844, 390],
-    [1440, 900],
-];
-
-/// Until every question is answered and its answer is painted.
 async function settled(firefox) {
     const end = Date.now() + deadline;
-    const calm = async () => {
-        const {counts} = window;
-        const before = counts.asked.length;
-        const frame = () =>
-            new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-        await frame();
-        await frame();
-        return (
-            counts.under_way === 0 &&
-            counts.asked.length === before &&
-            document.querySelector('.bar')?.getAttribute('aria-busy') === 'false'
-        );
-    };
     while (!(await firefox.run(calm))) if (Date.now() > end) throw new Error('never settled');
 }
 
@@ -38,11 +28,7 @@ async function view(firefox, place) {
     await settled(firefox);
 }
 
-const kept = (firefox) =>
-    firefox.run(() => {
-        const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
-        return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`));
-    });
+const kept = (firefox) => firefox.run(kept_here);
 
 /// The figures that the page shows with the engine's own text beside them.
 const figures_in = (firefox, where) =>
@@ -145,7 +131,7 @@ async function by_keys_alone(firefox, cases) {
 async function every_view_at_five_sizes(firefox) {
     for (let place = 0; place < 7; place += 1) {
         await view(firefox, place);
-        for (const [width, height] of sizes) {
+        for (const [width, height] of five_sizes) {
             await firefox.size(width, height);
             await settled(firefox);
             const wide = await firefox.run(

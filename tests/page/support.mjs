@@ -29,6 +29,14 @@ const touches = Number(process.env.QUOIN_TOUCHES ?? 20);
 export const deadline = 120_000;
 
 /// Widths and heights of a phone, a tablet and a desk.
+/// A tablet and a phone, each held both ways, and a desk.
+export const five_sizes = [
+    [1180, 820],
+    [820, 1180],
+    [390, 844],
+    [844, 390],
+    [1440, 900],
+];
 export const sizes = [
     [390, 844],
     [820, 1180],
@@ -324,23 +332,22 @@ export async function until(page, holds, argument) {
     throw new Error(`in vain: ${JSON.stringify(argument)} ${holds}`);
 }
 
-/// Until every question is answered, and two frames later no other was asked: an answer is painted,
-/// and what its painting asks is asked, within a frame.
-export async function settled(page) {
-    await until(page, async () => {
-        const {counts} = window;
-        const asked = counts.asked.length;
-        const frame = () =>
-            new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-        await frame();
-        await frame();
-        return (
-            counts.under_way === 0 &&
-            counts.asked.length === asked &&
-            document.querySelector('.bar')?.getAttribute('aria-busy') === 'false'
-        );
-    });
+/// In the page of any browser: whether every question is answered, and two frames later no other was
+/// asked: an answer is painted, and what its painting asks is asked, within a frame.
+export async function calm() {
+    const {counts} = window;
+    const asked = counts.asked.length;
+    const frame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    await frame();
+    await frame();
+    return (
+        counts.under_way === 0 &&
+        counts.asked.length === asked &&
+        document.querySelector('.bar')?.getAttribute('aria-busy') === 'false'
+    );
 }
+
+export const settled = (page) => until(page, calm);
 
 /// Clicks an element, or types a value into it, and waits, in the page itself, for the frame after a
 /// figure was painted anew. Of the frames until then, the idle ones are those that passed while no
@@ -408,14 +415,13 @@ export async function paints_soon(page, what, step) {
 }
 
 /// The buyer that the page shows, as the page keeps it: once the frame is painted.
-export async function kept(page) {
-    return page.evaluate(async () => {
-        await new Promise((done) =>
-            requestAnimationFrame(() => setTimeout(() => setTimeout(done))),
-        );
-        const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
-        return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`));
-    });
+export const kept = (page) => page.evaluate(kept_here);
+
+/// In the page of any browser.
+export async function kept_here() {
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(() => setTimeout(done))));
+    const {current} = JSON.parse(sessionStorage.getItem('quoin.open'));
+    return JSON.parse(localStorage.getItem(`quoin.buyer.${current}`));
 }
 
 /// Opens every option of the area that is shown: its levels, and what is known of it.

@@ -279,8 +279,11 @@ class Fitting {
         ensure(item != items_.items.end(), "a wish left out by the limits is an item");
         const int index = static_cast<int>(item - items_.items.begin());
         const FitFound with = search.best(question_.nodes, watch(FitStage::next), index);
-        FitNext next{left->wish, left->over_monthly, left->over_cash, with.any, {}, {}, {}, {}, {},
-                     {}};
+        FitNext next;
+        next.wish = left->wish;
+        next.raise_monthly = left->over_monthly;
+        next.raise_cash = left->over_cash;
+        next.can_be_chosen = with.any;
         next.limit_monthly = question_.limits.monthly + next.raise_monthly;
         next.limit_cash = question_.limits.cash + next.raise_cash;
         if (with.any) {

@@ -42,6 +42,7 @@ const inside: Record<string, string> = {
     'later_costs': 'later',
     'lines_chart': 'later',
     'cash_parts': 'loan_card',
+    'facts_list': 'loan_card',
     'loan_apart': 'loan_card',
     'loan_fields': 'loan_card',
     'marks': 'afford',

@@ -19,7 +19,7 @@ export function use_answer<T>(
     question: string,
     inquiry: Inquiry | null,
     options: Options = {},
-    by: typeof ask = ask,
+    by: (question: string, inquiry: Inquiry, options: Options) => Promise<T> = ask,
 ): Asked<T> {
     const [state, set] = useState<Asked<T>>({answer: null, problems: []});
     const key = JSON.stringify([inquiry, options]);
@@ -27,7 +27,7 @@ export function use_answer<T>(
     useLayoutEffect(() => {
         let wanted = inquiry !== null;
         if (!inquiry) return undefined;
-        by<T>(question, inquiry, options).then(
+        by(question, inquiry, options).then(
             (answer) => {
                 if (wanted) set((was) => ({answer: shared(was.answer, answer), problems: []}));
             },

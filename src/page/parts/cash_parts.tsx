@@ -3,7 +3,8 @@ import type {Scenario, TermCode} from '../answer_types';
 import {closing_name, dollars, is_zero, unsigned} from '../figures';
 import {say} from '../language';
 import {stays_open} from '../opened';
-import {Term} from './term';
+import {FactsList} from './facts_list';
+import type {FactRow} from './facts_list';
 
 /// In the order in which they are told everywhere, with the terms that explain them.
 const parts = {
@@ -32,7 +33,7 @@ function told(scenario: Scenario, part: Part): [string, string] {
 
 export function CashParts({scenario, index}: {scenario: Scenario; index: number}) {
     const {cash} = scenario;
-    const rows: [string, string, TermCode?][] = (Object.keys(parts) as Part[])
+    const rows: FactRow[] = (Object.keys(parts) as Part[])
         .filter((part) => !is_zero(cash[part]))
         .map((part) => [...told(scenario, part), parts[part]]);
     if (!is_zero(cash.credits)) rows.push([say.loan.cash.credits, dollars(cash.credits)]);
@@ -42,16 +43,7 @@ export function CashParts({scenario, index}: {scenario: Scenario; index: number}
     return (
         <details class="more" {...stays_open(`loan-cash:${index}`)}>
             <summary>{say.loan.cash.title}</summary>
-            <dl class="facts-list">
-                {rows.map(([name, amount, term]) => (
-                    <div key={name}>
-                        <dt>
-                            <Term of={term}>{name}</Term>
-                        </dt>
-                        <dd>{amount}</dd>
-                    </div>
-                ))}
-            </dl>
+            <FactsList rows={rows} />
         </details>
     );
 }

@@ -1,7 +1,7 @@
 // One way to pay: its month, its terms to change, what it comes to.
 import {useEffect} from 'preact/hooks';
 
-import type {Compare, Program, Scenario, TermCode} from '../answers';
+import type {Compare, Program, Scenario} from '../answers';
 import type {Problem} from '../engine';
 import {brief, closing_name, dollars, is_zero, month, term, unsigned} from '../figures';
 import {copy} from '../inquiry';
@@ -9,6 +9,8 @@ import {is_open, open_part, sought, turn_part} from '../opened';
 import {say} from '../language';
 import {shown_name} from '../loan_names';
 import {act, buyer, hand, heading, problems, take_in_hand} from '../store';
+import {FactsList} from './facts_list';
+import type {FactRow} from './facts_list';
 import {Fold} from './fold';
 import {CashParts} from './cash_parts';
 import {Apart} from './loan_apart';
@@ -27,7 +29,7 @@ import {MonthBar, MonthParts} from './month_bar';
 import {marked} from './marks';
 import {estimate_words, terms_words} from './terms';
 import {Name} from './name';
-import {Explained, Term} from './term';
+import {Explained} from './term';
 import './loan_card.css';
 
 function remove(index: number): void {
@@ -82,7 +84,7 @@ function Month({scenario, widest}: {scenario: Scenario; widest: number}) {
 
 function Answer({scenario, index}: {scenario: Scenario; index: number}) {
     if (!scenario.available) return null;
-    const rows: [string, string, TermCode?][] = [
+    const rows: FactRow[] = [
         [closing_name(scenario.cash.to_close), unsigned(scenario.cash.to_close), 'cash_to_close'],
         [say.loan.all_cash, dollars(scenario.cash.needed), 'cash_needed'],
         [say.common.loan, dollars(scenario.loan), 'loan_amount'],
@@ -107,16 +109,7 @@ function Answer({scenario, index}: {scenario: Scenario; index: number}) {
                     })}
                 </p>
             )}
-            <dl class="facts-list">
-                {rows.map(([name, value, code]) => (
-                    <div key={name}>
-                        <dt>
-                            <Term of={code}>{name}</Term>
-                        </dt>
-                        <dd>{value}</dd>
-                    </div>
-                ))}
-            </dl>
+            <FactsList rows={rows} />
             <CashParts scenario={scenario} index={index} />
         </>
     );

@@ -1,5 +1,5 @@
 // Whom to open: a new buyer, somebody this browser kept, an example, a file.
-import {useState} from 'preact/hooks';
+import {useMemo, useState} from 'preact/hooks';
 
 import type {Cases, Inquiry} from '../engine';
 import {brief, short_date} from '../figures';
@@ -12,6 +12,7 @@ import {
     book_of,
     books_here,
     buyers,
+    current,
     facing,
     known,
     notice,
@@ -78,7 +79,8 @@ function KeptRow({one, done}: {one: Kept; done: () => void}) {
 function Names({done}: {done: () => void}) {
     const [asked, ask] = useState('');
     const [all, show_all] = useState(false);
-    const others = all_others();
+    // Read anew where the list of those away was: not with every letter.
+    const others = useMemo(all_others, [away.value, current.value]);
     const long = others.length >= many;
     const list = long ? others : away.value;
     if (list.length === 0 || facing.value) return null;

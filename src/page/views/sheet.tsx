@@ -1,33 +1,12 @@
 // The sheet to take home: the engine's own document, shown as it prints.
-import {useEffect, useLayoutEffect, useRef, useState} from 'preact/hooks';
+import {useLayoutEffect, useRef, useState} from 'preact/hooks';
+
+import {ask_text} from '../engine';
+import {say} from '../language';
+import {use_answer} from '../parts/asked';
+import {answered, hand} from '../store';
 
 import './sheet.css';
-
-import {ask_text, Refused} from '../engine';
-import type {Inquiry} from '../engine';
-import {language, say} from '../language';
-import {answered, gone, lost, tour} from '../store';
-
-/// The last that came, also while a newer one is under way.
-function use_sheet(inquiry: Inquiry | null, scenario: string): string {
-    const [text, set] = useState('');
-    useEffect(() => {
-        let wanted = inquiry !== null;
-        if (!inquiry) return undefined;
-        ask_text('sheet', inquiry, {scenario}).then(
-            (came) => {
-                if (wanted) set(came);
-            },
-            (error) => {
-                if (wanted && !(error instanceof Refused)) lost();
-            },
-        );
-        return () => {
-            wanted = false;
-        };
-    }, [inquiry, scenario, language.value, gone.value]);
-    return text;
-}
 
 /// What holds of the pages of paper is the window's, not a tree's: it stands there as long as the
 /// sheet does.
@@ -73,8 +52,8 @@ function Paper({text}: {text: string}) {
 }
 
 export function SheetView() {
-    const hand = tour.value!.scenario.terms.name;
-    const text = use_sheet(answered.value, hand);
+    const options = {scenario: hand.value};
+    const {answer: text} = use_answer<string>('sheet', answered.value, options, ask_text);
     if (!text) return <p class="waiting">{say.sheet.writing}</p>;
     return (
         <div class="sheet-page">
