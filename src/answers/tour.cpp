@@ -229,6 +229,39 @@ std::optional<TourEmptied> emptied_of(const InHand& walk) {
     return emptied;
 }
 
+NamedPick in_names(const PriceBook& book, const Pick& pick) {
+    const Option& option = at(book.options, pick.option);
+    NamedPick named{option.id, option.name, {}};
+    if (pick.level) named.form = at(option.levels, *pick.level).name;
+    if (pick.choice) named.form = at(option.choices, *pick.choice).name;
+    return named;
+}
+
+TourAreaInShort in_short(const InHand& walk, Index<Area> index) {
+    const Named& named = at(walk.book.areas, index);
+    TourAreaInShort area{named.id, named.name, chosen_price(walk, index), {}};
+    for (const Index<Option> option : indexes_of(walk.book.options)) {
+        if (at(walk.book.options, option).area != index) continue;
+        const Pick* pick = walk.selection.find(option);
+        if (pick != nullptr) area.chosen.push_back(in_names(walk.book, *pick));
+    }
+    return area;
+}
+
+bool has_anything(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
+    const auto is_here = [&](const auto& item) { return item.area == index; };
+    const auto comes_here = [&](const Included& included) {
+        return is_here(included) && allows(included.plans, walk.selection.plan);
+    };
+    const auto shown_here = [&](const ShownItem& item) {
+        return item.area == at(walk.book.areas, index).name;
+    };
+    return std::ranges::any_of(walk.book.options, is_here) ||
+           std::ranges::any_of(walk.selection.requests, is_here) ||
+           std::ranges::any_of(walk.book.included, comes_here) ||
+           (model && std::ranges::any_of(model->items, shown_here));
+}
+
 TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
     const Named& named = at(walk.book.areas, index);
     TourArea area{named.id, named.name, chosen_price(walk, index), {}, {}, {}, {}};
@@ -250,30 +283,34 @@ TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<Show
     return area;
 }
 
-/// The promise of a tour: it is of the home, and tells every option and every pick once.
-void check(const InHand& walk, const TourAnswer& answer) {
-    std::size_t options = 0;
+std::size_t chosen_forms(const TourArea& area) {
     std::size_t chosen = 0;
+    for (const TourOption& option : area.options) {
+        chosen += static_cast<std::size_t>(
+            std::ranges::count(option.forms, TourState::chosen, &TourForm::state));
+    }
+    return chosen;
+}
+
+/// The promise of a tour: it is of the home, tells every pick once and, of the areas that it tells,
+/// every option.
+void check(const InHand& walk, const TourAnswer& answer, bool whole) {
+    std::size_t picks = 0;
     Money price;
-    for (const TourArea& area : answer.areas) {
-        options += area.options.size();
+    for (const TourAreaInShort& area : answer.all_areas) {
+        picks += area.chosen.size();
         price = price + area.price;
-        for (const TourOption& option : area.options) {
-            chosen += static_cast<std::size_t>(
-                std::count_if(option.forms.begin(), option.forms.end(), [](const TourForm& form) {
-                    return form.state == TourState::chosen;
-                }));
-        }
+        const auto told = std::ranges::find(answer.areas, area.id, &TourArea::id);
+        if (told == answer.areas.end()) continue;
+        ensure_equal(chosen_forms(*told), area.chosen.size(), "every pick is a chosen form");
     }
     ensure_equal(answer.scenario.price, answer.contract_price, "a tour's loan is on its home");
     ensure_equal(price, walk.now.home.options, "the areas' prices sum to the options'");
+    ensure_equal(picks, walk.selection.picks.size(), "every pick is of an area");
+    if (!whole) return;
+    std::size_t options = 0;
+    for (const TourArea& area : answer.areas) options += area.options.size();
     ensure_equal(options, walk.book.options.size(), "a tour comes by every option once");
-    ensure_equal(chosen, walk.selection.picks.size(), "every pick is a chosen form of the tour");
-}
-
-bool is_empty(const TourArea& area) {
-    return area.included.empty() && area.shown.empty() && area.options.empty() &&
-           area.requests.empty();
 }
 
 /// Of the level or the choice of that id.
@@ -298,7 +335,8 @@ void add_office_notes(const PriceBook& book, TourAnswer& answer) {
 
 } // namespace
 
-TourAnswer tour(const Sitting& sitting, std::size_t scenario, Audience audience) {
+TourAnswer tour(const Sitting& sitting, std::size_t scenario, Audience audience,
+                const std::vector<Index<Area>>& areas) {
     const Sitting alone = sitting.only(scenario);
     const InHand walk{alone};
     const PriceBook& book = walk.book;
@@ -313,13 +351,19 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario, Audience audience)
     const auto model = shown(alone);
     if (model) answer.model = model->model_plan;
     for (const Index<Area> index : indexes_of(book.areas)) {
-        TourArea area = area_of(walk, index, model);
-        if (!is_empty(area)) answer.areas.push_back(std::move(area));
+        if (!has_anything(walk, index, model)) continue;
+        answer.all_areas.push_back(in_short(walk, index));
+        if (areas.empty() || std::ranges::find(areas, index) != areas.end()) {
+            answer.areas.push_back(area_of(walk, index, model));
+        }
+    }
+    for (const Wish& wish : alone.inquiry().wishes) {
+        answer.wishes.push_back(in_names(book, wish.pick));
     }
     answer.incentives = incentive_offers(alone, walk.now.home);
     answer.emptied = emptied_of(walk);
     if (audience == Audience::desk) add_office_notes(book, answer);
-    check(walk, answer);
+    check(walk, answer, areas.empty());
     return answer;
 }
 

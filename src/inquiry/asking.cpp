@@ -76,6 +76,21 @@ std::vector<Pick> picks_named(const PriceBook& book, const std::vector<std::stri
     return picks;
 }
 
+std::vector<Index<Area>> areas_named(const PriceBook& book, const std::vector<std::string>& ids) {
+    std::vector<Index<Area>> areas;
+    Findings findings;
+    for (const std::string& id : ids) {
+        const auto index = index_of(book.areas, id);
+        const std::vector<std::string> known = ids_of(book.areas);
+        if (index)
+            areas.push_back(*index);
+        else
+            findings.add(problems::area_unknown(id, nearest(id, known), known));
+    }
+    if (!findings.none()) throw Refused(std::move(findings));
+    return areas;
+}
+
 Money appraised_value(const std::string& text) {
     return amount_typed("--appraised", text, Money::cents(1), most_typed,
                         {.kind = Wanted::Kind::amount_above_zero, .such = "455000"});

@@ -805,6 +805,19 @@ export type Schedule = {
     cautions: Caution[];
 };
 
+export type NamedPick = {
+    option: string;
+    name: string;
+    form: string;
+};
+
+export type AreaInShort = {
+    id: string;
+    name: string;
+    price: string;
+    chosen: NamedPick[];
+};
+
 export type TourPick = {
     option: string;
     level?: string;
@@ -927,7 +940,9 @@ export type Tour = {
     drawn: boolean;
     model: string;
     scenario: Scenario;
+    all_areas: AreaInShort[];
     areas: Area[];
+    wishes: NamedPick[];
     incentives: Incentive[];
     emptied: Emptied | null;
     cautions: Caution[];

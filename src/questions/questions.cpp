@@ -148,7 +148,8 @@ Audience audience_of(const Asked& asked) {
 
 Told tell_tour(Asked asked, Form form) {
     const std::size_t scenario = scenario_or_first(asked.inquiry, asked.one("scenario"));
-    return told(tour(asked.sitting(), scenario, audience_of(asked)), form, asked);
+    const auto areas = areas_named(asked.desk.book, asked.all("area"));
+    return told(tour(asked.sitting(), scenario, audience_of(asked), areas), form, asked);
 }
 
 Told tell_site(Asked asked, Form form) {
@@ -323,10 +324,13 @@ const std::vector<Question>& questions() {
                                "can be had if not given"}},
                  {html},
                  tell_sheet}),
-        answered<TourAnswer>("tour",
-                             "The home area by area: what comes with it, what an option adds",
-                             "quoin tour buyer.json --scenario \"FHA, 3.5% down\"",
-                             {under, office_notes}, tell_tour),
+        answered<TourAnswer>(
+            "tour", "The home area by area: what comes with it, what an option adds",
+            "quoin tour buyer.json --scenario \"FHA, 3.5% down\"",
+            {under,
+             {"area", "an area of the home, by its id; all of them if not given", list},
+             office_notes},
+            tell_tour),
         briefly(answered<FitAnswer>(
             "fit", "Which wishes fit your limits and are worth the most, with proof",
             "quoin fit buyer.json --monthly 2150 --cash 24000 --lots",

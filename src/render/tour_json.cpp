@@ -107,6 +107,21 @@ void fields(auto& v, Of<TourArea> auto& area) {
     });
 }
 
+void fields(auto& v, Of<NamedPick> auto& pick) {
+    v.named("NamedPick");
+    v("option", pick.option);
+    v("name", pick.name);
+    v("form", pick.form);
+}
+
+void fields(auto& v, Of<TourAreaInShort> auto& area) {
+    v.named("AreaInShort");
+    v("id", area.id);
+    v("name", area.name);
+    v("price", area.price);
+    v("chosen", area.chosen);
+}
+
 void fields(auto& v, Of<IncentiveUsed> auto& used) {
     v("use", used.use);
     v("amount", used.asked);
@@ -145,7 +160,9 @@ void fields(auto& v, Of<TourAnswer> auto& answer) {
     v("drawn", answer.drawn);
     v("model", answer.model);
     v("scenario", answer.scenario);
+    v("all_areas", answer.all_areas);
     v("areas", answer.areas);
+    v("wishes", answer.wishes);
     v("incentives", answer.incentives);
     v("emptied", answer.emptied);
     v.words("cautions", [&](const Catalogue& say) { return cautions_of(answer, say); });

@@ -5,6 +5,7 @@
 #include <quoin/answers/tour.hpp>
 #include <quoin/home/rules.hpp>
 #include <quoin/inquiry/asking.hpp>
+#include <quoin/render/answers.hpp>
 
 #include "homes.hpp"
 #include "support/files.hpp"
@@ -299,4 +300,28 @@ TEST_CASE("Over a level that a package brings, the higher one alone is chosen") 
     REQUIRE(brought.touch);
     CHECK(brought.touch->takes_out);
     CHECK(brought.touch->price < Money{});
+}
+
+TEST_CASE("A tour of one area is that area of the whole tour, and all areas are told in short") {
+    const auto loaded = six_programs();
+    const TourAnswer whole = tour(loaded.sitting(), 1, Audience::desk);
+    REQUIRE(whole.all_areas.size() == whole.areas.size());
+    const PriceBook& book = loaded.desk.book;
+    for (const TourArea& area : whole.areas) {
+        INFO(area.id);
+        const auto asked = areas_named(book, {area.id});
+        TourAnswer same = whole;
+        same.areas = {area};
+        CHECK(json_text_of(tour(loaded.sitting(), 1, Audience::desk, asked)) == json_text_of(same));
+    }
+    std::size_t chosen = 0;
+    for (const TourAreaInShort& area : whole.all_areas) {
+        for (const auto& one : area.chosen) {
+            CHECK(option_named(whole, one.option).picked);
+            CHECK(option_named(whole, one.option).name == one.name);
+            ++chosen;
+        }
+    }
+    CHECK(chosen == loaded.inquiry.selection.picks.size());
+    CHECK_THROWS_AS(areas_named(book, {"kitchen", "attic"}), Refused);
 }

@@ -62,6 +62,18 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     "total_interest": "3171.84", "paid_in_five_years": "108873.53", "paid_over_loan": "108873.53"
     "balance_after_five_years": "0.00", "balance_after_ten_years": "0.00"
   }
+  "all_areas": [
+    {"id": "outside", "name": "Outside", "price": "0.00", "chosen": []}
+    {
+      "id": "inside", "name": "Inside", "price": "3120.00"
+      "chosen": [
+        {"option": "floor", "name": "Floor", "form": "Oak"}
+        {"option": "flue", "name": "Insulated flue", "form": ""}
+        {"option": "shelves", "name": "Shelves", "form": ""}
+        {"option": "paint", "name": "Wall color", "form": "Sand"}
+      ]
+    }
+  ]
   "areas": [
     {
       "id": "outside", "name": "Outside", "price": "0.00", "included": []
@@ -92,6 +104,7 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     ...
     2 rows: price 3120.00 #5f4f1413
   ]
+  "wishes": [{"option": "stove", "name": "Wood stove", "form": ""}]
   "incentives": [
     {
       "id": "opening", "name": "Opening weeks", "amount": "1200.00", "left": "0.00"
@@ -121,5 +134,5 @@ $ quoin tour data/buyer.json --rates data/rates --json | digest
     6 rows #7c09a365
   ]
 }
-764 lines #ebaf1139
+806 lines #9596eaea
 = 0

@@ -273,6 +273,7 @@ Positionals:
 Options:
   -h,--help                   Print this help message and exit
   --scenario TEXT             the loan to figure with, by its name; the first in the inquiry if not given
+  --area TEXT ...             an area of the home, by its id; all of them if not given
   --office-notes              with the office notes of the price book, which are not for the buyer
 
 Example:

@@ -110,6 +110,21 @@ struct TourOption {
     std::vector<TourForm> forms;
 };
 
+/// An option as it was picked, by name.
+struct NamedPick {
+    std::string option; ///< id
+    std::string name;
+    std::string form; ///< name of the level or the choice; empty: it has none
+};
+
+/// Every area of the home in short.
+struct TourAreaInShort {
+    std::string id;
+    std::string name;
+    Money price; ///< of what is chosen here, as the home's lines charge it
+    std::vector<NamedPick> chosen;
+};
+
 struct TourArea {
     std::string id;
     std::string name;
@@ -135,12 +150,17 @@ struct TourAnswer {
     bool drawn = false; ///< the price book names a drawing of the plan
     std::string model;  ///< plan of the furnished model; empty: none
     ScenarioAnswer scenario;
-    std::vector<TourArea> areas; ///< those with anything in them
+    std::vector<TourAreaInShort> all_areas; ///< those with anything in them
+    std::vector<TourArea> areas;            ///< of those the ones asked about
+    std::vector<NamedPick> wishes;          ///< in the inquiry's order
     std::vector<IncentiveOffer> incentives;
     std::optional<TourEmptied> emptied; ///< nothing where nothing can be taken out together
 };
 
+/// `areas`: the ones asked about; empty: all of them. One area takes a fraction of the time, since
+/// every touch is a quote of its own.
 [[nodiscard]] TourAnswer tour(const Sitting& sitting, std::size_t scenario,
-                              Audience audience = Audience::buyer);
+                              Audience audience = Audience::buyer,
+                              const std::vector<Index<Area>>& areas = {});
 
 } // namespace quoin

@@ -27,6 +27,10 @@ namespace quoin {
 [[nodiscard]] std::vector<Pick> picks_named(const PriceBook& book,
                                             const std::vector<std::string>& texts);
 
+/// Areas of the home by their ids; every mistake is reported at once.
+[[nodiscard]] std::vector<Index<Area>> areas_named(const PriceBook& book,
+                                                   const std::vector<std::string>& ids);
+
 /// An appraised value in dollars, above zero.
 [[nodiscard]] Money appraised_value(const std::string& text);
 

@@ -77,6 +77,9 @@ void write(const CaseBook& book, Language language, JsonWriter& json) {
         json.list("inquiries", [&] {
             for (const CaseInquiry& one : book.inquiries) write(one, json);
         });
+        json.list("areas", [&] {
+            for (const Named& area : prices.areas) json.text(area.id);
+        });
         json.list("pictures", [&] {
             for (const CasePicture& one : book.pictures) {
                 json.object([&] {

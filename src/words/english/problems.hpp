@@ -334,6 +334,7 @@ inline constexpr ProblemsWords problems = {
                            "add \"income\": {{\"monthly\": \"8000\"}}, \"debts\" and \"cash\""),
           row<p::option_unknown>("no option named \"{0}\"",
                                  "the id of an option; 'quoin list options' shows them"),
+          row<p::area_unknown>("no area of the home named \"{0}\"", "one of {2}"),
           row<p::option_number>("\"{1}\" for {0}", "{2}"),
           row<p::payment_input>("{0} {1}", "{2}"),
 

@@ -369,6 +369,8 @@ inline constexpr ProblemsWords problems = {
                            "agregue \"income\": {{\"monthly\": \"8000\"}}, \"debts\" y \"cash\""),
           row<p::option_unknown>("ninguna opción con el nombre \"{0}\"",
                                  "el id de una opción; 'quoin list options' los muestra"),
+          row<p::area_unknown>("ninguna área de la casa con el nombre \"{0}\"",
+                               "una de estas: {2}"),
           row<p::option_number>("\"{1}\" para {0}", "{2}"),
           row<p::payment_input>("{0} {1}", "{2}"),
 
