@@ -5,7 +5,7 @@ import type {Inquiry} from './engine';
 import {option_of} from './inquiry';
 import {say} from './language';
 import type {Place, View} from './place';
-import type {Buyer} from './store';
+import type {Buyer} from './state/signals';
 
 const stored = 'quoin.buyer.';
 const figures = 'quoin.seen.';

@@ -6,7 +6,7 @@ import {render} from 'preact';
 
 import {take_code_from_address} from './engine';
 import {App} from './parts/app';
-import {open_page} from './store';
+import {open_page} from './state/start';
 
 import './large_text.css';
 

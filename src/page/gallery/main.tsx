@@ -8,6 +8,7 @@ import {render} from 'preact';
 
 import {looked_for} from '../parts/find';
 import {TermCard} from '../parts/term';
+import {view} from '../place';
 import {
     answered,
     away,
@@ -24,8 +25,7 @@ import {
     notice,
     problems,
     tour,
-    view,
-} from '../store';
+} from '../state/signals';
 import {open_part} from '../opened';
 import type {Places} from './place';
 import {record} from './recorded';

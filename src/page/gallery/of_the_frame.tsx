@@ -30,7 +30,7 @@ import {
     known,
     problems,
     tour,
-} from '../store';
+} from '../state/signals';
 import type {Places} from './place';
 import type {Recorded} from './recorded';
 import {option_that} from './recorded';

@@ -18,7 +18,7 @@ import {ScheduleChart} from '../parts/schedule_chart';
 import {Wishes} from '../parts/wishes';
 import {say} from '../language';
 import {open_part} from '../opened';
-import {answered, buyers, problems, tour} from '../store';
+import {answered, buyers, problems, tour} from '../state/signals';
 import type {Place, Places} from './place';
 import {money} from './recorded';
 import type {Recorded} from './recorded';

@@ -14,7 +14,7 @@ import type {
 import {ask, cases} from '../engine';
 import type {Cases, Inquiry} from '../engine';
 import {without_means} from '../inquiry';
-import type {Buyer} from '../store';
+import type {Buyer} from '../state/signals';
 
 export const money = {amount: '12000', years: '7', instead: 'yes'};
 

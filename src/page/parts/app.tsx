@@ -6,25 +6,23 @@ import type {Inquiry} from '../engine';
 import {brief, short_date} from '../figures';
 import {today} from '../keeping';
 import {language, languages, own_name, say} from '../language';
+import {view} from '../place';
+import {redo, undo} from '../state/changing';
 import {
-    bring_back,
     buyer,
     closed,
     code_needed,
     current,
-    enter,
     facing,
     gone,
     known,
     mending,
     notice,
     problems,
-    redo,
-    speak,
     tour,
-    undo,
-    view,
-} from '../store';
+} from '../state/signals';
+import {enter, speak} from '../state/start';
+import {bring_back} from '../state/who';
 import {go_to_view, views} from '../place';
 import {BudgetView} from '../views/budget';
 import {CheckView} from '../views/check';

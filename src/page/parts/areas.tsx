@@ -4,7 +4,8 @@ import {signal} from '@preact/signals';
 
 import {brief, short} from '../figures';
 import {say} from '../language';
-import {all_areas, area, floor_plan, tour, walk_to} from '../store';
+import {walk_to} from '../state/changing';
+import {all_areas, area, floor_plan, tour} from '../state/signals';
 import {Dialog} from './dialog';
 import {Icon} from './icon';
 import {looked_for} from './find';

@@ -8,7 +8,8 @@ import {ask, Refused} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
 import {language} from '../language';
 import {shared} from '../shared';
-import {gone, lost} from '../store';
+import {lost} from '../state/asking';
+import {gone} from '../state/signals';
 
 export interface Asked<T> {
     answer: T | null; ///< the last that came, also while a newer one is under way

@@ -14,7 +14,9 @@ import {
     unsigned,
 } from '../figures';
 import {say} from '../language';
-import {busy, buyer, change, problems, redo, tour, undo, view} from '../store';
+import {view} from '../place';
+import {redo, undo} from '../state/changing';
+import {busy, buyer, change, problems, tour} from '../state/signals';
 import {Amount} from './amount';
 import {AreasButton} from './areas';
 import {Icon} from './icon';

@@ -5,19 +5,9 @@ import type {Inquiry} from '../engine';
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
 import {say} from '../language';
-import {
-    buyer,
-    buyers,
-    close,
-    current,
-    facing,
-    notice,
-    open,
-    put_away,
-    show,
-    turn_back,
-    turn_to_buyer,
-} from '../store';
+import {buyer, buyers, current, facing, notice} from '../state/signals';
+import {turn_back, turn_to_buyer} from '../state/start';
+import {close, open, put_away, show} from '../state/who';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
 import {Openings} from './openings';

@@ -1,7 +1,7 @@
 // What has to be known beside the figures, as the engine says it.
 import type {Caution} from '../answers';
 import {say} from '../language';
-import {facing} from '../store';
+import {facing} from '../state/signals';
 
 import './cautions.css';
 

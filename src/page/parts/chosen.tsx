@@ -2,7 +2,8 @@
 import type {Area, Option} from '../answers';
 import {is_zero, short} from '../figures';
 import {say} from '../language';
-import {buyer, take_all_out, tour} from '../store';
+import {take_all_out} from '../state/changing';
+import {buyer, tour} from '../state/signals';
 import {go_to} from './areas';
 import {can_be_had} from './barred';
 import {Name} from './name';

@@ -8,7 +8,9 @@ import {closing_name, dollars, is_zero, rate_percent, size, unsigned} from '../f
 import {without_means} from '../inquiry';
 import {language, say} from '../language';
 import {splits_written, stands_alike} from '../money';
-import {answered, gone, lost, use_money} from '../store';
+import {lost} from '../state/asking';
+import {use_money} from '../state/changing';
+import {answered, gone} from '../state/signals';
 import {points_words} from './terms';
 
 import './month_bar.css';

@@ -4,7 +4,8 @@ import {useState} from 'preact/hooks';
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
 import {say} from '../language';
-import {act, buyer} from '../store';
+import {act} from '../state/changing';
+import {buyer} from '../state/signals';
 import {plain_number} from '../typed';
 
 import './facts.css';

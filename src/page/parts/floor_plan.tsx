@@ -3,7 +3,7 @@ import {signal} from '@preact/signals';
 
 import type {Rooms} from '../answers';
 import {say} from '../language';
-import {answered, tour} from '../store';
+import {answered, tour} from '../state/signals';
 import {go_to} from './areas';
 import {use_answer} from './asked';
 import {Cautions} from './cautions';

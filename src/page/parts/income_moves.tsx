@@ -3,7 +3,7 @@ import type {Shift, ShiftIncome} from '../answers';
 import {dollars, percent, rate_percent} from '../figures';
 import {say} from '../language';
 import {opened, stays_open} from '../opened';
-import {buyer} from '../store';
+import {buyer} from '../state/signals';
 import {use_answer} from './asked';
 
 import './income_moves.css';

@@ -5,7 +5,7 @@ import type {Compare, Stretch} from '../answers';
 import {brief, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
 import {stays_open} from '../opened';
-import {loan_name} from '../store';
+import {loan_name} from '../state/books';
 import {PartFold} from './fold';
 import {marked} from './marks';
 import {YearsChart} from './years_chart';

@@ -2,7 +2,7 @@
 import {useEffect, useRef, useState} from 'preact/hooks';
 
 import {picture} from '../engine';
-import {picture_address} from '../store';
+import {picture_address} from '../state/books';
 
 import './look.css';
 

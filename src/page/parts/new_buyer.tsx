@@ -6,7 +6,7 @@ import type {Inquiry} from '../engine';
 import {brief} from '../figures';
 import {say} from '../language';
 import {shown_name} from '../loan_names';
-import {new_name, open_new} from '../store';
+import {new_name, open_new} from '../state/who';
 import {use_answer} from './asked';
 
 import './new_buyer.css';

@@ -1,6 +1,6 @@
 // A note of the price book for the desk: nowhere while the buyer looks on.
 import {say} from '../language';
-import {facing} from '../store';
+import {facing} from '../state/signals';
 
 import './office_note.css';
 

@@ -6,19 +6,9 @@ import {brief, short_date} from '../figures';
 import {day_of} from '../keeping';
 import type {Kept} from '../keeping';
 import {say} from '../language';
-import {
-    all_others,
-    away,
-    book_of,
-    books_here,
-    buyers,
-    current,
-    facing,
-    known,
-    notice,
-    open,
-    take_up,
-} from '../store';
+import {book_of, books_here} from '../state/books';
+import {away, buyers, current, facing, known, notice} from '../state/signals';
+import {all_others, open, take_up} from '../state/who';
 import {all_begin, words_in} from './find';
 import {Name} from './name';
 import {NewBuyer} from './new_buyer';

@@ -4,7 +4,7 @@ import type {ComponentChildren} from 'preact';
 import type {Option} from '../answers';
 import {plain, short} from '../figures';
 import {say} from '../language';
-import {facing} from '../store';
+import {facing} from '../state/signals';
 import {wish_for} from '../wishes';
 import {Look} from './look';
 import {OfficeNote} from './office_note';

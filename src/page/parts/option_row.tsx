@@ -6,7 +6,7 @@ import {useContext} from 'preact/hooks';
 import type {Form, Option, Touch} from '../answers';
 import {brief, is_zero, plain, rounded, short, signed} from '../figures';
 import {say} from '../language';
-import {touch} from '../store';
+import {touch} from '../state/changing';
 import {Amount} from './amount';
 import {Look} from './look';
 import {Name} from './name';

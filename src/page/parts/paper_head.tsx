@@ -1,7 +1,8 @@
 // On paper no bar is seen: price, month and cash head the view, with their terms.
 import {dollars} from '../figures';
 import {say} from '../language';
-import {loan_name, tour} from '../store';
+import {loan_name} from '../state/books';
+import {tour} from '../state/signals';
 import {Name} from './name';
 import {estimate_words, terms_words} from './terms';
 

@@ -2,7 +2,8 @@
 import type {Shift, ShiftLock, ShiftRate} from '../answers';
 import {closing_amount, date, dollars, rate_percent, signed} from '../figures';
 import {say} from '../language';
-import {answered, loan_name, tour} from '../store';
+import {loan_name} from '../state/books';
+import {answered, tour} from '../state/signals';
 import {use_answer} from './asked';
 import {PartFold} from './fold';
 import {estimate_words, points_cell, terms_words} from './terms';

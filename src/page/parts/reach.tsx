@@ -2,7 +2,8 @@
 import type {Afford, AffordScenario} from '../answers';
 import {dollars, size} from '../figures';
 import {say} from '../language';
-import {loan_name, take_in_hand} from '../store';
+import {loan_name} from '../state/books';
+import {take_in_hand} from '../state/changing';
 import {holds_no_ratio, limits_words} from './limits';
 import {small} from './marks';
 import {estimate_words, terms_words} from './terms';

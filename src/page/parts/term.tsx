@@ -8,7 +8,7 @@ import type {TermCode} from '../answers';
 import {terms} from '../engine';
 import type {ExplainedTerm} from '../engine';
 import {language, say} from '../language';
-import {gone} from '../store';
+import {gone} from '../state/signals';
 import {capital} from '../words/phrase';
 
 import './term.css';

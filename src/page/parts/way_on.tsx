@@ -6,7 +6,9 @@ import {seen_of} from '../keeping';
 import type {Seen} from '../keeping';
 import {say} from '../language';
 import type {Loss, Mending} from '../mending';
-import {buyer, go_on, known, loan_name, tour, undo} from '../store';
+import {loan_name} from '../state/books';
+import {go_on, undo} from '../state/changing';
+import {buyer, known, tour} from '../state/signals';
 import {strong} from './marks';
 import {estimate_words, terms_words} from './terms';
 

@@ -3,7 +3,8 @@ import {useState} from 'preact/hooks';
 
 import type {Option} from '../answers';
 import {say} from '../language';
-import {act, buyer, facing, problems, tour} from '../store';
+import {act} from '../state/changing';
+import {buyer, facing, problems, tour} from '../state/signals';
 import {id_of, in_order, ranked, wish_for, wishes_of, with_last, with_wishes} from '../wishes';
 import type {Placed, Wish} from '../wishes';
 import {Typed} from './typed_field';

@@ -3,7 +3,7 @@
 import type {Compare} from '../answers';
 import {term} from '../figures';
 import {every_language, say} from '../language';
-import {loan_name} from '../store';
+import {loan_name} from '../state/books';
 import {LinesChart} from './lines_chart';
 
 export type Curve = 'balance' | 'spent_and_owed' | 'paid';

@@ -7,7 +7,7 @@ import {use_answer} from '../parts/asked';
 import {BuildersMoney} from '../parts/builders_money';
 import {Later} from '../parts/later';
 import {Wishes} from '../parts/wishes';
-import {answered, tour} from '../store';
+import {answered, tour} from '../state/signals';
 import {Name} from '../parts/name';
 import {WhatToKnow} from '../parts/what_to_know';
 

@@ -12,7 +12,8 @@ import {ScheduleChart} from '../parts/schedule_chart';
 import {Explained, Term} from '../parts/term';
 import {estimate_words, terms_words} from '../parts/terms';
 import {opened, set_open} from '../opened';
-import {answered, take_in_hand, tour} from '../store';
+import {take_in_hand} from '../state/changing';
+import {answered, tour} from '../state/signals';
 import {plain_number} from '../typed';
 import {WhatToKnow} from '../parts/what_to_know';
 

@@ -4,7 +4,7 @@ import {useLayoutEffect, useRef, useState} from 'preact/hooks';
 import {ask_text} from '../engine';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
-import {answered, hand} from '../store';
+import {answered, hand} from '../state/signals';
 
 import './sheet.css';
 

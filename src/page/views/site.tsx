@@ -13,7 +13,9 @@ import {small} from '../parts/marks';
 import {SiteMap} from '../parts/site_map';
 import {terms_at_a_glance} from '../parts/terms';
 import {opened, set_open} from '../opened';
-import {answered, desk_alone, move, tour} from '../store';
+import {desk_alone} from '../state/asking';
+import {move} from '../state/moving';
+import {answered, tour} from '../state/signals';
 
 function take_lot(lot: Lot): void {
     move((inquiry) => ({...inquiry, lot: lot.id}), say.common.lot({lot: lot.id}), lot);

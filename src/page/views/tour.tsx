@@ -12,7 +12,7 @@ import {FloorPlan} from '../parts/floor_plan';
 import {FindField, FoundOptions, looked_for} from '../parts/find';
 import {OptionCard} from '../parts/option_card';
 import {first_said, FirstSaid} from '../parts/option_row';
-import {all_areas, buyer, floor_plan, tour} from '../store';
+import {all_areas, buyer, floor_plan, tour} from '../state/signals';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';

@@ -1,0 +1,124 @@
+// Asking about the buyer in hand: the answer that the page is drawn from, and what to do where none comes.
+import {batch} from '@preact/signals';
+
+import type {Tour} from '../answers';
+import {Refused, ask, cases} from '../engine';
+import type {Inquiry, Options, Problem} from '../engine';
+import {keep_seen} from '../keeping';
+import {all_gone, mended} from '../mending';
+
+import {
+    answered,
+    busy,
+    buyer,
+    code_needed,
+    facing,
+    gone,
+    known,
+    mending,
+    problems,
+    tour,
+} from './signals';
+import type {Buyer} from './signals';
+import {after_frame} from './writing';
+
+export function failed(error: unknown): void {
+    if (!(error instanceof Refused)) {
+        lost();
+        return;
+    }
+    gone.value = false;
+    if (error.status === 401) code_needed.value = true;
+    else problems.value = error.problems;
+}
+
+let knocking = false;
+
+/// No answer came to any of the questions: says so, and knocks until the program is back.
+export function lost(): void {
+    gone.value = true;
+    if (knocking) return;
+    knocking = true;
+    window.setTimeout(() => void come_back(), 1500);
+}
+
+/// What was typed meanwhile is asked once the program answers again.
+async function come_back(): Promise<void> {
+    try {
+        known.value = await cases();
+    } catch (error) {
+        if (error instanceof Refused) {
+            knocking = false;
+            failed(error);
+        } else {
+            window.setTimeout(() => void come_back(), 1500);
+        }
+        return;
+    }
+    knocking = false;
+    gone.value = false;
+    await refresh();
+}
+
+/// What is asked besides where no buyer looks on: else no answer has anything for the desk alone.
+export function desk_alone(): Options {
+    return facing.value ? {} : {'office-notes': ''};
+}
+
+let waiting = 0;
+
+export function scenario_names(inquiry: Inquiry): string[] {
+    return (inquiry.scenarios ?? []).map((one: any) => one.name);
+}
+
+export async function tour_of(one: Buyer): Promise<Tour> {
+    const names = scenario_names(one.inquiry);
+    const hand = names.includes(one.hand) ? one.hand : names[0];
+    return ask<Tour>('tour', one.inquiry, {...(hand ? {scenario: hand} : {}), ...desk_alone()});
+}
+
+/// Asks about the buyer as it stands. An answer that was overtaken by a later touch is dropped.
+export async function refresh(): Promise<boolean> {
+    const one = buyer.value;
+    if (!one) return false;
+    const mine = ++waiting;
+    busy.value = true;
+    try {
+        const answer = await tour_of(one);
+        if (mine !== waiting) return true;
+        batch(() => {
+            tour.value = answer;
+            answered.value = one.inquiry;
+            problems.value = [];
+            mending.value = null;
+            gone.value = false;
+            busy.value = false;
+        });
+        after_frame(() => {
+            if (mine === waiting) keep_seen(one.key, one.inquiry, answer);
+        });
+        return true;
+    } catch (error) {
+        if (mine !== waiting) return true;
+        busy.value = false;
+        mending.value = null;
+        failed(error);
+        if (error instanceof Refused) void look_for_a_way_on(one, error.problems, mine);
+        return false;
+    }
+}
+
+/// Where the price book has moved on: what the buyer would have to do without, and what it comes to.
+/// Beside figures that are on the screen, what was typed wrong is told where it stands instead.
+async function look_for_a_way_on(one: Buyer, wrong: Problem[], mine: number): Promise<void> {
+    const book = known.value?.price_books.find((each) => each.id === one.inquiry.price_book);
+    if (!book || (tour.value && !all_gone(wrong))) return;
+    try {
+        const found = await mended(one.inquiry, wrong, book, (inquiry) =>
+            tour_of({...one, inquiry}),
+        );
+        if (mine === waiting) mending.value = found;
+    } catch {
+        /* what is in the way stands on the screen */
+    }
+}
