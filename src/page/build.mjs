@@ -11,6 +11,18 @@ const here = dirname(fileURLToPath(import.meta.url));
 const out = process.argv[2] ?? join(here, '../../build/page');
 mkdirSync(out, {recursive: true});
 
+/// What d3-array makes of its functions as it is loaded is left out, too, where nothing uses it.
+const only_what_is_used = {
+    name: 'only what is used',
+    setup: ({onLoad}) =>
+        onLoad({filter: /d3-array\.mjs$/}, ({path}) => ({
+            contents: readFileSync(path, 'utf8').replace(
+                /^((?:const|var) \w+ = )(?=\w+\()/gm,
+                '$1/* @__PURE__ */ ',
+            ),
+        })),
+};
+
 await build({
     absWorkingDir: here,
     entryPoints: {app: 'main.tsx'},
@@ -24,6 +36,7 @@ await build({
     external: ['/assets/*'],
     legalComments: 'none',
     logLevel: 'warning',
+    plugins: [only_what_is_used],
 });
 
 const font = (family, name) =>
@@ -36,7 +49,7 @@ const between = (first, last) =>
 const written = between(0x20, 0x7e) + between(0xc0, 0xff) + '¡¿·–—‘’“”…−';
 const spanish = 'ÁÉÍÑÓÚÜáéíñóúü';
 const serif = between(0x20, 0x7e) + spanish + '¡¿·–—‘’“”…−';
-const letters = written + between(0xa0, 0xbf) + '•×≤≥÷→←↑↓✓✕';
+const letters = written + between(0xa0, 0xbf) + '×÷↑↓✕';
 const cut = async (family, name, of, wght, to) =>
     writeFileSync(
         join(out, to),

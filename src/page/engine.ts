@@ -101,6 +101,7 @@ export interface Cases {
         version: string;
         effective: string;
         expires: string;
+        areas: string[]; ///< ids
         inquiries: {id: string; buyer: string; inquiry: Inquiry}[];
         pictures: {file: string; address: string}[];
         first: Inquiry | null; ///< a bare home, to begin a new buyer with
@@ -203,6 +204,12 @@ export function ask_text(
 }
 
 const pictures = new Map<string, Promise<string>>();
+const pictures_here = new Map<string, string>();
+
+/// As `picture` has it, where it was fetched before.
+export function picture_here(address: string): string | null {
+    return pictures_here.get(address) ?? null;
+}
 
 /// A picture as an address that an image can have: an image of its own would ask without the access
 /// code. Its address names its content, so it is fetched once, and the browser may keep it.
@@ -211,7 +218,11 @@ export function picture(address: string): Promise<string> {
     if (before) return before;
     const shown = reach(address, {headers: headers(), cache: 'default'})
         .then((response) => (response.ok ? response.blob() : answer_of<Blob>(response)))
-        .then((bytes) => URL.createObjectURL(bytes));
+        .then((bytes) => {
+            const url = URL.createObjectURL(bytes);
+            pictures_here.set(address, url);
+            return url;
+        });
     pictures.set(address, shown);
     shown.catch(() => pictures.delete(address));
     return shown;

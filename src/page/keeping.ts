@@ -1,8 +1,6 @@
 // What this browser keeps: each buyer under a key of its own, so that two tabs do not overwrite each
 // other, and what a window has open.
 import type {Tour} from './answers';
-import type {Inquiry} from './engine';
-import {option_of} from './inquiry';
 import {say} from './language';
 import type {Place, View} from './place';
 import type {Buyer} from './state/signals';
@@ -130,23 +128,19 @@ export function all_kept(): Kept[] {
 
 // ---- what was seen of them
 
-function names_in(inquiry: Inquiry, answer: Tour): Record<string, string> {
+/// What is chosen is told as it is, also where it was wished for otherwise.
+function names_in(answer: Tour): Record<string, string> {
     const names: Record<string, string> = {};
-    const picked = new Set(
-        [...(inquiry.selections ?? []), ...(inquiry.wishes ?? [])].map((one) => option_of(one)),
-    );
-    for (const option of answer.areas.flatMap((area) => area.options)) {
-        if (!picked.has(option.id)) continue;
-        const form = option.forms.find((one) => one.state === 'chosen' && one.name);
-        names[option.id] = form
-            ? say.common.with_form({name: option.name, form: form.name})
-            : option.name;
-    }
+    for (const {option, name, form} of [
+        ...answer.wishes,
+        ...answer.all_areas.flatMap((area) => area.chosen),
+    ])
+        names[option] = form ? say.common.with_form({name, form}) : name;
     for (const one of answer.incentives) if (one.used.length > 0) names[one.id] = one.name;
     return names;
 }
 
-export function keep_seen(key: string, inquiry: Inquiry, answer: Tour): void {
+export function keep_seen(key: string, answer: Tour): void {
     const {heading, scenario, contract_price: price} = answer;
     const seen: Seen = {
         community: heading.community,
@@ -156,7 +150,7 @@ export function keep_seen(key: string, inquiry: Inquiry, answer: Tour): void {
         month: scenario.available ? scenario.monthly.total : null,
         closing: scenario.available ? scenario.cash.to_close : null,
         scenario: scenario.terms.name,
-        names: names_in(inquiry, answer),
+        names: names_in(answer),
     };
     try {
         localStorage.setItem(figures + key, JSON.stringify(seen));

@@ -236,12 +236,12 @@ export async function every_figure_with_its_ground({cases, server, context}) {
     const open = page.locator('.checked');
     equal('no section is open at first', await open.count(), 0);
     let shown = 0;
-    for (const opener of await page.locator('.section-opener').all()) {
+    for (const opener of await page.locator('.check-section .fold-opener').all()) {
         await opener.click();
         shown += await open.count();
         equal(
             'one at a time',
-            await page.locator('.section-opener[aria-expanded="true"]').count(),
+            await page.locator('.check-section .fold-opener[aria-expanded="true"]').count(),
             1,
         );
         equal('and agrees', await page.locator('.checked .refused').count(), 0);

@@ -32,6 +32,7 @@ export async function an_option_is_found({server, context}) {
         true,
     );
     await field.fill('fire');
+    await settled(page); // what is looked through is asked about once something is looked for
     equal(
         'by the beginning of a word',
         (await rows_of(page)).join(),

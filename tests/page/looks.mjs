@@ -192,9 +192,12 @@ const in_the_kitchen = async (page) => {
 };
 
 const all_are_drawn = () =>
-    [...document.querySelectorAll('.options .picture img')].every(
-        (one) => one.complete && one.naturalWidth > 0,
-    );
+    [...document.querySelectorAll('.options .picture')]
+        .filter((room) => room.getBoundingClientRect().top < innerHeight)
+        .every((room) => {
+            const one = room.querySelector('img');
+            return one?.complete && one.naturalWidth > 0;
+        });
 
 export async function pictures_stand_beside_the_names({server, chrome}) {
     for (const [width, height] of sizes) {

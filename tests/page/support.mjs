@@ -554,7 +554,6 @@ export async function open_some(page) {
         '.main .group-head[aria-expanded="false"]',
         '.main .row-more[aria-expanded="false"]',
         '.main .year-button[aria-expanded="false"]',
-        '.main .section-opener[aria-expanded="false"]',
         '.main .fold-opener[aria-expanded="false"]',
         '.main details:not([open]) > summary',
     ];

@@ -26,6 +26,14 @@ async function type(page, name, value) {
     await field(page, name).press('Enter');
 }
 
+/// The part with what fits, and in it the list that it is chosen from.
+async function open_list(page) {
+    await open_part(page, 'wishes');
+    const closed = page.locator('details:not([open]) > summary:text-is("Change the wish list")');
+    if (await closed.count()) await closed.click();
+    await settled(page);
+}
+
 const wishes = async (page) => (await kept(page)).inquiry.wishes.map((one) => one.option);
 
 const fit_options = (hand, monthly, cash, lots) => [
@@ -55,7 +63,7 @@ async function fits(page, cases, monthly, cash, lots = false) {
 export async function wishes_that_fit({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     for (const [monthly, cash, lots] of [
         ['4150', '60000', false],
         ['4150', '28000', true],
@@ -97,7 +105,7 @@ export async function wishes_that_fit({cases, server, context}) {
 export async function wishes_are_put_in_and_taken_back({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     await type(page, 'Monthly payment, at most', '4150');
     await type(page, 'Cash needed, at most', '60000');
     const before = (await kept(page)).inquiry;
@@ -136,7 +144,7 @@ export async function wishes_are_changed({server, context}) {
     await settled(page);
     equal('from the tour', (await wishes(page)).join(), [...first, 'irrigation'].join());
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     await field(page, 'Lawn irrigation: higher on the list').click();
     await settled(page);
     equal('higher', (await wishes(page)).at(-2), 'irrigation');
@@ -173,7 +181,7 @@ export async function wishes_are_changed({server, context}) {
 export async function wishes_by_key({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     const first = await wishes(page);
     await page.locator('.wish-moves button[aria-label$="lower on the list"]').first().focus();
     await page.keyboard.press('Enter');
@@ -189,7 +197,7 @@ export async function wishes_by_key({server, context}) {
 export async function wishes_keep_shared_ranks_and_quantities({server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     const ranks = async () => (await kept(page)).inquiry.wishes.map((one) => one.rank).join();
     const before = await ranks();
     await page.locator('.wish .tick-box input').first().click();
@@ -216,7 +224,7 @@ export async function wishes_out_of_order_in_their_file({server, context}) {
     const written = [...inquiry.wishes].reverse();
     await open_file(page, {...inquiry, wishes: written});
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     const names = await page.$$eval('.wish .step[aria-label$=": higher on the list"]', (all) =>
         all.map((one) => one.getAttribute('aria-label').replace(': higher on the list', '')),
     );
@@ -254,7 +262,7 @@ export async function wishes_while_the_program_is_away({cases, context}) {
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     await type(page, 'Monthly payment, at most', '4150');
     await type(page, 'Cash needed, at most', '60000');
     const {home: before} = await fits(page, cases, '4150', '60000');
@@ -285,7 +293,7 @@ export async function limits_of_wishes_while_the_program_is_away({cases, context
     const server = await new Server(cases).start();
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     await type(page, 'Cash needed, at most', '60000');
     await type(page, 'Monthly payment, at most', '4150');
     const {home: before} = await fits(page, cases, '4150', '60000');
@@ -310,7 +318,7 @@ function bit_of(step) {
 export async function from_a_touch_of_a_wish_to_what_fits({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     await page.selectOption('.wish-add select', 'irrigation');
     await page.click('button:text-is("Add to the wish list")');
     await settled(page);
@@ -328,7 +336,7 @@ export async function from_a_touch_of_a_wish_to_what_fits({cases, server, contex
 export async function wishes_begin_at_limits_where_one_fits({cases, server, context}) {
     const page = await open_page(context, server.url);
     await view(page, 'Budget');
-    await open_part(page, 'wishes');
+    await open_list(page);
     const {inquiry, hand} = await kept(page);
     const {scenario} = ask(cases, 'tour', inquiry, ['--scenario', hand]);
     const own = [scenario.monthly.total, inquiry.cash];
@@ -345,7 +353,7 @@ export async function wishes_begin_at_limits_where_one_fits({cases, server, cont
     const {home} = await fits(page, cases, limit_monthly, limit_cash);
     check('one fits at least', home.chosen.length >= 1, home.chosen.length);
     const words = (await page.textContent('[aria-labelledby="wishes"]')).replace(/\u00a0/g, ' ');
-    check('it says so', words.includes('so the limits begin there'), words);
+    check('it says so', words.includes('The limits begin'), words);
     check('and what raised them', words.includes(`${first.next.wish.name}:`), words);
     await type(page, 'Monthly payment, at most', '9000');
     await fits(page, cases, '9000', limit_cash);

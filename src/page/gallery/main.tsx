@@ -6,7 +6,6 @@ import '../base.css';
 import {batch} from '@preact/signals';
 import {render} from 'preact';
 
-import {looked_for} from '../parts/find';
 import {TermCard} from '../parts/term';
 import {view} from '../place';
 import {
@@ -21,6 +20,7 @@ import {
     facing,
     gone,
     known,
+    looked_for,
     mending,
     notice,
     problems,

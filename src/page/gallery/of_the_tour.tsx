@@ -1,10 +1,11 @@
 // Places of the parts of the tour and of the site.
+import {looked_for} from '../state/signals';
 import {AreasBeside, AreasButton} from '../parts/areas';
 import {Barred, can_be_had} from '../parts/barred';
 import {AllChosen} from '../parts/chosen';
-import {FindButton, FindField, FoundOptions, looked_for} from '../parts/find';
+import {FindButton, FindField, FoundOptions} from '../parts/find';
 import {FloorPlan} from '../parts/floor_plan';
-import {Look} from '../parts/look';
+import {Look, room_for} from '../parts/look';
 import {More} from '../parts/option_more';
 import {Allowance, Stepper} from '../parts/option_number';
 import {OptionCards} from '../parts/option_card';
@@ -30,9 +31,9 @@ function row(does: (form: Form, option: Option) => boolean): Place {
         draw: (of) => {
             const option = option_that(of, is);
             return (
-                <div class="options">
+                <div class={`options ${room_for([option])}`}>
                     <article class="option">
-                        <div class="single">
+                        <div class={`single ${option.picked ? 'on' : ''}`}>
                             <Row option={option} form={option.forms[0]} single />
                         </div>
                     </article>
@@ -48,7 +49,7 @@ const level_row = (of: Recorded) => {
     return (
         <div class="options">
             <article class="option">
-                <div class="rows">
+                <div class={`rows ${room_for(option.forms)}`}>
                     <Without option={option} />
                     {option.forms.map((form) => (
                         <Row key={form.id} option={option} form={form} single={false} />

@@ -9,16 +9,18 @@ import {language, languages, own_name, say} from '../language';
 import {view} from '../place';
 import {redo, undo} from '../state/changing';
 import {
-    buyer,
     closed,
     code_needed,
     current,
     facing,
     gone,
+    has_past,
+    heading,
     known,
     mending,
     notice,
     problems,
+    somebody,
     tour,
 } from '../state/signals';
 import {enter, speak} from '../state/start';
@@ -164,7 +166,7 @@ function Messages() {
                             <li key={i}>{say.frame.problem(problem)}</li>
                         ))}
                     </ul>
-                    {(buyer.value?.past.length ?? 0) > 0 && (
+                    {has_past.value && (
                         <button class="quiet" onClick={undo}>
                             {say.common.one_step_back}
                         </button>
@@ -258,12 +260,11 @@ export function App() {
         document.addEventListener('keydown', keys);
         return () => document.removeEventListener('keydown', keys);
     }, []);
-    const one = buyer.value;
-    const home = tour.value?.heading;
+    const home = heading.value;
     // A title stays in the browser's history, for whoever sits here next: nobody's name is in it.
     document.title = home ? say.frame.title({community: brief(home.community)}) : 'quoin';
     if (code_needed.value) return <Code />;
-    if (!one) return <Nothing />;
+    if (!somebody.value) return <Nothing />;
     return (
         <>
             <a class="skip" href="#main">
@@ -274,11 +275,12 @@ export function App() {
                     <p
                         class="community"
                         title={
-                            home &&
-                            say.frame.book({
-                                builder: brief(home.builder),
-                                version: home.price_book_version,
-                            })
+                            home
+                                ? say.frame.book({
+                                      builder: brief(home.builder),
+                                      version: home.price_book_version,
+                                  })
+                                : undefined
                         }
                     >
                         {home ? <Name of={home.community} /> : ' '}
@@ -296,8 +298,8 @@ export function App() {
             </header>
             <Messages />
             <main id="main" tabIndex={-1} class={`main in-${view.value}`}>
-                {tour.value && view.value !== 'sheet' && <PaperHead />}
-                {tour.value ? (
+                {home && view.value !== 'sheet' && <PaperHead />}
+                {home ? (
                     <Shown key={current.value} />
                 ) : (
                     !gone.value && (

@@ -5,10 +5,9 @@ import {signal} from '@preact/signals';
 import {brief, short} from '../figures';
 import {say} from '../language';
 import {walk_to} from '../state/changing';
-import {all_areas, area, floor_plan, tour} from '../state/signals';
+import {all_areas, area, area_in_hand, floor_plan, looked_for, tour} from '../state/signals';
 import {Dialog} from './dialog';
 import {Icon} from './icon';
-import {looked_for} from './find';
 
 import './areas.css';
 
@@ -16,8 +15,7 @@ const sheet_open = signal(false);
 
 /// How many options are in the home.
 function count_of_chosen(): number {
-    const options = tour.value!.areas.flatMap((area) => area.options);
-    return options.filter((option) => option.picked).length;
+    return tour.value!.all_areas.reduce((sum, area) => sum + area.chosen.length, 0);
 }
 
 export function go_to(id: string): void {
@@ -28,16 +26,15 @@ export function go_to(id: string): void {
     document.getElementById('area-title')?.focus({preventScroll: true});
 }
 
-/// The area that the tour is in: the first where the buyer was in none, or in one that is gone.
-export function area_in_hand(): string {
-    const {areas} = tour.value!;
+/// What the tour shows: an area, or what was chosen in all, or the drawing where there is one.
+export function shown_in_tour(): string {
     const here = area.value;
-    if (here === all_areas || (here === floor_plan && tour.value!.drawn)) return here;
-    return (areas.find((area) => area.id === here) ?? areas[0])?.id ?? '';
+    const is_drawing = here === floor_plan && tour.value!.drawn;
+    return here === all_areas || is_drawing ? here : area_in_hand.value;
 }
 
 function Links() {
-    const here = looked_for.value ? '' : area_in_hand();
+    const here = looked_for.value ? '' : shown_in_tour();
     return (
         <>
             <div class="areas-top">
@@ -59,8 +56,8 @@ function Links() {
                     </button>
                 )}
             </div>
-            {tour.value!.areas.map((area) => {
-                const some = area.options.some((option) => option.picked);
+            {tour.value!.all_areas.map((area) => {
+                const some = area.chosen.length > 0;
                 return (
                     <button
                         key={area.id}

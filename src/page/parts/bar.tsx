@@ -16,7 +16,16 @@ import {
 import {say} from '../language';
 import {view} from '../place';
 import {redo, undo} from '../state/changing';
-import {busy, buyer, change, problems, tour} from '../state/signals';
+import {
+    busy,
+    change,
+    has_future,
+    has_past,
+    problems,
+    somebody,
+    tour,
+    toured,
+} from '../state/signals';
 import {Amount} from './amount';
 import {AreasButton} from './areas';
 import {Icon} from './icon';
@@ -170,11 +179,10 @@ function Figures() {
 }
 
 export function Bar() {
-    const one = buyer.value;
-    if (!tour.value || !one) return null;
+    if (!toured.value || !somebody.value) return null;
     const stale = problems.value.length > 0 ? 'stale' : '';
     return (
-        <footer class={`bar ${stale}`} aria-label={say.frame.bar_label} aria-busy={busy.value}>
+        <footer class={`bar ${stale}`} aria-label={say.frame.bar_label} aria-busy={busy}>
             <Figures />
             <Last />
             <div class="steps">
@@ -183,7 +191,7 @@ export function Bar() {
                 <button
                     class="step back"
                     aria-label={say.common.undo}
-                    disabled={one.past.length === 0}
+                    disabled={!has_past.value}
                     onClick={undo}
                     title={say.frame.undo_keys}
                 >
@@ -192,7 +200,7 @@ export function Bar() {
                 </button>
                 <button
                     class="step again"
-                    disabled={one.future.length === 0}
+                    disabled={!has_future.value}
                     onClick={redo}
                     title={say.frame.redo_keys}
                 >

@@ -63,7 +63,8 @@ function StillOpen() {
 }
 
 export function AllChosen() {
-    const {areas, emptied, options} = tour.value!;
+    const {all_areas, areas, emptied, options} = tour.value!;
+    if (areas.length < all_areas.length) return null; // not all is told yet
     const some = areas.filter((area) => area.options.some((option) => option.picked));
     return (
         <>

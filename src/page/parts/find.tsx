@@ -6,7 +6,7 @@ import type {Area, Option} from '../answers';
 import {brief} from '../figures';
 import {say} from '../language';
 import {view} from '../place';
-import {current, tour} from '../state/signals';
+import {current, looked_for, tour} from '../state/signals';
 import {Barred, can_be_had} from './barred';
 import {Icon} from './icon';
 import {OptionCards} from './option_card';
@@ -14,8 +14,6 @@ import {Name} from './name';
 
 import './find.css';
 
-/// What is looked for; empty: nothing is.
-export const looked_for = signal('');
 /// Whether there is a place to write it.
 const writing = signal(false);
 
@@ -123,7 +121,9 @@ export function FindField() {
 }
 
 export function FoundOptions() {
-    const found = found_in(tour.value!.areas, looked_for.value);
+    const {all_areas, areas} = tour.value!;
+    if (areas.length < all_areas.length) return null; // not all is told yet
+    const found = found_in(areas, looked_for.value);
     const count = found.reduce((sum, one) => sum + one.options.length, 0);
     return (
         <div class="area">

@@ -23,7 +23,7 @@ function in_order(floors: Floor[]): Floor[] {
 }
 
 function has_options(area: string | null): boolean {
-    return tour.value!.areas.some((one) => one.id === area);
+    return tour.value!.all_areas.some((one) => one.id === area);
 }
 
 /// The engine's own picture. Rooms are touched; with keys, the list beneath leads to the same.

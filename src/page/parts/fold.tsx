@@ -1,7 +1,7 @@
 // A part of a view under its title, opened by a touch anywhere on it: what decides is said closed.
 import type {ComponentChildren} from 'preact';
 
-import {is_open, turn_part} from '../opened';
+import {is_open, opened, set_open, turn_part} from '../opened';
 import type {View} from '../place';
 import './fold.css';
 
@@ -55,6 +55,17 @@ export function Fold({
             {open && <div class="fold-inside">{children}</div>}
         </section>
     );
+}
+
+/// Found open again where it was left.
+export function KeptFold({
+    kept,
+    ...rest
+}: {
+    kept: string; ///< what it is remembered by
+} & Omit<Parameters<typeof Fold>[0], 'open' | 'turn'>) {
+    const open = opened.value.has(kept);
+    return <Fold open={open} turn={() => set_open(kept, !open)} {...rest} />;
 }
 
 /// One of the parts of a view, of which one at a time is open.

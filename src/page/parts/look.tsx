@@ -1,10 +1,14 @@
 // How a thing that can be chosen looks: its picture, else its color. The name stands beside it.
+import {signal} from '@preact/signals';
 import {useEffect, useRef, useState} from 'preact/hooks';
 
-import {picture} from '../engine';
+import {picture, picture_here} from '../engine';
 import {picture_address} from '../state/books';
 
 import './look.css';
+
+/// Those that could not be had: no room is kept for them.
+const not_had = signal<ReadonlySet<string>>(new Set());
 
 /// Both empty where the price book shows nothing of it.
 interface Shown {
@@ -13,15 +17,30 @@ interface Shown {
 }
 
 export function has_look({picture: file, color}: Shown): boolean {
-    return file !== '' || color !== '';
+    return has_picture({picture: file, color}) || color !== '';
+}
+
+function has_picture({picture: file}: Shown): boolean {
+    const address = picture_address(file);
+    return address !== null && !not_had.value.has(address);
+}
+
+/// The class of a group whose rows keep room for what some of them show.
+export function room_for(group: Shown[]): string {
+    if (group.some(has_picture)) return 'looks pictures';
+    return group.some(has_look) ? 'looks' : '';
+}
+
+function give_up(address: string): void {
+    not_had.value = new Set([...not_had.value, address]);
 }
 
 /// Fetched once it is near the screen; its room is there from the start.
 function Picture({address, large}: {address: string; large: boolean}) {
     const room = useRef<HTMLSpanElement>(null);
-    const [source, set_source] = useState<string | null>(null);
-    const [failed, set_failed] = useState(false);
+    const [source, set_source] = useState(picture_here(address));
     useEffect(() => {
+        if (source) return undefined;
         let shown = true;
         const near = new IntersectionObserver(
             (entries) => {
@@ -29,7 +48,7 @@ function Picture({address, large}: {address: string; large: boolean}) {
                 near.disconnect();
                 picture(address).then(
                     (found) => shown && set_source(found),
-                    () => shown && set_failed(true),
+                    () => give_up(address),
                 );
             },
             {rootMargin: '300px'},
@@ -40,7 +59,6 @@ function Picture({address, large}: {address: string; large: boolean}) {
             near.disconnect();
         };
     }, [address]);
-    if (failed) return null;
     const [width, height] = large ? [320, 240] : [56, 42];
     return (
         <span ref={room} class={`look picture ${large ? 'large' : ''}`}>
@@ -51,7 +69,7 @@ function Picture({address, large}: {address: string; large: boolean}) {
                     width={width}
                     height={height}
                     decoding="async"
-                    onError={() => set_failed(true)}
+                    onError={() => give_up(address)}
                 />
             )}
         </span>
@@ -61,7 +79,8 @@ function Picture({address, large}: {address: string; large: boolean}) {
 /// Nothing where there is nothing to show.
 export function Look({of, large = false}: {of: Shown; large?: boolean}) {
     const address = picture_address(of.picture);
-    if (address) return <Picture key={address} address={address} large={large} />;
+    if (address && !not_had.value.has(address))
+        return <Picture key={address} address={address} large={large} />;
     if (!of.color) return null;
     return (
         <svg class="look swatch" viewBox="0 0 32 32" aria-hidden="true">

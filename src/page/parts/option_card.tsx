@@ -6,9 +6,18 @@ import {brief, short} from '../figures';
 import {say} from '../language';
 import {opened, set_open} from '../opened';
 import {Allowance} from './option_number';
-import {has_look, Look} from './look';
+import {has_look, Look, room_for} from './look';
 import {More} from './option_more';
-import {Consequences, in_the_home, Money, price_of, Row, told_by, Without} from './option_row';
+import {
+    Consequences,
+    in_the_home,
+    is_on,
+    Money,
+    price_of,
+    Row,
+    told_by,
+    Without,
+} from './option_row';
 import {Name} from './name';
 
 import './option_card.css';
@@ -42,6 +51,16 @@ function standing_of(option: Option, form: Form | undefined): string {
     return form ? price_of(option, form, false) : '';
 }
 
+function is_single({kind}: Option): boolean {
+    return kind === 'upgrade' || kind === 'package';
+}
+
+/// What a closed option shows: itself, or the form of it that is in the home.
+function look_of(option: Option): Option | Form {
+    const form = is_single(option) ? undefined : in_the_home(option);
+    return form && has_look(form) ? form : option;
+}
+
 /// Of several forms the one in the home, or that there is none.
 function Head({option}: {option: Option}) {
     const form = in_the_home(option);
@@ -49,8 +68,8 @@ function Head({option}: {option: Option}) {
     const yours = form && form.state !== 'included';
     return (
         <Opener option={option} class={`group-head ${yours ? 'on' : ''}`}>
-            <Look of={form && has_look(form) ? form : option} />
-            <span class="row-name">
+            <Look of={look_of(option)} />
+            <span class={`row-name ${now ? 'with-beside' : ''}`}>
                 <span class="row-title">
                     <Name of={option.name} />
                 </span>
@@ -68,7 +87,7 @@ function Forms({option}: {option: Option}) {
     );
     const held = option.forms.some((form) => form.state === 'in_package');
     return (
-        <div class="rows" role="radiogroup" aria-label={option.name}>
+        <div class={`rows ${room_for(can)}`} role="radiogroup" aria-label={option.name}>
             {option.kind === 'levels' && !included && !held && <Without option={option} />}
             {can.map((form) => (
                 <div key={form.id} class="form">
@@ -81,7 +100,7 @@ function Forms({option}: {option: Option}) {
 }
 
 export function OptionCard({option}: {option: Option}) {
-    const single = option.kind === 'upgrade' || option.kind === 'package';
+    const single = is_single(option);
     const open = opened.value.has(option.id);
     const form = option.forms.find((one) => one.state !== 'unavailable');
     return (
@@ -90,7 +109,7 @@ export function OptionCard({option}: {option: Option}) {
             aria-label={brief(option.name)}
         >
             {single && form ? (
-                <div class="single">
+                <div class={`single ${is_on(form, true) ? 'on' : ''}`}>
                     <Row option={option} form={form} single />
                     <Opener option={option} class="row-more" />
                 </div>
@@ -109,12 +128,13 @@ export function OptionCard({option}: {option: Option}) {
     );
 }
 
-export function OptionCards({options}: {options: Option[]}) {
-    return (
-        <div class="options">
-            {options.map((option) => (
-                <OptionCard key={option.id} option={option} />
-            ))}
-        </div>
-    );
+/// `draw`: in a way of its own, one of them.
+export function OptionCards({
+    options,
+    draw = (option) => <OptionCard key={option.id} option={option} />,
+}: {
+    options: Option[];
+    draw?: (option: Option) => ComponentChildren;
+}) {
+    return <div class={`options ${room_for(options.map(look_of))}`}>{options.map(draw)}</div>;
 }

@@ -65,7 +65,7 @@ export function More({option}: {option: Option}) {
     const home = in_the_home(option);
     const shown = home?.picture ? home : option;
     return (
-        <div class="more">
+        <div class={`more ${shown.picture ? 'pictured' : ''}`}>
             {shown.picture && <Look of={shown} large />}
             {option.text && <p class="option-text">{option.text}</p>}
             {option.quantity?.asked && option.picked && <Stepper option={option} />}

@@ -97,18 +97,14 @@ export function first_said(options: Option[]): Said {
     return said;
 }
 
-/// What a touch changes that its two figures do not say; whole in what the option opens.
-function Beside({
-    id,
-    how,
-    chosen,
-    held,
-}: {
-    id: string;
-    how: Touch | null;
-    chosen: boolean;
-    held: string;
-}) {
+/// What a touch changes that its two figures do not say; whole in what the option opens. Null where
+/// they say all.
+function use_beside(
+    id: string,
+    how: Touch | null,
+    chosen: boolean,
+    held: string,
+): ComponentChildren {
     const said = useContext(FirstSaid);
     const beside = words_beside(how);
     const step = !chosen && how?.jumps.some((jump) => said.get(jump) === id);
@@ -152,7 +148,7 @@ export function told_by(form: Form, single: boolean): Touch | null {
     return single || !is_on(form, single) ? form.touch : null;
 }
 
-function is_on({state}: Form, single: boolean): boolean {
+export function is_on({state}: Form, single: boolean): boolean {
     return state === 'chosen' || state === 'in_package' || (state === 'included' && !single);
 }
 
@@ -164,6 +160,7 @@ export function Row({option, form, single}: {option: Option; form: Form; single:
     const told = told_by(form, single);
     const chosen = form.state === 'chosen';
     const count = single ? count_of(option) : '';
+    const beside = use_beside(option.id, told, chosen, held ? form.why : '');
     return (
         <div class={`row ${on ? 'on' : ''} ${fixed ? 'fixed' : ''}`}>
             <label class="row-label">
@@ -179,12 +176,12 @@ export function Row({option, form, single}: {option: Option; form: Form; single:
                     }}
                 />
                 <Look of={single ? option : form} />
-                <span class="row-name">
+                <span class={`row-name ${beside ? 'with-beside' : ''}`}>
                     <span class="row-title">
                         <Name of={form.name || option.name} />
                         {count && <span class="row-count"> {count}</span>}
                     </span>
-                    <Beside id={option.id} how={told} chosen={chosen} held={held ? form.why : ''} />
+                    {beside}
                 </span>
                 <Money
                     price={price_of(option, form, single)}

@@ -1,28 +1,27 @@
 // What has to be known beside the figures of a view, behind one line: rate, APR, term, date and that
 // it is an estimate stand beside every payment already. On paper all of it is said.
-import {useState} from 'preact/hooks';
-
 import type {Caution} from '../answers';
 import {say} from '../language';
+import {opened} from '../opened';
 import {Cautions} from './cautions';
-import {Fold} from './fold';
+import {KeptFold} from './fold';
+
+const kept = 'fold:what-to-know';
 
 export function WhatToKnow({all}: {all: Caution[]}) {
-    const [open, turn] = useState(false);
     if (all.length === 0) return null;
     return (
         <>
-            <Fold
+            <KeptFold
                 id="what-to-know"
+                kept={kept}
                 class="what-to-know"
                 title={say.frame.what_to_know}
                 says={say.frame.what_to_know_says}
-                open={open}
-                turn={() => turn(!open)}
             >
                 <Cautions all={all} />
-            </Fold>
-            {!open && (
+            </KeptFold>
+            {!opened.value.has(kept) && (
                 <div class="paper-alone">
                     <Cautions all={all} />
                 </div>

@@ -4,6 +4,7 @@ import type {Inquiry} from '../engine';
 import {brief, dollars, plain, signed, unless_zero} from '../figures';
 import {without_means} from '../inquiry';
 import {language, say} from '../language';
+import {stays_open} from '../opened';
 import {act, set_ask} from '../state/changing';
 import {move} from '../state/moving';
 import {answered, buyer, facing, tour} from '../state/signals';
@@ -233,6 +234,16 @@ function raised(answer: Fit | null) {
     return home?.fits && home.chosen.length === 0 ? home.next : null;
 }
 
+/// Beneath what fits: it is asked more often than the list is changed.
+function TheList() {
+    return (
+        <>
+            <p class="home-line">{say.wishes.says}</p>
+            <WishList />
+        </>
+    );
+}
+
 function WhichFit() {
     const {inquiry, asks} = buyer.value!;
     const {scenario} = tour.value!;
@@ -262,8 +273,7 @@ function WhichFit() {
     const home = one?.homes.find((each) => each.lot === one.best_lot) ?? one?.homes[0];
     return (
         <>
-            <p class="home-line">{say.wishes.says}</p>
-            <WishList />
+            {!any && <TheList />}
             <Limits monthly={monthly} cash={cash} />
             {raise && (
                 <p class="note">
@@ -292,6 +302,12 @@ function WhichFit() {
                         <LeftOut home={home} />
                     </div>
                 </>
+            )}
+            {any && (
+                <details class="more" {...stays_open('wishes:list')}>
+                    <summary>{say.wishes.change_them}</summary>
+                    <TheList />
+                </details>
             )}
         </>
     );

@@ -1,5 +1,5 @@
 // Asking about the buyer in hand: the answer that the page is drawn from, and what to do where none comes.
-import {batch} from '@preact/signals';
+import {batch, effect} from '@preact/signals';
 
 import type {Tour} from '../answers';
 import {Refused, ask, cases} from '../engine';
@@ -9,6 +9,7 @@ import {all_gone, mended} from '../mending';
 
 import {
     answered,
+    area_told,
     busy,
     buyer,
     code_needed,
@@ -18,6 +19,7 @@ import {
     mending,
     problems,
     tour,
+    toured,
 } from './signals';
 import type {Buyer} from './signals';
 import {after_frame} from './writing';
@@ -71,22 +73,44 @@ export function scenario_names(inquiry: Inquiry): string[] {
     return (inquiry.scenarios ?? []).map((one: any) => one.name);
 }
 
-export async function tour_of(one: Buyer): Promise<Tour> {
+/// With the options of one area; empty: of all.
+export async function tour_of(one: Buyer, area: string): Promise<Tour> {
     const names = scenario_names(one.inquiry);
     const hand = names.includes(one.hand) ? one.hand : names[0];
-    return ask<Tour>('tour', one.inquiry, {...(hand ? {scenario: hand} : {}), ...desk_alone()});
+    return ask<Tour>('tour', one.inquiry, {
+        ...(hand ? {scenario: hand} : {}),
+        ...(area ? {area} : {}),
+        ...desk_alone(),
+    });
 }
 
+/// How long what was done waits for the figures that it leads to, in milliseconds: with them the
+/// page is drawn once.
+const a_moment = 80;
+
 /// Asks about the buyer as it stands. An answer that was overtaken by a later touch is dropped.
-export async function refresh(): Promise<boolean> {
+/// `said`: shows what was done, with the answer or, where that takes longer, before it.
+export async function refresh(said: () => void = () => undefined): Promise<boolean> {
     const one = buyer.value;
     if (!one) return false;
     const mine = ++waiting;
-    busy.value = true;
+    const late = window.setTimeout(() => {
+        busy.value = true;
+        said();
+    }, a_moment);
     try {
-        const answer = await tour_of(one);
+        return await refreshed(one, mine, said);
+    } finally {
+        window.clearTimeout(late);
+    }
+}
+
+async function refreshed(one: Buyer, mine: number, said: () => void): Promise<boolean> {
+    try {
+        const answer = await tour_of(one, area_told.value);
         if (mine !== waiting) return true;
         batch(() => {
+            said();
             tour.value = answer;
             answered.value = one.inquiry;
             problems.value = [];
@@ -95,11 +119,12 @@ export async function refresh(): Promise<boolean> {
             busy.value = false;
         });
         after_frame(() => {
-            if (mine === waiting) keep_seen(one.key, one.inquiry, answer);
+            if (mine === waiting) keep_seen(one.key, answer);
         });
         return true;
     } catch (error) {
         if (mine !== waiting) return true;
+        said();
         busy.value = false;
         mending.value = null;
         failed(error);
@@ -115,10 +140,15 @@ async function look_for_a_way_on(one: Buyer, wrong: Problem[], mine: number): Pr
     if (!book || (tour.value && !all_gone(wrong))) return;
     try {
         const found = await mended(one.inquiry, wrong, book, (inquiry) =>
-            tour_of({...one, inquiry}),
+            tour_of({...one, inquiry}, ''),
         );
         if (mine === waiting) mending.value = found;
     } catch {
         /* what is in the way stands on the screen */
     }
 }
+
+/// Another area is on the screen: it is asked about, too.
+effect(() => {
+    if (area_told.value !== undefined && toured.value) void refresh();
+});

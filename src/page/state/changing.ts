@@ -53,6 +53,11 @@ function replace(one: Buyer): void {
     keep(one);
 }
 
+/// Said of the inquiry in hand, unless it has changed meanwhile.
+function say_that(of: Inquiry, what: Change): void {
+    if (buyer.value?.inquiry === of) change.value = what;
+}
+
 /// What led to an inquiry, as long as the page is open: a step back or forward says it again.
 const led_to = new WeakMap<Inquiry, Change>();
 
@@ -69,12 +74,11 @@ export async function act(next: Inquiry, what: Change, typed = false): Promise<v
             past: [...one.past.slice(-longest_past), before],
             future: [],
         });
-        change.value = what;
         led_to.set(next, what);
         notice.value = '';
         closed.value = null;
     });
-    const fine = await refresh();
+    const fine = await refresh(() => say_that(next, what));
     const now = buyer.value;
     if (fine || typed || gone.value || !now || now.inquiry !== next) return;
     const why = problems.value
@@ -213,8 +217,8 @@ export function undo(): void {
         past: one.past.slice(0, -1),
         future: [one.inquiry, ...one.future],
     });
-    change.value = step(say.common.one_step_back, back(led_to.get(one.inquiry)?.touch ?? null));
-    void refresh();
+    const what = step(say.common.one_step_back, back(led_to.get(one.inquiry)?.touch ?? null));
+    void refresh(() => say_that(inquiry, what));
 }
 
 export function redo(): void {
@@ -222,8 +226,8 @@ export function redo(): void {
     if (!one || one.future.length === 0) return;
     const [inquiry, ...future] = one.future;
     replace({...renamed(one, inquiry), inquiry, past: [...one.past, one.inquiry], future});
-    change.value = step(say.common.one_step_forward, led_to.get(inquiry)?.touch ?? null);
-    void refresh();
+    const what = step(say.common.one_step_forward, led_to.get(inquiry)?.touch ?? null);
+    void refresh(() => say_that(inquiry, what));
 }
 
 export function take_in_hand(scenario: string): void {
@@ -237,9 +241,8 @@ export function take_in_hand(scenario: string): void {
         touch: null,
         remarks: [],
     };
-    change.value = what;
     void tell(
-        refresh().then(() => undefined),
+        refresh(() => say_that(one.inquiry, what)).then(() => undefined),
         what,
         async () => before && against(one.inquiry, before, named(scenario)),
     );

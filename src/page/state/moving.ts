@@ -9,7 +9,7 @@ import {say} from '../language';
 
 import {tour_of} from './asking';
 import {act} from './changing';
-import {buyer, tour} from './signals';
+import {area_told, buyer, tour} from './signals';
 import type {Buyer} from './signals';
 
 type Moved = (inquiry: Inquiry) => Inquiry;
@@ -20,7 +20,7 @@ async function moved(one: Buyer, to: Moved): Promise<{next: Inquiry; fallen: Fal
     const fallen: Fallen[] = [];
     for (let tries = 0; tries < 8; ++tries) {
         try {
-            await tour_of({...one, inquiry: next});
+            await tour_of({...one, inquiry: next}, area_told.value);
             break;
         } catch (error) {
             const less = error instanceof Refused ? without_refused(next, error.problems) : null;
@@ -76,9 +76,11 @@ export function move(
 }
 
 function name_of(id: string): string {
-    for (const area of tour.value?.areas ?? []) {
-        const found = area.options.find((option) => option.id === id);
-        if (found) return found.name;
-    }
-    return tour.value?.incentives.find((one) => one.id === id)?.name ?? id;
+    const {all_areas, incentives, wishes} = tour.value!;
+    const picks = [...all_areas.flatMap((area) => area.chosen), ...wishes];
+    return (
+        picks.find((pick) => pick.option === id)?.name ??
+        incentives.find((one) => one.id === id)?.name ??
+        id
+    );
 }

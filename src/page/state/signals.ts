@@ -8,6 +8,7 @@ import {today} from '../keeping';
 import type {Kept} from '../keeping';
 import type {Mending} from '../mending';
 import type {Use} from '../money';
+import {view} from '../place';
 import {shared} from '../shared';
 
 export interface Buyer {
@@ -28,6 +29,9 @@ export const all_areas = '*';
 
 /// Likewise, the drawing of the home.
 export const floor_plan = '#';
+
+/// What is looked for among the options; empty: nothing is.
+export const looked_for = signal('');
 
 /// What the last touch changed, in the engine's figures.
 export interface Change {
@@ -83,8 +87,35 @@ export const away = signal<Kept[]>([]);
 
 export const buyer = computed(() => buyers.value.find((one) => one.key === current.value) ?? null);
 
-/// Where in the tour the buyer is; what changes with every touch stays out of it.
+// What changes with every touch stays out of the following, so that what reads them is not drawn anew.
+
+export const somebody = computed(() => buyer.value !== null);
+export const is_example = computed(() => buyer.value?.example === true);
+export const has_past = computed(() => (buyer.value?.past.length ?? 0) > 0);
+export const has_future = computed(() => (buyer.value?.future.length ?? 0) > 0);
+export const toured = computed(() => tour.value !== null);
+
+/// Where in the tour the buyer is.
 export const area = computed(() => buyer.value?.area ?? '');
+
+/// The areas that there are: of the home or, before it is known, of its price book.
+function area_ids(): string[] {
+    if (tour.value) return tour.value.all_areas.map((one) => one.id);
+    const book = buyer.value?.inquiry.price_book;
+    return known.value?.price_books.find((one) => one.id === book)?.areas ?? [];
+}
+
+/// The area that the tour is in: the first where the buyer was in none, or in one that is gone.
+export const area_in_hand = computed(() => {
+    const ids = area_ids();
+    return ids.includes(area.value) ? area.value : (ids[0] ?? '');
+});
+
+/// The area whose options are on the screen; empty: those of all areas may be.
+export const area_told = computed(() => {
+    const finds = view.value === 'tour' && (looked_for.value !== '' || area.value === all_areas);
+    return finds || view.value === 'budget' ? '' : area_in_hand.value;
+});
 
 let last_touch = today();
 

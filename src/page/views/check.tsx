@@ -13,6 +13,7 @@ import {estimate_words, terms_words} from '../parts/terms';
 import {lost} from '../state/asking';
 import {loan_name} from '../state/books';
 import {answered, known, notice, tour} from '../state/signals';
+import {Fold} from '../parts/fold';
 import {Name} from '../parts/name';
 import {Term} from '../parts/term';
 import {WhatToKnow} from '../parts/what_to_know';
@@ -123,39 +124,6 @@ function matches(figure: Figure, wanted: string): boolean {
     return text.toLowerCase().includes(wanted.trim().toLowerCase());
 }
 
-/// A section by its title: one is open at a time, or all that hold what is looked for.
-function Section({
-    section,
-    all,
-    open,
-    turn,
-}: {
-    section: Sections[number];
-    all: Map<string, Figure>;
-    open: boolean;
-    turn: () => void;
-}) {
-    const {title, figures} = section;
-    return (
-        <section class="check-section">
-            <h3>
-                <button class="opener section-opener" aria-expanded={open} onClick={turn}>
-                    <span>{title}</span>
-                    <span class="count">{say.check.in_section({count: figures.length})}</span>
-                    <span class="chevron" aria-hidden="true" />
-                </button>
-            </h3>
-            {open && (
-                <ul class="checked-list">
-                    {figures.map((figure) => (
-                        <FigureRow key={figure.id} figure={figure} all={all} />
-                    ))}
-                </ul>
-            )}
-        </section>
-    );
-}
-
 type Sections = Recheck['sections'];
 
 /// The sections with the figures that hold what is looked for.
@@ -201,14 +169,23 @@ function Figures({answer}: {answer: Recheck}) {
                 </button>
             </div>
             {sections.length === 0 && <p class="home-line">{say.check.nothing_found}</p>}
-            {sections.map((section) => (
-                <Section
-                    key={section.title}
-                    section={section}
-                    all={all}
-                    open={wanted.trim() !== '' || section.title === shown}
-                    turn={() => show(section.title === shown ? '' : section.title)}
-                />
+            {/* One is open at a time, or all that hold what is looked for. */}
+            {sections.map(({title, figures}, at) => (
+                <Fold
+                    key={title}
+                    id={`section-${at}`}
+                    class="check-section"
+                    title={title}
+                    says={say.check.in_section({count: figures.length})}
+                    open={wanted.trim() !== '' || title === shown}
+                    turn={() => show(title === shown ? '' : title)}
+                >
+                    <ul class="checked-list">
+                        {figures.map((figure) => (
+                            <FigureRow key={figure.id} figure={figure} all={all} />
+                        ))}
+                    </ul>
+                </Fold>
             ))}
         </ToFigure.Provider>
     );

@@ -5,7 +5,7 @@ import {brief, is_zero, plain, short, signed} from '../figures';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
 import {Cautions} from '../parts/cautions';
-import {Look} from '../parts/look';
+import {Look, room_for} from '../parts/look';
 import {Name} from '../parts/name';
 import {OfficeNote} from '../parts/office_note';
 import {Explained} from '../parts/term';
@@ -175,7 +175,7 @@ function PlanCard({plan, answer}: {plan: Plan; answer: Site}) {
             </p>
             {!plan.fits && <p class="note">{say.site.does_not_fit({lot: answer.lot})}</p>}
             <div
-                class="rows elevations"
+                class={`rows elevations ${room_for(plan.elevations)}`}
                 role="radiogroup"
                 aria-label={say.site.elevations_of({plan: plan.name})}
             >

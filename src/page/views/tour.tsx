@@ -1,18 +1,18 @@
 // The tour: one area of the home at a time, what comes with it, what can be touched.
 import {useMemo, useState} from 'preact/hooks';
 
-import type {Area, Option, Shown as Exhibit, TermCode, Tour} from '../answers';
+import type {Area, AreaInShort, Option, Shown as Exhibit, TermCode, Tour} from '../answers';
 import {brief, short} from '../figures';
 import {say} from '../language';
-import {area_in_hand, AreasBeside, go_to} from '../parts/areas';
+import {AreasBeside, go_to, shown_in_tour} from '../parts/areas';
 import {Barred, can_be_had} from '../parts/barred';
 import {AllChosen} from '../parts/chosen';
-import {Fold} from '../parts/fold';
+import {KeptFold} from '../parts/fold';
 import {FloorPlan} from '../parts/floor_plan';
-import {FindField, FoundOptions, looked_for} from '../parts/find';
-import {OptionCard} from '../parts/option_card';
+import {FindField, FoundOptions} from '../parts/find';
+import {OptionCard, OptionCards} from '../parts/option_card';
 import {first_said, FirstSaid} from '../parts/option_row';
-import {all_areas, buyer, floor_plan, tour} from '../state/signals';
+import {all_areas, floor_plan, is_example, looked_for, tour} from '../state/signals';
 import {strong} from '../parts/marks';
 import {Name} from '../parts/name';
 import {Again, Term} from '../parts/term';
@@ -32,37 +32,33 @@ function standing_of({standing, your_level, price}: Exhibit): string {
 
 /// What comes with the plan: how much it is says the line, and what it is a touch.
 function Included({area, plan}: {area: Area; plan: string}) {
-    const [open, turn] = useState(false);
     if (area.included.length === 0) return null;
     return (
-        <Fold
+        <KeptFold
             id="included"
+            kept={`fold:included:${area.id}`}
             class="comes"
             title={say.tour.comes_with({plan: brief(plan)})}
             says={area.included.length}
-            open={open}
-            turn={() => turn(!open)}
         >
             <ul class="included">
                 {area.included.map((text) => (
                     <li key={text}>{text}</li>
                 ))}
             </ul>
-        </Fold>
+        </KeptFold>
     );
 }
 
-function Model({items, model}: {items: Exhibit[]; model: string}) {
-    const [open, turn] = useState(false);
+function Model({area, items, model}: {area: string; items: Exhibit[]; model: string}) {
     if (items.length === 0) return null;
     const extra = items.filter((item) => item.standing === 'extra').length;
     return (
-        <Fold
+        <KeptFold
             id="model"
+            kept={`fold:model:${area}`}
             title={say.tour.model({model: brief(model)})}
             says={extra > 0 && say.tour.extra_count({count: extra})}
-            open={open}
-            turn={() => turn(!open)}
         >
             <ul class="model">
                 {items.map((item, i) => (
@@ -83,7 +79,7 @@ function Model({items, model}: {items: Exhibit[]; model: string}) {
                     </li>
                 ))}
             </ul>
-        </Fold>
+        </KeptFold>
     );
 }
 
@@ -114,13 +110,14 @@ function Group({
                     </p>
                 )}
             </div>
-            <div class="options">
-                {options.map((option) => (
+            <OptionCards
+                options={options}
+                draw={(option) => (
                     <Again.Provider key={option.id} value={option !== met}>
                         <OptionCard option={option} />
                     </Again.Provider>
-                ))}
-            </div>
+                )}
+            />
         </section>
     );
 }
@@ -181,7 +178,7 @@ function AreaView({area, answer}: {area: Area; answer: Tour}) {
                     </ul>
                 </section>
             )}
-            <Model items={area.shown} model={answer.model} />
+            <Model area={area.id} items={area.shown} model={answer.model} />
             <Barred options={options} />
         </FirstSaid.Provider>
     );
@@ -195,7 +192,7 @@ function Welcome() {
             return true;
         }
     });
-    if (!open || !buyer.value?.example) return null;
+    if (!open || !is_example.value) return null;
     const close = () => {
         set(false);
         try {
@@ -214,7 +211,7 @@ function Welcome() {
     );
 }
 
-function AreaPage({area, next}: {area: Area; next?: Area}) {
+function AreaPage({area, next}: {area: Area; next?: AreaInShort}) {
     const answer = tour.value!;
     return (
         <>
@@ -244,18 +241,21 @@ function AreaPage({area, next}: {area: Area; next?: Area}) {
 }
 
 function Shown() {
-    const {areas} = tour.value!;
-    const here = area_in_hand();
+    const {all_areas: all, areas} = tour.value!;
+    const here = shown_in_tour();
     if (looked_for.value) return <FoundOptions />;
     if (here === all_areas) return <AllChosen />;
     if (here === floor_plan) return <FloorPlan />;
-    const index = areas.findIndex((area) => area.id === here);
-    return <AreaPage area={areas[index]} next={areas[index + 1]} />;
+    // Until the area in hand is told, the one before it stays.
+    const area = areas.find((one) => one.id === here) ?? areas[0];
+    if (!area) return null;
+    const next = all[all.findIndex((one) => one.id === area.id) + 1];
+    return <AreaPage area={area} next={next} />;
 }
 
 export function TourView() {
     const answer = tour.value!;
-    if (answer.areas.length === 0) {
+    if (answer.all_areas.length === 0) {
         return (
             <div class="area-page">
                 <h2>{say.tour.empty}</h2>

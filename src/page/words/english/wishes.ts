@@ -48,6 +48,7 @@ export const wishes = {
     says:
         'Put the wish you want most first. Of all that the price book lets you combine, you see ' +
         'what is worth the most to you within your limits.',
+    change_them: 'Change the wish list',
     month_may_come_to: 'Monthly payment, at most',
     cash_may_come_to: 'Cash needed, at most',
     every_lot: 'On every available lot that the plan fits',
@@ -56,8 +57,9 @@ export const wishes = {
 
     /// The limits to begin with, where nothing more fits into what the home takes as it is.
     raised: ({month, cash, name, raise}: Texts<'month' | 'cash' | 'name'> & {raise: Over}) =>
-        `At ${month} a month and ${cash} in cash, no wish fits. ${name} takes ` +
-        `${over(raise)} more, so the limits begin there.`,
+        `At ${month} a month and ${cash} in cash, no wish fits. The limits begin ` +
+        `${over(raise)} higher, which is what ${name} takes. What fits there is what is worth ` +
+        'the most to you.',
     fits: 'What fits',
     nothing_fits: 'Nothing fits',
     over_already: (limits: Over) =>

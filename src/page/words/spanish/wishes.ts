@@ -45,6 +45,7 @@ export const wishes = {
     says:
         'Ponga primero el deseo que más quiere. La página revisa todo lo que la lista de precios ' +
         'permite combinar y elige lo que más vale para usted dentro de sus límites.',
+    change_them: 'Cambiar la lista de deseos',
     month_may_come_to: 'Pago mensual, como máximo',
     cash_may_come_to: 'Efectivo necesario, como máximo',
     every_lot: 'En todos los lotes disponibles donde cabe el plano',
@@ -53,7 +54,8 @@ export const wishes = {
 
     raised: ({month, cash, name, raise}: Texts<'month' | 'cash' | 'name'> & {raise: Over}) =>
         `Con ${month} al mes y ${cash} en efectivo no cabe ningún deseo. ` +
-        `${name} requiere ${over(raise)} más; por eso los límites empiezan ahí.`,
+        `Los límites empiezan ${over(raise)} más arriba, que es lo que requiere ${name}. ` +
+        'Lo que cabe ahí es lo que más valor tiene para usted.',
     fits: 'Lo que cabe',
     nothing_fits: 'Nada cabe',
     over_already: (limits: Over) =>
