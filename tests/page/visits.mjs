@@ -21,7 +21,7 @@ class Visit {
             let words = 0;
             while (walker.nextNode()) {
                 const {data, parentElement: by} = walker.currentNode;
-                if (!data.trim() || by.closest('.bar, .sr')) continue;
+                if (!data.trim() || by.closest('.bar, .sr') || !by.checkVisibility()) continue;
                 const range = document.createRange();
                 range.selectNodeContents(walker.currentNode);
                 const {top, bottom, width} = range.getBoundingClientRect();
