@@ -455,6 +455,7 @@ export async function walk(page, name) {
     await page.click(
         `${beside ? '.areas' : '.areas-sheet'} .area-link:has(span:text-is("${name}"))`,
     );
+    await settled(page); // the options of that area are asked about
 }
 
 /// Looks at the home under another of its loans.
