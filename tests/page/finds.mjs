@@ -148,7 +148,7 @@ export async function the_areas_by_thumb({server, chrome}) {
         );
         check(
             `each as high as a finger at ${width} px`,
-            places.every((one) => one.height >= 44),
+            places.every((one) => Math.round(one.height) >= 44),
         );
         await page.click('.areas-sheet .area-link:has-text("Kitchen")');
         equal(
