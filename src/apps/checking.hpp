@@ -6,7 +6,7 @@
 #include <quoin/words/catalogue.hpp>
 
 #include "command.hpp"
-#include "loading.hpp"
+#include "checked.hpp"
 
 namespace quoin::apps {
 

@@ -18,6 +18,7 @@
 #include <quoin/words/catalogue.hpp>
 #include <quoin/words/figures.hpp>
 
+#include "checked.hpp"
 #include "checking.hpp"
 #include "clock.hpp"
 #include "interruption.hpp"

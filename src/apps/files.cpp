@@ -67,6 +67,12 @@ std::shared_ptr<const Source> read_file(const fs::path& path, FileMeant what, Fi
     return std::make_shared<const Source>(path.string(), std::move(text));
 }
 
+std::unique_ptr<std::istream> open_file(const fs::path& path) {
+    std::error_code error;
+    if (fs::file_size(path, error) > largest_file) return nullptr; // so is that of no regular file
+    return std::make_unique<std::ifstream>(path, std::ios::binary);
+}
+
 std::vector<fs::path> json_files(const fs::path& folder) {
     std::vector<fs::path> files;
     std::error_code error;

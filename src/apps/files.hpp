@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <istream>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -19,6 +20,9 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 /// what it was to be.
 [[nodiscard]] std::shared_ptr<const Source> read_file(const std::filesystem::path& path,
                                                       FileMeant what, Findings& findings);
+
+/// A regular file of a size that is read, to look at its beginning; else nullptr.
+[[nodiscard]] std::unique_ptr<std::istream> open_file(const std::filesystem::path& path);
 
 /// The JSON files of a folder by name; empty where there is none.
 [[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);

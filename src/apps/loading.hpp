@@ -9,7 +9,6 @@
 #include <quoin/answers/apr.hpp>
 #include <quoin/inquiry/inquiry.hpp>
 #include <quoin/inquiry/sitting.hpp>
-#include <quoin/lending/editions.hpp>
 #include <quoin/text/language.hpp>
 #include <quoin/text/value.hpp>
 
@@ -35,6 +34,14 @@ enum class Drawn { no, yes }; ///< whether drawings are read, too
                                                    Language language = Language::english,
                                                    Drawn drawn = Drawn::no);
 
+enum class Sheets { all, own }; ///< which of the rate sheets are read
+
+/// What an inquiry's document names, and the inquiry itself; stops where one of them is needed by
+/// the next and is not sound.
+[[nodiscard]] std::unique_ptr<Loaded> read_all(const Document& document, const std::string& rates,
+                                               Sheets sheets, Language language, Drawn drawn,
+                                               Findings& findings);
+
 /// A JSON file; its problems are recorded and its root is then null. `what` names it in messages.
 [[nodiscard]] Document read_json(const std::filesystem::path& path, FileMeant what,
                                  Findings& findings);
@@ -57,23 +64,5 @@ enum class Drawn { no, yes }; ///< whether drawings are read, too
 
 /// Throws Refused likewise.
 [[nodiscard]] AprAnswer load_apr(const std::string& file);
-
-/// A table that ends soon after the day asked about, or has ended, with nothing to follow it.
-struct EndingTable {
-    std::string of; ///< id of the program, sheet or place
-    Ending ending;
-};
-
-/// One file of any kind, checked as far as it goes; an inquiry together with what it names.
-struct Checked {
-    std::string file;
-    FileKind kind = FileKind::unknown;
-    Findings findings;
-    std::vector<EndingTable> endings = {}; ///< of a sound file, within ending_days
-};
-inline constexpr int ending_days = 90;
-/// `day`: that tables end after; nothing: an inquiry's own, else today.
-[[nodiscard]] Checked check_file(const std::string& file, const std::string& rates,
-                                 std::optional<Date> day);
 
 } // namespace quoin::apps

@@ -6,6 +6,7 @@
 #include <fstream>
 #include <random>
 
+#include "apps/checked.hpp"
 #include "apps/loading.hpp"
 #include "apps/plain_afford.hpp"
 #include "apps/whole/cases.hpp"
