@@ -111,11 +111,12 @@ void Checks::check_overlaps(const DrawnFor& home, std::size_t floor) {
 /// The rooms, drawn at first or brought by any change, in a wall of which an opening lies.
 const std::vector<const Room*>& Checks::rooms_of(const Opening& opening, std::size_t floor) {
     const auto [known, is_new] = in_wall_of_.try_emplace(&opening);
-    if (!is_new) return known->second;
+    std::vector<const Room*>& found = known->second;
+    if (!is_new) return found;
     const auto add = [&](const std::vector<Room>& rooms) {
         for (const Room& room : rooms) {
             if (in_one_side(opening.from, opening.to, room.outline)) {
-                known->second.push_back(&room);
+                found.push_back(&room);
             }
         }
     };
@@ -123,7 +124,7 @@ const std::vector<const Room*>& Checks::rooms_of(const Opening& opening, std::si
     for (const DrawingChange& change : read_->drawing.changes) {
         if (change.floor == floor) add(change.parts.rooms);
     }
-    return known->second;
+    return found;
 }
 
 bool Checks::lies_in_wall(const Opening& opening, const DrawnFor& home, std::size_t floor) {

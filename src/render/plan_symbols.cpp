@@ -125,9 +125,10 @@ struct Drawing {
     }
     void lettered(std::string text) const {
         const Extent box = extent_of(symbol.outline);
-        const std::int64_t room = std::min(width_of(box), 400L);
+        const std::int64_t room = std::min<std::int64_t>(width_of(box), 400);
         const auto count = static_cast<std::int64_t>(text.size());
-        const std::int64_t size = std::min({room * 10 / (count * 8), depth_of(box) * 6 / 10, 95L});
+        const std::int64_t size =
+            std::min<std::int64_t>({room * 10 / (count * 8), depth_of(box) * 6 / 10, 95});
         letters.push_back({std::move(text), middle_of(box), size, chosen});
     }
 };

@@ -99,7 +99,7 @@ void JsonWriter::close_page() {
 void JsonWriter::turn_page(std::size_t bytes) {
     close_page();
     const std::size_t size = std::max(bytes, page_bytes);
-    page_ = std::make_unique_for_overwrite<char[]>(size);
+    page_.reset(new char[size]); // not cleared: what is in it is written first
     at_ = page_.get();
     end_ = at_ + size;
 }
