@@ -19,15 +19,9 @@ bool apart(const Extent& a, const Extent& b) {
 
 /// Whether a side runs through the inside of a box.
 bool runs_through(const OutlineSide& side, const Extent& box) {
-    if (apart(extent_of({side.from, side.to}), box) &&
-        !(side.from.x == side.to.x || side.from.y == side.to.y)) {
-        return false;
-    }
-    const Extent line = extent_of({side.from, side.to});
-    if (line.high.x <= box.low.x || line.low.x >= box.high.x || line.high.y <= box.low.y ||
-        line.low.y >= box.high.y) {
-        return false;
-    }
+    const auto [left, right] = std::minmax(side.from.x, side.to.x);
+    const auto [low, high] = std::minmax(side.from.y, side.to.y);
+    if (apart({{left, low}, {right, high}}, box)) return false;
     const auto turn = [&](Point place) {
         const std::int64_t cross = (side.to.x - side.from.x) * (place.y - side.from.y) -
                                    (side.to.y - side.from.y) * (place.x - side.from.x);
