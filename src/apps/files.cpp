@@ -83,6 +83,47 @@ std::vector<fs::path> json_files(const fs::path& folder) {
     return files;
 }
 
+std::vector<fs::path> json_files_below(const fs::path& folder) {
+    constexpr int folders_deep = 2;
+    constexpr std::size_t most_files = 2000;
+    std::vector<fs::path> files;
+    std::error_code error;
+    fs::recursive_directory_iterator it(folder, fs::directory_options::skip_permission_denied,
+                                        error);
+    while (!error && it != fs::recursive_directory_iterator() && files.size() < most_files) {
+        if (it.depth() >= folders_deep) it.disable_recursion_pending();
+        if (it->is_regular_file(error) && it->path().extension() == ".json") {
+            files.push_back(it->path());
+        }
+        it.increment(error);
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+bool is_folder(const fs::path& path) {
+    std::error_code error;
+    return fs::is_directory(path, error);
+}
+
+std::optional<FileLook> look_at_file(const fs::path& path) {
+    std::error_code error;
+    if (!fs::exists(path, error)) return {};
+    if (!fs::is_regular_file(path, error)) return FileLook{};
+    const std::uintmax_t size = fs::file_size(path, error);
+    return FileLook{true, error ? 0 : size};
+}
+
+bool lies_below(const fs::path& file, const fs::path& folder) {
+    std::error_code error;
+    const fs::path home = fs::canonical(folder, error);
+    if (error) return false;
+    const fs::path real = fs::canonical(file, error);
+    if (error) return false;
+    const fs::path way = real.lexically_relative(home);
+    return !way.empty() && *way.begin() != "..";
+}
+
 fs::path data_folder(std::string_view name) {
     std::error_code error;
     const fs::path own = own_folder();

@@ -1,9 +1,12 @@
-// Files: reading whole texts, with a limit, and naming what is near a missing one.
+// Files: the one door to the disk for all that is read. Whole texts, with a limit; what is near a
+// missing one; what a folder holds. (In a browser, browser/held_files.cpp stands behind it.)
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <istream>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,6 +29,25 @@ inline constexpr std::size_t largest_file = 16U * 1024 * 1024;
 
 /// The JSON files of a folder by name; empty where there is none.
 [[nodiscard]] std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder);
+
+/// Those of a folder and of the folders below it, two deep, by name; the first 2,000 that are
+/// found. Links to folders are not followed.
+[[nodiscard]] std::vector<std::filesystem::path>
+json_files_below(const std::filesystem::path& folder);
+
+[[nodiscard]] bool is_folder(const std::filesystem::path& path);
+
+/// What is known of a file before it is read.
+struct FileLook {
+    bool regular = false;
+    std::uintmax_t size = 0; ///< of a regular one; 0 where the system does not tell
+};
+/// Nothing where there is none.
+[[nodiscard]] std::optional<FileLook> look_at_file(const std::filesystem::path& path);
+
+/// Whether a file lies in the folder or below it once every link is followed.
+[[nodiscard]] bool lies_below(const std::filesystem::path& file,
+                              const std::filesystem::path& folder);
 
 /// Where data that came with the program is: beside the installed program, else in the source tree
 /// it was built from. `name` is "rates", "examples" or "schemas".

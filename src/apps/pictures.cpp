@@ -1,7 +1,10 @@
 // Finding, reading and checking the pictures of a price book.
 #include "pictures.hpp"
 
+#include <algorithm>
+#include <cstdint>
 #include <functional>
+#include <limits>
 #include <set>
 
 #include <quoin/text/problems.hpp>
@@ -14,7 +17,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t kb = 1000;
+constexpr std::uint64_t kb = 1000;
 constexpr std::size_t most_kb = 400;    ///< of a file
 constexpr std::size_t most_svg_kb = 60; ///< of one that is drawn element by element
 /// Of one that is shown, at four bytes a pixel: as of 4,000 pixels a side.
@@ -49,18 +52,11 @@ void name_pictures(const Document& document, const EachNamed& named) {
     name_pictures(document.root, top, "options", {"levels", "choices"}, named);
 }
 
-/// Whether it lies in the folder or below it once every link is followed.
-bool lies_below(const fs::path& file, const fs::path& folder) {
-    std::error_code error;
-    const fs::path home = fs::canonical(folder, error);
-    if (error) return false;
-    const fs::path real = fs::canonical(file, error);
-    if (error) return false;
-    const fs::path way = real.lexically_relative(home);
-    return !way.empty() && *way.begin() != "..";
+/// In 64 bits whatever the machine has: sides of 2^31 points can be written.
+std::size_t kb_of(std::uint64_t bytes) {
+    constexpr std::uint64_t most = std::numeric_limits<std::size_t>::max();
+    return static_cast<std::size_t>(std::min((bytes + kb - 1) / kb, most));
 }
-
-std::size_t kb_of(std::size_t bytes) { return (bytes + kb - 1) / kb; }
 
 std::optional<Problem> svg_problem(std::string_view text, const Spot& named) {
     if (const auto fault = svg_fault(text)) {
@@ -74,7 +70,7 @@ std::optional<Problem> svg_problem(std::string_view text, const Spot& named) {
 }
 
 std::optional<Problem> raster_problem(const Raster& raster, const Spot& named) {
-    const std::size_t shown_kb = kb_of(std::size_t{4} * raster.width * raster.height);
+    const std::size_t shown_kb = kb_of(std::uint64_t{4} * raster.width * raster.height);
     if (shown_kb <= most_shown_kb) return {};
     return problems::picture_too_large(named, shown_kb, most_shown_kb);
 }
@@ -92,13 +88,12 @@ std::optional<Problem> problem_of(std::string_view bytes, const Spot& named, Pic
 /// What keeps a file from being read at all.
 std::optional<Problem> file_problem(const fs::path& path, const fs::path& folder,
                                     const Spot& named) {
-    std::error_code error;
-    if (!fs::exists(path, error)) return {}; // reading it says so, and names what is near
+    const auto look = look_at_file(path);
+    if (!look) return {}; // reading it says so, and names what is near
     if (!lies_below(path, folder)) return problems::file_elsewhere(named);
-    if (!fs::is_regular_file(path, error)) return problems::not_a_picture(named);
-    const std::uintmax_t size = fs::file_size(path, error);
-    if (!error && size > most_kb * kb) {
-        return problems::picture_too_large(named, kb_of(size), most_kb);
+    if (!look->regular) return problems::not_a_picture(named);
+    if (look->size > kb * most_kb) {
+        return problems::picture_too_large(named, kb_of(look->size), most_kb);
     }
     return {};
 }

@@ -1,7 +1,7 @@
 // Which language a request is answered in. Source of the rules: RFC 9110, 12.5.4.
 #include <shown.hpp>
 
-#include "apps/whole/accepted_language.hpp"
+#include "apps/wire/accepted_language.hpp"
 
 using namespace quoin;
 using apps::accepted_language;

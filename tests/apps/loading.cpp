@@ -9,7 +9,7 @@
 #include "apps/checked.hpp"
 #include "apps/loading.hpp"
 #include "apps/plain_afford.hpp"
-#include "apps/whole/cases.hpp"
+#include "apps/wire/cases.hpp"
 #include "support/files.hpp"
 #include "support/findings.hpp"
 #include "support/scratch.hpp"

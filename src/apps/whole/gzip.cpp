@@ -5,7 +5,7 @@
 
 #include <quoin/exact/broken.hpp>
 
-#include "media_types.hpp"
+#include "../wire/media_types.hpp"
 
 namespace quoin::apps {
 namespace {

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "http.hpp"
+#include "../wire/http.hpp"
 
 namespace quoin::apps {
 

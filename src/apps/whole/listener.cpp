@@ -11,6 +11,7 @@
 #include <httplib.h>
 #include <unistd.h>
 
+#include "../wire/query.hpp"
 #include "gzip.hpp"
 
 namespace quoin::apps {
@@ -103,25 +104,6 @@ void plain(httplib::Request& request) {
     if (gzip) request.set_header(takes_gzip, "1");
     request.headers.erase("Range");
     request.ranges.clear();
-}
-
-/// The options of a query string. Not the library's own: to it "option=can-lights=6" says "6".
-Given given_in(const std::string& target) {
-    Given given;
-    const std::size_t mark = target.find('?');
-    std::size_t begin = mark == std::string::npos ? target.size() : mark + 1;
-    while (begin < target.size()) {
-        const std::size_t end = std::min(target.find('&', begin), target.size());
-        const std::string part = target.substr(begin, end - begin);
-        const std::size_t sign = std::min(part.find('='), part.size());
-        const std::string value = part.substr(std::min(sign + 1, part.size()));
-        if (!part.empty()) {
-            given.emplace(httplib::detail::decode_url(part.substr(0, sign), true),
-                          httplib::detail::decode_url(value, true));
-        }
-        begin = end + 1;
-    }
-    return given;
 }
 
 /// A request as it is known before its body is read.

@@ -9,7 +9,7 @@
 #include <quoin/text/json_writer.hpp>
 #include <quoin/text/value.hpp>
 
-#include "media_types.hpp"
+#include "../wire/media_types.hpp"
 
 namespace quoin::apps {
 namespace {

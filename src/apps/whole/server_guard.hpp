@@ -11,7 +11,7 @@
 
 #include <quoin/text/findings.hpp>
 
-#include "http.hpp"
+#include "../wire/http.hpp"
 
 namespace quoin::apps {
 

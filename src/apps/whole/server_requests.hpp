@@ -1,17 +1,12 @@
-// Requests and their replies: the page and its files, the cases, the questions.
-//
-// Unchanging once made, so that every thread may answer through it. Nothing of a request is kept or
-// logged; of a fault of the program, only that there was one.
+// Requests over the network and their replies: who may ask, the page and its files, and for all
+// else the engine. Unchanging once made, so that every thread may answer through it.
 #pragma once
 
-#include <atomic>
-#include <chrono>
 #include <cstdint>
 #include <functional>
 #include <string>
 
-#include "cases.hpp"
-#include "http.hpp"
+#include "../wire/engine.hpp"
 #include "server_guard.hpp"
 
 namespace quoin::apps {
@@ -35,28 +30,24 @@ class Requests {
     /// request.
     static void explain(HttpResponse& response);
 
-    [[nodiscard]] const Cases& cases() const { return cases_; }
+    [[nodiscard]] const Cases& cases() const { return engine_.cases(); }
 
-    /// The edge of one request: does its work, and whatever that throws becomes a refusal of this
-    /// request alone. What is no mistake in its input is a fault, and counted.
-    void answer(HttpResponse& response, const std::function<void()>& work) const;
+    /// The edge of one request, as the engine has it.
+    void answer(HttpResponse& response, const std::function<void()>& work) const {
+        engine_.answer(response, work);
+    }
 
-    void count_fault() const { ++faults_; }
-    [[nodiscard]] std::int64_t faults() const { return faults_; }
+    void count_fault() const { engine_.count_fault(); }
+    [[nodiscard]] std::int64_t faults() const { return engine_.faults(); }
 
   private:
     [[nodiscard]] bool route(const HttpRequest& request, const Access& access,
                              HttpResponse& response) const;
     void get(const HttpRequest& request, HttpResponse& response) const;
 
-    Cases cases_;
-    EachLanguage<std::string> cases_json_;
+    Engine engine_;
     std::string openapi_;
-    mutable std::atomic<std::int64_t> faults_ = 0;
 };
-
-/// What the work on one request may take: no longer than somebody at a desk waits.
-inline constexpr std::chrono::seconds served_limit{20};
 
 /// What a request may carry, in bytes: far above any inquiry.
 inline constexpr std::size_t largest_body = 1024U * 1024;

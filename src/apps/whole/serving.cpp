@@ -15,7 +15,7 @@
 
 #include "../clock.hpp"
 #include "../files.hpp"
-#include "cases.hpp"
+#include "../wire/cases.hpp"
 #include "openapi.hpp"
 #include "page_assets.hpp"
 #include "server.hpp"

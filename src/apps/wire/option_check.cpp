@@ -1,5 +1,5 @@
 // Checking the options of a request.
-#include "server_given.hpp"
+#include "option_check.hpp"
 
 #include <algorithm>
 #include <string>

@@ -10,6 +10,7 @@
 #include <quoin/words/catalogue.hpp>
 
 #include "../drawing_files.hpp"
+#include "../files.hpp"
 #include "../loading.hpp"
 #include "media_types.hpp"
 #include "words/apps.hpp"
@@ -22,26 +23,6 @@ namespace quoin::apps {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr int folders_deep = 2;
-constexpr std::size_t most_files = 2000;
-
-/// JSON files up to two folders below, sorted. Links to folders are not followed.
-std::vector<fs::path> files_under(const fs::path& folder) {
-    std::vector<fs::path> files;
-    std::error_code error;
-    fs::recursive_directory_iterator it(folder, fs::directory_options::skip_permission_denied,
-                                        error);
-    while (!error && it != fs::recursive_directory_iterator() && files.size() < most_files) {
-        if (it.depth() >= folders_deep) it.disable_recursion_pending();
-        if (it->is_regular_file(error) && it->path().extension() == ".json") {
-            files.push_back(it->path());
-        }
-        it.increment(error);
-    }
-    std::sort(files.begin(), files.end());
-    return files;
-}
 
 std::string id_of(const fs::path& file, const fs::path& folder) {
     return file.lexically_relative(folder).generic_string();
@@ -63,7 +44,7 @@ std::vector<Found> of_kind(const std::vector<Found>& found, FileKind kind) {
 
 std::vector<Found> read_files(const fs::path& folder, Findings& left_out) {
     std::vector<Found> found;
-    for (const fs::path& file : files_under(folder)) {
+    for (const fs::path& file : json_files_below(folder)) {
         found.push_back({file, read_json(file, FileMeant::file, left_out)});
     }
     return found;
@@ -215,8 +196,7 @@ EachLanguage<std::optional<std::string>> first_in_each(const CaseBook& book, Dat
 
 Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out) {
     const fs::path folder = asked.lexically_normal();
-    std::error_code error;
-    if (!fs::is_directory(folder, error)) {
+    if (!is_folder(folder)) {
         refuse(problems::file_missing(asked.string(), FileMeant::price_book_folder, {}));
     }
     const EachLanguage<Lending> lending = read_lending_in_each(rates);
