@@ -19,6 +19,7 @@ endif()
 
 # A release keeps its assertions (no NDEBUG): they cost microseconds, a wrong figure costs more.
 set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+set(CMAKE_CXX_FLAGS_MINSIZEREL "-Os")
 # Debug is for the test run: fast enough for millions of cases, small enough to link quickly.
 set(CMAKE_CXX_FLAGS_DEBUG "-O1 -g1 -D_GLIBCXX_ASSERTIONS")
 
@@ -44,6 +45,9 @@ function(quoin_compile target)
         target_compile_options(${target} PRIVATE
             -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
         target_link_options(${target} PUBLIC -fsanitize=address,undefined)
+    endif()
+    if(EMSCRIPTEN)
+        target_compile_options(${target} PUBLIC -fwasm-exceptions)
     endif()
     if(QUOIN_FUZZ)
         # The branches taken are counted; the main of libFuzzer is linked by tests/fuzz.
