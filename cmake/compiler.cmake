@@ -19,7 +19,7 @@ endif()
 
 # A release keeps its assertions (no NDEBUG): they cost microseconds, a wrong figure costs more.
 set(CMAKE_CXX_FLAGS_RELEASE "-O2")
-set(CMAKE_CXX_FLAGS_MINSIZEREL "-Os")
+set(CMAKE_CXX_FLAGS_MINSIZEREL "-Oz")
 # Debug is for the test run: fast enough for millions of cases, small enough to link quickly.
 set(CMAKE_CXX_FLAGS_DEBUG "-O1 -g1 -D_GLIBCXX_ASSERTIONS")
 
@@ -47,7 +47,8 @@ function(quoin_compile target)
         target_link_options(${target} PUBLIC -fsanitize=address,undefined)
     endif()
     if(EMSCRIPTEN)
-        target_compile_options(${target} PUBLIC -fwasm-exceptions)
+        # Made small, since it travels: as one unit, and without the names of its types.
+        target_compile_options(${target} PUBLIC -fwasm-exceptions -flto -fno-rtti)
     endif()
     if(QUOIN_FUZZ)
         # The branches taken are counted; the main of libFuzzer is linked by tests/fuzz.

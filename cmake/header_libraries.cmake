@@ -12,7 +12,9 @@ foreach(header boost/version.hpp nlohmann/json.hpp fmt/format.h)
 endforeach()
 add_library(header-libraries INTERFACE)
 target_include_directories(header-libraries SYSTEM INTERFACE $<BUILD_INTERFACE:${headers}>)
-target_compile_definitions(header-libraries INTERFACE FMT_HEADER_ONLY)
+# Nothing here is written as binary floating point, nor as a locale has it: fmt need not know how.
+target_compile_definitions(header-libraries INTERFACE FMT_HEADER_ONLY
+    FMT_USE_FLOAT=0 FMT_USE_DOUBLE=0 FMT_USE_LONG_DOUBLE=0 FMT_STATIC_THOUSANDS_SEPARATOR=',')
 foreach(name Boost::headers nlohmann_json::nlohmann_json fmt::fmt)
     add_library(${name} ALIAS header-libraries)
 endforeach()

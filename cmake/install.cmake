@@ -22,3 +22,7 @@ endif()
 install(DIRECTORY rates schemas examples DESTINATION share/quoin
         PATTERN "examples/run" EXCLUDE)
 install(FILES LICENSE DESTINATION share/doc/quoin)
+if(QUOIN_BROWSER_MODULE)
+    install(FILES src/apps/browser/licenses.txt DESTINATION share/doc/quoin
+            RENAME browser-licenses.txt)
+endif()

@@ -32,6 +32,7 @@ chromium-headless-shell  tests  command:chromium-headless-shell
 firefox-esr         tests  command:firefox-esr
 poppler-utils       tests  command:pdftotext
 diction             tests  command:style
+emscripten          module command:em++
 nodejs              page   command:node
 npm                 page   command:npm
 '
@@ -102,9 +103,14 @@ quietly() {
 
 # configure PRESET: makes build/PRESET ready; ninja itself notices every later change but this one.
 configure() {
-    # The page is asked for: a tree configured before npm was there would go on without it.
+    # The page is asked for, and so is the engine for browsers where it can be built: a tree
+    # configured before npm or emscripten was there would go on without it.
+    module=OFF
+    if present command:em++; then module=ON; fi
     if [ ! -e "build/$1/build.ninja" ] || [ CMakePresets.json -nt "build/$1/build.ninja" ] ||
-        ! grep -q "QUOIN_PAGE:BOOL=ON" "build/$1/CMakeCache.txt"; then
-        quietly "configure-$1" "configure" cmake --preset "$1" -D QUOIN_PAGE=ON
+        ! grep -q "QUOIN_PAGE:BOOL=ON" "build/$1/CMakeCache.txt" ||
+        ! grep -q "QUOIN_BROWSER_MODULE:BOOL=$module" "build/$1/CMakeCache.txt"; then
+        quietly "configure-$1" "configure" cmake --preset "$1" -D QUOIN_PAGE=ON \
+            -D QUOIN_BROWSER_MODULE="$module"
     fi
 }

@@ -28,6 +28,8 @@
 #include <quoin/text/problems.hpp>
 #include <quoin/words/catalogue.hpp>
 
+#include "questions/forms_told.hpp"
+
 namespace quoin {
 namespace {
 
@@ -36,21 +38,25 @@ constexpr auto command = QuestionOption::By::command;
 
 const Catalogue& say_of(const Asked& asked) { return catalogue_in(asked.language); }
 
-std::string laid_out(const Blocks& text, const Asked& asked) {
+[[maybe_unused]] std::string laid_out(const Blocks& text, const Asked& asked) {
     return text.text(asked.width.value_or(usual_width));
 }
 
-std::string in_brief(const Blocks& lines, const Asked& asked) {
+[[maybe_unused]] std::string in_brief(const Blocks& lines, const Asked& asked) {
     return lines.text(asked.width.value_or(unbroken));
 }
 
 /// As JSON or as text.
 Told told(const auto& answer, Form form, const Asked& asked) {
     const Catalogue& say = say_of(asked);
-    if constexpr (requires { brief_of(answer, say); }) {
-        if (form == Form::brief) return in_brief(brief_of(answer, say), asked);
+    if constexpr (all_forms_told) {
+        if constexpr (requires { brief_of(answer, say); }) {
+            if (form == Form::brief) return in_brief(brief_of(answer, say), asked);
+        }
+        if (form == Form::text) return laid_out(blocks_of(answer, say), asked);
     }
-    return form == Form::json ? json_text_of(answer, say) : laid_out(blocks_of(answer, say), asked);
+    ensure(form == Form::json, "a question is told in one of its forms");
+    return json_text_of(answer, say);
 }
 
 std::size_t scenario_of(const Asked& asked) {
@@ -68,10 +74,12 @@ Told tell_quote(Asked asked, Form form) { return told(quote(asked.sitting()), fo
 Told tell_adds(Asked asked, Form form) {
     const std::vector<Pick> picks = picks_named(asked.desk.book, asked.all("option"));
     const AddsAnswer answer = adds(asked.sitting(), picks);
-    if (form == Form::json) return json_text_of(answer, say_of(asked));
-    if (form == Form::brief) return in_brief(brief_of(answer, say_of(asked)), asked);
-    const bool by_part = asked.has("by-part") || !picks.empty();
-    return laid_out(blocks_of(answer, by_part, say_of(asked)), asked);
+    if constexpr (all_forms_told) {
+        const bool by_part = asked.has("by-part") || !picks.empty();
+        if (form == Form::brief) return in_brief(brief_of(answer, say_of(asked)), asked);
+        if (form == Form::text) return laid_out(blocks_of(answer, by_part, say_of(asked)), asked);
+    }
+    return json_text_of(answer, say_of(asked));
 }
 
 Told tell_compare(Asked asked, Form form) {
@@ -102,7 +110,10 @@ Told tell_shift(Asked asked, Form form) {
 Told tell_recheck(Asked asked, Form form) {
     const std::size_t scenario = scenario_of(asked);
     const RecheckAnswer answer = recheck(asked.sitting(), scenario);
-    return form == Form::workbook ? Told(workbook_told(answer)) : told(answer, form, asked);
+    if constexpr (all_forms_told) {
+        if (form == Form::workbook) return workbook_told(answer);
+    }
+    return told(answer, form, asked);
 }
 
 Told tell_afford(Asked asked, Form form) {
@@ -132,7 +143,10 @@ Told tell_schedule(Asked asked, Form form) {
     const RunAs run = run_as(sitting, scenario,
                              {asked.one("extra"), asked.all("index"), asked.has("worst-case")});
     const MonthByMonthAnswer answer = month_by_month(sitting, scenario, run);
-    return form == Form::csv ? csv_of(answer, say_of(asked)) : told(answer, form, asked);
+    if constexpr (all_forms_told) {
+        if (form == Form::csv) return csv_of(answer, say_of(asked));
+    }
+    return told(answer, form, asked);
 }
 
 Told tell_sheet(Asked asked, Form /*form*/) {
@@ -172,12 +186,31 @@ Told tell_fit(Asked asked, Form form) {
 
 Told tell_programs(Asked asked, Form form) { return told(programs(asked.sitting()), form, asked); }
 
+/// What describes the answers to questions, where anybody describes them.
+template <class Answer>
+constexpr auto shape_told() -> const Shape& (*)() {
+    if constexpr (all_forms_told) return shape_of<Answer>;
+    return nullptr;
+}
+
 /// A question whose answer is told as JSON or as text.
 template <class Answer>
 Question answered(std::string_view name, std::string_view summary, std::string_view example,
                   std::vector<QuestionOption> options, Told (*told)(Asked, Form)) {
-    return {name, summary,         example, std::move(options), {Form::json, Form::text},
-            told, shape_of<Answer>};
+    return {name,
+            summary,
+            example,
+            std::move(options),
+            {Form::json, Form::text},
+            told,
+            shape_told<Answer>()};
+}
+
+/// Where the first forms alone are told, no other is offered.
+std::vector<Question> in_forms_told(std::vector<Question> table) {
+    if (all_forms_told) return table;
+    for (Question& question : table) question.forms.resize(1);
+    return table;
 }
 
 /// A question that can be answered in a line for each loan, too.
@@ -233,7 +266,7 @@ Workbook workbook_told(const RecheckAnswer& answer) {
 
 const std::vector<Question>& questions() {
     using enum Form;
-    static const std::vector<Question> table = {
+    static const std::vector<Question> table = in_forms_told({
         briefly(answered<QuoteAnswer>(
             "quote", "The home price line by line, and the monthly payment with each loan",
             "quoin quote buyer.json", {}, tell_quote)),
@@ -316,7 +349,7 @@ const std::vector<Question>& questions() {
            QuestionOption::By::anybody, "index"}},
          {json, text, csv},
          tell_schedule,
-         shape_of<MonthByMonthAnswer>},
+         shape_told<MonthByMonthAnswer>()},
         looking({"sheet",
                  "A sheet for the buyer to take home: one HTML file to print",
                  "quoin sheet buyer.json -o sheet.html",
@@ -349,7 +382,7 @@ const std::vector<Question>& questions() {
                                       "quoin rooms buyer.json", {}, tell_rooms)),
         answered<ProgramsAnswer>("programs", "Loan programs and their rates for this inquiry",
                                  "quoin programs buyer.json", {}, tell_programs),
-    };
+    });
     return table;
 }
 

@@ -42,6 +42,7 @@ def run(*words):
 def main():
     with tempfile.TemporaryDirectory() as folder:
         run("cmake", "--preset", "release", "-B", folder, "-D", "QUOIN_PAGE=OFF",
+            "-D", "QUOIN_BROWSER_MODULE=OFF",
             "-D", f"CMAKE_CXX_COMPILER={os.environ['QUOIN_CXX']}",
             "-D", "CMAKE_EXPORT_COMPILE_COMMANDS=ON", "-D", "CMAKE_BUILD_TYPE=Debug")
         run("cmake", "-D", f"OUT={folder}/page_assets.cpp", "-D", "FILES=", "-P",

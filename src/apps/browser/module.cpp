@@ -67,7 +67,7 @@ void reply_to(const char* method, const char* address, const char* language, con
         method, path_in(address), given_in(address), {}, std::string(body, size)};
     Routed routed = Routed::replied;
     engine->answer(response, [&] { routed = engine->route(request, response, false); });
-    if (routed == Routed::question) engine->ask(request, response, {});
+    if (routed == Routed::question) engine->ask(request, response, [] { return true; });
 }
 
 int reply_status() { return response.status; }
