@@ -248,6 +248,11 @@ TourAreaInShort in_short(const InHand& walk, Index<Area> index) {
     return area;
 }
 
+/// (The algorithms of std::ranges are not in the library that the browser's module is built with.)
+bool any(const auto& items, const auto& holds) {
+    return std::any_of(items.begin(), items.end(), holds);
+}
+
 bool has_anything(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
     const auto is_here = [&](const auto& item) { return item.area == index; };
     const auto comes_here = [&](const Included& included) {
@@ -256,10 +261,8 @@ bool has_anything(const InHand& walk, Index<Area> index, const std::optional<Sho
     const auto shown_here = [&](const ShownItem& item) {
         return item.area == at(walk.book.areas, index).name;
     };
-    return std::ranges::any_of(walk.book.options, is_here) ||
-           std::ranges::any_of(walk.selection.requests, is_here) ||
-           std::ranges::any_of(walk.book.included, comes_here) ||
-           (model && std::ranges::any_of(model->items, shown_here));
+    return any(walk.book.options, is_here) || any(walk.selection.requests, is_here) ||
+           any(walk.book.included, comes_here) || (model && any(model->items, shown_here));
 }
 
 TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<ShownAnswer>& model) {
@@ -286,8 +289,7 @@ TourArea area_of(const InHand& walk, Index<Area> index, const std::optional<Show
 std::size_t chosen_forms(const TourArea& area) {
     std::size_t chosen = 0;
     for (const TourOption& option : area.options) {
-        chosen += static_cast<std::size_t>(
-            std::ranges::count(option.forms, TourState::chosen, &TourForm::state));
+        for (const TourForm& form : option.forms) chosen += form.state == TourState::chosen ? 1 : 0;
     }
     return chosen;
 }
@@ -300,7 +302,8 @@ void check(const InHand& walk, const TourAnswer& answer, bool whole) {
     for (const TourAreaInShort& area : answer.all_areas) {
         picks += area.chosen.size();
         price = price + area.price;
-        const auto told = std::ranges::find(answer.areas, area.id, &TourArea::id);
+        const auto told = std::find_if(answer.areas.begin(), answer.areas.end(),
+                                       [&](const TourArea& one) { return one.id == area.id; });
         if (told == answer.areas.end()) continue;
         ensure_equal(chosen_forms(*told), area.chosen.size(), "every pick is a chosen form");
     }
@@ -353,7 +356,7 @@ TourAnswer tour(const Sitting& sitting, std::size_t scenario, Audience audience,
     for (const Index<Area> index : indexes_of(book.areas)) {
         if (!has_anything(walk, index, model)) continue;
         answer.all_areas.push_back(in_short(walk, index));
-        if (areas.empty() || std::ranges::find(areas, index) != areas.end()) {
+        if (areas.empty() || std::find(areas.begin(), areas.end(), index) != areas.end()) {
             answer.areas.push_back(area_of(walk, index, model));
         }
     }
