@@ -51,6 +51,7 @@
 #include <quoin/lending/rate_sheet.hpp>
 #include <quoin/lending/editions.hpp>
 #include <quoin/lending/reading.hpp>
+#include <quoin/lending/told_points.hpp>
 
 #include <quoin/home/selection.hpp>
 #include <quoin/home/priced_home.hpp>

@@ -222,6 +222,8 @@ Outcome serve(const Typed& typed) {
     return {};
 }
 
+Outcome take_home_of(const Typed& typed) { return whole_of(typed).take_home(typed); }
+
 // What stands in several commands.
 
 const CommandOption inquiry_file = {{"inquiry", "the buyer's inquiry, a JSON file", needed_place}};
@@ -302,6 +304,9 @@ std::vector<Command> further_commands() {
                     ending_days);
     CommandOption what = {{"what", "plans, lots or options", needed_place}};
     what.words = {"plans", "lots", "options"};
+    CommandOption with = {
+        {"with", "what goes along of the buyer's money: score, income, debts, cash", list}};
+    with.words = {"score", "income", "debts", "cash"};
     CommandOption port = {{"port", "the port; 0 takes any free one"}};
     port.number = {0, 65535, 8571};
     return {
@@ -341,6 +346,14 @@ std::vector<Command> further_commands() {
          {},
          terms},
         adapted(command_of(*find_question("sheet"))),
+        {"take-home",
+         "What a buyer may take home of the desk: the home, its options and its loans",
+         "quoin take-home buyer.json --desk home --with income",
+         {inquiry_file,
+          {{"desk", "the folder to write; it must not exist yet, or be empty", needed}},
+          with},
+         {},
+         take_home_of},
         {"serve",
          "The page in a browser and the questions, served on this computer",
          "quoin serve --open",

@@ -1,6 +1,6 @@
-// What the whole program alone can do: serve, and write workbooks.
+// What the whole program alone can do: serve, write workbooks, and make what a buyer takes home.
 //
-// Both need libraries that take longer to load than a quote takes to answer, so the program that
+// They need libraries that take longer to load than a quote takes to answer, so the program that
 // people start goes without them. Where a command needs one of these, it starts the whole program
 // in its own place, with the arguments that it was given.
 #pragma once
@@ -18,6 +18,8 @@ struct Whole {
     void (*serve)(const Typed& typed);
     /// The bytes of an .xlsx file. Throws Refused where the system leaves no room for it.
     std::string (*xlsx_bytes)(const Workbook& workbook);
+    /// Writes what a buyer takes home. Throws Refused.
+    Outcome (*take_home)(const Typed& typed);
 };
 
 /// Linked into the whole program, and into the tests.

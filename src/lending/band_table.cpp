@@ -5,6 +5,7 @@
 
 #include "band.hpp"
 #include <quoin/lending/reading.hpp>
+#include <quoin/lending/told_points.hpp>
 #include <quoin/text/problems.hpp>
 #include <quoin/text/reader.hpp>
 
@@ -238,12 +239,14 @@ BandTable read_band_table(Reader& reader) {
     BandTable table;
     table.name = reader.name_or("name", "");
     read_dated(reader, table);
-    table.unit = reader.word("value", Words<std::string>{{"percent", "percent"},
-                                                         {"points", "points"},
-                                                         {"money", "money"},
-                                                         {"months", "months"},
-                                                         {"per thousand", "per thousand"},
-                                                         {"percent of base", "percent of base"}});
+    table.unit =
+        reader.word("value", Words<std::string>{{"percent", "percent"},
+                                                {"points", "points"},
+                                                {std::string(points_or_no_rate), points_or_no_rate},
+                                                {"money", "money"},
+                                                {"months", "months"},
+                                                {"per thousand", "per thousand"},
+                                                {"percent of base", "percent of base"}});
     table.by_closing = reader.word_or("dated_by", dated_words, false);
     const std::size_t mistakes = reader.findings().problems().size();
     table.dimensions = reader.words<Dimension>("dimensions");

@@ -60,6 +60,7 @@ RateSheet read_rate_sheet(const Document& document, Findings& findings) {
         findings.add(problems::dates_reversed(root.spot("good_through"), "date", "good_through"));
     }
     sheet.sample = root.word("status", Words<bool>{{true, "sample"}, {false, "quoted"}});
+    root.flag_or("may_be_shared", false); // no figure rests on it: take-home reads it of the file
     root.object(
         "lender",
         [&](Reader& item) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/lending/told_points.hpp>
 #include <quoin/loan/fee_methods.hpp>
 #include <quoin/loan/housing_escrow.hpp>
 #include <quoin/loan/level_payment.hpp>
@@ -364,7 +365,9 @@ bool Bounding::bound_rate() {
     }
     if (rules_.ladder == nullptr || rules_.ladder->rungs.empty()) return false;
     Range<Decimal> adjustment;
+    bool all_told = true;
     for (const BandTable* table : rules_.adjustments) {
+        all_told = all_told && table->unit != points_or_no_rate;
         const Range<Decimal> one = read(table, gross_box_).or_nothing();
         adjustment = {adjustment.least + one.least, adjustment.most + one.most};
     }
@@ -379,9 +382,9 @@ bool Bounding::bound_rate() {
     if (begin == rungs.end()) return false;
     const auto last = first(adjustment.most);
     const auto end = last == rungs.end() ? last : std::next(last);
-    rate_is_sure_ = last != rungs.end() && std::all_of(begin, end, [&](const Rung& rung) {
-                        return may_run_at(rules_, rung.rate);
-                    });
+    rate_is_sure_ =
+        all_told && last != rungs.end() &&
+        std::all_of(begin, end, [&](const Rung& rung) { return may_run_at(rules_, rung.rate); });
     while (begin != end && !may_run_at(rules_, begin->rate)) ++begin;
     if (begin == end) return false;
     rate_ = {begin->rate, begin->rate};

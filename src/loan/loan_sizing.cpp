@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <quoin/exact/broken.hpp>
+#include <quoin/lending/told_points.hpp>
 
 #include "fees/table.hpp"
 
@@ -44,6 +45,14 @@ bool may_buy_down(const ScenarioRules& rules, Rate rate) {
     const auto& plan = rules.program->adjustable;
     if (plan && plan->initial < least_initial_with_buydown) return false;
     return buydown_problems(terms_at(rules, rate), rules.scenario.buydown).empty();
+}
+
+/// Whether each adjustment that is only told of some loans is told of this one.
+bool all_told(const std::vector<const BandTable*>& tables, const std::vector<int>& rows) {
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        if (rows[i] == no_row && tables[i]->unit == points_or_no_rate) return false;
+    }
+    return true;
 }
 
 /// Whether a loan has been given a rate; one without is refused.
@@ -191,6 +200,7 @@ RatedLoan Sizing::rated(LentLoan lent) const {
     f.points = choice.points;
     if (choice.by == RateChoice::By::quoted || rules_.ladder == nullptr) return f;
     const Points added = adjustment(f);
+    if (!all_told(rules_.adjustments, f.rows.adjustments)) return f;
     const auto& rungs = rules_.ladder->rungs;
     for (std::size_t i = 0; i < rungs.size(); ++i) {
         const Points points = rungs[i].points + added;

@@ -6,6 +6,7 @@
 #include <quoin/lending/editions.hpp>
 
 #include "words/phrase.hpp"
+#include "words/take_home.hpp"
 
 namespace quoin {
 
@@ -86,6 +87,7 @@ struct AppsWords {
     FirstWords first;
     ServeWords serve;
     EndWords end;
+    TakeHomeWords take_home;
     Phrase<Text> written; ///< a file
 };
 

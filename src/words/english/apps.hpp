@@ -1,6 +1,7 @@
 // What the program says around its answers, in English.
 #pragma once
 
+#include "take_home.hpp"
 #include "words/apps.hpp"
 
 namespace quoin::english {
@@ -84,6 +85,7 @@ inline constexpr AppsWords apps = {
             .no_memory = "there is not enough memory",
             .untold = "no more is known about it",
         },
+    .take_home = take_home,
     .written = "{}: written. Only you can read this file.",
 };
 

@@ -1,6 +1,7 @@
 // What the program says around its answers, in Spanish.
 #pragma once
 
+#include "take_home.hpp"
 #include "words/apps.hpp"
 
 namespace quoin::spanish {
@@ -87,6 +88,7 @@ inline constexpr AppsWords apps = {
             .no_memory = "no hay suficiente memoria",
             .untold = "no se sabe más al respecto",
         },
+    .take_home = take_home,
     .written = "{}: guardado. Solo usted puede leer este archivo.",
 };
 
