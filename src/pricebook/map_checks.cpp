@@ -107,12 +107,14 @@ class Checks {
         }
     }
 
-    /// Behind the deepest of the plans that fit; nothing where no depth is known.
+    /// Behind the deepest of the plans that fit; nothing where the depth of one is not known: it may
+    /// be the deepest.
     [[nodiscard]] std::optional<std::int64_t> least_behind(const Lot& lot,
                                                            const LotView& view) const {
         Footprint deepest;
         for (const Index<Plan> plan : indexes_of(book_.plans)) {
             if (!allows(lot.plans, plan)) continue;
+            if (footprints_[plan].depth == 0) return std::nullopt;
             if (footprints_[plan].depth > deepest.depth) deepest = footprints_[plan];
         }
         if (deepest.depth == 0) return std::nullopt;
