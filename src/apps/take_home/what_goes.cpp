@@ -23,9 +23,13 @@ const Members plan = {{"id"},
                       {"elevations", looks_and_price},
                       {"measures", by_any_name}};
 /// Its first price is that of an elevation: the reader asks for one.
-const Members other_plan = {
-    {"id"},       {"name"},      {"style"},       {"base_price"},
-    {"bedrooms"}, {"bathrooms"}, {"square_feet"}, {"elevations", {{"id"}, {"name"}, {"price"}}}};
+const Members other_plan = {{"id"},
+                            {"name"},
+                            {"base_price"},
+                            {"bedrooms"},
+                            {"bathrooms"},
+                            {"square_feet"},
+                            {"elevations", {{"id"}, {"name"}, {"price"}}}};
 const Members lot = {{"id"},    {"premium"},    {"status"}, {"grade"},
                      {"plans"}, {"flood_zone"}, {"note"},   {"measures", by_any_name}};
 const Members option = {
