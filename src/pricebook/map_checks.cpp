@@ -107,8 +107,8 @@ class Checks {
         }
     }
 
-    /// Behind the deepest of the plans that fit; nothing where the depth of one is not known: it may
-    /// be the deepest.
+    /// Behind the deepest of the plans that fit; nothing where the depth of one is not known, since
+    /// that may be the deepest.
     [[nodiscard]] std::optional<std::int64_t> least_behind(const Lot& lot,
                                                            const LotView& view) const {
         Footprint deepest;

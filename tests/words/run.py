@@ -223,7 +223,7 @@ def commands():
     for path in sorted(paths):
         with open(path, encoding="utf-8") as file:
             for line in file:
-                if line.startswith("$ quoin ") and not re.search(r"--help|quoin serve", line):
+                if line.startswith("$ quoin ") and not re.search(r"--help|quoin (serve|take-home)", line):
                     # A narrow line may part a date, which is then no date.
                     typed = re.sub(r" --width[ =]\d+", "", line.removeprefix("$ quoin "))
                     yield shlex.split(typed.replace(" | digest", ""))

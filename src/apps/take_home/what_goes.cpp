@@ -4,6 +4,9 @@
 namespace quoin::apps {
 namespace {
 
+/// Their names are those of the files' parts, which others call their own by.
+namespace goes {
+
 const Members by_any_name = {{"*"}};
 const Members monthly = {{"monthly"}};
 
@@ -315,35 +318,36 @@ const Members inquiry = {
 
 const Members nothing = {};
 
+} // namespace goes
 } // namespace
 
 const Members& may_go(FileKind kind) {
     switch (kind) {
     case FileKind::price_book:
-        return price_book;
+        return goes::price_book;
     case FileKind::inquiry:
-        return inquiry;
+        return goes::inquiry;
     case FileKind::program:
-        return program;
+        return goes::program;
     case FileKind::rate_sheet:
-        return rate_sheet;
+        return goes::rate_sheet;
     case FileKind::place:
-        return place;
+        return goes::place;
     case FileKind::drawing:
-        return drawing;
+        return goes::drawing;
     case FileKind::site_map:
-        return site_map;
+        return goes::site_map;
     case FileKind::apr_problem:
     case FileKind::unknown:
-        return nothing;
+        return goes::nothing;
     }
-    return nothing;
+    return goes::nothing;
 }
 
-const Members& may_go_of_other_plans() { return other_plan; }
+const Members& may_go_of_other_plans() { return goes::other_plan; }
 
-const Members& may_go_of_lots() { return lot; }
+const Members& may_go_of_lots() { return goes::lot; }
 
-const Members& may_go_of_map_in_degrees() { return map_in_degrees; }
+const Members& may_go_of_map_in_degrees() { return goes::map_in_degrees; }
 
 } // namespace quoin::apps
