@@ -38,6 +38,7 @@ struct TakeHomeWords {
     Phrase<Text, int> least_of;   ///< loan, its score
     Phrase<Text> down_as_amount;  ///< loan
     Phrase<Text> loan_at_home;    ///< loan
+    Phrase<Text> wish;            ///< option
     Phrase<Text, int> no_picture; ///< file, kB that all may have
     Phrase<> for_the_desk;
     Phrase<Text, int, int> written; ///< folder, files, kB

@@ -681,6 +681,18 @@ TEST_CASE("A program that takes over another's rules goes alone") {
 
 // The home and its pictures.
 
+TEST_CASE("A wish that only other plans have stays, and that is told") {
+    Scratch folder((source + "/examples/oxbarrow-meadow").c_str());
+    const std::string file = folder.path("buyers/six-programs.json");
+    Json inquiry = json_in(file);
+    inquiry["wishes"].push_back({{"option", "laundry-upstairs"}, {"rank", 7}});
+    write_json_to(file, inquiry);
+    const Home home({.inquiry = file, .rates = source + "/rates"});
+    CHECK(home.taken.report.wishes_left_out == std::vector<std::string>{"laundry-upstairs"});
+    CHECK(home.json("inquiry.json")["wishes"].size() == 6);
+    CHECK(home.load(Language::english)->inquiry.wishes.size() == 6);
+}
+
 TEST_CASE("The plan goes whole, the others by name, size and price") {
     const Home home({.inquiry = six, .rates = source + "/rates"});
     const Json book = home.json("pricebook.json");

@@ -184,6 +184,15 @@ TEST_CASE("Each lot of the book is drawn once, soundly, on ground of its own") {
     CHECK(read(map_of(drawn("1", fifty) + "," + drawn("2", near)), two).problems.empty());
 }
 
+TEST_CASE("A yard is held to the deepest plan that fits, where all of their depths are known") {
+    PriceBook book = book_of(lot_of_book("1", R"(, "measures": {"rear_setback_ft": 38})"));
+    const std::string map = map_of(drawn("1", fifty));
+    CHECK(problem_of(map, book) == ProblemId::drawn_otherwise);
+    book.plans.push_back(book.plans.front());
+    book.plans.back().measures.clear();
+    CHECK(read(map, book).problems.empty());
+}
+
 TEST_CASE("Widths and yards are the book's within 2 %, and so is what fits") {
     const auto with = [](const std::string& more) { return book_of(lot_of_book("1", more)); };
     const std::string map = map_of(drawn("1", fifty));

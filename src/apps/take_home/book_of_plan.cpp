@@ -217,14 +217,23 @@ Value book_of_plan(Value book, std::string_view plan) {
     return book;
 }
 
+namespace {
+
+/// An item of a list by its id, or nullptr.
+const Value* item_of(const Value& owner, std::string_view list, const std::string& id) {
+    const Value* items = owner.find(list);
+    if (items == nullptr) return nullptr;
+    const auto found = std::find_if(items->items.begin(), items->items.end(),
+                                    [&](const Value& item) { return text_in(item, "id") == id; });
+    return found == items->items.end() ? nullptr : &*found;
+}
+
+} // namespace
+
 Value drawing_for(Value drawing, const Value& book) {
-    const Value* options = book.find("options");
     const auto is_there = [&](const Value& condition) {
         const std::string name = text_in(condition, "option");
-        return name.empty() ||
-               (options != nullptr &&
-                std::any_of(options->items.begin(), options->items.end(),
-                            [&](const Value& option) { return text_in(option, "id") == name; }));
+        return name.empty() || item_of(book, "options", name) != nullptr;
     };
     keep_items(drawing, "changes", [&](const Value& change) {
         const Value* when = change.find("when");
@@ -238,6 +247,20 @@ Value drawing_for(Value drawing, const Value& book) {
         }
     }
     return drawing;
+}
+
+std::vector<std::string> take_out_wishes_elsewhere(Value& inquiry, const Value& book) {
+    std::vector<std::string> taken_out;
+    keep_items(inquiry, "wishes", [&](const Value& wish) {
+        const std::string name = text_in(wish, "option");
+        const std::string level = text_in(wish, "level");
+        const Value* option = item_of(book, "options", name);
+        const bool there =
+            option != nullptr && (level.empty() || item_of(*option, "levels", level) != nullptr);
+        if (!there) taken_out.push_back(name);
+        return there;
+    });
+    return taken_out;
 }
 
 } // namespace quoin::apps

@@ -1,7 +1,9 @@
 // The part of a price book, and of a plan's drawing, that is about one plan.
 #pragma once
 
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include <quoin/text/value.hpp>
 
@@ -15,5 +17,9 @@ namespace quoin::apps {
 
 /// A plan's drawing without the changes that only options make which are not in the book.
 [[nodiscard]] Value drawing_for(Value drawing, const Value& book);
+
+/// Takes the wishes out of an inquiry that name what is not in the book, since only other plans
+/// have it; their options are told.
+std::vector<std::string> take_out_wishes_elsewhere(Value& inquiry, const Value& book);
 
 } // namespace quoin::apps

@@ -76,12 +76,18 @@ std::size_t programs_of(const Files& files) {
     }));
 }
 
+fs::path book_of(const std::string& file, const Inquiry& inquiry) {
+    return (fs::path(file).parent_path() / inquiry.price_book).lexically_normal();
+}
+
 class Gathering {
   public:
     explicit Gathering(const TakeHomeAsked& asked)
         : asked_(asked),
           loaded_(load_inquiry(asked.inquiry, asked.rates, asked.language, Drawn::yes)),
-          document_(read_again(asked.inquiry, FileMeant::inquiry)) {}
+          document_(read_again(asked.inquiry, FileMeant::inquiry)),
+          whole_book_(read_again(book_of(asked.inquiry, loaded_->inquiry), FileMeant::price_book)),
+          book_(book_of_plan(whole_book_.root, text_in(document_.root, "plan"))) {}
 
     [[nodiscard]] TakenHome gather();
 
@@ -98,13 +104,15 @@ class Gathering {
     void take_book();
     void take_lots(Value& book, const fs::path& file);
     void take_drawings(Value& book, const fs::path& folder);
-    void take_looks(Value& book, const std::shared_ptr<const Source>& source);
+    void take_looks(Value& book);
     void take_lending();
     void take_programs(const Sitting& sitting, const Files& files);
 
     const TakeHomeAsked& asked_;
     std::unique_ptr<Loaded> loaded_;
     Document document_;
+    Document whole_book_;
+    Value book_;      ///< the part that is about the plan
     Inquiry inquiry_; ///< as it goes home
     TakenHome taken_;
 };
@@ -116,6 +124,7 @@ void Gathering::add(std::string path, std::string bytes) {
 void Gathering::take_inquiry() {
     InquiryToTake& asked = taken_.report.asked;
     asked = inquiry_to_take(document_, loaded_->desk, loaded_->inquiry, asked_.with);
+    taken_.report.wishes_left_out = take_out_wishes_elsewhere(asked.inquiry, book_);
     Findings findings;
     inquiry_ = read_inquiry({document_.source, asked.inquiry}, loaded_->desk, findings);
     if (!findings.none()) throw Refused(std::move(findings));
@@ -147,10 +156,10 @@ void Gathering::take_drawings(Value& book, const fs::path& folder) {
     set(book, "map", text_of_value("site-map.json"));
 }
 
-void Gathering::take_looks(Value& book, const std::shared_ptr<const Source>& source) {
+void Gathering::take_looks(Value& book) {
     TakenReport& report = taken_.report;
     PicturesTaken looks =
-        take_pictures(book, report.asked.inquiry, source, asked_.most_picture_bytes);
+        take_pictures(book, report.asked.inquiry, whole_book_.source, asked_.most_picture_bytes);
     for (const Picture& picture : looks.pictures) {
         add(picture.file, std::string(picture.source->text()));
     }
@@ -163,18 +172,15 @@ void Gathering::take_looks(Value& book, const std::shared_ptr<const Source>& sou
 void Gathering::take_book() {
     const Desk& desk = loaded_->desk;
     const Plan& plan = at(desk.book.plans, inquiry_.selection.plan);
-    const fs::path path = fs::path(asked_.inquiry).parent_path() / loaded_->inquiry.price_book;
-    const Document whole = read_again(path.lexically_normal(), FileMeant::price_book);
     TakenReport& report = taken_.report;
     report.plan = plan.name;
     report.elevation = at(plan.elevations, inquiry_.selection.elevation).name;
     report.other_plans = desk.book.plans.size() - 1;
-    const Value of_plan = book_of_plan(whole.root, plan.id);
-    Value book = kept(of_plan, may_go(FileKind::price_book));
-    const fs::path folder = path.lexically_normal().parent_path();
-    if (const auto list = lots_file(whole.root)) take_lots(book, folder / *list);
+    Value book = kept(book_, may_go(FileKind::price_book));
+    const fs::path folder = fs::path(whole_book_.source->name()).parent_path();
+    if (const auto list = lots_file(whole_book_.root)) take_lots(book, folder / *list);
     take_drawings(book, folder);
-    take_looks(book, whole.source);
+    take_looks(book);
     add("pricebook.json", book);
     count(TakenPart::options, length_of(book, "options"), desk.book.options.size());
     count(TakenPart::incentives, length_of(book, "incentives"), desk.book.incentives.size());

@@ -49,6 +49,7 @@ struct TakenReport {
     std::string sheet; ///< id
     bool shared = false;
     InquiryToTake asked;
+    std::vector<std::string> wishes_left_out; ///< options of other plans alone
 };
 
 struct TakenHome {

@@ -53,6 +53,7 @@ void tell_what_stays(const TakenReport& report, const TakeHomeWords& of, Blocks&
     for (const Private what : asked.at_home) tell(of.of_buyer(what));
     for (const std::string& loan : asked.down_as_amount) tell(of.down_as_amount(loan));
     for (const std::string& loan : asked.loans_at_home) tell(of.loan_at_home(loan));
+    for (const std::string& option : report.wishes_left_out) tell(of.wish(option));
     for (const std::string& picture : report.pictures_left_out) {
         tell(of.no_picture(picture, kb_of_all(report.most_picture_bytes)));
     }
@@ -82,6 +83,7 @@ void write_privates(const TakenReport& report, JsonWriter& json) {
     };
     names("down_as_amount", asked.down_as_amount);
     names("scenarios_left_out", asked.loans_at_home);
+    names("wishes_left_out", report.wishes_left_out);
     names("pictures_left_out", report.pictures_left_out);
 }
 

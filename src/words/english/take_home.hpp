@@ -32,6 +32,7 @@ inline constexpr TakeHomeWords take_home = {
     .least_of = "credit score of \"{}\": the file says {}, the least with the same figures",
     .down_as_amount = "cash: the down payment of \"{}\" is now the amount it came to",
     .loan_at_home = "cash: \"{}\" is left out, because it rests on the cash alone",
+    .wish = "wish {}: only other plans have it",
     .no_picture = "picture {}: all pictures together may have {} kB",
     .for_the_desk = "all notes for the desk, comments and who prepared it",
     .written = "{}: written, {} files, {} kB. Only you can read them.",

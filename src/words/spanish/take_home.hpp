@@ -33,6 +33,7 @@ inline constexpr TakeHomeWords take_home = {
     .least_of = "puntaje de crédito de \"{}\": el archivo dice {}, el menor con las mismas cifras",
     .down_as_amount = "efectivo: el pago inicial de \"{}\" ahora es el monto que resultó",
     .loan_at_home = "efectivo: \"{}\" no se incluye, porque depende solo del efectivo",
+    .wish = "deseo {}: solo lo tienen otros planos",
     .no_picture = "imagen {}: todas juntas pueden tener {} kB",
     .for_the_desk = "las notas para la oficina, los comentarios y quién lo preparó",
     .written = "{}: guardado, {} archivos, {} kB. Solo usted puede leerlos.",
