@@ -26,7 +26,8 @@ const char* const two_plans = R"({
   "plans": [
     {"id": "own", "name": "Own", "note": "here", "elevations": [{"id": "a"}, {"id": "b"}]},
     {"id": "other", "name": "Other", "note": "there", "base_price": "9",
-     "elevations": [{"id": "c", "name": "C", "price": "500"}, {"id": "d", "name": "D", "price": "-5"}]}],
+     "elevations": [{"id": "c", "name": "C", "price": "500"},
+                    {"id": "d", "name": "D", "price": "-5"}]}],
   "options": [
     {"id": "all", "price": "1", "excludes": ["theirs"]},
     {"id": "both", "price": {"own": "1", "other": "2", "*": "3"}},
