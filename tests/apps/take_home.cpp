@@ -18,6 +18,7 @@
 #include <quoin/answers/sheet.hpp>
 #include <quoin/render/answers.hpp>
 
+#include "apps/checked.hpp"
 #include "apps/command_line.hpp"
 #include "apps/files.hpp"
 #include "apps/loading.hpp"
