@@ -1,11 +1,15 @@
 // Bundles the page into a folder: one script, one style sheet, two fonts, an icon, the page itself.
 //
 //   node build.mjs FOLDER
+//
+// And what a file that is taken home is made of (home.mjs).
 import {build} from 'esbuild';
 import {copyFileSync, mkdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {dirname, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import subset from 'subset-font';
+
+import {build_home} from './home.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const out = process.argv[2] ?? join(here, '../../build/page');
@@ -23,13 +27,12 @@ const only_what_is_used = {
         })),
 };
 
-await build({
+/// How every script and style of the page is made.
+const settings = {
     absWorkingDir: here,
-    entryPoints: {app: 'main.tsx'},
     outdir: out,
     bundle: true,
     minify: true,
-    format: 'esm',
     target: ['es2020', 'safari14'],
     jsx: 'automatic',
     jsxImportSource: 'preact',
@@ -37,7 +40,8 @@ await build({
     legalComments: 'none',
     logLevel: 'warning',
     plugins: [only_what_is_used],
-});
+};
+await build({...settings, entryPoints: {app: 'main.tsx'}, format: 'esm'});
 
 const font = (family, name) =>
     join(here, 'node_modules/@fontsource-variable', family, 'files', name);
@@ -86,3 +90,5 @@ writeFileSync(
     join(out, 'licenses.txt'),
     parts.map((name) => `${name}\n\n${license(name)}`).join('\n\n'),
 );
+
+await build_home(settings, out);

@@ -1,5 +1,7 @@
 // The only door to the engine: every figure on the page comes through ask(), and every sentence of
 // the engine in the language in hand.
+import {reach} from '#side/reach';
+
 import type {TermCode} from './answer_types';
 import {language} from './language';
 
@@ -31,46 +33,8 @@ export class Refused extends Error {
 /// No answer at all: the program has ended, or cannot be reached.
 export class Gone extends Error {}
 
-const code_key = 'quoin.code';
-
-/// An access code given in the address is kept for this tab and taken out of the address bar; the
-/// rest of the address stays.
-export function take_code_from_address(): void {
-    const match = /(^#|&)code=([^&]*)/.exec(location.hash);
-    if (!match) return;
-    try {
-        set_code(decodeURIComponent(match[2]));
-    } catch {
-        set_code(match[2]); // a sign cut in two: the program will not take it, and the page asks
-    }
-    const rest = location.hash.replace(match[0], '').replace(/^#?&?/, '');
-    history.replaceState(null, '', location.pathname + (rest ? `#${rest}` : ''));
-}
-
-let code_now = '';
-
-/// Signs that no header can hold become question marks: refused, like any code that is wrong.
-export function set_code(code: string): void {
-    code_now = code.replace(/[^\x21-\x7e]/g, '?');
-    try {
-        sessionStorage.setItem(code_key, code_now);
-    } catch {
-        /* asked for again after a reload */
-    }
-}
-
-/// The code that was given, right or wrong.
-export function given_code(): string {
-    try {
-        return sessionStorage.getItem(code_key) ?? code_now;
-    } catch {
-        return code_now;
-    }
-}
-
 function headers(): Record<string, string> {
-    const code = given_code();
-    return {'Accept-Language': language.peek(), ...(code ? {'Quoin-Code': code} : {})};
+    return {'Accept-Language': language.peek()};
 }
 
 async function answer_of<T>(response: Response): Promise<T> {
@@ -84,9 +48,9 @@ async function answer_of<T>(response: Response): Promise<T> {
     return body as T;
 }
 
-async function reach(address: string, init: RequestInit): Promise<Response> {
+async function reached(address: string, init: RequestInit): Promise<Response> {
     try {
-        return await fetch(address, {cache: 'no-store', ...init});
+        return await reach(address, {cache: 'no-store', ...init});
     } catch (error) {
         if ((error as Error).name === 'AbortError') throw error;
         throw new Gone('the program cannot be reached');
@@ -110,7 +74,7 @@ export interface Cases {
 }
 
 export async function cases(): Promise<Cases> {
-    return answer_of<Cases>(await reach('/api/cases', {headers: headers()}));
+    return answer_of<Cases>(await reached('/api/cases', {headers: headers()}));
 }
 
 export interface ExplainedTerm {
@@ -127,7 +91,7 @@ export function terms(): Promise<ExplainedTerm[]> {
     const asked_in = language.peek();
     const before = glossaries.get(asked_in);
     if (before) return before;
-    const answer = reach('/api/terms', {headers: headers()})
+    const answer = reached('/api/terms', {headers: headers()})
         .then((response) => answer_of<{terms: ExplainedTerm[]}>(response))
         .then((all) => all.terms);
     glossaries.set(asked_in, answer);
@@ -145,7 +109,7 @@ function address_of(question: string, options: Options): string {
 }
 
 function post(address: string, body: string): Promise<Response> {
-    return reach(address, {
+    return reached(address, {
         method: 'POST',
         headers: {...headers(), 'Content-Type': 'application/json'},
         body,
@@ -216,7 +180,7 @@ export function picture_here(address: string): string | null {
 export function picture(address: string): Promise<string> {
     const before = pictures.get(address);
     if (before) return before;
-    const shown = reach(address, {headers: headers(), cache: 'default'})
+    const shown = reached(address, {headers: headers(), cache: 'default'})
         .then((response) => (response.ok ? response.blob() : answer_of<Blob>(response)))
         .then((bytes) => {
             const url = URL.createObjectURL(bytes);

@@ -1,10 +1,10 @@
 // The language in hand, and what the page says in it.
 import {effect, signal} from '@preact/signals';
 
+import {keep_language, kept_language} from '#side/kept_language';
+
 import {catalogues} from './words/catalogue';
 import type {Language, Words} from './words/catalogue';
-
-const stored = 'quoin.language';
 
 export const languages = Object.keys(catalogues) as Language[];
 
@@ -16,7 +16,7 @@ function known(name: string | null): Language | undefined {
 function first(): Language {
     let chosen: Language | undefined;
     try {
-        chosen = known(localStorage.getItem(stored));
+        chosen = known(kept_language());
     } catch {
         /* keeps nothing */
     }
@@ -30,7 +30,7 @@ effect(() => {
     document.documentElement.lang = language.value;
     if (language.value === first()) return;
     try {
-        localStorage.setItem(stored, language.value);
+        keep_language(language.value);
     } catch {
         /* chosen for this visit */
     }

@@ -1,12 +1,12 @@
-// Starts the page.
+// Starts the page at the desk.
 import './tokens.css';
 import './base.css';
 
 import {render} from 'preact';
 
-import {take_code_from_address} from './engine';
+import {take_code_from_address} from './desk/reach';
+import {open_page} from './desk/start';
 import {App} from './parts/app';
-import {open_page} from './state/start';
 
 import './large_text.css';
 

@@ -4,7 +4,7 @@ import {ask, Refused} from './engine';
 import type {Cases, Inquiry, Problem} from './engine';
 import {date} from './figures';
 import {copy, without_refused} from './inquiry';
-import {today} from './keeping';
+import {today} from './days';
 import {say} from './language';
 
 export type Book = Cases['price_books'][number];

@@ -2,10 +2,11 @@
 // The address says the view, so the browser's own way back leads through the views.
 import {effect, signal} from '@preact/signals';
 
-import {keep_place, kept_place} from './keeping';
+import {keep_place, kept_place} from '#side/keeping';
+import {plain_view, views} from '#side/views';
+
 import {opened} from './opened';
 
-export const views = ['tour', 'loans', 'budget', 'site', 'schedule', 'sheet', 'check'] as const;
 export type View = (typeof views)[number];
 
 /// How far down each view was left, in pixels.
@@ -19,7 +20,7 @@ export interface Place {
 
 const most_opened = 200;
 
-export const view = signal<View>('tour');
+export const view = signal<View>(plain_view);
 
 let of = ''; // whose place it is
 let tops: Tops = {};
@@ -87,9 +88,9 @@ export function view_in_address(): View | null {
     return views.find((one) => location.hash === `#${one}`) ?? null;
 }
 
-/// The tour is the plain address.
+/// The view that a first visitor sees is the plain address.
 function address_of(one: View): string {
-    return location.pathname + location.search + (one === 'tour' ? '' : `#${one}`);
+    return location.pathname + location.search + (one === plain_view ? '' : `#${one}`);
 }
 
 /// Without a name or anything else of a buyer.
@@ -99,7 +100,7 @@ export function set_address(): void {
 
 /// One step back or forward in the browser.
 function walked(): void {
-    const there = view_in_address() ?? (location.hash === '' ? 'tour' : null);
+    const there = view_in_address() ?? (location.hash === '' ? plain_view : null);
     if (!there || there === view.peek()) return;
     view.value = there;
     go_down_to(tops[there] ?? 0);

@@ -1,31 +1,14 @@
 // The frame: whose home, the views, the bar of figures that is always in sight.
-import {useEffect, useState} from 'preact/hooks';
+import {useEffect} from 'preact/hooks';
 
-import {given_code} from '../engine';
-import type {Inquiry} from '../engine';
-import {brief, short_date} from '../figures';
-import {today} from '../keeping';
-import {language, languages, own_name, say} from '../language';
-import {view} from '../place';
+import {views} from '#side/views';
+import {ended_words} from '#side/words';
+
+import {brief} from '../figures';
+import {say} from '../language';
+import {go_to_view, view} from '../place';
 import {redo, undo} from '../state/changing';
-import {
-    closed,
-    code_needed,
-    current,
-    facing,
-    gone,
-    has_past,
-    heading,
-    known,
-    mending,
-    notice,
-    problems,
-    somebody,
-    tour,
-} from '../state/signals';
-import {enter, speak} from '../state/start';
-import {bring_back} from '../state/who';
-import {go_to_view, views} from '../place';
+import {code_needed, current, gone, heading, problems, somebody} from '../state/signals';
 import {BudgetView} from '../views/budget';
 import {CheckView} from '../views/check';
 import {LoansView} from '../views/loans';
@@ -34,13 +17,14 @@ import {SheetView} from '../views/sheet';
 import {SiteView} from '../views/site';
 import {TourView} from '../views/tour';
 import {Bar} from './bar';
-import {Buyers, TurnedAway} from './buyers';
+import {Whose} from '#side/whose';
 import {FindButton} from './find';
-import {Openings} from './openings';
-import {WayOn} from './way_on';
+import {Languages} from './languages';
+import {Messages} from './messages';
 import {Name, WholeName} from './name';
 import {PaperHead} from './paper_head';
 import {TermCard} from './term';
+import {Nobody} from '#side/nobody';
 
 import './app.css';
 
@@ -73,25 +57,6 @@ function Views() {
     );
 }
 
-/// Each by its own name: whoever cannot read the page finds theirs.
-function Languages() {
-    return (
-        <div class="languages" role="group" aria-label={say.frame.languages_label}>
-            {languages.map((one) => (
-                <button
-                    key={one}
-                    class="language"
-                    lang={one}
-                    aria-pressed={language.value === one}
-                    onClick={() => speak(one)}
-                >
-                    {own_name(one)}
-                </button>
-            ))}
-        </div>
-    );
-}
-
 function Shown() {
     switch (view.value) {
         case 'tour':
@@ -111,160 +76,16 @@ function Shown() {
     }
 }
 
-/// What stands in the way, in words, above everything else.
-function Messages() {
-    return (
-        <div class="messages" aria-live="polite">
-            {gone.value && (
-                <p class="message bad" role="alert">
-                    {say.frame.gone}
-                </p>
-            )}
-            {notice.value && (
-                <p class="message">
-                    <span>{notice.value}</span>
-                    <button
-                        class="quiet"
-                        onClick={() => {
-                            notice.value = '';
-                        }}
-                    >
-                        {say.common.close}
-                    </button>
-                </p>
-            )}
-            {closed.value && (
-                <p class="message closed">
-                    <span>
-                        {say.buyers.closed({
-                            name: (
-                                <Name of={closed.value.one.inquiry.buyer || say.buyers.unnamed} />
-                            ),
-                        })}
-                    </span>
-                    <span class="message-steps">
-                        <button class="step" onClick={bring_back}>
-                            {say.common.undo}
-                        </button>
-                        <button
-                            class="quiet"
-                            onClick={() => {
-                                closed.value = null;
-                            }}
-                        >
-                            {say.common.close}
-                        </button>
-                    </span>
-                </p>
-            )}
-            {mending.value && <WayOn found={mending.value} />}
-            {problems.value.length > 0 && !mending.value && (
-                <div class="message bad" role="alert">
-                    <p>{tour.value ? say.frame.stale : say.frame.no_answer}</p>
-                    <ul>
-                        {problems.value.slice(0, 6).map((problem, i) => (
-                            <li key={i}>{say.frame.problem(problem)}</li>
-                        ))}
-                    </ul>
-                    {has_past.value && (
-                        <button class="quiet" onClick={undo}>
-                            {say.common.one_step_back}
-                        </button>
-                    )}
-                </div>
-            )}
-        </div>
-    );
-}
-
-function Code() {
-    const [code, write] = useState('');
-    return (
-        <main class="alone">
-            <Languages />
-            <h1>{say.frame.code_title}</h1>
-            <p>{say.frame.code_asked}</p>
-            {given_code() && (
-                <p class="wrong" role="alert">
-                    {say.frame.code_wrong}
-                </p>
-            )}
-            <form
-                onSubmit={(event) => {
-                    event.preventDefault();
-                    enter(code.trim());
-                }}
-            >
-                <label>
-                    {say.frame.code}{' '}
-                    <input
-                        value={code}
-                        autocomplete="off"
-                        spellcheck={false}
-                        onInput={(event) => write(event.currentTarget.value)}
-                    />
-                </label>
-                <button class="main-button">{say.frame.code_open}</button>
-            </form>
-        </main>
-    );
-}
-
-/// Names alone, and the way to a new buyer.
-function Begin() {
-    const [begins, begin] = useState<Inquiry | null>(null);
-    return (
-        <>
-            <h1>{begins ? say.buyers.new_one : say.frame.whose_home}</h1>
-            {facing.value && <TurnedAway />}
-            <Openings done={() => undefined} remarks={false} begins={begins} begin={begin} />
-        </>
-    );
-}
-
-function Nothing() {
-    if (gone.value)
-        return (
-            <main class="alone">
-                <Languages />
-                <Messages />
-            </main>
-        );
-    if (!known.value)
-        return (
-            <main class="alone">
-                <Languages />
-                <p class="waiting">{say.frame.opening}</p>
-            </main>
-        );
-    if (known.value.price_books.some((book) => book.first || book.inquiries.length > 0))
-        return (
-            <main class="alone start">
-                <Languages />
-                <Messages />
-                <Begin />
-            </main>
-        );
-    return (
-        <main class="alone">
-            <Languages />
-            <h1>{say.frame.no_home}</h1>
-            <p>{say.frame.no_home_why}</p>
-            <Messages />
-        </main>
-    );
-}
-
 export function App() {
     useEffect(() => {
         document.addEventListener('keydown', keys);
         return () => document.removeEventListener('keydown', keys);
     }, []);
     const home = heading.value;
+    const ended = home && ended_words(home);
     // A title stays in the browser's history, for whoever sits here next: nobody's name is in it.
     document.title = home ? say.frame.title({community: brief(home.community)}) : 'quoin';
-    if (code_needed.value) return <Code />;
-    if (!somebody.value) return <Nothing />;
+    if (code_needed.value || !somebody.value) return <Nobody />;
     return (
         <>
             <a class="skip" href="#main">
@@ -285,13 +106,9 @@ export function App() {
                     >
                         {home ? <Name of={home.community} /> : ' '}
                     </p>
-                    {home && home.price_book_expires < today() && (
-                        <p class="book-ended refused">
-                            {say.frame.book_ended({on: short_date(home.price_book_expires)})}
-                        </p>
-                    )}
+                    {ended && <p class="book-ended refused">{ended}</p>}
                 </div>
-                <Buyers />
+                <Whose />
                 <Languages />
                 <Views />
                 <FindButton />

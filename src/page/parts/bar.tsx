@@ -1,6 +1,8 @@
 // The bar that is always in sight: price, month, cash, and what the last touch changed.
 import {signal} from '@preact/signals';
 
+import {as_of_words} from '#side/words';
+
 import type {Move} from '../answers';
 import {
     closing_name,
@@ -8,7 +10,6 @@ import {
     rate_percent,
     rounded,
     short,
-    short_date,
     signed,
     term,
     unsigned,
@@ -79,7 +80,7 @@ function Terms() {
                 term: term(terms.months),
                 down: short(terms.down_payment),
                 down_percent: percent(terms.down_percent),
-                as_of: short_date(heading.as_of),
+                as_of: as_of_words(heading),
                 roomy: marked('terms-roomy'),
             })}{' '}
             <LoanButton class="change-loan" />

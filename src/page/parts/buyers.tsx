@@ -1,12 +1,12 @@
 // The buyers that are open, and what can be done with one: name, copy, file, link.
 import {useEffect, useRef, useState} from 'preact/hooks';
 
+import {turn_back, turn_to_buyer} from '../desk/start';
 import type {Inquiry} from '../engine';
 import {file_name, hand_over} from '../files';
 import {copy, to_link} from '../inquiry';
 import {say} from '../language';
 import {buyer, buyers, current, facing, notice} from '../state/signals';
-import {turn_back, turn_to_buyer} from '../state/start';
 import {close, open, put_away, show} from '../state/who';
 import {Dialog} from './dialog';
 import {Facts} from './facts';

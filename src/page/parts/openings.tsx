@@ -1,10 +1,10 @@
 // Whom to open: a new buyer, somebody this browser kept, an example, a file.
 import {useMemo, useState} from 'preact/hooks';
 
+import {day_of} from '../days';
 import type {Cases, Inquiry} from '../engine';
 import {brief, short_date} from '../figures';
-import {day_of} from '../keeping';
-import type {Kept} from '../keeping';
+import type {Kept} from '../kept';
 import {say} from '../language';
 import {book_of, books_here} from '../state/books';
 import {away, buyers, current, facing, known, notice} from '../state/signals';

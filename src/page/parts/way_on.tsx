@@ -1,9 +1,10 @@
 // The price book has moved on: what a buyer would have to do without, what the home comes to then,
 // and one button to go on.
+import {seen_of} from '#side/keeping';
+
 import type {Tour} from '../answers';
 import {brief, closing_amount, date, dollars} from '../figures';
-import {seen_of} from '../keeping';
-import type {Seen} from '../keeping';
+import type {Seen} from '../kept';
 import {say} from '../language';
 import type {Loss, Mending} from '../mending';
 import {loan_name} from '../state/books';

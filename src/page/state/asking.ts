@@ -1,10 +1,11 @@
 // Asking about the buyer in hand: the answer that the page is drawn from, and what to do where none comes.
 import {batch, effect} from '@preact/signals';
 
+import {keep_seen} from '#side/keeping';
+
 import type {Tour} from '../answers';
 import {Refused, ask, cases} from '../engine';
 import type {Inquiry, Options, Problem} from '../engine';
-import {keep_seen} from '../keeping';
 import {all_gone, mended} from '../mending';
 
 import {

@@ -4,8 +4,8 @@ import {computed, signal} from '@preact/signals';
 
 import type {Move, Tour} from '../answers';
 import type {Cases, Inquiry, Problem} from '../engine';
-import {today} from '../keeping';
-import type {Kept} from '../keeping';
+import {today} from '../days';
+import type {Kept} from '../kept';
 import type {Mending} from '../mending';
 import type {Use} from '../money';
 import {view} from '../place';

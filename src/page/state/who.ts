@@ -1,11 +1,12 @@
 // Who is open: taken up, put away, closed and brought back, new.
 import {batch} from '@preact/signals';
 
+import {all_kept, forget_buyer, kept_buyer} from '#side/keeping';
+
 import type {Tour} from '../answers';
 import type {Inquiry} from '../engine';
 import {copy} from '../inquiry';
-import {all_kept, forget_buyer, kept_buyer} from '../keeping';
-import type {Kept} from '../keeping';
+import type {Kept} from '../kept';
 import {say} from '../language';
 import {take_place, view} from '../place';
 

@@ -1,5 +1,6 @@
 // What was changed is kept in this browser, a frame after it is painted.
-import {all_kept, keep_buyer} from '../keeping';
+import {all_kept, keep_buyer} from '#side/keeping';
+
 import {say} from '../language';
 
 import {away, buyers, notice} from './signals';

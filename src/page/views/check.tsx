@@ -3,6 +3,8 @@ import {signal} from '@preact/signals';
 import {createContext} from 'preact';
 import {useContext, useEffect, useRef, useState} from 'preact/hooks';
 
+import {has_workbook} from '#side/views';
+
 import type {Figure, Recheck, TermCode} from '../answers';
 import {ask_file, Refused} from '../engine';
 import {brief, short_date} from '../figures';
@@ -164,9 +166,11 @@ function Figures({answer}: {answer: Recheck}) {
                         onInput={(event) => want(event.currentTarget.value)}
                     />
                 </label>
-                <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
-                    {say.check.workbook}
-                </button>
+                {has_workbook && (
+                    <button class="step" onClick={() => save_workbook(answer.scenario.terms.name)}>
+                        {say.check.workbook}
+                    </button>
+                )}
             </div>
             {sections.length === 0 && <p class="home-line">{say.check.nothing_found}</p>}
             {/* One is open at a time, or all that hold what is looked for. */}

@@ -1,22 +1,18 @@
-// The start of the page: what the window had open, a link, the first visit; another tab, another day,
-// another language, and turning the screen to the buyer.
+// The start of the page at the desk: what the window had open, a link, the first visit; another tab,
+// another day, and turning the screen to the buyer.
 import {batch, computed, effect, signal} from '@preact/signals';
 
-import {Refused, cases, set_code} from '../engine';
+import {Refused, cases} from '../engine';
 import type {Inquiry} from '../engine';
 import {date} from '../figures';
 import {from_link, with_selection} from '../inquiry';
-import {buyer_in, keep_sitting, kept_buyer, kept_sitting} from '../keeping';
-import {language, say} from '../language';
+import {say} from '../language';
 import {set_address, view, view_in_address, watch_place} from '../place';
-import type {Language} from '../words/catalogue';
-
-import {failed, refresh, scenario_names} from './asking';
-import {book_of, books_here} from './books';
+import {failed, refresh, scenario_names} from '../state/asking';
+import {book_of, books_here} from '../state/books';
 import {
     away,
     buyers,
-    change,
     closed,
     code_needed,
     current,
@@ -27,9 +23,11 @@ import {
     problems,
     touched_now,
     touched_today,
-} from './signals';
-import {open, open_new, put_all_away, show} from './who';
-import {keep_all, list_away} from './writing';
+} from '../state/signals';
+import {open, open_new, put_all_away, show} from '../state/who';
+import {keep_all, list_away} from '../state/writing';
+import {buyer_in, keep_sitting, kept_buyer, kept_sitting} from './keeping';
+import {set_code} from './reach';
 
 /// Another tab of this browser changed a buyer that is open here too.
 function hear(event: StorageEvent): void {
@@ -154,22 +152,6 @@ export function open_page(): void {
 export function enter(code: string): void {
     set_code(code);
     void start();
-}
-
-/// The page in another language. What the engine said is asked anew; what was said of the last touch
-/// stands in the language of before, and goes.
-export function speak(next: Language): void {
-    if (language.value === next) return;
-    batch(() => {
-        language.value = next;
-        change.value = null;
-        notice.value = '';
-    });
-    if (!known.value) return;
-    void cases().then((heard) => {
-        if (language.value === next) known.value = heard;
-    }, failed);
-    void refresh();
 }
 
 /// Asked anew, so that nothing that was told for the desk is left in the page.

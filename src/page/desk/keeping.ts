@@ -1,58 +1,16 @@
-// What this browser keeps: each buyer under a key of its own, so that two tabs do not overwrite each
-// other, and what a window has open.
-import type {Tour} from './answers';
-import {say} from './language';
-import type {Place, View} from './place';
-import type {Buyer} from './state/signals';
+// What the browser at the desk keeps: each buyer under a key of its own, so that two tabs do not
+// overwrite each other, and what a window has open.
+import type {Tour} from '../answers';
+import {today} from '../days';
+import type {Kept, Seen, Sitting} from '../kept';
+import {say} from '../language';
+import type {Place} from '../place';
+import type {Buyer} from '../state/signals';
 
 const stored = 'quoin.buyer.';
 const figures = 'quoin.seen.';
 const places = 'quoin.place.';
 const opened = 'quoin.open';
-
-/// What was last seen of a buyer: the names by which a price book may no longer call things, and
-/// what the home came to.
-export interface Seen {
-    community: string;
-    plan?: string; ///< its name
-    as_of: string;
-    price: string;
-    month: string | null;
-    closing: string | null;
-    scenario: string;
-    names: Record<string, string>;
-}
-
-/// What a window has open. It holds for the window, and for the day: on a desk where others sit
-/// down, nobody finds another's figures.
-export interface Sitting {
-    keys: string[];
-    current: string;
-    view: View;
-    facing?: boolean; ///< the buyer looks on
-    day: string;
-}
-
-/// A buyer that is kept, as far as a list of names tells it.
-export interface Kept {
-    key: string;
-    name: string;
-    price_book: string;
-    community: string; ///< of the price book, as it was last seen
-    plan: string; ///< its name, as it was last seen
-    lot: string;
-    at: number; ///< when something was last done with it, in milliseconds
-}
-
-/// "2026-11-28"
-export function day_of(when: Date): string {
-    const two = (number: number) => String(number).padStart(2, '0');
-    return `${when.getFullYear()}-${two(when.getMonth() + 1)}-${two(when.getDate())}`;
-}
-
-export function today(): string {
-    return day_of(new Date());
-}
 
 function read(store: Storage, key: string): any {
     try {

@@ -1,0 +1,43 @@
+// What the opener hands over: what was packed into the file, and a worker that has begun already.
+
+/// Days are written as answers write them; an empty one has no end.
+export interface Facts {
+    hash: string; ///< of what was packed: the name under which changes are kept
+    as_of: string; ///< the day of every figure
+    rates_end: string; ///< the last day of the rates
+    book_end: string; ///< and of the prices
+}
+
+/// A file of the desk: its text, or bytes.
+export type Packed = string | {base64: string};
+
+/// What a worker begins with.
+export interface Beginning {
+    wasm: ArrayBuffer;
+    files: Record<string, Packed>;
+    today: string;
+    language: string;
+}
+
+export interface Handed {
+    facts: Facts;
+    files: Record<string, Packed>;
+    parts: Record<string, ArrayBuffer>; ///< of the program, by their names
+    state: Record<string, unknown> | null; ///< what was changed in a copy
+    state_id: string; ///< of a copy: others than the first keep their changes apart
+    language: string; ///< of the document
+    worker: Worker;
+    begin: () => Worker; ///< another one
+    touched: () => [string, number] | null; ///< what was touched meanwhile: class and place
+    parts_text: string; ///< as they stand in the document, for a copy of it
+    home_text: string;
+    opener_text: string;
+}
+
+declare global {
+    interface Window {
+        quoin_handed?: Handed;
+    }
+}
+
+export const handed: Handed = window.quoin_handed!;

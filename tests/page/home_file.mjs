@@ -1,0 +1,146 @@
+// A file as it is taken home, put together of what was built: the same steps as those of the program.
+import {execFileSync} from 'node:child_process';
+import {createHash} from 'node:crypto';
+import {mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync} from 'node:fs';
+import {tmpdir} from 'node:os';
+import {basename, extname, join} from 'node:path';
+import {gzipSync} from 'node:zlib';
+
+import {ask, program, root} from './support.mjs';
+
+const built = join(process.env.QUOIN_BUILD, 'page');
+const examples = join(root, 'examples');
+
+/// Of the languages of the page: the sentence that holds a value is in home_documents.json.
+const dates = {
+    en: (day) =>
+        new Date(`${day}T12:00`).toLocaleDateString('en-US', {
+            month: 'short',
+            day: 'numeric',
+            year: 'numeric',
+        }),
+    es: (day) => {
+        const [year, month, date] = day.split('-').map(Number);
+        const names = 'ene feb mar abr may jun jul ago sep oct nov dic'.split(' ');
+        return `${date} ${names[month - 1]} ${year}`;
+    },
+};
+
+const dollars = (amount) => {
+    const [whole, cents] = amount.replace('-', '').split('.');
+    return `$${whole.replace(/\B(?=(\d{3})+(?!\d))/g, ',')}.${cents}`;
+};
+const short = (amount) => dollars(amount).replace(/\.00$/, '');
+const rate = (text) => {
+    const [whole, rest = ''] = text.split('.');
+    return `${whole}.${rest.padEnd(3, '0')}%`;
+};
+const escaped = (text) =>
+    text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+
+const filled = (text, values) =>
+    text.replace(/\{\{(\w+)\}\}/g, (whole, name) => {
+        if (!(name in values)) throw new Error(`no value for ${whole}`);
+        return values[name];
+    });
+
+const texts = ['.json', '.csv', '.svg', '.txt'];
+
+/// The files below a folder, as they are packed: text, or base64 of what is none.
+function packed_below(folder, under, wanted = () => true) {
+    const files = {};
+    for (const name of readdirSync(folder, {recursive: true})) {
+        const path = join(folder, name);
+        if (!statSync(path).isFile() || !wanted(name)) continue;
+        const bytes = readFileSync(path);
+        files[`${under}/${name}`] = texts.includes(extname(name))
+            ? bytes.toString('utf8')
+            : {base64: bytes.toString('base64')};
+    }
+    return files;
+}
+
+/// The examples' price book and one of its inquiries, with all rates.
+function desk_of(inquiry) {
+    const wanted = (name) => !name.startsWith('buyers') || basename(name) === basename(inquiry);
+    return {
+        ...packed_below(join(examples, 'oxbarrow-meadow'), 'examples/oxbarrow-meadow', wanted),
+        ...packed_below(join(root, 'rates'), 'rates'),
+    };
+}
+
+export function sheet_of(inquiry, language) {
+    const folder = mkdtempSync(join(tmpdir(), 'quoin-sheet-'));
+    const file = join(folder, 'sheet.html');
+    try {
+        execFileSync(program, ['sheet', inquiry, '--language', language, '-o', file]);
+        return readFileSync(file, 'utf8');
+    } finally {
+        rmSync(folder, {recursive: true});
+    }
+}
+
+function bar_of(inquiry, language, words) {
+    const told = JSON.parse(
+        execFileSync(program, ['tour', inquiry, '--language', language, '--json'], {
+            encoding: 'utf8',
+            maxBuffer: 1 << 28,
+        }),
+    );
+    const {contract_price, heading, scenario} = told;
+    const {cash, monthly, terms} = scenario;
+    const closing_name = cash.to_close.startsWith('-')
+        ? words.back_at_closing
+        : words.cash_to_close;
+    const years = terms.months / 12;
+    return {
+        heading,
+        title: escaped(`${heading.community} – quoin`),
+        community: escaped(heading.community),
+        price: short(contract_price),
+        month: dollars(monthly.total),
+        cash: dollars(cash.needed),
+        closing: filled(words.closing, {closing_name, cash_to_close: dollars(cash.to_close)}),
+        terms: filled(words.terms, {
+            loan: escaped(terms.program_name),
+            rate: rate(terms.rate),
+            apr: rate(terms.apr),
+            term: language === 'es' ? `${years} años` : `${years} years`,
+            down: short(terms.down_payment),
+            down_percent: `${terms.down_percent}%`,
+            as_of: dates[language](heading.as_of),
+        }),
+    };
+}
+
+/// `facts`: other days than those of the example.
+export function home_file(inquiry, {language = 'en', facts = {}} = {}) {
+    const words = JSON.parse(readFileSync(join(built, 'home_documents.json'), 'utf8'))[language];
+    const sheet = sheet_of(inquiry, language);
+    const [, sheet_style] = sheet.split(/<\/?style>/, 3);
+    const [, sheet_class, inside] = /<main class="([^"]*)">([^]*)<\/main>/.exec(sheet);
+    const {heading, ...bar} = bar_of(inquiry, language, words);
+    const files = desk_of(inquiry);
+    const hash = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 16);
+    const home = {
+        facts: {
+            hash,
+            as_of: heading.as_of,
+            rates_end: '2026-12-18',
+            book_end: heading.price_book_expires,
+            ...facts,
+        },
+        files,
+    };
+    return filled(words.document, {
+        ...bar,
+        sheet_style,
+        sheet_class,
+        sheet: inside,
+        home: gzipSync(JSON.stringify(home), {level: 9}).toString('base64'),
+        state: '',
+        parts: readFileSync(join(built, 'home_parts.gz')).toString('base64'),
+    });
+}
+
+export {ask, writeFileSync};
