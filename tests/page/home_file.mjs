@@ -1,15 +1,19 @@
 // A file as it is taken home, put together of what was built: the same steps as those of the program.
 import {execFileSync} from 'node:child_process';
 import {createHash} from 'node:crypto';
-import {mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync} from 'node:fs';
+import {existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {basename, extname, join} from 'node:path';
 import {gzipSync} from 'node:zlib';
 
-import {ask, program, root} from './support.mjs';
+import {program, root} from './support.mjs';
 
 const built = join(process.env.QUOIN_BUILD, 'page');
 const examples = join(root, 'examples');
+const module = join(process.env.QUOIN_BUILD, 'browser');
+
+/// A build without emscripten has no engine for browsers.
+export const can_be_built = existsSync(join(module, 'quoin.wasm'));
 
 /// Of the languages of the page: the sentence that holds a value is in home_documents.json.
 const dates = {
@@ -113,6 +117,17 @@ function bar_of(inquiry, language, words) {
     };
 }
 
+let packed = null;
+
+/// What is the same in every file, as base64.
+function parts() {
+    if (!packed) {
+        execFileSync('node', [join(root, 'src/page/pack.mjs'), built, module]);
+        packed = readFileSync(join(built, 'home_parts.gz')).toString('base64');
+    }
+    return packed;
+}
+
 /// `facts`: other days than those of the example.
 export function home_file(inquiry, {language = 'en', facts = {}} = {}) {
     const words = JSON.parse(readFileSync(join(built, 'home_documents.json'), 'utf8'))[language];
@@ -139,8 +154,6 @@ export function home_file(inquiry, {language = 'en', facts = {}} = {}) {
         sheet: inside,
         home: gzipSync(JSON.stringify(home), {level: 9}).toString('base64'),
         state: '',
-        parts: readFileSync(join(built, 'home_parts.gz')).toString('base64'),
+        parts: parts(),
     });
 }
-
-export {ask, writeFileSync};

@@ -10,6 +10,7 @@ import * as figures from './figures.mjs';
 import * as finds from './finds.mjs';
 import {every_part_has_its_place, pictures_of_every_part} from './gallery.mjs';
 import * as firefox from './firefox.mjs';
+import * as home from './home.mjs';
 import * as keys from './keys.mjs';
 import * as loans from './loans.mjs';
 import * as looks from './looks.mjs';
@@ -55,6 +56,7 @@ const halves = {
         ...sees,
         ...visits,
         ...firefox,
+        ...home,
     },
     gallery: {pictures_of_every_part}, // by hand
     speed: pace, // by hand

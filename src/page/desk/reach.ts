@@ -40,6 +40,6 @@ export function given_code(): string {
 /// What the engine answers to a question in its wire form.
 export function reach(address: string, init: RequestInit): Promise<Response> {
     const code = given_code();
-    const headers = {...init.headers, ...(code ? {'Quoin-Code': code} : {})};
-    return fetch(address, {...init, headers});
+    if (code) (init.headers as Record<string, string>)['Quoin-Code'] = code;
+    return fetch(address, init);
 }

@@ -52,7 +52,7 @@ function set_sheet_apart(): void {
 
 /// In both languages: whoever opens it may read but one.
 function say_why(why: 'damaged' | 'too_old'): void {
-    document.documentElement.className = 'only-paper';
+    document.documentElement.classList.remove('opens');
     const message = document.createElement('div');
     message.classList.add('message', 'bad');
     message.setAttribute('role', 'alert');
@@ -109,6 +109,16 @@ async function open_file(): Promise<void> {
     document.head.append(page);
 }
 
-document.documentElement.className = 'opens';
+/// The letters are in the file and come within a frame or two: with others first, lines would move.
+async function wait_for_letters(): Promise<void> {
+    const page = document.documentElement;
+    page.className = 'opens waits';
+    const longest = new Promise((resolve) => window.setTimeout(resolve, 400));
+    const letters = ['400 1em "Sans"', '600 1em "Sans"', '500 1em "Serif"'];
+    await Promise.race([longest, Promise.all(letters.map((one) => document.fonts.load(one)))]);
+    page.classList.remove('waits');
+}
+
+void wait_for_letters();
 document.addEventListener('click', remember);
 document.addEventListener('DOMContentLoaded', () => void open_file());
