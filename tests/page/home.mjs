@@ -3,6 +3,7 @@ import {mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 
+import {Firefox} from './bidi.mjs';
 import {can_be_built, home_file} from './home_file.mjs';
 import {
     ask,
@@ -433,6 +434,61 @@ export const at_home_a_search_can_be_stopped = of_a_file(async ({cases, chrome})
         {},
         (page) => page.addInitScript(no_search_ends),
     );
+});
+
+/// In the page of any browser.
+async function figures_here() {
+    const frame = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    while (!document.querySelector('.bar[aria-busy="false"] [data-exact]')) await frame();
+    return Object.fromEntries(
+        Array.from(document.querySelectorAll('.bar .figures [data-exact]'), (one) => [
+            one.dataset.figure,
+            one.dataset.exact,
+        ]),
+    );
+}
+
+/// In the page of any browser: goes into a view, touches its first option that is not chosen, and
+/// waits until the price is another.
+async function touch_here(price) {
+    const frame = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    const found = (selector) => document.querySelector(selector);
+    document.querySelectorAll('.view')[1].click();
+    const free = '.row:has(.row-title) input:enabled:not(:checked)';
+    while (!found(free)) await frame();
+    found(free).click();
+    const shown = () => found('[data-figure="contract_price"]').dataset.exact;
+    while (shown() === price) await frame();
+}
+
+export const at_home_in_firefox = of_a_file(async ({cases}) => {
+    const folder = mkdtempSync(join(tmpdir(), 'quoin-home-'));
+    const file = join(folder, 'home.html');
+    writeFileSync(file, home_file(inquiry));
+    const firefox = new Firefox();
+    try {
+        await firefox.start();
+        await firefox.size(1180, 820);
+        await firefox.go(`file://${file}`);
+        const {contract_price} = await firefox.run(figures_here);
+        equal('as it was sent', contract_price, '497660.00');
+        await firefox.run(touch_here, contract_price);
+        const after = await firefox.run(figures_here);
+        const changes = await firefox.run(async () => {
+            const frame = () =>
+                new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+            while (!Object.keys(localStorage).some((one) => one.startsWith('quoin.home.')))
+                await frame();
+            return JSON.parse(Object.values(localStorage)[0]).changes;
+        });
+        const asked = {...sent, ...changes, price_book: 'oxbarrow-meadow/pricebook.json'};
+        const told = ask(cases, 'tour', asked, ['--scenario', sent.scenarios[0].name]);
+        equal('after a touch', after['monthly.total'], told.scenario.monthly.total);
+        equal('nothing went wrong in Firefox', firefox.wrong().join('; '), '');
+    } finally {
+        await firefox.stop();
+        rmSync(folder, {recursive: true});
+    }
 });
 
 /// What is touched before the page is there is done then; how long that takes is printed.

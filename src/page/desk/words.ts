@@ -9,6 +9,9 @@ export function gone_words(): string {
     return say.frame.gone;
 }
 
+/// Over the sheet.
+export const sheet_title = (): string => say.sheet.title;
+
 /// Of which day the figures are.
 export function as_of_words({as_of}: Heading): string {
     return short_date(as_of);

@@ -109,7 +109,7 @@ function sheet({language, sheet_style, sheet_class, sheet: inside}: Written): st
     const say = catalogues[language].sheet;
     return (
         `<main id="main" class="main in-sheet"><div class="sheet-page"><div class="sheet-tools">` +
-        `<h2>${escaped(say.title)}</h2>` +
+        `<h2>${escaped(home_words[language].sheet)}</h2>` +
         `<button class="main-button">${escaped(say.print)}</button></div>` +
         `<div class="paper"><template shadowrootmode="open"><style>${sheet_style}</style>` +
         `<article class="${sheet_class}">${inside}</article></template></div></div></main>`

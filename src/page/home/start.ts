@@ -14,6 +14,7 @@ import {handed} from './handed';
 import {keep_against, kept_changes} from './keeping';
 import {said} from './say';
 import {keep_text} from './store';
+import {is_past} from './words';
 
 /// What the desk sent.
 export const sent = signal<Inquiry>({});
@@ -35,6 +36,7 @@ function begin(inquiry: Inquiry): void {
     keep_against(before);
     const kept = kept_changes();
     facing.value = true;
+    document.documentElement.classList.toggle('past', is_past());
     put(
         with_changes(before, kept?.changes ?? null),
         kept?.hand ?? before.scenarios?.[0]?.name ?? '',

@@ -22,7 +22,7 @@ const changed = computed(
 function Send({done}: {done: () => void}) {
     const [with_name, set] = useState(false);
     return (
-        <li>
+        <li class="send">
             <button
                 class="row-button"
                 onClick={() => {

@@ -1,6 +1,8 @@
 // The sheet to take home: the engine's own document, shown as it prints.
 import {useLayoutEffect, useRef, useState} from 'preact/hooks';
 
+import {sheet_title} from '#side/words';
+
 import {ask_text} from '../engine';
 import {say} from '../language';
 import {use_answer} from '../parts/asked';
@@ -58,7 +60,7 @@ export function SheetView() {
     return (
         <div class="sheet-page">
             <div class="sheet-tools">
-                <h2>{say.sheet.title}</h2>
+                <h2>{sheet_title()}</h2>
                 <button class="main-button" onClick={() => window.print()}>
                     {say.sheet.print}
                 </button>

@@ -24,6 +24,7 @@ export const english = {
         return ended.length > 0 ? `as of ${day} (${ended.join(', ')})` : day;
     },
 
+    sheet: 'Your sheet',
     menu: 'This file…',
     menu_title: 'This file',
     back: 'Back to what was sent',

@@ -21,6 +21,7 @@ export const spanish: HomeWords = {
         return ended.length > 0 ? `al ${day} (${ended.join(', ')})` : day;
     },
 
+    sheet: 'Su hoja',
     menu: 'Este archivo…',
     menu_title: 'Este archivo',
     back: 'Volver a lo enviado',
