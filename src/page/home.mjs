@@ -69,7 +69,7 @@ export async function build_home(settings, out) {
     const scripts = {home: 'home/main.tsx', worker: 'home/worker.ts'};
     const {outputFiles} = await build({
         ...home,
-        entryPoints: {...scripts, opener: 'home/opener.ts', first: 'home/first.css'},
+        entryPoints: {...scripts, opener: 'home/opener.ts', first: 'home/first.ts'},
         format: 'iife',
         write: false,
     });

@@ -295,6 +295,17 @@ export const at_home_damage_is_told = of_a_file(async ({chrome}) => {
         });
 });
 
+export const at_home_without_a_desk_the_sheet_stays = of_a_file(async ({chrome}) => {
+    const text = home_file(inquiry, {without: /pricebook\.json$/});
+    await with_file(chrome, text, async (page) => {
+        await page.waitForSelector('.message.bad');
+        const sheet = await words_of(page, '.paper');
+        check('the sheet stays', sheet.includes('Teasel plan'), sheet.slice(0, 200));
+        equal('no view opens', await page.isVisible('.views'), false);
+        equal('nothing is wrong', page.wrong.join(), '');
+    });
+});
+
 const days = {
     '2026-11-23': null,
     '2026-12-18': null,

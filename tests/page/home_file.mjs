@@ -128,14 +128,15 @@ function parts() {
     return packed;
 }
 
-/// `facts`: other days than those of the example.
-export function home_file(inquiry, {language = 'en', facts = {}} = {}) {
+/// `facts`: other days than those of the example. `without`: files that are left out.
+export function home_file(inquiry, {language = 'en', facts = {}, without = null} = {}) {
     const words = JSON.parse(readFileSync(join(built, 'home_documents.json'), 'utf8'))[language];
     const sheet = sheet_of(inquiry, language);
     const [, sheet_style] = sheet.split(/<\/?style>/, 3);
     const [, sheet_class, inside] = /<main class="([^"]*)">([^]*)<\/main>/.exec(sheet);
     const {heading, ...bar} = bar_of(inquiry, language, words);
     const files = desk_of(inquiry);
+    for (const name of Object.keys(files)) if (without?.test(name)) delete files[name];
     const hash = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 16);
     const home = {
         facts: {

@@ -18,16 +18,22 @@ document.adoptedStyleSheets = [sheet];
 const page = document.createElement('div');
 page.id = 'page';
 
-/// The sheet and the bar, or why there are none.
-const is_there = () => page.querySelector('.paper, .message, .alone') !== null;
+/// The sheet stays as it stands there, with the reason above it.
+function stay(why: Element): void {
+    document.documentElement.classList.remove('opens');
+    const there = document.querySelector('#page > .messages')!;
+    there.replaceChildren(...Array.from(why.children, (one) => one.cloneNode(true)));
+}
 
 function take_over(): void {
-    if (!is_there()) return;
+    const alone = page.querySelector('.alone .messages');
+    if (alone) stay(alone);
+    if (alone || !page.querySelector('.paper, .message')) return;
     watch.disconnect();
+    document.documentElement.classList.add('opens');
     document.getElementById('page')!.replaceWith(page);
     const touched = handed.touched();
     if (touched) page.querySelectorAll<HTMLElement>(`.${touched[0]}`)[touched[1]]?.click();
-    handed.touched = () => null;
 }
 
 const watch = new MutationObserver(take_over);

@@ -63,6 +63,7 @@ function say_why(why: 'damaged' | 'too_old'): void {
         message.append(line);
     }
     document.querySelector('.messages')?.append(message);
+    if (why === 'damaged') document.querySelector('.bar')?.classList.add('stale');
 }
 
 async function handed_over(): Promise<Handed> {
@@ -112,7 +113,7 @@ async function open_file(): Promise<void> {
 /// The letters are in the file and come within a frame or two: with others first, lines would move.
 async function wait_for_letters(): Promise<void> {
     const page = document.documentElement;
-    page.className = 'opens waits';
+    page.classList.add('opens', 'waits');
     const longest = new Promise((resolve) => window.setTimeout(resolve, 400));
     const letters = ['400 1em "Sans"', '600 1em "Sans"', '500 1em "Serif"'];
     await Promise.race([longest, Promise.all(letters.map((one) => document.fonts.load(one)))]);

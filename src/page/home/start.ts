@@ -47,14 +47,18 @@ function begin(inquiry: Inquiry): void {
     document.addEventListener('visibilitychange', keep_all);
 }
 
+const again = 3000; // milliseconds
+
 export async function open_home(): Promise<void> {
     try {
         known.value = await cases();
     } catch (error) {
         if (error instanceof Refused) failed(error);
         else gone.value = true;
+        if (gone.value) window.setTimeout(() => void open_home(), again);
         return;
     }
+    gone.value = false;
     const inquiry = known.value.price_books.flatMap((book) => book.inquiries)[0]?.inquiry;
     if (inquiry) begin(inquiry);
     else problems.value = [{id: '', found: said().no_home, expected: '', advice: ''}];

@@ -90,7 +90,7 @@ function AtWork() {
     return (
         <div class="at-work" role="status">
             <span>{words[at_work.value] ?? long.other}</span>
-            <button class="step" onClick={stop}>
+            <button class="step" title={words[at_work.value]} onClick={stop}>
                 {said().stop}
             </button>
         </div>
@@ -100,19 +100,17 @@ function AtWork() {
 export function Whose() {
     const [open, set] = useState(false);
     return (
-        <>
-            <div class="buyers">
-                {changed.value && (
-                    <button class="step was-changed" title={said().back} onClick={back_to_sent}>
-                        {said().back}
-                    </button>
-                )}
-                <button class="step" aria-haspopup="dialog" onClick={() => set(true)}>
-                    {said().menu}
-                </button>
-                {open && <Menu done={() => set(false)} />}
-            </div>
+        <div class="buyers">
             {at_work.value && <AtWork />}
-        </>
+            {changed.value && (
+                <button class="step was-changed" title={said().back} onClick={back_to_sent}>
+                    {said().back}
+                </button>
+            )}
+            <button class="step" aria-haspopup="dialog" onClick={() => set(true)}>
+                {said().menu}
+            </button>
+            {open && <Menu done={() => set(false)} />}
+        </div>
     );
 }

@@ -13,18 +13,17 @@ const bytes_of = (file: Packed): Uint8Array =>
 async function begin({wasm, files, today, language}: Beginning): Promise<Engine> {
     const engine = await load(wasm);
     for (const [path, file] of Object.entries(files)) engine.hold(path, bytes_of(file));
-    engine.open(today, language);
-    return engine;
+    const opened = engine.open(today, language);
+    // Where it finds no home, every question is answered with the reason.
+    return opened.status === 200 ? engine : {...engine, reply: () => ({...opened})};
 }
 
-const tell = (message: unknown, hand_over: Transferable[] = []) =>
-    (postMessage as (message: unknown, hand_over: Transferable[]) => void)(message, hand_over);
+const tell = postMessage as (message: unknown) => void;
 
 let engine: Promise<Engine>;
 
 async function answer({id, method, address, language, body}: Record<string, any>): Promise<void> {
-    const {status, type, bytes} = (await engine).reply(method, address, language, body);
-    tell({id, status, type, bytes}, [bytes.buffer]);
+    tell({id, ...(await engine).reply(method, address, language, body)});
 }
 
 onmessage = ({data}) => {
