@@ -157,6 +157,7 @@ async function figures_after_touches(page, cases) {
 export const at_home_figures_are_the_engines = of_a_file(async ({cases, chrome}) => {
     await with_file(chrome, home_file(inquiry), async (page) => {
         await taken_over(page);
+        equal('the sheet is in the file', await page.evaluate(() => window.counts.asked.filter((one) => /sheet/.test(one)).length), 0); // prettier-ignore
         await figures_after_touches(page, cases);
         const keys = await page.evaluate(() => [
             ...Object.keys(localStorage),

@@ -77,7 +77,9 @@ export function sheet_of(inquiry, language) {
     const folder = mkdtempSync(join(tmpdir(), 'quoin-sheet-'));
     const file = join(folder, 'sheet.html');
     try {
-        execFileSync(program, ['sheet', inquiry, '--language', language, '-o', file]);
+        const {scenarios} = JSON.parse(readFileSync(inquiry, 'utf8'));
+        const of = ['--scenario', scenarios[0].name, '--language', language];
+        execFileSync(program, ['sheet', inquiry, ...of, '-o', file]);
         return readFileSync(file, 'utf8');
     } finally {
         rmSync(folder, {recursive: true});
@@ -147,6 +149,7 @@ export function home_file(inquiry, {language = 'en', facts = {}, without = null}
             ...facts,
         },
         files,
+        sheet,
     };
     return filled(words.document, {
         ...bar,

@@ -22,6 +22,7 @@ export interface Beginning {
 export interface Handed {
     facts: Facts;
     files: Record<string, Packed>;
+    sheet: string; ///< the document of the engine, of what was sent, under its first loan
     parts: Record<string, ArrayBuffer>; ///< of the program, by their names
     state: Record<string, unknown> | null; ///< what was changed in a copy
     state_id: string; ///< of a copy: others than the first keep their changes apart

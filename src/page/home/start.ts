@@ -12,6 +12,7 @@ import {keep_all} from '../state/writing';
 import {with_changes} from './changes';
 import {handed} from './handed';
 import {keep_against, kept_changes} from './keeping';
+import {know_sheet_of} from './reach';
 import {said} from './say';
 import {keep_text} from './store';
 import {is_past} from './words';
@@ -32,6 +33,7 @@ function put(inquiry: Inquiry, hand: string): void {
 /// One buyer, who looks at what is theirs.
 function begin(inquiry: Inquiry): void {
     sent.value = inquiry;
+    know_sheet_of(inquiry);
     const before = in_file();
     keep_against(before);
     const kept = kept_changes();
