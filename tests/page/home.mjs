@@ -4,7 +4,7 @@ import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 
 import {Firefox} from './bidi.mjs';
-import {can_be_built, home_file} from './home_file.mjs';
+import {can_be_built, desk_at_home, home_file} from './home_file.mjs';
 import {
     ask,
     check,
@@ -23,8 +23,14 @@ import {
     words_of,
 } from './support.mjs';
 
-const inquiry = join(root, 'examples/oxbarrow-meadow/buyers/six-programs.json');
-const sent = JSON.parse(readFileSync(inquiry, 'utf8'));
+let [desk, sent] = [null, null];
+
+/// What goes home with the example's buyer is written once.
+function home_of_example(options) {
+    desk ??= desk_at_home(join(root, 'examples/oxbarrow-meadow/buyers/six-programs.json'));
+    sent ??= JSON.parse(readFileSync(desk.inquiry, 'utf8'));
+    return home_file(desk, options);
+}
 
 /// Counts what a worker is asked, as `count_questions` does for a server.
 function count_of_workers() {
@@ -91,9 +97,9 @@ async function with_file(chrome, text, act, options, prepare) {
 /// A test of a file, where there is an engine for browsers to put into one.
 const of_a_file =
     (test) =>
-    async ({cases, chrome}) => {
+    async ({chrome}) => {
         if (!can_be_built) return console.log('  skipped: built without the engine for browsers');
-        await test({cases, chrome});
+        await test({chrome});
     };
 
 const kept_at_home = (page) =>
@@ -111,11 +117,11 @@ const figures = (page) =>
     );
 
 /// The bar says what the command line says of what was sent, with what was changed of it.
-async function as_on_the_command_line(page, cases, name) {
+async function as_on_the_command_line(page, name) {
     const {changes, hand} = await kept_at_home(page);
-    const asked = {...sent, ...changes, price_book: 'oxbarrow-meadow/pricebook.json'};
+    const asked = {...sent, ...changes};
     const loan = hand || asked.scenarios[0].name;
-    const told = ask(cases, 'tour', asked, ['--scenario', loan]);
+    const told = ask(desk, 'tour', asked, ['--scenario', loan]);
     const {available, cash, monthly} = told.scenario;
     const of_loan = available && {
         'monthly.total': monthly.total,
@@ -129,8 +135,8 @@ async function as_on_the_command_line(page, cases, name) {
     );
 }
 
-async function figures_after_touches(page, cases) {
-    await as_on_the_command_line(page, cases, 'as it was sent');
+async function figures_after_touches(page) {
+    await as_on_the_command_line(page, 'as it was sent');
     await view(page, 'Tour');
     const areas = await page.$$eval('.areas .area-link:not(.areas-top *) span:first-child', (all) =>
         all.map((one) => one.textContent),
@@ -142,7 +148,7 @@ async function figures_after_touches(page, cases) {
         if ((await rows.count()) === 0) continue;
         await rows.first().click();
         await settled(page);
-        await as_on_the_command_line(page, cases, `after a touch in ${area}`);
+        await as_on_the_command_line(page, `after a touch in ${area}`);
         done += 1;
     }
     check('an area has something to touch', done >= 4, `${done}`);
@@ -150,15 +156,15 @@ async function figures_after_touches(page, cases) {
         await take_loan(page, loan.name);
         await page.keyboard.press('Escape');
         await settled(page);
-        await as_on_the_command_line(page, cases, `under ${loan.name}`);
+        await as_on_the_command_line(page, `under ${loan.name}`);
     }
 }
 
-export const at_home_figures_are_the_engines = of_a_file(async ({cases, chrome}) => {
-    await with_file(chrome, home_file(inquiry), async (page) => {
+export const at_home_figures_are_the_engines = of_a_file(async ({chrome}) => {
+    await with_file(chrome, home_of_example(), async (page) => {
         await taken_over(page);
         equal('the sheet is in the file', await page.evaluate(() => window.counts.asked.filter((one) => /sheet/.test(one)).length), 0); // prettier-ignore
-        await figures_after_touches(page, cases);
+        await figures_after_touches(page);
         const keys = await page.evaluate(() => [
             ...Object.keys(localStorage),
             ...Object.keys(sessionStorage),
@@ -182,7 +188,7 @@ export const at_home_figures_are_the_engines = of_a_file(async ({cases, chrome})
 
 /// Every view of the page has what it needs in the file.
 export const at_home_every_view_is_there = of_a_file(async ({chrome}) => {
-    await with_file(chrome, home_file(inquiry), async (page) => {
+    await with_file(chrome, home_of_example(), async (page) => {
         await taken_over(page);
         for (const name of ['Tour', 'Loans', 'Budget', 'Site', 'Schedule', 'Check', 'Sheet']) {
             await view(page, name);
@@ -223,7 +229,7 @@ function note_places() {
 export const at_home_nothing_moves = of_a_file(async ({chrome}) => {
     for (const language of ['en', 'es'])
         for (const [width, height] of five_sizes) {
-            const text = home_file(inquiry, {language});
+            const text = home_of_example({language});
             const name = `${language} ${width}x${height}`;
             await with_file(
                 chrome,
@@ -247,7 +253,7 @@ export const at_home_nothing_moves = of_a_file(async ({chrome}) => {
 });
 
 export const at_home_the_sheet_needs_no_script = of_a_file(async ({chrome}) => {
-    const text = home_file(inquiry);
+    const text = home_of_example();
     await with_file(
         chrome,
         text,
@@ -280,7 +286,7 @@ const changed_at = (text, at) =>
     text.slice(0, at) + (text[at] === 'A' ? 'B' : 'A') + text.slice(at + 1);
 
 export const at_home_damage_is_told = of_a_file(async ({chrome}) => {
-    const text = home_file(inquiry);
+    const text = home_of_example();
     for (const [name, damage] of Object.entries(damages))
         await with_file(chrome, damage(text), async (page) => {
             await page.waitForSelector('.message.bad');
@@ -297,7 +303,7 @@ export const at_home_damage_is_told = of_a_file(async ({chrome}) => {
 });
 
 export const at_home_without_a_desk_the_sheet_stays = of_a_file(async ({chrome}) => {
-    const text = home_file(inquiry, {without: /pricebook\.json$/});
+    const text = home_of_example({without: /pricebook\.json$/});
     await with_file(chrome, text, async (page) => {
         await page.waitForSelector('.message.bad');
         const sheet = await words_of(page, '.paper');
@@ -317,7 +323,7 @@ const days = {
 
 export const at_home_a_clock_adds_words_alone = of_a_file(async ({chrome}) => {
     const facts = {rates_end: '2026-12-18', book_end: '2027-01-31'};
-    const text = home_file(inquiry, {facts});
+    const text = home_of_example({facts});
     const seen = new Set();
     for (const [day, words] of Object.entries(days))
         await with_file(
@@ -357,9 +363,9 @@ const in_menu = async (page, name) => {
     await page.click(`.dialog .row-button:has(span:text-is("${name}"))`);
 };
 
-export const at_home_a_copy_has_the_changes = of_a_file(async ({cases, chrome}) => {
+export const at_home_a_copy_has_the_changes = of_a_file(async ({chrome}) => {
     let [copy, wanted] = ['', ''];
-    await with_file(chrome, home_file(inquiry), async (page) => {
+    await with_file(chrome, home_of_example(), async (page) => {
         await taken_over(page);
         equal('nothing to go back to', await page.locator('.was-changed').count(), 0);
         await change_something(page);
@@ -368,7 +374,7 @@ export const at_home_a_copy_has_the_changes = of_a_file(async ({cases, chrome}) 
         equal('what was changed stands out', await page.locator('.was-changed').count(), 1);
         await page.click('.was-changed');
         await settled(page);
-        await as_on_the_command_line(page, cases, 'one touch leads back');
+        await as_on_the_command_line(page, 'one touch leads back');
         equal('nothing is kept then', Object.keys((await kept_at_home(page)).changes).length, 0);
     });
     await with_file(chrome, copy, async (page) => {
@@ -390,7 +396,7 @@ export const at_home_a_copy_has_the_changes = of_a_file(async ({cases, chrome}) 
 });
 
 export const at_home_changes_go_to_the_desk = of_a_file(async ({chrome}) => {
-    await with_file(chrome, home_file(inquiry), async (page) => {
+    await with_file(chrome, home_of_example(), async (page) => {
         await taken_over(page);
         await in_menu(page, 'Send to the sales office');
         check('nothing to send', (await page.textContent('.messages')).includes('Nothing is'));
@@ -425,10 +431,10 @@ function no_search_ends() {
     window.never = true;
 }
 
-export const at_home_a_search_can_be_stopped = of_a_file(async ({cases, chrome}) => {
+export const at_home_a_search_can_be_stopped = of_a_file(async ({chrome}) => {
     await with_file(
         chrome,
-        home_file(inquiry),
+        home_of_example(),
         async (page) => {
             await taken_over(page);
             await page.click('.view:has(.view-name:text-is("Budget"))');
@@ -441,7 +447,7 @@ export const at_home_a_search_can_be_stopped = of_a_file(async ({cases, chrome})
             await page.evaluate(() => {
                 window.never = false;
             });
-            await as_on_the_command_line(page, cases, 'all else goes on');
+            await as_on_the_command_line(page, 'all else goes on');
         },
         {},
         (page) => page.addInitScript(no_search_ends),
@@ -473,10 +479,10 @@ async function touch_here(price) {
     while (shown() === price) await frame();
 }
 
-export const at_home_in_firefox = of_a_file(async ({cases}) => {
+export const at_home_in_firefox = of_a_file(async () => {
     const folder = mkdtempSync(join(tmpdir(), 'quoin-home-'));
     const file = join(folder, 'home.html');
-    writeFileSync(file, home_file(inquiry));
+    writeFileSync(file, home_of_example());
     const firefox = new Firefox();
     try {
         await firefox.start();
@@ -493,8 +499,8 @@ export const at_home_in_firefox = of_a_file(async ({cases}) => {
                 await frame();
             return JSON.parse(Object.values(localStorage)[0]).changes;
         });
-        const asked = {...sent, ...changes, price_book: 'oxbarrow-meadow/pricebook.json'};
-        const told = ask(cases, 'tour', asked, ['--scenario', sent.scenarios[0].name]);
+        const asked = {...sent, ...changes};
+        const told = ask(desk, 'tour', asked, ['--scenario', sent.scenarios[0].name]);
         equal('after a touch', after['monthly.total'], told.scenario.monthly.total);
         equal('nothing went wrong in Firefox', firefox.wrong().join('; '), '');
     } finally {
@@ -507,7 +513,7 @@ export const at_home_in_firefox = of_a_file(async ({cases}) => {
 export const at_home_the_first_touch_is_answered = of_a_file(async ({chrome}) => {
     await with_file(
         chrome,
-        home_file(inquiry),
+        home_of_example(),
         async (page) => {
             await page.waitForSelector('.overview .row-price');
             const took = await page.evaluate(() => performance.now());

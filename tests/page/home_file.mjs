@@ -3,13 +3,12 @@ import {execFileSync} from 'node:child_process';
 import {createHash} from 'node:crypto';
 import {existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync} from 'node:fs';
 import {tmpdir} from 'node:os';
-import {basename, extname, join} from 'node:path';
+import {dirname, extname, join} from 'node:path';
 import {gzipSync} from 'node:zlib';
 
 import {program, root} from './support.mjs';
 
 const built = join(process.env.QUOIN_BUILD, 'page');
-const examples = join(root, 'examples');
 const module = join(process.env.QUOIN_BUILD, 'browser');
 
 /// A build without emscripten has no engine for browsers.
@@ -48,47 +47,47 @@ const filled = (text, values) =>
         return values[name];
     });
 
-const texts = ['.json', '.csv', '.svg', '.txt'];
+const texts = ['.json', '.csv', '.svg'];
 
-/// The files below a folder, as they are packed: text, or base64 of what is none.
-function packed_below(folder, under, wanted = () => true) {
+/// A folder with what of the desk goes home with a buyer, as the command writes it.
+export function desk_at_home(inquiry) {
+    const folder = join(mkdtempSync(join(tmpdir(), 'quoin-home-')), 'desk');
+    execFileSync(program, ['take-home', inquiry, '--desk', folder]);
+    process.on('exit', () => rmSync(dirname(folder), {recursive: true}));
+    return {folder, rates: join(folder, 'rates'), inquiry: join(folder, 'inquiry.json')};
+}
+
+/// Its files under the names that the engine has for them, as text or, of what is none, base64.
+function packed_in({folder}) {
     const files = {};
     for (const name of readdirSync(folder, {recursive: true})) {
         const path = join(folder, name);
-        if (!statSync(path).isFile() || !wanted(name)) continue;
+        if (!statSync(path).isFile()) continue;
         const bytes = readFileSync(path);
-        files[`${under}/${name}`] = texts.includes(extname(name))
+        files[name.startsWith('rates/') ? name : `examples/home/${name}`] = texts.includes(
+            extname(name),
+        )
             ? bytes.toString('utf8')
             : {base64: bytes.toString('base64')};
     }
     return files;
 }
 
-/// The examples' price book and one of its inquiries, with all rates.
-function desk_of(inquiry) {
-    const wanted = (name) => !name.startsWith('buyers') || basename(name) === basename(inquiry);
-    return {
-        ...packed_below(join(examples, 'oxbarrow-meadow'), 'examples/oxbarrow-meadow', wanted),
-        ...packed_below(join(root, 'rates'), 'rates'),
-    };
+/// The first loan of the inquiry, and in which language.
+function of_first({inquiry, rates}, language) {
+    const {scenarios} = JSON.parse(readFileSync(inquiry, 'utf8'));
+    return [inquiry, '--rates', rates, '--scenario', scenarios[0].name, '--language', language];
 }
 
-export function sheet_of(inquiry, language) {
-    const folder = mkdtempSync(join(tmpdir(), 'quoin-sheet-'));
-    const file = join(folder, 'sheet.html');
-    try {
-        const {scenarios} = JSON.parse(readFileSync(inquiry, 'utf8'));
-        const of = ['--scenario', scenarios[0].name, '--language', language];
-        execFileSync(program, ['sheet', inquiry, ...of, '-o', file]);
-        return readFileSync(file, 'utf8');
-    } finally {
-        rmSync(folder, {recursive: true});
-    }
+function sheet_of(desk, language) {
+    const file = join(desk.folder, `../sheet.${language}.html`);
+    execFileSync(program, ['sheet', ...of_first(desk, language), '--force', '-o', file]);
+    return readFileSync(file, 'utf8');
 }
 
-function bar_of(inquiry, language, words) {
+function bar_of(desk, language, words) {
     const told = JSON.parse(
-        execFileSync(program, ['tour', inquiry, '--language', language, '--json'], {
+        execFileSync(program, ['tour', ...of_first(desk, language), '--json'], {
             encoding: 'utf8',
             maxBuffer: 1 << 28,
         }),
@@ -131,13 +130,13 @@ function parts() {
 }
 
 /// `facts`: other days than those of the example. `without`: files that are left out.
-export function home_file(inquiry, {language = 'en', facts = {}, without = null} = {}) {
+export function home_file(desk, {language = 'en', facts = {}, without = null} = {}) {
     const words = JSON.parse(readFileSync(join(built, 'home_documents.json'), 'utf8'))[language];
-    const sheet = sheet_of(inquiry, language);
+    const sheet = sheet_of(desk, language);
     const [, sheet_style] = sheet.split(/<\/?style>/, 3);
     const [, sheet_class, inside] = /<main class="([^"]*)">([^]*)<\/main>/.exec(sheet);
-    const {heading, ...bar} = bar_of(inquiry, language, words);
-    const files = desk_of(inquiry);
+    const {heading, ...bar} = bar_of(desk, language, words);
+    const files = packed_in(desk);
     for (const name of Object.keys(files)) if (without?.test(name)) delete files[name];
     const hash = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 16);
     const home = {
