@@ -395,6 +395,28 @@ export const at_home_a_copy_has_the_changes = of_a_file(async ({chrome}) => {
     );
 });
 
+export const at_home_a_copy_speaks_as_it_was_saved = of_a_file(async ({chrome}) => {
+    let copy = '';
+    await with_file(chrome, home_of_example(), async (page) => {
+        await taken_over(page);
+        await page.click('.language[lang="es"]');
+        await settled(page);
+        copy = await handed_over(page, async () => {
+            await page.click('.buyers .step');
+            await page.click('.dialog .row-button >> nth=0');
+        });
+    });
+    await with_file(chrome, copy, async (page) => {
+        await taken_over(page);
+        await settled(page);
+        const sheet = await words_of(page, '.paper');
+        check('its sheet is in Spanish', sheet.includes('Plano Teasel'), sheet.slice(0, 200));
+        equal('so is the page', await page.textContent('.view[aria-current]'), 'Hoja');
+        equal('nothing was changed in it', await page.locator('.was-changed').count(), 0);
+        equal('nothing is wrong', page.wrong.join(), '');
+    });
+});
+
 export const at_home_changes_go_to_the_desk = of_a_file(async ({chrome}) => {
     await with_file(chrome, home_of_example(), async (page) => {
         await taken_over(page);

@@ -11,7 +11,7 @@ const ts = createRequire(folder)('typescript');
 /// Attributes that are for the machine: names of classes, what a drawing is made of.
 const for_machines = new Set(['class', 'viewBox', 'd', 'points', 'preserveAspectRatio']);
 
-/// Words of HTTP and of the browser, which look like words for people.
+/// Words of HTTP and of the browser, and classes, which look like words for people.
 const names_of_others = new Set([
     'Content-Type',
     'Quoin-Code',
@@ -19,6 +19,7 @@ const names_of_others = new Set([
     'Enter',
     'Escape',
     'Tab',
+    'looks pictures',
 ]);
 
 const value = '\0'; // stands for what is put into a text

@@ -3,6 +3,7 @@
 /// Days are written as answers write them; an empty one has no end.
 export interface Facts {
     hash: string; ///< of what was packed: the name under which changes are kept
+    language: string; ///< of the sheet
     as_of: string; ///< the day of every figure
     rates_end: string; ///< the last day of the rates
     book_end: string; ///< and of the prices

@@ -94,7 +94,7 @@ export function know_sheet_of(inquiry: Inquiry): void {
     sheet_of = asked_as(
         `/api/sheet?${new URLSearchParams({scenario: inquiry.scenarios?.[0]?.name ?? ''})}`,
         JSON.stringify(inquiry),
-        handed.language,
+        handed.facts.language,
     );
 }
 
