@@ -1,10 +1,9 @@
 // The sheet to take home: the engine's own document, shown as it prints.
 import {useLayoutEffect, useRef, useState} from 'preact/hooks';
 
-import {sheet_title} from '#side/words';
-
 import {ask_text} from '../engine';
 import {say} from '../language';
+import {sheet_title} from '#side/words';
 import {use_answer} from '../parts/asked';
 import {answered, hand} from '../state/signals';
 
