@@ -114,7 +114,7 @@ async function open_file(): Promise<void> {
 async function wait_for_letters(): Promise<void> {
     const page = document.documentElement;
     page.classList.add('opens', 'waits');
-    const longest = new Promise((resolve) => window.setTimeout(resolve, 400));
+    const longest = new Promise((resolve) => window.setTimeout(resolve, 3000));
     const letters = ['400 1em "Sans"', '600 1em "Sans"', '500 1em "Serif"'];
     await Promise.race([longest, Promise.all(letters.map((one) => document.fonts.load(one)))]);
     page.classList.remove('waits');
