@@ -1,9 +1,13 @@
 # The engine for browsers, built by a build of its own in browser/ with the preset wasm: another
-# compiler for another machine. Gives `browser_module`, the source file that embeds it.
-set(browser_module ${PROJECT_BINARY_DIR}/browser_module.cpp)
+# compiler for another machine. With the page it makes what a file that is taken home is made of;
+# `home_parts` is the source file that embeds those.
+set(home_parts ${PROJECT_BINARY_DIR}/home_parts.cpp)
+get_property(home_files GLOBAL PROPERTY QUOIN_HOME_FILES)
+if(NOT QUOIN_BROWSER_MODULE OR NOT home_files)
+    execute_process(COMMAND ${CMAKE_COMMAND} -D OUT=${home_parts} -D PACKED=
+        -P ${PROJECT_SOURCE_DIR}/cmake/embed_home.cmake COMMAND_ERROR_IS_FATAL ANY)
+endif()
 if(NOT QUOIN_BROWSER_MODULE)
-    execute_process(COMMAND ${CMAKE_COMMAND} -D OUT=${browser_module} -D FOLDER=
-        -P ${PROJECT_SOURCE_DIR}/cmake/embed_module.cmake COMMAND_ERROR_IS_FATAL ANY)
     return()
 endif()
 
@@ -33,8 +37,20 @@ add_custom_command(OUTPUT ${module_files}
             ${PROJECT_SOURCE_DIR}/cmake/header_libraries.cmake
     WORKING_DIRECTORY ${PROJECT_SOURCE_DIR}
     COMMENT "Building the engine for browsers" VERBATIM)
-add_custom_command(OUTPUT ${browser_module}
-    COMMAND ${CMAKE_COMMAND} -D OUT=${browser_module} -D FOLDER=${module_folder}
-            -P ${PROJECT_SOURCE_DIR}/cmake/embed_module.cmake
-    DEPENDS ${module_files} ${PROJECT_SOURCE_DIR}/cmake/embed_module.cmake
-    COMMENT "Embedding the engine for browsers" VERBATIM)
+add_custom_target(browser-module ALL DEPENDS ${module_files})
+if(NOT home_files)
+    return()
+endif()
+
+set(packed ${PROJECT_BINARY_DIR}/page/home_parts.gz)
+set(pack ${PROJECT_SOURCE_DIR}/src/page/pack.mjs)
+add_custom_command(OUTPUT ${packed}
+    COMMAND ${NODE} ${pack} ${PROJECT_BINARY_DIR}/page ${module_folder}
+    DEPENDS ${home_files} ${module_files} ${pack}
+    COMMENT "Packing what goes home" VERBATIM)
+add_custom_command(OUTPUT ${home_parts}
+    COMMAND ${CMAKE_COMMAND} -D OUT=${home_parts} -D PACKED=${packed}
+            -D DOCUMENTS=${PROJECT_BINARY_DIR}/page/home_documents.json
+            -P ${PROJECT_SOURCE_DIR}/cmake/embed_home.cmake
+    DEPENDS ${packed} ${home_files} ${PROJECT_SOURCE_DIR}/cmake/embed_home.cmake
+    COMMENT "Embedding what goes home" VERBATIM)

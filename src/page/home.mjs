@@ -37,7 +37,7 @@ const places = (names) => Object.fromEntries(names.map((name) => [name, place_of
 
 /// The document of a language, and the sentences of its bar, with {{names}} where values belong.
 function document_in(language, {document_of, closing_html, terms_html, catalogues}, parts) {
-    const {common} = catalogues[language];
+    const {common, figures} = catalogues[language];
     const loan = places(['loan', 'rate', 'apr', 'term', 'down', 'down_percent', 'as_of']);
     return {
         document: document_of({language, ...parts, ...places(values)}),
@@ -48,6 +48,10 @@ function document_in(language, {document_of, closing_html, terms_html, catalogue
         back_at_closing: common.back_at_closing,
         apr_not_found: common.apr_not_found,
         not_to_be_had: common.not_to_be_had,
+        // A day in few letters, by its month.
+        days: Array.from({length: 12}, (_, i) =>
+            figures.short_date({day: '{{day}}', month: i + 1, year: '{{year}}'}),
+        ),
     };
 }
 

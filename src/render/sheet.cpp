@@ -25,20 +25,24 @@ std::string own_style(const SheetAnswer& answer, const Catalogue& say) {
 
 } // namespace
 
-std::string html_of(const SheetAnswer& answer, const Catalogue& say) {
+SheetHtml sheet_html(const SheetAnswer& answer, const Catalogue& say) {
     const Heading& h = answer.quote.heading;
-    const std::string title = say.sheet.page(h.community, h.plan, h.lot);
-    const std::string sides = element("div", sheet_of_home(answer, say), "paper-side") +
-                              element("div", sheet_of_loans(answer, say), "paper-side");
+    return {say.sheet.page(h.community, h.plan, h.lot), sheet_style + own_style(answer, say),
+            element("div", sheet_of_home(answer, say), "paper-side") +
+                element("div", sheet_of_loans(answer, say), "paper-side")};
+}
+
+std::string html_of(const SheetAnswer& answer, const Catalogue& say) {
+    const SheetHtml sheet = sheet_html(answer, say);
     // Nothing may be fetched or run, wherever the file ends up.
     return "<!doctype html>\n<html lang=\"" + std::string(code_of(say.language)) +
            "\">\n<head>\n<meta charset=\"utf-8\">\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
            "style-src 'unsafe-inline'\">\n" +
-           std::string(sheet_mark) + "\n" + element("title", escaped(title)) + "<style>" +
-           sheet_style + own_style(answer, say) + "</style>\n</head>\n" +
-           element("body", "\n" + element("main", "\n" + sides, "sheet")) + "</html>\n";
+           std::string(sheet_mark) + "\n" + element("title", escaped(sheet.title)) + "<style>" +
+           sheet.style + "</style>\n</head>\n" +
+           element("body", "\n" + element("main", "\n" + sheet.sides, "sheet")) + "</html>\n";
 }
 
 } // namespace quoin

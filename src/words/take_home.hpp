@@ -41,7 +41,7 @@ struct TakeHomeWords {
     Phrase<Text> wish;            ///< option
     Phrase<Text, int> no_picture; ///< file, kB that all may have
     Phrase<> for_the_desk;
-    Phrase<Text, int, int> written; ///< folder, files, kB
+    Phrase<Text, int, int> written; ///< file or folder, files, kB
 };
 
 } // namespace quoin

@@ -146,6 +146,7 @@ export function home_file(desk, {language = 'en', facts = {}, without = null} = 
             as_of: heading.as_of,
             rates_end: '2026-12-18',
             book_end: heading.price_book_expires,
+            hand: scenario_name,
             ...facts,
         },
         files,

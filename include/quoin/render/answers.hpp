@@ -105,6 +105,15 @@ requires requires(const Answer& answer, const Catalogue& say) { blocks_of(answer
 [[nodiscard]] std::string csv_of(const MonthByMonthAnswer& answer,
                                  const Catalogue& say = catalogue_in(Language::english));
 
+/// The parts of a sheet: its style, and its sides as they stand in an element of class "sheet".
+struct SheetHtml {
+    std::string title; ///< a text
+    std::string style; ///< CSS
+    std::string sides; ///< HTML
+};
+[[nodiscard]] SheetHtml sheet_html(const SheetAnswer& answer,
+                                   const Catalogue& say = catalogue_in(Language::english));
+
 /// One page to print and hand over: no script, no other file, no address in it.
 [[nodiscard]] std::string html_of(const SheetAnswer& answer,
                                   const Catalogue& say = catalogue_in(Language::english));

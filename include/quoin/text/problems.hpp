@@ -163,6 +163,7 @@
     ROW(scenario_barred, "scenario-barred", Nowhere(Quoted name))                                  \
     ROW(no_means, "no-means", Nowhere())                                                           \
     ROW(option_unknown, "option-unknown", Nowhere(Quoted name, Near near))                         \
+    ROW(no_home_parts, "file-unwritable", File())                                                  \
     ROW(area_unknown, "area-unknown", Nowhere(Quoted name, Near near, Names names))                \
     ROW(option_number, "option-number", Nowhere(Quoted option, Quoted found, Usable expected))     \
     ROW(payment_input, "payment-input", Nowhere(Text what, Quoted found, Usable expected))         \

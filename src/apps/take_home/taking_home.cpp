@@ -6,6 +6,8 @@
 #include <quoin/text/plain.hpp>
 #include <quoin/words/catalogue.hpp>
 
+#include "../written_file.hpp"
+#include "home_file.hpp"
 #include "take_home.hpp"
 #include "words/apps.hpp"
 #include "written_folder.hpp"
@@ -111,15 +113,22 @@ std::string report_json(const TakenHome& taken) {
     return json.take() + "\n";
 }
 
-std::string report_text(const TakenHome& taken, const std::string& folder, const Typed& typed) {
+std::string report_text(const TakenHome& taken, const std::string& where, int files,
+                        std::size_t bytes, const Typed& typed) {
     const TakeHomeWords& of = catalogue_in(typed.language).apps.take_home;
     Blocks out;
     tell_what_went(taken.report, of, out);
     tell_what_stays(taken.report, of, out);
-    out += of.written(made_visible(folder), static_cast<int>(taken.files.size()),
-                      kb_of_all(bytes_of(taken.files))) +
-           "\n";
+    out += of.written(made_visible(where), files, kb_of_all(bytes)) + "\n";
     return out.text(typed.width.value_or(usual_width));
+}
+
+Outcome written_desk(const TakenHome& taken, const Typed& typed) {
+    const std::string folder = typed.given.one("desk");
+    write_folder(folder, taken.files);
+    return {typed.json ? report_json(taken)
+                       : report_text(taken, folder, static_cast<int>(taken.files.size()),
+                                     bytes_of(taken.files), typed)};
 }
 
 } // namespace
@@ -130,10 +139,13 @@ Outcome take_home_command(const Typed& typed) {
     for (const std::string& name : typed.given.all("with")) {
         if (const auto what = meaning_in(codes<Private>, name)) asked.with.insert(*what);
     }
-    const std::string folder = typed.given.one("desk");
+    const std::string file = typed.given.one("output");
+    if (!file.empty()) check_ending("--output", file, {".html"});
     const TakenHome taken = take_home(asked);
-    write_folder(folder, taken.files);
-    return {typed.json ? report_json(taken) : report_text(taken, folder, typed)};
+    if (file.empty()) return written_desk(taken, typed);
+    const std::string html = home_file(taken, typed.language, file);
+    write_file(file, html, typed.given.has("force"));
+    return {typed.json ? report_json(taken) : report_text(taken, file, 1, html.size(), typed)};
 }
 
 } // namespace quoin::apps

@@ -12,6 +12,7 @@
 #include "../drawing_files.hpp"
 #include "../files.hpp"
 #include "../loading.hpp"
+#include "content_mark.hpp"
 #include "media_types.hpp"
 #include "words/apps.hpp"
 #include <quoin/inquiry/first_inquiry.hpp>
@@ -93,15 +94,6 @@ void add_drawings(const fs::path& folder, CaseBook& book, Findings& left_out) {
     }
 }
 
-/// FNV-1a of 64 bits: the same bytes have the same address, others another one.
-std::uint64_t mark_of(std::string_view bytes) {
-    std::uint64_t mark = 0xcbf29ce484222325U;
-    for (const char byte : bytes) {
-        mark = (mark ^ static_cast<unsigned char>(byte)) * 0x100000001b3U;
-    }
-    return mark;
-}
-
 /// The pictures that are sound; no desk names another.
 void add_pictures(const Document& document, CaseBook& book, Findings& left_out) {
     const std::vector<Picture> pictures = read_pictures(document, left_out);
@@ -110,7 +102,7 @@ void add_pictures(const Document& document, CaseBook& book, Findings& left_out) 
     }
     for (const Picture& picture : pictures) {
         book.pictures.push_back(
-            {fmt::format("{}{:016x}.{}", pictures_path, mark_of(picture.source->text()),
+            {fmt::format("{}{}.{}", pictures_path, content_mark(picture.source->text()),
                          ending_of(picture.kind)),
              picture});
     }

@@ -7,6 +7,7 @@ export interface Facts {
     as_of: string; ///< the day of every figure
     rates_end: string; ///< the last day of the rates
     book_end: string; ///< and of the prices
+    hand: string; ///< name of the loan that the sheet has in front
 }
 
 /// A file of the desk: its text, or bytes.

@@ -41,7 +41,7 @@ function begin(inquiry: Inquiry): void {
     document.documentElement.classList.toggle('past', is_past());
     put(
         with_changes(before, kept?.changes ?? null),
-        kept?.hand ?? before.scenarios?.[0]?.name ?? '',
+        kept?.hand ?? handed.facts.hand ?? '',
     );
     view.value = view_in_address() ?? 'sheet';
     watch_place();

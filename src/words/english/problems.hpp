@@ -334,6 +334,10 @@ inline constexpr ProblemsWords problems = {
                            "add \"income\": {{\"monthly\": \"8000\"}}, \"debts\" and \"cash\""),
           row<p::option_unknown>("no option named \"{0}\"",
                                  "the id of an option; 'quoin list options' shows them"),
+          row<p::no_home_parts>("a program that was built without what such a file is made of",
+                                "one built with the page and the engine for browsers",
+                                "install npm and emscripten and build again; --desk writes the "
+                                "same as files"),
           row<p::area_unknown>("no area of the home named \"{0}\"", "one of {2}"),
           row<p::option_number>("\"{1}\" for {0}", "{2}"),
           row<p::payment_input>("{0} {1}", "{2}"),

@@ -35,7 +35,11 @@ inline constexpr TakeHomeWords take_home = {
     .wish = "wish {}: only other plans have it",
     .no_picture = "picture {}: all pictures together may have {} kB",
     .for_the_desk = "all notes for the desk, comments and who prepared it",
-    .written = "{}: written, {} files, {} kB. Only you can read them.",
+    .written = [](std::string_view where, int files, int kb) -> std::string {
+        return files == 1 ? fmt::format("{}: written, {} kB. Only you can read it.", where, kb)
+                          : fmt::format("{}: written, {} files, {} kB. Only you can read them.",
+                                        where, files, kb);
+    },
 };
 
 } // namespace quoin::english

@@ -369,6 +369,10 @@ inline constexpr ProblemsWords problems = {
                            "agregue \"income\": {{\"monthly\": \"8000\"}}, \"debts\" y \"cash\""),
           row<p::option_unknown>("ninguna opción con el nombre \"{0}\"",
                                  "el id de una opción; 'quoin list options' los muestra"),
+          row<p::no_home_parts>(
+              "un programa compilado sin aquello de lo que se hace un archivo así",
+              "uno compilado con la página y el motor para navegadores",
+              "instale npm y emscripten y compile otra vez; --desk escribe lo mismo como archivos"),
           row<p::area_unknown>("ninguna área de la casa con el nombre \"{0}\"",
                                "una de estas: {2}"),
           row<p::option_number>("\"{1}\" para {0}", "{2}"),

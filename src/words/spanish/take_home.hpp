@@ -36,7 +36,12 @@ inline constexpr TakeHomeWords take_home = {
     .wish = "deseo {}: solo lo tienen otros planos",
     .no_picture = "imagen {}: todas juntas pueden tener {} kB",
     .for_the_desk = "las notas para la oficina, los comentarios y quién lo preparó",
-    .written = "{}: guardado, {} archivos, {} kB. Solo usted puede leerlos.",
+    .written = [](std::string_view where, int files, int kb) -> std::string {
+        return files == 1
+                   ? fmt::format("{}: guardado, {} kB. Solo usted puede leerlo.", where, kb)
+                   : fmt::format("{}: guardado, {} archivos, {} kB. Solo usted puede leerlos.",
+                                 where, files, kb);
+    },
 };
 
 } // namespace quoin::spanish

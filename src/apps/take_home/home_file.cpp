@@ -1,0 +1,127 @@
+// Putting the file together: the document, and what the page in it unpacks.
+#include "home_file.hpp"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+
+#include <openssl/evp.h>
+
+#include <quoin/answers/sheet.hpp>
+#include <quoin/inquiry/typed.hpp>
+#include <quoin/render/answers.hpp>
+#include <quoin/text/json_writer.hpp>
+#include <quoin/text/problems.hpp>
+
+#include "../loading.hpp"
+#include "../whole/gzip.hpp"
+#include "../whole/home_parts.hpp"
+#include "../wire/content_mark.hpp"
+#include "home_bar.hpp"
+#include "written_folder.hpp"
+
+namespace quoin::apps {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// What is taken as files, for as long as it is read.
+class InAFolder {
+  public:
+    explicit InAFolder(const std::vector<TakenFile>& files)
+        : folder_(fs::temp_directory_path() / "quoin-home-XXXXXX") {
+        if (mkdtemp(folder_.data()) == nullptr) {
+            refuse(problems::file_unwritable(folder_, "no folder for a while"));
+        }
+        write_folder(folder_, files);
+    }
+    ~InAFolder() {
+        std::error_code ignored;
+        fs::remove_all(folder_, ignored);
+    }
+    InAFolder(const InAFolder&) = delete;
+    InAFolder& operator=(const InAFolder&) = delete;
+
+    [[nodiscard]] std::unique_ptr<Loaded> loaded(Language language) const {
+        return load_inquiry(folder_ + "/inquiry.json", folder_ + "/rates", language, Drawn::yes);
+    }
+
+  private:
+    std::string folder_;
+};
+
+/// In letters that any file of text can hold (RFC 4648).
+std::string base64(std::string_view bytes) {
+    std::string letters((bytes.size() + 2) / 3 * 4 + 1, '\0'); // it ends with a zero
+    const int size = EVP_EncodeBlock(reinterpret_cast<unsigned char*>(letters.data()),
+                                     reinterpret_cast<const unsigned char*>(bytes.data()),
+                                     static_cast<int>(bytes.size()));
+    letters.resize(static_cast<std::size_t>(size));
+    return letters;
+}
+
+bool is_text(std::string_view path) {
+    constexpr std::array endings{".json", ".csv", ".svg"};
+    return std::ranges::any_of(endings, [&](const char* ending) { return path.ends_with(ending); });
+}
+
+/// Where the engine for browsers looks for it.
+std::string place_of(const std::string& path) {
+    return path.starts_with("rates/") ? path : "examples/" + path;
+}
+
+void write_files(const std::vector<TakenFile>& files, JsonWriter& json) {
+    json.object("files", [&] {
+        for (const TakenFile& file : files) {
+            if (is_text(file.path)) {
+                json.text(place_of(file.path), file.bytes);
+            } else {
+                json.object(place_of(file.path), [&] { json.text("base64", base64(file.bytes)); });
+            }
+        }
+    });
+}
+
+/// What the page begins with: days, the loan in front, the files.
+std::string begun_with(const TakenHome& taken, const Heading& heading, const std::string& loan) {
+    JsonWriter files;
+    files.object([&] { write_files(taken.files, files); });
+    const std::string held = files.take();
+    JsonWriter json;
+    json.object([&] {
+        json.object("facts", [&] {
+            json.text("hash", content_mark(held));
+            json.text("as_of", heading.as_of.text());
+            json.text("rates_end", heading.rates_good_through.text());
+            json.text("book_end", heading.price_book_expires.text());
+            json.text("hand", loan);
+        });
+        write_files(taken.files, json);
+    });
+    return json.take();
+}
+
+} // namespace
+
+std::string home_file(const TakenHome& taken, Language language, const std::string& file) {
+    const HomeParts* parts = home_parts();
+    if (parts == nullptr) refuse(problems::no_home_parts(file));
+    const Catalogue& say = catalogue_in(language);
+    const HomeDocument document(parts->documents, language);
+    const InAFolder folder(taken.files);
+    const auto loaded = folder.loaded(language);
+    const SheetAnswer answer = sheet(loaded->sitting());
+    const Heading& heading = answer.quote.heading;
+    const ScenarioAnswer& loan = answer.quote.scenarios.at(answer.front.value_or(0));
+    SheetHtml paper = sheet_html(answer, say);
+    Placed values = bar_values(heading, loan, document, say);
+    values["sheet_style"] = std::move(paper.style);
+    values["sheet_class"] = "sheet";
+    values["sheet"] = std::move(paper.sides);
+    values["home"] = base64(gzipped(begun_with(taken, heading, loan.terms.name)));
+    values["state"] = "";
+    values["parts"] = base64(parts->packed);
+    return document.filled("document", values);
+}
+
+} // namespace quoin::apps
