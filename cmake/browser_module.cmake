@@ -42,15 +42,20 @@ if(NOT home_files)
     return()
 endif()
 
-set(packed ${PROJECT_BINARY_DIR}/page/home_parts.gz)
+set(page ${PROJECT_BINARY_DIR}/page)
+set(packed ${page}/home_parts.txt)
 set(pack ${PROJECT_SOURCE_DIR}/src/page/pack.mjs)
 add_custom_command(OUTPUT ${packed}
-    COMMAND ${NODE} ${pack} ${PROJECT_BINARY_DIR}/page ${module_folder}
-    DEPENDS ${home_files} ${module_files} ${pack}
+    COMMAND ${NODE} ${pack} ${page} ${module_folder}
+    COMMAND ${CMAKE_COMMAND} -D FROM=${page}/home_parts -D TO=${page}/home_parts.xz
+            -P ${PROJECT_SOURCE_DIR}/cmake/xz.cmake
+    COMMAND ${NODE} ${pack} ${page}
+    DEPENDS ${home_files} ${module_files} ${pack} ${PROJECT_SOURCE_DIR}/src/page/home/letters.mjs
+            ${PROJECT_SOURCE_DIR}/cmake/xz.cmake
     COMMENT "Packing what goes home" VERBATIM)
 add_custom_command(OUTPUT ${home_parts}
     COMMAND ${CMAKE_COMMAND} -D OUT=${home_parts} -D PACKED=${packed}
-            -D DOCUMENTS=${PROJECT_BINARY_DIR}/page/home_documents.json
+            -D DOCUMENTS=${page}/home_documents.json
             -P ${PROJECT_SOURCE_DIR}/cmake/embed_home.cmake
     DEPENDS ${packed} ${home_files} ${PROJECT_SOURCE_DIR}/cmake/embed_home.cmake
     COMMENT "Embedding what goes home" VERBATIM)

@@ -1,7 +1,7 @@
 # Writes a source file that embeds what a file that is taken home is made of
 # (src/apps/whole/home_parts.hpp).
 #
-#   cmake -D OUT=home_parts.cpp -D PACKED=home_parts.gz -D DOCUMENTS=home_documents.json -P embed_home.cmake
+#   cmake -D OUT=home_parts.cpp -D PACKED=home_parts.txt -D DOCUMENTS=home_documents.json -P embed_home.cmake
 #
 # PACKED empty: a build without a page, or without an engine for browsers. The assembler includes the
 # files, as with the page's (embed.cmake).

@@ -34,9 +34,9 @@ Placed terms_values(const Heading& heading, const ScenarioTerms& terms,
 
 std::string closing_of(const CashToClose& cash, const HomeDocument& document) {
     const bool back = cash.to_close() < Money{};
-    return document.filled(
-        "closing", {{"closing_name", document.text(back ? "back_at_closing" : "cash_to_close")},
-                    {"cash_to_close", dollars(back ? Money{} - cash.to_close() : cash.to_close())}});
+    const Money amount = back ? Money{} - cash.to_close() : cash.to_close();
+    const std::string& name = document.text(back ? "back_at_closing" : "cash_to_close");
+    return document.filled("closing", {{"closing_name", name}, {"cash_to_close", dollars(amount)}});
 }
 
 } // namespace

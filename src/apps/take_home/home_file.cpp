@@ -82,8 +82,11 @@ void write_files(const std::vector<TakenFile>& files, JsonWriter& json) {
     });
 }
 
-/// What the page begins with: days, the loan in front, the files.
-std::string begun_with(const TakenHome& taken, const Heading& heading, const std::string& loan) {
+/// What the page begins with: days, the loan in front, the files, and the sheet as the engine will
+/// tell it.
+std::string begun_with(const TakenHome& taken, const SheetAnswer& answer, const std::string& loan,
+                       const Catalogue& say) {
+    const Heading& heading = answer.quote.heading;
     JsonWriter files;
     files.object([&] { write_files(taken.files, files); });
     const std::string held = files.take();
@@ -97,6 +100,7 @@ std::string begun_with(const TakenHome& taken, const Heading& heading, const std
             json.text("hand", loan);
         });
         write_files(taken.files, json);
+        json.text("sheet", html_of(answer, say));
     });
     return json.take();
 }
@@ -118,9 +122,9 @@ std::string home_file(const TakenHome& taken, Language language, const std::stri
     values["sheet_style"] = std::move(paper.style);
     values["sheet_class"] = "sheet";
     values["sheet"] = std::move(paper.sides);
-    values["home"] = base64(gzipped(begun_with(taken, heading, loan.terms.name)));
+    values["home"] = base64(gzipped(begun_with(taken, answer, loan.terms.name, say)));
     values["state"] = "";
-    values["parts"] = base64(parts->packed);
+    values["parts"] = parts->packed;
     return document.filled("document", values);
 }
 

@@ -8,7 +8,7 @@
 namespace quoin::apps {
 
 struct HomeParts {
-    std::string_view packed;    ///< the same in every file
+    std::string_view packed;    ///< the same in every file, in letters
     std::string_view documents; ///< JSON: by language, texts with {{places}} for values
 };
 

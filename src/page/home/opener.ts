@@ -1,9 +1,19 @@
 // Opens the file: unpacks what is in it, begins a worker with the engine, and runs the page. Where
 // that cannot be, says why, and the sheet stays as it is.
+import {XzReadableStream} from 'xz-decompress';
+
 import type {Beginning, Handed} from './handed';
+import {from_letters} from './letters.mjs';
 import {home_words} from './words/catalogue';
 
 const text_of = (id: string) => document.getElementById(`quoin-${id}`)?.textContent?.trim() ?? '';
+
+/// Its length in bytes, a colon, the letters (pack.mjs).
+async function parts_unpacked(text: string): Promise<ArrayBuffer> {
+    const [start, length] = /^(\d+):/.exec(text)!;
+    const packed = from_letters(text.slice(start.length), Number(length));
+    return new Response(new XzReadableStream(new Blob([packed]).stream())).arrayBuffer();
+}
 
 async function unpacked(text: string): Promise<ArrayBuffer> {
     const letters = atob(text);
@@ -69,7 +79,7 @@ function say_why(why: 'damaged' | 'too_old'): void {
 async function handed_over(): Promise<Handed> {
     const [home, parts, state] = await Promise.all([
         unpacked(text_of('home')).then(read),
-        unpacked(text_of('parts')).then(parts_in),
+        parts_unpacked(text_of('parts')).then(parts_in),
         text_of('state') ? unpacked(text_of('state')).then(read) : null,
     ]);
     const language = document.documentElement.lang;

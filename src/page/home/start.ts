@@ -75,7 +75,7 @@ export function back_to_sent(): void {
 export function forget_changes(): void {
     const inquiry = in_file();
     batch(() => {
-        put(inquiry, inquiry.scenarios?.[0]?.name ?? '');
+        put(inquiry, handed.facts.hand);
         notice.value = said().forgotten;
     });
     keep_all();
