@@ -17,6 +17,7 @@ pkg-config          build  command:pkg-config
 libxlsxwriter-dev   build  include:xlsxwriter.h
 zlib1g-dev          build  include:zlib.h
 libpugixml-dev      build  include:pugixml.hpp
+liblzma-dev         build  include:lzma.h
 catch2              tests  include:catch2
 python3             tests  command:python3
 libbenchmark-dev    bench  include:benchmark/benchmark.h

@@ -1,6 +1,6 @@
 # What a buyer takes home of the desk; tests/apps/take_home.cpp holds what is written.
 $ quoin take-home --help
-What a buyer may take home of the desk: the home, its options and its loans
+One file for a buyer's phone: the sheet, and the page with this home and these loans
 Usage: quoin take-home [OPTIONS] INQUIRY
 
 Positionals:
@@ -8,12 +8,18 @@ Positionals:
 
 Options:
   -h,--help                   Print this help message and exit
-  --desk TEXT REQUIRED        the folder to write; it must not exist yet, or be empty
   --with TEXT:{score,income,debts,cash} ...
                               what goes along of the buyer's money: score, income, debts, cash
+  --force                     replace a file with that name even if quoin did not write it
+[Option Group: what is written]
+   
+  [Exactly 1 of the following options is required]
+  Options:
+    -o,--output TEXT            one file to open on any phone, FILE.html
+    --desk TEXT                 the same as files of a folder, which must not exist yet, or be empty
 
 Example:
-  quoin take-home buyer.json --desk home --with income
+  quoin take-home buyer.json -o home.html --with income
 
 --json, --language, --width and --rates work with every command; 'quoin --help' explains them.
 
@@ -37,6 +43,6 @@ $ quoin take-home data/buyer.json --desk new --with hopes --rates data/rates
 2>   'quoin take-home --help' explains it with an example
 = 2
 $ quoin take-home data/buyer.json --rates data/rates
-2> quoin take-home: --desk is required
+2> quoin take-home: Exactly 1 option from [-o,--output,--desk] is required
 2>   'quoin take-home --help' explains it with an example
 = 2

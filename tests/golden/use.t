@@ -35,7 +35,7 @@ Subcommands:
   list                        The plans, lots or options in a price book
   terms                       What the words mean, with the regulations that name them
   sheet                       A sheet for the buyer to take home: one HTML file to print
-  take-home                   What a buyer may take home of the desk: the home, its options and its loans
+  take-home                   One file for a buyer's phone: the sheet, and the page with this home and these loans
   serve                       The page in a browser and the questions, served on this computer
 
 Exit codes: 0 done, 1 the input is wrong, 2 the command is wrong, 3 a fault of the program, 130 stopped.

@@ -4,7 +4,7 @@ import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 
 import {Firefox} from './bidi.mjs';
-import {can_be_built, desk_at_home, home_file} from './home_file.mjs';
+import {can_be_built, desk_at_home, home_file, home_in, with_home} from './home_file.mjs';
 import {
     ask,
     check,
@@ -555,4 +555,17 @@ export const at_home_the_first_touch_is_answered = of_a_file(async ({chrome}) =>
             });
         },
     );
+});
+
+/// All that is in it but the pictures of the home, which come on top.
+export const at_home_the_file_is_small = of_a_file(async () => {
+    const html = home_of_example();
+    const home = home_in(html);
+    const pictures = Object.keys(home.files).filter((name) => name.includes('/pictures/'));
+    check('it has pictures', pictures.length > 50, pictures.length);
+    for (const name of pictures) delete home.files[name];
+    const kilobytes = (text) => (Buffer.byteLength(text) / 1000).toFixed(1);
+    const bare = with_home(html, home);
+    console.log(`  ${kilobytes(html)} kB, without its pictures ${kilobytes(bare)} kB`);
+    check('800 kB without pictures', Buffer.byteLength(bare) <= 800_000, kilobytes(bare));
 });

@@ -3,9 +3,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <filesystem>
-
-#include <openssl/evp.h>
 
 #include <quoin/answers/sheet.hpp>
 #include <quoin/inquiry/typed.hpp>
@@ -14,10 +13,10 @@
 #include <quoin/text/problems.hpp>
 
 #include "../loading.hpp"
-#include "../whole/gzip.hpp"
 #include "../whole/home_parts.hpp"
 #include "../wire/content_mark.hpp"
 #include "home_bar.hpp"
+#include "letters.hpp"
 #include "written_folder.hpp"
 
 namespace quoin::apps {
@@ -50,16 +49,6 @@ class InAFolder {
     std::string folder_;
 };
 
-/// In letters that any file of text can hold (RFC 4648).
-std::string base64(std::string_view bytes) {
-    std::string letters((bytes.size() + 2) / 3 * 4 + 1, '\0'); // it ends with a zero
-    const int size = EVP_EncodeBlock(reinterpret_cast<unsigned char*>(letters.data()),
-                                     reinterpret_cast<const unsigned char*>(bytes.data()),
-                                     static_cast<int>(bytes.size()));
-    letters.resize(static_cast<std::size_t>(size));
-    return letters;
-}
-
 bool is_text(std::string_view path) {
     constexpr std::array endings{".json", ".csv", ".svg"};
     return std::ranges::any_of(endings, [&](const char* ending) { return path.ends_with(ending); });
@@ -67,7 +56,7 @@ bool is_text(std::string_view path) {
 
 /// Where the engine for browsers looks for it.
 std::string place_of(const std::string& path) {
-    return path.starts_with("rates/") ? path : "examples/" + path;
+    return path.starts_with("rates/") ? path : "examples/home/" + path;
 }
 
 void write_files(const std::vector<TakenFile>& files, JsonWriter& json) {
@@ -76,7 +65,10 @@ void write_files(const std::vector<TakenFile>& files, JsonWriter& json) {
             if (is_text(file.path)) {
                 json.text(place_of(file.path), file.bytes);
             } else {
-                json.object(place_of(file.path), [&] { json.text("base64", base64(file.bytes)); });
+                json.object(place_of(file.path), [&] {
+                    json.text("letters", in_letters(file.bytes));
+                    json.number("size", static_cast<std::int64_t>(file.bytes.size()));
+                });
             }
         }
     });
@@ -122,7 +114,7 @@ std::string home_file(const TakenHome& taken, Language language, const std::stri
     values["sheet_style"] = std::move(paper.style);
     values["sheet_class"] = "sheet";
     values["sheet"] = std::move(paper.sides);
-    values["home"] = base64(gzipped(begun_with(taken, answer, loan.terms.name, say)));
+    values["home"] = packed_in_letters(begun_with(taken, answer, loan.terms.name, say));
     values["state"] = "";
     values["parts"] = parts->packed;
     return document.filled("document", values);

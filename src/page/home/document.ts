@@ -25,9 +25,9 @@ export interface Written {
     cash: string;
     closing: string; ///< closing_html, or nothing
     terms: string;
-    home: string; ///< base64
-    state: string; ///< base64, or nothing
-    parts: string; ///< base64
+    home: string; ///< packed by xz, in letters
+    state: string; ///< base64 of gzip, or nothing
+    parts: string; ///< as home
 }
 
 export const escaped = (text: string): string =>

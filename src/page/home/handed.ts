@@ -10,8 +10,8 @@ export interface Facts {
     hand: string; ///< name of the loan that the sheet has in front
 }
 
-/// A file of the desk: its text, or bytes.
-export type Packed = string | {base64: string};
+/// A file of the desk: its text, or bytes in letters.
+export type Packed = string | {letters: string; size: number};
 
 /// What a worker begins with.
 export interface Beginning {

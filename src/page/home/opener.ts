@@ -9,7 +9,7 @@ import {home_words} from './words/catalogue';
 const text_of = (id: string) => document.getElementById(`quoin-${id}`)?.textContent?.trim() ?? '';
 
 /// Its length in bytes, a colon, the letters (pack.mjs).
-async function parts_unpacked(text: string): Promise<ArrayBuffer> {
+async function unpacked_by_xz(text: string): Promise<ArrayBuffer> {
     const [start, length] = /^(\d+):/.exec(text)!;
     const packed = from_letters(text.slice(start.length), Number(length));
     return new Response(new XzReadableStream(new Blob([packed]).stream())).arrayBuffer();
@@ -78,8 +78,8 @@ function say_why(why: 'damaged' | 'too_old'): void {
 
 async function handed_over(): Promise<Handed> {
     const [home, parts, state] = await Promise.all([
-        unpacked(text_of('home')).then(read),
-        parts_unpacked(text_of('parts')).then(parts_in),
+        unpacked_by_xz(text_of('home')).then(read),
+        unpacked_by_xz(text_of('parts')).then(parts_in),
         text_of('state') ? unpacked(text_of('state')).then(read) : null,
     ]);
     const language = document.documentElement.lang;

@@ -39,10 +39,7 @@ function begin(inquiry: Inquiry): void {
     const kept = kept_changes();
     facing.value = true;
     document.documentElement.classList.toggle('past', is_past());
-    put(
-        with_changes(before, kept?.changes ?? null),
-        kept?.hand ?? handed.facts.hand ?? '',
-    );
+    put(with_changes(before, kept?.changes ?? null), kept?.hand ?? handed.facts.hand ?? '');
     view.value = view_in_address() ?? 'sheet';
     watch_place();
     window.addEventListener('pagehide', keep_all);

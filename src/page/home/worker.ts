@@ -2,13 +2,14 @@
 // after the other, as the program at the desk answers them.
 import {load} from '../../apps/browser/quoin.mjs';
 import type {Beginning, Packed} from './handed';
+import {from_letters} from './letters.mjs';
 
 type Engine = Awaited<ReturnType<typeof load>>;
 
 const bytes_of = (file: Packed): Uint8Array =>
     typeof file === 'string'
         ? new TextEncoder().encode(file)
-        : Uint8Array.from(atob(file.base64), (letter) => letter.charCodeAt(0));
+        : from_letters(file.letters, file.size);
 
 async function begin({wasm, files, today, language}: Beginning): Promise<Engine> {
     const engine = await load(wasm);
