@@ -86,6 +86,7 @@ std::string begun_with(const TakenHome& taken, const SheetAnswer& answer, const 
     json.object([&] {
         json.object("facts", [&] {
             json.text("hash", content_mark(held));
+            json.text("language", code_of(say.language));
             json.text("as_of", heading.as_of.text());
             json.text("rates_end", heading.rates_good_through.text());
             json.text("book_end", heading.price_book_expires.text());

@@ -92,7 +92,7 @@ let sheet_of = '';
 /// The sheet of what was sent is in the file: it need not be written again.
 export function know_sheet_of(inquiry: Inquiry): void {
     sheet_of = asked_as(
-        `/api/sheet?${new URLSearchParams({scenario: inquiry.scenarios?.[0]?.name ?? ''})}`,
+        `/api/sheet?${new URLSearchParams({scenario: handed.facts.hand})}`,
         JSON.stringify(inquiry),
         handed.facts.language,
     );
