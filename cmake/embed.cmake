@@ -5,7 +5,7 @@
 # index.html is served at "/". Every other file is served under a name with a hash of its content,
 # which index.html is made to use, and under its plain name for files that name one another. Copies
 # and their gzip variants lie beside OUT, whose assembler includes them: no compiler reads megabytes
-# of numbers. FILES empty: a build without a page.
+# of numbers. A file that has its gzip variant beside it keeps that. FILES empty: a build without a page.
 cmake_minimum_required(VERSION 3.25)
 string(REPLACE "|" ";" files "${FILES}")
 get_filename_component(folder ${OUT} DIRECTORY)
@@ -39,8 +39,10 @@ function(embed name path)
     endif()
     file(SHA256 ${folder}/${name} hash)
     string(SUBSTRING ${hash} 0 16 tag)
-    file(ARCHIVE_CREATE OUTPUT ${folder}/${name}.gz PATHS ${folder}/${name}
-         FORMAT raw COMPRESSION GZip COMPRESSION_LEVEL 9)
+    if(NOT EXISTS ${folder}/${name}.gz)
+        file(ARCHIVE_CREATE OUTPUT ${folder}/${name}.gz PATHS ${folder}/${name}
+             FORMAT raw COMPRESSION GZip COMPRESSION_LEVEL 9)
+    endif()
     file(SIZE ${folder}/${name} size)
     file(SIZE ${folder}/${name}.gz small)
     set(gzip "{}")
@@ -68,6 +70,9 @@ set(hashed_names)
 foreach(file ${files})
     get_filename_component(name ${file} NAME)
     file(COPY_FILE ${file} ${folder}/${name})
+    if(EXISTS ${file}.gz)
+        file(COPY_FILE ${file}.gz ${folder}/${name}.gz)
+    endif()
     if(name STREQUAL "index.html")
         set(index ${folder}/${name})
         continue()

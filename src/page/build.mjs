@@ -3,6 +3,7 @@
 //   node build.mjs FOLDER
 //
 // And what a file that is taken home is made of (home.mjs).
+import zopfli from '@gfx/zopfli';
 import {build} from 'esbuild';
 import {copyFileSync, mkdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {dirname, join} from 'node:path';
@@ -90,5 +91,11 @@ writeFileSync(
     join(out, 'licenses.txt'),
     parts.map((name) => `${name}\n\n${license(name)}`).join('\n\n'),
 );
+
+// As they travel: a twentieth smaller than by zlib, for a second of the build.
+for (const name of ['app.js', 'app.css']) {
+    const small = await zopfli.gzipAsync(readFileSync(join(out, name)), {});
+    writeFileSync(join(out, `${name}.gz`), small);
+}
 
 await build_home(settings, out);

@@ -12,6 +12,8 @@ import {
     deadline,
     equal,
     five_sizes,
+    kept,
+    open_page,
     open_part,
     root,
     settled,
@@ -569,3 +571,37 @@ export const at_home_the_file_is_small = of_a_file(async () => {
     console.log(`  ${kilobytes(html)} kB, without its pictures ${kilobytes(bare)} kB`);
     check('800 kB without pictures', Buffer.byteLength(bare) <= 800_000, kilobytes(bare));
 });
+
+/// From the desk's own page: the file of the command, without what was not ticked.
+export async function send_home_gives_the_commands_file({cases, server, context}) {
+    if (!can_be_built) return console.log('  skipped: built without the engine for browsers');
+    const page = await open_page(context, server.url);
+    await view(page, 'Sheet');
+    const send = async (ticks) => {
+        await page.click('.sheet-tools .step');
+        for (const name of ticks) await page.getByLabel(name, {exact: true}).check();
+        const [download] = await Promise.all([
+            page.waitForEvent('download'),
+            page.click('.dialog .main-button'),
+        ]);
+        return [download.suggestedFilename(), readFileSync(await download.path(), 'utf8')];
+    };
+    const [name, html] = await send([]);
+    equal('its name', name, 'buyer-1.html');
+    const six = join(cases.folder, 'buyers/six-programs.json');
+    const written = home_in(home_file(desk_at_home(six)));
+    equal('as the command writes it', JSON.stringify(home_in(html)), JSON.stringify(written));
+    const {inquiry} = await kept(page);
+    check('the buyer has an income', inquiry.income?.monthly !== undefined);
+    const sent_without = home_in(html).files['examples/home/inquiry.json'];
+    check('which stays', !sent_without.includes('"income"'));
+    const [, told] = await send(['Income and household']);
+    check(
+        'and goes when ticked',
+        home_in(told).files['examples/home/inquiry.json'].includes('"income"'),
+    );
+    check(
+        'but nothing else',
+        !home_in(told).files['examples/home/inquiry.json'].includes('"debts"'),
+    );
+}

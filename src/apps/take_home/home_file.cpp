@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
-#include <filesystem>
 
 #include <quoin/answers/sheet.hpp>
 #include <quoin/inquiry/typed.hpp>
@@ -22,32 +21,9 @@
 namespace quoin::apps {
 namespace {
 
-namespace fs = std::filesystem;
-
-/// What is taken as files, for as long as it is read.
-class InAFolder {
-  public:
-    explicit InAFolder(const std::vector<TakenFile>& files)
-        : folder_(fs::temp_directory_path() / "quoin-home-XXXXXX") {
-        if (mkdtemp(folder_.data()) == nullptr) {
-            refuse(problems::file_unwritable(folder_, "no folder for a while"));
-        }
-        write_folder(folder_, files);
-    }
-    ~InAFolder() {
-        std::error_code ignored;
-        fs::remove_all(folder_, ignored);
-    }
-    InAFolder(const InAFolder&) = delete;
-    InAFolder& operator=(const InAFolder&) = delete;
-
-    [[nodiscard]] std::unique_ptr<Loaded> loaded(Language language) const {
-        return load_inquiry(folder_ + "/inquiry.json", folder_ + "/rates", language, Drawn::yes);
-    }
-
-  private:
-    std::string folder_;
-};
+std::unique_ptr<Loaded> loaded(const std::string& folder, Language language) {
+    return load_inquiry(folder + "/inquiry.json", folder + "/rates", language, Drawn::yes);
+}
 
 bool is_text(std::string_view path) {
     constexpr std::array endings{".json", ".csv", ".svg"};
@@ -105,9 +81,10 @@ std::string home_file(const TakenHome& taken, Language language, const std::stri
     if (parts == nullptr) refuse(problems::no_home_parts(file));
     const Catalogue& say = catalogue_in(language);
     const HomeDocument document(parts->documents, language);
-    const InAFolder folder(taken.files);
-    const auto loaded = folder.loaded(language);
-    const SheetAnswer answer = sheet(loaded->sitting());
+    const FolderForAWhile folder; // what is taken is read as it will be at home
+    write_folder(folder.path(), taken.files);
+    const auto desk = loaded(folder.path(), language);
+    const SheetAnswer answer = sheet(desk->sitting());
     const Heading& heading = answer.quote.heading;
     const ScenarioAnswer& loan = answer.quote.scenarios.at(answer.front.value_or(0));
     SheetHtml paper = sheet_html(answer, say);

@@ -60,6 +60,15 @@ class FolderBeside {
 
 } // namespace
 
+FolderForAWhile::FolderForAWhile() : path_(fs::temp_directory_path() / "quoin-home-XXXXXX") {
+    if (mkdtemp(path_.data()) == nullptr) refuse_folder(path_, errno);
+}
+
+FolderForAWhile::~FolderForAWhile() {
+    std::error_code ignored;
+    fs::remove_all(path_, ignored);
+}
+
 void write_folder(const std::string& folder, const std::vector<TakenFile>& files) {
     std::string name = folder;
     while (name.size() > 1 && name.back() == '/') name.pop_back();

@@ -12,4 +12,18 @@ namespace quoin::apps {
 /// is then left.
 void write_folder(const std::string& folder, const std::vector<TakenFile>& files);
 
+/// An empty folder of its owner's alone, gone with the object. Throws Refused where none can be.
+class FolderForAWhile {
+  public:
+    FolderForAWhile();
+    ~FolderForAWhile();
+    FolderForAWhile(const FolderForAWhile&) = delete;
+    FolderForAWhile& operator=(const FolderForAWhile&) = delete;
+
+    [[nodiscard]] const std::string& path() const { return path_; }
+
+  private:
+    std::string path_;
+};
+
 } // namespace quoin::apps

@@ -4,6 +4,7 @@
 #include <quoin/text/problems.hpp>
 
 #include "../wire/replies.hpp"
+#include "home_reply.hpp"
 #include "page_assets.hpp"
 #include "workbook_file.hpp"
 
@@ -85,6 +86,12 @@ bool Requests::route(const HttpRequest& request, const Access& access,
         refuse(response, no->status, std::move(no->problem));
         return true;
     }
+    if (request.path == take_home_path) {
+        if (request.method == "POST") return false;
+        response.headers.emplace("Allow", "POST");
+        refuse(response, 405, problems::http_method(request.path, "POST"));
+        return true;
+    }
     const Routed routed = engine_.route(request, response, is_beside(request.path));
     if (routed == Routed::beside) get(request, response);
     return routed != Routed::question;
@@ -102,6 +109,9 @@ void Requests::get(const HttpRequest& request, HttpResponse& response) const {
 
 void Requests::ask(const HttpRequest& request, HttpResponse& response,
                    const std::function<bool()>& waiting) const {
+    if (request.path == take_home_path) {
+        return answer(response, [&] { reply_home_file(request, cases(), response); });
+    }
     Patience patience(waiting);
     engine_.ask(request, response, [&] { return patience.lasts(); });
 }

@@ -186,7 +186,8 @@ EachLanguage<std::optional<std::string>> first_in_each(const CaseBook& book, Dat
 
 } // namespace
 
-Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out) {
+Cases::Cases(const fs::path& asked, const std::string& rates, Date today, Findings& left_out)
+    : folder_(asked), rates_(rates) {
     const fs::path folder = asked.lexically_normal();
     if (!is_folder(folder)) {
         refuse(problems::file_missing(asked.string(), FileMeant::price_book_folder, {}));

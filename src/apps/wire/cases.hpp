@@ -54,6 +54,9 @@ class Cases {
     /// Those with the most inquiries first, then by id.
     [[nodiscard]] const std::vector<CaseBook>& books() const { return books_; }
     [[nodiscard]] std::size_t inquiry_count() const;
+    /// Where they were found, and the lending data, as they were asked for.
+    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+    [[nodiscard]] const std::string& rates() const { return rates_; }
 
     /// The picture at an address, or nullptr.
     [[nodiscard]] const CasePicture* picture_at(std::string_view address) const;
@@ -65,6 +68,8 @@ class Cases {
   private:
     [[nodiscard]] const CaseBook* find(std::string_view id) const;
 
+    std::filesystem::path folder_;
+    std::string rates_;
     std::vector<CaseBook> books_;
 };
 

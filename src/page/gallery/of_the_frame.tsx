@@ -15,6 +15,7 @@ import {Name, WholeName} from '../parts/name';
 import {NewBuyer} from '../parts/new_buyer';
 import {OfficeNote} from '../parts/office_note';
 import {Openings} from '../parts/openings';
+import {send_home, SendHome} from '../parts/send_home';
 import {Term, TermCard} from '../parts/term';
 import {Typed} from '../parts/typed_field';
 import {WayOn} from '../parts/way_on';
@@ -206,6 +207,7 @@ export const of_the_frame: Places = {
     office_note: {
         rest: {draw: () => <OfficeNote of={{office_note: say.common.for_the_desk}} />},
     },
+    send_home: {rest: {set: send_home, draw: () => <SendHome />}},
     term: {
         label: {draw: () => <Term of="apr">{say.common.apr}</Term>},
         card: {

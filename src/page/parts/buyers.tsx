@@ -11,6 +11,7 @@ import {close, open, put_away, show} from '../state/who';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
 import {Openings} from './openings';
+import {send_home, SendHome} from './send_home';
 import {brief} from '../figures';
 
 function save(): void {
@@ -54,6 +55,12 @@ function Menu({done}: {done: () => void}) {
                     <button class="row-button" onClick={then(turn_to_buyer)}>
                         <span>{say.buyers.turn}</span>
                         <span class="faint">{say.buyers.turn_says}</span>
+                    </button>
+                </li>
+                <li>
+                    <button class="row-button" onClick={then(send_home)}>
+                        <span>{say.send_home.title}</span>
+                        <span class="faint">{say.send_home.menu_says}</span>
                     </button>
                 </li>
                 <li>
@@ -146,6 +153,7 @@ function AtTheDesk() {
                 </Dialog>
             )}
             {asks === 'menu' && <Menu done={() => set('')} />}
+            <SendHome />
         </div>
     );
 }

@@ -3,6 +3,7 @@ import {useLayoutEffect, useRef, useState} from 'preact/hooks';
 
 import {ask_text} from '../engine';
 import {say} from '../language';
+import {SheetTools} from '#side/sheet_tools';
 import {sheet_title} from '#side/words';
 import {use_answer} from '../parts/asked';
 import {answered, hand} from '../state/signals';
@@ -60,6 +61,7 @@ export function SheetView() {
         <div class="sheet-page">
             <div class="sheet-tools">
                 <h2>{sheet_title()}</h2>
+                <SheetTools />
                 <button class="main-button" onClick={() => window.print()}>
                     {say.sheet.print}
                 </button>

@@ -14,6 +14,7 @@ import {loans} from './english/loans';
 import {money} from './english/money';
 import {options} from './english/options';
 import {schedule} from './english/schedule';
+import {send_home} from './english/send_home';
 import {sheet} from './english/sheet';
 import {site} from './english/site';
 import {terms} from './english/terms';
@@ -37,6 +38,7 @@ export const english = {
     money,
     options,
     schedule,
+    send_home,
     sheet,
     site,
     terms,

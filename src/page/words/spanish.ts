@@ -14,6 +14,7 @@ import {loans} from './spanish/loans';
 import {money} from './spanish/money';
 import {options} from './spanish/options';
 import {schedule} from './spanish/schedule';
+import {send_home} from './spanish/send_home';
 import {sheet} from './spanish/sheet';
 import {site} from './spanish/site';
 import {terms} from './spanish/terms';
@@ -37,6 +38,7 @@ export const spanish = {
     money,
     options,
     schedule,
+    send_home,
     sheet,
     site,
     terms,
