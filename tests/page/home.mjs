@@ -588,8 +588,7 @@ export async function send_home_gives_the_commands_file({cases, server, context}
     };
     const [name, html] = await send([]);
     equal('its name', name, 'buyer-1.html');
-    const six = join(cases.folder, 'buyers/six-programs.json');
-    const written = home_in(home_file(desk_at_home(six)));
+    const written = home_in(home_file(desk_at_home(cases.six)));
     equal('as the command writes it', JSON.stringify(home_in(html)), JSON.stringify(written));
     const {inquiry} = await kept(page);
     check('the buyer has an income', inquiry.income?.monthly !== undefined);

@@ -146,7 +146,7 @@ class LibraryListener final : public httplib::Server, public Listener {
             return replied || judging != nullptr ? HandlerResponse::Handled
                                                  : HandlerResponse::Unhandled;
         });
-        Post("/api/[a-z]+", [this](const httplib::Request& request, httplib::Response& response) {
+        Post("/api/[a-z-]+", [this](const httplib::Request& request, httplib::Response& response) {
             HttpRequest asked = head_of(request);
             asked.given = given_in(request.target);
             asked.body = request.body;

@@ -7,11 +7,11 @@ export const send_home = {
     menu_says: 'one file for their own phone: the sheet, this home, these loans',
     says:
         'One file with the sheet, this home and these loans. It opens on any phone, also without ' +
-        'a network, and figures again what they change.',
+        'a network, and recalculates whatever they change.',
     stays:
         'Other buyers, office notes and who prepared it stay here. In place of the credit score ' +
         'goes the least one with the same figures.',
-    along: 'Goes along, if they say so',
+    along: 'Include, if the buyer agrees',
     privates: {
         score: 'Credit score',
         income: 'Income and household',

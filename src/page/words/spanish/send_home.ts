@@ -11,7 +11,7 @@ export const send_home = {
     stays:
         'Otros compradores, las notas de oficina y quién lo preparó se quedan aquí. En lugar del ' +
         'puntaje de crédito va el menor con las mismas cifras.',
-    along: 'Va también, si así lo dicen',
+    along: 'Incluir, si el comprador está de acuerdo',
     privates: {
         score: 'Puntaje de crédito',
         income: 'Ingresos y hogar',
