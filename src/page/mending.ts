@@ -74,7 +74,7 @@ async function rehoused(inquiry: Inquiry, book: Book): Promise<[Inquiry, Loss[]]
 }
 
 /// Asked as of a day on which the prices hold, today where it is one. Never without saying so.
-function redated(inquiry: Inquiry, book: Book): [Inquiry, Loss[]] | null {
+export function redated(inquiry: Inquiry, book: Book): [Inquiry, Loss[]] | null {
     const now = today();
     const day = now < book.effective ? book.effective : now > book.expires ? book.expires : now;
     if (day === inquiry.as_of) return null;

@@ -604,3 +604,60 @@ export async function send_home_gives_the_commands_file({cases, server, context}
         !home_in(told).files['examples/home/inquiry.json'].includes('"debts"'),
     );
 }
+
+/// What was changed at home is figured by the desk, beside what was sent; the buyer stays as they are.
+export async function changes_from_home_are_figured_at_the_desk({cases, server, context}) {
+    const page = await open_page(context, server.url);
+    const before = await kept(page);
+    const give = async (changes) => {
+        await page.click('button:text-is("Open…")');
+        await page.setInputFiles('.file-button input', {
+            name: 'changes.json',
+            mimeType: 'application/json',
+            buffer: Buffer.from(JSON.stringify({format: 'quoin/changes/1', ...changes})),
+        });
+        await page.waitForSelector('.came-back');
+        await settled(page);
+        return page.$$eval('.came-back tbody td', (all) => all.map((one) => one.textContent));
+    };
+    const selections = [
+        ...before.inquiry.selections.filter((one) => (one.option ?? one) !== 'cook-package'),
+        'irrigation',
+        'no-such-thing',
+    ];
+    const shown = await give({changes: {selections, contract_price: '1.00', buyer: 'Nobody'}});
+    const without = {...before.inquiry, selections: selections.slice(0, -1)};
+    const told = (inquiry) => ask(cases, 'tour', inquiry, ['--scenario', before.hand]);
+    const day = new Date().toLocaleDateString('en-CA');
+    const later = {...without, as_of: day, contract: [day, without.contract].sort().at(-1)};
+    const dollars = (text) => `$${text.replace(/\B(?=(\d{3})+\.)/g, ',')}`;
+    const columns = [told(before.inquiry), told(without), told(later)];
+    equal(
+        'price, month and cash: here, theirs, today',
+        shown.join(' '),
+        ['contract_price', 'monthly', 'cash']
+            .flatMap((member) =>
+                columns.map(({contract_price, scenario: {monthly, cash}}) =>
+                    dollars({contract_price, monthly: monthly.total, cash: cash.needed}[member]),
+                ),
+            )
+            .join(' '),
+    );
+    const words = await page.textContent('.dialog');
+    check('what came', words.includes('Added: Lawn irrigation.'), words);
+    check('what went', /Taken out: .*Cook's package/.test(words), words);
+    await page.screenshot({path: join(shots, 'from-home.png')});
+    check('what is not sold', words.includes('no such thing'), words);
+    await page.click('.dialog .main-button');
+    await settled(page);
+    equal('a buyer of its own', await page.locator('.tab').count(), 2);
+    const beside = await kept(page);
+    check('with what was changed', JSON.stringify(beside.inquiry).includes('irrigation'));
+    await page.locator('.tab').first().click();
+    await settled(page);
+    equal(
+        'the first as before',
+        JSON.stringify((await kept(page)).inquiry),
+        JSON.stringify(before.inquiry),
+    );
+}

@@ -12,6 +12,8 @@ import {Facts} from '../parts/facts';
 import {Icon} from '../parts/icon';
 import {LoanInHand} from '../parts/loan_in_hand';
 import {Name, WholeName} from '../parts/name';
+import {FromHome} from '../parts/from_home';
+import {from_home} from '../state/from_home';
 import {NewBuyer} from '../parts/new_buyer';
 import {OfficeNote} from '../parts/office_note';
 import {Openings} from '../parts/openings';
@@ -206,6 +208,15 @@ export const of_the_frame: Places = {
     },
     office_note: {
         rest: {draw: () => <OfficeNote of={{office_note: say.common.for_the_desk}} />},
+    },
+    from_home: {
+        rest: {
+            set: (of) => {
+                const figured = {inquiry: of.inquiry, answer: of.tour, losses: []};
+                from_home.value = {sent: of.tour, theirs: figured, today: null};
+            },
+            draw: () => <FromHome />,
+        },
     },
     send_home: {rest: {set: send_home, draw: () => <SendHome />}},
     term: {

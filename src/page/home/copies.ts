@@ -13,7 +13,7 @@ import {
 import {file_name, hand_over} from '../files';
 import {language, say} from '../language';
 import {buyer, hand, notice, tour} from '../state/signals';
-import {changes_of} from './changes';
+import {changes_of} from '../changes';
 import {closing_html, document_of, escaped, terms_html} from './document';
 import {handed} from './handed';
 import {said} from './say';

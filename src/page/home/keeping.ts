@@ -4,8 +4,8 @@ import type {Inquiry} from '../engine';
 import type {Kept, Seen} from '../kept';
 import type {Place} from '../place';
 import type {Buyer} from '../state/signals';
-import {changes_of} from './changes';
-import type {Changes} from './changes';
+import {changes_of} from '../changes';
+import type {Changes} from '../changes';
 import {keep_text, kept_text} from './store';
 
 let begun_with: Inquiry = {};

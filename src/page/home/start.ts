@@ -9,7 +9,7 @@ import {failed} from '../state/asking';
 import {buyers, facing, gone, known, notice, problems} from '../state/signals';
 import {show} from '../state/who';
 import {keep_all} from '../state/writing';
-import {with_changes} from './changes';
+import {with_changes} from '../changes';
 import {handed} from './handed';
 import {keep_against, kept_changes} from './keeping';
 import {know_sheet_of} from './reach';

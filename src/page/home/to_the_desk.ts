@@ -3,7 +3,7 @@
 import {today} from '../days';
 import {file_name, hand_over} from '../files';
 import {buyer, notice, tour} from '../state/signals';
-import {changes_of} from './changes';
+import {changes_of} from '../changes';
 import {handed} from './handed';
 import {said} from './say';
 import {sent} from './start';

@@ -5,7 +5,7 @@ import {useState} from 'preact/hooks';
 
 import {Dialog} from '../parts/dialog';
 import {buyer} from '../state/signals';
-import {changes_of} from './changes';
+import {changes_of} from '../changes';
 import {save_copy} from './copies';
 import {handed} from './handed';
 import {at_work, stop} from './reach';

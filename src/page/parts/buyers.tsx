@@ -10,6 +10,7 @@ import {buyer, buyers, current, facing, notice} from '../state/signals';
 import {close, open, put_away, show} from '../state/who';
 import {Dialog} from './dialog';
 import {Facts} from './facts';
+import {FromHome} from './from_home';
 import {Openings} from './openings';
 import {send_home, SendHome} from './send_home';
 import {brief} from '../figures';
@@ -154,6 +155,7 @@ function AtTheDesk() {
             )}
             {asks === 'menu' && <Menu done={() => set('')} />}
             <SendHome />
+            <FromHome />
         </div>
     );
 }

@@ -8,6 +8,7 @@ import type {Kept} from '../kept';
 import {say} from '../language';
 import {book_of, books_here} from '../state/books';
 import {away, buyers, current, facing, known, notice} from '../state/signals';
+import {changes_format, take_from_home} from '../state/from_home';
 import {all_others, open, take_up} from '../state/who';
 import {all_begin, words_in} from './find';
 import {Name} from './name';
@@ -24,6 +25,7 @@ async function load(file: File): Promise<void> {
         notice.value = say.buyers.no_file({file: file.name});
         return;
     }
+    if (inquiry.format === changes_format) return take_from_home(inquiry);
     const book = book_of(String(inquiry.price_book ?? ''));
     if (!book) {
         notice.value = say.buyers.file_no_book({file: file.name, books: books_here()});

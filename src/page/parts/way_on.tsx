@@ -121,6 +121,13 @@ function once(losses: Loss[]): Loss[] {
     return losses.filter((loss) => !loss.left_out || first(loss) === loss);
 }
 
+/// What a home has to do without, by name, each once.
+export function losses_words(losses: Loss[], answer: Tour): string {
+    return once(losses)
+        .map((loss) => words_of(loss, null, answer))
+        .join('; ');
+}
+
 export function WayOn({found}: {found: Mending}) {
     const one = buyer.value!;
     const seen = seen_of(one.key);

@@ -6,6 +6,7 @@ import {codes} from './english/codes';
 import {common} from './english/common';
 import {figures} from './english/figures';
 import {frame} from './english/frame';
+import {from_home} from './english/from_home';
 import {incentives} from './english/incentives';
 import {later} from './english/later';
 import {loan} from './english/loan';
@@ -30,6 +31,7 @@ export const english = {
     common,
     figures,
     frame,
+    from_home,
     incentives,
     later,
     loan,

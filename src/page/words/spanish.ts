@@ -6,6 +6,7 @@ import {codes} from './spanish/codes';
 import {common} from './spanish/common';
 import {figures} from './spanish/figures';
 import {frame} from './spanish/frame';
+import {from_home} from './spanish/from_home';
 import {incentives} from './spanish/incentives';
 import {later} from './spanish/later';
 import {loan} from './spanish/loan';
@@ -30,6 +31,7 @@ export const spanish = {
     common,
     figures,
     frame,
+    from_home,
     incentives,
     later,
     loan,

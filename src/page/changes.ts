@@ -1,7 +1,7 @@
 // What was changed at home against the inquiry that was sent: selections and loans, and never income,
 // debts, cash, score or a name.
-import type {Inquiry} from '../engine';
-import {copy} from '../inquiry';
+import type {Inquiry} from './engine';
+import {copy} from './inquiry';
 
 const members = [
     'plan',
