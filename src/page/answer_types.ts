@@ -71,35 +71,11 @@ export type Terms = {
 };
 
 export type Refusal = {
-    why:
-        | 'rule_unknown'
-        | 'term_not_offered'
-        | 'place_not_eligible'
-        | 'score_needed'
-        | 'score_below_minimum'
-        | 'ltv_over_maximum'
-        | 'loan_over_limit'
-        | 'rate_not_offered'
-        | 'mi_not_offered'
-        | 'insurance_not_offered'
-        | 'buydown_not_allowed'
-        | 'cash_short';
+    why: 'rule_unknown' | 'term_not_offered' | 'place_not_eligible' | 'score_needed' | 'score_below_minimum' | 'ltv_over_maximum' | 'loan_over_limit' | 'rate_not_offered' | 'mi_not_offered' | 'insurance_not_offered' | 'buydown_not_allowed' | 'cash_short';
     found: string;
     limit: string;
     words: string;
-    list?:
-        | 'maximum_ltv'
-        | 'loan_limit'
-        | 'upfront_fee'
-        | 'annual_fee'
-        | 'annual_fee_months'
-        | 'contribution_cap'
-        | 'points_adjustment'
-        | 'mortgage_insurance'
-        | 'single_premium'
-        | 'homeowner'
-        | 'ratios'
-        | 'residual_income';
+    list?: 'maximum_ltv' | 'loan_limit' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'contribution_cap' | 'points_adjustment' | 'mortgage_insurance' | 'single_premium' | 'homeowner' | 'ratios' | 'residual_income';
 };
 
 export type Monthly = {
@@ -203,33 +179,7 @@ export type Scenario = {
 };
 
 export type Caution = {
-    code:
-        | 'estimate'
-        | 'rates_until_locked'
-        | 'costs_as_known'
-        | 'rule_continued'
-        | 'lock_ends_first'
-        | 'rate_adjustable'
-        | 'extra_principal'
-        | 'licensed_trades'
-        | 'agent_license'
-        | 'touch_is_difference'
-        | 'alone_and_stacked'
-        | 'ratios_are_guides'
-        | 'ratios_at_note_rate'
-        | 'steps_no_forecast'
-        | 'costs_over_the_home_without'
-        | 'trades_whenever'
-        | 'worth_of_wishes'
-        | 'survey_decides'
-        | 'sizes_as_drawn'
-        | 'points_before_adjustments'
-        | 'money_on_top'
-        | 'cost_spent_and_owed'
-        | 'money_with_conditions'
-        | 'paid_in_cash'
-        | 'principal_and_interest_alone'
-        | 'actuarial_method';
+    code: 'estimate' | 'rates_until_locked' | 'costs_as_known' | 'rule_continued' | 'lock_ends_first' | 'rate_adjustable' | 'extra_principal' | 'licensed_trades' | 'agent_license' | 'touch_is_difference' | 'alone_and_stacked' | 'ratios_are_guides' | 'ratios_at_note_rate' | 'steps_no_forecast' | 'costs_over_the_home_without' | 'trades_whenever' | 'worth_of_wishes' | 'survey_decides' | 'sizes_as_drawn' | 'points_before_adjustments' | 'money_on_top' | 'cost_spent_and_owed' | 'money_with_conditions' | 'paid_in_cash' | 'principal_and_interest_alone' | 'actuarial_method';
     about: string[];
     words: string;
 };
@@ -237,7 +187,7 @@ export type Caution = {
 export type Quote = {
     question: 'quote';
     heading: Heading;
-    lines: {
+    lines: ({
         kind: 'base' | 'elevation' | 'lot' | 'option' | 'choice' | 'in_package' | 'incentive';
         area: string;
         id: string;
@@ -250,28 +200,28 @@ export type Quote = {
         structural: boolean;
         work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         note: string;
-    }[];
+    })[];
     options: string;
     incentives: string;
     contract_price: string;
-    requests: {
+    requests: ({
         area: string;
         text: string;
         status: 'to_be_confirmed';
         estimate: string | null;
-    }[];
+    })[];
     open_choices: {
         area: string;
         id: string;
         name: string;
         default: string;
     }[];
-    credits: {
+    credits: ({
         id: string;
         name: string;
         use: 'price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown';
         amount: string;
-    }[];
+    })[];
     incentive_conditions: string[];
     incentive_lenders: string[];
     deposits: {
@@ -293,17 +243,8 @@ export type Added = {
     cash_to_close: string;
     in_five_years: string;
     over_loan: string;
-    jumps: {
-        why:
-            | 'note_rate'
-            | 'points_adjustment'
-            | 'upfront_fee'
-            | 'annual_fee'
-            | 'annual_fee_months'
-            | 'mi_factor'
-            | 'single_premium'
-            | 'contribution_cap'
-            | 'homeowners_rate';
+    jumps: ({
+        why: 'note_rate' | 'points_adjustment' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'mi_factor' | 'single_premium' | 'contribution_cap' | 'homeowners_rate';
         before: {
             band: string;
             value: string;
@@ -313,7 +254,7 @@ export type Added = {
             value: string;
         };
         words: string;
-    }[];
+    })[];
 };
 
 export type Adds = {
@@ -326,7 +267,7 @@ export type Adds = {
         monthly: Monthly;
         refusals: Refusal[];
     }[];
-    items: {
+    items: ({
         id: string;
         name: string;
         level: string;
@@ -357,8 +298,8 @@ export type Adds = {
                 scenario: string;
             })[];
         };
-    }[];
-    stacked: {
+    })[];
+    stacked: ({
         id: string;
         name: string;
         level: string;
@@ -366,7 +307,7 @@ export type Adds = {
         by_scenario: (Added & {
             scenario: string;
         })[];
-    }[];
+    })[];
     whole: {
         id: string;
         name: string;
@@ -414,7 +355,7 @@ export type Compare = {
         }[];
     })[];
     apart_from: string | null;
-    points: {
+    points: ({
         scenario: string;
         rate: string;
         rate_without: string;
@@ -423,7 +364,7 @@ export type Compare = {
         break_even: number | null;
         stretches: Stretch[];
         words: string;
-    }[];
+    })[];
     orders: {
         first: string;
         second: string;
@@ -448,41 +389,32 @@ export type Cash = {
     question: 'cash';
     heading: Heading;
     scenario: Scenario;
-    costs: {
-        section:
-            'origination' | 'not_shopped_for' | 'shopped_for' | 'taxes_and_government' | 'other';
+    costs: ({
+        section: 'origination' | 'not_shopped_for' | 'shopped_for' | 'taxes_and_government' | 'other';
         name: string;
         amount: string;
         paid_by: 'buyer' | 'seller' | 'lender';
         finance_charge: boolean;
         before_closing: boolean;
-    }[];
-    prepaids: {
+    })[];
+    prepaids: ({
         what: 'interest' | 'insurance' | 'property_tax';
         name: string;
         count: number;
         per_day: string;
         due: string | null;
         amount: string;
-    }[];
+    })[];
     escrow: {
         deposit: string;
         initial_deposit: string;
         cushion: string;
-        bills: {
-            what:
-                | 'principal_and_interest'
-                | 'mortgage_insurance'
-                | 'property_tax'
-                | 'homeowners_insurance'
-                | 'flood_insurance'
-                | 'wind_insurance'
-                | 'association_dues'
-                | 'district_charges';
+        bills: ({
+            what: 'principal_and_interest' | 'mortgage_insurance' | 'property_tax' | 'homeowners_insurance' | 'flood_insurance' | 'wind_insurance' | 'association_dues' | 'district_charges';
             name: string;
             due: string;
             amount: string;
-        }[];
+        })[];
         months: {
             month: string;
             deposit: string;
@@ -495,17 +427,11 @@ export type Cash = {
         };
     } | null;
     credits: {
-        used: {
-            use:
-                | 'points'
-                | 'temporary_buydown'
-                | 'upfront_fee'
-                | 'closing_costs'
-                | 'prepaids'
-                | 'down_payment';
+        used: ({
+            use: 'points' | 'temporary_buydown' | 'upfront_fee' | 'closing_costs' | 'prepaids' | 'down_payment';
             words: string;
             amount: string;
-        }[];
+        })[];
         without_use: string;
         over_cap: string;
         cap_percent: string | null;
@@ -514,12 +440,12 @@ export type Cash = {
         ltv_if_given: string;
     };
     appraisal_gap: string;
-    calendar: {
+    calendar: ({
         date: string;
         what: 'deposits' | 'earnest_money' | 'option_share' | 'costs_when_ordered' | 'closing';
         words: string;
         amount: string;
-    }[];
+    })[];
     cautions: Caution[];
 };
 
@@ -563,7 +489,7 @@ export type Credit = {
     contract_price: string;
     any_incentive: boolean;
     allowed_uses: ('price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown')[];
-    scenarios: {
+    scenarios: ({
         terms: Terms;
         refusals: Refusal[];
         contribution_cap: {
@@ -574,24 +500,17 @@ export type Credit = {
             concessions_alone: boolean;
         } | null;
         without: Mix;
-        each_use: {
-            use:
-                | 'off_price'
-                | 'costs'
-                | 'points'
-                | 'buydown_1_0'
-                | 'buydown_2_1'
-                | 'buydown_3_2_1'
-                | 'upfront_fee';
+        each_use: ({
+            use: 'off_price' | 'costs' | 'points' | 'buydown_1_0' | 'buydown_2_1' | 'buydown_3_2_1' | 'upfront_fee';
             name: string;
             mix: Mix | null;
             why_not: string | null;
-        }[];
+        })[];
         lowest_payment: Mix;
         least_cash: Mix | null;
         least_cost: Mix;
         frontier: Mix[];
-    }[];
+    })[];
     cautions: Caution[];
 };
 
@@ -637,17 +556,17 @@ export type Shift = {
     heading: Heading;
     step: string;
     contract_price: string;
-    scenarios: {
+    scenarios: ({
         terms: Terms;
         refusals: Refusal[];
         monthly: string;
         cash_needed: string;
-        cases: {
+        cases: ({
             name: string;
             change: 'none' | 'price' | 'options' | 'appraisal';
             percent: string;
             amount: string;
-        }[];
+        })[];
         rates: ShiftRate[];
         locks: ShiftLock[];
         ratios: {
@@ -663,7 +582,7 @@ export type Shift = {
             incomes: ShiftIncome[];
         } | null;
         ratios_unknown: string[];
-    }[];
+    })[];
     cautions: Caution[];
 };
 
@@ -671,9 +590,9 @@ export type Recheck = {
     question: 'recheck';
     heading: Heading;
     scenario: Scenario;
-    sections: {
+    sections: ({
         title: string;
-        figures: {
+        figures: ({
             id: string;
             name: string;
             unit: 'dollars' | 'percent' | 'per_thousand' | 'mills' | 'months' | 'days' | 'payments';
@@ -689,8 +608,8 @@ export type Recheck = {
             status: 'published' | 'from_memory' | 'common_practice' | 'sample' | null;
             source: string | null;
             agrees: boolean;
-        }[];
-    }[];
+        })[];
+    })[];
     figures: number;
     differences: number;
     cautions: Caution[];
@@ -779,20 +698,20 @@ export type LaterScenario = {
     monthly_without: string;
     refusals: Refusal[];
     ways: LaterPath[];
-    break_even: {
+    break_even: ({
         dearer: 'financed' | 'cash' | 'after' | 'after_lent';
         than: 'financed' | 'cash' | 'after' | 'after_lent';
         month: number;
         to: number | null;
         when: string;
-    }[];
+    })[];
 };
 
 export type Later = {
     question: 'later';
     heading: Heading;
     month: number;
-    items: {
+    items: ({
         id: string;
         name: string;
         level: string;
@@ -802,7 +721,7 @@ export type Later = {
         why_not: string;
         work: ('gas' | 'wiring' | 'plumbing' | 'structure')[];
         scenarios: LaterScenario[];
-    }[];
+    })[];
     cautions: Caution[];
 };
 
@@ -812,8 +731,7 @@ export type Shown = {
     as_shown: string;
     quantity: string | null;
     unit: 'each' | 'sq_ft' | 'linear_ft';
-    standing:
-        'included' | 'free_choice' | 'yours' | 'yours_partly' | 'extra' | 'unavailable' | 'decor';
+    standing: 'included' | 'free_choice' | 'yours' | 'yours_partly' | 'extra' | 'unavailable' | 'decor';
     price: string | null;
     yours: string | null;
     your_level: string;
@@ -980,10 +898,10 @@ export type Area = {
     included: string[];
     shown: Shown[];
     options: Option[];
-    requests: {
+    requests: ({
         text: string;
         estimate: string | null;
-    }[];
+    })[];
 };
 
 export type Incentive = {
@@ -997,11 +915,11 @@ export type Incentive = {
     close_by: string | null;
     why_not: string;
     uses: ('price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown')[];
-    used: {
+    used: ({
         use: 'price' | 'options' | 'closing_costs' | 'points' | 'temporary_buydown';
         amount: string | null;
         given: string;
-    }[];
+    })[];
 };
 
 export type Emptied = {
@@ -1240,29 +1158,7 @@ export type FloorStairs = {
 
 export type FloorSymbol = {
     id: string;
-    kind:
-        | 'counter'
-        | 'island'
-        | 'sink'
-        | 'range'
-        | 'refrigerator'
-        | 'ovens'
-        | 'tub'
-        | 'shower'
-        | 'toilet'
-        | 'vanity'
-        | 'washer'
-        | 'dryer'
-        | 'fireplace'
-        | 'shelves'
-        | 'lockers'
-        | 'bench'
-        | 'furnace'
-        | 'water_heater'
-        | 'steps'
-        | 'vault'
-        | 'tray'
-        | 'car';
+    kind: 'counter' | 'island' | 'sink' | 'range' | 'refrigerator' | 'ovens' | 'tub' | 'shower' | 'toilet' | 'vanity' | 'washer' | 'dryer' | 'fireplace' | 'shelves' | 'lockers' | 'bench' | 'furnace' | 'water_heater' | 'steps' | 'vault' | 'tray' | 'car';
     outline: string[][];
     by: BroughtBy[];
 };
@@ -1288,19 +1184,7 @@ export type Rooms = {
 };
 
 export type ListGap = {
-    list:
-        | 'maximum_ltv'
-        | 'loan_limit'
-        | 'upfront_fee'
-        | 'annual_fee'
-        | 'annual_fee_months'
-        | 'contribution_cap'
-        | 'points_adjustment'
-        | 'mortgage_insurance'
-        | 'single_premium'
-        | 'homeowner'
-        | 'ratios'
-        | 'residual_income';
+    list: 'maximum_ltv' | 'loan_limit' | 'upfront_fee' | 'annual_fee' | 'annual_fee_months' | 'contribution_cap' | 'points_adjustment' | 'mortgage_insurance' | 'single_premium' | 'homeowner' | 'ratios' | 'residual_income';
     kind: 'ended' | 'not_yet' | 'no_row';
     until?: string;
     effective?: string;

@@ -93,7 +93,7 @@ TEST_CASE("An option says that it is of this plan, at its price, and names no ot
     CHECK(option_of(cut("other"), "all")["excludes"] == Json::array({"theirs"}));
 }
 
-TEST_CASE("A level of other plans alone goes; what asked for it asks for the next") {
+TEST_CASE("A level of other plans alone goes, what asked for it asks for the next") {
     const Json book = cut("own");
     CHECK(ids_of(option_of(book, "counters")["levels"]) ==
           std::vector<std::string>{"plain", "stone"});
@@ -101,7 +101,7 @@ TEST_CASE("A level of other plans alone goes; what asked for it asks for the nex
     CHECK(option_of(book, "needs-level")["requires"] == Json::array({"counters:stone"}));
 }
 
-TEST_CASE("Another plan is told by name, size and least price; so is what comes with the own") {
+TEST_CASE("Another plan is told by name, size and least price, so is what comes with the own") {
     const Json book = cut("own");
     const Json other = book["plans"][1];
     CHECK_FALSE(other.contains("note"));

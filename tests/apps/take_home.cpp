@@ -64,7 +64,7 @@ class Rates {
     explicit Rates(bool shared) : folder_((source + "/rates").c_str()) {
         for (const auto& file : fs::directory_iterator(folder_.path("sheets"))) {
             Json sheet = json_in(file.path());
-            if (shared) sheet["may_be_shared"] = true;
+            sheet["may_be_shared"] = shared;
             write_json_to(file.path(), sheet);
         }
     }

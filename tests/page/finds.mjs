@@ -151,6 +151,7 @@ export async function the_areas_by_thumb({server, chrome}) {
             places.every((one) => Math.round(one.height) >= 44),
         );
         await page.click('.areas-sheet .area-link:has-text("Kitchen")');
+        await settled(page);
         equal(
             `one touch away at ${width} px`,
             (await page.textContent('#area-title')).trim(),
