@@ -122,9 +122,9 @@ function once(losses: Loss[]): Loss[] {
 }
 
 /// What a home has to do without, by name, each once.
-export function losses_words(losses: Loss[], answer: Tour): string {
+export function losses_words(losses: Loss[], answer: Tour, seen: Seen | null = null): string {
     return once(losses)
-        .map((loss) => words_of(loss, null, answer))
+        .map((loss) => words_of(loss, seen, answer))
         .join('; ');
 }
 
@@ -132,10 +132,7 @@ export function WayOn({found}: {found: Mending}) {
     const one = buyer.value!;
     const seen = seen_of(one.key);
     const {answer, losses} = found;
-    const told = (some: Loss[]) =>
-        once(some)
-            .map((loss) => words_of(loss, seen, answer))
-            .join('; ');
+    const told = (some: Loss[]) => losses_words(some, answer, seen);
     const sold = losses.filter((loss) => loss.left_out && !loss.why);
     const barred = losses.filter((loss) => loss.left_out && loss.why);
     const changed = losses.filter((loss) => !loss.left_out);

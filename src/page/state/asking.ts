@@ -1,5 +1,5 @@
 // Asking about the buyer in hand: the answer that the page is drawn from, and what to do where none comes.
-import {batch, effect} from '@preact/signals';
+import {batch, effect, untracked} from '@preact/signals';
 
 import {keep_seen} from '#side/keeping';
 
@@ -149,7 +149,11 @@ async function look_for_a_way_on(one: Buyer, wrong: Problem[], mine: number): Pr
     }
 }
 
-/// Another area is on the screen: it is asked about, too.
+/// Another area is on the screen: it is asked about, too. What else `refresh` reads is no reason to ask
+/// again: whoever changes that asks.
 effect(() => {
-    if (area_told.value !== undefined && toured.value) void refresh();
+    void area_told.value;
+    untracked(() => {
+        if (toured.value) void refresh();
+    });
 });
